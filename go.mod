@@ -1,0 +1,3 @@
+module tidysump
+
+go 1.26

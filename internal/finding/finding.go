@@ -1,0 +1,37 @@
+// Package finding holds the one form in which every check of the program
+// speaks: what is wrong, where, how bad it is, and with which values. It holds
+// no sentence; the word catalogue (specs/words) has one for each code.
+package finding
+
+// Grade says how bad a finding is.
+type Grade string
+
+const (
+	// Refuse: the input can't be used as it stands.
+	Refuse Grade = "refuse"
+	// Doubt: the input can be used, but something looks wrong.
+	Doubt Grade = "doubt"
+	// Note: worth knowing, nothing to mend.
+	Note Grade = "note"
+)
+
+// Finding is one remark of a check. Code is an id of the word catalogue
+// ("finding.<code>" says what is wrong, "finding.<code>.do" what to do about
+// it); Where is an RFC 6901 JSON pointer into the input; Values fill the
+// placeholders of the sentence.
+type Finding struct {
+	Code   string
+	Where  string
+	Grade  Grade
+	Values map[string]string
+}
+
+// Refused reports whether any of the findings makes the input unusable.
+func Refused(list []Finding) bool {
+	for _, f := range list {
+		if f.Grade == Refuse {
+			return true
+		}
+	}
+	return false
+}
