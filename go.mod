@@ -1,3 +1,24 @@
 module tidysump
 
-go 1.26
+go 1.26.0
+
+require (
+	github.com/andybalholm/brotli v1.2.8
+	github.com/evanw/esbuild v0.28.2
+	github.com/go-json-experiment/json v1.27.2
+	github.com/gorilla/mux v1.8.1
+	github.com/tdewolff/minify/v2 v2.24.25
+)
+
+require (
+	github.com/BurntSushi/toml v1.4.1-0.20240526193622-a339e1f7089c // indirect
+	github.com/tdewolff/parse/v2 v2.8.20 // indirect
+	golang.org/x/exp/typeparams v0.0.0-20231108232855-2478ac86f678 // indirect
+	golang.org/x/mod v0.41.0 // indirect
+	golang.org/x/sync v0.23.0 // indirect
+	golang.org/x/sys v0.49.0 // indirect
+	golang.org/x/tools v0.51.0 // indirect
+	honnef.co/go/tools v0.8.2 // indirect
+)
+
+tool honnef.co/go/tools/cmd/staticcheck

@@ -1,0 +1,113 @@
+package card
+
+import "tidysump/internal/wire"
+
+// Purpose is what a fastener is for.
+type Purpose string
+
+// The purposes of the fasteners an oil change meets.
+const (
+	DrainPlug    Purpose = "drain-plug"
+	StrainerCap  Purpose = "strainer-cap" // also the drain when Drains is set
+	FilterCover  Purpose = "filter-cover-screw"
+	FilterCanned Purpose = "filter-can" // a spin-on filter itself
+	FillerCap    Purpose = "filler-cap"
+	LevelScrew   Purpose = "level-screw"
+	LeaveAlone   Purpose = "leave-alone" // looks like a drain and is not one
+)
+
+// Bolt is a fastener: a plug, a cap, a screw, or a spin-on filter.
+type Bolt struct {
+	ID      string
+	Purpose Purpose
+	Circuit string // id of the circuit it closes
+	Of      string // id of the filter or strainer it holds
+	Place   string // where on the bike, in the card's own words
+	Count   int    // how many alike; 0 means one
+	Drains  bool   // oil runs out here
+	Magnet  bool
+	Thread  string // "M12x1.5", "3/4-16 UNF"
+	Drive   string // hexagon, hexagon-key, six-lobe, hand, strap
+	Size    *Figure
+	Torque  *Figure
+	Turn    *Figure // for a filter can: turns after the gasket touches
+	Seal    *Seal
+}
+
+// Members names the fastener's members.
+func (b *Bolt) Members(m *wire.Members) {
+	m.String("id", &b.ID, wire.Required)
+	wire.Text(m, "purpose", &b.Purpose, wire.Required)
+	m.String("circuit", &b.Circuit)
+	m.String("of", &b.Of)
+	m.String("place", &b.Place)
+	m.Int("count", &b.Count)
+	m.Bool("drains", &b.Drains)
+	m.Bool("magnet", &b.Magnet)
+	m.String("thread", &b.Thread)
+	m.String("drive", &b.Drive)
+	wire.Optional(m, "size", &b.Size)
+	wire.Optional(m, "torque", &b.Torque)
+	wire.Optional(m, "turn", &b.Turn)
+	wire.Optional(m, "seal", &b.Seal)
+}
+
+// Number is how many fasteners of this kind there are, one at least.
+func (b *Bolt) Number() int { return max(b.Count, 1) }
+
+// Seal is a washer, ring or gasket that is new at every change.
+type Seal struct {
+	Kind      string // flat-aluminium, flat-copper, folded, bonded, o-ring, paper, fibre
+	Inner     *Figure
+	Outer     *Figure
+	Thickness *Figure
+	Count     int
+}
+
+// Members names the seal's members.
+func (s *Seal) Members(m *wire.Members) {
+	m.String("kind", &s.Kind, wire.Required)
+	wire.Optional(m, "inner", &s.Inner)
+	wire.Optional(m, "outer", &s.Outer)
+	wire.Optional(m, "thickness", &s.Thickness)
+	m.Int("count", &s.Count)
+}
+
+// Filter is an oil filter that is changed.
+type Filter struct {
+	ID      string
+	Kind    string // spin-on, cartridge
+	Circuit string
+	Mount   string // up, sideways, down: where the open end points
+	// EveryNth: due at each nth oil change (1 = each).
+	EveryNth int
+	Place    string
+	Seals    []Seal
+}
+
+// Members names the filter's members.
+func (f *Filter) Members(m *wire.Members) {
+	m.String("id", &f.ID, wire.Required)
+	m.String("kind", &f.Kind, wire.Required)
+	m.String("circuit", &f.Circuit, wire.Required)
+	m.String("mount", &f.Mount)
+	m.Int("everyNth", &f.EveryNth)
+	m.String("place", &f.Place)
+	wire.List(m, "seals", &f.Seals)
+}
+
+// Strainer is a mesh that is cleaned and put back.
+type Strainer struct {
+	ID      string
+	Circuit string
+	Place   string
+	Seals   []Seal
+}
+
+// Members names the strainer's members.
+func (s *Strainer) Members(m *wire.Members) {
+	m.String("id", &s.ID, wire.Required)
+	m.String("circuit", &s.Circuit, wire.Required)
+	m.String("place", &s.Place)
+	wire.List(m, "seals", &s.Seals)
+}

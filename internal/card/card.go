@@ -1,0 +1,107 @@
+// Package card holds the bike card: what is true of a bike, every figure with
+// its standing. The card's JSON form is described by specs/card.schema.json.
+//
+// A card says nothing about today (that is the bench) and nothing about how to
+// do the job (that is the plan).
+package card
+
+import "tidysump/internal/wire"
+
+// Format and Version mark a card's JSON text.
+const (
+	Format  = "tidysump-card"
+	Version = 1
+)
+
+// Card is a bike's card.
+type Card struct {
+	Format   string
+	Version  int
+	ID       string
+	Invented bool // an example that belongs to no real machine
+	Make     string
+	Model    string
+	YearFrom int
+	YearTo   int
+	Layout   Layout
+	Engine   Engine
+	Sources  []Source
+	Circuits []Circuit
+	Bolts    []Bolt
+	Filters  []Filter
+	Strain   []Strainer
+	Interval Interval
+	Notes    []string // the owner's or the manual's, in the card's own language
+}
+
+// Members names the card's members.
+func (c *Card) Members(m *wire.Members) {
+	m.Lenient()
+	m.String("format", &c.Format, wire.Required)
+	m.Int("version", &c.Version, wire.Required)
+	m.String("id", &c.ID, wire.Required)
+	m.Bool("invented", &c.Invented)
+	m.String("make", &c.Make, wire.Required)
+	m.String("model", &c.Model, wire.Required)
+	m.Int("yearFrom", &c.YearFrom)
+	m.Int("yearTo", &c.YearTo)
+	wire.Text(m, "layout", &c.Layout, wire.Required)
+	m.Object("engine", &c.Engine)
+	wire.List(m, "sources", &c.Sources)
+	wire.List(m, "circuits", &c.Circuits, wire.Required)
+	wire.List(m, "bolts", &c.Bolts)
+	wire.List(m, "filters", &c.Filters)
+	wire.List(m, "strainers", &c.Strain)
+	m.Object("interval", &c.Interval)
+	wire.Texts(m, "notes", &c.Notes)
+}
+
+// Layout is how the bike keeps its oil.
+type Layout string
+
+// The layouts known so far.
+const (
+	WetSump       Layout = "wet-sump"       // one oil for engine, gearbox and clutch
+	SmallStrainer Layout = "small-strainer" // as wet-sump, with a strainer and no filter
+	DrySump       Layout = "dry-sump"       // engine oil in a tank of its own
+)
+
+// Engine is what the engine is.
+type Engine struct {
+	Cylinders    int
+	Displacement float64 // cm³
+	Cooling      string  // air, oil or liquid
+	Clutch       string  // wet or dry
+}
+
+// Members names the engine's members.
+func (e *Engine) Members(m *wire.Members) {
+	m.Int("cylinders", &e.Cylinders)
+	m.Float("displacement", &e.Displacement)
+	m.String("cooling", &e.Cooling)
+	m.String("clutch", &e.Clutch)
+}
+
+// Source is a document that figures of the card come from.
+type Source struct {
+	ID    string
+	Title string
+}
+
+// Members names the source's members.
+func (s *Source) Members(m *wire.Members) {
+	m.String("id", &s.ID, wire.Required)
+	m.String("title", &s.Title, wire.Required)
+}
+
+// Interval is when the oil is due again, whichever comes first.
+type Interval struct {
+	Distance *Figure
+	Time     *Figure
+}
+
+// Members names the interval's members.
+func (i *Interval) Members(m *wire.Members) {
+	wire.Optional(m, "distance", &i.Distance)
+	wire.Optional(m, "time", &i.Time)
+}

@@ -1,0 +1,290 @@
+package card
+
+import (
+	"strconv"
+
+	"tidysump/internal/bolt"
+	"tidysump/internal/finding"
+	"tidysump/internal/oil"
+	"tidysump/internal/wire"
+)
+
+// Read reads a card's JSON text and checks it. When one of the findings
+// refuses, the card must not be used.
+func Read(in []byte) (*Card, []finding.Finding) {
+	c := &Card{}
+	list := wire.Read(in, c)
+	return c, append(list, Check(c)...)
+}
+
+// Check says what is wrong with a card: its form, each figure by itself, and
+// references that lead nowhere.
+func Check(c *Card) []finding.Finding {
+	k := checker{sources: map[string]bool{}, circuits: map[string]bool{}, holders: map[string]bool{}, ids: map[string]bool{}}
+	if !k.form(c) {
+		return k.list
+	}
+	k.index(c)
+	for i := range c.Circuits {
+		k.circuit("/circuits/"+strconv.Itoa(i), &c.Circuits[i])
+	}
+	for i := range c.Bolts {
+		k.bolt("/bolts/"+strconv.Itoa(i), &c.Bolts[i])
+	}
+	for i := range c.Filters {
+		k.filter("/filters/"+strconv.Itoa(i), &c.Filters[i])
+	}
+	for i := range c.Strain {
+		at := "/strainers/" + strconv.Itoa(i)
+		k.refers(at+"/circuit", c.Strain[i].Circuit, k.circuits)
+		k.seals(at+"/seals", c.Strain[i].Seals)
+	}
+	k.figure("/interval/distance", c.Interval.Distance, distanceLimit)
+	k.figure("/interval/time", c.Interval.Time, monthsLimit)
+	k.engine(&c.Engine)
+	return k.list
+}
+
+type checker struct {
+	list                            []finding.Finding
+	sources, circuits, holders, ids map[string]bool
+}
+
+func (c *checker) add(grade finding.Grade, code, where string, values ...string) {
+	f := finding.Finding{Code: code, Where: where, Grade: grade}
+	for i := 0; i+1 < len(values); i += 2 {
+		if f.Values == nil {
+			f.Values = map[string]string{}
+		}
+		f.Values[values[i]] = values[i+1]
+	}
+	c.list = append(c.list, f)
+}
+
+// form checks what decides whether the rest can be read at all.
+func (c *checker) form(k *Card) bool {
+	if k.Format != Format {
+		c.add(finding.Refuse, "not-a-card", "/format", "text", clip(k.Format))
+		return false
+	}
+	if k.Version != Version {
+		c.add(finding.Refuse, "card-version", "/version",
+			"version", strconv.Itoa(k.Version), "known", strconv.Itoa(Version))
+		return false
+	}
+	if !validID(k.ID) {
+		c.add(finding.Refuse, "bad-id", "/id", "text", clip(k.ID))
+	}
+	if len(k.Circuits) == 0 {
+		c.add(finding.Refuse, "no-circuit", "/circuits")
+	}
+	if !oneOf(string(k.Layout), string(WetSump), string(SmallStrainer), string(DrySump)) {
+		c.add(finding.Refuse, "unknown-word", "/layout", "text", clip(string(k.Layout)))
+	}
+	if k.YearTo != 0 && k.YearTo < k.YearFrom {
+		c.add(finding.Refuse, "years-reversed", "/yearTo")
+	}
+	return true
+}
+
+// index collects the ids that other parts refer to, and finds those used twice.
+func (c *checker) index(k *Card) {
+	for i, s := range k.Sources {
+		c.claim("/sources/"+strconv.Itoa(i)+"/id", s.ID, c.sources)
+	}
+	for i, r := range k.Circuits {
+		c.claim("/circuits/"+strconv.Itoa(i)+"/id", r.ID, c.circuits)
+	}
+	for i, f := range k.Filters {
+		c.claim("/filters/"+strconv.Itoa(i)+"/id", f.ID, c.holders)
+	}
+	for i, s := range k.Strain {
+		c.claim("/strainers/"+strconv.Itoa(i)+"/id", s.ID, c.holders)
+	}
+	for i, b := range k.Bolts {
+		c.claim("/bolts/"+strconv.Itoa(i)+"/id", b.ID, map[string]bool{})
+	}
+}
+
+// claim marks an id as taken. Ids are unique over the whole card, since events
+// and steps name things by id alone.
+func (c *checker) claim(where, id string, kind map[string]bool) {
+	switch {
+	case !validID(id):
+		c.add(finding.Refuse, "bad-id", where, "text", clip(id))
+	case c.ids[id]:
+		c.add(finding.Refuse, "id-twice", where, "text", id)
+	}
+	c.ids[id] = true
+	kind[id] = true
+}
+
+func (c *checker) circuit(at string, r *Circuit) {
+	if !oneOf(string(r.Role), string(EngineOil), string(GearboxOil), string(PrimaryOil), string(FinalDrive)) {
+		c.add(finding.Refuse, "unknown-word", at+"/role", "text", clip(string(r.Role)))
+	}
+	c.figure(at+"/oilOnly", r.OilOnly, volumeLimit)
+	c.figure(at+"/withFilter", r.WithFilt, volumeLimit)
+	c.figure(at+"/dry", r.Dry, volumeLimit)
+	if only, ok := r.OilOnly.Amount(); ok {
+		if with, ok := r.WithFilt.Amount(); ok && with.Base < only.Base {
+			c.add(finding.Doubt, "filter-volume-less", at+"/withFilter",
+				"with", with.Print(with.Unit.ID), "without", only.Print(only.Unit.ID))
+		}
+	}
+	c.oil(at+"/oil", &r.Oil, r.WetClutch)
+	c.level(at+"/level", &r.Level)
+	c.nth(at+"/everyNth", r.EveryNth)
+}
+
+func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
+	for i, g := range o.Grades {
+		if _, ok := oil.ParseGrade(g); !ok {
+			c.add(finding.Refuse, "unknown-grade", at+"/grades/"+strconv.Itoa(i), "text", clip(g))
+		}
+	}
+	wet := false
+	for i, m := range o.Marks {
+		if !oneOf(m, oil.Marks...) {
+			c.add(finding.Refuse, "unknown-mark", at+"/marks/"+strconv.Itoa(i), "text", clip(m))
+		}
+		wet = wet || oil.WetClutchMark(m)
+	}
+	if wetClutch && len(o.Marks) > 0 && !wet {
+		c.add(finding.Doubt, "mark-not-wet", at+"/marks")
+	}
+	if len(o.Grades) > 0 {
+		c.standing(at, o)
+	}
+}
+
+func (c *checker) standing(at string, o *OilNeed) {
+	if !oneOf(string(o.Standing), string(FromManual), string(Measured), string(Estimated), string(Unknown)) {
+		c.add(finding.Refuse, "unknown-standing", at, "text", clip(string(o.Standing)))
+	}
+	if o.Source != "" && !c.sources[o.Source] {
+		c.add(finding.Refuse, "unknown-source", at+"/source", "text", clip(o.Source))
+	}
+}
+
+func (c *checker) level(at string, l *Level) {
+	c.word(at+"/device", l.Device, "window", "stick-resting", "stick-screwed", "stick-pushed", "hole", "measured")
+	c.word(at+"/state", l.State, "cold", "warm", "hot")
+	c.word(at+"/stance", l.Stance, "upright", "side-stand", "centre-stand")
+	c.figure(at+"/wait", l.Wait, durationLimit)
+	c.figure(at+"/band", l.Band, bandLimit)
+}
+
+func (c *checker) bolt(at string, b *Bolt) {
+	c.word(at+"/purpose", string(b.Purpose), string(DrainPlug), string(StrainerCap), string(FilterCover),
+		string(FilterCanned), string(FillerCap), string(LevelScrew), string(LeaveAlone))
+	c.word(at+"/drive", b.Drive, "hexagon", "hexagon-key", "six-lobe", "hand", "strap")
+	if b.Circuit != "" {
+		c.refers(at+"/circuit", b.Circuit, c.circuits)
+	}
+	if b.Of != "" {
+		c.refers(at+"/of", b.Of, c.holders)
+	}
+	if b.Count < 0 || b.Count > 40 {
+		c.add(finding.Refuse, "bad-count", at+"/count", "value", strconv.Itoa(b.Count))
+	}
+	if _, ok := bolt.ParseThread(b.Thread); b.Thread != "" && !ok {
+		c.add(finding.Refuse, "unknown-thread", at+"/thread", "text", clip(b.Thread))
+	}
+	c.figure(at+"/size", b.Size, lengthLimit)
+	c.figure(at+"/torque", b.Torque, torqueLimit)
+	c.figure(at+"/turn", b.Turn, turnLimit)
+	if b.Seal != nil {
+		c.seal(at+"/seal", b.Seal)
+	}
+}
+
+func (c *checker) filter(at string, f *Filter) {
+	c.word(at+"/kind", f.Kind, "spin-on", "cartridge")
+	c.word(at+"/mount", f.Mount, "up", "sideways", "down")
+	c.refers(at+"/circuit", f.Circuit, c.circuits)
+	c.nth(at+"/everyNth", f.EveryNth)
+	c.seals(at+"/seals", f.Seals)
+}
+
+func (c *checker) seals(at string, list []Seal) {
+	for i := range list {
+		c.seal(at+"/"+strconv.Itoa(i), &list[i])
+	}
+}
+
+func (c *checker) seal(at string, s *Seal) {
+	c.word(at+"/kind", s.Kind, "flat-aluminium", "flat-copper", "folded", "bonded", "o-ring", "paper", "fibre", "square-ring")
+	c.figure(at+"/inner", s.Inner, lengthLimit)
+	c.figure(at+"/outer", s.Outer, lengthLimit)
+	c.figure(at+"/thickness", s.Thickness, lengthLimit)
+	if s.Count < 0 || s.Count > 40 {
+		c.add(finding.Refuse, "bad-count", at+"/count", "value", strconv.Itoa(s.Count))
+	}
+}
+
+func (c *checker) engine(e *Engine) {
+	if e.Cylinders < 0 || e.Cylinders > 8 {
+		c.add(finding.Refuse, "bad-count", "/engine/cylinders", "value", strconv.Itoa(e.Cylinders))
+	}
+	if e.Displacement < 0 || e.Displacement > 3000 {
+		c.add(finding.Refuse, "not-believable", "/engine/displacement",
+			"value", strconv.FormatFloat(e.Displacement, 'f', -1, 64)+" cm³", "low", "20 cm³", "high", "3000 cm³")
+	}
+	c.word("/engine/cooling", e.Cooling, "air", "oil", "liquid")
+	c.word("/engine/clutch", e.Clutch, "wet", "dry")
+}
+
+// word checks an id out of a fixed list; empty means not known.
+func (c *checker) word(where, got string, list ...string) {
+	if got != "" && !oneOf(got, list...) {
+		c.add(finding.Refuse, "unknown-word", where, "text", clip(got))
+	}
+}
+
+func (c *checker) nth(where string, n int) {
+	if n < 0 || n > 20 {
+		c.add(finding.Refuse, "bad-count", where, "value", strconv.Itoa(n))
+	}
+}
+
+func (c *checker) refers(where, id string, known map[string]bool) {
+	if !known[id] {
+		c.add(finding.Refuse, "unknown-id", where, "text", clip(id))
+	}
+}
+
+func oneOf(s string, list ...string) bool {
+	for _, l := range list {
+		if s == l {
+			return true
+		}
+	}
+	return false
+}
+
+// validID: lower-case letters, digits and hyphens, 1 to 60 of them.
+func validID(id string) bool {
+	if id == "" || len(id) > 60 {
+		return false
+	}
+	for _, r := range id {
+		if (r < 'a' || r > 'z') && (r < '0' || r > '9') && r != '-' {
+			return false
+		}
+	}
+	return true
+}
+
+// clip keeps a foreign text short enough for a sentence.
+func clip(s string) string {
+	const most = 40
+	n := 0
+	for i := range s {
+		if n == most {
+			return s[:i] + "…"
+		}
+		n++
+	}
+	return s
+}

@@ -1,0 +1,86 @@
+package card
+
+import "tidysump/internal/wire"
+
+// Role is what a circuit's oil serves first of all.
+type Role string
+
+// The roles.
+const (
+	EngineOil  Role = "engine"
+	GearboxOil Role = "gearbox"
+	PrimaryOil Role = "primary"
+	FinalDrive Role = "final-drive"
+)
+
+// Circuit is one oil of the bike: what it is, how much, how its level is read.
+type Circuit struct {
+	ID   string
+	Role Role
+	// WetClutch: a clutch runs in this oil.
+	WetClutch bool
+	Oil       OilNeed
+	OilOnly   *Figure // volume when the filter stays
+	WithFilt  *Figure // volume when the filter is changed too
+	Dry       *Figure // volume of a stripped and dry engine: never for an oil change
+	// EveryNth: the oil is due at each nth oil change of the engine (1 = each).
+	EveryNth int
+	Level    Level
+}
+
+// Members names the circuit's members.
+func (c *Circuit) Members(m *wire.Members) {
+	m.String("id", &c.ID, wire.Required)
+	wire.Text(m, "role", &c.Role, wire.Required)
+	m.Bool("wetClutch", &c.WetClutch)
+	m.Object("oil", &c.Oil)
+	wire.Optional(m, "oilOnly", &c.OilOnly)
+	wire.Optional(m, "withFilter", &c.WithFilt)
+	wire.Optional(m, "dry", &c.Dry)
+	m.Int("everyNth", &c.EveryNth)
+	m.Object("level", &c.Level)
+}
+
+// OilNeed is the oil that the card asks for.
+type OilNeed struct {
+	Grades   []string // SAE J300 or SAE J306 grades, the first being the usual one
+	Marks    []string // JASO T903 marks that suit, for instance MA and MA2
+	Service  string   // API service category, at least
+	Standing Standing
+	Source   string
+	Page     string
+	Method   string
+}
+
+// Members names the members of the oil asked for.
+func (o *OilNeed) Members(m *wire.Members) {
+	wire.Texts(m, "grades", &o.Grades)
+	wire.Texts(m, "marks", &o.Marks)
+	m.String("service", &o.Service)
+	wire.Text(m, "standing", &o.Standing)
+	m.String("source", &o.Source)
+	m.String("page", &o.Page)
+	m.String("method", &o.Method)
+}
+
+// Level is how the oil level is read. State, stance, wait and device are four
+// separate facts with no default: each alone can move the reading by the whole
+// band, so what is empty is asked for.
+type Level struct {
+	Device string // window, stick-resting, stick-screwed, stick-pushed, hole, measured
+	State  string // cold, warm, hot
+	Stance string // upright, side-stand, centre-stand
+	Wait   *Figure
+	Band   *Figure // volume between the marks
+	Where  string  // where on the bike, in the card's own words
+}
+
+// Members names the level's members.
+func (l *Level) Members(m *wire.Members) {
+	m.String("device", &l.Device)
+	m.String("state", &l.State)
+	m.String("stance", &l.Stance)
+	wire.Optional(m, "wait", &l.Wait)
+	wire.Optional(m, "band", &l.Band)
+	m.String("where", &l.Where)
+}

@@ -1,0 +1,100 @@
+package core
+
+import (
+	"sort"
+	"strconv"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+	"tidysump/internal/wire"
+)
+
+// cardsInput is a set of cards to be listed.
+type cardsInput struct {
+	cards []card.Card
+	bench job.Bench
+}
+
+func (i *cardsInput) Members(m *wire.Members) {
+	wire.List(m, "cards", &i.cards, wire.Required)
+	m.Object("bench", &i.bench)
+}
+
+// bike is a line in the list of bikes.
+type bike struct {
+	id, name, years string
+	layout          string // word id
+	invented        bool
+	oils            []job.Oil
+	gaps            int
+}
+
+func (b *bike) Members(m *wire.Members) {
+	m.String("id", &b.id)
+	m.String("name", &b.name)
+	m.String("years", &b.years)
+	m.String("layout", &b.layout)
+	m.Bool("invented", &b.invented)
+	wire.List(m, "oils", &b.oils)
+	m.Int("gaps", &b.gaps)
+}
+
+type cardsAnswer struct {
+	bikes    []bike
+	findings []finding.Finding
+}
+
+func (a *cardsAnswer) Members(m *wire.Members) {
+	wire.List(m, "bikes", &a.bikes)
+	wire.Findings(m, "findings", &a.findings)
+}
+
+// cards lists bikes by name. A card that can't be used is left out and told;
+// the others are listed all the same.
+func cards(in []byte) (wire.Record, []finding.Finding) {
+	var i cardsInput
+	if list := wire.Read(in, &i); finding.Refused(list) {
+		return nil, list
+	}
+	a := &cardsAnswer{}
+	for n := range i.cards {
+		c := &i.cards[n]
+		list := card.Check(c)
+		if finding.Refused(list) {
+			for _, f := range list {
+				f.Where = "/cards/" + strconv.Itoa(n) + f.Where
+				a.findings = append(a.findings, f)
+			}
+			continue
+		}
+		p, refused := job.Make(c, job.Bench{System: i.bench.System})
+		if p == nil {
+			return nil, refused
+		}
+		a.bikes = append(a.bikes, bike{c.ID, p.Name, years(c), "layout." + string(c.Layout), c.Invented, today(p.Oils), len(p.Gaps)})
+	}
+	sort.SliceStable(a.bikes, func(x, y int) bool { return a.bikes[x].name < a.bikes[y].name })
+	return a, nil
+}
+
+// today leaves the oils of a plain oil change.
+func today(oils []job.Oil) []job.Oil {
+	var list []job.Oil
+	for _, o := range oils {
+		if o.Today {
+			list = append(list, job.Oil{Circuit: o.Circuit, Role: o.Role, Today: true, Due: o.Due, Grades: o.Grades, Need: o.Need})
+		}
+	}
+	return list
+}
+
+func years(c *card.Card) string {
+	switch {
+	case c.YearFrom == 0:
+		return ""
+	case c.YearTo == 0 || c.YearTo == c.YearFrom:
+		return strconv.Itoa(c.YearFrom)
+	}
+	return strconv.Itoa(c.YearFrom) + "–" + strconv.Itoa(c.YearTo)
+}

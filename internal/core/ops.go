@@ -1,0 +1,82 @@
+package core
+
+import (
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+	"tidysump/internal/wire"
+)
+
+// cardInput is the input of an operation that needs no more than a card.
+type cardInput struct{ card card.Card }
+
+func (i *cardInput) Members(m *wire.Members) { m.Object("card", &i.card, wire.Required) }
+
+// findingsAnswer is the answer of a check.
+type findingsAnswer struct{ list []finding.Finding }
+
+func (a *findingsAnswer) Members(m *wire.Members) { wire.Findings(m, "findings", &a.list) }
+
+// checkCard answers with all findings about a card, also with those that
+// refuse it: the check itself succeeded. Only what is not JSON is refused.
+func checkCard(in []byte) (wire.Record, []finding.Finding) {
+	var i cardInput
+	list := wire.Read(in, &i)
+	if len(list) > 0 && outcomeOf(list) == Malformed {
+		return nil, list
+	}
+	return &findingsAnswer{withCard(list, &i.card)}, nil
+}
+
+// withCard adds the findings about a card, with their place in the input.
+func withCard(list []finding.Finding, c *card.Card) []finding.Finding {
+	for _, f := range card.Check(c) {
+		f.Where = "/card" + f.Where
+		list = append(list, f)
+	}
+	return list
+}
+
+type planInput struct {
+	card  card.Card
+	bench job.Bench
+}
+
+func (i *planInput) Members(m *wire.Members) {
+	m.Object("card", &i.card, wire.Required)
+	m.Object("bench", &i.bench)
+}
+
+func plan(in []byte) (wire.Record, []finding.Finding) {
+	var i planInput
+	if list := withCard(wire.Read(in, &i), &i.card); finding.Refused(list) {
+		return nil, list
+	}
+	p, list := job.Make(&i.card, i.bench)
+	if p == nil {
+		return nil, list
+	}
+	return p, nil
+}
+
+type replayInput struct {
+	planInput
+	events []job.Event
+}
+
+func (i *replayInput) Members(m *wire.Members) {
+	i.planInput.Members(m)
+	wire.List(m, "events", &i.events)
+}
+
+func replay(in []byte) (wire.Record, []finding.Finding) {
+	var i replayInput
+	if list := withCard(wire.Read(in, &i), &i.card); finding.Refused(list) {
+		return nil, list
+	}
+	s, list := job.Replay(&i.card, i.bench, i.events)
+	if s == nil {
+		return nil, list
+	}
+	return s, nil
+}

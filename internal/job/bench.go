@@ -1,0 +1,77 @@
+package job
+
+import (
+	"strconv"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// Place is where the work is done.
+type Place string
+
+// The places.
+const (
+	Garage   Place = "garage"
+	Roadside Place = "roadside"
+)
+
+// Bench is what is true here today. Its zero value is a garage with metric
+// units, where the filter is changed and every circuit due at each change is
+// done.
+type Bench struct {
+	System quantity.System
+	Place  Place
+	// KeepFilter: the filter stays on today.
+	KeepFilter bool
+	// Circuits are the ids of the circuits done today; empty means those that
+	// the card wants at each change.
+	Circuits []string
+}
+
+// Members names the bench's members.
+func (b *Bench) Members(m *wire.Members) {
+	wire.Text(m, "system", &b.System)
+	wire.Text(m, "place", &b.Place)
+	m.Bool("keepFilter", &b.KeepFilter)
+	wire.Texts(m, "circuits", &b.Circuits)
+}
+
+// check fills in what is empty and says what the bench asks for that the card
+// doesn't have. Places are JSON pointers below at.
+func (b *Bench) check(c *card.Card, at string) []finding.Finding {
+	if b.System == "" {
+		b.System = quantity.Metric
+	}
+	if b.Place == "" {
+		b.Place = Garage
+	}
+	var list []finding.Finding
+	add := func(code, where, text string) {
+		list = append(list, finding.Finding{Code: code, Where: at + where, Grade: finding.Refuse,
+			Values: map[string]string{"text": text}})
+	}
+	if b.System != quantity.Metric && b.System != quantity.US && b.System != quantity.Imperial {
+		add("unknown-word", "/system", string(b.System))
+	}
+	if b.Place != Garage && b.Place != Roadside {
+		add("unknown-word", "/place", string(b.Place))
+	}
+	for i, id := range b.Circuits {
+		if circuitOf(c, id) == nil {
+			add("unknown-id", "/circuits/"+strconv.Itoa(i), id)
+		}
+	}
+	return list
+}
+
+func circuitOf(c *card.Card, id string) *card.Circuit {
+	for i := range c.Circuits {
+		if c.Circuits[i].ID == id {
+			return &c.Circuits[i]
+		}
+	}
+	return nil
+}

@@ -1,0 +1,85 @@
+package job
+
+import (
+	"sort"
+
+	"tidysump/internal/wire"
+)
+
+// EventKind is what an event says happened.
+type EventKind string
+
+// The kinds of events.
+const (
+	Done    EventKind = "done"    // the step was done
+	Reading EventKind = "reading" // a figure was read: What, Of and Value
+	Note    EventKind = "note"    // somebody wrote something down: Text
+	Undo    EventKind = "undo"    // the event named by Of never happened
+	Finish  EventKind = "finish"  // the job was closed
+)
+
+// Event is one thing that happened during a job. Events are never changed and
+// never removed; a mistake is mended by an Undo event.
+type Event struct {
+	ID   string
+	Time string // RFC 3339 in UTC with milliseconds, "2026-11-25T10:09:01.000Z"
+	Kind EventKind
+	Step string // id of the step
+	What string // of a reading: one of the Ask words
+	// Of is the circuit or fastener of a reading, or the event that an undo
+	// cancels.
+	Of    string
+	Value string // as typed
+	Text  string
+}
+
+// Members names the event's members.
+func (e *Event) Members(m *wire.Members) {
+	m.String("id", &e.ID, wire.Required)
+	m.String("time", &e.Time, wire.Required)
+	wire.Text(m, "kind", &e.Kind, wire.Required)
+	m.String("step", &e.Step)
+	m.String("what", &e.What)
+	m.String("of", &e.Of)
+	m.String("value", &e.Value)
+	m.String("text", &e.Text)
+}
+
+// validTime checks the one form of time that sorts as text.
+func validTime(s string) bool {
+	const form = "0000-00-00T00:00:00.000Z"
+	if len(s) != len(form) {
+		return false
+	}
+	for i := range form {
+		if form[i] == '0' && (s[i] < '0' || s[i] > '9') || form[i] != '0' && s[i] != form[i] {
+			return false
+		}
+	}
+	return s[5:7] >= "01" && s[5:7] <= "12" && s[8:10] >= "01" && s[8:10] <= "31" &&
+		s[11:13] <= "23" && s[14:16] <= "59" && s[17:19] <= "60"
+}
+
+// placed is an event with its place in the list it came in.
+type placed struct {
+	Event
+	at int
+}
+
+// ordered gives each event once, in the order of time and then id, so that two
+// records of one job merge to the same state whatever their order.
+func ordered(events []Event) []placed {
+	seen := map[string]bool{}
+	list := make([]placed, 0, len(events))
+	for i, e := range events {
+		if !seen[e.ID] {
+			seen[e.ID] = true
+			list = append(list, placed{e, i})
+		}
+	}
+	sort.SliceStable(list, func(i, k int) bool {
+		a, b := list[i], list[k]
+		return a.Time < b.Time || a.Time == b.Time && a.ID < b.ID
+	})
+	return list
+}

@@ -1,0 +1,106 @@
+package job
+
+import (
+	"strconv"
+
+	"tidysump/internal/card"
+	"tidysump/internal/fill"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// Item is a part or a tool to lay out.
+type Item struct {
+	Word   string // word id
+	Values map[string]string
+	Count  int
+}
+
+// Members names the item's members.
+func (i *Item) Members(m *wire.Members) {
+	m.String("word", &i.Word)
+	m.TextMap("values", &i.Values)
+	m.Int("count", &i.Count)
+}
+
+func item(count int, word string, values ...string) Item {
+	i := Item{Word: word, Count: count}
+	for n := 0; n+1 < len(values); n += 2 {
+		if i.Values == nil {
+			i.Values = map[string]string{}
+		}
+		i.Values[values[n]] = values[n+1]
+	}
+	return i
+}
+
+// parts lists what must lie on the bench before the first bolt turns: the oil
+// of each circuit, the filter, and a new seal for everything that is opened.
+func (p *planner) parts() {
+	add := func(i Item) { p.plan.Parts = append(p.plan.Parts, i) }
+	for _, o := range p.plan.Oils {
+		if o.Today {
+			add(item(0, "part.oil", "of", "@"+o.Role, "volume", o.Due.First(), "grade", o.Need.First()))
+		}
+	}
+	for _, f := range p.filters {
+		add(item(1, "part.filter-"+f.Kind, "place", f.Place))
+		p.seals(f.Seals, "part.filter")
+	}
+	for _, s := range p.strain {
+		p.seals(s.Seals, "part.strainer")
+	}
+	for i := range p.card.Bolts {
+		if b := &p.card.Bolts[i]; b.Seal != nil && p.turned(b) && b.Purpose != card.FillerCap {
+			p.seal(b.Seal, b.Number(), "purpose."+string(b.Purpose))
+		}
+	}
+}
+
+func (p *planner) seals(list []card.Seal, of string) {
+	for i := range list {
+		p.seal(&list[i], 1, of)
+	}
+}
+
+// seal adds a seal, or raises the count of one that is alike.
+func (p *planner) seal(s *card.Seal, times int, of string) {
+	count := times * max(s.Count, 1)
+	word, size := "part.seal", sealSize(s)
+	if size == "" {
+		word = "part.seal-size-unknown"
+	}
+	for i := range p.plan.Parts {
+		have := &p.plan.Parts[i]
+		if have.Word == word && have.Values["kind"] == "@seal."+s.Kind && have.Values["size"] == size && have.Values["of"] == "@"+of {
+			have.Count += count
+			return
+		}
+	}
+	p.plan.Parts = append(p.plan.Parts, item(count, word, "kind", "@seal."+s.Kind, "size", size, "of", "@"+of))
+}
+
+// tray gives the size of the tray: it holds the largest oil of the day with
+// room to spare. False when no volume is known.
+func (p *planner) tray() (string, bool) {
+	largest := 0.0
+	for _, c := range p.circuits {
+		if a, ok := p.volume(c).Amount(); ok {
+			largest = max(largest, a.Base)
+		}
+	}
+	if largest == 0 {
+		return "", false
+	}
+	// Trays are sold by the litre: the next whole one, at least two.
+	litres := max(ceil(fill.TrayFor(largest)), 2)
+	return texts(quantity.Volume, float64(litres), "L", len(strconv.Itoa(litres)), p.bench.System)[0], true
+}
+
+func ceil(x float64) int {
+	n := int(x)
+	if float64(n) < x {
+		n++
+	}
+	return n
+}

@@ -1,0 +1,193 @@
+package job
+
+import (
+	"math"
+
+	"tidysump/internal/bolt"
+	"tidysump/internal/card"
+	"tidysump/internal/due"
+	"tidysump/internal/fill"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// believable are the bounds of what may be read, in base units: wide enough
+// for any bike, narrow enough to catch a slip of the unit or the key (common
+// practice, no source).
+var believable = map[string]struct {
+	kind      quantity.Kind
+	low, high float64
+}{
+	AskOdometer: {quantity.Distance, 0, 2e6},
+	AskDrained:  {quantity.Volume, 0, 25},
+	AskPoured:   {quantity.Volume, 0, 25},
+	AskTorque:   {quantity.Torque, 0.5, 400},
+}
+
+// reading takes a reading in, and reports whether it counts.
+func (r *replayer) reading(e placed) bool {
+	ask := r.asked(e)
+	if ask == nil {
+		r.fault(e, "not-asked", "/what", finding.Refuse, "text", shorten(e.What))
+		return false
+	}
+	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, Of: e.Of, Name: r.nameOf(e)}
+	if e.What == AskLevel {
+		if !isLevel(e.Value) {
+			r.fault(e, "unknown-word", "/value", finding.Refuse, "text", shorten(e.Value))
+			return false
+		}
+		r.level[e.Of] = e.Value
+		read.Texts = []string{"@level." + e.Value}
+		if e.Value == "above" {
+			r.fault(e, "level-above", "/value", finding.Doubt, "of", read.Name)
+		}
+	} else if !r.amount(e, ask, &read) {
+		return false
+	}
+	r.state.Readings = append(r.state.Readings, read)
+	return true
+}
+
+func (r *replayer) asked(e placed) *Ask {
+	s := r.stepOf(e.Step)
+	for i := range s.Asks {
+		if s.Asks[i].What == e.What && s.Asks[i].Of == e.Of {
+			return &s.Asks[i]
+		}
+	}
+	return nil
+}
+
+func isLevel(s string) bool {
+	for _, l := range levels {
+		if l == s {
+			return true
+		}
+	}
+	return false
+}
+
+// nameOf is what a reading belongs to: a circuit's role or a fastener's place.
+func (r *replayer) nameOf(e placed) string {
+	if c := circuitOf(r.card, e.Of); c != nil {
+		return "@role." + string(c.Role)
+	}
+	if b := r.boltOf(e.Of); b != nil {
+		return orWord(b.Place, "purpose."+string(b.Purpose))
+	}
+	return ""
+}
+
+func (r *replayer) boltOf(id string) *card.Bolt {
+	for i := range r.card.Bolts {
+		if r.card.Bolts[i].ID == id {
+			return &r.card.Bolts[i]
+		}
+	}
+	return nil
+}
+
+// amount takes in a reading that is a quantity.
+func (r *replayer) amount(e placed, ask *Ask, read *Read) bool {
+	want := believable[e.What]
+	a, list := quantity.Parse(want.kind, e.Value, ask.Unit, r.bench.System)
+	for _, f := range list {
+		values := make([]string, 0, 2*len(f.Values))
+		for k, v := range f.Values {
+			values = append(values, k, v)
+		}
+		r.fault(e, f.Code, "/value", f.Grade, values...)
+	}
+	switch {
+	case math.IsNaN(a.Base):
+		return false
+	case a.Base < 0:
+		r.fault(e, "negative", "/value", finding.Refuse, "value", a.Print(a.Unit.ID))
+		return false
+	case a.Base < want.low || a.Base > want.high:
+		r.fault(e, "not-believable", "/value", finding.Refuse, "value", a.Print(a.Unit.ID),
+			"low", r.bound(want.kind, want.low), "high", r.bound(want.kind, want.high))
+		return false
+	}
+	read.Texts = a.Show(r.bench.System)
+	r.take(e, a, read)
+	return true
+}
+
+func (r *replayer) bound(kind quantity.Kind, base float64) string {
+	for _, u := range quantity.Units {
+		if u.Kind == kind {
+			return texts(kind, base, u.ID, 7, r.bench.System)[0]
+		}
+	}
+	return ""
+}
+
+func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
+	switch e.What {
+	case AskOdometer:
+		r.odometer, r.digits = a.Base, a.Digits
+	case AskDrained:
+		r.drained[e.Of] += a.Base
+	case AskPoured:
+		r.poured[e.Of] += a.Base
+	case AskTorque:
+		r.torqueUsed(e, a, read)
+	}
+}
+
+// torqueUsed compares the torque used with the card's: more than the wrench's
+// own deviation off is told.
+func (r *replayer) torqueUsed(e placed, a quantity.Amount, read *Read) {
+	b := r.boltOf(e.Of)
+	low, ok := b.Torque.Amount()
+	if !ok {
+		return
+	}
+	high := low.Base
+	if upper, ranged := b.Torque.Upper(); ranged {
+		high = upper.Base
+	}
+	read.Card = r.torque(b).Texts
+	off := bolt.Deviation(high)
+	if a.Base > high*(1+off) || a.Base < low.Base*(1-off) {
+		r.fault(e, "torque-off", "/value", finding.Doubt, "value", read.Texts[0], "card", read.Card[0], "place", read.Name)
+	}
+}
+
+// balance sums up each circuit's oil and judges what was poured.
+func (r *replayer) balance() {
+	for _, c := range r.circuits {
+		b := Balance{Circuit: c.ID, Role: "role." + string(c.Role),
+			Due: r.show("due", r.volume(c), "volume").Texts}
+		if sum, ok := r.drained[c.ID]; ok {
+			b.Drained = r.litres(sum)
+		}
+		if sum, ok := r.poured[c.ID]; ok {
+			b.Poured = r.litres(sum)
+			due, _ := r.volume(c).Amount()
+			b.Verdict = "poured." + string(fill.Compare(sum, due.Base))
+		}
+		if l := r.level[c.ID]; l != "" {
+			b.Level = "level." + l
+		}
+		r.state.Oils = append(r.state.Oils, b)
+	}
+}
+
+// litres prints a sum to the 10 mL that a jug can show.
+func (r *replayer) litres(sum float64) []string {
+	return texts(quantity.Volume, math.Round(sum*100)/100, "L", 6, r.bench.System)
+}
+
+// dueAgain adds the card's interval to the odometer reading.
+func (r *replayer) dueAgain() {
+	interval, ok := r.card.Interval.Distance.Amount()
+	if !ok || r.odometer == 0 {
+		return
+	}
+	s := r.show("due-again", r.card.Interval.Distance, "interval")
+	s.Texts = texts(quantity.Distance, due.Next(r.odometer, interval.Base), "km", r.digits, r.bench.System)
+	r.state.DueAgain = &s
+}

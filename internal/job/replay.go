@@ -1,0 +1,166 @@
+package job
+
+import (
+	"strconv"
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+)
+
+// replayer holds what a replay collects.
+type replayer struct {
+	*planner
+	state    *State
+	canceled map[string]bool
+	done     map[string]bool
+	drained  map[string]float64 // litres by circuit
+	poured   map[string]float64
+	level    map[string]string
+	odometer float64 // km; zero while not read
+	digits   int     // of the odometer reading
+}
+
+// Replay makes the plan again and runs the events over it. An event that can't
+// be used is reported and has no effect; it stays in the record. The list of
+// findings refuses only when there is no plan.
+func Replay(c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
+	p, list := prepare(c, b)
+	if p == nil {
+		return nil, list
+	}
+	r := replayer{planner: p, state: &State{Steps: len(p.plan.Steps)},
+		canceled: map[string]bool{}, done: map[string]bool{}, drained: map[string]float64{},
+		poured: map[string]float64{}, level: map[string]string{}}
+	sorted := ordered(events)
+	r.cancel(sorted)
+	for _, e := range sorted {
+		if r.checked(e) && !r.canceled[e.ID] {
+			r.apply(e)
+		}
+	}
+	r.progress()
+	r.balance()
+	r.dueAgain()
+	return r.state, nil
+}
+
+// cancel collects the undone events first: an undo holds wherever it stands.
+func (r *replayer) cancel(sorted []placed) {
+	known := map[string]EventKind{}
+	for _, e := range sorted {
+		known[e.ID] = e.Kind
+	}
+	for _, e := range sorted {
+		if e.Kind != Undo {
+			continue
+		}
+		kind, ok := known[e.Of]
+		switch {
+		case !ok:
+			r.fault(e, "undo-unknown", "/of", finding.Refuse, "text", e.Of)
+		case kind == Undo:
+			r.fault(e, "undo-of-undo", "/of", finding.Refuse)
+		default:
+			r.canceled[e.Of] = true
+		}
+	}
+}
+
+func (r *replayer) fault(e placed, code, member string, grade finding.Grade, values ...string) {
+	f := finding.Finding{Code: code, Where: "/events/" + strconv.Itoa(e.at) + member, Grade: grade}
+	for i := 0; i+1 < len(values); i += 2 {
+		if f.Values == nil {
+			f.Values = map[string]string{}
+		}
+		f.Values[values[i]] = values[i+1]
+	}
+	r.state.Findings = append(r.state.Findings, f)
+}
+
+// checked reports whether an event can be used at all.
+func (r *replayer) checked(e placed) bool {
+	switch {
+	case !validTime(e.Time):
+		r.fault(e, "bad-time", "/time", finding.Refuse, "text", shorten(e.Time))
+	case e.Kind == Undo:
+		return false
+	case e.Kind != Done && e.Kind != Reading && e.Kind != Note && e.Kind != Finish:
+		r.fault(e, "unknown-event", "/kind", finding.Refuse, "text", shorten(string(e.Kind)))
+	case e.Step != "" && r.stepOf(e.Step) == nil || e.Step == "" && (e.Kind == Done || e.Kind == Reading):
+		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", shorten(e.Step))
+	case e.Kind == Note && strings.TrimSpace(e.Text) == "":
+		r.fault(e, "empty-note", "/text", finding.Refuse)
+	default:
+		return true
+	}
+	return false
+}
+
+func shorten(s string) string {
+	if r := []rune(s); len(r) > 40 {
+		return string(r[:40]) + "…"
+	}
+	return s
+}
+
+func (r *replayer) stepOf(id string) *Step {
+	for i := range r.plan.Steps {
+		if r.plan.Steps[i].ID == id {
+			return &r.plan.Steps[i]
+		}
+	}
+	return nil
+}
+
+func (r *replayer) apply(e placed) {
+	switch e.Kind {
+	case Done:
+		r.done[e.Step] = true
+	case Note:
+		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
+	case Reading:
+		if !r.reading(e) {
+			return
+		}
+	case Finish:
+		r.finish(e)
+	}
+	r.state.LastID = e.ID
+}
+
+// finish closes the job. A step that must be done and is not is told, and the
+// job stays closed all the same: the person decides, the record says so.
+func (r *replayer) finish(e placed) {
+	r.state.Finished = e.Time
+	for _, s := range r.plan.Steps {
+		if s.Must && !r.done[s.ID] {
+			r.fault(e, "finished-without", "", finding.Doubt, "step", "@"+s.Word)
+		}
+	}
+}
+
+// progress counts the steps done and finds the next one.
+func (r *replayer) progress() {
+	counts := map[Stage]*StageCount{}
+	for _, s := range Stages {
+		counts[s] = &StageCount{Stage: s}
+	}
+	for i := range r.plan.Steps {
+		s := &r.plan.Steps[i]
+		counts[s.Stage].Steps++
+		switch {
+		case r.done[s.ID]:
+			counts[s.Stage].Done++
+			r.state.Done = append(r.state.Done, s.ID)
+		case r.state.Next == "":
+			r.state.Next = s.ID
+		}
+		if s.Must && !r.done[s.ID] {
+			r.state.Missing = append(r.state.Missing, s.ID)
+		}
+	}
+	for _, s := range Stages {
+		r.state.Stages = append(r.state.Stages, *counts[s])
+	}
+}

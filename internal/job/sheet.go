@@ -1,0 +1,194 @@
+package job
+
+import (
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/wire"
+)
+
+// Oil is the sheet of one circuit: what goes in and how much.
+type Oil struct {
+	Circuit string
+	Role    string // word id
+	Today   bool
+	// Due is the volume for today; the other figures are all the card has.
+	Due     Shown
+	Figures []Shown
+	Grades  []string
+	Marks   []string
+	Service string
+	Need    Shown // the standing of grade and mark
+}
+
+// Members names the sheet's members.
+func (o *Oil) Members(m *wire.Members) {
+	m.String("circuit", &o.Circuit)
+	m.String("role", &o.Role)
+	m.Bool("today", &o.Today)
+	m.Object("due", &o.Due)
+	wire.List(m, "figures", &o.Figures)
+	wire.Texts(m, "grades", &o.Grades)
+	wire.Texts(m, "marks", &o.Marks)
+	m.String("service", &o.Service)
+	m.Object("need", &o.Need)
+}
+
+func (p *planner) oils() {
+	for i := range p.card.Circuits {
+		c := &p.card.Circuits[i]
+		o := Oil{Circuit: c.ID, Role: "role." + string(c.Role), Today: p.doing(c.ID),
+			Due:    p.show("due", p.volume(c), "volume"),
+			Grades: c.Oil.Grades, Marks: c.Oil.Marks, Service: c.Oil.Service, Need: p.need(c)}
+		if p.hasFilter(c.ID) {
+			o.Figures = append(o.Figures, p.show("with-filter", c.WithFilt, "volume"), p.show("oil-only", c.OilOnly, "volume"))
+		}
+		if c.Dry.Known() {
+			o.Figures = append(o.Figures, p.show("dry", c.Dry, "volume"))
+		}
+		if p.doing(c.ID) {
+			p.gap(o.Due, "volume", o.Role)
+			p.gap(o.Need, "grade", o.Role)
+		}
+		p.plan.Oils = append(p.plan.Oils, o)
+	}
+}
+
+func (p *planner) hasFilter(circuit string) bool {
+	for _, f := range p.card.Filters {
+		if f.Circuit == circuit {
+			return true
+		}
+	}
+	return false
+}
+
+// need is the grade and mark the card asks for, as a shown figure.
+func (p *planner) need(c *card.Circuit) Shown {
+	s := Shown{Name: "figure.grade", Standing: card.Unknown, Lookup: "lookup.grade"}
+	if len(c.Oil.Grades) == 0 || c.Oil.Standing == card.Unknown {
+		return s
+	}
+	text := strings.Join(c.Oil.Grades, " / ")
+	if len(c.Oil.Marks) > 0 {
+		text += " · JASO " + strings.Join(c.Oil.Marks, " / ")
+	}
+	if c.Oil.Service != "" {
+		text += " · API " + c.Oil.Service
+	}
+	return Shown{Name: s.Name, Texts: []string{text}, Standing: c.Oil.Standing,
+		Source: p.title(c.Oil.Source), Page: c.Oil.Page, Method: c.Oil.Method}
+}
+
+// BoltSheet is the sheet of one fastener.
+type BoltSheet struct {
+	ID      string
+	Purpose string // word id
+	Place   string
+	Count   int
+	Thread  string
+	Drive   string // word id
+	Size    Shown
+	Torque  Shown
+	Turn    *Shown
+	Seal    string // word id of the kind
+	SealFor string // its size, "12 × 16 × 1.5 mm"
+	Today   bool   // turned today
+	Leave   bool   // to be left alone today
+}
+
+// Members names the sheet's members.
+func (b *BoltSheet) Members(m *wire.Members) {
+	m.String("id", &b.ID)
+	m.String("purpose", &b.Purpose)
+	m.String("place", &b.Place)
+	m.Int("count", &b.Count)
+	m.String("thread", &b.Thread)
+	m.String("drive", &b.Drive)
+	m.Object("size", &b.Size)
+	m.Object("torque", &b.Torque)
+	wire.Optional(m, "turn", &b.Turn)
+	m.String("seal", &b.Seal)
+	m.String("sealSize", &b.SealFor)
+	m.Bool("today", &b.Today)
+	m.Bool("leave", &b.Leave)
+}
+
+func (p *planner) bolts() {
+	for i := range p.card.Bolts {
+		b := &p.card.Bolts[i]
+		s := BoltSheet{ID: b.ID, Purpose: "purpose." + string(b.Purpose), Place: b.Place, Count: b.Number(),
+			Thread: b.Thread, Size: p.show("size", b.Size, "size"), Torque: p.torque(b),
+			Today: p.turned(b), Leave: p.left(b)}
+		if b.Drive != "" {
+			s.Drive = "drive." + b.Drive
+		}
+		if b.Turn != nil {
+			turn := p.show("turn", b.Turn, "turn")
+			s.Turn = &turn
+		}
+		if b.Seal != nil {
+			s.Seal, s.SealFor = "seal."+b.Seal.Kind, sealSize(b.Seal)
+		}
+		if s.Today && wrenched(b) && b.Turn == nil {
+			p.gap(s.Torque, "torque", s.Purpose, "place", b.Place)
+		}
+		p.plan.Bolts = append(p.plan.Bolts, s)
+	}
+}
+
+func (p *planner) torque(b *card.Bolt) Shown { return p.show("torque", b.Torque, "torque") }
+
+// wrenched reports whether a fastener is tightened with a tool at all.
+func wrenched(b *card.Bolt) bool { return b.Drive != "hand" && b.Purpose != card.LeaveAlone }
+
+// turned reports whether a fastener is opened and closed today.
+func (p *planner) turned(b *card.Bolt) bool {
+	switch b.Purpose {
+	case card.LeaveAlone:
+		return false
+	case card.FilterCover, card.FilterCanned:
+		return p.changing(b.Of)
+	}
+	return p.doing(b.Circuit)
+}
+
+// left reports whether a fastener must be left alone today: it never belongs
+// to an oil change, or it lets out an oil that is not done today.
+func (p *planner) left(b *card.Bolt) bool {
+	return b.Purpose == card.LeaveAlone || b.Drains && !p.doing(b.Circuit)
+}
+
+// changing reports whether the filter of that id is changed today.
+func (p *planner) changing(filter string) bool {
+	for _, f := range p.filters {
+		if f.ID == filter {
+			return true
+		}
+	}
+	return false
+}
+
+// sealSize gives "12 × 16 × 1.5 mm", inner × outer × thickness; "" unless the
+// inner diameter and one more are known.
+func sealSize(s *card.Seal) string {
+	inner, ok := s.Inner.Amount()
+	if !ok {
+		return ""
+	}
+	parts := []string{number(inner.Print("mm"))}
+	for _, f := range []*card.Figure{s.Outer, s.Thickness} {
+		if a, ok := f.Amount(); ok {
+			parts = append(parts, number(a.Print("mm")))
+		}
+	}
+	if len(parts) < 2 {
+		return ""
+	}
+	return strings.Join(parts, " × ") + " mm"
+}
+
+func number(s string) string {
+	n, _, _ := strings.Cut(s, " ")
+	return n
+}

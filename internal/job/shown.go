@@ -1,0 +1,100 @@
+package job
+
+import (
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// Shown is a figure ready to be read: its name and texts, and how far it can
+// be trusted. A figure that is not known has no text, and Lookup says where to
+// find it.
+type Shown struct {
+	Name     string   // word id
+	Texts    []string // in the person's units first
+	Standing card.Standing
+	Source   string // title of the document
+	Page     string
+	Method   string // in the card's words, or a word id after "@"
+	Kept     string
+	Lookup   string // word id; only for what is not known
+}
+
+// Members names the members of a shown figure.
+func (s *Shown) Members(m *wire.Members) {
+	m.String("name", &s.Name)
+	wire.Texts(m, "texts", &s.Texts)
+	wire.Text(m, "standing", &s.Standing)
+	m.String("source", &s.Source)
+	m.String("page", &s.Page)
+	m.String("method", &s.Method)
+	m.String("kept", &s.Kept)
+	m.String("lookup", &s.Lookup)
+}
+
+// First is the text in the person's own units, or a word for "not known".
+func (s Shown) First() string {
+	if len(s.Texts) == 0 {
+		return "@not-known"
+	}
+	return s.Texts[0]
+}
+
+// show prepares a card's figure. lookup is the word id of the place in a
+// manual where such a figure stands.
+func (p *planner) show(name string, f *card.Figure, lookup string) Shown {
+	s := Shown{Name: "figure." + name, Standing: card.Unknown, Lookup: "lookup." + lookup}
+	if f == nil {
+		return s
+	}
+	s.Source, s.Page, s.Method, s.Kept = p.title(f.Source), f.Page, f.Method, f.Kept
+	low, ok := f.Amount()
+	if !ok {
+		return s
+	}
+	s.Standing, s.Lookup = f.Standing, ""
+	s.Texts = low.Show(p.bench.System)
+	if high, ranged := f.Upper(); ranged {
+		s.Texts = span(s.Texts, high.Show(p.bench.System))
+	}
+	return s
+}
+
+// span joins "18 N·m" and "22 N·m" to "18–22 N·m", text by text.
+func span(low, high []string) []string {
+	var out []string
+	for i := range low {
+		if i >= len(high) {
+			break
+		}
+		number, unit, _ := strings.Cut(low[i], " ")
+		upper, upperUnit, _ := strings.Cut(high[i], " ")
+		if unit == upperUnit {
+			out = append(out, number+"–"+upper+" "+unit)
+		}
+	}
+	return out
+}
+
+// estimate prepares a figure that the program worked out itself: base is in
+// the base unit of the kind.
+func (p *planner) estimate(name string, kind quantity.Kind, base float64, unitID string, digits int, method string) Shown {
+	return Shown{Name: "figure." + name, Standing: card.Estimated, Method: "@method." + method,
+		Texts: texts(kind, base, unitID, digits, p.bench.System)}
+}
+
+func texts(kind quantity.Kind, base float64, unitID string, digits int, system quantity.System) []string {
+	u, _ := quantity.Find(unitID)
+	return quantity.Amount{Kind: kind, Base: base, Unit: u, Digits: digits}.Show(system)
+}
+
+func (p *planner) title(source string) string {
+	for _, s := range p.card.Sources {
+		if s.ID == source {
+			return s.Title
+		}
+	}
+	return ""
+}

@@ -1,0 +1,118 @@
+package job
+
+import (
+	"tidysump/internal/finding"
+	"tidysump/internal/wire"
+)
+
+// State is where a job stands: a replay of its events over its plan.
+type State struct {
+	// Next is the id of the first step not done; empty when all are done.
+	Next     string
+	Done     []string // ids of the steps done, in the order of the plan
+	Steps    int      // how many steps the plan has
+	Stages   []StageCount
+	Oils     []Balance
+	Readings []Read
+	Notes    []Remark
+	// Missing are the steps that must be done before the job can be finished.
+	Missing  []string
+	Finished string // time of the finish; empty while the job is open
+	DueAgain *Shown // odometer reading at which the oil is due again
+	// LastID is the id of the last event that still counts: what an undo
+	// would cancel.
+	LastID   string
+	Findings []finding.Finding
+}
+
+// Members names the state's members.
+func (s *State) Members(m *wire.Members) {
+	m.String("next", &s.Next)
+	wire.Texts(m, "done", &s.Done)
+	m.Int("steps", &s.Steps)
+	wire.List(m, "stages", &s.Stages)
+	wire.List(m, "oils", &s.Oils)
+	wire.List(m, "readings", &s.Readings)
+	wire.List(m, "notes", &s.Notes)
+	wire.Texts(m, "missing", &s.Missing)
+	m.String("finished", &s.Finished)
+	wire.Optional(m, "dueAgain", &s.DueAgain)
+	m.String("lastID", &s.LastID)
+	wire.Findings(m, "findings", &s.Findings)
+}
+
+// StageCount is how far a stage has got.
+type StageCount struct {
+	Stage Stage
+	Done  int
+	Steps int
+}
+
+// Members names the members of a stage's count.
+func (c *StageCount) Members(m *wire.Members) {
+	wire.Text(m, "stage", &c.Stage)
+	m.Int("done", &c.Done)
+	m.Int("steps", &c.Steps)
+}
+
+// Balance is a circuit's oil out and in.
+type Balance struct {
+	Circuit string
+	Role    string   // word id
+	Due     []string // as the card has it, empty when not known
+	Drained []string // sum of what was measured, empty when nothing was
+	Poured  []string // sum of what was poured
+	Level   string   // word id of the last level read
+	Verdict string   // word id: what the poured volume means
+}
+
+// Members names the members of a balance.
+func (b *Balance) Members(m *wire.Members) {
+	m.String("circuit", &b.Circuit)
+	m.String("role", &b.Role)
+	wire.Texts(m, "due", &b.Due)
+	wire.Texts(m, "drained", &b.Drained)
+	wire.Texts(m, "poured", &b.Poured)
+	m.String("level", &b.Level)
+	m.String("verdict", &b.Verdict)
+}
+
+// Read is a reading that counts, ready to be shown.
+type Read struct {
+	ID    string // of the event
+	Time  string
+	Step  string
+	What  string
+	Of    string
+	Name  string   // word id of the circuit's role, or the fastener's place
+	Texts []string // in the person's units, or a word id after "@"
+	Card  []string // the card's figure beside it, where there is one
+}
+
+// Members names the members of a reading.
+func (r *Read) Members(m *wire.Members) {
+	m.String("id", &r.ID)
+	m.String("time", &r.Time)
+	m.String("step", &r.Step)
+	m.String("what", &r.What)
+	m.String("of", &r.Of)
+	m.String("name", &r.Name)
+	wire.Texts(m, "texts", &r.Texts)
+	wire.Texts(m, "card", &r.Card)
+}
+
+// Remark is a note that counts.
+type Remark struct {
+	ID   string
+	Time string
+	Step string
+	Text string
+}
+
+// Members names the members of a note.
+func (r *Remark) Members(m *wire.Members) {
+	m.String("id", &r.ID)
+	m.String("time", &r.Time)
+	m.String("step", &r.Step)
+	m.String("text", &r.Text)
+}

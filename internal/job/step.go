@@ -1,0 +1,129 @@
+package job
+
+import "tidysump/internal/wire"
+
+// Stage is one of the seven stages of the job.
+type Stage string
+
+// The stages, in order.
+const (
+	Ready  Stage = "ready"
+	Warm   Stage = "warm"
+	Drain  Stage = "drain"
+	Look   Stage = "look"
+	Close  Stage = "close"
+	Fill   Stage = "fill"
+	Settle Stage = "settle"
+)
+
+// Stages lists the stages in order.
+var Stages = []Stage{Ready, Warm, Drain, Look, Close, Fill, Settle}
+
+// Signal is a signal word in the sense of ANSI Z535.4 and ISO 3864-2.
+type Signal string
+
+// The signal words: Danger will, Warning could kill or injure seriously,
+// Caution could injure slightly, Notice is about things and not about people.
+const (
+	Danger  Signal = "DANGER"
+	Warning Signal = "WARNING"
+	Caution Signal = "CAUTION"
+	Notice  Signal = "NOTICE"
+)
+
+// Warn is a caution of a step: its signal word and the word id of its text.
+type Warn struct {
+	Signal Signal
+	Word   string
+}
+
+// Members names the members of a caution.
+func (w *Warn) Members(m *wire.Members) {
+	wire.Text(m, "signal", &w.Signal)
+	m.String("word", &w.Word)
+}
+
+// What a step may ask to be written down.
+const (
+	AskOdometer = "odometer"
+	AskLevel    = "level"
+	AskDrained  = "drained"
+	AskPoured   = "poured"
+	AskTorque   = "torque"
+)
+
+// Ask is a reading that a step asks for.
+type Ask struct {
+	What   string
+	Of     string // id of the circuit or fastener it belongs to
+	Unit   string // taken when none is typed
+	Choice []string
+}
+
+// Members names the members of a reading asked for.
+func (a *Ask) Members(m *wire.Members) {
+	m.String("what", &a.What)
+	m.String("of", &a.Of)
+	m.String("unit", &a.Unit)
+	wire.Texts(m, "choice", &a.Choice)
+}
+
+// levels are the answers to "where does the oil stand".
+var levels = []string{"below", "low", "middle", "high", "above"}
+
+// Step is one step of the job. Word names its texts in the catalogue: the
+// title, what to do (".do") and why (".why"); Values fill their placeholders,
+// and a value that begins with "@" is itself a word id.
+type Step struct {
+	ID      string
+	Stage   Stage
+	Word    string
+	Values  map[string]string
+	Warns   []Warn
+	Figures []Shown
+	Asks    []Ask
+	// Must: the job should not go on, and can't be finished, without it.
+	Must bool
+}
+
+// Members names the step's members.
+func (s *Step) Members(m *wire.Members) {
+	m.String("id", &s.ID)
+	wire.Text(m, "stage", &s.Stage)
+	m.String("word", &s.Word)
+	m.TextMap("values", &s.Values)
+	wire.List(m, "warns", &s.Warns)
+	wire.List(m, "figures", &s.Figures)
+	wire.List(m, "asks", &s.Asks)
+	m.Bool("must", &s.Must)
+}
+
+// step begins a step; the rest is chained on.
+func step(id, word string, values ...string) *Step {
+	s := &Step{ID: id, Word: "step." + word}
+	for i := 0; i+1 < len(values); i += 2 {
+		if s.Values == nil {
+			s.Values = map[string]string{}
+		}
+		s.Values[values[i]] = values[i+1]
+	}
+	return s
+}
+
+func (s *Step) must() *Step { s.Must = true; return s }
+
+func (s *Step) warn(signal Signal, word string) *Step {
+	s.Warns = append(s.Warns, Warn{signal, "caution." + word})
+	return s
+}
+
+func (s *Step) figure(f ...Shown) *Step { s.Figures = append(s.Figures, f...); return s }
+
+func (s *Step) ask(what, of, unit string) *Step {
+	a := Ask{What: what, Of: of, Unit: unit}
+	if what == AskLevel {
+		a.Choice = levels
+	}
+	s.Asks = append(s.Asks, a)
+	return s
+}

@@ -1,0 +1,119 @@
+package job
+
+import (
+	"sort"
+
+	"tidysump/internal/bolt"
+	"tidysump/internal/card"
+	"tidysump/internal/quantity"
+)
+
+// tools lists the tools that the fasteners of the day ask for, and what every
+// oil change needs.
+func (p *planner) tools() {
+	for _, t := range p.drives() {
+		p.plan.Tools = append(p.plan.Tools, t)
+	}
+	for _, w := range p.wrenches() {
+		p.plan.Tools = append(p.plan.Tools, w)
+	}
+	for _, f := range p.filters {
+		if f.Kind == "spin-on" {
+			p.plan.Tools = append(p.plan.Tools, item(1, "tool.filter-grip"))
+			break
+		}
+	}
+	if size, ok := p.tray(); ok {
+		p.plan.Tools = append(p.plan.Tools, item(1, "tool.tray", "volume", size))
+	} else {
+		p.plan.Tools = append(p.plan.Tools, item(1, "tool.tray-unknown"))
+	}
+	for _, word := range []string{"tool.funnel", "tool.jug", "tool.gloves", "tool.rags", "tool.white-paper", "tool.lamp", "tool.can"} {
+		p.plan.Tools = append(p.plan.Tools, item(1, word))
+	}
+	if p.bench.Place == Garage {
+		p.plan.Tools = append(p.plan.Tools, item(1, "tool.stand"))
+	}
+}
+
+// drives lists each socket, key and bit once.
+func (p *planner) drives() []Item {
+	var list []Item
+	for i := range p.card.Bolts {
+		b := &p.card.Bolts[i]
+		if !p.turned(b) || b.Drive == "hand" || b.Drive == "strap" {
+			continue
+		}
+		it := item(1, "tool.size-unknown", "of", "@purpose."+string(b.Purpose), "place", b.Place)
+		if size, ok := b.Size.Amount(); ok && b.Drive != "" {
+			it = item(1, "tool."+b.Drive, "size", size.Print(size.Unit.ID))
+		}
+		if !hasItem(list, it) {
+			list = append(list, it)
+		}
+	}
+	return list
+}
+
+func hasItem(list []Item, want Item) bool {
+	for _, i := range list {
+		if i.Word == want.Word && i.Values["size"] == want.Values["size"] && i.Values["place"] == want.Values["place"] {
+			return true
+		}
+	}
+	return false
+}
+
+// wrenches lists the torque wrenches that can set every torque of the day,
+// each from a fifth of its scale upward.
+func (p *planner) wrenches() []Item {
+	var torques []float64
+	for i := range p.card.Bolts {
+		b := &p.card.Bolts[i]
+		if !p.turned(b) || !wrenched(b) {
+			continue
+		}
+		if a, ok := b.Torque.Amount(); ok {
+			torques = append(torques, a.Base)
+		}
+		if a, ok := b.Torque.Upper(); ok {
+			torques = append(torques, a.Base)
+		}
+	}
+	sort.Float64s(torques)
+	var list []Item
+	for _, w := range bolt.Needed(torques) {
+		low := p.oneTorque(w.Low)
+		word := "tool.torque-wrench-one"
+		if w.High > w.Low {
+			word = "tool.torque-wrench"
+		}
+		list = append(list, item(1, word, "low", low, "high", p.oneTorque(w.High)))
+	}
+	return list
+}
+
+func (p *planner) oneTorque(nm float64) string {
+	return texts(quantity.Torque, nm, "N·m", 2, p.bench.System)[0]
+}
+
+// openings lists the fasteners that let the oil of a circuit out, plugs and
+// strainer caps.
+func (p *planner) openings(circuit string) []*card.Bolt {
+	return p.boltsWhere(func(b *card.Bolt) bool { return b.Drains && b.Circuit == circuit })
+}
+
+// holding lists the fasteners that hold a filter or strainer.
+func (p *planner) holding(id string) []*card.Bolt {
+	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id })
+}
+
+func (p *planner) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
+	var list []*card.Bolt
+	for i := range p.card.Bolts {
+		if b := &p.card.Bolts[i]; want(b) {
+			list = append(list, b)
+		}
+	}
+	return list
+}

@@ -1,0 +1,141 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"tidysump/internal/finding"
+)
+
+// System is the set of units that a person works in. It settles what "qt",
+// "pt", "oz" and "gal" mean.
+type System string
+
+// The systems of units.
+const (
+	Metric   System = "metric"
+	US       System = "us"
+	Imperial System = "imperial"
+)
+
+// Amount is a quantity as somebody gave it.
+type Amount struct {
+	Kind Kind
+	Base float64 // in the base unit of the kind
+	Unit Unit    // as it was given
+	// Digits are the significant digits that were given; printing in another
+	// unit never shows more.
+	Digits int
+}
+
+// loose are unit words that mean something else in the US and in Britain.
+var loose = map[string]string{
+	"qt": "qt", "quart": "qt", "quarts": "qt",
+	"pt": "pt", "pint": "pt", "pints": "pt",
+	"oz": "fl oz", "floz": "fl oz", "ounce": "fl oz", "ounces": "fl oz", "fluidounce": "fl oz", "fluidounces": "fl oz",
+	"gal": "gal", "gallon": "gal", "gallons": "gal",
+}
+
+// Parse reads what a person typed for a quantity of that kind (of any kind, if
+// it is ""): a number with
+// point or comma, and a unit in any usual spelling. Without a unit, standard
+// is taken (a unit id). A refusal comes back with an Amount whose Base is NaN;
+// an ambiguous unit is read by the system and noted.
+func Parse(kind Kind, text, standard string, system System) (Amount, []finding.Finding) {
+	number, word := split(text)
+	value, digits, ok := parseNumber(number)
+	if !ok {
+		return refuse(kind, "not-a-number", text)
+	}
+	if word == "" {
+		unit, known := Find(standard)
+		if !known {
+			return refuse(kind, "no-unit", text)
+		}
+		return amount(kind, value, digits, unit, nil)
+	}
+	unit, notes, ok := findUnit(kind, word, system)
+	if !ok {
+		return refuse(kind, "unknown-unit", word)
+	}
+	return amount(kind, value, digits, unit, notes)
+}
+
+func amount(kind Kind, value float64, digits int, unit Unit, notes []finding.Finding) (Amount, []finding.Finding) {
+	if kind != "" && unit.Kind != kind {
+		return refuse(kind, "unit-of-other-kind", unit.ID)
+	}
+	return Amount{Kind: unit.Kind, Base: unit.ToBase(value), Unit: unit, Digits: digits}, notes
+}
+
+func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
+	if len(text) > 40 {
+		text = strings.ToValidUTF8(text[:40], "") + "…"
+	}
+	f := finding.Finding{Code: code, Where: "/", Grade: finding.Refuse,
+		Values: map[string]string{"text": text, "kind": string(kind)}}
+	return Amount{Kind: kind, Base: math.NaN()}, []finding.Finding{f}
+}
+
+// split parts the number from the unit word, and brings the word to the form
+// of the spellings.
+func split(text string) (number, word string) {
+	text = strings.TrimSpace(strings.ReplaceAll(text, "−", "-"))
+	i := 0
+	for i < len(text) && strings.IndexByte("+-0123456789.,", text[i]) >= 0 {
+		i++
+	}
+	word = strings.ToLower(text[i:])
+	for _, gone := range []string{" ", ".", "\u00a0", "\u202f"} {
+		word = strings.ReplaceAll(word, gone, "")
+	}
+	return text[:i], strings.ReplaceAll(word, "⋅", "·")
+}
+
+// parseNumber takes a comma or a point as the decimal mark, not both: in
+// "1,000.5" one of them groups digits, and which is not ours to guess.
+func parseNumber(s string) (value float64, digits int, ok bool) {
+	if strings.Contains(s, ",") && strings.Contains(s, ".") || strings.Count(s, ",") > 1 {
+		return 0, 0, false
+	}
+	s = strings.Replace(s, ",", ".", 1)
+	value, err := strconv.ParseFloat(s, 64)
+	if err != nil || math.IsInf(value, 0) || math.IsNaN(value) {
+		return 0, 0, false
+	}
+	return value, significant(s), true
+}
+
+// significant counts the digits from the first that is not zero.
+func significant(s string) int {
+	n := 0
+	for i := 0; i < len(s); i++ {
+		c := s[i]
+		if c >= '1' && c <= '9' || c == '0' && n > 0 {
+			n++
+		}
+	}
+	return max(n, 1)
+}
+
+func findUnit(kind Kind, word string, system System) (Unit, []finding.Finding, bool) {
+	if stem, ambiguous := loose[word]; ambiguous && (kind == Volume || kind == "") {
+		prefix, other := "US ", "imp "
+		if system == Imperial {
+			prefix, other = other, prefix
+		}
+		u, ok := Find(prefix + stem)
+		note := finding.Finding{Code: "unit-read-as", Where: "/", Grade: finding.Note,
+			Values: map[string]string{"text": word, "unit": u.ID, "other": other + stem}}
+		return u, []finding.Finding{note}, ok
+	}
+	for _, u := range Units {
+		for _, s := range u.Spellings {
+			if s == word {
+				return u, nil, true
+			}
+		}
+	}
+	return Unit{}, nil, false
+}

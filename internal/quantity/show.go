@@ -1,0 +1,175 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Number prints a value with at most that many significant digits, and no
+// trailing zeros behind the decimal point.
+func Number(value float64, digits int) string {
+	if value == 0 {
+		return "0"
+	}
+	magnitude := wholeDigits(value)
+	return decimals(value, max(digits-magnitude, 0), magnitude-digits)
+}
+
+// wholeDigits counts the digits before the decimal point; zero or less for a
+// value below one.
+func wholeDigits(value float64) int {
+	return int(math.Floor(math.Log10(math.Abs(value)))) + 1
+}
+
+// decimals rounds to that many digits behind the point; with coarse > 0 it
+// rounds to tens, hundreds, … instead.
+func decimals(value float64, behind, coarse int) string {
+	if coarse > 0 {
+		step := math.Pow(10, float64(coarse))
+		value = math.Round(value/step) * step
+	}
+	s := strconv.FormatFloat(value, 'f', behind, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
+
+// Print gives the amount in the unit of that id, for instance "25 N·m",
+// rounded to what a person can set or pour and, when it had to be converted, to
+// no more digits than were given (two at least). A unit of another kind, or none, gives "".
+func (a Amount) Print(unitID string) string {
+	u, ok := Find(unitID)
+	if !ok || u.Kind != a.Kind || math.IsNaN(a.Base) {
+		return ""
+	}
+	value := u.FromBase(a.Base)
+	if sixteenths := value * 16; u.ID == "in" && a.Unit.ID == "in" && sixteenths == math.Trunc(sixteenths) {
+		return inches(int(sixteenths)) + space(u)
+	}
+	if u.ID == a.Unit.ID {
+		return Number(value, max(a.Digits, 1)) + space(u)
+	}
+	behind, coarse := settable(u, value)
+	if magnitude := wholeDigits(value); value != 0 {
+		digits := max(a.Digits, 2)
+		behind = min(behind, max(digits-magnitude, 0))
+		coarse = max(coarse, magnitude-digits)
+	}
+	return decimals(value, behind, coarse) + space(u)
+}
+
+// inches prints sixteenths as spanners are marked: "5/8", "1 1/16".
+func inches(sixteenths int) string {
+	whole, top, bottom := sixteenths/16, sixteenths%16, 16
+	for top > 0 && top%2 == 0 {
+		top, bottom = top/2, bottom/2
+	}
+	switch {
+	case top == 0:
+		return strconv.Itoa(whole)
+	case whole == 0:
+		return strconv.Itoa(top) + "/" + strconv.Itoa(bottom)
+	}
+	return strconv.Itoa(whole) + " " + strconv.Itoa(top) + "/" + strconv.Itoa(bottom)
+}
+
+func space(u Unit) string { return " " + u.ID }
+
+// settable says how finely a converted figure is printed: the digits behind
+// the point, or the tens. They are the graduations people meet on wrenches,
+// jugs and bottles: common practice, no source.
+func settable(u Unit, value float64) (behind, coarse int) {
+	size := math.Abs(value)
+	switch u.ID {
+	case "mL":
+		return 0, 1
+	case "L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m":
+		return 2, 0
+	case "lbf·ft", "N·m":
+		if size < 10 {
+			return 1, 0
+		}
+		return 0, 0
+	case "km", "mi":
+		if size >= 1000 {
+			return 0, 1
+		}
+		return 0, 0
+	case "mm", "kg":
+		return 2, 0
+	case "in":
+		return 3, 0
+	case "bar":
+		return 2, 0
+	}
+	return 0, 0
+}
+
+// Show gives the amount in the units of a system, the one a person would read
+// first, then the others that may stand on a wrench or a bottle.
+func (a Amount) Show(system System) []string {
+	ids := shown(a, system)
+	out := make([]string, 0, len(ids))
+	for _, id := range ids {
+		if s := a.Print(id); s != "" {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// smallTorque is the torque in N·m below which lbf·in is shown too: below it
+// wrenches are marked in lbf·in (common practice, no source).
+const smallTorque = 15
+
+func shown(a Amount, system System) []string {
+	switch a.Kind {
+	case Volume:
+		return shownVolumes(a, system)
+	case Torque:
+		ids := []string{"N·m", "lbf·ft"}
+		if system == US {
+			ids = []string{"lbf·ft", "N·m"}
+		}
+		if a.Base < smallTorque {
+			ids = append(ids, "lbf·in")
+		}
+		return ids
+	case Temperature:
+		return order(system == US, "°F", "°C")
+	case Distance:
+		return order(system != Metric, "mi", "km")
+	case Pressure:
+		return order(system == US, "psi", "bar")
+	case Mass:
+		return order(system == US, "lb", "kg")
+	}
+	return []string{a.Unit.ID}
+}
+
+func shownVolumes(a Amount, system System) []string {
+	metric := "L"
+	if a.Base < 0.5 && a.Unit.ID != "L" {
+		metric = "mL"
+	}
+	own := "US qt"
+	if system == Imperial {
+		own = "imp pt"
+	}
+	if a.Base < 0.4 {
+		own = own[:strings.Index(own, " ")] + " fl oz"
+	}
+	return order(system == US, own, metric)
+}
+
+func order(foreignFirst bool, foreign, metric string) []string {
+	if foreignFirst {
+		return []string{foreign, metric}
+	}
+	return []string{metric, foreign}
+}

@@ -1,0 +1,186 @@
+package wire
+
+import (
+	"strconv"
+
+	"github.com/go-json-experiment/json/jsontext"
+
+	"tidysump/internal/finding"
+)
+
+// Record is a type that can name its members.
+type Record interface{ Members(*Members) }
+
+// Rule qualifies a member.
+type Rule int
+
+// Required: absence of the member is a finding "missing".
+const Required Rule = 1
+
+// Members reads or writes the members of one object, in the order in which the
+// record names them.
+type Members struct {
+	at      *node // nil when writing
+	out     *jsontext.Encoder
+	report  *report
+	claimed map[string]bool
+	unknown finding.Grade
+}
+
+type report struct{ findings []finding.Finding }
+
+// Read reads a JSON text into a record and returns all findings. When one of
+// them refuses, the record holds what could be read.
+func Read(in []byte, into Record) []finding.Finding {
+	root, bad := parse(in)
+	if bad != nil {
+		return []finding.Finding{*bad}
+	}
+	rep := &report{}
+	readObject(root, into, rep, finding.Refuse)
+	return rep.findings
+}
+
+func readObject(at *node, into Record, rep *report, unknown finding.Grade) {
+	if at.kind != jsontext.KindBeginObject {
+		rep.add("wrong-type", at.where(), finding.Refuse, "want", "object")
+		return
+	}
+	m := &Members{at: at, report: rep, claimed: map[string]bool{}, unknown: unknown}
+	into.Members(m)
+	for _, name := range at.names {
+		if !m.claimed[name] {
+			rep.add("unknown-member", at.where()+"/"+escapePointer(name), m.unknown, "name", name)
+		}
+	}
+}
+
+func (r *report) add(code, where string, grade finding.Grade, values ...string) {
+	f := finding.Finding{Code: code, Where: where, Grade: grade}
+	if f.Where == "" {
+		f.Where = "/"
+	}
+	if len(values) > 0 {
+		f.Values = map[string]string{values[0]: values[1]}
+	}
+	r.findings = append(r.findings, f)
+}
+
+// Lenient makes unknown members of this object, and of all within it, a doubt
+// and not a refusal: for records that another version may have written.
+func (m *Members) Lenient() { m.unknown = finding.Doubt }
+
+// Reading reports whether the members are being read.
+func (m *Members) Reading() bool { return m.at != nil }
+
+// take finds a member to read; nil when absent. It reports absence of what is
+// required, and a kind other than the one wanted.
+func (m *Members) take(name string, want jsontext.Kind, wantWord string, rules []Rule) *node {
+	m.claimed[name] = true
+	for i, n := range m.at.names {
+		if n != name {
+			continue
+		}
+		child := m.at.members[i]
+		if child.kind == jsontext.KindNull && len(rules) == 0 {
+			return nil
+		}
+		if child.kind != want && !(want == jsontext.KindTrue && child.kind == jsontext.KindFalse) {
+			m.report.add("wrong-type", child.where(), finding.Refuse, "want", wantWord)
+			return nil
+		}
+		return child
+	}
+	if len(rules) > 0 {
+		m.report.add("missing", m.at.where()+"/"+escapePointer(name), finding.Refuse, "name", name)
+	}
+	return nil
+}
+
+// put writes a member's name, and its value as a token.
+func (m *Members) put(name string, value jsontext.Token) {
+	m.write(jsontext.String(name))
+	m.write(value)
+}
+
+// write passes a token on. The encoder can fail only on a text that is not
+// UTF-8 (the reader lets none in) or a number that is no number; both would be
+// this program's fault and must not pass as an answer.
+func (m *Members) write(t jsontext.Token) {
+	if err := m.out.WriteToken(t); err != nil {
+		panic("wire: " + err.Error())
+	}
+}
+
+// String is a text member.
+func (m *Members) String(name string, p *string, rules ...Rule) {
+	if !m.Reading() {
+		if *p != "" {
+			m.put(name, jsontext.String(*p))
+		}
+		return
+	}
+	if n := m.take(name, jsontext.KindString, "string", rules); n != nil {
+		*p = n.text
+	}
+}
+
+// Text is String for types that are strings, such as ids.
+func Text[T ~string](m *Members, name string, p *T, rules ...Rule) {
+	s := string(*p)
+	m.String(name, &s, rules...)
+	*p = T(s)
+}
+
+// Bool is a true-or-false member.
+func (m *Members) Bool(name string, p *bool, rules ...Rule) {
+	if !m.Reading() {
+		if *p {
+			m.put(name, jsontext.True)
+		}
+		return
+	}
+	if n := m.take(name, jsontext.KindTrue, "boolean", rules); n != nil {
+		*p = n.kind == jsontext.KindTrue
+	}
+}
+
+// Float is a number member.
+func (m *Members) Float(name string, p *float64, rules ...Rule) {
+	if !m.Reading() {
+		if *p != 0 {
+			m.put(name, jsontext.Float(*p))
+		}
+		return
+	}
+	n := m.take(name, jsontext.KindNumber, "number", rules)
+	if n == nil {
+		return
+	}
+	v, err := strconv.ParseFloat(n.text, 64)
+	if err != nil {
+		m.report.add("number-too-large", n.where(), finding.Refuse)
+		return
+	}
+	*p = v
+}
+
+// Int is a whole-number member.
+func (m *Members) Int(name string, p *int, rules ...Rule) {
+	if !m.Reading() {
+		if *p != 0 {
+			m.put(name, jsontext.Int(int64(*p)))
+		}
+		return
+	}
+	n := m.take(name, jsontext.KindNumber, "number", rules)
+	if n == nil {
+		return
+	}
+	v, err := strconv.Atoi(n.text)
+	if err != nil {
+		m.report.add("wrong-type", n.where(), finding.Refuse, "want", "whole number")
+		return
+	}
+	*p = v
+}

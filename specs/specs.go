@@ -1,0 +1,62 @@
+// Package specs embeds the sample cards, the schema of the card format, the
+// word catalogue and the description of the operations. It is for the server,
+// the site build and the tests: the WebAssembly core gets its data from the
+// page, since linking embed would cost it more than all the data.
+package specs
+
+import (
+	"bytes"
+	"embed"
+	"path"
+)
+
+//go:embed cards/*.json
+var cards embed.FS
+
+// CardSchema is the JSON Schema (2020-12) of the card format.
+//
+//go:embed card.schema.json
+var CardSchema []byte
+
+// WordsEN is the English word catalogue: a JSON object from word id to
+// sentence, placeholders in braces.
+//
+//go:embed words/en.json
+var WordsEN []byte
+
+// Ops describes the operations of the one door, with examples.
+//
+//go:embed ops.md
+var Ops string
+
+// Cards gives the sample cards, name of file to JSON text.
+func Cards() map[string][]byte {
+	entries, err := cards.ReadDir("cards")
+	if err != nil {
+		panic(err) // the folder is embedded: it is always there
+	}
+	list := make(map[string][]byte, len(entries))
+	for _, e := range entries {
+		text, err := cards.ReadFile(path.Join("cards", e.Name()))
+		if err != nil {
+			panic(err)
+		}
+		list[e.Name()] = text
+	}
+	return list
+}
+
+// Samples gives all sample cards as one JSON array, in the order of their file
+// names.
+func Samples() []byte {
+	entries, err := cards.ReadDir("cards")
+	if err != nil {
+		panic(err)
+	}
+	all := Cards()
+	texts := make([][]byte, 0, len(entries))
+	for _, e := range entries {
+		texts = append(texts, bytes.TrimSpace(all[e.Name()]))
+	}
+	return append(append([]byte("["), bytes.Join(texts, []byte(","))...), ']')
+}
