@@ -27,7 +27,7 @@ var coarsePitch = map[string]float64{
 func ParseThread(text string) (Thread, bool) {
 	t := Thread{Name: strings.TrimSpace(text)}
 	s := strings.ToUpper(strings.ReplaceAll(t.Name, " ", ""))
-	s = strings.NewReplacer("×", "X", ",", ".", "*", "X").Replace(s)
+	s = strings.ReplaceAll(strings.ReplaceAll(s, "×", "X"), ",", ".")
 	var ok bool
 	if strings.HasPrefix(s, "M") {
 		t.Diameter, t.Pitch, ok = metric(s[1:])

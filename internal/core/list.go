@@ -1,8 +1,9 @@
 package core
 
 import (
-	"sort"
+	"slices"
 	"strconv"
+	"strings"
 
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
@@ -74,7 +75,7 @@ func cards(in []byte) (wire.Record, []finding.Finding) {
 		}
 		a.bikes = append(a.bikes, bike{c.ID, p.Name, years(c), "layout." + string(c.Layout), c.Invented, today(p.Oils), len(p.Gaps)})
 	}
-	sort.SliceStable(a.bikes, func(x, y int) bool { return a.bikes[x].name < a.bikes[y].name })
+	slices.SortStableFunc(a.bikes, func(x, y bike) int { return strings.Compare(x.name, y.name) })
 	return a, nil
 }
 

@@ -21,15 +21,20 @@ func (a *findingsAnswer) Members(m *wire.Members) { wire.Findings(m, "findings",
 // refuse it: the check itself succeeded. Only what is not JSON is refused.
 func checkCard(in []byte) (wire.Record, []finding.Finding) {
 	var i cardInput
-	list := wire.Read(in, &i)
+	list := readWithCard(in, &i, &i.card)
 	if len(list) > 0 && outcomeOf(list) == Malformed {
 		return nil, list
 	}
-	return &findingsAnswer{withCard(list, &i.card)}, nil
+	return &findingsAnswer{list}, nil
 }
 
-// withCard adds the findings about a card, with their place in the input.
-func withCard(list []finding.Finding, c *card.Card) []finding.Finding {
+// readWithCard reads an input and checks the card in it. A card that couldn't
+// be read in full is not checked: what is missing would be blamed twice.
+func readWithCard(in []byte, into wire.Record, c *card.Card) []finding.Finding {
+	list := wire.Read(in, into)
+	if finding.Refused(list) {
+		return list
+	}
 	for _, f := range card.Check(c) {
 		f.Where = "/card" + f.Where
 		list = append(list, f)
@@ -49,7 +54,7 @@ func (i *planInput) Members(m *wire.Members) {
 
 func plan(in []byte) (wire.Record, []finding.Finding) {
 	var i planInput
-	if list := withCard(wire.Read(in, &i), &i.card); finding.Refused(list) {
+	if list := readWithCard(in, &i, &i.card); finding.Refused(list) {
 		return nil, list
 	}
 	p, list := job.Make(&i.card, i.bench)
@@ -71,7 +76,7 @@ func (i *replayInput) Members(m *wire.Members) {
 
 func replay(in []byte) (wire.Record, []finding.Finding) {
 	var i replayInput
-	if list := withCard(wire.Read(in, &i), &i.card); finding.Refused(list) {
+	if list := readWithCard(in, &i, &i.card); finding.Refused(list) {
 		return nil, list
 	}
 	s, list := job.Replay(&i.card, i.bench, i.events)

@@ -6,16 +6,9 @@ package fill
 // filter has filled and the level was read.
 const firstShare = 0.875
 
-// First gives the volume in litres to pour before the first start, and the
-// rest kept back for topping up, from the volume due. Where nothing fills up
-// later (no filter changed and the level set by a hole or by measure alone)
-// all of it goes in at once.
-func First(due float64, allAtOnce bool) (pour, keep float64) {
-	if allAtOnce {
-		return due, 0
-	}
-	return firstShare * due, (1 - firstShare) * due
-}
+// First gives the volume in litres to pour before the first start, from the
+// volume due; the rest is kept for topping up by the level.
+func First(due float64) float64 { return firstShare * due }
 
 // Bounds for comparing what went in with what the card asks, as shares of the
 // volume due: common practice, no source.

@@ -1,7 +1,8 @@
 package job
 
 import (
-	"sort"
+	"slices"
+	"strings"
 
 	"tidysump/internal/wire"
 )
@@ -77,9 +78,11 @@ func ordered(events []Event) []placed {
 			list = append(list, placed{e, i})
 		}
 	}
-	sort.SliceStable(list, func(i, k int) bool {
-		a, b := list[i], list[k]
-		return a.Time < b.Time || a.Time == b.Time && a.ID < b.ID
+	slices.SortStableFunc(list, func(a, b placed) int {
+		if c := strings.Compare(a.Time, b.Time); c != 0 {
+			return c
+		}
+		return strings.Compare(a.ID, b.ID)
 	})
 	return list
 }

@@ -76,13 +76,7 @@ func prepare(c *card.Card, b Bench) (*planner, []finding.Finding) {
 	p.bolts()
 	p.parts()
 	p.tools()
-	for _, s := range []struct {
-		stage Stage
-		make  func()
-	}{{Ready, p.ready}, {Warm, p.warm}, {Drain, p.drain}, {Look, p.look}, {Close, p.close}, {Fill, p.fill}, {Settle, p.settle}} {
-		p.stage = s.stage
-		s.make()
-	}
+	p.sequence()
 	return p, nil
 }
 
@@ -128,12 +122,6 @@ func (p *planner) doing(circuit string) bool {
 		}
 	}
 	return false
-}
-
-// add puts a step at the end of the plan, in the stage being made.
-func (p *planner) add(s *Step) {
-	s.Stage = p.stage
-	p.plan.Steps = append(p.plan.Steps, *s)
 }
 
 // volume gives the figure of the volume due today: with the filter if it is

@@ -149,7 +149,7 @@ func (r *replayer) torqueUsed(e placed, a quantity.Amount, read *Read) {
 	if upper, ranged := b.Torque.Upper(); ranged {
 		high = upper.Base
 	}
-	read.Card = r.torque(b).Texts
+	read.Card = r.show("torque", b.Torque, "torque").Texts
 	off := bolt.Deviation(high)
 	if a.Base > high*(1+off) || a.Base < low.Base*(1-off) {
 		r.fault(e, "torque-off", "/value", finding.Doubt, "value", read.Texts[0], "card", read.Card[0], "place", read.Name)

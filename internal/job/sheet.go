@@ -118,7 +118,7 @@ func (p *planner) bolts() {
 	for i := range p.card.Bolts {
 		b := &p.card.Bolts[i]
 		s := BoltSheet{ID: b.ID, Purpose: "purpose." + string(b.Purpose), Place: b.Place, Count: b.Number(),
-			Thread: b.Thread, Size: p.show("size", b.Size, "size"), Torque: p.torque(b),
+			Thread: b.Thread, Size: p.show("size", b.Size, "size"), Torque: p.show("torque", b.Torque, "torque"),
 			Today: p.turned(b), Leave: p.left(b)}
 		if b.Drive != "" {
 			s.Drive = "drive." + b.Drive
@@ -135,38 +135,6 @@ func (p *planner) bolts() {
 		}
 		p.plan.Bolts = append(p.plan.Bolts, s)
 	}
-}
-
-func (p *planner) torque(b *card.Bolt) Shown { return p.show("torque", b.Torque, "torque") }
-
-// wrenched reports whether a fastener is tightened with a tool at all.
-func wrenched(b *card.Bolt) bool { return b.Drive != "hand" && b.Purpose != card.LeaveAlone }
-
-// turned reports whether a fastener is opened and closed today.
-func (p *planner) turned(b *card.Bolt) bool {
-	switch b.Purpose {
-	case card.LeaveAlone:
-		return false
-	case card.FilterCover, card.FilterCanned:
-		return p.changing(b.Of)
-	}
-	return p.doing(b.Circuit)
-}
-
-// left reports whether a fastener must be left alone today: it never belongs
-// to an oil change, or it lets out an oil that is not done today.
-func (p *planner) left(b *card.Bolt) bool {
-	return b.Purpose == card.LeaveAlone || b.Drains && !p.doing(b.Circuit)
-}
-
-// changing reports whether the filter of that id is changed today.
-func (p *planner) changing(filter string) bool {
-	for _, f := range p.filters {
-		if f.ID == filter {
-			return true
-		}
-	}
-	return false
 }
 
 // sealSize gives "12 × 16 × 1.5 mm", inner × outer × thickness; "" unless the

@@ -78,13 +78,6 @@ func span(low, high []string) []string {
 	return out
 }
 
-// estimate prepares a figure that the program worked out itself: base is in
-// the base unit of the kind.
-func (p *planner) estimate(name string, kind quantity.Kind, base float64, unitID string, digits int, method string) Shown {
-	return Shown{Name: "figure." + name, Standing: card.Estimated, Method: "@method." + method,
-		Texts: texts(kind, base, unitID, digits, p.bench.System)}
-}
-
 func texts(kind quantity.Kind, base float64, unitID string, digits int, system quantity.System) []string {
 	u, _ := quantity.Find(unitID)
 	return quantity.Amount{Kind: kind, Base: base, Unit: u, Digits: digits}.Show(system)

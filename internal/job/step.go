@@ -82,7 +82,8 @@ type Step struct {
 	Warns   []Warn
 	Figures []Shown
 	Asks    []Ask
-	// Must: the job should not go on, and can't be finished, without it.
+	// Must: the job should not go on without it, and the record tells when it
+	// was closed without it.
 	Must bool
 }
 
@@ -96,34 +97,4 @@ func (s *Step) Members(m *wire.Members) {
 	wire.List(m, "figures", &s.Figures)
 	wire.List(m, "asks", &s.Asks)
 	m.Bool("must", &s.Must)
-}
-
-// step begins a step; the rest is chained on.
-func step(id, word string, values ...string) *Step {
-	s := &Step{ID: id, Word: "step." + word}
-	for i := 0; i+1 < len(values); i += 2 {
-		if s.Values == nil {
-			s.Values = map[string]string{}
-		}
-		s.Values[values[i]] = values[i+1]
-	}
-	return s
-}
-
-func (s *Step) must() *Step { s.Must = true; return s }
-
-func (s *Step) warn(signal Signal, word string) *Step {
-	s.Warns = append(s.Warns, Warn{signal, "caution." + word})
-	return s
-}
-
-func (s *Step) figure(f ...Shown) *Step { s.Figures = append(s.Figures, f...); return s }
-
-func (s *Step) ask(what, of, unit string) *Step {
-	a := Ask{What: what, Of: of, Unit: unit}
-	if what == AskLevel {
-		a.Choice = levels
-	}
-	s.Asks = append(s.Asks, a)
-	return s
 }

@@ -1,22 +1,16 @@
 package job
 
 import (
-	"sort"
+	"slices"
 
 	"tidysump/internal/bolt"
-	"tidysump/internal/card"
 	"tidysump/internal/quantity"
 )
 
 // tools lists the tools that the fasteners of the day ask for, and what every
 // oil change needs.
 func (p *planner) tools() {
-	for _, t := range p.drives() {
-		p.plan.Tools = append(p.plan.Tools, t)
-	}
-	for _, w := range p.wrenches() {
-		p.plan.Tools = append(p.plan.Tools, w)
-	}
+	p.plan.Tools = append(append(p.plan.Tools, p.drives()...), p.wrenches()...)
 	for _, f := range p.filters {
 		if f.Kind == "spin-on" {
 			p.plan.Tools = append(p.plan.Tools, item(1, "tool.filter-grip"))
@@ -80,7 +74,7 @@ func (p *planner) wrenches() []Item {
 			torques = append(torques, a.Base)
 		}
 	}
-	sort.Float64s(torques)
+	slices.Sort(torques)
 	var list []Item
 	for _, w := range bolt.Needed(torques) {
 		low := p.oneTorque(w.Low)
@@ -95,25 +89,4 @@ func (p *planner) wrenches() []Item {
 
 func (p *planner) oneTorque(nm float64) string {
 	return texts(quantity.Torque, nm, "N·m", 2, p.bench.System)[0]
-}
-
-// openings lists the fasteners that let the oil of a circuit out, plugs and
-// strainer caps.
-func (p *planner) openings(circuit string) []*card.Bolt {
-	return p.boltsWhere(func(b *card.Bolt) bool { return b.Drains && b.Circuit == circuit })
-}
-
-// holding lists the fasteners that hold a filter or strainer.
-func (p *planner) holding(id string) []*card.Bolt {
-	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id })
-}
-
-func (p *planner) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
-	var list []*card.Bolt
-	for i := range p.card.Bolts {
-		if b := &p.card.Bolts[i]; want(b) {
-			list = append(list, b)
-		}
-	}
-	return list
 }

@@ -2,7 +2,7 @@ package wire
 
 import (
 	"bytes"
-	"sort"
+	"slices"
 
 	"github.com/go-json-experiment/json/jsontext"
 
@@ -119,7 +119,7 @@ func (m *Members) writeTextMap(p map[string]string) {
 	for n := range p {
 		names = append(names, n)
 	}
-	sort.Strings(names)
+	slices.Sort(names)
 	m.write(jsontext.BeginObject)
 	for _, n := range names {
 		m.put(n, jsontext.String(p[n]))

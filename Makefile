@@ -1,0 +1,83 @@
+# Needs Go, Node with npm, and make; the browser tests and what draws or measures
+# the page need a Chromium too, which .ci/chromium finds or installs.
+
+SHELL := /bin/bash
+NODE_MODULES := static/node_modules/.package-lock.json
+PURE = $(shell go list ./internal/... | grep -v /internal/site)
+WASM_EXEC = $(shell go env GOROOT)/lib/wasm
+NODE_TEST := node --test --test-reporter=spec --test-timeout=180000
+
+.DELETE_ON_ERROR:
+.PHONY: serve test bench dist lighthouse pictures build core \
+	check-go test-go test-wasm test-page test-browser clean
+
+# Builds the page and serves it on http://localhost:8080.
+serve: build
+	build/server
+
+# Everything that must hold before a change goes in.
+test: check-go test-go test-wasm test-page test-browser
+
+# How fast the core is, natively.
+bench:
+	go test -run '^$$' -bench . -benchmem ./internal/...
+
+# The site as files for a static host, in dist/.
+dist: build
+	rm -rf dist
+	build/server -export dist
+
+# Scores of the built page; the report is build/lighthouse.html.
+lighthouse: build
+	CHROMIUM="$$(.ci/chromium)" node static/test/lighthouse.js
+
+# Draws the icons from icon.svg, and the manifest's screenshots from the page.
+pictures: $(NODE_MODULES)
+	CHROMIUM="$$(.ci/chromium)" node static/test/draw-pictures.js
+	$(MAKE) build
+	CHROMIUM="$$(.ci/chromium)" node static/test/draw-pictures.js site
+
+# The server's program and all that it builds the page from.
+build: core $(NODE_MODULES)
+	go build -trimpath -o build/server ./server
+
+# The core as WebAssembly, with the compiler's own glue beside it. Without
+# inlining (-l) it compresses a tenth smaller; DEVELOPERS.md has the figures.
+core:
+	mkdir -p build
+	GOOS=js GOARCH=wasm go build -trimpath -gcflags=all=-l -ldflags='-s -w -buildid=' -o build/core.wasm ./wasm
+	cp "$(WASM_EXEC)/wasm_exec.js" build/
+
+# The npm packages that the lock file names.
+$(NODE_MODULES): static/package.json static/package-lock.json
+	cd static && npm ci
+	touch $@
+
+# Form and common mistakes in Go.
+check-go:
+	@unformatted="$$(gofmt -l internal server specs wasm)"; \
+	if [ -n "$$unformatted" ]; then echo "gofmt -w these files:" $$unformatted; exit 1; fi
+	go vet ./...
+	GOOS=js GOARCH=wasm go vet ./wasm
+	go tool staticcheck ./...
+
+# The Go tests; those of the server build the real page.
+test-go: core $(NODE_MODULES)
+	go test ./...
+
+# The core's tests once more, as the page runs it.
+test-wasm:
+	GOOS=js GOARCH=wasm go test -exec="$(WASM_EXEC)/go_js_wasm_exec" $(PURE)
+
+# The page's modules without a browser, and their form.
+test-page: $(NODE_MODULES)
+	static/node_modules/.bin/prettier --check static/app static/sw.js static/test
+	$(NODE_TEST) static/test/*.test.js
+
+# The built page in a real browser.
+test-browser: build
+	CHROMIUM="$$(.ci/chromium)" $(NODE_TEST) --test-concurrency=1 static/test/browser/*.test.js
+
+# Takes away all that was built.
+clean:
+	rm -rf build dist static/node_modules

@@ -1,0 +1,63 @@
+package job
+
+import "tidysump/internal/card"
+
+// turned reports whether a fastener is opened and closed today.
+func (p *planner) turned(b *card.Bolt) bool {
+	switch b.Purpose {
+	case card.LeaveAlone:
+		return false
+	case card.FilterCover, card.FilterCanned:
+		return p.changing(b.Of)
+	}
+	return p.doing(b.Circuit)
+}
+
+// left reports whether a fastener must be left alone today: it never belongs
+// to an oil change, or it lets out an oil that is not done today.
+func (p *planner) left(b *card.Bolt) bool {
+	return b.Purpose == card.LeaveAlone || b.Drains && !p.doing(b.Circuit)
+}
+
+// opens reports whether a fastener lets out an oil that is done today.
+func (p *planner) opens(b *card.Bolt) bool { return b.Drains && p.doing(b.Circuit) }
+
+// opened reports whether a fastener was opened in the drain stage.
+func (p *planner) opened(b *card.Bolt) bool {
+	switch b.Purpose {
+	case card.FilterCover, card.FilterCanned, card.StrainerCap:
+		return p.turned(b)
+	}
+	return p.opens(b)
+}
+
+// wrenched reports whether a fastener is tightened with a tool at all.
+func wrenched(b *card.Bolt) bool { return b.Drive != "hand" && b.Purpose != card.LeaveAlone }
+
+// changing reports whether the filter of that id is changed today.
+func (p *planner) changing(filter string) bool {
+	for _, f := range p.filters {
+		if f.ID == filter {
+			return true
+		}
+	}
+	return false
+}
+
+// openings lists the fasteners that let out the oils of the day.
+func (p *planner) openings() []*card.Bolt { return p.boltsWhere(p.opens) }
+
+// holding lists the fasteners that hold a filter or strainer.
+func (p *planner) holding(id string) []*card.Bolt {
+	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id })
+}
+
+func (p *planner) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
+	var list []*card.Bolt
+	for i := range p.card.Bolts {
+		if b := &p.card.Bolts[i]; want(b) {
+			list = append(list, b)
+		}
+	}
+	return list
+}

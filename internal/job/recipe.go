@@ -1,0 +1,102 @@
+package job
+
+// recipe is what a step always brings with it: the readings it asks for, the
+// figures it shows, the cautions before it, and whether the job should not go
+// on without it. The word is its id in the catalogue ("step.<word>").
+type recipe struct {
+	word    string
+	must    bool
+	warns   []string
+	figures []string
+	asks    []string
+}
+
+// recipes are the steps of the job, in the order of the trade: common
+// practice, no source, except where a figure says otherwise. Which of them a
+// job has, and for which circuits and fasteners, is settled in sequence.go.
+var recipes = []recipe{
+	// Ready: the bike known, everything laid out, nothing that can fall or burn.
+	{word: "identify", asks: []string{AskOdometer}},
+	{word: "lay-out"},
+	{word: "check-oil", must: true, figures: []string{"grade", "due"}},
+	{word: "stand", warns: []string{"traffic", "bike-falls"}},
+	{word: "free-filler", must: true},
+	{word: "name-plugs", must: true},
+	{word: "guard", warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
+	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
+	{word: "level-found", figures: []string{"wait", "band"}, asks: []string{AskLevel}},
+	{word: "warm-up", warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}},
+	{word: "level-found-hot", figures: []string{"wait", "band"}, asks: []string{AskLevel}},
+	{word: "key-out", must: true, warns: []string{"hot-oil"}},
+	// Drain: every opening of the circuits of the day, and no other.
+	{word: "tray"},
+	{word: "tray-unknown"},
+	{word: "open-drain-plug", must: true, warns: []string{"hot-oil", "eyes"}, figures: []string{"size"}},
+	{word: "open-strainer-cap", must: true, warns: []string{"hot-oil", "eyes"}, figures: []string{"size"}},
+	{word: "run-out", warns: []string{"bike-falls"}, figures: []string{"run-out"}},
+	{word: "strainer-out", must: true},
+	{word: "filter-off-spin-on", warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cartridge", warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "old-ring", must: true, warns: []string{"ring-twice"}},
+	// Look: what oil, plug and filter say, before anything is wiped.
+	{word: "look-oil"},
+	{word: "look-magnet"},
+	{word: "look-filter"},
+	{word: "measure", figures: []string{"due"}, asks: []string{AskDrained}},
+	{word: "decide", must: true},
+	// Close: everything that was opened, closed again and tightened once.
+	{word: "clean-seats"},
+	{word: "strainer-in", warns: []string{"solvent"}},
+	{word: "tighten", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}},
+	{word: "tighten-several", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}},
+	{word: "prepare-spin-on"},
+	{word: "prepare-cartridge", warns: []string{"element-backwards"}},
+	{word: "filter-on", must: true, warns: []string{"ring-twice"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}},
+	{word: "dry-base", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
+	{word: "count", must: true},
+	// Fill: most of it before the first start, the rest by the level.
+	{word: "pour", must: true, figures: []string{"first-pour", "due"}, asks: []string{AskPoured}},
+	{word: "pour-all", must: true, figures: []string{"due"}, asks: []string{AskPoured}},
+	{word: "pour-unknown", must: true, figures: []string{"due"}, asks: []string{AskPoured}},
+	{word: "caps-on", must: true},
+	{word: "first-start", must: true, warns: []string{"carbon-monoxide", "oil-lamp"}},
+	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}},
+	// Settle: dry, ridden, level right, waste away, written down.
+	{word: "leak-look", must: true, warns: []string{"hot-oil"}},
+	{word: "ride", warns: []string{"oil-on-tyre"}},
+	{word: "waste", warns: []string{"children", "never-ground"}},
+	{word: "write-down", figures: []string{"interval-distance", "interval-time"}},
+}
+
+func recipeOf(word string) *recipe {
+	for i := range recipes {
+		if recipes[i].word == word {
+			return &recipes[i]
+		}
+	}
+	return nil
+}
+
+// signals gives each caution its signal word. A caution about things and not
+// about people is a NOTICE. "hot-oil" is raised where the oil is read hot.
+var signals = []struct {
+	signal Signal
+	words  []string
+}{
+	{Danger, []string{"carbon-monoxide", "traffic"}},
+	{Warning, []string{"bike-falls", "oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children"}},
+	{Caution, []string{"hot-oil", "used-oil-skin", "eyes", "solvent"}},
+}
+
+func signalOf(word string) Signal {
+	for _, s := range signals {
+		for _, w := range s.words {
+			if w == word {
+				return s.signal
+			}
+		}
+	}
+	return Notice
+}

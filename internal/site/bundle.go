@@ -1,0 +1,130 @@
+package site
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/evanw/esbuild/pkg/api"
+)
+
+const (
+	pageEntry   = "app/main.js"
+	workerEntry = "app/core/worker.js"
+	styleEntry  = "style/index.css"
+	wasmExec    = "wasm_exec.js"
+)
+
+// addWorker bundles the core worker, which learns the URL of its core.
+func (s *Site) addWorker(o Options) error {
+	return s.addBundle(o, workerEntry, map[string]any{
+		"__FILES__": map[string]string{"core.wasm": s.names["core.wasm"]},
+	})
+}
+
+// addStyle bundles the style sheet with all that it imports.
+func (s *Site) addStyle(o Options) error {
+	return s.addBundle(o, styleEntry, nil)
+}
+
+// addPage bundles the page's modules, which learn the URL of every file that a
+// page may ask for. The core is not among them: only the worker knows it.
+func (s *Site) addPage(o Options) error {
+	files := map[string]string{}
+	for name, url := range s.names {
+		if name != "core.wasm" && name != styleEntry && !strings.HasPrefix(name, "icons/") {
+			files[name] = url
+		}
+	}
+	return s.addBundle(o, pageEntry, map[string]any{"__FILES__": files})
+}
+
+func (s *Site) addBundle(o Options, entry string, define map[string]any) error {
+	out, err := s.bundle(o, entry, define)
+	if err != nil {
+		return err
+	}
+	return s.addHashed(entry, out)
+}
+
+// bundle joins an entry file with all that it imports and puts the constants in.
+// The page and the core worker are modules; the service worker is a classic
+// script, the one kind that every browser starts.
+func (s *Site) bundle(o Options, entry string, define map[string]any) ([]byte, error) {
+	dir, err := filepath.Abs(o.Static)
+	if err != nil {
+		return nil, err
+	}
+	format := api.FormatESModule
+	if entry == swName {
+		format = api.FormatIIFE
+	}
+	constants := map[string]string{}
+	for name, value := range define {
+		text, err := json.Marshal(value)
+		if err != nil {
+			return nil, err
+		}
+		constants[name] = string(text)
+	}
+	result := api.Build(api.BuildOptions{
+		AbsWorkingDir: dir,
+		EntryPoints:   []string{entry},
+		Outdir:        dir, // nothing is written; esbuild names its output by it
+		Bundle:        true,
+		Format:        format,
+		Target:        api.ES2022,
+		Conditions:    []string{"module"}, // never "development": its builds are for people who debug lit
+		LegalComments: api.LegalCommentsNone,
+		Loader:        map[string]api.Loader{".svg": api.LoaderDataURL},
+		Define:        constants,
+		Metafile:      true,
+		Plugins:       []api.Plugin{wasmExecPlugin(filepath.Join(filepath.Dir(o.Core), wasmExec))},
+	})
+	if len(result.Errors) > 0 {
+		return nil, bundleError(entry, result.Errors)
+	}
+	return result.OutputFiles[0].Contents, s.noteInputs(result.Metafile)
+}
+
+// wasmExecPlugin resolves `import 'wasm_exec.js'` to the copy that belongs to
+// the compiler which made the core: another one may not fit it.
+func wasmExecPlugin(path string) api.Plugin {
+	return api.Plugin{Name: "wasm_exec", Setup: func(b api.PluginBuild) {
+		b.OnResolve(api.OnResolveOptions{Filter: `^wasm_exec\.js$`}, func(api.OnResolveArgs) (api.OnResolveResult, error) {
+			abs, err := filepath.Abs(path)
+			return api.OnResolveResult{Path: abs}, err
+		})
+	}}
+}
+
+// noteInputs remembers which files of the static folder are in use.
+func (s *Site) noteInputs(metafile string) error {
+	var meta struct {
+		Inputs map[string]struct{} `json:"inputs"`
+	}
+	if err := json.Unmarshal([]byte(metafile), &meta); err != nil {
+		return err
+	}
+	for name := range meta.Inputs {
+		if !slices.Contains(s.inputs, name) {
+			s.inputs = append(s.inputs, name)
+		}
+	}
+	return nil
+}
+
+func bundleError(entry string, messages []api.Message) error {
+	lines := []error{fmt.Errorf("%s can't be bundled", entry)}
+	for _, m := range messages {
+		where := ""
+		if m.Location != nil {
+			where = fmt.Sprintf("%s:%d: ", m.Location.File, m.Location.Line)
+		}
+		lines = append(lines, errors.New(where+m.Text))
+	}
+	return errors.Join(lines...)
+}

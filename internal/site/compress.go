@@ -1,0 +1,113 @@
+package site
+
+import (
+	"bytes"
+	"compress/gzip"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+
+	"github.com/andybalholm/brotli"
+)
+
+// encoding is one way to compress a body, at its best and slowest: it is done
+// once per content.
+type encoding struct {
+	token string // as in Accept-Encoding
+	ext   string // of the exported file and in the cache
+	open  func(io.Writer) (io.WriteCloser, error)
+}
+
+var encodings = []encoding{
+	{"br", ".br", func(w io.Writer) (io.WriteCloser, error) {
+		return brotli.NewWriterLevel(w, brotli.BestCompression), nil
+	}},
+	{"gzip", ".gz", func(w io.Writer) (io.WriteCloser, error) {
+		return gzip.NewWriterLevel(w, gzip.BestCompression)
+	}},
+}
+
+// compress fills in the compressed forms of every file, from the cache where
+// the same content was compressed before.
+func (s *Site) compress(cache string) error {
+	for _, f := range s.files {
+		if f.Type == "image/png" {
+			continue // compressed already
+		}
+		for _, e := range encodings {
+			out, err := e.cached(cache, f)
+			if err != nil {
+				return fmt.Errorf("%s: %w", f.Path, err)
+			}
+			if len(out) < len(f.Body) {
+				*f.form(e.token) = out
+			}
+		}
+	}
+	return nil
+}
+
+// form returns the place of the body in an encoding; "" is the body itself.
+func (f *File) form(token string) *[]byte {
+	switch token {
+	case "br":
+		return &f.Brotli
+	case "gzip":
+		return &f.Gzip
+	}
+	return &f.Body
+}
+
+// cached returns the compressed body of a file and keeps it for the next build.
+func (e encoding) cached(cache string, f *File) ([]byte, error) {
+	if cache == "" {
+		return e.apply(f.Body)
+	}
+	kept := filepath.Join(cache, f.sum+e.ext)
+	if out, err := os.ReadFile(kept); err == nil {
+		return out, nil
+	}
+	out, err := e.apply(f.Body)
+	if err != nil {
+		return nil, err
+	}
+	return out, keep(kept, out)
+}
+
+func (e encoding) apply(body []byte) ([]byte, error) {
+	var b bytes.Buffer
+	w, err := e.open(&b)
+	if err != nil {
+		return nil, err
+	}
+	if _, err := w.Write(body); err != nil {
+		return nil, err
+	}
+	if err := w.Close(); err != nil {
+		return nil, err
+	}
+	return b.Bytes(), nil
+}
+
+// keep writes a file whole or not at all: two builds may run at once.
+func keep(path string, body []byte) error {
+	if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+		return err
+	}
+	tmp, err := os.CreateTemp(filepath.Dir(path), "new-*")
+	if err != nil {
+		return err
+	}
+	_, err = tmp.Write(body)
+	if closing := tmp.Close(); err == nil {
+		err = closing
+	}
+	if err == nil {
+		err = os.Rename(tmp.Name(), path)
+	}
+	if err != nil {
+		os.Remove(tmp.Name())
+	}
+	return err
+}

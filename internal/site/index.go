@@ -1,0 +1,66 @@
+package site
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+)
+
+const (
+	indexName    = "index.html"
+	manifestName = "manifest.webmanifest"
+	swName       = "sw.js"
+
+	versionMark = "__VERSION__" // stands in the page until the version is known
+	headEnd     = "</head>"
+)
+
+// reference finds the attributes of index.html that name files of the site.
+var reference = regexp.MustCompile(`\b(href|src)="/([^"#?]+)"`)
+
+// addIndex makes the page's HTML. Whoever writes index.html names files as they
+// lie in the static folder (href="/style/index.css"); each such name is replaced
+// by the one it is served under, and one that names nothing stops the build.
+// Before </head> come the preloads of Options.Preload and the version.
+func (s *Site) addIndex(o Options) error {
+	source, err := os.ReadFile(filepath.Join(o.Static, indexName))
+	if err != nil {
+		return err
+	}
+	var missing []string
+	html := reference.ReplaceAllStringFunc(string(source), func(attribute string) string {
+		part := reference.FindStringSubmatch(attribute)
+		url, ok := s.names[part[2]]
+		if !ok {
+			missing = append(missing, part[2])
+		}
+		return fmt.Sprintf(`%s="%s"`, part[1], url)
+	})
+	if missing != nil {
+		return fmt.Errorf("%s names files that the site does not have: %s", indexName, strings.Join(missing, ", "))
+	}
+	head, err := s.headLines(o)
+	if err != nil {
+		return err
+	}
+	if !strings.Contains(html, headEnd) {
+		return fmt.Errorf("%s has no %s", indexName, headEnd)
+	}
+	return s.addFixed(indexName, []byte(strings.Replace(html, headEnd, head+headEnd, 1)))
+}
+
+// headLines are the lines that only the build can write.
+func (s *Site) headLines(o Options) (string, error) {
+	var b strings.Builder
+	for _, name := range o.Preload {
+		url, ok := s.names["data/"+name]
+		if !ok {
+			return "", fmt.Errorf("the site has no data file %s to preload", name)
+		}
+		fmt.Fprintf(&b, `<link rel="preload" as="fetch" crossorigin="anonymous" href="%s">`, url)
+	}
+	fmt.Fprintf(&b, `<meta name="version" content="%s"><meta name="built" content="%s">`, versionMark, s.Built)
+	return b.String(), nil
+}

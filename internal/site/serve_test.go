@@ -1,0 +1,131 @@
+package site
+
+import (
+	"bytes"
+	"compress/gzip"
+	"crypto/tls"
+	"io"
+	"net/http"
+	"net/http/httptest"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/andybalholm/brotli"
+)
+
+// ask sends one request with headers given as "Name: value".
+func ask(s *Site, method, path string, headers ...string) *httptest.ResponseRecorder {
+	r := httptest.NewRequest(method, path, nil)
+	for _, h := range headers {
+		name, value, _ := strings.Cut(h, ": ")
+		r.Header.Add(name, value)
+	}
+	w := httptest.NewRecorder()
+	s.Handler().ServeHTTP(w, r)
+	return w
+}
+
+func TestHandler_Encodings(t *testing.T) {
+	s := mustBuild(t, map[string]string{"../core/core.wasm": strings.Repeat("\x00asm ", 1000)})
+	path := s.URL("core.wasm")
+	plainBody := s.files[path].Body
+	tags := map[string]string{}
+	for encoding, open := range map[string]func(io.Reader) (io.Reader, error){
+		"":     func(r io.Reader) (io.Reader, error) { return r, nil },
+		"br":   func(r io.Reader) (io.Reader, error) { return brotli.NewReader(r), nil },
+		"gzip": func(r io.Reader) (io.Reader, error) { return gzip.NewReader(r) },
+	} {
+		w := ask(s, "GET", path, "Accept-Encoding: "+encoding)
+		if got := w.Header().Get("Content-Encoding"); got != encoding {
+			t.Errorf("asked for %q, got %q", encoding, got)
+		}
+		if got := w.Header().Get("Content-Length"); got != strconv.Itoa(w.Body.Len()) {
+			t.Errorf("%q: Content-Length %s for %d bytes", encoding, got, w.Body.Len())
+		}
+		r, err := open(w.Body)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if body, err := io.ReadAll(r); err != nil || !bytes.Equal(body, plainBody) {
+			t.Errorf("%q: another body (%v)", encoding, err)
+		}
+		tags[w.Header().Get("ETag")] = encoding
+	}
+	if len(tags) != 3 {
+		t.Errorf("three forms share tags: %v", tags)
+	}
+}
+
+func TestHandler_Headers(t *testing.T) {
+	s := mustBuild(t, nil)
+	for _, c := range []struct{ path, name, want string }{
+		{"/", "Content-Type", "text/html; charset=utf-8"},
+		{"/", "Cache-Control", "no-cache"},
+		{"/index.html", "Content-Type", "text/html; charset=utf-8"},
+		{"/?from=icon", "Content-Type", "text/html; charset=utf-8"},
+		{"/sw.js", "Cache-Control", "no-cache"},
+		{"/sw.js", "Content-Type", "text/javascript; charset=utf-8"},
+		{"/manifest.webmanifest", "Content-Type", "application/manifest+json"},
+		{s.URL("core.wasm"), "Content-Type", "application/wasm"},
+		{s.URL("core.wasm"), "Cache-Control", "public, max-age=31536000, immutable"},
+		{s.URL("core.wasm"), "Vary", "Accept-Encoding"},
+		{"/", "X-Content-Type-Options", "nosniff"},
+		{"/nothing", "X-Content-Type-Options", "nosniff"},
+		{"/nothing", "Content-Type", "text/plain; charset=utf-8"},
+		{"/", "Strict-Transport-Security", ""},
+		{"/", "Clear-Site-Data", ""},
+	} {
+		if got := ask(s, "GET", c.path).Header().Get(c.name); got != c.want {
+			t.Errorf("%s: %s = %q, want %q", c.path, c.name, got, c.want)
+		}
+	}
+	csp := ask(s, "GET", s.URL("app/core/worker.js")).Header().Get("Content-Security-Policy")
+	if !strings.HasPrefix(csp, "default-src 'none'; script-src 'self' 'wasm-unsafe-eval';") || strings.Contains(csp, "unsafe-inline") {
+		t.Errorf("the worker's policy: %s", csp)
+	}
+}
+
+func TestHandler_TransportSecurity(t *testing.T) {
+	r := httptest.NewRequest("GET", "/", nil)
+	r.TLS = &tls.ConnectionState{}
+	w := httptest.NewRecorder()
+	mustBuild(t, nil).Handler().ServeHTTP(w, r)
+	if got := w.Header().Get("Strict-Transport-Security"); got != "max-age=63072000; includeSubDomains" {
+		t.Errorf("over TLS: %q", got)
+	}
+}
+
+func TestHandler_Answers(t *testing.T) {
+	s := mustBuild(t, nil)
+	tag := ask(s, "GET", "/").Header().Get("ETag")
+	for _, c := range []struct {
+		name, method, path, header string
+		status, length             int
+	}{
+		{"get", "GET", "/", "", 200, len(s.body(t, "index.html"))},
+		{"head", "HEAD", "/", "", 200, 0},
+		{"post", "POST", "/", "", 405, len("http.method /\n")},
+		{"put", "PUT", "/nothing", "", 405, len("http.method /nothing\n")},
+		{"unknown", "GET", "/nothing", "", 404, len("http.not-found /nothing\n")},
+		{"source name", "GET", "/app/main.js", "", 404, len("http.not-found /app/main.js\n")},
+		{"up", "GET", "/../go.mod", "", 404, len("http.not-found /../go.mod\n")},
+		{"known", "GET", "/", "If-None-Match: " + tag, 304, 0},
+		{"known, weak", "GET", "/", "If-None-Match: W/" + tag, 304, 0},
+		{"known among others", "GET", "/", `If-None-Match: "x", ` + tag, 304, 0},
+		{"any", "HEAD", "/", "If-None-Match: *", 304, 0},
+		{"another", "GET", "/", `If-None-Match: "x"`, 200, len(s.body(t, "index.html"))},
+	} {
+		var headers []string
+		if c.header != "" {
+			headers = []string{c.header}
+		}
+		w := ask(s, c.method, c.path, headers...)
+		if w.Code != c.status || w.Body.Len() != c.length {
+			t.Errorf("%s: %d with %d bytes, want %d with %d", c.name, w.Code, w.Body.Len(), c.status, c.length)
+		}
+		if allow := w.Header().Get("Allow"); (w.Code == http.StatusMethodNotAllowed) != (allow == "GET, HEAD") {
+			t.Errorf("%s: Allow = %q", c.name, allow)
+		}
+	}
+}

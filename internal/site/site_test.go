@@ -1,0 +1,154 @@
+package site
+
+import (
+	"encoding/json"
+	"os"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+)
+
+var hashedName = regexp.MustCompile(`^/.+\.[0-9a-f]{10}\.[a-z]+$`)
+
+func TestBuild_Names(t *testing.T) {
+	s := mustBuild(t, nil)
+	var byName []string
+	for _, f := range s.Files() {
+		if f.Hashed != hashedName.MatchString(f.Path) {
+			t.Errorf("%s: Hashed = %v", f.Path, f.Hashed)
+		}
+		if !f.Hashed {
+			byName = append(byName, f.Path)
+		}
+	}
+	if want := []string{"/", "/manifest.webmanifest", "/sw.js"}; !slices.Equal(byName, want) {
+		t.Errorf("found by name: %v, want %v", byName, want)
+	}
+}
+
+// Each part holds the URLs of the parts it may ask for, and of no others.
+func TestBuild_Chain(t *testing.T) {
+	s := mustBuild(t, nil)
+	for _, c := range []struct{ in, url string }{
+		{"index.html", s.URL("app/main.js")},
+		{"index.html", s.URL("style/index.css")},
+		{"index.html", `rel="preload" as="fetch" crossorigin="anonymous" href="` + s.URL("data/bikes.json") + `"`},
+		{"index.html", `<meta name="version" content="` + s.Version + `">`},
+		{"index.html", `<meta name="built" content="2026-11-25">`},
+		{"app/main.js", s.URL("app/core/worker.js")},
+		{"app/main.js", s.URL("data/bikes.json")},
+		{"app/main.js", s.URL("data/changelog.json")},
+		{"app/core/worker.js", s.URL("core.wasm")},
+		{"app/core/worker.js", "fromTheCompiler"},
+		{"manifest.webmanifest", s.URL("icons/a.png")},
+		{"manifest.webmanifest", s.URL("icons/screenshot-a.png")},
+		{"sw.js", s.Version},
+		{"style/index.css", "#123456"},
+	} {
+		if c.url == "" || !strings.Contains(s.body(t, c.in), c.url) {
+			t.Errorf("%s doesn't hold %q: %s", c.in, c.url, s.body(t, c.in))
+		}
+	}
+	if strings.Contains(s.body(t, "app/main.js"), "wasm") {
+		t.Error("the page knows of the core, which is the worker's")
+	}
+}
+
+func TestBuild_Precache(t *testing.T) {
+	s := mustBuild(t, nil)
+	left := map[string]bool{"/sw.js": true, s.URL("icons/screenshot-a.png"): true}
+	for _, f := range s.Files() {
+		if slices.Contains(s.Precache(), f.Path) == left[f.Path] {
+			t.Errorf("%s: is kept: %v", f.Path, !left[f.Path])
+		}
+	}
+	list, err := json.Marshal(s.Precache())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(s.body(t, "sw.js"), string(list)) {
+		t.Errorf("sw.js doesn't hold the list: %s", s.body(t, "sw.js"))
+	}
+}
+
+func TestBuild_Version(t *testing.T) {
+	base := mustBuild(t, nil).Version
+	if len(base) != 12 {
+		t.Errorf("version %q is not of 12 digits", base)
+	}
+	if again := mustBuild(t, nil).Version; again != base {
+		t.Errorf("the same files gave %s and %s", base, again)
+	}
+	for name, body := range map[string]string{
+		"app/greet.js":           `export const greet = (files) => console.log('hello', files);`,
+		"style/paper.css":        `body { color: #654321; }`,
+		"sw.js":                  small["sw.js"] + `self.more = 1;`,
+		"../core/core.wasm":      "\x00asm, another",
+		"../core/wasm_exec.js":   `globalThis.fromTheCompiler = 2;`,
+		"icons/a.png":            "another picture",
+		"changelog.json":         `[{"date":"2026-11-26"}]`,
+		"icons/screenshot-a.png": "",
+	} {
+		changes := map[string]string{name: body}
+		if body == "" { // a picture of the shop window: only the manifest's name for it counts
+			changes["manifest.webmanifest"] = `{"name":"Small","icons":[{"src":"/icons/a.png"}]}`
+		}
+		if got := mustBuild(t, changes).Version; got == base {
+			t.Errorf("another %s gave the same version", name)
+		}
+	}
+}
+
+func TestBuild_Errors(t *testing.T) {
+	for name, c := range map[string]struct {
+		changes map[string]string
+		want    string
+	}{
+		"no core":           {map[string]string{"../core/core.wasm": ""}, "the core is not built"},
+		"no compiler file":  {map[string]string{"../core/wasm_exec.js": ""}, "app/core/worker.js can't be bundled"},
+		"broken module":     {map[string]string{"app/greet.js": "export const ="}, "app/greet.js:1"},
+		"missing import":    {map[string]string{"app/greet.js": ""}, "app/main.js:1"},
+		"missing style":     {map[string]string{"style/paper.css": ""}, "style/index.css:1"},
+		"unknown reference": {map[string]string{"index.html": `<head></head><img src="/icons/b.png">`}, "icons/b.png"},
+		"no head":           {map[string]string{"index.html": `<p>`}, "</head>"},
+		"broken manifest":   {map[string]string{"manifest.webmanifest": `{`}, "manifest.webmanifest"},
+		"unknown icon":      {map[string]string{"icons/a.png": ""}, `icons: the site has no file "/icons/a.png"`},
+		"strange file":      {map[string]string{"icons/a.exe": "x"}, "icons/a.exe"},
+		"empty changelog":   {map[string]string{"changelog.json": `[]`}, "changelog.json has no entry"},
+	} {
+		_, err := Build(folder(t, c.changes))
+		if err == nil || !strings.Contains(err.Error(), c.want) {
+			t.Errorf("%s: %v, want %q", name, err, c.want)
+		}
+	}
+	o := folder(t, nil)
+	o.Preload = []string{"tyres.json"}
+	if _, err := Build(o); err == nil || !strings.Contains(err.Error(), "tyres.json") {
+		t.Errorf("unknown preload: %v", err)
+	}
+}
+
+func TestBuild_Cache(t *testing.T) {
+	o := folder(t, nil)
+	o.Cache = t.TempDir()
+	first, err := Build(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	core := first.files[first.URL("core.wasm")]
+	kept := o.Cache + "/" + core.sum + ".br"
+	if got := mustRead(t, kept); string(got) != string(core.Brotli) {
+		t.Error("the cache holds other bytes than the site")
+	}
+	if err := os.WriteFile(kept, []byte("mark"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	second, err := Build(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := second.files[second.URL("core.wasm")].Brotli; string(got) != "mark" {
+		t.Errorf("compressed again: %q", got)
+	}
+}

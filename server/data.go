@@ -1,0 +1,34 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"slices"
+
+	"tidysump/internal/core"
+	"tidysump/specs"
+)
+
+// firstScreen names the data files that the first screen can't do without.
+var firstScreen = []string{"bikes.json", "words-en.json"}
+
+// dataFiles makes the data that goes with the page, by file name: the sample
+// cards, the list of their bikes as the core draws it up, and the words.
+func dataFiles() (map[string][]byte, error) {
+	samples := specs.Samples()
+	out, outcome := core.Do("cards", slices.Concat([]byte(`{"cards":`), samples, []byte(`}`)))
+	if outcome != core.OK {
+		return nil, fmt.Errorf("the sample cards can't be listed: %s", out)
+	}
+	var answer struct {
+		OK json.RawMessage `json:"ok"`
+	}
+	if err := json.Unmarshal(out, &answer); err != nil {
+		return nil, err
+	}
+	return map[string][]byte{
+		"bikes.json":    answer.OK,
+		"samples.json":  samples,
+		"words-en.json": specs.WordsEN,
+	}, nil
+}

@@ -1,0 +1,76 @@
+import { route } from './router.js';
+import { t } from './words.js';
+import { bench } from './view/bench.js';
+import { bikes } from './view/bikes.js';
+import { job } from './view/job.js';
+import { plan } from './view/plan.js';
+import { record } from './view/record.js';
+import { settings } from './view/settings.js';
+
+// A screen is opened with the rest of its address; it says its name, its tab
+// and its title, and draws itself.
+const screens = { bikes, bike: plan, job, record, bench, settings };
+
+/** What is on the screen, and the few things that every screen may ask for. */
+export class App {
+  screen = null;
+  said = ''; // read out by screen readers
+  trouble = ''; // word id of what the person must know
+  changelog = null;
+  updateLater = false;
+  #draw;
+  #ticket = 0;
+
+  /** `draw` puts the app's state on the page. */
+  constructor(draw) {
+    this.#draw = draw;
+  }
+
+  /** Opens the screen of the address; a slower one that was asked for before is dropped. */
+  async open() {
+    const ticket = ++this.#ticket;
+    const [name = 'bikes', ...rest] = route();
+    const screen = await (screens[name] ?? bikes)(rest, this);
+    if (ticket !== this.#ticket) return;
+    const first = this.screen === null;
+    this.screen?.close?.();
+    this.screen = screen;
+    document.title = `${screen.title} · ${t('app.name')}`;
+    this.redraw();
+    if (!first) this.#arrive();
+  }
+
+  /** A new screen begins at its top, and says its heading. */
+  #arrive() {
+    scrollTo(0, 0);
+    document.querySelector('#screen h1')?.focus({ preventScroll: true });
+  }
+
+  redraw() {
+    if (this.screen) this.#draw(this);
+  }
+
+  /** Says something in passing. */
+  say(sentence) {
+    this.said = sentence;
+    this.redraw();
+  }
+
+  /** Tells of a trouble that stays until the page is loaded again. */
+  fail(word) {
+    this.trouble = word;
+    this.redraw();
+  }
+
+  /** Runs work that may fail to store; resolves to undefined then, and tells. */
+  async keep(work, word = 'store.failed') {
+    try {
+      const result = await work();
+      if (this.trouble === word) this.trouble = '';
+      return result;
+    } catch {
+      this.fail(word);
+      return undefined;
+    }
+  }
+}

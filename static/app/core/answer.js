@@ -1,0 +1,16 @@
+/** The answer when the core can't be had, in the form of a refusal. */
+export const unavailable = Object.freeze({
+  findings: [{ code: 'core-unavailable', where: '/', grade: 'refuse', values: {} }],
+});
+
+/** Reads an answer of the core; null if it has not the shape of one. */
+export function readAnswer(output) {
+  let answer = null;
+  try {
+    answer = JSON.parse(output);
+  } catch {
+    return null;
+  }
+  const right = answer && 'ok' in answer !== Array.isArray(answer.findings);
+  return right ? answer : null;
+}

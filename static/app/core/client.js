@@ -1,0 +1,143 @@
+import { readAnswer, unavailable } from './answer.js';
+import { afterFirstPaint, startCore } from './start.js';
+
+const startDeadline = 60_000; // ms; the first start loads the core over the network
+const callDeadline = 10_000; // ms; a call takes less than one
+
+/**
+ * Calls the core in its worker, one call at a time, so that a crash is known to
+ * belong to the call under way. A crash is: an answer of the wrong shape, an
+ * exited program, an error of the worker, or no answer in time. Then the worker
+ * is started anew and the call is tried once more.
+ */
+export class CoreClient {
+  #startWorker;
+  #soon;
+  #worker = null;
+  #ready = false;
+  #launching = false;
+  #failedStarts = 0;
+  #queue = [];
+  #current = null;
+  #nextId = 1;
+  #timer;
+  #listeners = new Set();
+
+  /** 'starting' | 'ready' | 'restarting' | 'failed' */
+  state = 'starting';
+
+  /** `startWorker` makes a worker; `soon` delays the first start. */
+  constructor(startWorker, soon = (fn) => fn()) {
+    this.#startWorker = startWorker;
+    this.#soon = soon;
+  }
+
+  /** Asks the core; resolves to {ok} or {findings}, and never rejects. */
+  call(op, input = {}) {
+    return new Promise((resolve) => {
+      this.#queue.push({ op, input: JSON.stringify(input), resolve, crashes: 0 });
+      this.#pump();
+    });
+  }
+
+  /** Starts the worker before the first call needs it. */
+  start() {
+    if (this.#worker || this.#launching) return;
+    this.#launching = true;
+    this.#soon(() => this.#launch());
+  }
+
+  /** Calls fn with the state now and at each change; returns a function that ends it. */
+  onState(fn) {
+    this.#listeners.add(fn);
+    fn(this.state);
+    return () => this.#listeners.delete(fn);
+  }
+
+  #set(state) {
+    if (state === this.state) return;
+    this.state = state;
+    for (const fn of this.#listeners) fn(state);
+  }
+
+  #launch() {
+    this.#soon = (fn) => fn();
+    this.#launching = false;
+    let worker;
+    try {
+      worker = this.#startWorker();
+    } catch {
+      return this.#crash();
+    }
+    this.#worker = worker;
+    const ifMine = (fn) => (event) => worker === this.#worker && fn(event);
+    worker.onmessage = ifMine(({ data }) => this.#receive(data));
+    worker.onerror = worker.onmessageerror = ifMine(() => this.#crash());
+    this.#arm(startDeadline);
+  }
+
+  #arm(ms) {
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.#crash(), ms);
+  }
+
+  #pump() {
+    if (!this.#worker) return this.start();
+    if (!this.#ready || this.#current || this.#queue.length === 0) return;
+    this.#current = this.#queue.shift();
+    this.#current.id = this.#nextId++;
+    this.#arm(callDeadline);
+    const { id, op, input } = this.#current;
+    this.#worker.postMessage({ id, op, input });
+  }
+
+  #receive(data) {
+    if (data?.ready) {
+      clearTimeout(this.#timer);
+      this.#ready = true;
+      this.#failedStarts = 0;
+      this.#set('ready');
+      return this.#pump();
+    }
+    const answer = data?.id === this.#current?.id ? readAnswer(data?.output) : null;
+    if (!this.#current || !answer) return this.#crash();
+    clearTimeout(this.#timer);
+    const { resolve } = this.#current;
+    this.#current = null;
+    resolve(answer);
+    this.#pump();
+  }
+
+  #crash() {
+    clearTimeout(this.#timer);
+    const started = this.#ready;
+    this.#worker?.terminate();
+    this.#worker = null;
+    this.#ready = false;
+    if (this.#current) this.#blame();
+    else if (!started && ++this.#failedStarts === 2) return this.#giveUp();
+    this.#set('restarting');
+    if (this.#queue.length > 0 || !started) this.start();
+  }
+
+  /** The call under way crashed the core: once more, or never again. */
+  #blame() {
+    const call = this.#current;
+    this.#current = null;
+    if (++call.crashes < 2) this.#queue.unshift(call);
+    else call.resolve(unavailable);
+  }
+
+  /** Two starts in a row failed: answer all that wait. The next call tries again. */
+  #giveUp() {
+    this.#failedStarts = 0;
+    this.#set('failed');
+    for (const { resolve } of this.#queue.splice(0)) resolve(unavailable);
+  }
+}
+
+/** The page's one client. */
+export const core = new CoreClient(startCore, afterFirstPaint);
+
+/** Asks the page's core: call('plan', {…}) resolves to {ok} or {findings}. */
+export const call = (op, input) => core.call(op, input);

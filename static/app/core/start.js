@@ -1,0 +1,18 @@
+import { files } from '../files.js';
+import { scriptURL } from '../trusted.js';
+import { remoteWorker } from './remote.js';
+
+/** Starts what computes: the core worker, or the server where that can't be. */
+export function startCore() {
+  if (typeof WebAssembly === 'undefined') return remoteWorker();
+  return new Worker(scriptURL(files['app/core/worker.js']), { type: 'module' });
+}
+
+/**
+ * Calls fn once the first picture is on the screen, so that loading the core
+ * doesn't delay it. A hidden page paints nothing and doesn't wait.
+ */
+export function afterFirstPaint(fn) {
+  if (document.visibilityState === 'hidden') setTimeout(fn);
+  else requestAnimationFrame(() => setTimeout(fn));
+}

@@ -1,0 +1,34 @@
+// The phone's optional abilities, each with the same answer where it is missing.
+
+let lock = null;
+let wanted = false;
+
+async function hold() {
+  try {
+    lock = await navigator.wakeLock.request('screen');
+  } catch {
+    lock = null; // low battery, hidden page, or a browser without it
+  }
+}
+
+document.addEventListener('visibilitychange', () => {
+  if (wanted && document.visibilityState === 'visible') hold();
+});
+
+/** Keeps the screen on, or lets it go; resolves to whether it is kept on. */
+export async function keepAwake(on) {
+  wanted = on;
+  if (on && (!lock || lock.released)) await hold();
+  if (!on) await lock?.release().catch(() => {});
+  return Boolean(lock && !lock.released);
+}
+
+/** Asks the phone to keep the records; resolves to its answer. */
+export async function keepRecords() {
+  return (await navigator.storage?.persist?.().catch(() => false)) ?? false;
+}
+
+/** Whether the phone has promised to keep the records. */
+export async function recordsKept() {
+  return (await navigator.storage?.persisted?.().catch(() => false)) ?? false;
+}

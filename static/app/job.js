@@ -1,0 +1,98 @@
+import { call } from './core/client.js';
+import * as store from './store.js';
+
+/** Starts a job: card and bench are kept with it, so that a later card changes nothing. */
+export async function startJob(card, bench) {
+  const record = {
+    id: crypto.randomUUID(),
+    name: `${card.make} ${card.model}`,
+    started: new Date().toISOString(),
+    card,
+    bench,
+    summary: {},
+  };
+  await store.putJob(record);
+  return record.id;
+}
+
+/** A job that is open on the screen: its record, plan, events and state. */
+export class Job {
+  record;
+  plan;
+  state;
+  events = [];
+
+  /** Opens a job; resolves to undefined when there is none of that id. */
+  static async open(id) {
+    const record = await store.job(id);
+    if (!record) return undefined;
+    const job = new Job();
+    job.record = record;
+    job.events = await store.events(id);
+    const { card, bench } = record;
+    const [plan] = await Promise.all([call('plan', { card, bench }), job.#replay(job.events)]);
+    job.plan = plan.ok;
+    job.findings = plan.findings ?? job.findings;
+    return job;
+  }
+
+  /** The findings that kept plan or state from being made; empty when all is well. */
+  findings = [];
+
+  async #replay(events) {
+    const { card, bench } = this.record;
+    const answer = await call('replay', { card, bench, events });
+    if (answer.ok) this.state = answer.ok;
+    else this.findings = answer.findings;
+    return answer;
+  }
+
+  /**
+   * Adds an event, unless the core refuses it. Resolves to the findings about
+   * it; it is kept when none of them refuses.
+   */
+  async add(event) {
+    const full = { id: crypto.randomUUID(), time: this.#now(), ...event };
+    const events = [...this.events, full];
+    const before = this.state;
+    const answer = await this.#replay(events);
+    const list = answer.ok ? (answer.ok.findings ?? []) : answer.findings;
+    const own = answer.ok
+      ? list.filter((f) => f.where.startsWith(`/events/${events.length - 1}`))
+      : list;
+    if (own.some((f) => f.grade === 'refuse')) {
+      this.state = before;
+      return own;
+    }
+    try {
+      await store.addEvent({ ...this.record, summary: this.#summary() }, full);
+    } catch (error) {
+      this.state = before;
+      throw error;
+    }
+    this.events = events;
+    return own;
+  }
+
+  /** The time now, or just after the last event: a phone's clock can be set back. */
+  #now() {
+    const last = Date.parse(this.events.at(-1)?.time) || 0;
+    return new Date(Math.max(Date.now(), last + 1)).toISOString();
+  }
+
+  /** What the lists of jobs show without asking the core again. */
+  #summary() {
+    const { next, done = [], steps, finished, notes = [] } = this.state;
+    return { next, done: done.length, steps, finished, notes: notes.length };
+  }
+
+  /** The step of that id. */
+  step(id) {
+    return this.plan.steps.find((step) => step.id === id);
+  }
+
+  /** Reports whether a step was done. */
+  isDone(id) {
+    return (this.state.done ?? []).includes(id);
+  }
+}

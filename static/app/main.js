@@ -1,0 +1,33 @@
+import { render } from 'lit-html';
+import './console.js';
+import { App } from './app.js';
+import { core } from './core/client.js';
+import { file } from './data.js';
+import { offline } from './offline.js';
+import { loadSettings } from './settings.js';
+import { blocked } from './store.js';
+import { firstVisit } from './view/changes.js';
+import { shell } from './view/shell.js';
+import { loadWords } from './words.js';
+
+const root = document.getElementById('app');
+const app = new App((state) => render(shell(state), root));
+
+await loadWords();
+blocked.tell = () => app.fail('store.blocked');
+addEventListener('hashchange', () => app.open());
+await app.open();
+
+core.onState(() => app.redraw());
+core.start();
+offline.subscribe(() => app.redraw());
+offline.start();
+
+// What the first screen can do without comes after it.
+loadSettings()
+  .then(async () => {
+    app.changelog = await file('changelog.json');
+    await firstVisit(app.changelog);
+    app.redraw();
+  })
+  .catch(() => app.fail('store.failed'));

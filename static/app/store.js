@@ -1,0 +1,88 @@
+import { openDB } from 'idb';
+
+// The one owner of IndexedDB. Writes are strict: what resolved is on the disk,
+// so that the phone may die at any tap.
+const name = 'tidysump';
+const version = 1;
+const deadline = 5000; // ms; some browsers never answer when storage is full
+const strict = { durability: 'strict' };
+
+let opening = null;
+
+/** Told when another window holds an old version of the store open. */
+export const blocked = { tell: () => {} };
+
+function open() {
+  opening ??= openDB(name, version, {
+    upgrade(db) {
+      db.createObjectStore('jobs', { keyPath: 'id' });
+      db.createObjectStore('events', { keyPath: ['job', 'id'] });
+      db.createObjectStore('settings');
+    },
+    blocked: () => blocked.tell(),
+    blocking: (_, __, event) => event.target.close(),
+    terminated: () => (opening = null),
+  });
+  opening.catch(() => (opening = null));
+  return opening;
+}
+
+function inTime(promise) {
+  let timer;
+  const late = new Promise((_, reject) => {
+    timer = setTimeout(() => reject(new Error('the store does not answer')), deadline);
+  });
+  return Promise.race([promise, late]).finally(() => clearTimeout(timer));
+}
+
+/**
+ * Runs work(db); opens the store anew and tries once more when the browser had
+ * closed it behind our back, as phones do in the background.
+ */
+async function use(work) {
+  try {
+    return await inTime(open().then(work));
+  } catch (error) {
+    if (error.name !== 'InvalidStateError' && error.name !== 'UnknownError') throw error;
+    opening = null;
+    return inTime(open().then(work));
+  }
+}
+
+async function write(stores, change) {
+  return use(async (db) => {
+    const tx = db.transaction(stores, 'readwrite', strict);
+    change(tx);
+    await tx.done;
+  });
+}
+
+/** All jobs, the newest first. */
+export const jobs = async () =>
+  (await use((db) => db.getAll('jobs'))).sort((a, b) => (a.started < b.started ? 1 : -1));
+
+/** The job of that id, or undefined. */
+export const job = (id) => use((db) => db.get('jobs', id));
+
+/** The events of a job. */
+export const events = async (id) => {
+  const range = IDBKeyRange.bound([id, ''], [id, '\uffff']);
+  return (await use((db) => db.getAll('events', range))).map(({ job: _, ...event }) => event);
+};
+
+/** Writes a job down. */
+export const putJob = (record) => write(['jobs'], (tx) => tx.objectStore('jobs').put(record));
+
+/** Adds an event to a job, together with the job's new summary. */
+export const addEvent = (record, event) =>
+  write(['jobs', 'events'], (tx) => {
+    tx.objectStore('events').add({ ...event, job: record.id });
+    tx.objectStore('jobs').put(record);
+  });
+
+/** A setting, or undefined. */
+export const setting = (key) => use((db) => db.get('settings', key));
+
+/** Keeps a setting. */
+export const keepSetting = (key, value) =>
+  write(['settings'], (tx) => tx.objectStore('settings').put(value, key));

@@ -1,0 +1,19 @@
+import { html } from 'lit-html';
+import { t } from '../words.js';
+
+/**
+ * A few possibilities of which one holds. `words` is the stem of their word
+ * ids; `pick` is called with the one chosen.
+ */
+export function radios(legend, words, value, values, pick) {
+  return html`<fieldset class="choice">
+    <legend>${t(legend)}</legend>
+    ${values.map(
+      (v) =>
+        html`<label
+          ><input type="radio" name=${legend} .checked=${v === value} @change=${() => pick(v)} />
+          <span>${t(`${words}.${v}`)}</span></label
+        >`,
+    )}
+  </fieldset>`;
+}

@@ -1,0 +1,63 @@
+import { html, nothing } from 'lit-html';
+import { hasWord, t, text } from '../words.js';
+
+// How far a figure can be trusted is said by a shape and a word, never by
+// colour alone.
+const shapes = { manual: '■', measured: '◆', estimated: '≈', unknown: '?' };
+
+/** Where a figure comes from, in words. */
+function origin({ standing, source, page, method, lookup }) {
+  if (standing === 'unknown') return lookup ? t(lookup) : '';
+  if (standing === 'manual')
+    return t(page ? 'standing.manual.from' : 'standing.manual.title', { source, page });
+  return t(`standing.${standing}.from`, { method: text(method ?? '@not-known') });
+}
+
+/** The mark of a figure's standing; opens to say where the figure comes from. */
+export function standing(figure) {
+  const { standing: grade = 'unknown', page, kept } = figure;
+  const word =
+    grade === 'manual' && page ? t('standing.manual.page', { page }) : t(`standing.${grade}`);
+  return html`<details class="standing" data-standing=${grade}>
+    <summary><span aria-hidden="true">${shapes[grade]}</span> ${word}</summary>
+    <p>${origin(figure)}${kept ? ` ${t('standing.kept', { why: kept })}` : nothing}</p>
+  </details>`;
+}
+
+/** A figure as it is read: the person's unit large, the others beside it. */
+export function value(figure) {
+  const [first, ...others] = figure.texts ?? [];
+  if (!first) return html`<span class="value unknown">${t('not-known')}</span>`;
+  return html`<span class="value">${first}</span
+    >${others.map((o) => html` <span class="other">${o}</span>`)}`;
+}
+
+/** A figure with its name and standing, as a row of a list. */
+export function figureRow(figure) {
+  return html`<div class="figure">
+    <dt>${t(figure.name)}</dt>
+    <dd>${value(figure)} ${standing(figure)}</dd>
+  </div>`;
+}
+
+/** A caution, with its signal word. NOTICE is about things, the others about people. */
+export function warning({ signal, word }) {
+  const alert =
+    signal === 'NOTICE' ? nothing : html`<span class="alert" aria-hidden="true">!</span>`;
+  return html`<div class="warn" data-signal=${signal}>
+    <strong>${alert}${t(`signal.${signal}`)}</strong>
+    <p>${t(word)}</p>
+  </div>`;
+}
+
+/** What a check found: what is wrong, and what to do about it. */
+export function finding({ code, values = {} }) {
+  const doing = `finding.${code}.do`;
+  return html`<p class="finding">
+    ${t(`finding.${code}`, values)} ${hasWord(doing) ? t(doing, values) : nothing}
+  </p>`;
+}
+
+/** Several findings; nothing when there are none. */
+export const findings = (list) =>
+  list?.length ? html`<div class="findings">${list.map(finding)}</div>` : nothing;

@@ -1,0 +1,161 @@
+import { html, nothing } from 'lit-html';
+import { keepAwake } from '../device.js';
+import { Job } from '../job.js';
+import { address, go } from '../router.js';
+import { t } from '../words.js';
+import { asks } from './ask.js';
+import { figureRow, findings, warning } from './figure.js';
+import { note } from './note.js';
+import { stick } from './stick.js';
+import { allSteps, closing } from './steps.js';
+
+/**
+ * A job under way. "#/job/ID" shows the next step, "#/job/ID/step/STEP" any
+ * step, "#/job/ID/steps" all of them.
+ */
+export async function job([id, view, stepId], app) {
+  const work = await app.keep(() => Job.open(id));
+  const screen = { name: 'job', tab: 'bikes', title: work?.record.name ?? t('nav.bikes') };
+  if (!work?.plan || !work.state) {
+    screen.draw = () =>
+      html`<h1 tabindex="-1">${t(work ? 'core.failed' : 'job.unknown')}</h1>
+        ${findings(work?.findings)} ${back()}`;
+    return screen;
+  }
+  const control = new Control(work, app);
+  screen.draw = () => draw(work, view, stepId, control);
+  screen.close = () => keepAwake(false);
+  keepAwake(true).then((on) => {
+    control.awake = on;
+    app.redraw();
+  });
+  return screen;
+}
+
+const back = () => html`<p><a class="button" href=${address('bikes')}>${t('nav.back')}</a></p>`;
+
+/** What a person can do to a job, one thing at a time. */
+class Control {
+  awake = false;
+  told = null; // findings about what was just entered
+  #busy = false;
+
+  constructor(work, app) {
+    this.work = work;
+    this.app = app;
+  }
+
+  /** Adds an event; resolves to whether it was kept. */
+  async add(event, said = '') {
+    if (this.#busy) return false;
+    this.#busy = true;
+    const found = await this.app.keep(() => this.work.add(event), 'job.not-saved');
+    this.#busy = false;
+    const kept = Boolean(found) && !found.some((f) => f.grade === 'refuse');
+    this.told = found ?? null;
+    this.app.say(kept ? said : '');
+    return kept;
+  }
+
+  async done(step) {
+    if (await this.add({ kind: 'done', step: step.id })) this.forward(step);
+  }
+
+  async undo() {
+    const { lastID } = this.work.state;
+    const step = this.work.events.find((e) => e.id === lastID)?.step;
+    if ((await this.add({ kind: 'undo', of: lastID }, t('job.undone'))) && step) this.show(step);
+  }
+
+  /** On to the step behind this one that is not done, or to the next open one. */
+  forward(step) {
+    const { steps } = this.work.plan;
+    const at = steps.findIndex((s) => s.id === step.id);
+    const next = steps.slice(at + 1).find((s) => !this.work.isDone(s.id));
+    this.show(next?.id ?? this.work.state.next);
+  }
+
+  show(stepId) {
+    this.told = null;
+    const { id } = this.work.record;
+    if (stepId) go('job', id, 'step', stepId);
+    else go('job', id);
+  }
+
+  async finish() {
+    if (await this.add({ kind: 'finish' }, t('job.finished'))) go('record', this.work.record.id);
+  }
+}
+
+function draw(work, view, stepId, control) {
+  if (view === 'steps') return allSteps(work, control);
+  const step = work.step(stepId ?? work.state.next);
+  if (!step) return closing(work, control);
+  return oneStep(work, step, control);
+}
+
+function oneStep(work, step, control) {
+  const { steps } = work.plan;
+  const number = steps.indexOf(step) + 1;
+  const done = work.isDone(step.id);
+  return html`
+    <header class="bar">
+      <a href=${address('job', work.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
+      <span class="where">${work.record.name}</span>
+      <span class="count">${t('job.step', { number, steps: steps.length })}</span>
+    </header>
+    ${stick(work, step.stage)}
+    <article class="step" ?data-done=${done}>
+      <h1 tabindex="-1">
+        ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
+      </h1>
+      ${(step.warns ?? []).map(warning)}
+      <p class="do">${t(`${step.word}.do`, step.values)}</p>
+      ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
+      ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing}
+      ${asks(work, step, control)}
+      <details class="why">
+        <summary>${t('job.why')}</summary>
+        <p>${t(`${step.word}.why`, step.values)}</p>
+      </details>
+      ${note(work, step, control)} ${findings(control.told)}
+      <p class="awake">${t(control.awake ? 'job.awake' : 'job.asleep')} ${t('job.saved')}</p>
+    </article>
+    ${actions(work, step, number, done, control)}
+  `;
+}
+
+function actions(work, step, number, done, control) {
+  const { steps } = work.plan;
+  const beside = (offset, word) => {
+    const other = steps[number - 1 + offset];
+    return html`<button
+      type="button"
+      class="quiet"
+      ?disabled=${!other}
+      @click=${() => control.show(other.id)}
+    >
+      ${t(word)}
+    </button>`;
+  };
+  return html`<div class="actions">
+    ${beside(-1, 'job.previous')}
+    <button
+      type="button"
+      class="quiet"
+      ?disabled=${!work.state.lastID}
+      @click=${() => control.undo()}
+    >
+      ${t('job.undo')}
+    </button>
+    ${
+      done
+        ? html`<button type="button" class="main" @click=${() => control.forward(step)}>
+            ${t('job.next')}
+          </button>`
+        : html`<button type="button" class="main" @click=${() => control.done(step)}>
+            ${t('job.done')}
+          </button>`
+    }
+  </div>`;
+}

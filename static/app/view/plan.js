@@ -1,0 +1,128 @@
+import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
+import { cardOf } from '../data.js';
+import { keepRecords } from '../device.js';
+import { startJob } from '../job.js';
+import { go } from '../router.js';
+import { set, settings } from '../settings.js';
+import { t } from '../words.js';
+import { radios } from './choice.js';
+import { finding, findings } from './figure.js';
+import { boltSheets, gaps, lists, oilSheets, stages } from './sheet.js';
+
+/** The plan of a bike: what today is like, and all that follows from it. */
+export async function plan([id], app) {
+  const card = await cardOf(id);
+  const screen = {
+    name: 'plan',
+    tab: 'bikes',
+    title: card ? `${card.make} ${card.model}` : t('plan.title'),
+  };
+  const bench = { system: settings.system, place: 'garage' };
+  let answer = null;
+  const work = async () => {
+    answer = await call('plan', { card, bench });
+    app.redraw();
+  };
+  const change = (values) => {
+    Object.assign(bench, values);
+    work();
+  };
+  const start = async () => {
+    const job = await app.keep(() => startJob(card, bench));
+    if (!job) return;
+    keepRecords();
+    go('job', job);
+  };
+  screen.draw = () =>
+    card
+      ? draw(card, bench, answer, change, start)
+      : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
+  if (card) work();
+  return screen;
+}
+
+function draw(card, bench, answer, change, start) {
+  return html`
+    <h1 tabindex="-1">${card.make} ${card.model}</h1>
+    ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
+    ${today(card, bench, answer?.ok?.oils, change)}
+    ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
+  `;
+}
+
+function sheets(card, answer, start) {
+  if (!answer.ok) return findings(answer.findings);
+  const { oils, bolts, parts, tools, steps, gaps: missing, findings: doubts = [] } = answer.ok;
+  return html`
+    ${missing ? gaps(missing) : nothing} ${oilSheets(oils)} ${boltSheets(bolts)}
+    ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing}
+    ${lists('plan.parts', parts)} ${lists('plan.tools', tools)}
+    ${
+      card.notes
+        ? section(
+            'plan.remarks',
+            card.notes.map((note) => html`<p>${note}</p>`),
+          )
+        : nothing
+    }
+    ${stages(steps)}
+    <p class="caution">${t('plan.manual-wins')}</p>
+    <div class="actions">
+      <button type="button" class="main" @click=${start}>${t('plan.start')}</button>
+    </div>
+  `;
+}
+
+const section = (word, content) =>
+  html`<section>
+    <h2>${t(word)}</h2>
+    ${content}
+  </section>`;
+
+/** The bench: what is true here today. */
+function today(card, bench, oils, change) {
+  const system = (value) => {
+    set('system', value).catch(() => {}); // a store that is missing must not stop the plan
+    change({ system: value });
+  };
+  return html`<section class="today">
+    <h2>${t('plan.today')}</h2>
+    ${radios('plan.units', 'plan.units', bench.system, ['metric', 'us', 'imperial'], system)}
+    ${
+      card.filters
+        ? radios(
+            'plan.filter',
+            'plan.filter',
+            bench.keepFilter ? 'keep' : 'change',
+            ['change', 'keep'],
+            (v) => change({ keepFilter: v === 'keep' }),
+          )
+        : nothing
+    }
+    ${radios('plan.place', 'plan.place', bench.place, ['garage', 'roadside'], (v) => change({ place: v }))}
+    ${oils?.length > 1 ? circuits(oils, change) : nothing}
+  </section>`;
+}
+
+function circuits(oils, change) {
+  const pick = (id, on) => {
+    const chosen = oils.filter((o) => (o.circuit === id ? on : o.today)).map((o) => o.circuit);
+    // An empty list would mean "as usual" to the core: one oil at least stays.
+    change({ circuits: chosen.length ? chosen : [id] });
+  };
+  return html`<fieldset class="choice">
+    <legend>${t('plan.circuits')}</legend>
+    ${oils.map(
+      ({ circuit, role, today: on }) =>
+        html`<label
+          ><input
+            type="checkbox"
+            .checked=${Boolean(on)}
+            @change=${(e) => pick(circuit, e.target.checked)}
+          />
+          <span>${t(role)}</span></label
+        >`,
+    )}
+  </fieldset>`;
+}

@@ -1,0 +1,127 @@
+import { html, nothing } from 'lit-html';
+import { Job } from '../job.js';
+import { address } from '../router.js';
+import * as store from '../store.js';
+import { t, text, when } from '../words.js';
+import { findings, standing } from './figure.js';
+
+/** The record: the list of jobs, or "#/record/ID", one job on a page. */
+export async function record([id], app) {
+  const screen = { name: 'record', tab: 'record', title: t('record.title') };
+  if (id) {
+    const work = await app.keep(() => Job.open(id));
+    screen.draw = () =>
+      work?.state
+        ? one(work)
+        : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
+            ${findings(work?.findings)}`;
+    return screen;
+  }
+  const list = (await app.keep(() => store.jobs())) ?? [];
+  screen.draw = () => html`
+    <h1 tabindex="-1">${t('record.title')}</h1>
+    ${
+      list.length
+        ? html`<ul class="jobs">
+            ${list.map(line)}
+          </ul>`
+        : html`<p>${t('record.none')}</p>`
+    }
+  `;
+  return screen;
+}
+
+function line({ id, name, started, summary }) {
+  const { done = 0, steps, finished, notes = 0 } = summary;
+  return html`<li>
+    <a href=${address('record', id)}>
+      <strong>${name}</strong>
+      <span>${when(started)}</span>
+      <span>${finished ? `✓ ${t('record.closed')}` : `○ ${t('record.open')}`}</span>
+      ${steps ? html`<span>${t('record.steps', { done, steps })}</span>` : nothing}
+      ${notes ? html`<span>✎ ${t(notes === 1 ? 'record.note-count' : 'record.notes-count', { count: notes })}</span>` : nothing}
+    </a>
+  </li>`;
+}
+
+function one(work) {
+  const { record: job, state } = work;
+  const {
+    oils = [],
+    readings = [],
+    notes = [],
+    finished,
+    dueAgain,
+    findings: warnings = [],
+  } = state;
+  return html`
+    <h1 tabindex="-1">${job.name}</h1>
+    <p>
+      ${t('job.started', { date: when(job.started) })} ·
+      ${finished ? `✓ ${t('record.closed')} ${when(finished)}` : `○ ${t('record.open')}`}
+    </p>
+    ${finished ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
+    ${part('record.warnings', findings(warnings), warnings.length)}
+    ${part('record.oils', oils.map(balance), oils.length)}
+    ${
+      dueAgain
+        ? html`<section>
+            <h2>${t(dueAgain.name)}</h2>
+            <p class="big">${dueAgain.texts.join(' · ')}</p>
+            ${standing(dueAgain)}
+          </section>`
+        : nothing
+    }
+    ${part(
+      'record.readings',
+      html`<ul>
+        ${readings.map((r) => reading(r))}
+      </ul>`,
+      readings.length,
+    )}
+    ${part(
+      'record.notes',
+      notes.map((n) => remark(work, n)),
+      notes.length,
+    )}
+  `;
+}
+
+const part = (word, content, filled) =>
+  filled
+    ? html`<section>
+        <h2>${t(word)}</h2>
+        ${content}
+      </section>`
+    : nothing;
+
+function balance({ role, due, drained, poured, level, verdict }) {
+  const parts = [
+    due && t('record.due', { value: due[0] }),
+    drained && t('record.drained', { value: drained[0] }),
+    poured && t('record.poured', { value: poured[0] }),
+  ].filter(Boolean);
+  return html`<article class="sheet">
+    <h3>${t(role)}</h3>
+    <p>${parts.join(' · ') || t('not-known')}</p>
+    ${verdict ? html`<p>${t(verdict)}</p>` : nothing}
+    ${level ? html`<p>${t('ask.level')}: ${t(level)}</p>` : nothing}
+  </article>`;
+}
+
+function reading({ what, name, texts, card, time }) {
+  return html`<li>
+    <strong>${t(`ask.${what}`)}</strong> ${name ? text(name) : nothing}:
+    ${texts.map(text).join(' · ')}
+    ${card ? html`<small>${t('record.card', { value: card[0] })}</small>` : nothing}
+    <small>${when(time)}</small>
+  </li>`;
+}
+
+function remark(work, { step, text: written, time }) {
+  const at = step && work.step(step);
+  return html`<article class="remark">
+    <p>${written}</p>
+    <small>${at ? t(at.word, at.values) : nothing} ${when(time)}</small>
+  </article>`;
+}

@@ -1,0 +1,62 @@
+import { html } from 'lit-html';
+import { recordsKept } from '../device.js';
+import { offline } from '../offline.js';
+import { set, settings as kept } from '../settings.js';
+import { t } from '../words.js';
+import { changeList } from './changes.js';
+import { radios } from './choice.js';
+
+/** Settings, and how the app stands with this phone. */
+export async function settings(_, app) {
+  let safe = null;
+  recordsKept().then((answer) => {
+    safe = answer;
+    app.redraw();
+  });
+  const change = async (key, value) => {
+    await app.keep(() => set(key, value));
+    app.redraw();
+  };
+  return {
+    name: 'settings',
+    tab: 'settings',
+    title: t('settings.title'),
+    draw: () => draw(app.changelog, safe, change),
+  };
+}
+
+function draw(changelog, safe, change) {
+  return html`
+    <h1 tabindex="-1">${t('settings.title')}</h1>
+    ${radios('settings.units', 'plan.units', kept.system, ['metric', 'us', 'imperial'], (v) => change('system', v))}
+    ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
+    ${part('offline', html`<p>${offlineWords()}</p>`)}
+    ${part('storage', html`<p>${t(safe ? 'settings.storage.kept' : 'settings.storage.may-go')}</p>`)}
+    ${part('install', html`<p>${t('settings.install.how')}</p>`)}
+    ${part(
+      'about',
+      html`<p>${t('settings.safety')}</p>
+        <p>${t('settings.about.text')}</p>`,
+    )}
+    ${changelog ? part('changes', changeList(changelog)) : ''}
+    <p>
+      <button type="button" class="quiet" @click=${() => location.reload()}>
+        ${t('settings.reload')}
+      </button>
+    </p>
+  `;
+}
+
+function offlineWords() {
+  const { supported, ready, version, built } = offline.state;
+  if (!supported) return t('settings.offline.unsupported');
+  return ready
+    ? t('settings.offline.ready', { version, date: built })
+    : t('settings.offline.not-yet');
+}
+
+const part = (word, content) =>
+  html`<section>
+    <h2>${t(`settings.${word}`)}</h2>
+    ${content}
+  </section>`;

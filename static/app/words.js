@@ -1,0 +1,40 @@
+import { file } from './data.js';
+
+// The word catalogue: every sentence that a person reads stands in it.
+let catalogue = {};
+
+/** Loads the catalogue; until then words show their ids. */
+export async function loadWords() {
+  catalogue = await file('words-en.json');
+}
+
+/** Reports whether the catalogue has a word. */
+export const hasWord = (id) => Object.hasOwn(catalogue, id);
+
+/**
+ * The sentence of a word id, its {placeholders} filled. A value that begins
+ * with "@" is itself a word id.
+ */
+export function t(id, values = {}) {
+  const sentence = catalogue[id] ?? id;
+  return sentence.replace(/\{(\w+)\}/g, (mark, name) =>
+    name in values ? text(values[name]) : mark,
+  );
+}
+
+/** A value as it is read: "@id" is looked up, everything else stands for itself. */
+export function text(value) {
+  const s = String(value);
+  return s.startsWith('@') ? t(s.slice(1)) : s;
+}
+
+/** A date and time of the record, in the phone's own way of writing it. */
+export function when(iso) {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime())
+    ? iso
+    : date.toLocaleString(document.documentElement.lang, {
+        dateStyle: 'medium',
+        timeStyle: 'short',
+      });
+}

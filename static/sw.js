@@ -1,0 +1,47 @@
+/* global __VERSION__, __PRECACHE__ */
+// The service worker: keeps the whole program as one set of files and answers
+// from that set only. It stores nothing at run time.
+import { cacheName, keptPath, staleCaches } from './app/sw/rules.js';
+
+const version = __VERSION__;
+const kept = new Set(__PRECACHE__);
+
+self.addEventListener('install', (event) => event.waitUntil(install()));
+self.addEventListener('activate', (event) => event.waitUntil(activate()));
+
+self.addEventListener('fetch', (event) => {
+  const path = keptPath(event.request, location.origin, kept);
+  if (path !== null) event.respondWith(answer(path, event.request));
+});
+
+self.addEventListener('message', ({ data, ports }) => {
+  if (data?.type === 'take-over') self.skipWaiting();
+  if (data?.type === 'version') ports[0]?.postMessage(version);
+});
+
+// All files or none: addAll writes nothing if one of them is not ok, the install
+// fails and the version before stays in charge.
+async function install() {
+  const cache = await caches.open(cacheName(version));
+  try {
+    await cache.addAll([...kept].map((path) => new Request(path, { cache: 'no-cache' })));
+  } catch (error) {
+    if ((await cache.keys()).length === 0) await caches.delete(cacheName(version));
+    throw error;
+  }
+}
+
+// Claiming lets the first visit go offline without a reload. It can't mix
+// versions: a page asks for its own files by names that hold their hashes, so
+// this worker has exactly that file or lets the request through to the network.
+// A page of another version learns of the claim by controllerchange and says so.
+async function activate() {
+  const names = staleCaches(await caches.keys(), version);
+  await Promise.all(names.map((name) => caches.delete(name)));
+  await self.clients.claim();
+}
+
+async function answer(path, request) {
+  const cache = await caches.open(cacheName(version));
+  return (await cache.match(path, { ignoreVary: true })) ?? fetch(request);
+}

@@ -1,0 +1,25 @@
+// A host that serves an exported site, as a static host would: the files with the
+// headers that headers.json names. The folder can be changed while it runs.
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { join } from 'node:path';
+
+/** Starts the host; `missing` in what it returns holds paths to answer with 404. */
+export async function startFolderHost(t, folder) {
+  const host = { folder, missing: new Set() };
+  const server = createServer(async (request, response) => {
+    const { pathname } = new URL(request.url, 'http://localhost');
+    try {
+      if (host.missing.has(pathname)) throw new Error('taken away by the test');
+      const headers = JSON.parse(await readFile(join(host.folder, 'headers.json'), 'utf8'));
+      const body = await readFile(join(host.folder, pathname === '/' ? 'index.html' : pathname));
+      response.writeHead(200, headers[pathname]).end(body);
+    } catch {
+      response.writeHead(404).end();
+    }
+  });
+  await new Promise((resolve) => server.listen(0, 'localhost', resolve));
+  t.after(() => (server.closeAllConnections(), server.close()));
+  host.url = `http://localhost:${server.address().port}/`;
+  return host;
+}

@@ -1,0 +1,72 @@
+// Starts what a browser test needs: the server's program and a Chromium with a
+// profile of its own. All of it ends with the test.
+import { spawn } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+import puppeteer from 'puppeteer-core';
+
+const root = fileURLToPath(new URL('../../..', import.meta.url));
+
+/** Makes an empty folder that goes when the test `t` ends. */
+export async function temporaryFolder(t) {
+  const dir = await mkdtemp(join(tmpdir(), 'tidysump-'));
+  t.after(() => rm(dir, { recursive: true, force: true, maxRetries: 5 }));
+  return dir;
+}
+
+/** Starts a Chromium; with a `profile` folder its storage outlives the browser. */
+export function launchChromium(profile) {
+  return puppeteer.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    headless: true,
+    userDataDir: profile,
+    args: [
+      ...(process.getuid() === 0 ? ['--no-sandbox'] : []),
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+}
+
+/** Starts a Chromium that closes when the test `t` ends. */
+export async function openBrowser(t, profile) {
+  const browser = await launchChromium(profile);
+  t.after(() => browser.close());
+  return browser;
+}
+
+/** Runs the server's program with arguments; resolves to its exit code. */
+export function runServer(...args) {
+  const child = spawn(join(root, 'build/server'), args, { cwd: root, stdio: 'inherit' });
+  return new Promise((resolve) => child.on('exit', resolve));
+}
+
+/**
+ * Starts the server's program on a free port. Resolves, once it listens, to
+ * {url, stop}; `stop` resolves to its exit code.
+ */
+export async function startServer(t, ...args) {
+  const child = spawn(join(root, 'build/server'), ['-addr', 'localhost:0', ...args], {
+    cwd: root,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const exited = new Promise((resolve) => child.on('exit', resolve));
+  const stop = () => {
+    child.kill('SIGTERM');
+    return exited;
+  };
+  t.after(stop);
+  const lines = createInterface(child.stdout);
+  const line = await Promise.race([
+    new Promise((resolve) => lines.once('line', resolve)),
+    exited.then((code) => Promise.reject(new Error(`the server ended with ${code}`))),
+  ]);
+  return { url: line.match(/http:\S+/)[0] + '/', stop };
+}
