@@ -30,6 +30,10 @@ func Needed(torques []float64) []Wrench {
 	return groups
 }
 
+// LongestScale gives the end of the longest scale, in N·m, on which a torque in
+// N·m may still be set.
+func LongestScale(torque float64) float64 { return torque / lowestUse }
+
 // Deviation is the share by which a click wrench may be off: ISO 6789 type II
 // class A, 6 % where its highest torque is 10 N·m or less and 4 % above.
 func Deviation(highest float64) float64 {

@@ -12,7 +12,7 @@ type Oil struct {
 	Circuit string
 	Role    string // word id
 	Today   bool
-	// Due is the volume for today; the other figures are all the card has.
+	// Due is the volume for today; Figures are the others on the card.
 	Due     Shown
 	Figures []Shown
 	Grades  []string
@@ -40,8 +40,11 @@ func (p *planner) oils() {
 		o := Oil{Circuit: c.ID, Role: "role." + string(c.Role), Today: p.doing(c.ID),
 			Due:    p.show("due", p.volume(c), "volume"),
 			Grades: c.Oil.Grades, Marks: c.Oil.Marks, Service: c.Oil.Service, Need: p.need(c)}
-		if p.hasFilter(c.ID) {
-			o.Figures = append(o.Figures, p.show("with-filter", c.WithFilt, "volume"), p.show("oil-only", c.OilOnly, "volume"))
+		switch {
+		case p.filterChanged(c.ID):
+			o.Figures = append(o.Figures, p.show("oil-only", c.OilOnly, "volume"))
+		case p.hasFilter(c.ID):
+			o.Figures = append(o.Figures, p.show("with-filter", c.WithFilt, "volume"))
 		}
 		if c.Dry.Known() {
 			o.Figures = append(o.Figures, p.show("dry", c.Dry, "volume"))

@@ -68,8 +68,9 @@ func (a *Ask) Members(m *wire.Members) {
 	wire.Texts(m, "choice", &a.Choice)
 }
 
-// levels are the answers to "where does the oil stand".
-var levels = []string{"below", "low", "middle", "high", "above"}
+// levels are the answers to "where does the oil stand", from the top as on the
+// gauge.
+var levels = []string{"above", "high", "middle", "low", "below"}
 
 // Step is one step of the job. Word names its texts in the catalogue: the
 // title, what to do (".do") and why (".why"); Values fill their placeholders,

@@ -77,12 +77,11 @@ func (p *planner) wrenches() []Item {
 	slices.Sort(torques)
 	var list []Item
 	for _, w := range bolt.Needed(torques) {
-		low := p.oneTorque(w.Low)
 		word := "tool.torque-wrench-one"
 		if w.High > w.Low {
 			word = "tool.torque-wrench"
 		}
-		list = append(list, item(1, word, "low", low, "high", p.oneTorque(w.High)))
+		list = append(list, item(1, word, "low", p.oneTorque(w.Low), "high", p.oneTorque(w.High), "end", p.oneTorque(bolt.LongestScale(w.Low))))
 	}
 	return list
 }

@@ -22,10 +22,10 @@ var contentSecurityPolicy = strings.Join([]string{
 	"trusted-types app lit-html",
 }, "; ")
 
-// permissionsPolicy keeps the four features that a job uses and gives up the
+// permissionsPolicy keeps what a job uses, the screen lock, and gives up the
 // rest that browsers know.
 var permissionsPolicy = strings.Join([]string{
-	"camera=(self)", "clipboard-write=(self)", "screen-wake-lock=(self)", "web-share=(self)",
+	"screen-wake-lock=(self)", "camera=()", "clipboard-write=()",
 	"accelerometer=()", "autoplay=()", "clipboard-read=()", "display-capture=()",
 	"encrypted-media=()", "gamepad=()", "geolocation=()", "gyroscope=()", "hid=()",
 	"idle-detection=()", "local-fonts=()", "magnetometer=()", "microphone=()", "midi=()",

@@ -25,7 +25,8 @@ export function t(id, values = {}) {
 /** A value as it is read: "@id" is looked up, everything else stands for itself. */
 export function text(value) {
   const s = String(value);
-  return s.startsWith('@') ? t(s.slice(1)) : s;
+  // A number stays with its unit at the end of a line.
+  return s.startsWith('@') ? t(s.slice(1)) : s.replace(/(\d) /g, '$1\u00a0');
 }
 
 /** A date and time of the record, in the phone's own way of writing it. */

@@ -126,20 +126,24 @@ function oneStep(work, step, control) {
 }
 
 function actions(work, step, number, done, control) {
-  const { steps } = work.plan;
-  const beside = (offset, word) => {
-    const other = steps[number - 1 + offset];
-    return html`<button
+  const before = work.plan.steps[number - 2];
+  const main = done
+    ? html`<button type="button" class="main" @click=${() => control.forward(step)}>
+        ${t('job.next')}
+      </button>`
+    : html`<button type="button" class="main" @click=${() => control.done(step)}>
+        ${t('job.done')}
+      </button>`;
+  return html`<div class="actions">
+    <button
       type="button"
       class="quiet"
-      ?disabled=${!other}
-      @click=${() => control.show(other.id)}
+      aria-label=${t('job.previous')}
+      ?disabled=${!before}
+      @click=${() => control.show(before.id)}
     >
-      ${t(word)}
-    </button>`;
-  };
-  return html`<div class="actions">
-    ${beside(-1, 'job.previous')}
+      ‹
+    </button>
     <button
       type="button"
       class="quiet"
@@ -148,14 +152,6 @@ function actions(work, step, number, done, control) {
     >
       ${t('job.undo')}
     </button>
-    ${
-      done
-        ? html`<button type="button" class="main" @click=${() => control.forward(step)}>
-            ${t('job.next')}
-          </button>`
-        : html`<button type="button" class="main" @click=${() => control.done(step)}>
-            ${t('job.done')}
-          </button>`
-    }
+    ${main}
   </div>`;
 }

@@ -80,29 +80,33 @@ const section = (word, content) =>
     ${content}
   </section>`;
 
-/** The bench: what is true here today. */
+/** The bench: what is true here today, in one line that opens. */
 function today(card, bench, oils, change) {
   const system = (value) => {
     set('system', value).catch(() => {}); // a store that is missing must not stop the plan
     change({ system: value });
   };
-  return html`<section class="today">
-    <h2>${t('plan.today')}</h2>
+  const filter = bench.keepFilter ? 'keep' : 'change';
+  const summary = {
+    units: t(`plan.units.${bench.system}`),
+    filter: t(`plan.filter.${filter}.short`),
+    place: t(`plan.place.${bench.place}`),
+  };
+  return html`<details class="today">
+    <summary>${t(card.filters ? 'plan.today' : 'plan.today.no-filter', summary)}</summary>
     ${radios('plan.units', 'plan.units', bench.system, ['metric', 'us', 'imperial'], system)}
     ${
       card.filters
-        ? radios(
-            'plan.filter',
-            'plan.filter',
-            bench.keepFilter ? 'keep' : 'change',
-            ['change', 'keep'],
-            (v) => change({ keepFilter: v === 'keep' }),
+        ? radios('plan.filter', 'plan.filter', filter, ['change', 'keep'], (v) =>
+            change({ keepFilter: v === 'keep' }),
           )
         : nothing
     }
-    ${radios('plan.place', 'plan.place', bench.place, ['garage', 'roadside'], (v) => change({ place: v }))}
+    ${radios('plan.place', 'plan.place', bench.place, ['garage', 'roadside'], (v) =>
+      change({ place: v }),
+    )}
     ${oils?.length > 1 ? circuits(oils, change) : nothing}
-  </section>`;
+  </details>`;
 }
 
 function circuits(oils, change) {

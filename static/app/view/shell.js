@@ -17,7 +17,7 @@ export function shell(app) {
   const { screen } = app;
   return html`
     ${messages(app)}
-    <main id="screen" class=${screen.name}>${screen.draw()}</main>
+    <main id="screen" class=${`screen-${screen.name}`}>${screen.draw()}</main>
     <div role="status" class="said">${app.said}</div>
     ${screen.name === 'job' ? nothing : navigation(screen)}
   `;
