@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { file } from '../data.js';
 import { address } from '../router.js';
 import * as store from '../store.js';
-import { t } from '../words.js';
+import { t, text } from '../words.js';
 
 /** The first screen: the open jobs, then the bikes. It needs no core. */
 export async function bikes(_, app) {
@@ -62,16 +62,22 @@ function openJobs(open) {
 
 function bike({ id, name, years, layout, invented, oils = [], gaps }) {
   const [oil] = oils;
+  const missing = gaps
+    ? html`<span class="gaps"
+        >? ${t(gaps === 1 ? 'bikes.gap' : 'bikes.gaps', { count: gaps })}</span
+      >`
+    : nothing;
   return html`<li>
     <a href=${address('bike', id)}>
-      <span class="line"
-        ><strong>${name}</strong>
-        <span class="years">${years}</span>
-        ${invented ? html`<span class="tag">${t('example')}</span>` : nothing}</span
-      >
-      <span class="what">${t(layout)}</span>
-      ${oil?.due?.texts ? html`<span class="oil">${oil.due.texts[0]} <small>${oil.grades?.[0]}</small></span>` : nothing}
-      ${gaps ? html`<span class="gaps">? ${t(gaps === 1 ? 'bikes.gap' : 'bikes.gaps', { count: gaps })}</span>` : nothing}
+      <span class="who">
+        <strong>${name}</strong>
+        <span>${years} ${t(layout)}</span>
+        ${invented ? html`<span>${t('example')}</span>` : nothing} ${missing}
+      </span>
+      <span class="oil">
+        <span class="value">${text(oil?.due?.texts?.[0] ?? '@not-known')}</span>
+        <span>${oil?.grades?.[0]}</span>
+      </span>
     </a>
   </li>`;
 }

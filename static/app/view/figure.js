@@ -28,8 +28,8 @@ export function standing(figure) {
 export function value(figure) {
   const [first, ...others] = figure.texts ?? [];
   if (!first) return html`<span class="value unknown">${t('not-known')}</span>`;
-  return html`<span class="value">${first}</span
-    >${others.map((o) => html` <span class="other">${o}</span>`)}`;
+  return html`<span class="value">${text(first)}</span
+    >${others.map((o) => html` <span class="other">${text(o)}</span>`)}`;
 }
 
 /** A figure with its name and standing, as a row of a list. */

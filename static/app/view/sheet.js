@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { t } from '../words.js';
+import { t, text } from '../words.js';
 import { figureRow, standing, value } from './figure.js';
 
 /** What the card does not know, and where to find it. */
@@ -64,16 +64,16 @@ function bolt({ purpose, place, count, thread, drive, size, torque, turn, seal, 
     <dl>
       ${tight === torque && turn ? figureRow(turn) : nothing} ${row('plan.thread', thread)}
       ${row('plan.tool', tool(drive, size))}
-      ${seal ? row('plan.seal', [t(seal), sealSize].filter(Boolean).join(', ')) : nothing}
+      ${seal ? row('plan.seal', [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ')) : nothing}
     </dl>
   </article>`;
 }
 
 function tool(drive, size) {
   if (!drive) return t('not-known');
-  const known = size.texts?.[0];
+  const known = text(size.texts?.[0] ?? '@not-known');
   if (drive === 'drive.strap') return t(drive);
-  return `${t(drive)}, ${known ?? t('not-known')}`;
+  return `${t(drive)}, ${known}`;
 }
 
 const row = (word, content) =>
