@@ -30,18 +30,20 @@ export class App {
   async open() {
     const ticket = ++this.#ticket;
     const [name = 'bikes', ...rest] = route();
+    if (name === this.screen?.name && this.screen.move?.(rest)) return this.arrive();
     const screen = await (screens[name] ?? bikes)(rest, this);
     if (ticket !== this.#ticket) return;
     const first = this.screen === null;
     this.screen?.close?.();
     this.screen = screen;
     document.title = `${screen.title} · ${t('app.name')}`;
-    this.redraw();
-    if (!first) this.#arrive();
+    if (first) this.redraw();
+    else this.arrive();
   }
 
   /** A new screen begins at its top, and says its heading. */
-  #arrive() {
+  arrive() {
+    this.redraw();
     scrollTo(0, 0);
     document.querySelector('#screen h1')?.focus({ preventScroll: true });
   }

@@ -3,6 +3,7 @@ import './console.js';
 import { App } from './app.js';
 import { core } from './core/client.js';
 import { file } from './data.js';
+import { watchTextSize } from './large-text.js';
 import { offline } from './offline.js';
 import { loadSettings } from './settings.js';
 import { blocked } from './store.js';
@@ -13,6 +14,7 @@ import { loadWords } from './words.js';
 const root = document.getElementById('app');
 const app = new App((state) => render(shell(state), root));
 
+watchTextSize(root);
 await loadWords();
 blocked.tell = () => app.fail('store.blocked');
 addEventListener('hashchange', () => app.open());

@@ -1,9 +1,11 @@
 import { html, nothing } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
 import { keepAwake } from '../device.js';
 import { Job } from '../job.js';
-import { address, go } from '../router.js';
+import { address } from '../router.js';
 import { t } from '../words.js';
 import { asks } from './ask.js';
+import { Control } from './control.js';
 import { figureRow, findings, warning } from './figure.js';
 import { note } from './note.js';
 import { stick } from './stick.js';
@@ -23,7 +25,9 @@ export async function job([id, view, stepId], app) {
     return screen;
   }
   const control = new Control(work, app);
-  screen.draw = () => draw(work, view, stepId, control);
+  control.move([id, view, stepId]);
+  screen.move = (parts) => control.move(parts);
+  screen.draw = () => draw(work, control);
   screen.close = () => keepAwake(false);
   keepAwake(true).then((on) => {
     control.awake = on;
@@ -34,64 +38,12 @@ export async function job([id, view, stepId], app) {
 
 const back = () => html`<p><a class="button" href=${address('bikes')}>${t('nav.back')}</a></p>`;
 
-/** What a person can do to a job, one thing at a time. */
-class Control {
-  awake = false;
-  told = null; // findings about what was just entered
-  #busy = false;
-
-  constructor(work, app) {
-    this.work = work;
-    this.app = app;
-  }
-
-  /** Adds an event; resolves to whether it was kept. */
-  async add(event, said = '') {
-    if (this.#busy) return false;
-    this.#busy = true;
-    const found = await this.app.keep(() => this.work.add(event), 'job.not-saved');
-    this.#busy = false;
-    const kept = Boolean(found) && !found.some((f) => f.grade === 'refuse');
-    this.told = found ?? null;
-    this.app.say(kept ? said : '');
-    return kept;
-  }
-
-  async done(step) {
-    if (await this.add({ kind: 'done', step: step.id })) this.forward(step);
-  }
-
-  async undo() {
-    const { lastID } = this.work.state;
-    const step = this.work.events.find((e) => e.id === lastID)?.step;
-    if ((await this.add({ kind: 'undo', of: lastID }, t('job.undone'))) && step) this.show(step);
-  }
-
-  /** On to the step behind this one that is not done, or to the next open one. */
-  forward(step) {
-    const { steps } = this.work.plan;
-    const at = steps.findIndex((s) => s.id === step.id);
-    const next = steps.slice(at + 1).find((s) => !this.work.isDone(s.id));
-    this.show(next?.id ?? this.work.state.next);
-  }
-
-  show(stepId) {
-    this.told = null;
-    const { id } = this.work.record;
-    if (stepId) go('job', id, 'step', stepId);
-    else go('job', id);
-  }
-
-  async finish() {
-    if (await this.add({ kind: 'finish' }, t('job.finished'))) go('record', this.work.record.id);
-  }
-}
-
-function draw(work, view, stepId, control) {
-  if (view === 'steps') return allSteps(work, control);
-  const step = work.step(stepId ?? work.state.next);
+function draw(work, control) {
+  if (control.view === 'steps') return allSteps(work, control);
+  const step = work.step(control.stepId ?? work.state.next);
   if (!step) return closing(work, control);
-  return oneStep(work, step, control);
+  // Keyed: what was typed or opened at one step does not appear at the next.
+  return keyed(step.id, oneStep(work, step, control));
 }
 
 function oneStep(work, step, control) {
@@ -125,13 +77,24 @@ function oneStep(work, step, control) {
   `;
 }
 
+/** Acts on the first tap only: the second of a double tap meets another step. */
+const once = (event, act) => event.detail < 2 && act();
+
 function actions(work, step, number, done, control) {
   const before = work.plan.steps[number - 2];
   const main = done
-    ? html`<button type="button" class="main" @click=${() => control.forward(step)}>
+    ? html`<button
+        type="button"
+        class="main"
+        @click=${(event) => once(event, () => control.forward(step))}
+      >
         ${t('job.next')}
       </button>`
-    : html`<button type="button" class="main" @click=${() => control.done(step)}>
+    : html`<button
+        type="button"
+        class="main"
+        @click=${(event) => once(event, () => control.done(step))}
+      >
         ${t('job.done')}
       </button>`;
   return html`<div class="actions">

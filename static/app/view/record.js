@@ -58,7 +58,8 @@ function one(work) {
     <h1 tabindex="-1">${job.name}</h1>
     <p>
       ${t('job.started', { date: when(job.started) })} ·
-      ${finished ? `✓ ${t('record.closed')} ${when(finished)}` : `○ ${t('record.open')}`}
+      ${finished ? `✓ ${t('record.closed')} ${when(finished)}` : `○ ${t('record.open')}`} ·
+      ${t('record.steps', { done: state.done?.length ?? 0, steps: state.steps })}
     </p>
     ${finished ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
     ${part('record.warnings', findings(warnings), warnings.length)}

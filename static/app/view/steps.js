@@ -9,6 +9,7 @@ export function allSteps(work, control) {
   return html`
     <header class="bar">
       <a href=${address('job', work.record.id)} class="all">${t('nav.back')}</a>
+      <a href=${address('bikes')} class="all">${t('job.leave')}</a>
     </header>
     <h1 tabindex="-1">${t('job.all-steps')}</h1>
     ${stages.map(

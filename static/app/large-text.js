@@ -1,0 +1,14 @@
+// With very large text the bars at the bottom would cover half the screen: then
+// they stand at the end of the page instead. Media queries can't see the size
+// of the root's text, so it is measured.
+const narrow = 17; // rem
+
+/** Marks the page while less than 17rem of it fit across. */
+export function watchTextSize(app) {
+  const root = document.documentElement;
+  const measure = () => {
+    const rem = Number.parseFloat(getComputedStyle(root).fontSize);
+    root.toggleAttribute('data-large-text', root.clientWidth < narrow * rem);
+  };
+  new ResizeObserver(measure).observe(app);
+}

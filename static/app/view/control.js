@@ -1,0 +1,76 @@
+import { address, go } from '../router.js';
+import { t } from '../words.js';
+
+/** What a person can do to a job that is on the screen, one thing at a time. */
+export class Control {
+  awake = false;
+  told = null; // findings about what was just entered
+  view; // undefined for one step, or 'steps'
+  stepId; // of the step shown; undefined for the next one
+  #busy = false;
+
+  constructor(work, app) {
+    this.work = work;
+    this.app = app;
+  }
+
+  /** Shows the part of the job that an address names; false for another job. */
+  move([id, view, stepId]) {
+    if (id !== this.work.record.id) return false;
+    if (this.view !== view || this.stepId !== stepId) this.told = null;
+    this.view = view;
+    this.stepId = stepId;
+    return true;
+  }
+
+  async #keep(event) {
+    if (this.#busy) return false;
+    this.#busy = true;
+    const found = await this.app.keep(() => this.work.add(event), 'job.not-saved');
+    this.#busy = false;
+    this.told = found ?? null;
+    return Boolean(found) && !found.some((f) => f.grade === 'refuse');
+  }
+
+  /** Adds an event and says so; resolves to whether it was kept. */
+  async add(event, said) {
+    const kept = await this.#keep(event);
+    this.app.say(kept ? said : '');
+    return kept;
+  }
+
+  /** Marks a step as done and goes on. */
+  async done(step) {
+    if (await this.#keep({ kind: 'done', step: step.id })) this.forward(step);
+    else this.app.redraw();
+  }
+
+  /** Takes the last event back and shows its step. */
+  async undo() {
+    const { lastID } = this.work.state;
+    const step = this.work.events.find((e) => e.id === lastID)?.step;
+    if ((await this.add({ kind: 'undo', of: lastID }, t('job.undone'))) && step) this.show(step);
+  }
+
+  /** On to the step behind this one that is not done, or to the next open one. */
+  forward(step) {
+    const { steps } = this.work.plan;
+    const at = steps.findIndex((s) => s.id === step.id);
+    const next = steps.slice(at + 1).find((s) => !this.work.isDone(s.id));
+    this.show(next?.id ?? this.work.state.next);
+  }
+
+  /** Shows a step, at once: a second tap must not meet the one before. */
+  show(stepId) {
+    const { id } = this.work.record;
+    const parts = stepId ? ['job', id, 'step', stepId] : ['job', id];
+    this.move(parts.slice(1));
+    this.app.arrive();
+    if (location.hash !== address(...parts)) go(...parts);
+  }
+
+  /** Closes the job. */
+  async finish() {
+    if (await this.add({ kind: 'finish' }, t('job.finished'))) go('record', this.work.record.id);
+  }
+}
