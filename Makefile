@@ -38,7 +38,7 @@ pictures: $(NODE_MODULES)
 	CHROMIUM="$$(.ci/chromium)" node static/test/draw-pictures.js site
 
 # The server's program and all that it builds the page from.
-build: core $(NODE_MODULES)
+build: core build/licences.txt $(NODE_MODULES)
 	go build -trimpath -o build/server ./server
 
 # The core as WebAssembly, with the compiler's own glue beside it. Without
@@ -47,6 +47,14 @@ core:
 	mkdir -p build
 	GOOS=js GOARCH=wasm go build -trimpath -gcflags=all=-l -ldflags='-s -w -buildid=' -o build/core.wasm ./wasm
 	cp "$(WASM_EXEC)/wasm_exec.js" build/
+
+# The licences of what is in the app, which ask to go with it.
+build/licences.txt: go.mod $(NODE_MODULES)
+	mkdir -p build
+	for file in "$$(go env GOROOT)/LICENSE" \
+		"$$(go list -m -f '{{.Dir}}' github.com/go-json-experiment/json)/LICENSE" \
+		static/node_modules/lit-html/LICENSE static/node_modules/idb/LICENSE; \
+		do cat "$$file"; echo; done > $@
 
 # The npm packages that the lock file names.
 $(NODE_MODULES): static/package.json static/package-lock.json
@@ -62,7 +70,7 @@ check-go:
 	go tool staticcheck ./...
 
 # The Go tests; those of the server build the real page.
-test-go: core $(NODE_MODULES)
+test-go: core build/licences.txt $(NODE_MODULES)
 	go test ./...
 
 # The core's tests once more, as the page runs it.

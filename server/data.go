@@ -3,6 +3,8 @@ package main
 import (
 	"encoding/json"
 	"fmt"
+	"os"
+	"path/filepath"
 	"slices"
 
 	"tidysump/internal/core"
@@ -13,8 +15,13 @@ import (
 var firstScreen = []string{"bikes.json", "words-en.json"}
 
 // dataFiles makes the data that goes with the page, by file name: the sample
-// cards, the list of their bikes as the core draws it up, and the words.
-func dataFiles() (map[string][]byte, error) {
+// cards, the list of their bikes as the core draws it up, the words, and the
+// licences of what is in the app, which lie beside the core.
+func dataFiles(corePath string) (map[string][]byte, error) {
+	licences, err := os.ReadFile(filepath.Join(filepath.Dir(corePath), "licences.txt"))
+	if err != nil {
+		return nil, err
+	}
 	samples := specs.Samples()
 	out, outcome := core.Do("cards", slices.Concat([]byte(`{"cards":`), samples, []byte(`}`)))
 	if outcome != core.OK {
@@ -28,6 +35,7 @@ func dataFiles() (map[string][]byte, error) {
 	}
 	return map[string][]byte{
 		"bikes.json":    answer.OK,
+		"licences.txt":  licences,
 		"samples.json":  samples,
 		"words-en.json": specs.WordsEN,
 	}, nil

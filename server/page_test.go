@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -15,7 +16,7 @@ import (
 // page builds the real page.
 func page(t *testing.T) *site.Site {
 	t.Helper()
-	data, err := dataFiles()
+	data, err := dataFiles(coreFiles(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -128,7 +129,7 @@ func TestCore_Dependencies(t *testing.T) {
 
 // The glue that `make` put beside the core is the one of the compiler in use.
 func TestCore_Glue(t *testing.T) {
-	body, err := os.ReadFile("../build/wasm_exec.js")
+	body, err := os.ReadFile(filepath.Join(filepath.Dir(coreFiles(t)), "wasm_exec.js"))
 	if os.IsNotExist(err) {
 		t.Skip("build/ is not made yet")
 	}

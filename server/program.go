@@ -30,7 +30,7 @@ const stopDeadline = 5 * time.Second
 // Run builds the site and exports it, or serves it until ctx ends. It returns
 // nil after a stop that was asked for.
 func (p Program) Run(ctx context.Context) error {
-	data, err := dataFiles()
+	data, err := dataFiles(p.Core)
 	if err != nil {
 		return err
 	}

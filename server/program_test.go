@@ -12,6 +12,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
+	"sync"
 	"syscall"
 	"testing"
 )
@@ -26,20 +27,19 @@ func TestMain(m *testing.M) {
 	os.Exit(m.Run())
 }
 
-// coreFiles builds the core into a folder, with wasm_exec.js beside it, and
-// returns the core's path.
+// made runs make's target for the core once, so that the tests see what the
+// program is shipped with.
+var made = sync.OnceValues(func() ([]byte, error) {
+	return exec.Command("make", "-C", "..", "core").CombinedOutput()
+})
+
+// coreFiles returns the core's path, with what belongs to it beside it.
 func coreFiles(t *testing.T) string {
 	t.Helper()
-	core := filepath.Join(t.TempDir(), "core.wasm")
-	build := exec.Command("go", "build", "-trimpath", "-ldflags=-s -w -buildid=", "-o", core, "../wasm")
-	build.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
-	if out, err := build.CombinedOutput(); err != nil {
+	if out, err := made(); err != nil {
 		t.Fatalf("%v: %s", err, out)
 	}
-	if err := os.WriteFile(filepath.Join(filepath.Dir(core), "wasm_exec.js"), compilersFile(t), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	return core
+	return "../build/core.wasm"
 }
 
 // compilersFile returns wasm_exec.js of the compiler in use.

@@ -13,20 +13,25 @@ export const hasWord = (id) => Object.hasOwn(catalogue, id);
 
 /**
  * The sentence of a word id, its {placeholders} filled. A value that begins
- * with "@" is itself a word id.
+ * with "@" is itself a word id, and is filled from the other values.
  */
 export function t(id, values = {}) {
-  const sentence = catalogue[id] ?? id;
-  return sentence.replace(/\{(\w+)\}/g, (mark, name) =>
-    name in values ? text(values[name]) : mark,
-  );
+  const sentence = hasWord(id) ? catalogue[id] : id;
+  return sentence.replace(/\{(\w+)\}/g, (mark, name) => {
+    if (!Object.hasOwn(values, name)) return mark;
+    const { [name]: value, ...others } = values;
+    return read(value, others);
+  });
 }
 
 /** A value as it is read: "@id" is looked up, everything else stands for itself. */
-export function text(value) {
+export const text = (value) => read(value, {});
+
+function read(value, others) {
   const s = String(value);
+  if (s.startsWith('@') && hasWord(s.slice(1))) return t(s.slice(1), others);
   // A number stays with its unit at the end of a line.
-  return s.startsWith('@') ? t(s.slice(1)) : s.replace(/(\d) /g, '$1\u00a0');
+  return s.replace(/(\d) /g, '$1\u00a0');
 }
 
 /** A date and time of the record, in the phone's own way of writing it. */

@@ -10,6 +10,7 @@ const asked = [
   ['GET', 'navigate', '/', '/'],
   ['GET', 'navigate', '/?from=icon', '/'],
   ['GET', 'navigate', '/anything', '/'],
+  ['GET', 'navigate', '/app/main.1.js', '/app/main.1.js'], // a licence text is opened like this
   ['GET', 'navigate', '/api/plan', null],
   ['POST', 'navigate', '/', null],
   ['GET', 'no-cors', '/app/main.1.js', '/app/main.1.js'],

@@ -17,6 +17,6 @@ export const staleCaches = (names, version) =>
 export function keptPath({ method, mode, url }, origin, kept) {
   const { origin: from, pathname } = new URL(url);
   if (method !== 'GET' || from !== origin || pathname.startsWith('/api/')) return null;
-  if (mode === 'navigate') return '/';
-  return kept.has(pathname) ? pathname : null;
+  if (kept.has(pathname)) return pathname;
+  return mode === 'navigate' ? '/' : null;
 }

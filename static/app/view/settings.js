@@ -1,5 +1,6 @@
 import { html } from 'lit-html';
 import { recordsKept } from '../device.js';
+import { files } from '../files.js';
 import { offline } from '../offline.js';
 import { set, settings as kept } from '../settings.js';
 import { t } from '../words.js';
@@ -36,7 +37,8 @@ function draw(changelog, safe, change) {
     ${part(
       'about',
       html`<p>${t('settings.safety')}</p>
-        <p>${t('settings.about.text')}</p>`,
+        <p>${t('settings.about.text')}</p>
+        <p><a href=${files['data/licences.txt']}>${t('settings.licences')}</a></p>`,
     )}
     ${changelog ? part('changes', changeList(changelog)) : ''}
     <p>
