@@ -18,9 +18,9 @@ serve: build
 # Everything that must hold before a change goes in.
 test: check-go test-go test-wasm test-page test-browser
 
-# How fast the core is, natively.
-bench:
-	go test -run '^$$' -bench . -benchmem ./internal/...
+# What it costs: the core natively and as WebAssembly, the bytes, the start.
+bench: build
+	CHROMIUM="$$(.ci/chromium)" node static/test/bench.js
 
 # The site as files for a static host, in dist/.
 dist: build

@@ -40,16 +40,25 @@ func ParseThread(text string) (Thread, bool) {
 
 func metric(s string) (diameter, pitch float64, ok bool) {
 	size, step, fine := strings.Cut(s, "X")
-	diameter, err := strconv.ParseFloat(size, 64)
-	if err != nil {
+	diameter, ok = decimal(size)
+	if !ok {
 		return 0, 0, false
 	}
 	if !fine {
 		pitch, ok = coarsePitch[size]
 		return diameter, pitch, ok
 	}
-	pitch, err = strconv.ParseFloat(step, 64)
-	return diameter, pitch, err == nil
+	pitch, ok = decimal(step)
+	return diameter, pitch, ok
+}
+
+// decimal reads a number of digits and one point; no sign, no exponent.
+func decimal(s string) (float64, bool) {
+	if strings.Trim(s, "0123456789.") != "" {
+		return 0, false
+	}
+	v, err := strconv.ParseFloat(s, 64)
+	return v, err == nil
 }
 
 // inch is 25.4 mm exactly.
@@ -63,8 +72,8 @@ func unified(s string) (diameter, pitch float64, ok bool) {
 	if !found {
 		return 0, 0, false
 	}
-	n, err := strconv.Atoi(perInch)
-	if err != nil || n <= 0 {
+	n, err := strconv.ParseUint(perInch, 10, 8)
+	if err != nil || n == 0 {
 		return 0, 0, false
 	}
 	d, ok := fraction(size)
@@ -74,13 +83,10 @@ func unified(s string) (diameter, pitch float64, ok bool) {
 // fraction reads "3/4" or "1".
 func fraction(s string) (float64, bool) {
 	top, bottom, parted := strings.Cut(s, "/")
-	a, err := strconv.ParseFloat(top, 64)
-	if err != nil {
-		return 0, false
+	a, ok := decimal(top)
+	if !ok || !parted {
+		return a, ok
 	}
-	if !parted {
-		return a, true
-	}
-	b, err := strconv.ParseFloat(bottom, 64)
-	return a / b, err == nil && b > 0
+	b, ok := decimal(bottom)
+	return a / b, ok && b > 0
 }

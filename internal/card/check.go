@@ -78,9 +78,7 @@ func (c *checker) form(k *Card) bool {
 	if len(k.Circuits) == 0 {
 		c.add(finding.Refuse, "no-circuit", "/circuits")
 	}
-	if !oneOf(string(k.Layout), string(WetSump), string(SmallStrainer), string(DrySump)) {
-		c.add(finding.Refuse, "unknown-word", "/layout", "text", clip(string(k.Layout)))
-	}
+	c.oneOf("/layout", string(k.Layout), string(WetSump), string(SmallStrainer), string(DrySump))
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {
 		c.add(finding.Refuse, "years-reversed", "/yearTo")
 	}
@@ -120,9 +118,7 @@ func (c *checker) claim(where, id string, kind map[string]bool) {
 }
 
 func (c *checker) circuit(at string, r *Circuit) {
-	if !oneOf(string(r.Role), string(EngineOil), string(GearboxOil), string(PrimaryOil), string(FinalDrive)) {
-		c.add(finding.Refuse, "unknown-word", at+"/role", "text", clip(string(r.Role)))
-	}
+	c.oneOf(at+"/role", string(r.Role), string(EngineOil), string(GearboxOil), string(PrimaryOil), string(FinalDrive))
 	c.figure(at+"/oilOnly", r.OilOnly, volumeLimit)
 	c.figure(at+"/withFilter", r.WithFilt, volumeLimit)
 	c.figure(at+"/dry", r.Dry, volumeLimit)
@@ -176,7 +172,7 @@ func (c *checker) level(at string, l *Level) {
 }
 
 func (c *checker) bolt(at string, b *Bolt) {
-	c.word(at+"/purpose", string(b.Purpose), string(DrainPlug), string(StrainerCap), string(FilterCover),
+	c.oneOf(at+"/purpose", string(b.Purpose), string(DrainPlug), string(StrainerCap), string(FilterCover),
 		string(FilterCanned), string(FillerCap), string(LevelScrew), string(LeaveAlone))
 	c.word(at+"/drive", b.Drive, "hexagon", "hexagon-key", "six-lobe", "hand", "strap")
 	if b.Circuit != "" {
@@ -200,7 +196,7 @@ func (c *checker) bolt(at string, b *Bolt) {
 }
 
 func (c *checker) filter(at string, f *Filter) {
-	c.word(at+"/kind", f.Kind, "spin-on", "cartridge")
+	c.oneOf(at+"/kind", f.Kind, "spin-on", "cartridge")
 	c.word(at+"/mount", f.Mount, "up", "sideways", "down")
 	c.refers(at+"/circuit", f.Circuit, c.circuits)
 	c.nth(at+"/everyNth", f.EveryNth)
@@ -214,7 +210,7 @@ func (c *checker) seals(at string, list []Seal) {
 }
 
 func (c *checker) seal(at string, s *Seal) {
-	c.word(at+"/kind", s.Kind, "flat-aluminium", "flat-copper", "folded", "bonded", "o-ring", "paper", "fibre", "square-ring")
+	c.oneOf(at+"/kind", s.Kind, "flat-aluminium", "flat-copper", "folded", "bonded", "o-ring", "paper", "fibre", "square-ring")
 	c.figure(at+"/inner", s.Inner, lengthLimit)
 	c.figure(at+"/outer", s.Outer, lengthLimit)
 	c.figure(at+"/thickness", s.Thickness, lengthLimit)
@@ -237,7 +233,14 @@ func (c *checker) engine(e *Engine) {
 
 // word checks an id out of a fixed list; empty means not known.
 func (c *checker) word(where, got string, list ...string) {
-	if got != "" && !oneOf(got, list...) {
+	if got != "" {
+		c.oneOf(where, got, list...)
+	}
+}
+
+// oneOf checks an id that must be there.
+func (c *checker) oneOf(where, got string, list ...string) {
+	if !oneOf(got, list...) {
 		c.add(finding.Refuse, "unknown-word", where, "text", clip(got))
 	}
 }

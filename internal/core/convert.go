@@ -42,10 +42,10 @@ func convert(in []byte) (wire.Record, []finding.Finding) {
 		return nil, list
 	}
 	amount, list := quantity.Parse(i.kind, i.text, "", i.system)
+	for n := range list {
+		list[n].Where = "/text"
+	}
 	if math.IsNaN(amount.Base) {
-		for n := range list {
-			list[n].Where = "/text"
-		}
 		return nil, list
 	}
 	if amount.Base < 0 && amount.Kind != quantity.Temperature {

@@ -7,6 +7,8 @@
 package core
 
 import (
+	"strings"
+
 	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
@@ -78,8 +80,9 @@ func refuse(f finding.Finding) []byte {
 	return wire.Write(&failure{[]finding.Finding{f}})
 }
 
-// clip keeps a foreign name short enough for a sentence.
+// clip keeps a foreign name short enough for a sentence, and fit for JSON.
 func clip(s string) string {
+	s = strings.ToValidUTF8(s, "\uFFFD")
 	if r := []rune(s); len(r) > 40 {
 		return string(r[:40]) + "…"
 	}

@@ -55,14 +55,18 @@ func (a *cardsAnswer) Members(m *wire.Members) {
 // the others are listed all the same.
 func cards(in []byte) (wire.Record, []finding.Finding) {
 	var i cardsInput
-	if list := wire.Read(in, &i); finding.Refused(list) {
+	unread, list := sortByCard(wire.Read(in, &i))
+	if finding.Refused(list) {
 		return nil, list
 	}
 	a := &cardsAnswer{}
 	for n := range i.cards {
 		c := &i.cards[n]
-		list := card.Check(c)
-		if finding.Refused(list) {
+		if list := unread[n]; finding.Refused(list) {
+			a.findings = append(a.findings, list...)
+			continue
+		}
+		if list := card.Check(c); finding.Refused(list) {
 			for _, f := range list {
 				f.Where = "/cards/" + strconv.Itoa(n) + f.Where
 				a.findings = append(a.findings, f)
@@ -77,6 +81,22 @@ func cards(in []byte) (wire.Record, []finding.Finding) {
 	}
 	slices.SortStableFunc(a.bikes, func(x, y bike) int { return strings.Compare(x.name, y.name) })
 	return a, nil
+}
+
+// sortByCard parts what was found in reading a list of cards into what is
+// wrong with each card, by its place, and the rest.
+func sortByCard(list []finding.Finding) (cards map[int][]finding.Finding, rest []finding.Finding) {
+	cards = map[int][]finding.Finding{}
+	for _, f := range list {
+		number, _, _ := strings.Cut(strings.TrimPrefix(f.Where, "/cards/"), "/")
+		n, err := strconv.Atoi(number)
+		if err != nil {
+			rest = append(rest, f)
+			continue
+		}
+		cards[n] = append(cards[n], f)
+	}
+	return cards, rest
 }
 
 // today leaves the oils of a plain oil change.

@@ -33,6 +33,7 @@ type Bench struct {
 
 // Members names the bench's members.
 func (b *Bench) Members(m *wire.Members) {
+	m.Lenient()
 	wire.Text(m, "system", &b.System)
 	wire.Text(m, "place", &b.Place)
 	m.Bool("keepFilter", &b.KeepFilter)

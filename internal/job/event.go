@@ -1,6 +1,8 @@
 package job
 
 import (
+	"bytes"
+	"cmp"
 	"slices"
 	"strings"
 
@@ -34,11 +36,13 @@ type Event struct {
 	Text  string
 }
 
-// Members names the event's members.
+// Members names the event's members. None is required: a faulty event is told
+// by the replay and must not keep the others from being used.
 func (e *Event) Members(m *wire.Members) {
-	m.String("id", &e.ID, wire.Required)
-	m.String("time", &e.Time, wire.Required)
-	wire.Text(m, "kind", &e.Kind, wire.Required)
+	m.Lenient()
+	m.String("id", &e.ID)
+	m.String("time", &e.Time)
+	wire.Text(m, "kind", &e.Kind)
 	m.String("step", &e.Step)
 	m.String("what", &e.What)
 	m.String("of", &e.Of)
@@ -68,21 +72,21 @@ type placed struct {
 }
 
 // ordered gives each event once, in the order of time and then id, so that two
-// records of one job merge to the same state whatever their order.
+// records of one job merge to the same state whatever their order. Of two
+// different events with one id the earlier counts.
 func ordered(events []Event) []placed {
-	seen := map[string]bool{}
-	list := make([]placed, 0, len(events))
+	list := make([]placed, len(events))
 	for i, e := range events {
-		if !seen[e.ID] {
-			seen[e.ID] = true
-			list = append(list, placed{e, i})
-		}
+		list[i] = placed{e, i}
 	}
 	slices.SortStableFunc(list, func(a, b placed) int {
-		if c := strings.Compare(a.Time, b.Time); c != 0 {
-			return c
-		}
-		return strings.Compare(a.ID, b.ID)
+		return cmp.Or(strings.Compare(a.Time, b.Time), strings.Compare(a.ID, b.ID),
+			bytes.Compare(wire.Write(&a.Event), wire.Write(&b.Event)))
 	})
-	return list
+	seen := map[string]bool{}
+	return slices.DeleteFunc(list, func(e placed) bool {
+		again := seen[e.ID]
+		seen[e.ID] = e.ID != ""
+		return again
+	})
 }

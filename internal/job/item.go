@@ -52,9 +52,18 @@ func (p *planner) parts() {
 	}
 	for i := range p.card.Bolts {
 		if b := &p.card.Bolts[i]; b.Seal != nil && p.turned(b) && b.Purpose != card.FillerCap {
-			p.seal(b.Seal, b.Number(), "purpose."+string(b.Purpose))
+			p.seal(b.Seal, sealsOf(b), "purpose."+string(b.Purpose))
 		}
 	}
+}
+
+// sealsOf is one for each fastener; but a paper gasket lies under the cover and
+// not under its screws.
+func sealsOf(b *card.Bolt) int {
+	if b.Seal.Kind == "paper" {
+		return 1
+	}
+	return b.Number()
 }
 
 func (p *planner) seals(list []card.Seal, of string) {

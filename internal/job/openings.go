@@ -10,25 +10,30 @@ func (p *planner) turned(b *card.Bolt) bool {
 	case card.FilterCover, card.FilterCanned:
 		return p.changing(b.Of)
 	}
-	return p.doing(b.Circuit)
+	return p.doing(b.Circuit) || p.holds(b)
 }
 
 // left reports whether a fastener must be left alone today: it never belongs
 // to an oil change, or it lets out an oil that is not done today.
 func (p *planner) left(b *card.Bolt) bool {
-	return b.Purpose == card.LeaveAlone || b.Drains && !p.doing(b.Circuit)
+	return b.Purpose == card.LeaveAlone || b.Drains && !p.turned(b)
 }
 
 // opens reports whether a fastener lets out an oil that is done today.
-func (p *planner) opens(b *card.Bolt) bool { return b.Drains && p.doing(b.Circuit) }
+func (p *planner) opens(b *card.Bolt) bool { return b.Drains && p.turned(b) }
 
 // opened reports whether a fastener was opened in the drain stage.
-func (p *planner) opened(b *card.Bolt) bool {
-	switch b.Purpose {
-	case card.FilterCover, card.FilterCanned, card.StrainerCap:
-		return p.turned(b)
+func (p *planner) opened(b *card.Bolt) bool { return p.turned(b) && (b.Drains || p.holds(b)) }
+
+// holds reports whether a fastener holds a filter or strainer that comes out
+// today; it is then closed together with it.
+func (p *planner) holds(b *card.Bolt) bool {
+	for _, s := range p.strain {
+		if s.ID == b.Of {
+			return true
+		}
 	}
-	return p.opens(b)
+	return p.changing(b.Of)
 }
 
 // wrenched reports whether a fastener is tightened with a tool at all.
@@ -47,9 +52,9 @@ func (p *planner) changing(filter string) bool {
 // openings lists the fasteners that let out the oils of the day.
 func (p *planner) openings() []*card.Bolt { return p.boltsWhere(p.opens) }
 
-// holding lists the fasteners that hold a filter or strainer.
+// holding lists the fasteners of the day that hold a filter or strainer.
 func (p *planner) holding(id string) []*card.Bolt {
-	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id })
+	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id && p.turned(b) })
 }
 
 func (p *planner) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {

@@ -127,7 +127,7 @@ func (r *replayer) bound(kind quantity.Kind, base float64) string {
 func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 	switch e.What {
 	case AskOdometer:
-		r.odometer, r.digits = a.Base, a.Digits
+		r.odometer = a.Base
 	case AskDrained:
 		r.drained[e.Of] += a.Base
 	case AskPoured:
@@ -188,6 +188,6 @@ func (r *replayer) dueAgain() {
 		return
 	}
 	s := r.show("due-again", r.card.Interval.Distance, "interval")
-	s.Texts = texts(quantity.Distance, due.Next(r.odometer, interval.Base), "km", r.digits, r.bench.System)
+	s.Texts = texts(quantity.Distance, math.Round(due.Next(r.odometer, interval.Base)), "km", 7, r.bench.System)
 	r.state.DueAgain = &s
 }

@@ -18,7 +18,6 @@ type replayer struct {
 	poured   map[string]float64
 	level    map[string]string
 	odometer float64 // km; zero while not read
-	digits   int     // of the odometer reading
 }
 
 // Replay makes the plan again and runs the events over it. An event that can't
@@ -35,7 +34,7 @@ func Replay(c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
 	sorted := ordered(events)
 	r.cancel(sorted)
 	for _, e := range sorted {
-		if r.checked(e) && !r.canceled[e.ID] {
+		if !r.canceled[e.ID] && r.checked(e) {
 			r.apply(e)
 		}
 	}
@@ -81,6 +80,8 @@ func (r *replayer) fault(e placed, code, member string, grade finding.Grade, val
 // checked reports whether an event can be used at all.
 func (r *replayer) checked(e placed) bool {
 	switch {
+	case e.ID == "":
+		r.fault(e, "missing", "/id", finding.Refuse, "name", "id")
 	case !validTime(e.Time):
 		r.fault(e, "bad-time", "/time", finding.Refuse, "text", shorten(e.Time))
 	case e.Kind == Undo:
@@ -135,7 +136,12 @@ func (r *replayer) finish(e placed) {
 	r.state.Finished = e.Time
 	for _, s := range r.plan.Steps {
 		if s.Must && !r.done[s.ID] {
-			r.fault(e, "finished-without", "", finding.Doubt, "step", "@"+s.Word)
+			// The step's own values fill its title.
+			values := []string{"step", "@" + s.Word}
+			for name, value := range s.Values {
+				values = append(values, name, value)
+			}
+			r.fault(e, "finished-without", "", finding.Doubt, values...)
 		}
 	}
 }

@@ -86,13 +86,13 @@ func (p *planner) drain() {
 		p.plain("tray-unknown")
 	}
 	for _, b := range p.openings() {
-		p.put("open-"+string(b.Purpose), subject{bolt: b})
+		p.open(b)
 	}
 	p.plain("run-out")
 	for _, s := range p.strain {
 		for _, b := range p.holding(s.ID) {
 			if !b.Drains {
-				p.put("open-"+string(b.Purpose), subject{bolt: b})
+				p.open(b)
 			}
 		}
 		p.put("strainer-out", subject{strain: s})
@@ -101,6 +101,14 @@ func (p *planner) drain() {
 		p.put("filter-off-"+f.Kind, subject{filter: f})
 		p.put("old-ring", subject{filter: f})
 	}
+}
+
+func (p *planner) open(b *card.Bolt) {
+	word := "open-drain-plug"
+	if b.Purpose == card.StrainerCap {
+		word = "open-strainer-cap"
+	}
+	p.put(word, subject{bolt: b})
 }
 
 func (p *planner) look() {
@@ -124,7 +132,7 @@ func (p *planner) close() {
 		p.tighten(p.holding(s.ID))
 	}
 	for _, b := range p.openings() {
-		if b.Of == "" {
+		if !p.holds(b) {
 			p.tighten([]*card.Bolt{b})
 		}
 	}

@@ -39,7 +39,7 @@ func cutGrade(text string) (winter, summer string) {
 	for i := 0; i < len(text); i++ {
 		if text[i] == 'W' {
 			winter, summer = text[:i+1], text[i+1:]
-			if summer != "" && summer[0] == '-' {
+			if len(summer) > 1 && summer[0] == '-' {
 				summer = summer[1:]
 			}
 			return winter, summer

@@ -38,13 +38,16 @@ var loose = map[string]string{
 }
 
 // Parse reads what a person typed for a quantity of that kind (of any kind, if
-// it is ""): a number with
-// point or comma, and a unit in any usual spelling. Without a unit, standard
-// is taken (a unit id). A refusal comes back with an Amount whose Base is NaN;
-// an ambiguous unit is read by the system and noted.
+// it is ""): a number with point or comma, or a fraction, and a unit in any
+// usual spelling. Without a unit, standard is taken (a unit id). A refusal
+// comes back with an Amount whose Base is NaN; what could be read in two ways
+// is read in the likelier one and noted.
 func Parse(kind Kind, text, standard string, system System) (Amount, []finding.Finding) {
 	number, word := split(text)
 	value, digits, ok := parseNumber(number)
+	if f, behind, isFraction := cutFraction(text); isFraction {
+		value, digits, word, ok = f, fractionDigits, behind, true
+	}
 	if !ok {
 		return refuse(kind, "not-a-number", text)
 	}
@@ -53,11 +56,26 @@ func Parse(kind Kind, text, standard string, system System) (Amount, []finding.F
 		if !known {
 			return refuse(kind, "no-unit", text)
 		}
-		return amount(kind, value, digits, unit, nil)
+		return grouped(number, value, digits, unit, kind, nil)
 	}
 	unit, notes, ok := findUnit(kind, word, system)
 	if !ok {
 		return refuse(kind, "unknown-unit", word)
+	}
+	return grouped(number, value, digits, unit, kind, notes)
+}
+
+// grouped reads "12,400 km" as thousands and says so: distances are typed from
+// odometers and intervals, which count whole kilometres or miles.
+func grouped(number string, value float64, digits int, unit Unit, kind Kind, notes []finding.Finding) (Amount, []finding.Finding) {
+	at := strings.IndexAny(number, ",.")
+	if unit.Kind == Distance && at > 0 && len(number)-at == 4 {
+		whole := number[:at] + number[at+1:]
+		if v, n, ok := parseNumber(whole); ok {
+			value, digits = v, n
+			notes = append(notes, finding.Finding{Code: "number-read-as", Where: "/", Grade: finding.Note,
+				Values: map[string]string{"text": number, "number": whole}})
+		}
 	}
 	return amount(kind, value, digits, unit, notes)
 }
@@ -78,20 +96,36 @@ func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
 	return Amount{Kind: kind, Base: math.NaN()}, []finding.Finding{f}
 }
 
+// typed brings the signs that phones put in by themselves to plain ones.
+var typed = strings.NewReplacer("−", "-", "\u00a0", " ", "\u202f", " ", "\u2009", " ")
+
 // split parts the number from the unit word, and brings the word to the form
-// of the spellings.
+// of the spellings. Spaces that group the digits go.
 func split(text string) (number, word string) {
-	text = strings.TrimSpace(strings.ReplaceAll(text, "−", "-"))
+	text = strings.TrimSpace(typed.Replace(text))
 	i := 0
-	for i < len(text) && strings.IndexByte("+-0123456789.,", text[i]) >= 0 {
+	for i < len(text) && (strings.IndexByte("+-0123456789.,", text[i]) >= 0 || groups(text, i)) {
 		i++
 	}
 	word = strings.ToLower(text[i:])
-	for _, gone := range []string{" ", ".", "\u00a0", "\u202f"} {
+	for _, gone := range []string{" ", "."} {
 		word = strings.ReplaceAll(word, gone, "")
 	}
-	return text[:i], strings.ReplaceAll(word, "⋅", "·")
+	return strings.ReplaceAll(text[:i], " ", ""), strings.ReplaceAll(word, "⋅", "·")
 }
+
+// groups reports whether the space at i groups digits: "12 400" is a number,
+// "3 2000" and "1.5 400" are not.
+func groups(text string, i int) bool {
+	if text[i] != ' ' || i == 0 || !digit(text[i-1]) || strings.ContainsAny(text[:i], ".,") {
+		return false
+	}
+	rest := text[i+1:]
+	return len(rest) >= 3 && digit(rest[0]) && digit(rest[1]) && digit(rest[2]) &&
+		(len(rest) == 3 || !digit(rest[3]))
+}
+
+func digit(c byte) bool { return c >= '0' && c <= '9' }
 
 // parseNumber takes a comma or a point as the decimal mark, not both: in
 // "1,000.5" one of them groups digits, and which is not ours to guess.

@@ -48,8 +48,8 @@ func (a Amount) Print(unitID string) string {
 		return ""
 	}
 	value := u.FromBase(a.Base)
-	if sixteenths := value * 16; u.ID == "in" && a.Unit.ID == "in" && sixteenths == math.Trunc(sixteenths) {
-		return inches(int(sixteenths)) + space(u)
+	if n, ok := sixteenths(value); ok && u.ID == "in" && a.Unit.ID == "in" {
+		return inches(n) + space(u)
 	}
 	if u.ID == a.Unit.ID {
 		return Number(value, max(a.Digits, 1)) + space(u)
@@ -61,6 +61,13 @@ func (a Amount) Print(unitID string) string {
 		coarse = max(coarse, magnitude-digits)
 	}
 	return decimals(value, behind, coarse) + space(u)
+}
+
+// sixteenths gives a size in inches as sixteenths, false when it is none. It
+// allows for the rounding of the way through millimetres.
+func sixteenths(inches float64) (int, bool) {
+	n := math.Round(inches * 16)
+	return int(n), n >= 0 && n < 16000 && math.Abs(inches*16-n) < 1e-9
 }
 
 // inches prints sixteenths as spanners are marked: "5/8", "1 1/16".

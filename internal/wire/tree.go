@@ -17,7 +17,7 @@ import (
 const (
 	MaxDepth  = 32     // nested objects and arrays
 	MaxValues = 200000 // values in one text
-	MaxText   = 20000  // bytes of one string
+	MaxText   = 20000  // bytes of one string, number or name
 )
 
 // node is a JSON value as read, with its place.
@@ -66,6 +66,9 @@ func parse(in []byte) (*node, *finding.Finding) {
 	var f fault
 	if errors.As(err, &f) {
 		found := finding.Finding(f)
+		if found.Where == "" {
+			found.Where = "/"
+		}
 		return nil, &found
 	}
 	return nil, syntaxFinding(err, len(in))
@@ -105,11 +108,16 @@ func (r *treeReader) value(parent *node, name string, depth int) (*node, error) 
 		return n, r.array(n, depth)
 	}
 	n.text = tok.String()
-	if len(n.text) > MaxText {
-		return nil, fault{Code: "text-too-long", Grade: finding.Refuse, Where: n.where(),
-			Values: map[string]string{"most": strconv.Itoa(MaxText)}}
+	return n, n.holds(n.text)
+}
+
+// holds checks the length of a value's text, or of a name in it.
+func (n *node) holds(text string) error {
+	if len(text) <= MaxText {
+		return nil
 	}
-	return n, nil
+	return fault{Code: "text-too-long", Grade: finding.Refuse, Where: n.where(),
+		Values: map[string]string{"most": strconv.Itoa(MaxText)}}
 }
 
 func (r *treeReader) object(n *node, depth int) error {
@@ -119,6 +127,9 @@ func (r *treeReader) object(n *node, depth int) error {
 			return err
 		}
 		name := tok.String()
+		if err := n.holds(name); err != nil {
+			return err
+		}
 		child, err := r.value(n, name, depth+1)
 		if err != nil {
 			return err

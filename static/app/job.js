@@ -52,6 +52,8 @@ export class Job {
    * it; it is kept when none of them refuses.
    */
   async add(event) {
+    // Another tab may have added to the same job.
+    this.events = await store.events(this.record.id);
     const full = { id: crypto.randomUUID(), time: this.#now(), ...event };
     const events = [...this.events, full];
     const before = this.state;
@@ -74,10 +76,10 @@ export class Job {
     return own;
   }
 
-  /** The time now, or just after the last event: a phone's clock can be set back. */
+  /** The time now, or just after the latest event: a phone's clock can be set back. */
   #now() {
-    const last = Date.parse(this.events.at(-1)?.time) || 0;
-    return new Date(Math.max(Date.now(), last + 1)).toISOString();
+    const times = this.events.map(({ time }) => Date.parse(time) || 0);
+    return new Date(Math.max(Date.now(), ...times.map((time) => time + 1))).toISOString();
   }
 
   /** What the lists of jobs show without asking the core again. */

@@ -1,4 +1,4 @@
-import { openDB } from 'idb';
+import { openDB, unwrap } from 'idb';
 
 // The one owner of IndexedDB. Writes are strict: what resolved is on the disk,
 // so that the phone may die at any tap.
@@ -27,12 +27,20 @@ function open() {
   return opening;
 }
 
-function inTime(promise) {
+/** Runs work(db), unless the store does not answer in time: then it is given up. */
+function inTime(work) {
+  const opened = open();
   let timer;
-  const late = new Promise((_, reject) => {
-    timer = setTimeout(() => reject(new Error('the store does not answer')), deadline);
+  let late = false;
+  const lateness = new Promise((_, reject) => {
+    timer = setTimeout(() => {
+      late = true;
+      opening = null; // the next call tries anew
+      reject(new Error('the store does not answer'));
+    }, deadline);
   });
-  return Promise.race([promise, late]).finally(() => clearTimeout(timer));
+  const working = opened.then((db) => (late ? lateness : work(db)));
+  return Promise.race([working, lateness]).finally(() => clearTimeout(timer));
 }
 
 /**
@@ -41,20 +49,36 @@ function inTime(promise) {
  */
 async function use(work) {
   try {
-    return await inTime(open().then(work));
+    return await inTime(work);
   } catch (error) {
     if (error.name !== 'InvalidStateError' && error.name !== 'UnknownError') throw error;
     opening = null;
-    return inTime(open().then(work));
+    return inTime(work);
   }
 }
 
+/** Makes a change as a whole; when it rejects, nothing of it is kept or comes later. */
 async function write(stores, change) {
-  return use(async (db) => {
-    const tx = db.transaction(stores, 'readwrite', strict);
-    change(tx);
-    await tx.done;
-  });
+  let tx;
+  try {
+    await use((db) => {
+      tx = db.transaction(stores, 'readwrite', strict);
+      tx.done.catch(() => {}); // also when it is not waited for, because change threw
+      change(unwrap(tx)); // plain requests: what happens to them is told by tx.done
+      return tx.done;
+    });
+  } catch (error) {
+    abort(tx);
+    throw error;
+  }
+}
+
+function abort(tx) {
+  try {
+    tx?.abort();
+  } catch {
+    // It is over already.
+  }
 }
 
 /** All jobs, the newest first. */

@@ -27,11 +27,15 @@ export function t(id, values = {}) {
 /** A value as it is read: "@id" is looked up, everything else stands for itself. */
 export const text = (value) => read(value, {});
 
+// Marks that turn the direction of writing: left open in a name of a card they
+// would turn the figures behind it too.
+const turning = /[\u202a-\u202e\u2066-\u2069]/g;
+
 function read(value, others) {
   const s = String(value);
   if (s.startsWith('@') && hasWord(s.slice(1))) return t(s.slice(1), others);
   // A number stays with its unit at the end of a line.
-  return s.replace(/(\d) /g, '$1\u00a0');
+  return s.replace(turning, '').replace(/(\d) /g, '$1\u00a0');
 }
 
 /** A date and time of the record, in the phone's own way of writing it. */

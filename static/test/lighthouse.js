@@ -15,7 +15,7 @@ try {
     console.log(`${title}: ${Math.round(score * 100)}`);
     for (const { id, weight } of auditRefs) {
       const { title: audit, score: part, displayValue = '' } = lhr.audits[id];
-      if (weight > 0 && part !== null && part < 0.9) console.log(`  ${audit} ${displayValue}`);
+      if (weight > 0 && part !== null && part < 1) console.log(`  ${audit} ${displayValue}`);
     }
   }
 } finally {

@@ -116,8 +116,10 @@ export class CoreClient {
     this.#ready = false;
     if (this.#current) this.#blame();
     else if (!started && ++this.#failedStarts === 2) return this.#giveUp();
+    // A core that died idle is started by the next call: nobody waits for it.
+    if (this.#queue.length === 0 && started) return this.#set('starting');
     this.#set('restarting');
-    if (this.#queue.length > 0 || !started) this.start();
+    this.start();
   }
 
   /** The call under way crashed the core: once more, or never again. */

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words.js';
 import { radios } from './choice.js';
+import { findings } from './figure.js';
 
 /** The readings that a step asks for. */
 export function asks(work, step, control) {
@@ -33,20 +34,20 @@ function pick(work, step, ask, control) {
     (r) => r.what === ask.what && r.step === step.id,
   )?.texts[0];
   const keep = (c) => control.add(event(step, ask, c), t('job.kept', { value: t(`level.${c}`) }));
-  return radios(`ask.${ask.what}`, 'level', last?.replace('@level.', ''), ask.choice, keep);
+  return html`${radios(`ask.${ask.what}`, 'level', last?.replace('@level.', ''), ask.choice, keep)}
+  ${findings(control.toldAbout((e) => same(ask, e)))}`;
 }
+
+const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of === ask.of;
 
 function type(work, step, ask, control) {
   const id = `ask-${step.id}-${ask.what}`;
-  const submit = async (e) => {
+  const typed = (field) => event(step, ask, field.value);
+  const input = ({ target }) => control.type(target, () => typed(target), target.value);
+  const submit = (e) => {
     e.preventDefault();
     const field = e.target.elements.value;
-    const ok = await control.add(
-      event(step, ask, field.value),
-      t('job.kept', { value: field.value }),
-    );
-    if (ok) field.value = '';
-    else field.focus();
+    return control.keepTyped(field, typed(field), t('job.kept', { value: field.value }));
   };
   return html`<form class="ask" @submit=${submit} novalidate>
     <label for=${id}
@@ -61,9 +62,10 @@ function type(work, step, ask, control) {
         autocomplete="off"
         autocapitalize="none"
         maxlength="40"
+        @input=${input}
       />
       <button type="submit">${t('job.keep')}</button>
     </div>
-    ${kept(work, step, ask)}
+    ${findings(control.toldAbout((e) => same(ask, e)))} ${kept(work, step, ask)}
   </form>`;
 }

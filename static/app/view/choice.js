@@ -1,9 +1,11 @@
 import { html } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
 import { t } from '../words.js';
 
 /**
  * A few possibilities of which one holds. `words` is the stem of their word
- * ids; `pick` is called with the one chosen.
+ * ids; `pick` is called with the one chosen. A choice that was not kept goes
+ * back, so that it can be made again.
  */
 export function radios(legend, words, value, values, pick) {
   return html`<fieldset class="choice">
@@ -11,7 +13,12 @@ export function radios(legend, words, value, values, pick) {
     ${values.map(
       (v) =>
         html`<label
-          ><input type="radio" name=${legend} .checked=${v === value} @change=${() => pick(v)} />
+          ><input
+            type="radio"
+            name=${legend}
+            .checked=${live(v === value)}
+            @change=${() => pick(v)}
+          />
           <span>${t(`${words}.${v}`)}</span></label
         >`,
     )}

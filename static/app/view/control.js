@@ -4,7 +4,8 @@ import { t } from '../words.js';
 /** What a person can do to a job that is on the screen, one thing at a time. */
 export class Control {
   awake = false;
-  told = null; // findings about what was just entered
+  told = null; // {event, findings}: what was just entered, and what was found about it
+  typed = new Map(); // what stands in fields and is not kept yet: field -> event
   view; // undefined for one step, or 'steps'
   stepId; // of the step shown; undefined for the next one
   #busy = false;
@@ -17,7 +18,10 @@ export class Control {
   /** Shows the part of the job that an address names; false for another job. */
   move([id, view, stepId]) {
     if (id !== this.work.record.id) return false;
-    if (this.view !== view || this.stepId !== stepId) this.told = null;
+    if (this.view !== view || this.stepId !== stepId) {
+      this.told = null;
+      this.typed.clear();
+    }
     this.view = view;
     this.stepId = stepId;
     return true;
@@ -28,7 +32,7 @@ export class Control {
     this.#busy = true;
     const found = await this.app.keep(() => this.work.add(event), 'job.not-saved');
     this.#busy = false;
-    this.told = found ?? null;
+    this.told = found ? { event, findings: found } : null;
     return Boolean(found) && !found.some((f) => f.grade === 'refuse');
   }
 
@@ -39,10 +43,32 @@ export class Control {
     return kept;
   }
 
-  /** Marks a step as done and goes on. */
+  /** Notes what stands in a field, so that it is kept with the step at the latest. */
+  type(field, event, content) {
+    if (content.trim()) this.typed.set(field, event);
+    else this.typed.delete(field);
+  }
+
+  /** Keeps what a field holds, and empties it; else leaves it as it is. */
+  async keepTyped(field, event, said) {
+    if (!(await this.add(event, said))) return field.focus();
+    this.typed.delete(field);
+    field.value = '';
+  }
+
+  /** Keeps what was typed, marks the step as done and goes on. */
   async done(step) {
+    for (const [field, event] of [...this.typed]) {
+      await this.keepTyped(field, event(), '');
+      if (this.typed.has(field)) return;
+    }
     if (await this.#keep({ kind: 'done', step: step.id })) this.forward(step);
     else this.app.redraw();
+  }
+
+  /** What was found about the last event, if that is what `holds` says. */
+  toldAbout(holds) {
+    return this.told && holds(this.told.event) ? this.told.findings : [];
   }
 
   /** Takes the last event back and shows its step. */

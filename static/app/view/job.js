@@ -70,8 +70,12 @@ function oneStep(work, step, control) {
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>
       </details>
-      ${note(work, step, control)} ${findings(control.told)}
-      <p class="awake">${t(control.awake ? 'job.awake' : 'job.asleep')} ${t('job.saved')}</p>
+      ${note(work, step, control)}
+      ${findings(control.toldAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
+      <p class="awake">
+        ${t(control.awake ? 'job.awake' : 'job.asleep')}
+        ${control.app.trouble ? nothing : t('job.saved')}
+      </p>
     </article>
     ${actions(work, step, number, done, control)}
   `;

@@ -1,15 +1,16 @@
 import { html } from 'lit-html';
 import { t } from '../words.js';
+import { findings } from './figure.js';
 
 /** Notes on a step: those kept, and room for one more. */
 export function note(work, step, control) {
   const own = (work.state.notes ?? []).filter((n) => n.step === step.id);
-  const submit = async (event) => {
-    event.preventDefault();
-    const field = event.target.elements.text;
-    if (await control.add({ kind: 'note', step: step.id, text: field.value }, t('job.note.kept')))
-      field.value = '';
-    else field.focus();
+  const written = (field) => ({ kind: 'note', step: step.id, text: field.value });
+  const input = ({ target }) => control.type(target, () => written(target), target.value);
+  const submit = (e) => {
+    e.preventDefault();
+    const field = e.target.elements.text;
+    return control.keepTyped(field, written(field), t('job.note.kept'));
   };
   return html`
     ${own.map((n) => html`<p class="kept">✎ ${n.text}</p>`)}
@@ -17,7 +18,8 @@ export function note(work, step, control) {
       <summary>${t('job.note')}</summary>
       <form @submit=${submit}>
         <label class="hidden" for="note-text">${t('job.note')}</label>
-        <textarea id="note-text" name="text" rows="3" maxlength="4000"></textarea>
+        <textarea id="note-text" name="text" rows="3" maxlength="4000" @input=${input}></textarea>
+        ${findings(control.toldAbout((e) => e.kind === 'note'))}
         <button type="submit">${t('job.note.save')}</button>
       </form>
     </details>

@@ -58,7 +58,7 @@ function finish(work, control) {
     <p>
       ${missing.length ? t('job.finish.missing', { count: missing.length }) : t('job.finish.ready')}
     </p>
-    ${control.told ? findings(control.told) : nothing}
+    ${findings(control.toldAbout(({ kind }) => kind === 'finish'))}
     <button type="button" class="main" @click=${() => control.finish()}>${t('job.finish')}</button>
   </section>`;
 }

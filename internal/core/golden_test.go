@@ -1,0 +1,87 @@
+package core_test
+
+import (
+	"bytes"
+	"encoding/json"
+	"flag"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"tidysump/specs"
+)
+
+var update = flag.Bool("update", false, "rewrite the plans in testdata/plans")
+
+// benches are the benches of the golden plans. "all" is for the cards that have
+// more than one oil.
+var benches = []struct{ name, json string }{
+	{"metric", `{"system":"metric"}`},
+	{"us-keep-filter", `{"system":"us","keepFilter":true}`},
+	{"all", `{"system":"metric","circuits":["engine","primary","gearbox"]}`},
+}
+
+// The plans of the sample cards are as a mechanic has read and approved them.
+func TestPlan_Golden(t *testing.T) {
+	wanted := map[string]bool{}
+	for file, card := range specs.Cards() {
+		for _, b := range benches {
+			if b.name == "all" && !bytes.Contains(card, []byte(`"dry-sump"`)) {
+				continue
+			}
+			name := strings.TrimSuffix(file, ".json") + "." + b.name + ".json"
+			wanted[name] = true
+			t.Run(name, func(t *testing.T) { checkGolden(t, name, cardInput(card, b.json)) })
+		}
+	}
+	files, err := filepath.Glob("../../testdata/plans/*.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range files {
+		if !wanted[filepath.Base(f)] {
+			t.Errorf("%s belongs to no card and bench", f)
+		}
+	}
+}
+
+func checkGolden(t *testing.T, name string, in []byte) {
+	var plan json.RawMessage
+	must(t, "plan", in, &plan)
+	var got bytes.Buffer
+	if err := json.Indent(&got, plan, "", "  "); err != nil {
+		t.Fatal(err)
+	}
+	got.WriteByte('\n')
+	path := filepath.Join("..", "..", "testdata", "plans", name)
+	if *update {
+		if err := os.WriteFile(path, got.Bytes(), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatalf("%v; go test ./internal/core -update writes it", err)
+	}
+	if line, g, w := firstDifference(got.String(), string(want)); line > 0 {
+		t.Errorf("plan differs in line %d:\n got %s\nwant %s\ngo test ./internal/core -update, then read the difference", line, g, w)
+	}
+}
+
+// firstDifference gives the first line, counted from 1, in which two texts
+// differ; 0 if none.
+func firstDifference(a, b string) (line int, inA, inB string) {
+	as, bs := strings.Split(a, "\n"), strings.Split(b, "\n")
+	for i := range max(len(as), len(bs)) {
+		switch {
+		case i >= len(as):
+			return i + 1, "the end", bs[i]
+		case i >= len(bs):
+			return i + 1, as[i], "the end"
+		case as[i] != bs[i]:
+			return i + 1, as[i], bs[i]
+		}
+	}
+	return 0, "", ""
+}

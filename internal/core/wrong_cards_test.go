@@ -1,0 +1,131 @@
+package core_test
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+
+	"tidysump/specs"
+)
+
+func TestCheckCard_WrongCards(t *testing.T) {
+	n := 0
+	for line := range strings.Lines(string(rootFile(t, "testdata/cards-wrong/want.txt"))) {
+		want := strings.Fields(line)
+		if len(want) != 5 || want[0] == "#" {
+			continue
+		}
+		n++
+		t.Run(want[0], func(t *testing.T) {
+			got := checkFindings(t, rootFile(t, "testdata/cards-wrong/"+want[0]+".json"))
+			if len(got) != 1 {
+				t.Fatalf("got %d findings %+v, want one: %v", len(got), got, want[1:])
+			}
+			f := got[0]
+			if f.Code != want[1] || f.Where != want[2] || f.Grade != want[3] {
+				t.Errorf("got %s %s %s, want %v", f.Code, f.Where, f.Grade, want[1:4])
+			}
+		})
+	}
+	if n < 30 {
+		t.Errorf("only %d wrong cards", n)
+	}
+}
+
+func TestCheckCard_RightCards(t *testing.T) {
+	cards := specs.Cards()
+	cards["card-minimal.json"] = rootFile(t, "testdata/card-minimal.json")
+	for name, text := range cards {
+		if got := checkFindings(t, text); len(got) > 0 {
+			t.Errorf("%s: %+v, want none", name, got)
+		}
+	}
+}
+
+// enumPlaces are the places of a card whose words come from a fixed list, with
+// the place of the list in the schema.
+var enumPlaces = []struct{ card, schema string }{
+	{"layout", "properties/layout"},
+	{"engine/cooling", "$defs/engine/properties/cooling"},
+	{"engine/clutch", "$defs/engine/properties/clutch"},
+	{"circuits/0/role", "$defs/circuit/properties/role"},
+	{"circuits/0/oil/standing", "$defs/standing"},
+	{"circuits/0/oil/marks/0", "$defs/oil/properties/marks/items"},
+	{"circuits/0/level/device", "$defs/level/properties/device"},
+	{"circuits/0/level/state", "$defs/level/properties/state"},
+	{"circuits/0/level/stance", "$defs/level/properties/stance"},
+	{"bolts/0/purpose", "$defs/bolt/properties/purpose"},
+	{"bolts/0/drive", "$defs/bolt/properties/drive"},
+	{"bolts/0/seal/kind", "$defs/seal/properties/kind"},
+	{"filters/0/kind", "$defs/filter/properties/kind"},
+	{"filters/0/mount", "$defs/filter/properties/mount"},
+	{"circuits/0/oilOnly/unit", "$defs/volume/properties/unit"},
+	{"bolts/0/torque/unit", "$defs/torque/properties/unit"},
+	{"bolts/0/size/unit", "$defs/length/properties/unit"},
+	{"bolts/1/turn/unit", "$defs/angle/properties/unit"},
+	{"interval/distance/unit", "$defs/distance/properties/unit"},
+	{"circuits/0/level/wait/unit", "$defs/duration/properties/unit"},
+}
+
+// wordCodes are the findings that say that a word is not one of a list.
+var wordCodes = map[string]bool{"unknown-word": true, "unknown-mark": true, "unknown-standing": true, "unknown-unit": true}
+
+// The schema's lists of words and the program's are the same: each word of the
+// schema is known to the check, and no other word is.
+func TestCheckCard_WordsOfTheSchema(t *testing.T) {
+	schema := decode(t, specs.CardSchema)
+	for _, place := range enumPlaces {
+		words, _ := at(schema, place.schema).(map[string]any)["enum"].([]any)
+		if len(words) == 0 {
+			t.Errorf("schema %s has no list", place.schema)
+		}
+		for _, w := range words {
+			if code := codeWith(t, place.card, w.(string)); code != "" {
+				t.Errorf("%s %q stands in the schema and is %s to the check", place.card, w, code)
+			}
+		}
+		if code := codeWith(t, place.card, "made-up"); code == "" {
+			t.Errorf("%s \"made-up\" is no fault to the check", place.card)
+		}
+	}
+}
+
+// Every list of words in the schema is checked above.
+func TestCheckCard_NoOtherLists(t *testing.T) {
+	known := map[string]bool{}
+	for _, p := range enumPlaces {
+		known[p.schema] = true
+	}
+	var walk func(at string, v any)
+	walk = func(path string, v any) {
+		m, ok := v.(map[string]any)
+		if !ok {
+			return
+		}
+		if _, list := m["enum"]; list && !known[path] {
+			t.Errorf("nobody checks the list at %s", path)
+		}
+		for k, child := range m {
+			walk(strings.TrimPrefix(path+"/"+k, "/"), child)
+		}
+	}
+	walk("", decode(t, specs.CardSchema))
+}
+
+// codeWith gives the code of the finding about words when that word stands at a
+// place of the minimal card; "" if there is none.
+func codeWith(t *testing.T, place, word string) string {
+	t.Helper()
+	card := decode(t, rootFile(t, "testdata/card-minimal.json"))
+	put(card, strings.Split(place, "/"), word)
+	text, err := json.Marshal(card)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range checkFindings(t, text) {
+		if wordCodes[f.Code] && strings.HasPrefix("/card/"+place, f.Where) {
+			return f.Code
+		}
+	}
+	return ""
+}

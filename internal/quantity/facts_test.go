@@ -1,0 +1,105 @@
+package quantity_test
+
+import (
+	"math"
+	"testing"
+
+	"tidysump/internal/quantity"
+)
+
+// Facts that others publish. "printed" are figures of NIST SP 811 (2008),
+// appendix B.8 and B.9, with its number of digits; "exact" follow from the
+// definitions: yard and pound agreement of 1959 (ft = 0.3048 m, lb = 0.45359237
+// kg), standard gravity 9.80665 m/s², US gallon 231 in³, Imperial gallon
+// 4.54609 L (UK Weights and Measures Act 1985).
+var unitFacts = []struct {
+	one, in string
+	want    float64
+	within  float64 // relative
+	source  string
+}{
+	{"lbf·ft", "N·m", 1.355818, 5e-7, "NIST SP 811 B.8, printed 1.355 818"},
+	{"lbf·ft", "N·m", 1.3558179483314004, 1e-15, "exact, 0.3048 × 4.4482216152605"},
+	{"lbf·in", "N·m", 0.1129848, 5e-7, "NIST SP 811 B.8, printed 1.129 848 E−01"},
+	{"lbf·in", "N·m", 0.1129848290276167, 1e-15, "exact"},
+	{"kgf·m", "N·m", 9.80665, 0, "NIST SP 811 B.8, exact"},
+	{"psi", "kPa", 6.894757, 5e-7, "NIST SP 811 B.8, printed 6.894 757"},
+	{"psi", "kPa", 6.894757293168361, 1e-14, "exact"},
+	{"bar", "kPa", 100, 0, "NIST SP 811 B.8, exact"},
+	{"in", "mm", 25.4, 0, "NIST SP 811 B.8, exact"},
+	{"mi", "km", 1.609344, 0, "NIST SP 811 B.8, exact"},
+	{"US gal", "L", 3.785412, 5e-7, "NIST SP 811 B.8, printed 3.785 412"},
+	{"US gal", "L", 3.785411784, 0, "exact, 231 in³"},
+	{"US qt", "L", 0.9463529, 5e-7, "NIST SP 811 B.8, printed 9.463 529 E−04 m³"},
+	{"US qt", "L", 0.946352946, 1e-15, "exact"},
+	{"US pt", "L", 0.473176473, 1e-15, "exact; SP 811 prints 4.731 765 E−04 m³"},
+	{"US fl oz", "mL", 29.57353, 5e-7, "NIST SP 811 B.8, printed 2.957 353 E−05 m³"},
+	{"US fl oz", "mL", 29.5735295625, 1e-14, "exact"},
+	{"imp gal", "L", 4.54609, 0, "NIST SP 811 B.8, exact"},
+	{"imp qt", "L", 1.1365225, 1e-15, "exact, a quarter of the gallon; not in SP 811"},
+	{"imp pt", "L", 0.56826125, 1e-15, "exact, an eighth of the gallon; not in SP 811"},
+	{"imp fl oz", "mL", 28.4130625, 1e-14, "exact, gallon / 160; SP 811 prints 2.841 306 E−05 m³"},
+	{"lb", "kg", 0.45359237, 0, "exact; NIST SP 811 prints 4.535 924 E−01"},
+	{"US gal", "US qt", 4, 1e-15, "definition"},
+	{"US gal", "US fl oz", 128, 1e-15, "definition"},
+	{"imp gal", "imp fl oz", 160, 1e-15, "definition"},
+	{"imp gal", "imp pt", 8, 1e-15, "definition"},
+	{"turn", "°", 360, 0, "definition"},
+	{"h", "s", 3600, 1e-15, "definition"},
+}
+
+func TestUnits_Published(t *testing.T) {
+	for _, f := range unitFacts {
+		got := convert(t, 1, f.one, f.in)
+		if off := math.Abs(got-f.want) / f.want; off > f.within {
+			t.Errorf("1 %s = %.17g %s, want %.17g within %g (%s)", f.one, got, f.in, f.want, f.within, f.source)
+		}
+	}
+}
+
+// Single conversions as documents print them.
+func TestUnits_PublishedAmounts(t *testing.T) {
+	for _, f := range []struct {
+		value    float64
+		from, to string
+		want     float64
+		within   float64
+		source   string
+	}{
+		{19, "lbf·ft", "N·m", 25.8, 0.05, "TM 5-3805-274-13&P"},
+		{27, "lbf·in", "N·m", 3.1, 0.05, "TM 9-6115-604-34 table 1-3"},
+		{43, "lbf·in", "N·m", 4.9, 0.05, "TM 9-6115-604-34 table 1-3"},
+		{12, "lbf·in", "N·m", 1.4, 0.05, "TM 9-6115-604-34 table 1-3"},
+		{212, "°F", "°C", 100, 1e-12, "t/°C = (t/°F − 32)/1.8, NIST SP 811 B.8"},
+		{70, "°F", "°C", 21.1111111111111, 1e-12, "GNU units 2.22, tempF(70)"},
+		{90, "°C", "°F", 194, 1e-12, "GNU units 2.22, tempC(90)"},
+		{-10, "°C", "°F", 14, 1e-12, "GNU units 2.22, tempC(-10)"},
+		{-40, "°C", "°F", -40, 1e-12, "both scales meet at −40"},
+		{6000, "km", "mi", 3728.22715342, 1e-8, "GNU units 2.22"},
+		{3.5, "US qt", "L", 3.312235311, 1e-12, "GNU units 2.22"},
+		{1, "US qt", "imp qt", 0.832674184628989, 1e-14, "GNU units 2.22"},
+		{30, "psi", "bar", 2.06842718795, 1e-10, "GNU units 2.22"},
+	} {
+		if got := convert(t, f.value, f.from, f.to); math.Abs(got-f.want) > f.within {
+			t.Errorf("%g %s = %.15g %s, want %.15g (%s)", f.value, f.from, got, f.to, f.want, f.source)
+		}
+	}
+}
+
+// The slip of a wrench set in lbf·ft to a figure in N·m: 30 becomes 40.7 N·m,
+// more than a third too much (worked from the exact factor).
+func TestUnits_WrenchSlip(t *testing.T) {
+	if got := convert(t, 30, "lbf·ft", "N·m"); math.Abs(got-40.7) > 0.05 || math.Abs(got/30-1.356) > 5e-4 {
+		t.Errorf("30 on the lbf·ft scale is %.3f N·m, want 40.7, +35.6 %%", got)
+	}
+}
+
+func convert(t testing.TB, value float64, from, to string) float64 {
+	t.Helper()
+	f, okFrom := quantity.Find(from)
+	g, okTo := quantity.Find(to)
+	if !okFrom || !okTo || f.Kind != g.Kind {
+		t.Fatalf("no conversion from %q to %q", from, to)
+	}
+	return g.FromBase(f.ToBase(value))
+}

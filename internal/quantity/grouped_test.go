@@ -1,0 +1,33 @@
+package quantity_test
+
+import (
+	"testing"
+
+	"tidysump/internal/quantity"
+)
+
+// Odometers count whole kilometres: a mark before exactly three digits groups
+// them. A volume or torque is read with a decimal mark, as typed.
+func TestParse_GroupedDistance(t *testing.T) {
+	tests := []struct {
+		kind  quantity.Kind
+		text  string
+		want  float64
+		notes int
+	}{
+		{quantity.Distance, "12,400 km", 12400, 1},
+		{quantity.Distance, "12.400 km", 12400, 1},
+		{quantity.Distance, "12 400 km", 12400, 0},
+		{quantity.Distance, "12.4 km", 12.4, 0},
+		{quantity.Distance, "12400,5 km", 12400.5, 0},
+		{"", "7,500 mi", 7500 * 1.609344, 1},
+		{quantity.Volume, "3,200 L", 3.2, 0},
+		{quantity.Torque, "1.130 Nm", 1.13, 0},
+	}
+	for _, tt := range tests {
+		got, notes := quantity.Parse(tt.kind, tt.text, "", quantity.Metric)
+		if got.Base != tt.want || len(notes) != tt.notes {
+			t.Errorf("Parse(%q, %q) = %v with %d notes, want %v with %d", tt.kind, tt.text, got.Base, len(notes), tt.want, tt.notes)
+		}
+	}
+}

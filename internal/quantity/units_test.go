@@ -1,0 +1,73 @@
+//go:build !js
+
+package quantity_test
+
+import (
+	"math"
+	"os/exec"
+	"strconv"
+	"strings"
+	"testing"
+
+	"tidysump/internal/quantity"
+)
+
+// gnuNames are the units as GNU units calls them. A month is a twelfth of the
+// Julian year here and there is no such unit in GNU units: it is spelled out.
+var gnuNames = map[string]string{
+	"L": "liter", "mL": "milliliter",
+	"US fl oz": "usfloz", "US pt": "uspint", "US qt": "usquart", "US gal": "usgallon",
+	"imp fl oz": "brfloz", "imp pt": "brpint", "imp qt": "brquart", "imp gal": "brgallon",
+	"N·m": "N m", "lbf·ft": "lbf ft", "lbf·in": "lbf inch", "kgf·m": "kgf m",
+	"mm": "mm", "in": "inch", "km": "km", "mi": "mile",
+	"kPa": "kPa", "bar": "bar", "psi": "psi",
+	"kg": "kg", "g": "gram", "lb": "lb",
+	"min": "minute", "s": "second", "h": "hour", "months": "(365.25|12) day",
+	"°": "degree", "turn": "360 degree",
+	"°C": "tempC", "°F": "tempF",
+}
+
+// Every pair of units of a kind agrees with GNU units (Debian package "units").
+func TestUnits_GNU(t *testing.T) {
+	program, err := exec.LookPath("units")
+	if err != nil {
+		t.Skip("GNU units is not installed: apt-get install units")
+	}
+	for _, from := range quantity.Units {
+		for _, to := range quantity.Units {
+			if from.Kind != to.Kind || from.ID == to.ID {
+				continue
+			}
+			const value = 37.25 // any number that is not special to a scale
+			got := to.FromBase(from.ToBase(value))
+			want := askGNU(t, program, value, from, to)
+			if math.Abs(got-want) > 1e-9*math.Abs(want) {
+				t.Errorf("%g %s = %.15g %s, GNU units says %.15g", value, from.ID, got, to.ID, want)
+			}
+		}
+	}
+}
+
+func askGNU(t *testing.T, program string, value float64, from, to quantity.Unit) float64 {
+	t.Helper()
+	have, ok1 := gnuNames[from.ID]
+	want, ok2 := gnuNames[to.ID]
+	if !ok1 || !ok2 {
+		t.Fatalf("no GNU name for %q or %q", from.ID, to.ID)
+	}
+	number := strconv.FormatFloat(value, 'g', -1, 64)
+	if from.Kind == quantity.Temperature {
+		have = have + "(" + number + ")"
+	} else {
+		have = number + " " + have
+	}
+	out, err := exec.Command(program, "-t", "-d", "15", have, want).CombinedOutput()
+	if err != nil {
+		t.Fatalf("units %q %q: %v: %s", have, want, err, out)
+	}
+	v, err := strconv.ParseFloat(strings.TrimSpace(string(out)), 64)
+	if err != nil {
+		t.Fatalf("units %q %q: %q", have, want, out)
+	}
+	return v
+}

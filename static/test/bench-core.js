@@ -1,0 +1,85 @@
+// The same work by the core natively, as WebAssembly in Node, and in the page's
+// worker with all that lies between the page and it.
+import { execFile } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
+import { launchChromium, startServer } from './browser/launch.js';
+import { median } from './median.js';
+
+const root = new URL('../../', import.meta.url);
+const warmUp = 100;
+const runs = 500;
+
+/** [{name, micros}]: what the plans of all sample cards cost; native comes first. */
+export async function coreCosts() {
+  return [
+    { name: 'native', micros: await native() },
+    { name: 'WebAssembly in Node', micros: await inNode() },
+    { name: "the page's worker", micros: await inPage() },
+  ];
+}
+
+const cards = () => {
+  const folder = new URL('specs/cards/', root);
+  return readdirSync(folder).map((name) => JSON.parse(readFileSync(new URL(name, folder), 'utf8')));
+};
+
+async function native() {
+  const args = [
+    'test',
+    '-run',
+    '^$',
+    '-bench',
+    '^BenchmarkPlan$',
+    '-count',
+    '7',
+    './internal/core',
+  ];
+  const { stdout } = await promisify(execFile)('go', args, { cwd: fileURLToPath(root) });
+  return median([...stdout.matchAll(/([\d.]+) ns\/op/g)].map(([, nanos]) => nanos / 1000));
+}
+
+async function inNode() {
+  await import(new URL('build/wasm_exec.js', root));
+  const go = new globalThis.Go();
+  const { instance } = await WebAssembly.instantiate(
+    readFileSync(new URL('build/core.wasm', root)),
+    go.importObject,
+  );
+  go.run(instance);
+  const inputs = cards().map((card) => JSON.stringify({ card }));
+  const times = [];
+  for (let run = -warmUp; run < runs; run++) {
+    const begin = performance.now();
+    for (const input of inputs) globalThis.tidysumpCall('plan', input);
+    if (run >= 0) times.push(performance.now() - begin);
+  }
+  return median(times) * 1000;
+}
+
+async function inPage() {
+  const endings = [];
+  const server = await startServer({ after: (end) => endings.push(end) });
+  const browser = await launchChromium();
+  try {
+    const page = await browser.newPage();
+    await page.goto(server.url);
+    const times = await page.evaluate(timePlans, cards(), warmUp, runs);
+    return median(times) * 1000;
+  } finally {
+    await browser.close();
+    for (const end of endings) await end();
+  }
+}
+
+/** Runs in the page. */
+async function timePlans(inputs, warmUp, runs) {
+  const times = [];
+  for (let run = -warmUp; run < runs; run++) {
+    const begin = performance.now();
+    for (const card of inputs) await globalThis.tidysump.core.call('plan', { card });
+    if (run >= 0) times.push(performance.now() - begin);
+  }
+  return times;
+}

@@ -1,0 +1,45 @@
+// Prints what the program costs: how much slower the core is as WebAssembly than
+// natively, what the page weighs, how long a phone takes to start it. Compare
+// the ratios; the times are this machine's.
+import { coreCosts } from './bench-core.js';
+import { sizes } from './bench-size.js';
+import { startTimes } from './bench-start.js';
+
+/** Prints rows as a table, numbers to the right. */
+function table(title, head, rows) {
+  const lines = [head, ...rows].map((row) => row.map(String));
+  const widths = head.map((_, i) => Math.max(...lines.map((row) => row[i].length)));
+  console.log(`\n${title}`);
+  for (const row of lines) {
+    const cells = row.map((cell, i) =>
+      i === 0 ? cell.padEnd(widths[i]) : cell.padStart(widths[i]),
+    );
+    console.log(`  ${cells.join('  ')}`);
+  }
+}
+
+const core = await coreCosts();
+table(
+  'The plans of all sample cards, median',
+  ['', 'µs', 'of native'],
+  core.map(({ name, micros }) => [name, micros.toFixed(0), (micros / core[0].micros).toFixed(1)]),
+);
+
+const files = await sizes();
+table(
+  'Bytes of the site; * is loaded by every first visit',
+  ['', 'raw', 'gzip', 'brotli', 'brotli of raw'],
+  files.map(({ name, raw, gzip, brotli }) => [name, raw, gzip, brotli, (brotli / raw).toFixed(2)]),
+);
+
+const starts = await startTimes();
+table(
+  'From the address to …, page at a quarter of this CPU, median in ms',
+  ['', 'bikes to tap', 'core ready', 'bikes of first visit'],
+  starts.map(({ name, bikes, core: ready }) => [
+    name,
+    bikes.toFixed(0),
+    ready.toFixed(0),
+    (bikes / starts[0].bikes).toFixed(2),
+  ]),
+);

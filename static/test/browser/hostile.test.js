@@ -1,0 +1,132 @@
+// What goes wrong on a phone: a dead worker, hostile text, two tabs at once. The
+// job goes on, and text is only text.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { done, goTo, plant, startJob, stored, untilStep } from './job-page.js';
+import { figuresTurned, stickingOut } from './layout.js';
+import { openSite } from './open-site.js';
+import { polling, untilState } from './page.js';
+import { tap, untilSeen } from './person.js';
+import { sampleJobs } from './sample-jobs.js';
+import { sampleCard, words } from './words.js';
+
+const card = sampleCard('tessaly-corda-650');
+const bike = `${card.make} ${card.model}`;
+const [openJob] = sampleJobs([]);
+
+test('the core dies with an error in mid-job: the next tap finds a new one', async (t) => {
+  const { page } = await openSite(t);
+  await startJob(page, bike);
+  const [worker] = page.workers();
+  await worker.evaluate(() => {
+    setTimeout(() => {
+      throw new Error('planted');
+    }, 0);
+  });
+  await untilSeen(page, words('core.restarting'));
+  await done(page, 1);
+  await page.waitForFunction(() => !document.querySelector('[role=alert]'), { polling });
+  assert.deepEqual(
+    (await stored(page, 'events')).map(({ kind, step }) => [kind, step]),
+    [['done', 'identify']],
+  );
+});
+
+test('the core is silently gone in mid-job: the tap is answered all the same, once', async (t) => {
+  const { page } = await openSite(t);
+  await startJob(page, bike);
+  await page.workers()[0].evaluate(() => self.close());
+  await tap(page, words('job.done'));
+  // The client waits ten seconds for an answer before it gives the worker up.
+  await untilStep(page, 2, 25_000);
+  await done(page, 2);
+  assert.deepEqual((await stored(page, 'events')).map(({ step }) => step).sort(), [
+    'identify',
+    'lay-out',
+  ]);
+});
+
+// Markup, a script, marks that turn the direction of writing round, and a word
+// that no line can hold.
+const markup = '<img src="/x" onerror="globalThis.ran = 1"><script>globalThis.ran = 1</script>';
+const turned = '\u202eturned round';
+const endless = 'x'.repeat(10_000);
+const hostile = `${markup} ${turned} ${endless}`;
+
+/** A job whose every free text is hostile, open at the step of the drain plug. */
+function hostileJob() {
+  const bad = structuredClone(card);
+  Object.assign(bad, { make: markup, model: endless, notes: [hostile] });
+  bad.bolts.find((bolt) => bolt.id === 'drain').place = hostile;
+  bad.sources[0].title = hostile;
+  const [job, events] = openJob;
+  const time = '2026-11-24T10:00:00.000Z';
+  const at = { id: 'torque', time, kind: 'reading', step: 'tighten-drain' };
+  return [
+    { ...job, id: 'hostile-job', name: hostile, card: bad },
+    [
+      ...events,
+      { ...at, what: 'torque', of: 'drain', value: '29 Nm' },
+      { id: 'note', time, kind: 'note', step: 'tighten-drain', text: hostile },
+    ],
+  ];
+}
+
+test('hostile text in names and notes is only text', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await untilState(page, 'ready');
+  await plant(page, ...hostileJob());
+  const addresses = {
+    bikes: '#/bikes',
+    step: '#/job/hostile-job/step/tighten-drain',
+    steps: '#/job/hostile-job/steps',
+    list: '#/record',
+    record: '#/record/hostile-job',
+  };
+  const found = { wide: [], images: 0, turned: [] };
+  for (const [name, address] of Object.entries(addresses)) {
+    await goTo(page, address);
+    if (name !== 'steps') await untilSeen(page, markup);
+    found.wide.push(...(await stickingOut(page)).map((what) => `${name}: ${what}`));
+    found.turned.push(...(await figuresTurned(page)));
+    found.images += await page.evaluate(() => document.images.length);
+  }
+  assert.deepEqual(found, { wide: [], images: 0, turned: [] });
+  assert.equal(await page.evaluate(() => globalThis.ran), undefined);
+  assert.deepEqual(complaints, []);
+});
+
+test('two tabs on one job: both add, and after a reload both see everything', async (t) => {
+  const { page, browser, url } = await openSite(t);
+  await untilState(page, 'ready');
+  await plant(page, ...openJob);
+  const other = await browser.newPage();
+  await other.goto(url);
+  for (const tab of [page, other]) {
+    await tab.bringToFront();
+    await goTo(tab, '#/job/open-job');
+    await untilStep(tab, 3);
+  }
+  await page.bringToFront();
+  await done(page, 3);
+  await other.bringToFront();
+  await goTo(other, '#/job/open-job/step/free-filler');
+  await untilStep(other, 5);
+  await done(other, 5);
+  const { steps } = openJob[0].summary;
+  for (const tab of [page, other]) {
+    await tab.bringToFront();
+    await tab.goto(`${url}#/bikes`);
+    await tab.reload();
+    await untilSeen(tab, words('bikes.progress', { done: 4, steps }));
+    await goTo(tab, '#/job/open-job/steps');
+    assert.deepEqual(await stepsDone(tab), [1, 2, 3, 5]);
+  }
+});
+
+/** Numbers of the steps that the list of all steps shows as done. */
+const stepsDone = (page) =>
+  page.evaluate((done) => {
+    const marks = [...document.querySelectorAll('[role=img]')];
+    return marks.flatMap((mark, i) => (mark.ariaLabel === done ? [i + 1] : []));
+  }, words('job.is-done'));

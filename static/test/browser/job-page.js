@@ -1,0 +1,72 @@
+// The job on the screen and in the store.
+import { polling } from './page.js';
+import { tap, tapText, untilSeen } from './person.js';
+import { words } from './words.js';
+
+const all = (store) =>
+  new Promise((resolve, reject) => {
+    const opening = indexedDB.open('tidysump');
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => {
+      const reading = opening.result.transaction(store).objectStore(store).getAll();
+      reading.onsuccess = () => (opening.result.close(), resolve(reading.result));
+      reading.onerror = () => reject(reading.error);
+    };
+  });
+
+/** All records of one of the store's lists: 'jobs' or 'events'. */
+export const stored = (page, store) => page.evaluate(all, store);
+
+/** Puts a job with its events into the store behind the page's back. */
+export const plant = (page, job, events = []) =>
+  page.evaluate(
+    (record, list) =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('tidysump');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const tx = opening.result.transaction(['jobs', 'events'], 'readwrite');
+          tx.objectStore('jobs').put(record);
+          for (const event of list) tx.objectStore('events').put({ ...event, job: record.id });
+          tx.oncomplete = () => (opening.result.close(), resolve());
+          tx.onabort = () => reject(tx.error);
+        };
+      }),
+    job,
+    events,
+  );
+
+/** Opens the plan of a bike from the first screen and starts its job. */
+export async function startJob(page, bike) {
+  await tapText(page, bike);
+  await tap(page, words('plan.start'));
+  await untilStep(page, 1);
+}
+
+/** Waits until that step is on the screen. */
+export const untilStep = (page, number, timeout) =>
+  untilSeen(page, new RegExp(`${words('job.step', { number, steps: '\\d+' })}\\b`), timeout);
+
+/** The plan that the page's core makes of a card. */
+export async function planOf(page, card) {
+  const plan = (c) => globalThis.tidysump.core.call('plan', { card: c });
+  return (await page.evaluate(plan, card)).ok;
+}
+
+/** Says that the step with that number is done, and waits for the one behind it. */
+export async function done(page, number) {
+  await tap(page, words('job.done'));
+  await untilStep(page, number + 1);
+}
+
+/** Goes to a screen by its address, anew; waits until its heading has the focus. */
+export async function goTo(page, address) {
+  const here = await page.evaluate(() => location.hash);
+  if (here === address) await goTo(page, '#/elsewhere');
+  await page.evaluate((hash) => {
+    document.activeElement?.blur();
+    location.hash = hash;
+  }, address);
+  const arrived = () => document.activeElement?.tagName === 'H1';
+  await page.waitForFunction(arrived, { polling, timeout: 10_000 });
+}

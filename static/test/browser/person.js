@@ -1,0 +1,92 @@
+// What a person does at the page: reads, taps, types. Things are found by what
+// they are called, never by how they are styled.
+import { polling } from './page.js';
+import { words } from './words.js';
+
+const patience = 10_000; // ms until what should come is given up
+
+/** What stands on the screen, with plain spaces. */
+export const seen = (page) => page.evaluate(() => document.body.innerText.replace(/\s+/g, ' '));
+
+/** Waits until a text, or something that fits a pattern, stands on the screen. */
+export async function untilSeen(page, text, timeout = patience) {
+  const [source, plain] = text instanceof RegExp ? [text.source, false] : [text, true];
+  const stands = (want, isPlain) => {
+    const all = document.body.innerText.replace(/\s+/g, ' ');
+    return isPlain ? all.includes(want) : new RegExp(want).test(all);
+  };
+  try {
+    await page.waitForFunction(stands, { polling, timeout }, source, plain);
+  } catch {
+    throw new Error(`"${source}" does not appear; there is: ${await seen(page)}`);
+  }
+}
+
+/** Waits for a thing and brings it where a finger reaches it, clear of the bars. */
+async function reach(page, selector) {
+  const thing = await page.waitForSelector(selector, { visible: true, timeout: patience });
+  await thing.evaluate((element) => element.scrollIntoView({ block: 'center' }));
+  return thing;
+}
+
+/** Taps what has that role and that whole name. */
+export async function tap(page, name, role = 'button') {
+  await (await reach(page, `::-p-aria([name="${name}"][role="${role}"])`)).click();
+}
+
+/** Taps the innermost thing that holds the text. */
+export async function tapText(page, text) {
+  await (await reach(page, `::-p-text(${text})`)).click();
+}
+
+/** Chooses one of several, by the words beside it. */
+export async function choose(page, text) {
+  const find = (want) =>
+    [...document.querySelectorAll('label')].find((l) => l.textContent.trim() === want);
+  const label = (
+    await page.waitForFunction(find, { polling, timeout: patience }, text)
+  ).asElement();
+  await label.evaluate((element) => element.scrollIntoView({ block: 'center' }));
+  await label.click();
+}
+
+/** The field whose label begins with the text. */
+export async function field(page, label) {
+  const find = (text) =>
+    [...document.querySelectorAll('input, textarea')].find(({ labels }) =>
+      [...labels].some((l) => l.textContent.trim().startsWith(text)),
+    );
+  const handle = await page.waitForFunction(find, { polling, timeout: patience }, label);
+  return handle.asElement();
+}
+
+/** Types into a field, in place of what it held. */
+export async function type(page, label, text) {
+  const input = await field(page, label);
+  await input.evaluate(
+    (element) => (element.scrollIntoView({ block: 'center' }), element.select()),
+  );
+  await input.click({ count: 3 });
+  await input.type(text);
+}
+
+/** What a field holds. */
+export const typed = async (page, label) => (await field(page, label)).evaluate((i) => i.value);
+
+/** Enters a reading and keeps it. */
+export async function enter(page, label, text) {
+  await type(page, label, text);
+  await tap(page, words('job.keep'));
+}
+
+/** The heading of the screen. */
+export const heading = (page) =>
+  page.evaluate(() => document.querySelector('h1').textContent.replace(/\s+/g, ' ').trim());
+
+/** What stands under the heading `title`, to the end of its article or section. */
+export const under = (page, title) =>
+  page.evaluate((text) => {
+    const all = [...document.querySelectorAll('h2, h3')];
+    const found = all.find((h) => h.textContent.replace(/\s+/g, ' ').trim() === text);
+    return found?.closest('article, section').innerText.replace(/\s+/g, ' ');
+  }, title);

@@ -1,0 +1,31 @@
+// Collects what a browser complains of: errors and warnings on the console (a
+// breach of the Content-Security-Policy is one), uncaught errors of page and
+// service worker, requests that fail.
+
+// Browsers that can't share say so of the policy that allows sharing.
+const known = "Error with Permissions-Policy header: Unrecognized feature: 'web-share'.";
+
+/** Watches a page; what it returns fills with the complaints. */
+export async function watch(page) {
+  const complaints = [];
+  page.on('console', (message) => {
+    const serious = ['error', 'warn'].includes(message.type()) && message.text() !== known;
+    if (serious) complaints.push(`${message.text()} ${message.location().url ?? ''}`);
+  });
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('requestfailed', (request) => complaints.push(request.url()));
+  const devtools = await page.createCDPSession();
+  devtools.on('ServiceWorker.workerErrorReported', ({ errorMessage }) =>
+    complaints.push(`service worker: ${errorMessage.errorMessage}`),
+  );
+  await devtools.send('ServiceWorker.enable');
+  return complaints;
+}
+
+/** What keeps the browser from installing the page as an app. */
+export async function installErrors(page) {
+  const devtools = await page.createCDPSession();
+  const { errors, url } = await devtools.send('Page.getAppManifest');
+  const { installabilityErrors } = await devtools.send('Page.getInstallabilityErrors');
+  return [...(url ? [] : ['no manifest']), ...errors, ...installabilityErrors];
+}

@@ -1,0 +1,20 @@
+// The page's sentences by their ids, so that a reworded sentence breaks no test.
+import { readFileSync } from 'node:fs';
+
+const read = (path) =>
+  JSON.parse(readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8'));
+
+const catalogue = read('specs/words/en.json');
+
+/** The sentence of that id, its placeholders filled; "@id" stands for a sentence too. */
+export function words(id, values = {}) {
+  if (!(id in catalogue)) throw new Error(`the catalogue has no ${id}`);
+  return catalogue[id].replace(/\{(\w+)\}/g, (_, name) => {
+    if (!(name in values)) throw new Error(`${id} has no value for ${name}`);
+    const value = String(values[name]);
+    return value.startsWith('@') ? words(value.slice(1), values) : value;
+  });
+}
+
+/** A sample card. */
+export const sampleCard = (id) => read(`specs/cards/${id}.json`);

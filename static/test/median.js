@@ -1,0 +1,6 @@
+/** The middle of some numbers. */
+export function median(numbers) {
+  const sorted = numbers.toSorted((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+}

@@ -1,0 +1,90 @@
+import 'fake-indexeddb/auto';
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import * as store from '../app/store.js';
+
+const job = (id, started = '2026-11-25T10:00:00.000Z') => ({ id, started, summary: {} });
+
+/** Makes the first `times` calls of a method fail with an error of that name. */
+function failing(t, method, name, times) {
+  const real = IDBDatabase.prototype[method];
+  let calls = 0;
+  t.mock.method(IDBDatabase.prototype, method, function (...values) {
+    if (++calls <= times) throw new DOMException('planted', name);
+    return real.apply(this, values);
+  });
+  return () => calls;
+}
+
+test('jobs come the newest first, events with their job only', async () => {
+  await store.putJob(job('old', '2026-11-01T00:00:00.000Z'));
+  await store.putJob(job('new', '2026-11-02T00:00:00.000Z'));
+  await store.addEvent(job('old', '2026-11-01T00:00:00.000Z'), { id: '1', kind: 'done' });
+  await store.addEvent(job('new', '2026-11-02T00:00:00.000Z'), { id: '1', kind: 'note' });
+  const ids = (await store.jobs()).map(({ id }) => id);
+  assert.deepEqual(ids, ['new', 'old']);
+  assert.deepEqual(await store.events('old'), [{ id: '1', kind: 'done' }]);
+  assert.equal(await store.job('none'), undefined);
+});
+
+test('an event is written once: the same id again is refused, and the job stays', async () => {
+  await store.addEvent({ ...job('once'), name: 'before' }, { id: '1', kind: 'done' });
+  await assert.rejects(
+    store.addEvent({ ...job('once'), name: 'after' }, { id: '1', kind: 'note' }),
+  );
+  assert.deepEqual(await store.events('once'), [{ id: '1', kind: 'done' }]);
+  assert.equal((await store.job('once')).name, 'before');
+});
+
+test('what cannot be stored in full is not stored in part', async () => {
+  const unstorable = { ...job('half'), card: () => {} };
+  await assert.rejects(store.addEvent(unstorable, { id: '1', kind: 'done' }), {
+    name: 'DataCloneError',
+  });
+  assert.deepEqual(await store.events('half'), []);
+});
+
+for (const name of ['InvalidStateError', 'UnknownError']) {
+  test(`a connection that was closed behind our back (${name}) is opened anew, once`, async (t) => {
+    const calls = failing(t, 'transaction', name, 1);
+    await store.keepSetting('system', name);
+    assert.equal(calls(), 2);
+    assert.equal(await store.setting('system'), name);
+  });
+
+  test(`a second ${name} is told`, async (t) => {
+    const calls = failing(t, 'transaction', name, 2);
+    await assert.rejects(store.keepSetting('system', 'us'), { name });
+    assert.equal(calls(), 2);
+  });
+}
+
+test('any other failure is told at once', async (t) => {
+  const calls = failing(t, 'transaction', 'QuotaExceededError', 9);
+  await assert.rejects(store.keepSetting('system', 'us'), { name: 'QuotaExceededError' });
+  assert.equal(calls(), 1);
+});
+
+const noAnswer = { message: 'the store does not answer' };
+
+test('a store that never answers is given up, and asked anew by the next call', async (t) => {
+  const fresh = await import('../app/store.js?never-answers');
+  t.mock.timers.enable({ apis: ['setTimeout'] });
+  const { mock } = t.mock.method(indexedDB, 'open', () => new IDBOpenDBRequest());
+  const given = assert.rejects(fresh.keepSetting('theme', 'dark'), noAnswer);
+  t.mock.timers.tick(5000);
+  await given;
+  mock.restore();
+  await fresh.keepSetting('theme', 'light');
+  assert.equal(await fresh.setting('theme'), 'light');
+});
+
+test('a change that was given up does not come later', async (t) => {
+  const fresh = await import('../app/store.js?answers-late');
+  t.mock.timers.enable({ apis: ['setTimeout'] });
+  const given = assert.rejects(fresh.keepSetting('late', true), noAnswer);
+  t.mock.timers.tick(5000); // before the store had a chance to open
+  await given;
+  assert.equal(await fresh.setting('late'), undefined);
+  assert.equal(await store.setting('late'), undefined);
+});
