@@ -23,9 +23,10 @@ test('the core dies with an error in mid-job: the next tap finds a new one', asy
       throw new Error('planted');
     }, 0);
   });
-  await untilSeen(page, words('core.restarting'));
+  await page.waitForFunction(() => globalThis.tidysump.core.state === 'starting', { polling });
   await done(page, 1);
-  await page.waitForFunction(() => !document.querySelector('[role=alert]'), { polling });
+  await page.waitForFunction(() => globalThis.tidysump.core.state === 'ready', { polling });
+  assert.equal(await page.$('[role=alert]'), null, 'nobody waited: nothing to tell');
   assert.deepEqual(
     (await stored(page, 'events')).map(({ kind, step }) => [kind, step]),
     [['done', 'identify']],
