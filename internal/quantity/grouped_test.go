@@ -19,6 +19,7 @@ func TestParse_GroupedDistance(t *testing.T) {
 		{quantity.Distance, "12.400 km", 12400, 1},
 		{quantity.Distance, "12 400 km", 12400, 0},
 		{quantity.Distance, "12.4 km", 12.4, 0},
+		{quantity.Distance, "0.125 km", 0.125, 0},
 		{quantity.Distance, "12400,5 km", 12400.5, 0},
 		{"", "7,500 mi", 7500 * 1.609344, 1},
 		{quantity.Volume, "3,200 L", 3.2, 0},

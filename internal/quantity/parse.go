@@ -69,7 +69,7 @@ func Parse(kind Kind, text, standard string, system System) (Amount, []finding.F
 // odometers and intervals, which count whole kilometres or miles.
 func grouped(number string, value float64, digits int, unit Unit, kind Kind, notes []finding.Finding) (Amount, []finding.Finding) {
 	at := strings.IndexAny(number, ",.")
-	if unit.Kind == Distance && at > 0 && len(number)-at == 4 {
+	if unit.Kind == Distance && at > 0 && at <= 3 && number[0] != '0' && len(number)-at == 4 {
 		whole := number[:at] + number[at+1:]
 		if v, n, ok := parseNumber(whole); ok {
 			value, digits = v, n
