@@ -43,6 +43,7 @@ export class App {
 
   /** A new screen begins at its top, and says its heading. */
   arrive() {
+    this.said = '';
     this.redraw();
     scrollTo(0, 0);
     document.querySelector('#screen h1')?.focus({ preventScroll: true });

@@ -51,7 +51,11 @@ export class Control {
 
   /** Keeps what a field holds, and empties it; else leaves it as it is. */
   async keepTyped(field, event, said) {
-    if (!(await this.add(event, said))) return field.focus();
+    if (!(await this.add(event, said))) {
+      field.focus();
+      field.form.scrollIntoView({ block: 'center' });
+      return;
+    }
     this.typed.delete(field);
     field.value = '';
   }
@@ -75,7 +79,9 @@ export class Control {
   async undo() {
     const { lastID } = this.work.state;
     const step = this.work.events.find((e) => e.id === lastID)?.step;
-    if ((await this.add({ kind: 'undo', of: lastID }, t('job.undone'))) && step) this.show(step);
+    const undone = await this.#keep({ kind: 'undo', of: lastID });
+    if (undone && step) this.show(step);
+    this.app.say(undone ? t('job.undone') : '');
   }
 
   /** On to the step behind this one that is not done, or to the next open one. */
@@ -97,6 +103,7 @@ export class Control {
 
   /** Closes the job. */
   async finish() {
-    if (await this.add({ kind: 'finish' }, t('job.finished'))) go('record', this.work.record.id);
+    if (await this.#keep({ kind: 'finish' })) go('record', this.work.record.id);
+    else this.app.redraw();
   }
 }

@@ -51,9 +51,9 @@ export function warning({ signal, word }) {
 }
 
 /** What a check found: what is wrong, and what to do about it. */
-export function finding({ code, values = {} }) {
+export function finding({ code, grade, values = {} }) {
   const doing = `finding.${code}.do`;
-  return html`<p class="finding">
+  return html`<p class="finding" data-grade=${grade}>
     ${t(`finding.${code}`, values)} ${hasWord(doing) ? t(doing, values) : nothing}
   </p>`;
 }

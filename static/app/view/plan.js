@@ -105,13 +105,15 @@ function today(card, bench, oils, change) {
     ${radios('plan.place', 'plan.place', bench.place, ['garage', 'roadside'], (v) =>
       change({ place: v }),
     )}
-    ${oils?.length > 1 ? circuits(oils, change) : nothing}
+    ${oils?.length > 1 ? circuits(bench, oils, change) : nothing}
   </details>`;
 }
 
-function circuits(oils, change) {
+function circuits(bench, oils, change) {
   const pick = (id, on) => {
-    const chosen = oils.filter((o) => (o.circuit === id ? on : o.today)).map((o) => o.circuit);
+    // What was chosen a moment ago counts, though the core has not answered yet.
+    const before = bench.circuits ?? oils.filter((o) => o.today).map((o) => o.circuit);
+    const chosen = oils.map((o) => o.circuit).filter((c) => (c === id ? on : before.includes(c)));
     // An empty list would mean "as usual" to the core: one oil at least stays.
     change({ circuits: chosen.length ? chosen : [id] });
   };

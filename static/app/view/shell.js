@@ -18,7 +18,7 @@ export function shell(app) {
   return html`
     ${messages(app)}
     <main id="screen" class=${`screen-${screen.name}`}>${screen.draw()}</main>
-    <div role="status" class="said">${app.said}</div>
+    <div role="status" class="said">${app.said || nothing}</div>
     ${screen.name === 'job' ? nothing : navigation(screen)}
   `;
 }
