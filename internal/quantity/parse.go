@@ -97,12 +97,18 @@ func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
 }
 
 // typed brings the signs that phones put in by themselves to plain ones.
-var typed = strings.NewReplacer("−", "-", "\u00a0", " ", "\u202f", " ", "\u2009", " ")
+func typed(text string) string {
+	text = strings.ReplaceAll(text, "−", "-")
+	for _, space := range []string{"\u00a0", "\u202f", "\u2009"} {
+		text = strings.ReplaceAll(text, space, " ")
+	}
+	return text
+}
 
 // split parts the number from the unit word, and brings the word to the form
 // of the spellings. Spaces that group the digits go.
 func split(text string) (number, word string) {
-	text = strings.TrimSpace(typed.Replace(text))
+	text = strings.TrimSpace(typed(text))
 	i := 0
 	for i < len(text) && (strings.IndexByte("+-0123456789.,", text[i]) >= 0 || groups(text, i)) {
 		i++
