@@ -30,7 +30,10 @@ export class App {
   async open() {
     const ticket = ++this.#ticket;
     const [name = 'bikes', ...rest] = route();
-    if (name === this.screen?.name && this.screen.move?.(rest)) return this.arrive();
+    if (name === this.screen?.name && this.screen.holds?.(rest)) {
+      if (this.screen.move(rest)) this.arrive();
+      return;
+    }
     const screen = await (screens[name] ?? bikes)(rest, this);
     if (ticket !== this.#ticket) return;
     const first = this.screen === null;

@@ -15,13 +15,16 @@ export class Control {
     this.app = app;
   }
 
-  /** Shows the part of the job that an address names; false for another job. */
-  move([id, view, stepId]) {
-    if (id !== this.work.record.id) return false;
-    if (this.view !== view || this.stepId !== stepId) {
-      this.told = null;
-      this.typed.clear();
-    }
+  /** Reports whether an address is one of this job. */
+  holds([id]) {
+    return id === this.work.record.id;
+  }
+
+  /** Turns to the part of the job that an address names; false if it is there already. */
+  move([, view, stepId]) {
+    if (this.view === view && this.stepId === stepId) return false;
+    this.told = null;
+    this.typed.clear();
     this.view = view;
     this.stepId = stepId;
     return true;

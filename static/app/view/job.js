@@ -26,6 +26,7 @@ export async function job([id, view, stepId], app) {
   }
   const control = new Control(work, app);
   control.move([id, view, stepId]);
+  screen.holds = (parts) => control.holds(parts);
   screen.move = (parts) => control.move(parts);
   screen.draw = () => draw(work, control);
   screen.close = () => keepAwake(false);
