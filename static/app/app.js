@@ -34,7 +34,7 @@ export class App {
       if (this.screen.move(rest)) this.arrive();
       return;
     }
-    const screen = await (screens[name] ?? bikes)(rest, this);
+    const screen = await this.#load(screens[name] ?? bikes, rest);
     if (ticket !== this.#ticket) return;
     const first = this.screen === null;
     this.screen?.close?.();
@@ -42,6 +42,15 @@ export class App {
     document.title = `${screen.title} · ${t('app.name')}`;
     if (first) this.redraw();
     else this.arrive();
+  }
+
+  /** A screen that can't be made is told, in place of a page that stays empty. */
+  async #load(make, rest) {
+    try {
+      return await make(rest, this);
+    } catch {
+      return { name: 'failed', title: t('app.name'), draw: () => t('page.failed') };
+    }
   }
 
   /** A new screen begins at its top, and says its heading. */

@@ -1,0 +1,67 @@
+package core_test
+
+import (
+	"bytes"
+	"encoding/json"
+	"slices"
+	"testing"
+
+	"tidysump/internal/core"
+	"tidysump/specs"
+)
+
+var allOps = []string{"cards", "check-card", "convert", "plan", "replay", "no-such-op"}
+
+// FuzzDo: whatever comes in, the answer is JSON with "ok" or with findings, and
+// the core never fails.
+func FuzzDo(f *testing.F) {
+	for _, text := range specs.Cards() {
+		in := slices.Concat([]byte(`{"card":`), text, []byte(`,"events":[{"id":"a","time":"2026-11-25T10:09:01.000Z","kind":"done","step":"identify"}]}`))
+		f.Add(uint8(4), in)
+		f.Add(uint8(3), slices.Concat([]byte(`{"card":`), text, []byte(`}`)))
+	}
+	f.Add(uint8(0), []byte(`{"cards":[]}`))
+	f.Add(uint8(2), []byte(`{"text":"18 ft-lb","system":"us"}`))
+	f.Fuzz(func(t *testing.T, n uint8, in []byte) {
+		op := allOps[int(n)%len(allOps)]
+		out, outcome := core.Do(op, in)
+		if outcome == core.Crashed {
+			t.Fatalf("%s(%q) crashed", op, in)
+		}
+		var answer map[string]json.RawMessage
+		if err := json.Unmarshal(out, &answer); err != nil {
+			t.Fatalf("%s(%q) answers %q: %v", op, in, out, err)
+		}
+		if _, ok := answer["ok"]; ok != (outcome == core.OK) || len(answer) != 1 {
+			t.Fatalf("%s(%q) ends with %v and answers %q", op, in, outcome, out)
+		}
+	})
+}
+
+// A body of 10 MB, a megabyte of open brackets, a number beyond all numbers, a
+// name given twice: each is told in one finding, and at once.
+func TestDo_HostileSizes(t *testing.T) {
+	tests := []struct {
+		name, code string
+		in         []byte
+	}{
+		{"10 MB of blanks", "too-large", bytes.Repeat([]byte(" "), 10<<20)},
+		{"open brackets", "too-much", bytes.Repeat([]byte("["), 1<<20)},
+		{"a text of 1 MB", "text-too-long", slices.Concat([]byte(`{"text":"`), bytes.Repeat([]byte("x"), 1<<20-20), []byte(`"}`))},
+		{"a name twice", "name-twice", []byte(`{"text":"1 L","text":"2 L"}`)},
+		{"not UTF-8", "not-json", []byte("{\"text\":\"\xff\"}")},
+		{"cut off", "not-json", []byte(`{"text":"1 L"`)},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			out := core.Call("convert", tt.in)
+			var answer struct{ Findings []struct{ Code string } }
+			if err := json.Unmarshal(out, &answer); err != nil {
+				t.Fatal(err)
+			}
+			if len(answer.Findings) != 1 || answer.Findings[0].Code != tt.code {
+				t.Errorf("got %s, want one finding %q", out, tt.code)
+			}
+		})
+	}
+}
