@@ -2,6 +2,7 @@ package job_test
 
 import (
 	"encoding/json"
+	"maps"
 	"regexp"
 	"strings"
 	"testing"
@@ -29,7 +30,8 @@ type reporter interface {
 	Errorf(format string, args ...any)
 }
 
-// say checks that a sentence exists and that the values fill its placeholders.
+// say checks that a sentence exists and that the values fill its placeholders;
+// a value that is itself a word is filled from the others.
 func say(t reporter, id string, values map[string]string) {
 	t.Helper()
 	sentence, ok := catalogue[id]
@@ -42,7 +44,9 @@ func say(t reporter, id string, values map[string]string) {
 			t.Errorf("%q: nothing fills {%s}, values %v", id, m[1], values)
 		}
 		if word, isWord := strings.CutPrefix(value, "@"); isWord {
-			say(t, word, nil)
+			others := maps.Clone(values)
+			delete(others, m[1])
+			say(t, word, others)
 		}
 	}
 }

@@ -1,0 +1,101 @@
+package job_test
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/card"
+	"tidysump/internal/job"
+	"tidysump/internal/wire"
+)
+
+// drawEvents draws what a person may do to a job with that plan; readings are
+// written the way a phone's keyboard writes them. No event is an undo.
+func drawEvents(t *rapid.T, p *job.Plan, prefix string) []job.Event {
+	var list []job.Event
+	for i := range rapid.IntRange(0, 12).Draw(t, "events") {
+		e := job.Event{ID: prefix + strconv.Itoa(i), Time: drawTime(t)}
+		s := rapid.SampledFrom(p.Steps).Draw(t, "step")
+		switch kind := rapid.IntRange(0, 9).Draw(t, "kind"); {
+		case kind == 0:
+			e.Kind, e.Text = job.Note, "seen"
+		case kind == 1:
+			e.Kind = job.Finish
+		case kind < 5 || len(s.Asks) == 0:
+			e.Kind, e.Step = job.Done, s.ID
+		default:
+			a := rapid.SampledFrom(s.Asks).Draw(t, "ask")
+			e.Kind, e.Step, e.What, e.Of, e.Value = job.Reading, s.ID, a.What, a.Of, drawValue(t, a)
+		}
+		list = append(list, e)
+	}
+	return list
+}
+
+func drawTime(t *rapid.T) string {
+	return fmt.Sprintf("2026-11-25T10:%02d:00.000Z", rapid.IntRange(0, 5).Draw(t, "minute"))
+}
+
+// drawValue draws an answer to a question; some of them can't be right.
+func drawValue(t *rapid.T, a job.Ask) string {
+	switch a.What {
+	case job.AskLevel:
+		return pick(t, "level", "above", "high", "middle", "low", "below", "all over the floor")
+	case job.AskTorque:
+		return pick(t, "torque", "25 N·m", "18 lbf·ft", "9000 N·m")
+	case job.AskOdometer:
+		return pick(t, "odometer", "12400", "12,400 km", "7000 mi", "-3")
+	}
+	return pick(t, "volume", "1.4", "0.25 L", "150 mL", "1 US qt", "400 L", "a lot")
+}
+
+// drawGarbage draws events of any content, at times in the form of good ones. It
+// has no "@", which marks a value as a word of the catalogue.
+func drawGarbage(t *rapid.T, p *job.Plan) []job.Event {
+	word := func(label string, words ...string) string {
+		if rapid.Bool().Draw(t, label+" is a word") {
+			return pick(t, label, words...)
+		}
+		return strings.ReplaceAll(rapid.String().Draw(t, label), "@", "")
+	}
+	var steps []string
+	for _, s := range p.Steps {
+		steps = append(steps, "not-"+s.ID)
+	}
+	var list []job.Event
+	for i := range rapid.IntRange(1, 12).Draw(t, "garbage") {
+		list = append(list, job.Event{
+			ID:   word("id", "", "garbage", "garbage"+strconv.Itoa(i)),
+			Time: word("time", "", "2026-11-25T10:02:00.000Z", "2026-13-25T10:02:00.000Z", "yesterday"),
+			Kind: job.EventKind(word("kind", "", "done", "reading", "note", "undo")),
+			Step: word("step", steps...), What: word("what", "level", "poured", "odometer"),
+			Of: word("of", "oil0", "garbage", ""), Value: word("value", "1 L", "NaN"), Text: word("text", "", " "),
+		})
+	}
+	return list
+}
+
+func replay(t *rapid.T, c *card.Card, b job.Bench, events []job.Event) *job.State {
+	s, list := job.Replay(c, b, events)
+	if s == nil {
+		t.Fatalf("no state: %v", list)
+	}
+	return s
+}
+
+// canonical gives a state's text, the places of its findings told by the ids of
+// the events and not by their numbers, which depend on the order.
+func canonical(t *rapid.T, s *job.State, events []job.Event) string {
+	for i, f := range s.Findings {
+		number, rest, _ := strings.Cut(strings.TrimPrefix(f.Where, "/events/"), "/")
+		n, err := strconv.Atoi(number)
+		if err != nil {
+			t.Fatalf("finding at %q", f.Where)
+		}
+		s.Findings[i].Where = events[n].ID + "/" + rest
+	}
+	return string(wire.Write(s))
+}

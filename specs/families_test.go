@@ -1,0 +1,203 @@
+package specs_test
+
+import (
+	"maps"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"tidysump/internal/fill"
+	"tidysump/internal/job"
+	"tidysump/specs"
+)
+
+// family is a set of word ids that the program puts together from a stem and
+// what stands here as its members.
+type family struct {
+	stem    string
+	members []string
+	endings []string // "" if the member ends the id
+}
+
+var plain = []string{""}
+
+// families lists all of them. Their members are what Go, the schema or the page
+// can put behind the stem, never what the catalogue happens to hold.
+func families(t *testing.T) []family {
+	t.Helper()
+	var list []family
+	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t)} {
+		list = append(list, group...)
+	}
+	return list
+}
+
+// planWords are those of steps, figures and findings.
+func planWords(t *testing.T) []family {
+	program := goSources(t, "internal", "wasm")
+	jobs := goSources(t, "internal/job")
+	codes := fields(program, "Code")
+	for name, nth := range map[string]int{"add": 0, "fault": 1, "refuse": 1} {
+		codes = append(codes, arguments(program, name, nth)...)
+	}
+	codes = append(codes, arguments(goSources(t, "internal/card"), "add", 1)...)
+	codes = append(codes, matches(t, `code: '([a-z-]+)'`)...)
+	figures := slices.Concat(fields(jobs, "figures"), arguments(jobs, "show", 0), arguments(jobs, "practice", 0))
+	return []family{
+		{"finding.", codes, []string{"", ".do"}},
+		{"step.", fields(jobs, "word"), []string{"", ".do", ".why"}},
+		{"caution.", fields(jobs, "warns"), plain},
+		{"figure.", figures, plain},
+		{"lookup.", arguments(jobs, "show", 2), plain},
+		{"gap.", arguments(jobs, "gap", 1), plain},
+		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque}, plain},
+		{"stage.", texts(job.Stages), plain},
+		{"signal.", texts([]job.Signal{job.Danger, job.Warning, job.Caution, job.Notice}), plain},
+		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},
+	}
+}
+
+// schemaWords are the words that a card may use.
+func schemaWords(t *testing.T) []family {
+	var list []family
+	for stem, place := range map[string]string{
+		"layout.": "properties/layout", "role.": "$defs/circuit/properties/role", "standing.": "$defs/standing",
+		"device.": "$defs/level/properties/device", "state.": "$defs/level/properties/state", "stance.": "$defs/level/properties/stance",
+		"purpose.": "$defs/bolt/properties/purpose", "drive.": "$defs/bolt/properties/drive", "seal.": "$defs/seal/properties/kind",
+		"mount.": "$defs/filter/properties/mount", "part.filter-": "$defs/filter/properties/kind",
+	} {
+		list = append(list, family{stem, enum(t, place), plain})
+	}
+	byHand := func(drive string) bool { return drive == "hand" || drive == "strap" }
+	return append(list,
+		family{"tool.", slices.DeleteFunc(enum(t, "$defs/bolt/properties/drive"), byHand), plain},
+		family{"standing.", []string{"measured", "estimated"}, []string{".from"}})
+}
+
+func enum(t *testing.T, place string) []string {
+	t.Helper()
+	v := instance(t, specs.CardSchema)
+	for name := range strings.SplitSeq(place, "/") {
+		v = v.(map[string]any)[name]
+	}
+	var list []string
+	for _, word := range v.(map[string]any)["enum"].([]any) {
+		if word != "" {
+			list = append(list, word.(string))
+		}
+	}
+	if len(list) < 2 {
+		t.Fatalf("schema %s has the words %v", place, list)
+	}
+	return list
+}
+
+var radios = regexp.MustCompile(`radios\(\s*'[\w.-]+',\s*'([\w.-]+)',[^\[]*\[([^\]]*)\]`)
+
+// pageWords are those that the page puts together by itself.
+func pageWords(t *testing.T) []family {
+	list := []family{
+		{"core.", matches(t, `state === '(\w+)'`), plain},
+		{"settings.", matches(t, `part\(\s*'(\w+)'`), plain},
+		{"level.", levels(t), plain},
+		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
+	}
+	for _, path := range filesOf(t, ".js", "static/app") {
+		for _, m := range radios.FindAllStringSubmatch(readText(t, path), -1) {
+			list = append(list, family{m[1] + ".", strings.Split(strings.ReplaceAll(strings.ReplaceAll(m[2], "'", ""), " ", ""), ","), plain})
+		}
+	}
+	return list
+}
+
+// levels are the answers that a step offers for the oil level.
+func levels(t *testing.T) []string {
+	for _, path := range filesOf(t, ".go", "internal/job") {
+		if m := regexp.MustCompile(`levels = \[\]string\{([^}]*)\}`).FindStringSubmatch(readText(t, path)); m != nil {
+			return strings.Split(strings.ReplaceAll(strings.ReplaceAll(m[1], `"`, ""), " ", ""), ",")
+		}
+	}
+	t.Fatal("internal/job no longer lists the levels")
+	return nil
+}
+
+// matches lists what the first group of a pattern finds in the page's modules.
+func matches(t *testing.T, pattern string) []string {
+	t.Helper()
+	var list []string
+	for _, path := range filesOf(t, ".js", "static/app") {
+		for _, m := range regexp.MustCompile(pattern).FindAllStringSubmatch(readText(t, path), -1) {
+			list = append(list, m[1])
+		}
+	}
+	return list
+}
+
+func texts[T ~string](list []T) []string {
+	var out []string
+	for _, s := range list {
+		out = append(out, string(s))
+	}
+	return out
+}
+
+// Each id that a family can put together is in the catalogue, and each stem of
+// which the page makes ids is a family's.
+func TestFamilies_AreComplete(t *testing.T) {
+	words := catalogue(t)
+	stems := map[string]bool{}
+	for _, f := range families(t) {
+		stems[f.stem] = true
+		if len(f.members) == 0 {
+			t.Errorf("the family %s has no members", f.stem)
+		}
+		for _, member := range f.members {
+			for _, ending := range f.endings {
+				if id := f.stem + member + ending; words[id] == "" && !silent(f.stem, member) {
+					t.Errorf("the catalogue has no %q", id)
+				}
+			}
+		}
+	}
+	for _, stem := range matches(t, "`([a-z][a-z.-]*\\.)\\$\\{") {
+		if !stems[stem] {
+			t.Errorf("the page makes ids of %q, and no family has that stem", stem)
+		}
+	}
+}
+
+// silent are the states of the core that need no sentence.
+func silent(stem, member string) bool {
+	return stem == "core." && member != "restarting" && member != "failed"
+}
+
+// Every word of the catalogue is somebody's: a family's, or written out in full
+// in a Go source, a module of the page, its HTML or the changelog.
+func TestFamilies_NoWordIsIdle(t *testing.T) {
+	used := map[string]bool{}
+	for _, f := range families(t) {
+		for _, member := range f.members {
+			for _, ending := range f.endings {
+				used[f.stem+member+ending] = true
+			}
+		}
+	}
+	for _, text := range literals(goSources(t, "internal", "server", "wasm")) {
+		used[strings.TrimPrefix(text, "@")] = true
+	}
+	for _, path := range filesOf(t, ".js", "static/app") {
+		for _, s := range jsTexts(readText(t, path)) {
+			used[strings.TrimPrefix(s.text, "@")] = true
+		}
+	}
+	for _, m := range regexp.MustCompile(`"([\w.-]+)"`).FindAllStringSubmatch(readText(t, "../static/changelog.json"), -1) {
+		used[m[1]] = true
+	}
+	page := readText(t, "../static/index.html")
+	for _, id := range slices.Sorted(maps.Keys(catalogue(t))) {
+		if !used[id] && !strings.Contains(page, catalogue(t)[id]) {
+			t.Errorf("%q is used nowhere", id)
+		}
+	}
+}

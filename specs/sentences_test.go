@@ -1,0 +1,73 @@
+package specs_test
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"tidysump/internal/quantity"
+)
+
+// notSpoken are texts of three words and more that nobody reads on the page:
+// messages of errors that are caught or that only a developer meets. A NUL
+// stands for what a template fills in.
+var notSpoken = map[string]bool{
+	"the store does not answer":          true, // store.js: told as store.failed
+	"not a script of this version: \x00": true, // trusted.js: an attack, or a fault of the build
+}
+
+var (
+	markup   = regexp.MustCompile(`(?s)<!--.*?-->|<[^>]*>`)
+	threeUp  = regexp.MustCompile(`\pL[\pL']+[,;:]? \pL[\pL']*[,;:]? \pL`)
+	anyWord  = regexp.MustCompile(`\pL{2,}`)
+	cssOrURL = regexp.MustCompile(`^[a-z-]+: |^\(`)
+)
+
+// No sentence stands in the page's modules: they hold ids of the catalogue. In
+// templates no word at all stands between the tags.
+func TestSentences_NoneInThePage(t *testing.T) {
+	seen := map[string]bool{}
+	for _, path := range filesOf(t, ".js", "static/app") {
+		for _, s := range jsTexts(readText(t, path)) {
+			seen[s.text] = true
+			if notSpoken[s.text] || cssOrURL.MatchString(s.text) {
+				continue
+			}
+			if s.tag == "html" {
+				if word := anyWord.FindString(markup.ReplaceAllString(s.text, " ")); word != "" {
+					t.Errorf("%s: %q stands in a template", path, word)
+				}
+			} else if threeUp.MatchString(s.text) {
+				t.Errorf("%s: the sentence %q; if nobody reads it, add it to notSpoken", path, s.text)
+			}
+		}
+	}
+	for text := range notSpoken {
+		if !seen[text] {
+			t.Errorf("%q is no longer there: take it out of notSpoken", text)
+		}
+	}
+}
+
+// No sentence stands in what the core is made of.
+func TestSentences_NoneInTheCore(t *testing.T) {
+	for _, text := range literals(goSources(t, "internal/finding", "internal/wire", "internal/quantity", "internal/bolt",
+		"internal/oil", "internal/fill", "internal/due", "internal/drain", "internal/card", "internal/job", "internal/core", "wasm")) {
+		if _, isUnit := quantity.Find(text); !isUnit && threeUp.MatchString(text) {
+			t.Errorf("the sentence %q", text)
+		}
+	}
+}
+
+// Every sentence can be drawn: placeholders are whole, and nothing is markup.
+func TestSentences_OfTheCatalogue(t *testing.T) {
+	brace := regexp.MustCompile(`\{[a-z]+\}`)
+	for id, sentence := range catalogue(t) {
+		if rest := brace.ReplaceAllString(sentence, ""); strings.ContainsAny(rest, "{}<>&") {
+			t.Errorf("%q: %q", id, sentence)
+		}
+		if strings.TrimSpace(sentence) != sentence || sentence == "" || strings.Contains(sentence, "  ") {
+			t.Errorf("%q: blanks in %q", id, sentence)
+		}
+	}
+}
