@@ -89,20 +89,19 @@ func (p *planner) seal(s *card.Seal, times int, of string) {
 	p.plan.Parts = append(p.plan.Parts, item(count, word, "kind", "@seal."+s.Kind, "size", size, "of", "@"+of))
 }
 
-// tray gives the size of the tray: it holds the largest oil of the day with
-// room to spare. False when no volume is known.
+// tray gives the size of the tray: all plugs of the day are open at once, so it
+// holds all their oils with room to spare. False when one volume isn't known.
 func (p *planner) tray() (string, bool) {
-	largest := 0.0
+	sum := 0.0
 	for _, c := range p.circuits {
-		if a, ok := p.volume(c).Amount(); ok {
-			largest = max(largest, a.Base)
+		a, ok := p.volume(c).Amount()
+		if !ok {
+			return "", false
 		}
-	}
-	if largest == 0 {
-		return "", false
+		sum += a.Base
 	}
 	// Trays are sold by the litre: the next whole one, at least two.
-	litres := max(ceil(fill.TrayFor(largest)), 2)
+	litres := max(ceil(fill.TrayFor(sum)), 2)
 	return texts(quantity.Volume, float64(litres), "L", len(strconv.Itoa(litres)), p.bench.System)[0], true
 }
 

@@ -1,0 +1,60 @@
+package core_test
+
+import (
+	"slices"
+	"testing"
+
+	"tidysump/internal/core"
+)
+
+// One card that can't be read keeps no other from being listed, whatever is
+// wrong with it.
+func TestCards_OneBadCard(t *testing.T) {
+	good := rootFile(t, "testdata/card-minimal.json")
+	for bad, want := range map[string]string{
+		`{}`: "missing", `3`: "wrong-type", `{"version":"1"}`: "wrong-type",
+		string(rootFile(t, "testdata/cards-wrong/version-2.json")):   "card-version",
+		string(rootFile(t, "testdata/cards-wrong/torque-4000.json")): "not-believable",
+	} {
+		var a struct {
+			Bikes    []struct{ ID string }
+			Findings []finding
+		}
+		must(t, "cards", slices.Concat([]byte(`{"cards":[`), []byte(bad), []byte(","), good, []byte("]}")), &a)
+		if len(a.Bikes) != 1 || a.Bikes[0].ID != "minimal" {
+			t.Errorf("beside %.60s: bikes %v, want the good one", bad, a.Bikes)
+		}
+		told := slices.ContainsFunc(a.Findings, func(f finding) bool { return f.Code == want && len(f.Where) >= 8 && f.Where[:8] == "/cards/0" })
+		if !told {
+			t.Errorf("%.60s: findings %+v, want %s below /cards/0", bad, a.Findings, want)
+		}
+	}
+	if a, outcome := do(t, "cards", []byte(`{"cards":{}}`)); outcome != core.Refused {
+		t.Errorf("no list of cards: %v %+v", outcome, a.Findings)
+	}
+}
+
+// An event without its members, or with one that a newer version has added,
+// keeps no other from being used.
+func TestReplay_OneBadEvent(t *testing.T) {
+	card := rootFile(t, "testdata/card-minimal.json")
+	for _, bad := range []string{`{}`, `{"id":"b"}`, `{"id":"b","time":"2026-11-25T10:00:00.000Z","kind":"done","step":"stand","mood":"good"}`} {
+		in := slices.Concat([]byte(`{"card":`), card, []byte(`,"bench":{"weather":"rain"},"events":[`+bad+
+			`,{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"done","step":"identify"}]}`))
+		var s struct{ Done []string }
+		must(t, "replay", in, &s)
+		if !slices.Contains(s.Done, "identify") {
+			t.Errorf("beside %s: done %v, want identify", bad, s.Done)
+		}
+	}
+}
+
+// The name of an operation may be anything; the answer is JSON all the same.
+func TestDo_UnknownOp(t *testing.T) {
+	for _, op := range []string{"", "Plan", "plan ", "\xff\xfe", string(make([]byte, 1000)), "ÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿÿ"} {
+		a, outcome := do(t, op, []byte(`{}`))
+		if outcome != core.UnknownOp || len(a.Findings) != 1 || a.Findings[0].Code != "unknown-op" || len(a.Findings[0].Values["op"]) > 200 {
+			t.Errorf("op %q: %v, %+v", op, outcome, a.Findings)
+		}
+	}
+}
