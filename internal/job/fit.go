@@ -23,6 +23,9 @@ func (p *planner) put(word string, on subject) {
 		}
 	}
 	for _, f := range r.figures {
+		if f == "torque" && on.bolt.Turn.Known() && !on.bolt.Torque.Known() {
+			continue // tightened by the turn: there is no torque to look for
+		}
 		s.Figures = append(s.Figures, p.figure(f, on))
 	}
 	for _, what := range r.asks {

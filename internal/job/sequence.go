@@ -45,12 +45,15 @@ func (p *planner) each(word string, holds func(*card.Circuit) bool) {
 	}
 }
 
-func always(*card.Circuit) bool        { return true }
-func readHot(c *card.Circuit) bool     { return c.Level.State == "hot" }
-func notReadHot(c *card.Circuit) bool  { return !readHot(c) }
-func isEngineOil(c *card.Circuit) bool { return c.Role == card.EngineOil }
-func (p *planner) doesEngineOil() bool { return p.any(isEngineOil) }
-func (p *planner) anythingIsHot() bool { return p.any(readHot) }
+func always(*card.Circuit) bool     { return true }
+func readHot(c *card.Circuit) bool  { return c.Level.State == "hot" }
+func readWarm(c *card.Circuit) bool { return c.Level.State == "warm" }
+
+// readStanding: read cold, or the card does not say how.
+func readStanding(c *card.Circuit) bool { return !readWarm(c) && !readHot(c) }
+func isEngineOil(c *card.Circuit) bool  { return c.Role == card.EngineOil }
+func (p *planner) doesEngineOil() bool  { return p.any(isEngineOil) }
+func (p *planner) anythingIsHot() bool  { return p.any(readHot) }
 func (p *planner) plain(words ...string) {
 	for _, w := range words {
 		p.put(w, subject{})
@@ -73,8 +76,9 @@ func (p *planner) ready() {
 }
 
 func (p *planner) warm() {
-	p.each("level-found", notReadHot)
+	p.each("level-found", readStanding)
 	p.plain("warm-up")
+	p.each("level-found", readWarm)
 	p.each("level-found-hot", readHot)
 	p.plain("key-out")
 }
@@ -158,13 +162,40 @@ func (p *planner) tighten(list []*card.Bolt) {
 
 func (p *planner) fill() {
 	for _, c := range p.circuits {
-		p.put(p.pourWord(c), subject{circuit: c})
+		if isEngineOil(c) {
+			p.put(p.pourWord(c), subject{circuit: c})
+			continue
+		}
+		// Gear and chain cases are filled and read before the engine runs:
+		// through the level cover, where there is one.
+		p.withCoverOff(c, p.pourWord(c), "top-up")
 	}
 	p.plain("caps-on")
 	if p.doesEngineOil() {
 		p.plain("first-start")
 	}
-	p.each("top-up", always)
+	for _, c := range p.circuits {
+		if isEngineOil(c) {
+			p.withCoverOff(c, "top-up")
+		}
+	}
+}
+
+// withCoverOff puts steps of a circuit between taking its level cover or level
+// screw off and putting it back on.
+func (p *planner) withCoverOff(c *card.Circuit, words ...string) {
+	covers := p.boltsWhere(func(b *card.Bolt) bool {
+		return b.Purpose == card.LevelScrew && b.Circuit == c.ID && !p.opened(b)
+	})
+	for _, b := range covers {
+		p.put("level-cover-off", subject{bolt: b})
+	}
+	for _, w := range words {
+		p.put(w, subject{circuit: c})
+	}
+	for _, b := range covers {
+		p.put("level-cover-on", subject{bolt: b})
+	}
 }
 
 // pourWord picks the step of a circuit's first pour. Gear and chain cases have

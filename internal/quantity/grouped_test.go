@@ -32,3 +32,12 @@ func TestParse_GroupedDistance(t *testing.T) {
 		}
 	}
 }
+
+// Temperatures are printed to whole degrees: a scale's zero is not nothing, so
+// significant digits say little. 80 °C is 176 °F by definition.
+func TestPrint_WholeDegrees(t *testing.T) {
+	a, _ := quantity.Parse(quantity.Temperature, "80 °C", "", quantity.Metric)
+	if got := a.Print("°F"); got != "176 °F" {
+		t.Errorf("80 °C prints as %q, want 176 °F", got)
+	}
+}

@@ -55,7 +55,8 @@ func (a Amount) Print(unitID string) string {
 		return Number(value, max(a.Digits, 1)) + space(u)
 	}
 	behind, coarse := settable(u, value)
-	if magnitude := wholeDigits(value); value != 0 {
+	// A scale's zero is not nothing: digits say little about a temperature.
+	if magnitude := wholeDigits(value); value != 0 && a.Kind != Temperature {
 		digits := max(a.Digits, 2)
 		behind = min(behind, max(digits-magnitude, 0))
 		coarse = max(coarse, magnitude-digits)
