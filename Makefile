@@ -42,7 +42,9 @@ build: core build/licences.txt $(NODE_MODULES)
 	go build -trimpath -o build/server ./server
 
 # The core as WebAssembly, with the compiler's own glue beside it. Without
-# inlining (-l) it compresses a tenth smaller; DEVELOPERS.md has the figures.
+# inlining (-l) it compresses a tenth smaller, with the older of Go's two garbage
+# collectors, where this Go still has it, by 9 kB; DEVELOPERS.md has the figures.
+core: export GOEXPERIMENT = $(shell GOEXPERIMENT=nogreenteagc go env GOEXPERIMENT 2>/dev/null)
 core:
 	mkdir -p build
 	GOOS=js GOARCH=wasm go build -trimpath -gcflags=all=-l -ldflags='-s -w -buildid=' -o build/core.wasm ./wasm

@@ -1,7 +1,7 @@
 package core
 
 import (
-	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -41,6 +41,13 @@ func (b *bike) Members(m *wire.Members) {
 	m.Int("gaps", &b.gaps)
 }
 
+// byName sorts without the generic sort: see job.
+type byName []bike
+
+func (l byName) Len() int           { return len(l) }
+func (l byName) Swap(i, j int)      { l[i], l[j] = l[j], l[i] }
+func (l byName) Less(i, j int) bool { return l[i].name < l[j].name }
+
 type cardsAnswer struct {
 	bikes    []bike
 	findings []finding.Finding
@@ -79,7 +86,7 @@ func cards(in []byte) (wire.Record, []finding.Finding) {
 		}
 		a.bikes = append(a.bikes, bike{c.ID, p.Name, years(c), "layout." + string(c.Layout), c.Invented, today(p.Oils), len(p.Gaps)})
 	}
-	slices.SortStableFunc(a.bikes, func(x, y bike) int { return strings.Compare(x.name, y.name) })
+	sort.Stable(byName(a.bikes))
 	return a, nil
 }
 

@@ -1,7 +1,7 @@
 package job
 
 import (
-	"slices"
+	"sort"
 
 	"tidysump/internal/bolt"
 	"tidysump/internal/quantity"
@@ -74,7 +74,7 @@ func (p *planner) wrenches() []Item {
 			torques = append(torques, a.Base)
 		}
 	}
-	slices.Sort(torques)
+	sort.Stable(sort.Float64Slice(torques))
 	var list []Item
 	for _, w := range bolt.Needed(torques) {
 		word := "tool.torque-wrench-one"

@@ -21,7 +21,7 @@ const Required Rule = 1
 // record names them.
 type Members struct {
 	at      *node // nil when writing
-	out     *jsontext.Encoder
+	out     *writer
 	report  *report
 	claimed map[string]bool
 	unknown finding.Grade
@@ -97,26 +97,12 @@ func (m *Members) take(name string, want jsontext.Kind, wantWord string, rules [
 	return nil
 }
 
-// put writes a member's name, and its value as a token.
-func (m *Members) put(name string, value jsontext.Token) {
-	m.write(jsontext.String(name))
-	m.write(value)
-}
-
-// write passes a token on. The encoder can fail only on a text that is not
-// UTF-8 (the reader lets none in) or a number that is no number; both would be
-// this program's fault and must not pass as an answer.
-func (m *Members) write(t jsontext.Token) {
-	if err := m.out.WriteToken(t); err != nil {
-		panic("wire: " + err.Error())
-	}
-}
-
 // String is a text member.
 func (m *Members) String(name string, p *string, rules ...Rule) {
 	if !m.Reading() {
 		if *p != "" {
-			m.put(name, jsontext.String(*p))
+			m.out.name(name)
+			m.out.string(*p)
 		}
 		return
 	}
@@ -136,7 +122,8 @@ func Text[T ~string](m *Members, name string, p *T, rules ...Rule) {
 func (m *Members) Bool(name string, p *bool, rules ...Rule) {
 	if !m.Reading() {
 		if *p {
-			m.put(name, jsontext.True)
+			m.out.name(name)
+			m.out.bool(true)
 		}
 		return
 	}
@@ -149,7 +136,8 @@ func (m *Members) Bool(name string, p *bool, rules ...Rule) {
 func (m *Members) Float(name string, p *float64, rules ...Rule) {
 	if !m.Reading() {
 		if *p != 0 {
-			m.put(name, jsontext.Float(*p))
+			m.out.name(name)
+			m.out.float(*p)
 		}
 		return
 	}
@@ -169,7 +157,8 @@ func (m *Members) Float(name string, p *float64, rules ...Rule) {
 func (m *Members) Int(name string, p *int, rules ...Rule) {
 	if !m.Reading() {
 		if *p != 0 {
-			m.put(name, jsontext.Int(int64(*p)))
+			m.out.name(name)
+			m.out.int(*p)
 		}
 		return
 	}

@@ -1,8 +1,7 @@
 package wire
 
 import (
-	"bytes"
-	"slices"
+	"sort"
 
 	"github.com/go-json-experiment/json/jsontext"
 
@@ -18,7 +17,7 @@ type pointerTo[T any] interface {
 // Object is a member that is itself a record.
 func (m *Members) Object(name string, r Record, rules ...Rule) {
 	if !m.Reading() {
-		m.write(jsontext.String(name))
+		m.out.name(name)
 		m.writeObject(r)
 		return
 	}
@@ -45,12 +44,12 @@ func Optional[T any, P pointerTo[T]](m *Members, name string, p **T) {
 func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Rule) {
 	if !m.Reading() {
 		if len(*list) > 0 {
-			m.write(jsontext.String(name))
-			m.write(jsontext.BeginArray)
+			m.out.name(name)
+			m.out.open('[')
 			for i := range *list {
 				m.writeObject(P(&(*list)[i]))
 			}
-			m.write(jsontext.EndArray)
+			m.out.close(']')
 		}
 		return
 	}
@@ -68,12 +67,12 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 func Texts[T ~string](m *Members, name string, list *[]T, rules ...Rule) {
 	if !m.Reading() {
 		if len(*list) > 0 {
-			m.write(jsontext.String(name))
-			m.write(jsontext.BeginArray)
+			m.out.name(name)
+			m.out.open('[')
 			for _, s := range *list {
-				m.write(jsontext.String(string(s)))
+				m.out.string(string(s))
 			}
-			m.write(jsontext.EndArray)
+			m.out.close(']')
 		}
 		return
 	}
@@ -95,7 +94,7 @@ func Texts[T ~string](m *Members, name string, list *[]T, rules ...Rule) {
 func (m *Members) TextMap(name string, p *map[string]string) {
 	if !m.Reading() {
 		if len(*p) > 0 {
-			m.write(jsontext.String(name))
+			m.out.name(name)
 			m.writeTextMap(*p)
 		}
 		return
@@ -119,25 +118,25 @@ func (m *Members) writeTextMap(p map[string]string) {
 	for n := range p {
 		names = append(names, n)
 	}
-	slices.Sort(names)
-	m.write(jsontext.BeginObject)
+	sort.Stable(sort.StringSlice(names))
+	m.out.open('{')
 	for _, n := range names {
-		m.put(n, jsontext.String(p[n]))
+		m.out.name(n)
+		m.out.string(p[n])
 	}
-	m.write(jsontext.EndObject)
+	m.out.close('}')
 }
 
 func (m *Members) writeObject(r Record) {
-	m.write(jsontext.BeginObject)
+	m.out.open('{')
 	r.Members(&Members{out: m.out})
-	m.write(jsontext.EndObject)
+	m.out.close('}')
 }
 
 // Write gives the record's JSON text: members in the record's order, empty
 // ones left out, no white space. The same record gives the same bytes.
 func Write(r Record) []byte {
-	var b bytes.Buffer
-	m := &Members{out: jsontext.NewEncoder(&b)}
+	m := &Members{out: &writer{}}
 	m.writeObject(r)
-	return bytes.TrimRight(b.Bytes(), "\n")
+	return m.out.text
 }
