@@ -1,5 +1,5 @@
-# Needs Go, Node with npm, and make; the browser tests and what draws or measures
-# the page need a Chromium too, which .ci/chromium finds or installs.
+# Needs Go, Node with npm, and make. The tests need GNU units and a Chromium too,
+# which .ci/program finds or installs.
 
 SHELL := /bin/bash
 NODE_MODULES := static/node_modules/.package-lock.json
@@ -71,9 +71,10 @@ check-go:
 	GOOS=js GOARCH=wasm go vet ./wasm
 	go tool staticcheck ./...
 
-# The Go tests; those of the server build the real page.
+# The Go tests; those of the server build the real page, those of units ask GNU
+# units.
 test-go: core build/licences.txt $(NODE_MODULES)
-	go test ./...
+	GNU_UNITS="$$(.ci/program units units)" go test ./...
 
 # The core's tests once more, as the page runs it.
 test-wasm:

@@ -34,9 +34,10 @@ func dataFiles(corePath string) (map[string][]byte, error) {
 		return nil, err
 	}
 	return map[string][]byte{
-		"bikes.json":    answer.OK,
-		"licences.txt":  licences,
-		"samples.json":  samples,
-		"words-en.json": specs.WordsEN,
+		"bikes.json":          answer.OK,
+		"licences.txt":        licences,
+		"samples.json":        samples,
+		"words-en.json":       specs.WordsEN,
+		"words-en-bench.json": specs.BenchWordsEN,
 	}, nil
 }

@@ -40,6 +40,7 @@ func sent(f *site.File) int {
 func TestPage_Budget(t *testing.T) {
 	s := page(t)
 	first := []string{"/", s.URL("style/index.css"), s.URL("app/main.js")}
+	first = append(first, s.First()...)
 	for _, name := range firstScreen {
 		first = append(first, s.URL("data/"+name))
 	}

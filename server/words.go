@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"strings"
 	"sync"
 
@@ -9,13 +8,7 @@ import (
 )
 
 // words is the English catalogue: word id -> sentence.
-var words = sync.OnceValue(func() map[string]string {
-	var list map[string]string
-	if err := json.Unmarshal(specs.WordsEN, &list); err != nil {
-		panic(err) // the catalogue is embedded: a test has read it
-	}
-	return list
-})
+var words = sync.OnceValue(specs.EN)
 
 // say fills the values into a sentence of the catalogue; "" if it has no such
 // sentence.

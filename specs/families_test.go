@@ -27,7 +27,7 @@ var plain = []string{""}
 func families(t *testing.T) []family {
 	t.Helper()
 	var list []family
-	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t)} {
+	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t)} {
 		list = append(list, group...)
 	}
 	return list
@@ -72,7 +72,7 @@ func schemaWords(t *testing.T) []family {
 	byHand := func(drive string) bool { return drive == "hand" || drive == "strap" }
 	return append(list,
 		family{"tool.", slices.DeleteFunc(enum(t, "$defs/bolt/properties/drive"), byHand), plain},
-		family{"standing.", []string{"measured", "estimated"}, []string{".from"}})
+		family{"standing.", []string{"measured", "estimated", "standard"}, []string{".from"}})
 }
 
 func enum(t *testing.T, place string) []string {
@@ -194,6 +194,7 @@ func TestFamilies_NoWordIsIdle(t *testing.T) {
 	for _, m := range regexp.MustCompile(`"([\w.-]+)"`).FindAllStringSubmatch(readText(t, "../static/changelog.json"), -1) {
 		used[m[1]] = true
 	}
+	benchUses(t, used)
 	page := readText(t, "../static/index.html")
 	for _, id := range slices.Sorted(maps.Keys(catalogue(t))) {
 		if !used[id] && !strings.Contains(page, catalogue(t)[id]) {

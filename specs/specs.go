@@ -7,6 +7,7 @@ package specs
 import (
 	"bytes"
 	"embed"
+	"encoding/json"
 	"path"
 )
 
@@ -19,10 +20,25 @@ var cards embed.FS
 var CardSchema []byte
 
 // WordsEN is the English word catalogue: a JSON object from word id to
-// sentence, placeholders in braces.
-//
-//go:embed words/en.json
-var WordsEN []byte
+// sentence, placeholders in braces. BenchWordsEN is the part of it that only the
+// calculations at the bench need.
+var (
+	//go:embed words/en.json
+	WordsEN []byte
+	//go:embed words/en-bench.json
+	BenchWordsEN []byte
+)
+
+// EN gives the whole English catalogue.
+func EN() map[string]string {
+	var list map[string]string
+	for _, text := range [][]byte{WordsEN, BenchWordsEN} {
+		if err := json.Unmarshal(text, &list); err != nil {
+			panic(err) // the catalogue is embedded: a test has read it
+		}
+	}
+	return list
+}
 
 // Ops describes the operations of the one door, with examples.
 //

@@ -4,6 +4,8 @@ package bolt
 import (
 	"strconv"
 	"strings"
+
+	"tidysump/internal/quantity"
 )
 
 // Thread is a straight screw thread.
@@ -11,13 +13,14 @@ type Thread struct {
 	Name     string
 	Diameter float64 // nominal, mm
 	Pitch    float64 // mm
+	Unified  bool    // ASME B1.1, and not ISO metric
 }
 
-// coarsePitch gives the pitch in mm of the ISO 261 coarse series, which a
-// designation may leave out ("M6").
-var coarsePitch = map[string]float64{
-	"3": 0.5, "4": 0.7, "5": 0.8, "6": 1, "8": 1.25, "10": 1.5, "12": 1.75,
-	"14": 2, "16": 2, "18": 2.5, "20": 2.5, "22": 2.5, "24": 3, "30": 3.5, "36": 4,
+// coarse is the ISO 261 coarse series: diameter and pitch in mm. A designation
+// may leave its pitch out ("M6").
+var coarse = [...][2]float64{
+	{3, 0.5}, {4, 0.7}, {5, 0.8}, {6, 1}, {8, 1.25}, {10, 1.5}, {12, 1.75},
+	{14, 2}, {16, 2}, {18, 2.5}, {20, 2.5}, {22, 2.5}, {24, 3}, {30, 3.5}, {36, 4},
 }
 
 // ParseThread reads an ISO metric designation ("M12x1.5", "M6") or a unified
@@ -26,12 +29,13 @@ var coarsePitch = map[string]float64{
 // change.
 func ParseThread(text string) (Thread, bool) {
 	t := Thread{Name: strings.TrimSpace(text)}
-	s := strings.ToUpper(strings.ReplaceAll(t.Name, " ", ""))
+	s := quantity.Upper(strings.ReplaceAll(t.Name, " ", ""))
 	s = strings.ReplaceAll(strings.ReplaceAll(s, "×", "X"), ",", ".")
 	var ok bool
 	if strings.HasPrefix(s, "M") {
 		t.Diameter, t.Pitch, ok = metric(s[1:])
 	} else {
+		t.Unified = true
 		t.Diameter, t.Pitch, ok = unified(s)
 	}
 	believable := t.Diameter >= 2 && t.Diameter <= 60 && t.Pitch >= 0.25 && t.Pitch <= 6 && t.Pitch < t.Diameter
@@ -45,8 +49,12 @@ func metric(s string) (diameter, pitch float64, ok bool) {
 		return 0, 0, false
 	}
 	if !fine {
-		pitch, ok = coarsePitch[size]
-		return diameter, pitch, ok
+		for i := range coarse {
+			if coarse[i][0] == diameter {
+				return diameter, coarse[i][1], true
+			}
+		}
+		return diameter, 0, false
 	}
 	pitch, ok = decimal(step)
 	return diameter, pitch, ok

@@ -10,9 +10,7 @@ type Wrench struct{ Low, High float64 }
 
 // Sets reports whether the wrench may be used for a torque in N·m: it is on
 // the scale and not below a fifth of its end.
-func (w Wrench) Sets(torque float64) bool {
-	return torque >= w.Low && torque >= lowestUse*w.High && torque <= w.High
-}
+func (w Wrench) Sets(torque float64) bool { return w.FitOf(torque) == Sets }
 
 // Needed splits torques in N·m into the fewest groups that one wrench each can
 // set, lowest first: within a group the highest is at most five times the

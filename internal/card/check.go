@@ -125,7 +125,7 @@ func (c *checker) circuit(at string, r *Circuit) {
 	if only, ok := r.OilOnly.Amount(); ok {
 		if with, ok := r.WithFilt.Amount(); ok && with.Base < only.Base {
 			c.add(finding.Doubt, "filter-volume-less", at+"/withFilter",
-				"with", with.Print(with.Unit.ID), "without", only.Print(only.Unit.ID))
+				"with", with.Print(with.Unit), "without", only.Print(only.Unit))
 		}
 	}
 	c.oil(at+"/oil", &r.Oil, r.WetClutch)

@@ -69,7 +69,7 @@ func (f *Figure) amountOf(none, upper bool) (quantity.Amount, bool) {
 	if upper {
 		value = f.To
 	}
-	return quantity.Amount{Kind: u.Kind, Base: u.ToBase(value), Unit: u, Digits: digitsOf(value)}, true
+	return quantity.Amount{Kind: u.Kind, Base: u.ToBase(value), Unit: u.ID, Digits: digitsOf(value)}, true
 }
 
 // digitsOf counts the significant digits of a figure as it stands in the card;
@@ -129,13 +129,13 @@ func (c *checker) figureValue(where string, f *Figure, l limit) {
 	if f.To != 0 {
 		high = u.ToBase(f.To)
 	}
-	shown := quantity.Amount{Kind: u.Kind, Base: low, Unit: u, Digits: 6}.Print(f.Unit)
+	shown := quantity.Amount{Kind: u.Kind, Base: low, Unit: u.ID, Digits: 6}.Print(f.Unit)
 	switch {
 	case f.Value < 0 && u.Kind != quantity.Temperature:
 		c.add(finding.Refuse, "negative", where+"/value", "value", shown)
 	case math.IsNaN(low) || low < l.low || high > l.high:
 		if low >= l.low {
-			shown = quantity.Amount{Kind: u.Kind, Base: high, Unit: u, Digits: 6}.Print(f.Unit)
+			shown = quantity.Amount{Kind: u.Kind, Base: high, Unit: u.ID, Digits: 6}.Print(f.Unit)
 		}
 		c.add(finding.Refuse, "not-believable", where+"/value", "value", shown,
 			"low", bound(l, l.low), "high", bound(l, l.high))
@@ -146,12 +146,7 @@ func (c *checker) figureValue(where string, f *Figure, l limit) {
 
 // bound prints a limit in its base unit.
 func bound(l limit, base float64) string {
-	for _, u := range quantity.Units {
-		if u.Kind == l.kind && u.Scale == 1 && u.Offset == 0 {
-			return quantity.Number(base, 6) + " " + u.ID
-		}
-	}
-	return ""
+	return quantity.Number(base, 6) + " " + quantity.Base(l.kind)
 }
 
 func (c *checker) figureSource(where string, f *Figure) {

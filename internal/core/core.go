@@ -33,12 +33,31 @@ const (
 // the findings that refuse.
 type operation func(in []byte) (wire.Record, []finding.Finding)
 
-var operations = map[string]operation{
-	"cards":      cards,
-	"check-card": checkCard,
-	"convert":    convert,
-	"plan":       plan,
-	"replay":     replay,
+var operations = [...]struct {
+	name string
+	run  operation
+}{
+	{"cards", cards},
+	{"check-card", checkCard},
+	{"forms", forms},
+	{"plan", plan},
+	{"replay", replay},
+}
+
+// operationOf gives the operation or calculation of that name, nil when there
+// is none.
+func operationOf(op string) operation {
+	for i := range operations {
+		if operations[i].name == op {
+			return operations[i].run
+		}
+	}
+	for i := range calculations {
+		if calculations[i].op == op {
+			return calculations[i].do
+		}
+	}
+	return nil
 }
 
 // Call runs one operation. It never panics and never returns nothing.
@@ -54,8 +73,8 @@ func Do(op string, in []byte) (out []byte, outcome Outcome) {
 			out, outcome = refuse(finding.Finding{Code: "core-crashed"}), Crashed
 		}
 	}()
-	run, known := operations[op]
-	if !known {
+	run := operationOf(op)
+	if run == nil {
 		return refuse(finding.Finding{Code: "unknown-op", Values: map[string]string{"op": clip(op)}}), UnknownOp
 	}
 	if len(in) > MaxInput {

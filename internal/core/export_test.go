@@ -1,9 +1,16 @@
 package core
 
-import (
-	"maps"
-	"slices"
-)
+import "slices"
 
-// Operations lists the names of the operations.
-func Operations() []string { return slices.Sorted(maps.Keys(operations)) }
+// Operations lists the names of the operations and calculations.
+func Operations() []string {
+	var list []string
+	for _, o := range operations {
+		list = append(list, o.name)
+	}
+	for _, c := range calculations {
+		list = append(list, c.op)
+	}
+	slices.Sort(list)
+	return list
+}

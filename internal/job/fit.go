@@ -31,6 +31,11 @@ func (p *planner) put(word string, on subject) {
 	for _, what := range r.asks {
 		s.Asks = append(s.Asks, p.ask(what, on))
 	}
+	for _, op := range r.helps {
+		if h, ok := p.help(op, on); ok {
+			s.Helps = append(s.Helps, h)
+		}
+	}
 	p.plan.Steps = append(p.plan.Steps, s)
 }
 
@@ -90,14 +95,14 @@ func (p *planner) figure(name string, on subject) Shown {
 // practice is a range that is a trade habit.
 func (p *planner) practice(name string, kind quantity.Kind, low, high float64, unit string) Shown {
 	return Shown{Name: "figure." + name, Standing: card.Estimated, Method: "@method.practice",
-		Texts: span(texts(kind, low, unit, 2, p.bench.System), texts(kind, high, unit, 2, p.bench.System))}
+		Texts: quantity.Join(texts(kind, low, unit, 2, p.bench.System), texts(kind, high, unit, 2, p.bench.System))}
 }
 
 // firstPour is what goes in before the first start.
 func (p *planner) firstPour(c *card.Circuit) Shown {
 	due, _ := p.volume(c).Amount()
 	return Shown{Name: "figure.first-pour", Standing: card.Estimated, Method: "@method.first-share",
-		Texts: texts(quantity.Volume, fill.First(due.Base), due.Unit.ID, 2, p.bench.System)}
+		Texts: texts(quantity.Volume, fill.First(due.Base), due.Unit, 2, p.bench.System)}
 }
 
 // ask fits a reading to its subject.

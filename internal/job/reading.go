@@ -11,17 +11,17 @@ import (
 	"tidysump/internal/quantity"
 )
 
-// believable are the bounds of what may be read, in base units: wide enough
+// believable gives the bounds of what may be read, in base units: wide enough
 // for any bike, narrow enough to catch a slip of the unit or the key (common
 // practice, no source).
-var believable = map[string]struct {
-	kind      quantity.Kind
-	low, high float64
-}{
-	AskOdometer: {quantity.Distance, 0, 2e6},
-	AskDrained:  {quantity.Volume, 0, 25},
-	AskPoured:   {quantity.Volume, 0, 25},
-	AskTorque:   {quantity.Torque, 0.5, 400},
+func believable(what string) (kind quantity.Kind, low, high float64) {
+	switch what {
+	case AskOdometer:
+		return quantity.Distance, 0, 2e6
+	case AskTorque:
+		return quantity.Torque, 0.5, 400
+	}
+	return quantity.Volume, 0, 25 // what is drained and poured
 }
 
 // reading takes a reading in, and reports whether it counts.
@@ -90,8 +90,8 @@ func (r *replayer) boltOf(id string) *card.Bolt {
 
 // amount takes in a reading that is a quantity.
 func (r *replayer) amount(e placed, ask *Ask, read *Read) bool {
-	want := believable[e.What]
-	a, list := quantity.Parse(want.kind, e.Value, ask.Unit, r.bench.System)
+	kind, low, high := believable(e.What)
+	a, list := quantity.Parse(kind, e.Value, ask.Unit, r.bench.System)
 	for _, f := range list {
 		values := make([]string, 0, 2*len(f.Values))
 		for k, v := range f.Values {
@@ -103,11 +103,11 @@ func (r *replayer) amount(e placed, ask *Ask, read *Read) bool {
 	case math.IsNaN(a.Base):
 		return false
 	case a.Base < 0:
-		r.fault(e, "negative", "/value", finding.Refuse, "value", a.Print(a.Unit.ID))
+		r.fault(e, "negative", "/value", finding.Refuse, "value", a.Print(a.Unit))
 		return false
-	case a.Base < want.low || a.Base > want.high:
-		r.fault(e, "not-believable", "/value", finding.Refuse, "value", a.Print(a.Unit.ID),
-			"low", r.bound(want.kind, want.low), "high", r.bound(want.kind, want.high))
+	case a.Base < low || a.Base > high:
+		r.fault(e, "not-believable", "/value", finding.Refuse, "value", a.Print(a.Unit),
+			"low", r.bound(kind, low), "high", r.bound(kind, high))
 		return false
 	}
 	read.Texts = a.Show(r.bench.System)
@@ -116,12 +116,7 @@ func (r *replayer) amount(e placed, ask *Ask, read *Read) bool {
 }
 
 func (r *replayer) bound(kind quantity.Kind, base float64) string {
-	for _, u := range quantity.Units {
-		if u.Kind == kind {
-			return texts(kind, base, u.ID, 7, r.bench.System)[0]
-		}
-	}
-	return ""
+	return texts(kind, base, quantity.Base(kind), 7, r.bench.System)[0]
 }
 
 func (r *replayer) take(e placed, a quantity.Amount, read *Read) {

@@ -1,14 +1,15 @@
 package job
 
 // recipe is what a step always brings with it: the readings it asks for, the
-// figures it shows, the cautions before it, and whether the job should not go
-// on without it. The word is its id in the catalogue ("step.<word>").
+// figures it shows, the cautions before it, the calculations that answer what it
+// raises, and whether the job should not go on without it. The word is its id in the catalogue ("step.<word>").
 type recipe struct {
 	word    string
 	must    bool
 	warns   []string
 	figures []string
 	asks    []string
+	helps   []string
 }
 
 // recipes are the steps of the job, in the order of the trade: common
@@ -18,22 +19,22 @@ var recipes = []recipe{
 	// Ready: the bike known, everything laid out, nothing that can fall or burn.
 	{word: "identify", asks: []string{AskOdometer}},
 	{word: "lay-out"},
-	{word: "check-oil", must: true, figures: []string{"grade", "due"}},
+	{word: "check-oil", must: true, figures: []string{"grade", "due"}, helps: []string{"oil-suits", "bottles"}},
 	{word: "stand", warns: []string{"traffic", "bike-falls"}},
 	{word: "free-filler", must: true},
 	{word: "name-plugs", must: true},
 	{word: "guard", warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
 	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
-	{word: "level-found", figures: []string{"wait", "band"}, asks: []string{AskLevel}},
-	{word: "warm-up", warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}},
-	{word: "level-found-hot", figures: []string{"wait", "band"}, asks: []string{AskLevel}},
+	{word: "level-found", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}},
+	{word: "warm-up", warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}, helps: []string{"cool"}},
+	{word: "level-found-hot", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}},
 	// Drain: every opening of the circuits of the day, and no other.
 	{word: "tray"},
 	{word: "tray-unknown"},
 	{word: "open-drain-plug", must: true, warns: []string{"hot-oil", "eyes"}, figures: []string{"size"}},
 	{word: "open-strainer-cap", must: true, warns: []string{"hot-oil", "eyes"}, figures: []string{"size"}},
-	{word: "run-out", warns: []string{"bike-falls"}, figures: []string{"run-out"}},
+	{word: "run-out", warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}},
 	{word: "strainer-out", must: true},
 	{word: "filter-off-spin-on", warns: []string{"oil-on-exhaust", "hot-oil"}},
 	{word: "filter-off-cartridge", warns: []string{"oil-on-exhaust", "hot-oil"}},
@@ -48,30 +49,33 @@ var recipes = []recipe{
 	{word: "clean-seats"},
 	{word: "strainer-in", warns: []string{"solvent"}},
 	{word: "tighten", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
-		figures: []string{"torque"}, asks: []string{AskTorque}},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "tighten-several", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
-		figures: []string{"torque"}, asks: []string{AskTorque}},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "prepare-spin-on"},
 	{word: "prepare-cartridge", warns: []string{"element-backwards"}},
-	{word: "filter-on", must: true, warns: []string{"ring-twice"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}},
+	{word: "filter-on", must: true, warns: []string{"ring-twice"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "dry-base", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
 	{word: "count", must: true},
 	// Fill: most of it before the first start, the rest by the level.
-	{word: "pour", must: true, figures: []string{"first-pour", "due"}, asks: []string{AskPoured}},
-	{word: "pour-all", must: true, figures: []string{"due"}, asks: []string{AskPoured}},
+	{word: "pour", must: true, figures: []string{"first-pour", "due"}, asks: []string{AskPoured}, helps: []string{"first-fill", "bottles"}},
+	{word: "pour-all", must: true, figures: []string{"due"}, asks: []string{AskPoured}, helps: []string{"bottles"}},
 	{word: "pour-unknown", must: true, figures: []string{"due"}, asks: []string{AskPoured}},
 	{word: "level-cover-off", must: true, figures: []string{"size"}},
 	{word: "level-cover-on", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
-		figures: []string{"torque"}, asks: []string{AskTorque}},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "caps-on", must: true},
 	{word: "first-start", must: true, warns: []string{"carbon-monoxide", "oil-lamp"}},
-	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}},
+	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}},
 	// Settle: dry, ridden, level right, waste away, written down.
 	{word: "leak-look", must: true, warns: []string{"hot-oil"}},
 	{word: "ride", warns: []string{"oil-on-tyre"}},
 	{word: "waste", warns: []string{"children", "never-ground"}},
 	{word: "write-down", figures: []string{"interval-distance", "interval-time"}},
 }
+
+// tightening are the calculations about a fastener that is closed.
+var tightening = []string{"wrench", "torque-check", "torque-guess"}
 
 func recipeOf(word string) *recipe {
 	for i := range recipes {

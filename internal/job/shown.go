@@ -1,8 +1,6 @@
 package job
 
 import (
-	"strings"
-
 	"tidysump/internal/card"
 	"tidysump/internal/quantity"
 	"tidysump/internal/wire"
@@ -20,6 +18,9 @@ type Shown struct {
 	Method   string // in the card's words, or a word id after "@"
 	Kept     string
 	Lookup   string // word id; only for what is not known
+	// Low and High are the figure itself, in the unit that specs/ops.md names:
+	// only where a calculation gives them.
+	Low, High float64
 }
 
 // Members names the members of a shown figure.
@@ -32,6 +33,8 @@ func (s *Shown) Members(m *wire.Members) {
 	m.String("method", &s.Method)
 	m.String("kept", &s.Kept)
 	m.String("lookup", &s.Lookup)
+	m.Float("low", &s.Low)
+	m.Float("high", &s.High)
 }
 
 // First is the text in the person's own units, or a word for "not known".
@@ -57,30 +60,14 @@ func (p *planner) show(name string, f *card.Figure, lookup string) Shown {
 	s.Standing, s.Lookup = f.Standing, ""
 	s.Texts = low.Show(p.bench.System)
 	if high, ranged := f.Upper(); ranged {
-		s.Texts = span(s.Texts, high.Show(p.bench.System))
+		s.Texts = quantity.Join(s.Texts, high.Show(p.bench.System))
 	}
 	return s
 }
 
-// span joins "18 N·m" and "22 N·m" to "18–22 N·m", text by text.
-func span(low, high []string) []string {
-	var out []string
-	for i := range low {
-		if i >= len(high) {
-			break
-		}
-		number, unit, _ := strings.Cut(low[i], " ")
-		upper, upperUnit, _ := strings.Cut(high[i], " ")
-		if unit == upperUnit {
-			out = append(out, number+"–"+upper+" "+unit)
-		}
-	}
-	return out
-}
-
 func texts(kind quantity.Kind, base float64, unitID string, digits int, system quantity.System) []string {
 	u, _ := quantity.Find(unitID)
-	return quantity.Amount{Kind: kind, Base: base, Unit: u, Digits: digits}.Show(system)
+	return quantity.Amount{Kind: kind, Base: base, Unit: u.ID, Digits: digits}.Show(system)
 }
 
 func (p *planner) title(source string) string {

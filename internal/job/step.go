@@ -83,6 +83,7 @@ type Step struct {
 	Warns   []Warn
 	Figures []Shown
 	Asks    []Ask
+	Helps   []Help
 	// Must: the job should not go on without it, and the record tells when it
 	// was closed without it.
 	Must bool
@@ -97,5 +98,6 @@ func (s *Step) Members(m *wire.Members) {
 	wire.List(m, "warns", &s.Warns)
 	wire.List(m, "figures", &s.Figures)
 	wire.List(m, "asks", &s.Asks)
+	wire.List(m, "helps", &s.Helps)
 	m.Bool("must", &s.Must)
 }

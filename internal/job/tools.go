@@ -40,7 +40,7 @@ func (p *planner) drives() []Item {
 		}
 		it := item(1, "tool.size-unknown", "of", "@purpose."+string(b.Purpose), "place", b.Place)
 		if size, ok := b.Size.Amount(); ok && b.Drive != "" {
-			it = item(1, "tool."+b.Drive, "size", size.Print(size.Unit.ID))
+			it = item(1, "tool."+b.Drive, "size", size.Print(size.Unit))
 		}
 		if !hasItem(list, it) {
 			list = append(list, it)

@@ -1,15 +1,31 @@
-// Package oil knows the grades and marks by which oils are sold.
+// Package oil knows the grades and marks by which oils are sold, how thick an
+// oil is at a temperature, what a mixture gives, and whether an oil at hand
+// suits what a bike asks for.
+//
+// Viscosities are kinematic, in mm²/s (the same figure in cSt), temperatures
+// in °C, densities in kg/m³. A figure that can't be had comes back as NaN or
+// with ok false, never as a plausible wrong one.
 package oil
 
-// engineGrades are the grades of SAE J300; a multigrade joins a W grade and
-// one without.
-var winterGrades = map[string]bool{"0W": true, "5W": true, "10W": true, "15W": true, "20W": true, "25W": true}
-var summerGrades = map[string]bool{"8": true, "12": true, "16": true, "20": true, "30": true, "40": true, "50": true, "60": true}
+import (
+	"slices"
+	"strings"
+)
 
-// gearGrades are the grades of SAE J306, which run beside those of J300: a
-// 75W-90 gear oil is about as thick as a 40 or 50 engine oil.
-var gearWinter = map[string]bool{"70W": true, "75W": true, "80W": true, "85W": true}
-var gearSummer = map[string]bool{"80": true, "85": true, "90": true, "110": true, "140": true, "190": true, "250": true}
+// The names of the grades: those of SAE J300 for engine oils, coldest and
+// thinnest first, in the order of Winters and Summers, then those of SAE J306
+// for gear oils, which run beside them: a 75W-90 gear oil is about as thick as
+// a 40 or 50 engine oil.
+var (
+	winterNames = []string{"", "0W", "5W", "10W", "15W", "20W", "25W", "70W", "75W", "80W", "85W"}
+	summerNames = []string{"", "8", "12", "16", "20", "30", "40", "50", "60", "80", "85", "90", "110", "140", "190", "250"}
+)
+
+// Where the gear grades begin.
+const (
+	gearWinter = 7
+	gearSummer = 9
+)
 
 // Family is the standard that a grade belongs to.
 type Family string
@@ -20,44 +36,66 @@ const (
 	GearGrade   Family = "SAE J306"
 )
 
-// ParseGrade tells which standard a grade such as "10W-40" or "80W-90" belongs
-// to, and false when neither knows it.
-func ParseGrade(text string) (Family, bool) {
-	winter, summer := cutGrade(text)
-	switch {
-	case fits(winter, winterGrades, summer, summerGrades):
-		return EngineGrade, true
-	case fits(winter, gearWinter, summer, gearSummer):
-		return GearGrade, true
-	}
-	return "", false
+// Grade is a grade of SAE J300 or J306; a multigrade has both parts. The zero
+// Grade is none.
+type Grade struct {
+	winter, summer int // in winterNames and summerNames
 }
 
-// cutGrade parts "10W-40" into "10W" and "40"; a single grade leaves the other
-// part empty.
-func cutGrade(text string) (winter, summer string) {
-	for i := 0; i < len(text); i++ {
-		if text[i] == 'W' {
-			winter, summer = text[:i+1], text[i+1:]
-			if len(summer) > 1 && summer[0] == '-' {
-				summer = summer[1:]
-			}
-			return winter, summer
+// String writes the grade as it stands on a bottle: "10W-40", "10W", "30".
+func (g Grade) String() string {
+	dash := ""
+	if g.winter > 0 && g.summer > 0 {
+		dash = "-"
+	}
+	return winterNames[g.winter] + dash + summerNames[g.summer]
+}
+
+// Gear reports whether the grade is one of J306.
+func (g Grade) Gear() bool { return g.winter >= gearWinter || g.summer >= gearSummer }
+
+// Summer is the grade's part without W; "" when it has only a cold grade.
+func (g Grade) Summer() string { return summerNames[g.summer] }
+
+// ReadGrade reads a grade as people write it: "10W-40", "10w40", "SAE 10W/40",
+// "SAE 30". It reports false for what neither J300 nor J306 has.
+func ReadGrade(text string) (g Grade, ok bool) {
+	winter, summer, cold := strings.Cut(strings.TrimPrefix(squash(text), "SAE"), "W")
+	if cold {
+		winter += "W"
+	} else {
+		winter, summer = "", winter
+	}
+	g = Grade{slices.Index(winterNames, winter), slices.Index(summerNames, summer)}
+	mixed := g.winter > 0 && g.summer > 0 && (g.winter >= gearWinter) != (g.summer >= gearSummer)
+	if g.winter < 0 || g.summer < 0 || g.winter+g.summer == 0 || mixed {
+		return Grade{}, false
+	}
+	return g, true
+}
+
+// squash takes out of a label's words what people write in or leave out.
+func squash(text string) string {
+	var kept []byte
+	for i := range len(text) {
+		if c := text[i]; c >= 'a' && c <= 'z' {
+			kept = append(kept, c-'a'+'A')
+		} else if c != ' ' && c != '-' && c != '/' {
+			kept = append(kept, c)
 		}
 	}
-	return "", text
+	return string(kept)
 }
 
-func fits(winter string, winters map[string]bool, summer string, summers map[string]bool) bool {
-	if winter == "" && summer == "" {
-		return false
+// ParseGrade tells which standard a grade belongs to, and false when neither
+// knows it. It takes the spellings of a card: "10W-40" or "10W40", "30", "10W".
+func ParseGrade(text string) (Family, bool) {
+	g, ok := ReadGrade(text)
+	if full := g.String(); !ok || text != full && text != strings.Replace(full, "-", "", 1) {
+		return "", false
 	}
-	return (winter == "" || winters[winter]) && (summer == "" || summers[summer])
+	if g.Gear() {
+		return GearGrade, true
+	}
+	return EngineGrade, true
 }
-
-// Marks are the marks of JASO T903 for four-stroke motorcycle oils: MA, MA1
-// and MA2 for wet clutches, MB for machines without one.
-var Marks = []string{"MA", "MA1", "MA2", "MB"}
-
-// WetClutchMark reports whether a JASO T903 mark is one for wet clutches.
-func WetClutchMark(mark string) bool { return mark == "MA" || mark == "MA1" || mark == "MA2" }

@@ -41,3 +41,15 @@ func TestPrint_WholeDegrees(t *testing.T) {
 		t.Errorf("80 °C prints as %q, want 176 °F", got)
 	}
 }
+
+// Signs that phones put in by themselves, and fractions as packagings print them.
+func TestParse_Signs(t *testing.T) {
+	for text, want := range map[string]float64{
+		"1½ turns": 540, "¾ turn": 270, "1 ½ turns": 540, "¼ turn": 90, "−90°": -90, "1\u202f080°": 1080,
+	} {
+		a, list := quantity.Parse(quantity.Angle, text, "", quantity.Metric)
+		if len(list) > 0 || a.Base != want {
+			t.Errorf("Parse(%q) = %v°, %v, want %v°", text, a.Base, list, want)
+		}
+	}
+}

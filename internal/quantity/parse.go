@@ -2,6 +2,7 @@ package quantity
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -23,18 +24,32 @@ const (
 type Amount struct {
 	Kind Kind
 	Base float64 // in the base unit of the kind
-	Unit Unit    // as it was given
+	Unit string  // id of the one in which it was given
 	// Digits are the significant digits that were given; printing in another
 	// unit never shows more.
 	Digits int
 }
 
-// loose are unit words that mean something else in the US and in Britain.
-var loose = map[string]string{
-	"qt": "qt", "quart": "qt", "quarts": "qt",
-	"pt": "pt", "pint": "pt", "pints": "pt",
-	"oz": "fl oz", "floz": "fl oz", "ounce": "fl oz", "ounces": "fl oz", "fluidounce": "fl oz", "fluidounces": "fl oz",
-	"gal": "gal", "gallon": "gal", "gallons": "gal",
+// loose are unit words that mean something else in the US and in Britain: the
+// end of the unit's id, and how people write it.
+var loose = [...]struct {
+	stem      string
+	spellings []string
+}{
+	{"qt", []string{"qt", "quart", "quarts"}},
+	{"pt", []string{"pt", "pint", "pints"}},
+	{"fl oz", []string{"oz", "floz", "ounce", "ounces", "fluidounce", "fluidounces"}},
+	{"gal", []string{"gal", "gallon", "gallons"}},
+}
+
+// looseUnit gives the stem of a loose word, "" for another.
+func looseUnit(word string) string {
+	for i := range loose {
+		if slices.Contains(loose[i].spellings, word) {
+			return loose[i].stem
+		}
+	}
+	return ""
 }
 
 // Parse reads what a person typed for a quantity of that kind (of any kind, if
@@ -43,6 +58,7 @@ var loose = map[string]string{
 // comes back with an Amount whose Base is NaN; what could be read in two ways
 // is read in the likelier one and noted.
 func Parse(kind Kind, text, standard string, system System) (Amount, []finding.Finding) {
+	text = typed(text)
 	number, word := split(text)
 	value, digits, ok := parseNumber(number)
 	if f, behind, isFraction := cutFraction(text); isFraction {
@@ -67,7 +83,7 @@ func Parse(kind Kind, text, standard string, system System) (Amount, []finding.F
 
 // grouped reads "12,400 km" as thousands and says so: distances are typed from
 // odometers and intervals, which count whole kilometres or miles.
-func grouped(number string, value float64, digits int, unit Unit, kind Kind, notes []finding.Finding) (Amount, []finding.Finding) {
+func grouped(number string, value float64, digits int, unit *Unit, kind Kind, notes []finding.Finding) (Amount, []finding.Finding) {
 	at := strings.IndexAny(number, ",.")
 	if unit.Kind == Distance && at > 0 && at <= 3 && number[0] != '0' && len(number)-at == 4 {
 		whole := number[:at] + number[at+1:]
@@ -80,11 +96,11 @@ func grouped(number string, value float64, digits int, unit Unit, kind Kind, not
 	return amount(kind, value, digits, unit, notes)
 }
 
-func amount(kind Kind, value float64, digits int, unit Unit, notes []finding.Finding) (Amount, []finding.Finding) {
+func amount(kind Kind, value float64, digits int, unit *Unit, notes []finding.Finding) (Amount, []finding.Finding) {
 	if kind != "" && unit.Kind != kind {
 		return refuse(kind, "unit-of-other-kind", unit.ID)
 	}
-	return Amount{Kind: unit.Kind, Base: unit.ToBase(value), Unit: unit, Digits: digits}, notes
+	return Amount{Kind: unit.Kind, Base: unit.ToBase(value), Unit: unit.ID, Digits: digits}, notes
 }
 
 func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
@@ -96,11 +112,14 @@ func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
 	return Amount{Kind: kind, Base: math.NaN()}, []finding.Finding{f}
 }
 
-// typed brings the signs that phones put in by themselves to plain ones.
+// marks are signs that phones and packagings have, and the plain ones for them.
+var marks = [...][2]string{{"−", "-"}, {"\u00a0", " "}, {"\u202f", " "}, {"\u2009", " "},
+	{"½", " 1/2"}, {"¼", " 1/4"}, {"¾", " 3/4"}, {"  ", " "}}
+
+// typed brings such signs to plain ones.
 func typed(text string) string {
-	text = strings.ReplaceAll(text, "−", "-")
-	for _, space := range []string{"\u00a0", "\u202f", "\u2009"} {
-		text = strings.ReplaceAll(text, space, " ")
+	for i := range marks {
+		text = strings.ReplaceAll(text, marks[i][0], marks[i][1])
 	}
 	return text
 }
@@ -108,12 +127,12 @@ func typed(text string) string {
 // split parts the number from the unit word, and brings the word to the form
 // of the spellings. Spaces that group the digits go.
 func split(text string) (number, word string) {
-	text = strings.TrimSpace(typed(text))
+	text = strings.TrimSpace(text)
 	i := 0
 	for i < len(text) && (strings.IndexByte("+-0123456789.,", text[i]) >= 0 || groups(text, i)) {
 		i++
 	}
-	word = strings.ToLower(text[i:])
+	word = Lower(text[i:])
 	for _, gone := range []string{" ", "."} {
 		word = strings.ReplaceAll(word, gone, "")
 	}
@@ -132,6 +151,13 @@ func groups(text string, i int) bool {
 }
 
 func digit(c byte) bool { return c >= '0' && c <= '9' }
+
+// ParseNumber reads a bare number as people type it, with point or comma.
+func ParseNumber(text string) (float64, bool) {
+	number, word := split(typed(text))
+	v, _, ok := parseNumber(number)
+	return v, ok && word == ""
+}
 
 // parseNumber takes a comma or a point as the decimal mark, not both: in
 // "1,000.5" one of them groups digits, and which is not ours to guess.
@@ -159,8 +185,8 @@ func significant(s string) int {
 	return max(n, 1)
 }
 
-func findUnit(kind Kind, word string, system System) (Unit, []finding.Finding, bool) {
-	if stem, ambiguous := loose[word]; ambiguous && (kind == Volume || kind == "") {
+func findUnit(kind Kind, word string, system System) (*Unit, []finding.Finding, bool) {
+	if stem := looseUnit(word); stem != "" && (kind == Volume || kind == "") {
 		prefix, other := "US ", "imp "
 		if system == Imperial {
 			prefix, other = other, prefix
@@ -170,12 +196,10 @@ func findUnit(kind Kind, word string, system System) (Unit, []finding.Finding, b
 			Values: map[string]string{"text": word, "unit": u.ID, "other": other + stem}}
 		return u, []finding.Finding{note}, ok
 	}
-	for _, u := range Units {
-		for _, s := range u.Spellings {
-			if s == word {
-				return u, nil, true
-			}
+	for i := range Units {
+		if slices.Contains(Units[i].Spellings, word) {
+			return &Units[i], nil, true
 		}
 	}
-	return Unit{}, nil, false
+	return &noUnit, nil, false
 }

@@ -25,8 +25,8 @@ func TestParse_ReadsWhatPrintPrints(t *testing.T) {
 		if len(list) > 0 {
 			t.Fatalf("Parse(%q): %v", text, list)
 		}
-		if math.Abs(b.Base-a.Base) > 1e-9*math.Max(1, math.Abs(a.Base)) || b.Unit.ID != u.ID {
-			t.Fatalf("Parse(%q) = %g %s, want %g", text, b.Base, b.Unit.ID, a.Base)
+		if math.Abs(b.Base-a.Base) > 1e-9*math.Max(1, math.Abs(a.Base)) || b.Unit != u.ID {
+			t.Fatalf("Parse(%q) = %g %s, want %g", text, b.Base, b.Unit, a.Base)
 		}
 		if again := b.Print(u.ID); again != text {
 			t.Fatalf("%q reads back and prints %q", text, again)
@@ -71,14 +71,14 @@ func amountIn(t *rapid.T, u quantity.Unit) quantity.Amount {
 	value := float64(mantissa) / math.Pow10(scale)
 	text := quantity.Number(value, 15)
 	digits := len(strings.TrimLeft(strings.Replace(text, ".", "", 1), "0"))
-	return quantity.Amount{Kind: u.Kind, Base: u.ToBase(value), Unit: u, Digits: max(digits, 1)}
+	return quantity.Amount{Kind: u.Kind, Base: u.ToBase(value), Unit: u.ID, Digits: max(digits, 1)}
 }
 
 // Sizes of spanners are printed as fractions and typed as such.
 func TestParse_Fractions(t *testing.T) {
 	inch, _ := quantity.Find("in")
 	for sixteenths := range 64 {
-		a := quantity.Amount{Kind: quantity.Length, Base: inch.ToBase(float64(sixteenths) / 16), Unit: inch, Digits: 4}
+		a := quantity.Amount{Kind: quantity.Length, Base: inch.ToBase(float64(sixteenths) / 16), Unit: inch.ID, Digits: 4}
 		text := a.Print("in")
 		b, list := quantity.Parse("", text, "", quantity.US)
 		if len(list) > 0 || math.Abs(b.Base-a.Base) > 1e-9 || b.Print("in") != text {
@@ -110,8 +110,8 @@ func TestParse_Spellings(t *testing.T) {
 			seen[s] = u.ID
 			for _, text := range []string{"7 " + s, "7" + s, "7 " + strings.ToUpper(s)} {
 				a, list := quantity.Parse("", text, "", quantity.US)
-				if len(list) > 0 || a.Unit.ID != u.ID {
-					t.Errorf("Parse(%q) = %s, %v, want %s", text, a.Unit.ID, list, u.ID)
+				if len(list) > 0 || a.Unit != u.ID {
+					t.Errorf("Parse(%q) = %s, %v, want %s", text, a.Unit, list, u.ID)
 				}
 			}
 		}
@@ -134,8 +134,8 @@ func TestParse_AmbiguousUnits(t *testing.T) {
 		{"1 gal", quantity.Imperial, "imp gal"},
 	} {
 		a, list := quantity.Parse(quantity.Volume, c.text, "", c.system)
-		if a.Unit.ID != c.want || len(list) != 1 || list[0].Code != "unit-read-as" || list[0].Grade != finding.Note {
-			t.Errorf("Parse(%q, %s) = %s, %v, want %s and a note", c.text, c.system, a.Unit.ID, list, c.want)
+		if a.Unit != c.want || len(list) != 1 || list[0].Code != "unit-read-as" || list[0].Grade != finding.Note {
+			t.Errorf("Parse(%q, %s) = %s, %v, want %s and a note", c.text, c.system, a.Unit, list, c.want)
 		}
 	}
 }

@@ -39,25 +39,33 @@ func decimals(value float64, behind, coarse int) string {
 	return s
 }
 
+// farOff is how far rounding may take a converted figure from the one given: a
+// bottle's scale shows no less (common practice, no source).
+const farOff = 0.01
+
 // Print gives the amount in the unit of that id, for instance "25 N·m",
 // rounded to what a person can set or pour and, when it had to be converted, to
-// no more digits than were given (two at least). A unit of another kind, or none, gives "".
+// no more digits than were given (two at least, and one more where they would be
+// 1 % off). A unit of another kind, or none, gives "".
 func (a Amount) Print(unitID string) string {
 	u, ok := Find(unitID)
 	if !ok || u.Kind != a.Kind || math.IsNaN(a.Base) {
 		return ""
 	}
 	value := u.FromBase(a.Base)
-	if n, ok := sixteenths(value); ok && u.ID == "in" && a.Unit.ID == "in" {
+	if n, ok := sixteenths(value); ok && u.ID == "in" && a.Unit == "in" {
 		return inches(n) + space(u)
 	}
-	if u.ID == a.Unit.ID {
+	if u.ID == a.Unit {
 		return Number(value, max(a.Digits, 1)) + space(u)
 	}
 	behind, coarse := settable(u, value)
 	// A scale's zero is not nothing: digits say little about a temperature.
 	if magnitude := wholeDigits(value); value != 0 && a.Kind != Temperature {
 		digits := max(a.Digits, 2)
+		if scale := math.Pow(10, float64(magnitude-digits)); math.Abs(math.Round(value/scale)*scale/value-1) > farOff {
+			digits++ // "1 L" is 1.06 US qt and not 1.1
+		}
 		behind = min(behind, max(digits-magnitude, 0))
 		coarse = max(coarse, magnitude-digits)
 	}
@@ -86,12 +94,12 @@ func inches(sixteenths int) string {
 	return strconv.Itoa(whole) + " " + strconv.Itoa(top) + "/" + strconv.Itoa(bottom)
 }
 
-func space(u Unit) string { return " " + u.ID }
+func space(u *Unit) string { return " " + u.ID }
 
 // settable says how finely a converted figure is printed: the digits behind
 // the point, or the tens. They are the graduations people meet on wrenches,
 // jugs and bottles: common practice, no source.
-func settable(u Unit, value float64) (behind, coarse int) {
+func settable(u *Unit, value float64) (behind, coarse int) {
 	size := math.Abs(value)
 	switch u.ID {
 	case "mL":
@@ -108,7 +116,12 @@ func settable(u Unit, value float64) (behind, coarse int) {
 			return 0, 1
 		}
 		return 0, 0
-	case "mm", "kg":
+	case "US fl oz", "imp fl oz":
+		if size < 1 {
+			return 1, 0
+		}
+		return 0, 0
+	case "mm", "kg", "lb":
 		return 2, 0
 	case "in":
 		return 3, 0
@@ -157,12 +170,12 @@ func shown(a Amount, system System) []string {
 	case Mass:
 		return order(system == US, "lb", "kg")
 	}
-	return []string{a.Unit.ID}
+	return []string{a.Unit}
 }
 
 func shownVolumes(a Amount, system System) []string {
 	metric := "L"
-	if a.Base < 0.5 && a.Unit.ID != "L" {
+	if a.Base < 0.5 && a.Unit != "L" {
 		metric = "mL"
 	}
 	own := "US qt"

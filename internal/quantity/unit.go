@@ -1,10 +1,10 @@
 // Package quantity parses, converts and prints the quantities of the job:
-// volume, torque, length, temperature, distance, pressure, mass, duration and
-// angle.
+// volume, torque, length, temperature, distance, pressure, mass, duration,
+// angle, viscosity, density, area and share.
 //
 // Amounts are held in one base unit for each kind: litre, newton metre,
 // millimetre, degree Celsius, kilometre, kilopascal, kilogram, minute, degree of
-// angle. Conversion
+// angle, mm²/s, kg/m³, m², the whole of a share. Conversion
 // factors are exact by definition: the international yard and pound agreement
 // (1959), the US gallon of 231 in³, the Imperial gallon of 4.54609 L (UK
 // Weights and Measures Act 1985), standard gravity 9.80665 m/s².
@@ -24,6 +24,10 @@ const (
 	Mass        Kind = "mass"        // base: kilogram
 	Duration    Kind = "duration"    // base: minute
 	Angle       Kind = "angle"       // base: degree
+	Viscosity   Kind = "viscosity"   // kinematic; base: mm²/s
+	Density     Kind = "density"     // base: kg/m³
+	Area        Kind = "area"        // base: m²
+	Share       Kind = "share"       // base: the whole
 )
 
 // Unit is a unit of measurement: base = (value + Offset) · Scale.
@@ -44,7 +48,7 @@ const (
 	impGallon  = 4.54609         // L, exact
 )
 
-// Units lists every unit the program offers, by kind.
+// Units lists every unit the program offers, by kind, the base unit first.
 var Units = []Unit{
 	{"L", Volume, 1, 0, []string{"l", "litre", "litres", "liter", "liters", "ltr"}},
 	{"mL", Volume, 1e-3, 0, []string{"ml", "cc", "cm3", "cm³", "millilitre", "millilitres", "milliliter", "milliliters"}},
@@ -86,21 +90,42 @@ var Units = []Unit{
 
 	{"°", Angle, 1, 0, []string{"°", "deg", "degree", "degrees"}},
 	{"turn", Angle, 360, 0, []string{"turn", "turns"}},
+
+	{"mm²/s", Viscosity, 1, 0, []string{"mm²/s", "mm2/s", "cst"}},
+
+	{"kg/m³", Density, 1, 0, []string{"kg/m³", "kg/m3"}},
+	{"kg/L", Density, 1000, 0, []string{"kg/l", "g/cm³", "g/cm3", "g/ml"}},
+
+	{"m²", Area, 1, 0, []string{"m²", "m2"}},
+	{"%", Share, 0.01, 0, []string{"%", "percent"}},
 }
+
+// noUnit stands for one that the program does not know.
+var noUnit = Unit{Scale: 1}
 
 // Find gives the unit of that id. It reports false for an id the program does
 // not know.
-func Find(id string) (Unit, bool) {
-	for _, u := range Units {
-		if u.ID == id {
-			return u, true
+func Find(id string) (*Unit, bool) {
+	for i := range Units {
+		if Units[i].ID == id {
+			return &Units[i], true
 		}
 	}
-	return Unit{}, false
+	return &noUnit, false
+}
+
+// Base is the id of a kind's base unit, "" for what is no quantity.
+func Base(kind Kind) string {
+	for i := range Units {
+		if Units[i].Kind == kind {
+			return Units[i].ID // the base unit comes first
+		}
+	}
+	return ""
 }
 
 // ToBase gives the amount in the base unit of the unit's kind.
-func (u Unit) ToBase(value float64) float64 { return (value + u.Offset) * u.Scale }
+func (u *Unit) ToBase(value float64) float64 { return (value + u.Offset) * u.Scale }
 
 // FromBase gives the amount in this unit.
-func (u Unit) FromBase(base float64) float64 { return base/u.Scale - u.Offset }
+func (u *Unit) FromBase(base float64) float64 { return base/u.Scale - u.Offset }

@@ -31,7 +31,9 @@ func (s *Site) addStyle(o Options) error {
 }
 
 // addPage bundles the page's modules, which learn the URL of every file that a
-// page may ask for. The core is not among them: only the worker knows it.
+// page may ask for. The core is not among them: only the worker knows it. A
+// module that is imported when it is needed, import('./view/bench.js'), becomes a
+// part of its own, and what parts share one more.
 func (s *Site) addPage(o Options) error {
 	files := map[string]string{}
 	for name, url := range s.names {
@@ -39,7 +41,11 @@ func (s *Site) addPage(o Options) error {
 			files[name] = url
 		}
 	}
-	return s.addBundle(o, pageEntry, map[string]any{"__FILES__": files})
+	result, err := s.build(o, pageEntry, map[string]any{"__FILES__": files}, true)
+	if err != nil {
+		return err
+	}
+	return s.addParts(o, result)
 }
 
 func (s *Site) addBundle(o Options, entry string, define map[string]any) error {
@@ -51,12 +57,21 @@ func (s *Site) addBundle(o Options, entry string, define map[string]any) error {
 }
 
 // bundle joins an entry file with all that it imports and puts the constants in.
-// The page and the core worker are modules; the service worker is a classic
-// script, the one kind that every browser starts.
 func (s *Site) bundle(o Options, entry string, define map[string]any) ([]byte, error) {
-	dir, err := filepath.Abs(o.Static)
+	result, err := s.build(o, entry, define, false)
 	if err != nil {
 		return nil, err
+	}
+	return result.OutputFiles[0].Contents, nil
+}
+
+// build runs the bundler; nothing is written. The page and the core worker are
+// modules; the service worker is a classic script, the one kind that every
+// browser starts.
+func (s *Site) build(o Options, entry string, define map[string]any, split bool) (api.BuildResult, error) {
+	dir, err := filepath.Abs(o.Static)
+	if err != nil {
+		return api.BuildResult{}, err
 	}
 	format := api.FormatESModule
 	if entry == swName {
@@ -66,15 +81,18 @@ func (s *Site) bundle(o Options, entry string, define map[string]any) ([]byte, e
 	for name, value := range define {
 		text, err := json.Marshal(value)
 		if err != nil {
-			return nil, err
+			return api.BuildResult{}, err
 		}
 		constants[name] = string(text)
 	}
 	result := api.Build(api.BuildOptions{
 		AbsWorkingDir: dir,
 		EntryPoints:   []string{entry},
+		Outbase:       dir,
 		Outdir:        dir, // nothing is written; esbuild names its output by it
+		ChunkNames:    "app/[name]-[hash]",
 		Bundle:        true,
+		Splitting:     split,
 		Format:        format,
 		Target:        api.ES2022,
 		Conditions:    []string{"module"}, // never "development": its builds are for people who debug lit
@@ -85,9 +103,9 @@ func (s *Site) bundle(o Options, entry string, define map[string]any) ([]byte, e
 		Plugins:       []api.Plugin{wasmExecPlugin(filepath.Join(filepath.Dir(o.Core), wasmExec))},
 	})
 	if len(result.Errors) > 0 {
-		return nil, bundleError(entry, result.Errors)
+		return result, bundleError(entry, result.Errors)
 	}
-	return result.OutputFiles[0].Contents, s.noteInputs(result.Metafile)
+	return result, s.noteInputs(result.Metafile)
 }
 
 // wasmExecPlugin resolves `import 'wasm_exec.js'` to the copy that belongs to

@@ -23,7 +23,8 @@ var reference = regexp.MustCompile(`\b(href|src)="/([^"#?]+)"`)
 // addIndex makes the page's HTML. Whoever writes index.html names files as they
 // lie in the static folder (href="/style/index.css"); each such name is replaced
 // by the one it is served under, and one that names nothing stops the build.
-// Before </head> come the preloads of Options.Preload and the version.
+// Before </head> come the preloads of Options.Preload, those of the page's first
+// parts, and the version.
 func (s *Site) addIndex(o Options) error {
 	source, err := os.ReadFile(filepath.Join(o.Static, indexName))
 	if err != nil {
@@ -60,6 +61,9 @@ func (s *Site) headLines(o Options) (string, error) {
 			return "", fmt.Errorf("the site has no data file %s to preload", name)
 		}
 		fmt.Fprintf(&b, `<link rel="preload" as="fetch" crossorigin="anonymous" href="%s">`, url)
+	}
+	for _, url := range s.first {
+		fmt.Fprintf(&b, `<link rel="modulepreload" href="%s">`, url)
 	}
 	fmt.Fprintf(&b, `<meta name="version" content="%s"><meta name="built" content="%s">`, versionMark, s.Built)
 	return b.String(), nil

@@ -45,6 +45,7 @@ type Site struct {
 	files  map[string]*File  // by URL path
 	names  map[string]string // name in the static folder -> URL path
 	inputs []string          // what went into bundles, relative to the static folder
+	first  []string          // URL paths of the parts that the page's entry can't do without
 }
 
 // Build makes the site. It fails on the first thing that is missing or does not
@@ -71,6 +72,9 @@ func (s *Site) Files() []*File {
 	slices.SortFunc(list, func(a, b *File) int { return strings.Compare(a.Path, b.Path) })
 	return list
 }
+
+// First returns the URL paths of the parts that the page's entry imports at once.
+func (s *Site) First() []string { return s.first }
 
 // URL returns the path under which a file of the static folder is served, or ""
 // if the site has no such file: URL("app/main.js") = "/app/main.0a1b2c3d4e.js".

@@ -63,6 +63,18 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 	}
 }
 
+// Rows is a member that is an array of records made by the reader, which is told
+// how many there are and may make fewer. It is for reading alone.
+func (m *Members) Rows(name string, records func(n int) []Record) {
+	n := m.take(name, jsontext.KindBeginArray, "array", nil)
+	if n == nil {
+		return
+	}
+	for i, r := range records(len(n.members)) {
+		readObject(n.members[i], r, m.report, m.unknown)
+	}
+}
+
 // Texts is a member that is an array of strings.
 func Texts[T ~string](m *Members, name string, list *[]T, rules ...Rule) {
 	if !m.Reading() {

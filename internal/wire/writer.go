@@ -49,7 +49,7 @@ func (w *writer) string(s string) {
 // float panics on what JSON has no number for, for the same reason.
 func (w *writer) float(v float64) {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
-		panic("wire: no number")
+		panic("wire: number")
 	}
 	w.item()
 	w.text = strconv.AppendFloat(w.text, v, 'f', -1, 64)

@@ -1,15 +1,14 @@
 import { route } from './router.js';
 import { t } from './words.js';
-import { bench } from './view/bench.js';
 import { bikes } from './view/bikes.js';
-import { job } from './view/job.js';
-import { plan } from './view/plan.js';
-import { record } from './view/record.js';
-import { settings } from './view/settings.js';
+
+/** Fetches the screens that the first one can do without; the page asks for them at once after it. */
+export const fetchScreens = () => import('./screens.js');
 
 // A screen is opened with the rest of its address; it says its name, its tab
 // and its title, and draws itself.
-const screens = { bikes, bike: plan, job, record, bench, settings };
+const screenOf = async (name) =>
+  !name || name === 'bikes' ? bikes : ((await fetchScreens()).screens[name] ?? bikes);
 
 /** What is on the screen, and the few things that every screen may ask for. */
 export class App {
@@ -34,7 +33,7 @@ export class App {
       if (this.screen.move(rest)) this.arrive();
       return;
     }
-    const screen = await this.#load(screens[name] ?? bikes, rest);
+    const screen = await this.#load(name, rest);
     if (ticket !== this.#ticket) return;
     const first = this.screen === null;
     this.screen?.close?.();
@@ -45,8 +44,9 @@ export class App {
   }
 
   /** A screen that can't be made is told, in place of a page that stays empty. */
-  async #load(make, rest) {
+  async #load(name, rest) {
     try {
+      const make = await screenOf(name);
       return await make(rest, this);
     } catch {
       return { name: 'failed', title: t('app.name'), draw: () => t('page.failed') };

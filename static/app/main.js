@@ -1,6 +1,6 @@
 import { render } from 'lit-html';
 import './console.js';
-import { App } from './app.js';
+import { App, fetchScreens } from './app.js';
 import { core } from './core/client.js';
 import { file } from './data.js';
 import { watchTextSize } from './large-text.js';
@@ -26,6 +26,7 @@ offline.subscribe(() => app.redraw());
 offline.start();
 
 // What the first screen can do without comes after it.
+fetchScreens().catch(() => {}); // the next tap tries again
 loadSettings()
   .then(async () => {
     app.changelog = await file('changelog.json');

@@ -4,6 +4,7 @@ import { execFile } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
+import { door } from '../app/core/door.js';
 import { launchChromium, startServer } from './browser/launch.js';
 import { median } from './median.js';
 
@@ -48,11 +49,12 @@ async function inNode() {
     go.importObject,
   );
   go.run(instance);
+  const call = door(instance);
   const inputs = cards().map((card) => JSON.stringify({ card }));
   const times = [];
   for (let run = -warmUp; run < runs; run++) {
     const begin = performance.now();
-    for (const input of inputs) globalThis.tidysumpCall('plan', input);
+    for (const input of inputs) call('plan', input);
     if (run >= 0) times.push(performance.now() - begin);
   }
   return median(times) * 1000;

@@ -3,6 +3,7 @@
 // one call after the other. Messages out: {ready: true} once, {id, output} for
 // each {id, op, input}, {failed: true} when there is no program to call (any more).
 import 'wasm_exec.js';
+import { door } from './door.js';
 
 const coreURL = __FILES__['core.wasm'];
 
@@ -24,7 +25,7 @@ async function run() {
   const { instance } = await instantiate(go.importObject);
   // Runs until the program waits for calls; resolves only when it has exited.
   go.run(instance).then(failed, failed);
-  if (typeof globalThis.tidysumpCall !== 'function') return failed();
+  globalThis.tidysumpCall = door(instance);
   onmessage = ({ data: { id, op, input } }) => {
     postMessage({ id, output: globalThis.tidysumpCall(op, input) });
   };

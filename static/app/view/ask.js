@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { ref } from 'lit-html/directives/ref.js';
 import { t, text } from '../words.js';
 import { radios } from './choice.js';
 import { findings } from './figure.js';
@@ -63,6 +64,7 @@ function type(work, step, ask, control) {
         autocapitalize="none"
         maxlength="40"
         @input=${input}
+        ${ref((field) => field && control.restore(field, () => typed(field)))}
       />
       <button type="submit">${t('job.keep')}</button>
     </div>

@@ -1,60 +1,50 @@
-import { html, nothing } from 'lit-html';
+import { html } from 'lit-html';
 import { call } from '../core/client.js';
+import { address } from '../router.js';
 import { settings } from '../settings.js';
-import { t } from '../words.js';
-import { finding, findings } from './figure.js';
+import { loadBenchWords, t } from '../words.js';
+import { Calculation } from './calculation.js';
+import { findings } from './figure.js';
 
-/** The bench: calculations on their own. */
-export async function bench(_, app) {
-  let answer = null;
-  const convert = async (event) => {
-    event.preventDefault();
-    answer = await call('convert', {
-      text: event.target.elements.text.value,
-      system: settings.system,
-    });
-    app.redraw();
-  };
-  return {
-    name: 'bench',
-    tab: 'bench',
-    title: t('bench.title'),
-    draw: () => draw(convert, answer),
-  };
+/**
+ * The bench: "#/bench" lists the calculations, "#/bench/OP" opens one,
+ * "#/bench/OP/GIVEN" opens it with what a step knows, as JSON.
+ */
+export async function bench([op, given], app) {
+  await loadBenchWords();
+  const { ok, findings: refused } = await call('forms', { system: settings.system });
+  const screen = { name: 'bench', tab: 'bench', title: t('bench.title') };
+  const form = ok?.forms.find((f) => f.op === op);
+  if (form) {
+    const calculation = await Calculation.open(form, readGiven(given), app);
+    screen.title = t(`calc.${op}`);
+    screen.draw = () => calculation.draw();
+  } else screen.draw = () => (ok ? list(ok.forms) : findings(refused));
+  return screen;
 }
 
-function draw(convert, answer) {
+function readGiven(text) {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+function list(forms) {
   return html`
     <h1 tabindex="-1">${t('bench.title')}</h1>
-    <section>
-      <h2>${t('bench.convert')}</h2>
-      <form class="ask" @submit=${convert}>
-        <label for="convert-text"
-          >${t('bench.convert.label')} <small>${t('bench.convert.hint')}</small></label
-        >
-        <div class="entry">
-          <input
-            id="convert-text"
-            name="text"
-            autocomplete="off"
-            autocapitalize="none"
-            maxlength="40"
-            enterkeyhint="done"
-          />
-          <button type="submit">${t('bench.convert')}</button>
-        </div>
-      </form>
-      <div aria-live="polite">${answer ? result(answer) : nothing}</div>
-    </section>
-  `;
-}
-
-function result({ ok, findings: refused }) {
-  if (!ok) return findings(refused);
-  return html`
-    ${(ok.notes ?? []).map(finding)}
-    <ul class="values" aria-label=${t('bench.convert.result')}>
-      ${ok.texts.map((value) => html`<li class="value">${value}</li>`)}
+    <p>${t('bench.intro')}</p>
+    <ul class="calculations">
+      ${forms.map(
+        ({ op }) =>
+          html`<li>
+            <a href=${address('bench', op)}>
+              <strong>${t(`calc.${op}`)}</strong>
+              <span>${t(`calc.${op}.why`)}</span>
+            </a>
+          </li>`,
+      )}
     </ul>
   `;
 }

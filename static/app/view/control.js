@@ -1,6 +1,10 @@
 import { address, go } from '../router.js';
 import { t } from '../words.js';
 
+// What stands in fields and is not kept yet, by job and field: it outlives the
+// screen, so that a look at a calculation loses nothing.
+const drafts = new Map();
+
 /** What a person can do to a job that is on the screen, one thing at a time. */
 export class Control {
   awake = false;
@@ -48,8 +52,27 @@ export class Control {
 
   /** Notes what stands in a field, so that it is kept with the step at the latest. */
   type(field, event, content) {
-    if (content.trim()) this.typed.set(field, event);
-    else this.typed.delete(field);
+    if (content.trim()) {
+      this.typed.set(field, event);
+      drafts.set(this.#draft(field), content);
+    } else this.#forget(field);
+  }
+
+  /** Puts back what stood in a field when its screen was left. */
+  restore(field, event) {
+    const content = drafts.get(this.#draft(field));
+    if (!content || this.typed.has(field)) return;
+    field.value = content;
+    this.typed.set(field, event);
+  }
+
+  #draft(field) {
+    return `${this.work.record.id} ${field.id}`;
+  }
+
+  #forget(field) {
+    this.typed.delete(field);
+    drafts.delete(this.#draft(field));
   }
 
   /** Keeps what a field holds, and empties it; else leaves it as it is. */
@@ -59,7 +82,7 @@ export class Control {
       field.form.scrollIntoView({ block: 'center' });
       return;
     }
-    this.typed.delete(field);
+    this.#forget(field);
     field.value = '';
   }
 

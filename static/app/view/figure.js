@@ -3,7 +3,7 @@ import { hasWord, t, text } from '../words.js';
 
 // How far a figure can be trusted is said by a shape and a word, never by
 // colour alone.
-const shapes = { manual: '■', measured: '◆', estimated: '≈', unknown: '?' };
+const shapes = { manual: '■', measured: '◆', estimated: '≈', standard: '▲', unknown: '?' };
 
 /** Where a figure comes from, in words. */
 function origin({ standing, source, page, method, lookup }) {

@@ -7,6 +7,7 @@ import { t } from '../words.js';
 import { asks } from './ask.js';
 import { Control } from './control.js';
 import { figureRow, findings, warning } from './figure.js';
+import { helps } from './helps.js';
 import { note } from './note.js';
 import { stick } from './stick.js';
 import { allSteps, closing } from './steps.js';
@@ -66,7 +67,7 @@ function oneStep(work, step, control) {
       <p class="do">${t(`${step.word}.do`, step.values)}</p>
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
       ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing}
-      ${asks(work, step, control)}
+      ${asks(work, step, control)} ${helps(step)}
       <details class="why">
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>

@@ -1,0 +1,161 @@
+package bolt_test
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/bolt"
+)
+
+// thread reads a designation that must be one.
+func thread(t testing.TB, text string) *bolt.Thread {
+	t.Helper()
+	th, ok := bolt.ParseThread(text)
+	if !ok {
+		t.Fatalf("%s is no thread", text)
+	}
+	return &th
+}
+
+// near fails unless got is want within an absolute tolerance.
+func near(t testing.TB, what string, got, want, tolerance float64) {
+	t.Helper()
+	if math.IsNaN(got) || math.Abs(got-want) > tolerance {
+		t.Errorf("%s = %v, want %v within %v", what, got, want, tolerance)
+	}
+}
+
+// nearly is near with a share of the value wanted.
+func nearly(t testing.TB, what string, got, want, share float64) {
+	t.Helper()
+	near(t, what, got, want, math.Abs(want)*share)
+}
+
+func TestThread_Profile(t *testing.T) {
+	for _, f := range []struct {
+		thread     string
+		d2, d3, d1 float64 // mm
+		source     string
+	}{
+		{"M8x1", 7.350, 6.773, 6.917, "table of metric fine threads, ISO 724"},
+		{"M10x1.25", 9.188, 8.466, 8.647, "same"},
+		{"M12x1.5", 11.026, 10.160, 10.376, "same"},
+		{"M14x1.5", 13.026, 12.160, 12.376, "same"},
+		{"M16x1.5", 15.026, 14.160, 14.376, "same"},
+		{"M20x1.5", 19.026, 18.160, 18.376, "same"},
+		{"M8", 7.188, 6.466, 6.647, "from memory; a chart that prints 6.917 for D1 has M8x1's"},
+		{"3/4-16 UNF", 0.7094 * 25.4, 0.6763 * 25.4, 0.6823 * 25.4, "table of unified fine threads"},
+	} {
+		th := thread(t, f.thread)
+		near(t, f.thread+" d2, "+f.source, th.PitchDiameter(), f.d2, 0.002)
+		near(t, f.thread+" D1, "+f.source, th.BoreDiameter(), f.d1, 0.002)
+		if !th.Unified {
+			near(t, f.thread+" d3, "+f.source, th.RootDiameter(), f.d3, 0.002)
+		}
+	}
+}
+
+func TestThread_StressArea(t *testing.T) {
+	const squareInch = 25.4 * 25.4
+	for _, f := range []struct {
+		thread    string
+		area, off float64 // mm²
+		source    string
+	}{
+		{"M5", 14.2, 0.05, "EN ISO 898-1, nominal stress area"},
+		{"M6", 20.1, 0.05, "same"},
+		{"M8", 36.6, 0.05, "same"},
+		{"M10", 58.0, 0.05, "same"},
+		{"M12", 84.3, 0.05, "same"},
+		{"M14", 115, 0.5, "same"},
+		{"M8x1", 39.2, 0.05, "table of metric fine threads"},
+		{"M10x1.25", 61.2, 0.05, "same"},
+		{"M12x1.5", 88.1, 0.05, "same"},
+		{"M14x1.5", 125, 0.5, "same"},
+		{"M16x1.5", 167, 0.5, "same"},
+		{"M20x1.5", 272, 0.6, "ISO 898-1 fine series, from memory"},
+		{"3/8-24 UNF", 0.0878 * squareInch, 5e-5 * squareInch, "table of unified fine threads"},
+		{"7/16-20 UNF", 0.1187 * squareInch, 5e-5 * squareInch, "same"},
+		{"1/2-20 UNF", 0.1599 * squareInch, 6e-5 * squareInch, "same"},
+		{"3/4-16 UNF", 0.373 * squareInch, 5e-4 * squareInch, "same"},
+	} {
+		near(t, f.thread+" stress area, "+f.source, thread(t, f.thread).StressArea(), f.area, f.off)
+	}
+}
+
+// The table of metric fine threads prints stress areas that its own d2 and d3
+// don't give; those are not taken over.
+func TestThread_StressArea_Misprints(t *testing.T) {
+	for name, printed := range map[string]float64{"M8x0.75": 44.2, "M10x0.75": 72.7, "M12x1": 98, "M16x1": 182} {
+		if got := thread(t, name).StressArea(); got > printed*0.985 {
+			t.Errorf("%s: stress area %v is the misprint %v", name, got, printed)
+		}
+	}
+}
+
+// The formulas for the tolerances are from memory; the limits they must meet
+// are published.
+func TestThread_Limits(t *testing.T) {
+	for _, f := range []struct {
+		thread       string
+		major, pitch float64 // mm; 0: no published limit
+		source       string
+	}{
+		{"M5", 4.826, 0, "ISO 965, 6g"},
+		{"M6", 5.794, 5.500, "ISO 965, 6g; D2 of 6H from memory"},
+		{"M10", 9.732, 9.206, "6g from memory; ASME B1.13M-1995, 6H"},
+		{"M10x1.25", 0, 9.348, "ASME B1.13M-1995, 6H"},
+		{"M12x1.5", 11.732, 11.216, "6g from memory; ASME B1.13M-1995, 6H"},
+		{"M14x1.5", 13.732, 13.216, "6g from memory; ASME B1.13M-1995, 6H"},
+	} {
+		major, pitch := thread(t, f.thread).Limits()
+		if f.major > 0 {
+			near(t, f.thread+" least major diameter, "+f.source, major, f.major, 0.01)
+		}
+		if f.pitch > 0 {
+			near(t, f.thread+" greatest pitch diameter, "+f.source, pitch, f.pitch, 0.01)
+		}
+	}
+	major, pitch := thread(t, "3/4-16 UNF").Limits()
+	near(t, "unified: basic major diameter", major, 19.05, 1e-9)
+	near(t, "unified: basic pitch diameter", pitch, 18.019, 0.001)
+}
+
+func TestThread_LeadAngle(t *testing.T) {
+	// Computed: atan(1.5/(π·11.026)).
+	near(t, "M12x1.5", thread(t, "M12x1.5").LeadAngle(), 2.480, 0.001)
+}
+
+func TestThread_Travel(t *testing.T) {
+	// Computed from the pitch of a single start.
+	for _, f := range []struct {
+		thread    string
+		turns, mm float64
+	}{
+		{"M20x1.5", 0.5, 0.750}, {"M20x1.5", 0.75, 1.125}, {"3/4-16 UNF", 0.75, 1.190625}, {"M6", 0.25, 0.250}, {"M14x1.5", 0.25, 0.375},
+	} {
+		near(t, f.thread, thread(t, f.thread).Travel(360*f.turns), f.mm, 1e-9)
+	}
+}
+
+// drawThread draws a thread of the sizes that an oil change meets.
+func drawThread(t *rapid.T) bolt.Thread {
+	d := rapid.Float64Range(4, 40).Draw(t, "diameter")
+	return bolt.Thread{Diameter: d, Pitch: rapid.Float64Range(0.5, math.Min(3, d/4)).Draw(t, "pitch"),
+		Unified: rapid.Bool().Draw(t, "unified")}
+}
+
+func TestThread_Properties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		th := drawThread(t)
+		if !(th.RootDiameter() < th.BoreDiameter() && th.BoreDiameter() < th.PitchDiameter() && th.PitchDiameter() < th.Diameter) {
+			t.Fatalf("%+v: diameters out of order", th)
+		}
+		major, pitch := th.Limits()
+		if major > th.Diameter || pitch < th.PitchDiameter() || major <= pitch {
+			t.Fatalf("%+v: limits %v and %v leave no thread", th, major, pitch)
+		}
+	})
+}

