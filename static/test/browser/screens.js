@@ -15,12 +15,17 @@ const step = (id) => async (page) => {
   await openAll(page);
 };
 
-const convert = (text, answer) => async (page) => {
-  await goTo(page, '#/bench');
-  await type(page, words('bench.convert.label'), text);
-  await tap(page, words('bench.convert'));
-  await untilSeen(page, answer);
+const calculation = (op, given) => async (page) => {
+  await goTo(page, `#/bench/${op}/${encodeURIComponent(JSON.stringify(given))}`);
+  await untilSeen(page, words(`calc.${op}`));
+  await tap(page, words('bench.work'));
+  await openAll(page);
 };
+
+const wrenches = [
+  { id: 'short', low: '5 N·m', high: '25 N·m' },
+  { id: 'long', low: '20 N·m', high: '100 N·m', graduation: '0.5 N·m' },
+];
 
 /** Name of the screen -> the way to it. The sample jobs must lie in the store. */
 export const screens = {
@@ -54,8 +59,27 @@ export const screens = {
     await goTo(page, '#/record/closed-job');
     await untilSeen(page, words('record.warnings'));
   },
-  'bench with a result': convert('18 ft-lb', 'N·m'),
-  'bench with a refusal': convert('18 parsecs', words('finding.unknown-unit', { text: 'parsecs' })),
+  bench: async (page) => {
+    await goTo(page, '#/bench');
+    await untilSeen(page, words('bench.intro'));
+  },
+  'calculation: viscosity': calculation('oil-curve', { grade: '10W-40' }),
+  'calculation: running out': calculation('run-out', {
+    volume: '3 L',
+    hole: '12 mm',
+    temperature: '65 °C',
+  }),
+  'calculation: wrenches': calculation('wrench', { torque: '25 N·m', wrenches }),
+  'calculation: level window': calculation('level', {
+    gauge: 'window',
+    band: '400 mL',
+    share: '20 %',
+  }),
+  'calculation: bottles': calculation('bottles', {
+    need: '2.6 L',
+    bottles: [{ size: '4 L', left: '1 L' }, { size: '2 L' }],
+  }),
+  'calculation refused': calculation('torque-check', { what: 'plug', thread: 'M99', torque: '25' }),
   settings: (page) => goTo(page, '#/settings'),
   'no such bike': (page) => goTo(page, '#/bike/none'),
 };

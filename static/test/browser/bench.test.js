@@ -1,0 +1,93 @@
+// The calculations: from the step that raises them and on their own, without a
+// network, with what was typed kept.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { goTo, startJob, stored } from './job-page.js';
+import { openBrowser, startServer } from './launch.js';
+import { untilState } from './page.js';
+import { field, heading, tap, tapText, type, typed, untilSeen } from './person.js';
+import { sampleCard, words } from './words.js';
+
+const card = sampleCard('tessaly-corda-650');
+const drain = card.bolts.find((bolt) => bolt.id === 'drain');
+const torque = `${drain.torque.value} N·m`;
+
+test('a step opens its calculation with what the card knows, and loses nothing', async (t) => {
+  const page = await offlinePage(t);
+  await startJob(page, `${card.make} ${card.model}`);
+  const [{ id }] = await stored(page, 'jobs');
+  await goTo(page, `#/job/${id}/step/tighten-drain`);
+  await type(page, words('ask.torque'), '27 Nm');
+  await tap(page, words('calc.wrench'), 'link');
+
+  await untilSeen(page, words('ask.wrenches'));
+  assert.equal(await heading(page), words('calc.wrench'));
+  assert.equal(await typed(page, words('ask.wrench.torque')), torque);
+  await type(page, words('ask.id'), 'half inch');
+  await type(page, words('ask.wrench.low'), '20 Nm');
+  await type(page, words('ask.wrench.high'), '100 Nm');
+  await tap(page, words('bench.work'));
+  await untilSeen(page, words('bench.take'));
+  await untilSeen(page, words('wrench.sets'));
+
+  await tap(page, words('nav.back'));
+  await untilSeen(page, words('job.must'));
+  assert.equal(await typed(page, words('ask.torque')), '27 Nm', 'what was typed and not kept');
+
+  await goTo(page, '#/bench/wrench');
+  await untilSeen(page, words('bench.take'));
+  await untilSeen(page, `${words('ask.wrenches')} (1)`);
+});
+
+test('what is wrong is said beside its field, and the field keeps it', async (t) => {
+  const page = await offlinePage(t);
+  await goTo(page, '#/bench');
+  await tapText(page, words('calc.run-out'));
+  await type(page, words('ask.run-out.volume'), '300 L');
+  await type(page, words('ask.run-out.hole'), '12 parsecs');
+  await type(page, words('ask.run-out.temperature'), '65');
+  await tap(page, words('bench.work'));
+  await untilSeen(page, words('finding.unknown-unit', { text: 'parsecs' }));
+  const beside = await (
+    await field(page, words('ask.run-out.hole'))
+  ).evaluate((input) => input.parentElement.querySelector('.finding').textContent);
+  assert.ok(beside.includes(words('finding.unknown-unit', { text: 'parsecs' })), beside);
+  assert.equal(await typed(page, words('ask.run-out.volume')), '300 L');
+
+  await type(page, words('ask.run-out.volume'), '3 L');
+  await type(page, words('ask.run-out.hole'), '12 mm');
+  await tap(page, words('bench.work'));
+  await untilSeen(page, words('figure.stream-ends'));
+  const picture = await page.$eval('svg[role=img]', (svg) => svg.getAttribute('aria-label'));
+  assert.equal(picture, words('bench.chart.run-out'));
+
+  await goTo(page, '#/bikes');
+  await goTo(page, '#/bench/run-out');
+  assert.equal(await typed(page, words('ask.run-out.hole')), '12 mm', 'kept for the next time');
+  await tap(page, words('bench.clear'));
+  assert.equal(await typed(page, words('ask.run-out.hole')), '');
+});
+
+test('a figure in the wrong column is found out', async (t) => {
+  const page = await offlinePage(t);
+  await goTo(page, '#/bench/torque-check');
+  await (await page.waitForSelector('select[name=what]')).select('plug');
+  await type(page, words('ask.thread'), 'M12x1.5');
+  await (await page.$('select[name=seal]')).select('flat-copper');
+  await type(page, words('ask.torque-check.torque'), '177 Nm');
+  await tap(page, words('bench.work'));
+  await untilSeen(page, words('torque.not-believable'));
+  await untilSeen(page, words('finding.torque-slip', { meant: '177 lbf·in', value: '20 N·m' }));
+});
+
+/** A page of the site whose server is gone. */
+async function offlinePage(t) {
+  const server = await startServer(t);
+  const page = await (await openBrowser(t)).newPage();
+  await page.setViewport({ width: 360, height: 740 });
+  await page.goto(server.url);
+  await untilState(page, 'ready');
+  await server.stop();
+  await page.reload();
+  return page;
+}
