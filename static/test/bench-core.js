@@ -4,8 +4,8 @@ import { execFile } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { door } from '../app/core/door.js';
 import { launchChromium, startServer } from './browser/launch.js';
+import { coreInNode } from './core-in-node.js';
 import { median } from './median.js';
 
 const root = new URL('../../', import.meta.url);
@@ -42,14 +42,7 @@ async function native() {
 }
 
 async function inNode() {
-  await import(new URL('build/wasm_exec.js', root));
-  const go = new globalThis.Go();
-  const { instance } = await WebAssembly.instantiate(
-    readFileSync(new URL('build/core.wasm', root)),
-    go.importObject,
-  );
-  go.run(instance);
-  const call = door(instance);
+  const call = await coreInNode();
   const inputs = cards().map((card) => JSON.stringify({ card }));
   const times = [];
   for (let run = -warmUp; run < runs; run++) {

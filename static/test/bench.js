@@ -1,6 +1,7 @@
 // Prints what the program costs: how much slower the core is as WebAssembly than
 // natively, what the page weighs, how long a phone takes to start it. Compare
 // the ratios; the times are this machine's.
+import { calculationCosts } from './bench-calculations.js';
 import { coreCosts } from './bench-core.js';
 import { sizes } from './bench-size.js';
 import { startTimes } from './bench-start.js';
@@ -23,6 +24,18 @@ table(
   'The plans of all sample cards, median',
   ['', 'µs', 'of native'],
   core.map(({ name, micros }) => [name, micros.toFixed(0), (micros / core[0].micros).toFixed(1)]),
+);
+
+const calculations = await calculationCosts();
+table(
+  'Calculations, median in µs',
+  ['', 'native', 'WebAssembly in Node', 'of native'],
+  calculations.map(({ name, native, wasm }) => [
+    name,
+    native.toFixed(0),
+    wasm.toFixed(0),
+    (wasm / native).toFixed(1),
+  ]),
 );
 
 const files = await sizes();
