@@ -2,6 +2,7 @@ package core
 
 import (
 	"math"
+	"strings"
 
 	"tidysump/internal/drain"
 	"tidysump/internal/finding"
@@ -100,10 +101,14 @@ func curve(e *drain.Engine, viscosity float64) []float64 {
 // decades puts an upright axis of powers of ten, from 1 mL to the volume in mL.
 func (a *answer) decades(volume float64) {
 	var places []float64
-	texts := []string{}
+	var texts []string
 	for v := 1.0; v < volume; v *= 10 {
+		text := a.between(v/1000, v/1000, "mL", 2)[0]
+		if strings.HasPrefix(text, "0 ") {
+			continue // too little to say in fluid ounces
+		}
 		places = append(places, v)
-		texts = append(texts, a.between(v/1000, v/1000, "mL", 2)[0])
+		texts = append(texts, text)
 	}
 	a.put("yTicks").points = places
 	a.put("yTexts").texts = texts
