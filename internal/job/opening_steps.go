@@ -21,7 +21,7 @@ func (p *planner) drainOne(c *card.Circuit) {
 	}
 	p.onCircuit(word, c)
 	for _, b := range p.openings() {
-		if p.owner(b) == c.ID {
+		if b.Circuit == c.ID {
 			p.open(b)
 		}
 	}
@@ -29,7 +29,7 @@ func (p *planner) drainOne(c *card.Circuit) {
 	for _, s := range p.strain {
 		if s.Circuit == c.ID {
 			for _, b := range p.holding(s.ID) {
-				if !b.Drains {
+				if !b.Drains || !p.doing(b.Circuit) { // else open already
 					p.open(b)
 				}
 			}
