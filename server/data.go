@@ -35,6 +35,7 @@ func dataFiles(corePath string) (map[string][]byte, error) {
 	}
 	return map[string][]byte{
 		"bikes.json":          answer.OK,
+		"entries.json":        specs.Entries,
 		"licences.txt":        licences,
 		"samples.json":        samples,
 		"words-en.json":       specs.WordsEN,

@@ -19,6 +19,12 @@ var cards embed.FS
 //go:embed card.schema.json
 var CardSchema []byte
 
+// Entries is the table of what a card may say and of the parts and layouts that
+// a new card begins with, for the page's editor.
+//
+//go:embed entries.json
+var Entries []byte
+
 // WordsEN is the English word catalogue: a JSON object from word id to
 // sentence, placeholders in braces. BenchWordsEN is the part of it that only the
 // calculations at the bench need.

@@ -42,12 +42,17 @@ func Check(c *Card) []finding.Finding {
 	k.figure("/interval/distance", c.Interval.Distance, distanceLimit)
 	k.figure("/interval/time", c.Interval.Time, monthsLimit)
 	k.engine(&c.Engine)
+	if !finding.Refused(k.list) {
+		k.believable(c)
+	}
+	k.dropKept()
 	return k.list
 }
 
 type checker struct {
 	list                            []finding.Finding
 	sources, circuits, holders, ids map[string]bool
+	kept                            []string // pointers of figures that were kept with a reason
 }
 
 func (c *checker) add(grade finding.Grade, code, where string, values ...string) {
@@ -210,7 +215,7 @@ func (c *checker) seals(at string, list []Seal) {
 }
 
 func (c *checker) seal(at string, s *Seal) {
-	c.oneOf(at+"/kind", s.Kind, "flat-aluminium", "flat-copper", "folded", "bonded", "o-ring", "paper", "fibre", "square-ring")
+	c.oneOf(at+"/kind", s.Kind, bolt.Seals...)
 	c.figure(at+"/inner", s.Inner, lengthLimit)
 	c.figure(at+"/outer", s.Outer, lengthLimit)
 	c.figure(at+"/thickness", s.Thickness, lengthLimit)

@@ -41,6 +41,7 @@ var operations = [...]struct {
 	{"check-card", checkCard},
 	{"forms", forms},
 	{"plan", plan},
+	{"read-entry", readEntry},
 	{"replay", replay},
 }
 
