@@ -101,6 +101,7 @@ func pageWords(t *testing.T) []family {
 		{"core.", matches(t, `state === '(\w+)'`), plain},
 		{"settings.", matches(t, `part\(\s*'(\w+)'`), plain},
 		{"level.", levels(t), plain},
+		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
 	}
 	for _, path := range filesOf(t, ".js", "static/app") {

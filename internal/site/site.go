@@ -19,6 +19,9 @@ type Options struct {
 	// Data are files made elsewhere, by name ("bikes.json"); the page finds
 	// their URLs as __FILES__["data/bikes.json"].
 	Data map[string][]byte
+	// Fixed are files made elsewhere that the world finds under their own names
+	// at the root ("card.schema.json").
+	Fixed map[string][]byte
 	// Preload names the data files that the first screen can't do without.
 	Preload []string
 	// Cache is a folder that keeps compressed bytes from one build to the next;
@@ -104,6 +107,11 @@ func (s *Site) addCore(o Options) error {
 func (s *Site) addData(o Options) error {
 	for name, body := range o.Data {
 		if err := s.addHashed("data/"+name, body); err != nil {
+			return err
+		}
+	}
+	for name, body := range o.Fixed {
+		if err := s.addFixed(name, body); err != nil {
 			return err
 		}
 	}

@@ -1,4 +1,5 @@
 import { bench } from './view/bench.js';
+import { cards } from './view/cards.js';
 import { edit } from './view/edit.js';
 import { job } from './view/job.js';
 import { plan } from './view/plan.js';
@@ -6,4 +7,4 @@ import { record } from './view/record.js';
 import { settings } from './view/settings.js';
 
 /** All screens but the first, by the name in their address. */
-export const screens = { bike: plan, job, record, bench, edit, settings };
+export const screens = { bike: plan, job, record, bench, cards, edit, settings };
