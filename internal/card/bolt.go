@@ -13,6 +13,7 @@ const (
 	FilterCanned Purpose = "filter-can" // a spin-on filter itself
 	FillerCap    Purpose = "filler-cap"
 	LevelScrew   Purpose = "level-screw"
+	Panel        Purpose = "panel"       // holds a panel or guard that is in the way
 	LeaveAlone   Purpose = "leave-alone" // looks like a drain and is not one
 )
 
@@ -24,6 +25,7 @@ type Bolt struct {
 	Of      string // id of the filter or strainer it holds
 	Place   string // where on the bike, in the card's own words
 	Count   int    // how many alike; 0 means one
+	Order   string // in which order they are tightened, and which is the longer one
 	Drains  bool   // oil runs out here
 	Magnet  bool
 	Thread  string // "M12x1.5", "3/4-16 UNF"
@@ -42,6 +44,7 @@ func (b *Bolt) Members(m *wire.Members) {
 	m.String("of", &b.Of)
 	m.String("place", &b.Place)
 	m.Int("count", &b.Count)
+	m.String("order", &b.Order)
 	m.Bool("drains", &b.Drains)
 	m.Bool("magnet", &b.Magnet)
 	m.String("thread", &b.Thread)
@@ -73,10 +76,14 @@ func (s *Seal) Members(m *wire.Members) {
 	m.Int("count", &s.Count)
 }
 
-// Filter is an oil filter that is changed.
+// Centrifugal is the kind of filter that throws the dirt out: it is cleaned and
+// put back, and doesn't count as a filter that is changed.
+const Centrifugal = "centrifugal"
+
+// Filter is an oil filter that is changed, or a centrifugal one.
 type Filter struct {
 	ID      string
-	Kind    string // spin-on, cartridge
+	Kind    string // spin-on, cartridge, centrifugal
 	Circuit string
 	Mount   string // up, sideways, down: where the open end points
 	// EveryNth: due at each nth oil change (1 = each).
@@ -100,14 +107,17 @@ func (f *Filter) Members(m *wire.Members) {
 type Strainer struct {
 	ID      string
 	Circuit string
-	Place   string
-	Seals   []Seal
+	// EveryNth: cleaned at each nth oil change (1 = each).
+	EveryNth int
+	Place    string
+	Seals    []Seal
 }
 
 // Members names the strainer's members.
 func (s *Strainer) Members(m *wire.Members) {
 	m.String("id", &s.ID, wire.Required)
 	m.String("circuit", &s.Circuit, wire.Required)
+	m.Int("everyNth", &s.EveryNth)
 	m.String("place", &s.Place)
 	wire.List(m, "seals", &s.Seals)
 }

@@ -61,10 +61,25 @@ type Layout string
 
 // The layouts known so far.
 const (
-	WetSump       Layout = "wet-sump"       // one oil for engine, gearbox and clutch
-	SmallStrainer Layout = "small-strainer" // as wet-sump, with a strainer and no filter
-	DrySump       Layout = "dry-sump"       // engine oil in a tank of its own
+	WetSump         Layout = "wet-sump"         // one oil for engine, gearbox and clutch
+	WetSumpShaft    Layout = "wet-sump-shaft"   // as wet-sump, with a shaft and its final drive
+	SeparateGearbox Layout = "separate-gearbox" // wet sump, dry clutch, gearbox with an oil of its own
+	SmallStrainer   Layout = "small-strainer"   // as wet-sump, with a strainer and no filter
+	TwoStrainers    Layout = "v-twin-strainers" // V-twin, as wet-sump, with two strainers and a filter
+	TwoCompartments Layout = "two-compartment"  // crank side and clutch side with an oil each
+	DrySump         Layout = "dry-sump"         // engine oil in a tank of its own
+	DrySumpFrame    Layout = "dry-sump-frame"   // engine oil in the frame
+	SeparateOils    Layout = "separate-oils"    // tank and engine, primary case, gearbox: three oils
+	FlatTwin        Layout = "flat-twin"        // wet sump, dry clutch, gearbox and shaft
+	Scooter         Layout = "scooter"          // engine oil and final-drive oil, belt between
 )
+
+var layouts = [...]Layout{WetSump, WetSumpShaft, SeparateGearbox, SmallStrainer, TwoStrainers, TwoCompartments,
+	DrySump, DrySumpFrame, SeparateOils, FlatTwin, Scooter}
+
+// InTank reports whether the engine oil lies in a tank or the frame, from where
+// it creeps into the crankcase while the bike stands.
+func (l Layout) InTank() bool { return l == DrySump || l == DrySumpFrame || l == SeparateOils }
 
 // Engine is what the engine is.
 type Engine struct {
@@ -98,10 +113,12 @@ func (s *Source) Members(m *wire.Members) {
 type Interval struct {
 	Distance *Figure
 	Time     *Figure
+	Hours    *Figure // of running, where a manual counts those
 }
 
 // Members names the interval's members.
 func (i *Interval) Members(m *wire.Members) {
 	wire.Optional(m, "distance", &i.Distance)
 	wire.Optional(m, "time", &i.Time)
+	wire.Optional(m, "hours", &i.Hours)
 }

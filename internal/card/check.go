@@ -37,12 +37,15 @@ func Check(c *Card) []finding.Finding {
 	for i := range c.Strain {
 		at := "/strainers/" + strconv.Itoa(i)
 		k.refers(at+"/circuit", c.Strain[i].Circuit, k.circuits)
+		k.nth(at+"/everyNth", c.Strain[i].EveryNth)
 		k.seals(at+"/seals", c.Strain[i].Seals)
 	}
 	k.figure("/interval/distance", c.Interval.Distance, distanceLimit)
 	k.figure("/interval/time", c.Interval.Time, monthsLimit)
+	k.figure("/interval/hours", c.Interval.Hours, hoursLimit)
 	k.engine(&c.Engine)
 	if !finding.Refused(k.list) {
+		k.whole(c)
 		k.believable(c)
 	}
 	k.dropKept()
@@ -83,7 +86,7 @@ func (c *checker) form(k *Card) bool {
 	if len(k.Circuits) == 0 {
 		c.add(finding.Refuse, "no-circuit", "/circuits")
 	}
-	c.oneOf("/layout", string(k.Layout), string(WetSump), string(SmallStrainer), string(DrySump))
+	c.layout(k.Layout)
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {
 		c.add(finding.Refuse, "years-reversed", "/yearTo")
 	}
@@ -178,7 +181,7 @@ func (c *checker) level(at string, l *Level) {
 
 func (c *checker) bolt(at string, b *Bolt) {
 	c.oneOf(at+"/purpose", string(b.Purpose), string(DrainPlug), string(StrainerCap), string(FilterCover),
-		string(FilterCanned), string(FillerCap), string(LevelScrew), string(LeaveAlone))
+		string(FilterCanned), string(FillerCap), string(LevelScrew), string(Panel), string(LeaveAlone))
 	c.word(at+"/drive", b.Drive, "hexagon", "hexagon-key", "six-lobe", "hand", "strap")
 	if b.Circuit != "" {
 		c.refers(at+"/circuit", b.Circuit, c.circuits)
@@ -201,7 +204,7 @@ func (c *checker) bolt(at string, b *Bolt) {
 }
 
 func (c *checker) filter(at string, f *Filter) {
-	c.oneOf(at+"/kind", f.Kind, "spin-on", "cartridge")
+	c.oneOf(at+"/kind", f.Kind, "spin-on", "cartridge", Centrifugal)
 	c.word(at+"/mount", f.Mount, "up", "sideways", "down")
 	c.refers(at+"/circuit", f.Circuit, c.circuits)
 	c.nth(at+"/everyNth", f.EveryNth)
@@ -234,65 +237,4 @@ func (c *checker) engine(e *Engine) {
 	}
 	c.word("/engine/cooling", e.Cooling, "air", "oil", "liquid")
 	c.word("/engine/clutch", e.Clutch, "wet", "dry")
-}
-
-// word checks an id out of a fixed list; empty means not known.
-func (c *checker) word(where, got string, list ...string) {
-	if got != "" {
-		c.oneOf(where, got, list...)
-	}
-}
-
-// oneOf checks an id that must be there.
-func (c *checker) oneOf(where, got string, list ...string) {
-	if !oneOf(got, list...) {
-		c.add(finding.Refuse, "unknown-word", where, "text", clip(got))
-	}
-}
-
-func (c *checker) nth(where string, n int) {
-	if n < 0 || n > 20 {
-		c.add(finding.Refuse, "bad-count", where, "value", strconv.Itoa(n))
-	}
-}
-
-func (c *checker) refers(where, id string, known map[string]bool) {
-	if !known[id] {
-		c.add(finding.Refuse, "unknown-id", where, "text", clip(id))
-	}
-}
-
-func oneOf(s string, list ...string) bool {
-	for _, l := range list {
-		if s == l {
-			return true
-		}
-	}
-	return false
-}
-
-// validID: lower-case letters, digits and hyphens, 1 to 60 of them.
-func validID(id string) bool {
-	if id == "" || len(id) > 60 {
-		return false
-	}
-	for _, r := range id {
-		if (r < 'a' || r > 'z') && (r < '0' || r > '9') && r != '-' {
-			return false
-		}
-	}
-	return true
-}
-
-// clip keeps a foreign text short enough for a sentence.
-func clip(s string) string {
-	const most = 40
-	n := 0
-	for i := range s {
-		if n == most {
-			return s[:i] + "…"
-		}
-		n++
-	}
-	return s
 }

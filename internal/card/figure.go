@@ -96,6 +96,7 @@ var (
 	distanceLimit = limit{quantity.Distance, 50, 100000}
 	durationLimit = limit{quantity.Duration, 0.05, 24 * 60}
 	turnLimit     = limit{quantity.Angle, 30, 720}
+	hoursLimit    = limit{quantity.Duration, 60, 1000 * 60}
 	monthsLimit   = limit{quantity.Duration, 20 * 24 * 60, 6000 * 24 * 60}
 )
 

@@ -9,30 +9,53 @@ import (
 	"strings"
 	"testing"
 
+	"tidysump/internal/card"
 	"tidysump/specs"
 )
 
 var update = flag.Bool("update", false, "rewrite the plans in testdata/plans")
 
-// benches are the benches of the golden plans. "all" is for the cards that have
-// more than one oil.
-var benches = []struct{ name, json string }{
-	{"metric", `{"system":"metric"}`},
-	{"us-keep-filter", `{"system":"us","keepFilter":true}`},
-	{"all", `{"system":"metric","circuits":["engine","primary","gearbox"]}`},
+// benches are the benches of the golden plans. "all" does every oil, and cleans
+// everything, of a card that has more of them than an oil change always does;
+// "us-keep-filter" is for the cards that have a filter to keep.
+func benches(t *testing.T, c *card.Card) map[string]string {
+	list := map[string]string{"metric": `{"system":"metric"}`}
+	if len(c.Filters) > 0 {
+		list["us-keep-filter"] = `{"system":"us","keepFilter":true}`
+	}
+	var circuits, also []string
+	for i := range c.Circuits {
+		circuits = append(circuits, c.Circuits[i].ID)
+	}
+	for i := range c.Filters {
+		if c.Filters[i].Kind == card.Centrifugal {
+			also = append(also, c.Filters[i].ID)
+		}
+	}
+	for i := range c.Strain {
+		if c.Strain[i].EveryNth > 1 {
+			also = append(also, c.Strain[i].ID)
+		}
+	}
+	if len(circuits) > 1 || len(also) > 0 {
+		all, err := json.Marshal(map[string]any{"system": "metric", "circuits": circuits, "also": also})
+		if err != nil {
+			t.Fatal(err)
+		}
+		list["all"] = string(all)
+	}
+	return list
 }
 
 // The plans of the sample cards are as a mechanic has read and approved them.
 func TestPlan_Golden(t *testing.T) {
 	wanted := map[string]bool{}
-	for file, card := range specs.Cards() {
-		for _, b := range benches {
-			if b.name == "all" && !bytes.Contains(card, []byte(`"dry-sump"`)) {
-				continue
-			}
-			name := strings.TrimSuffix(file, ".json") + "." + b.name + ".json"
+	for file, text := range specs.Cards() {
+		c, _ := card.Read(text)
+		for bench, in := range benches(t, c) {
+			name := strings.TrimSuffix(file, ".json") + "." + bench + ".json"
 			wanted[name] = true
-			t.Run(name, func(t *testing.T) { checkGolden(t, name, cardInput(card, b.json)) })
+			t.Run(name, func(t *testing.T) { checkGolden(t, name, cardInput(text, in)) })
 		}
 	}
 	files, err := filepath.Glob("../../testdata/plans/*.json")

@@ -29,6 +29,9 @@ type Bench struct {
 	// Circuits are the ids of the circuits done today; empty means those that
 	// the card wants at each change.
 	Circuits []string
+	// Also are the ids of the strainers and centrifugal filters not due at each
+	// change that are cleaned today all the same.
+	Also []string
 }
 
 // Members names the bench's members.
@@ -38,6 +41,7 @@ func (b *Bench) Members(m *wire.Members) {
 	wire.Text(m, "place", &b.Place)
 	m.Bool("keepFilter", &b.KeepFilter)
 	wire.Texts(m, "circuits", &b.Circuits)
+	wire.Texts(m, "also", &b.Also)
 }
 
 // check fills in what is empty and says what the bench asks for that the card
@@ -63,6 +67,11 @@ func (b *Bench) check(c *card.Card, at string) []finding.Finding {
 	for i, id := range b.Circuits {
 		if circuitOf(c, id) == nil {
 			add("unknown-id", "/circuits/"+strconv.Itoa(i), id)
+		}
+	}
+	for i, id := range b.Also {
+		if !rare(c, id) {
+			add("unknown-id", "/also/"+strconv.Itoa(i), id)
 		}
 	}
 	return list

@@ -1,6 +1,7 @@
 package job_test
 
 import (
+	"slices"
 	"strconv"
 	"testing"
 
@@ -28,13 +29,13 @@ func drawCard(t *rapid.T) *card.Card {
 	holders := []string{""}
 	for i := range rapid.IntRange(0, 2).Draw(t, "filters") {
 		f := card.Filter{ID: "filter" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"),
-			Kind:  pick(t, "kind", "spin-on", "cartridge"),
+			Kind: pick(t, "kind", "spin-on", "cartridge", card.Centrifugal), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"),
 			Mount: pick(t, "mount", "", "up", "sideways", "down"), Seals: drawSeals(t)}
 		c.Filters = append(c.Filters, f)
 		holders = append(holders, f.ID)
 	}
 	for i := range rapid.IntRange(0, 2).Draw(t, "strainers") {
-		s := card.Strainer{ID: "mesh" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"), Seals: drawSeals(t)}
+		s := card.Strainer{ID: "mesh" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"), Seals: drawSeals(t)}
 		c.Strain = append(c.Strain, s)
 		holders = append(holders, s.ID)
 	}
@@ -69,8 +70,9 @@ func drawCircuit(t *rapid.T, id string) card.Circuit {
 func drawBolt(t *rapid.T, id string, circuits, holders []string) card.Bolt {
 	b := card.Bolt{ID: id, Circuit: rapid.SampledFrom(circuits).Draw(t, "circuit"), Of: rapid.SampledFrom(holders).Draw(t, "of"),
 		Purpose: rapid.SampledFrom([]card.Purpose{card.DrainPlug, card.StrainerCap, card.FilterCover, card.FilterCanned,
-			card.FillerCap, card.LevelScrew, card.LeaveAlone}).Draw(t, "purpose"),
+			card.FillerCap, card.LevelScrew, card.Panel, card.LeaveAlone}).Draw(t, "purpose"),
 		Count: rapid.IntRange(0, 4).Draw(t, "count"), Drains: rapid.Bool().Draw(t, "drains"), Magnet: rapid.Bool().Draw(t, "magnet"),
+		Order:  pick(t, "order", "", "top, bottom"),
 		Drive:  pick(t, "drive", "", "hexagon", "hexagon-key", "six-lobe", "hand", "strap"),
 		Place:  pick(t, "place", "", "below"),
 		Size:   drawFigure(t, "size", "mm", 17),
@@ -114,6 +116,17 @@ func drawBench(t *rapid.T, c *card.Card) job.Bench {
 	for _, r := range c.Circuits {
 		if rapid.Bool().Draw(t, "does "+r.ID) {
 			b.Circuits = append(b.Circuits, r.ID)
+		}
+	}
+	for _, s := range c.Strain {
+		drains := slices.ContainsFunc(c.Bolts, func(b card.Bolt) bool { return b.Of == s.ID && b.Drains })
+		if s.EveryNth > 1 && !drains && rapid.Bool().Draw(t, "also "+s.ID) {
+			b.Also = append(b.Also, s.ID)
+		}
+	}
+	for _, f := range c.Filters {
+		if f.Kind == card.Centrifugal && f.EveryNth > 1 && rapid.Bool().Draw(t, "also "+f.ID) {
+			b.Also = append(b.Also, f.ID)
 		}
 	}
 	return b

@@ -1,9 +1,6 @@
 package job
 
 import (
-	"strconv"
-	"strings"
-
 	"tidysump/internal/card"
 	"tidysump/internal/drain"
 	"tidysump/internal/fill"
@@ -13,22 +10,22 @@ import (
 // put fits a recipe to its subject and adds it as a step.
 func (p *planner) put(word string, on subject) {
 	r := recipeOf(word)
-	s := Step{ID: word, Stage: p.stage, Word: "step." + word, Must: r.must, Values: p.values(word, on)}
-	if id := on.id(); id != "" {
-		s.ID += "-" + id
-	}
+	s := Step{ID: p.stepID(word, on), Stage: p.stage, Word: "step." + word, Must: r.must, Values: p.values(word, on)}
 	for _, w := range r.warns {
 		if p.warnHolds(w, on) {
 			s.Warns = append(s.Warns, Warn{p.signal(w), "caution." + w})
 		}
 	}
 	for _, f := range r.figures {
-		if f == "torque" && on.bolt.Turn.Known() && !on.bolt.Torque.Known() {
-			continue // tightened by the turn: there is no torque to look for
+		if p.needless(f, on) {
+			continue
 		}
 		s.Figures = append(s.Figures, p.figure(f, on))
 	}
 	for _, what := range r.asks {
+		if what == AskLevel && !hasGauge(on.circuit) {
+			continue
+		}
 		s.Asks = append(s.Asks, p.ask(what, on))
 	}
 	for _, op := range r.helps {
@@ -37,6 +34,56 @@ func (p *planner) put(word string, on subject) {
 		}
 	}
 	p.plan.Steps = append(p.plan.Steps, s)
+}
+
+// stepID names a step. What a day with one oil says once has no id behind it.
+// Words and ids can make the same name ("level-found-hot" of "x" and
+// "level-found" of "hot-x"), and a cover can come off twice: the second is told
+// apart, since events name steps by it.
+func (p *planner) stepID(word string, on subject) string {
+	id := word
+	if on.id() != "" && !(len(p.circuits) == 1 && oncePerOil(word)) {
+		id += "-" + on.id()
+	}
+	for p.taken(id) {
+		id += "-again"
+	}
+	return id
+}
+
+func oncePerOil(word string) bool {
+	return word == "tray" || word == "tray-unknown" || word == "run-out" || word == "look-oil"
+}
+
+func (p *planner) taken(id string) bool {
+	for i := range p.plan.Steps {
+		if p.plan.Steps[i].ID == id {
+			return true
+		}
+	}
+	return false
+}
+
+// needless reports whether a figure that the card doesn't know isn't missed: the
+// torque of what is tightened by its turn and of a panel, and the kind of
+// interval that the manual doesn't use.
+func (p *planner) needless(figure string, on subject) bool {
+	i := &p.card.Interval
+	switch figure {
+	case "torque":
+		return !on.bolt.Torque.Known() && (on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel)
+	case "interval-distance":
+		return !i.Distance.Known() && i.Hours.Known()
+	case "interval-time":
+		return !i.Time.Known() && i.Hours.Known()
+	case "interval-hours":
+		return !i.Hours.Known()
+	case "band":
+		return on.circuit.Level.Device == "hole" // one edge, no marks
+	case "wait":
+		return on.circuit.Level.Device == "hole" && !on.circuit.Level.Wait.Known()
+	}
+	return false
 }
 
 // signal is a caution's signal word today: oil that is read hot is at 80 °C
@@ -53,6 +100,9 @@ func (p *planner) warnHolds(word string, on subject) bool {
 	switch word {
 	case "traffic":
 		return p.bench.Place == Roadside
+	case "gear-oil-on-tyre":
+		c := circuitOf(p.card, on.bolt.Circuit)
+		return c != nil && c.Role == card.FinalDrive
 	case "oil-on-exhaust":
 		return on.filter.Mount == "sideways"
 	case "wrench-unit":
@@ -88,6 +138,8 @@ func (p *planner) figure(name string, on subject) Shown {
 		return p.firstPour(on.circuit)
 	case "interval-distance":
 		return p.show(name, p.card.Interval.Distance, "interval")
+	case "interval-hours":
+		return p.show(name, p.card.Interval.Hours, "interval")
 	}
 	return p.show(name, p.card.Interval.Time, "interval")
 }
@@ -110,6 +162,8 @@ func (p *planner) ask(what string, on subject) Ask {
 	a := Ask{What: what, Of: on.id()}
 	us, metric := p.bench.System == quantity.US, p.bench.System == quantity.Metric
 	switch {
+	case what == AskLevel && on.circuit.Level.Device == "hole":
+		a.Choice = holeLevels
 	case what == AskLevel:
 		a.Choice = levels
 	case what == AskOdometer && metric:
@@ -128,114 +182,4 @@ func (p *planner) ask(what string, on subject) Ask {
 		a.Unit = "imp pt"
 	}
 	return a
-}
-
-// values fills the placeholders that a step's sentences may have.
-func (p *planner) values(word string, on subject) map[string]string {
-	switch {
-	case on.circuit != nil:
-		return p.circuitValues(on.circuit)
-	case on.bolt != nil:
-		return p.boltValues(on.bolt)
-	case on.filter != nil:
-		return p.filterValues(on.filter)
-	case on.strain != nil:
-		return map[string]string{"place": on.strain.Place}
-	}
-	return p.plainValues(word)
-}
-
-func (p *planner) circuitValues(c *card.Circuit) map[string]string {
-	v := map[string]string{
-		"of":     "@role." + string(c.Role),
-		"where":  orWord(c.Level.Where, "not-known"),
-		"device": idOr("device.", c.Level.Device),
-		"state":  idOr("state.", c.Level.State),
-		"stance": idOr("stance.", c.Level.Stance),
-	}
-	if due := p.show("due", p.volume(c), "volume"); len(due.Texts) > 0 {
-		v["volume"], v["first"] = due.First(), p.firstPour(c).First()
-	}
-	return v
-}
-
-func (p *planner) boltValues(b *card.Bolt) map[string]string {
-	v := map[string]string{
-		"of":      "@not-known",
-		"purpose": "@purpose." + string(b.Purpose),
-		"place":   b.Place,
-		"drive":   idOr("drive.", b.Drive),
-		"thread":  orWord(b.Thread, "not-known"),
-		"seal":    "@seal.none",
-		"count":   strconv.Itoa(b.Number()),
-	}
-	if b.Seal != nil {
-		v["seal"] = "@seal." + b.Seal.Kind
-	}
-	if c := circuitOf(p.card, b.Circuit); c != nil {
-		v["of"] = "@role." + string(c.Role)
-	}
-	return v
-}
-
-func (p *planner) filterValues(f *card.Filter) map[string]string {
-	screws := 0
-	for _, b := range p.holding(f.ID) {
-		if b.Purpose == card.FilterCover {
-			screws += b.Number()
-		}
-	}
-	return map[string]string{"place": f.Place, "mount": idOr("mount.", f.Mount), "screws": strconv.Itoa(screws)}
-}
-
-// plainValues are those of the steps that are about no single thing.
-func (p *planner) plainValues(word string) map[string]string {
-	switch word {
-	case "identify":
-		return map[string]string{"bike": p.plan.Name}
-	case "free-filler", "caps-on":
-		return map[string]string{"places": p.namesOf(func(b *card.Bolt) bool {
-			return b.Purpose == card.FillerCap && p.doing(b.Circuit)
-		})}
-	case "name-plugs":
-		return map[string]string{"places": p.namesOf(p.opens), "leave": p.namesOf(p.left)}
-	case "tray":
-		size, _ := p.tray()
-		return map[string]string{"volume": size}
-	case "count":
-		n := 0
-		for _, b := range p.boltsWhere(p.opened) {
-			n += b.Number()
-		}
-		return map[string]string{"count": strconv.Itoa(n), "places": p.namesOf(p.opened)}
-	}
-	return nil
-}
-
-// namesOf names the places of fasteners, for a sentence.
-func (p *planner) namesOf(want func(*card.Bolt) bool) string {
-	var names []string
-	for _, b := range p.boltsWhere(want) {
-		if b.Place != "" {
-			names = append(names, b.Place)
-		}
-	}
-	if len(names) == 0 {
-		return "@none-on-card"
-	}
-	return strings.Join(names, "; ")
-}
-
-func orWord(text, word string) string {
-	if text == "" {
-		return "@" + word
-	}
-	return text
-}
-
-func idOr(prefix, id string) string {
-	if id == "" {
-		return "@not-known"
-	}
-	return "@" + prefix + id
 }

@@ -31,3 +31,31 @@ func (p *planner) gap(s Shown, word, of string, values ...string) {
 	}
 	p.plan.Gaps = append(p.plan.Gaps, g)
 }
+
+// boltGaps notes what is not known of a fastener that is turned with a tool.
+func (p *planner) boltGaps(b *card.Bolt, s BoltSheet) {
+	if !b.Turn.Known() {
+		p.gap(s.Torque, "torque", s.Purpose, "place", b.Place)
+	}
+	if b.Drive != "strap" {
+		p.gap(s.Size, "size", s.Purpose, "place", b.Place)
+	}
+}
+
+// levelGaps notes what is not known of how a level is read. A hole has no marks,
+// and where nothing is read nothing is missing.
+func (p *planner) levelGaps(c *card.Circuit, role string) {
+	l := &c.Level
+	if l.Device == "measured" {
+		return
+	}
+	if l.Device == "" || l.State == "" || l.Stance == "" {
+		p.gap(p.show("band", nil, "level"), "level", role)
+	}
+	if l.Device != "hole" {
+		p.gap(p.show("band", l.Band, "level"), "band", role)
+	}
+	if l.State == "warm" || l.State == "hot" {
+		p.gap(p.show("wait", l.Wait, "level"), "wait", role)
+	}
+}

@@ -45,7 +45,7 @@ func (p *planner) help(op string, on subject) (h Help, ok bool) {
 		ok = h.figure("band", on.circuit.Level.Band)
 		h.put("gauge", on.circuit.Level.Device)
 	case "run-out":
-		ok = p.runningOut(&h)
+		ok = p.runningOut(&h, on.circuit)
 	default:
 		ok = true
 	}
@@ -88,7 +88,7 @@ func (h *Help) fastener(b *card.Bolt) {
 	switch b.Purpose {
 	case card.FilterCanned:
 		what = bolt.Whats[bolt.Filter-1]
-	case card.FilterCover, card.LevelScrew:
+	case card.FilterCover, card.LevelScrew, card.Panel:
 		what = bolt.Whats[bolt.Screw-1]
 	}
 	h.put("what", what)
@@ -111,13 +111,13 @@ func (h *Help) oil(c *card.Circuit, due *card.Figure) {
 // filling puts how the filter of a circuit is mounted and where its oil lies.
 func (p *planner) filling(h *Help, c *card.Circuit) {
 	h.put("layout", "wet-sump")
-	if p.card.Layout == card.DrySump {
+	if p.card.Layout.InTank() {
 		h.put("layout", "dry-sump")
 	}
 	h.put("filter", "strainer")
 	for i := range p.card.Filters {
 		f := &p.card.Filters[i]
-		if f.Circuit != c.ID {
+		if f.Circuit != c.ID || f.Kind == card.Centrifugal {
 			continue
 		}
 		h.put("filter", "stays")
@@ -128,13 +128,12 @@ func (p *planner) filling(h *Help, c *card.Circuit) {
 	}
 }
 
-// runningOut puts the oil of the engine and the hole of its first drain plug, as
-// wide as the thread at its root.
-func (p *planner) runningOut(h *Help) bool {
+// runningOut puts the oil of a circuit and the hole of its first drain plug, as
+// wide as the thread at its root. A gear oil is too thick for the calculation.
+func (p *planner) runningOut(h *Help, c *card.Circuit) bool {
 	for _, b := range p.openings() {
-		c := circuitOf(p.card, b.Circuit)
 		t, known := bolt.ParseThread(b.Thread)
-		if !known || c == nil || !isEngineOil(c) || !h.figure("volume", p.volume(c)) {
+		if !known || b.Circuit != c.ID || !isEngineOil(c) || !h.figure("volume", p.volume(c)) {
 			continue
 		}
 		h.put("hole", quantity.Number(t.BoreDiameter(), 3)+" mm")

@@ -89,19 +89,19 @@ func (p *planner) seal(s *card.Seal, times int, of string) {
 	p.plan.Parts = append(p.plan.Parts, item(count, word, "kind", "@seal."+s.Kind, "size", size, "of", "@"+of))
 }
 
-// tray gives the size of the tray: all plugs of the day are open at once, so it
-// holds all their oils with room to spare. False when one volume isn't known.
-func (p *planner) tray() (string, bool) {
-	sum := 0.0
-	for _, c := range p.circuits {
+// tray gives the size of the tray: the oils run out one after the other, so it
+// holds the most of them with room to spare. False when a volume isn't known.
+func (p *planner) tray(circuits ...*card.Circuit) (string, bool) {
+	most := 0.0
+	for _, c := range circuits {
 		a, ok := p.volume(c).Amount()
 		if !ok {
 			return "", false
 		}
-		sum += a.Base
+		most = max(most, a.Base)
 	}
 	// Trays are sold by the litre: the next whole one, at least two.
-	litres := max(ceil(fill.TrayFor(sum)), 2)
+	litres := max(ceil(fill.TrayFor(most)), 2)
 	return texts(quantity.Volume, float64(litres), "L", len(strconv.Itoa(litres)), p.bench.System)[0], true
 }
 

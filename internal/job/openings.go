@@ -9,6 +9,12 @@ func (p *planner) turned(b *card.Bolt) bool {
 		return false
 	case card.FilterCover, card.FilterCanned:
 		return p.changing(b.Of)
+	case card.Panel:
+		return b.Circuit == "" || p.doing(b.Circuit)
+	case card.StrainerCap:
+		if b.Of != "" && !b.Drains {
+			return p.holds(b)
+		}
 	}
 	return p.doing(b.Circuit) || p.holds(b)
 }
@@ -16,14 +22,18 @@ func (p *planner) turned(b *card.Bolt) bool {
 // left reports whether a fastener must be left alone today: it never belongs
 // to an oil change, or it lets out an oil that is not done today.
 func (p *planner) left(b *card.Bolt) bool {
-	return b.Purpose == card.LeaveAlone || b.Drains && !p.turned(b)
+	return b.Purpose == card.LeaveAlone || b.Purpose != card.Panel && b.Drains && !p.turned(b)
 }
 
 // opens reports whether a fastener lets out an oil that is done today.
-func (p *planner) opens(b *card.Bolt) bool { return b.Drains && p.turned(b) }
+func (p *planner) opens(b *card.Bolt) bool {
+	return b.Drains && b.Purpose != card.Panel && p.turned(b)
+}
 
 // opened reports whether a fastener was opened in the drain stage.
-func (p *planner) opened(b *card.Bolt) bool { return p.turned(b) && (b.Drains || p.holds(b)) }
+func (p *planner) opened(b *card.Bolt) bool {
+	return p.turned(b) && b.Purpose != card.Panel && (b.Drains || p.holds(b))
+}
 
 // holds reports whether a fastener holds a filter or strainer that comes out
 // today; it is then closed together with it.
@@ -54,8 +64,49 @@ func (p *planner) openings() []*card.Bolt { return p.boltsWhere(p.opens) }
 
 // holding lists the fasteners of the day that hold a filter or strainer.
 func (p *planner) holding(id string) []*card.Bolt {
-	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id && p.turned(b) })
+	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id && p.opened(b) })
 }
+
+// owner is the id of the circuit of the day that a fastener is opened with: its
+// own, or else that of the filter or strainer it holds.
+func (p *planner) owner(b *card.Bolt) string {
+	if p.doing(b.Circuit) {
+		return b.Circuit
+	}
+	for _, s := range p.strain {
+		if s.ID == b.Of {
+			return s.Circuit
+		}
+	}
+	for _, f := range p.filters {
+		if f.ID == b.Of {
+			return f.Circuit
+		}
+	}
+	return ""
+}
+
+// panels lists what holds the panels that are in the way today.
+func (p *planner) panels() []*card.Bolt {
+	return p.boltsWhere(func(b *card.Bolt) bool { return b.Purpose == card.Panel && p.turned(b) })
+}
+
+// fills reports whether an oil of the day is poured in here: through its filler
+// cap, or else through the level screw.
+func (p *planner) fills(b *card.Bolt) bool {
+	if !p.doing(b.Circuit) {
+		return false
+	}
+	return b.Purpose == card.FillerCap || b.Purpose == card.LevelScrew && !p.hasFillerCap(b.Circuit)
+}
+
+func (p *planner) hasFillerCap(circuit string) bool {
+	return len(p.boltsWhere(func(b *card.Bolt) bool { return b.Purpose == card.FillerCap && b.Circuit == circuit })) > 0
+}
+
+// byHand reports whether a filler cap is closed without a tool: those of which
+// the card doesn't tell are taken so too.
+func byHand(b *card.Bolt) bool { return b.Drive == "" || b.Drive == "hand" || b.Drive == "strap" }
 
 func (p *planner) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
 	var list []*card.Bolt

@@ -26,6 +26,7 @@ type Plan struct {
 	Tools    []Item
 	Steps    []Step
 	Gaps     []Gap
+	Also     []Choice
 	Findings []finding.Finding
 }
 
@@ -40,6 +41,7 @@ func (p *Plan) Members(m *wire.Members) {
 	wire.List(m, "tools", &p.Tools)
 	wire.List(m, "steps", &p.Steps)
 	wire.List(m, "gaps", &p.Gaps)
+	wire.List(m, "also", &p.Also)
 	wire.Findings(m, "findings", &p.Findings)
 }
 
@@ -72,6 +74,7 @@ func prepare(c *card.Card, b Bench) (*planner, []finding.Finding) {
 	p := &planner{card: c, bench: &b, plan: &Plan{
 		CardID: c.ID, Name: c.Make + " " + c.Model, Invented: c.Invented, Findings: card.Check(c)}}
 	p.choose()
+	p.alsos()
 	p.oils()
 	p.bolts()
 	p.parts()
@@ -90,16 +93,24 @@ func (p *planner) choose() {
 	}
 	for i := range p.card.Filters {
 		f := &p.card.Filters[i]
-		if !p.bench.KeepFilter && p.doing(f.Circuit) {
+		if p.doing(f.Circuit) && p.due(f) {
 			p.filters = append(p.filters, f)
 		}
 	}
 	for i := range p.card.Strain {
 		s := &p.card.Strain[i]
-		if p.doing(s.Circuit) {
+		if p.doing(s.Circuit) && (!rareStrainer(p.card, s) || p.bench.also(s.ID)) {
 			p.strain = append(p.strain, s)
 		}
 	}
+}
+
+// due reports whether a filter of the day's circuits is taken out today.
+func (p *planner) due(f *card.Filter) bool {
+	if f.Kind == card.Centrifugal {
+		return !rareFilter(f) || p.bench.also(f.ID)
+	}
+	return !p.bench.KeepFilter
 }
 
 func (p *planner) chosen(c *card.Circuit) bool {
@@ -135,7 +146,7 @@ func (p *planner) volume(c *card.Circuit) *card.Figure {
 
 func (p *planner) filterChanged(circuit string) bool {
 	for _, f := range p.filters {
-		if f.Circuit == circuit {
+		if f.Circuit == circuit && f.Kind != card.Centrifugal {
 			return true
 		}
 	}

@@ -60,9 +60,11 @@ func (r *replayer) asked(e placed) *Ask {
 }
 
 func isLevel(s string) bool {
-	for _, l := range levels {
-		if l == s {
-			return true
+	for _, list := range [...][]string{levels, holeLevels} {
+		for _, l := range list {
+			if l == s {
+				return true
+			}
 		}
 	}
 	return false

@@ -46,11 +46,15 @@ func (p *planner) each(word string, holds func(*card.Circuit) bool) {
 }
 
 func always(*card.Circuit) bool     { return true }
+func hasGauge(c *card.Circuit) bool { return c.Level.Device != "measured" }
 func readHot(c *card.Circuit) bool  { return c.Level.State == "hot" }
 func readWarm(c *card.Circuit) bool { return c.Level.State == "warm" }
 
 // readStanding: read cold, or the card does not say how.
 func readStanding(c *card.Circuit) bool { return !readWarm(c) && !readHot(c) }
+
+// readAfterRun: the engine oil, and any other that the card reads warm or hot.
+func readAfterRun(c *card.Circuit) bool { return isEngineOil(c) || !readStanding(c) }
 func isEngineOil(c *card.Circuit) bool  { return c.Role == card.EngineOil }
 func (p *planner) doesEngineOil() bool  { return p.any(isEngineOil) }
 func (p *planner) anythingIsHot() bool  { return p.any(readHot) }
@@ -72,142 +76,133 @@ func (p *planner) any(holds func(*card.Circuit) bool) bool {
 func (p *planner) ready() {
 	p.plain("identify", "lay-out")
 	p.each("check-oil", always)
-	p.plain("stand", "free-filler", "name-plugs", "guard")
+	p.plain("stand", "look-round")
+	for _, b := range p.panels() {
+		p.put("panel-off", subject{bolt: b})
+	}
+	p.plain("wash", "free-filler", "name-plugs", "guard")
 }
 
 func (p *planner) warm() {
-	p.each("level-found", readStanding)
+	p.found("level-found", readStanding)
 	p.plain("warm-up")
-	p.each("level-found", readWarm)
-	p.each("level-found-hot", readHot)
+	p.found("level-found", readWarm)
+	p.found("level-found-hot", readHot)
 	p.plain("key-out")
 }
 
-func (p *planner) drain() {
-	if _, known := p.tray(); known {
-		p.plain("tray")
-	} else {
-		p.plain("tray-unknown")
-	}
-	for _, b := range p.openings() {
-		p.open(b)
-	}
-	p.plain("run-out")
-	for _, s := range p.strain {
-		for _, b := range p.holding(s.ID) {
-			if !b.Drains {
-				p.open(b)
-			}
+// found puts the reading of the levels before anything is drained. A level cover
+// goes back on at once: the engine runs and the bike is moved before it comes
+// off for good.
+func (p *planner) found(word string, holds func(*card.Circuit) bool) {
+	for _, c := range p.circuits {
+		if !holds(c) || !hasGauge(c) {
+			continue
 		}
-		p.put("strainer-out", subject{strain: s})
-	}
-	for _, f := range p.filters {
-		p.put("filter-off-"+f.Kind, subject{filter: f})
-		p.put("old-ring", subject{filter: f})
-	}
-}
-
-func (p *planner) open(b *card.Bolt) {
-	word := "open-drain-plug"
-	if b.Purpose == card.StrainerCap {
-		word = "open-strainer-cap"
-	}
-	p.put(word, subject{bolt: b})
-}
-
-func (p *planner) look() {
-	p.plain("look-oil")
-	for _, b := range p.openings() {
-		if b.Magnet {
-			p.put("look-magnet", subject{bolt: b})
+		covers := p.levelCovers(c)
+		for _, b := range covers {
+			p.put("peek-off", subject{bolt: b})
 		}
-	}
-	for _, f := range p.filters {
-		p.put("look-filter", subject{filter: f})
-	}
-	p.each("measure", always)
-	p.plain("decide")
-}
-
-func (p *planner) close() {
-	p.plain("clean-seats")
-	for _, s := range p.strain {
-		p.put("strainer-in", subject{strain: s})
-		p.tighten(p.holding(s.ID))
-	}
-	for _, b := range p.openings() {
-		if !p.holds(b) {
-			p.tighten([]*card.Bolt{b})
-		}
-	}
-	for _, f := range p.filters {
-		p.put("prepare-"+f.Kind, subject{filter: f})
-		p.tighten(p.holding(f.ID))
-	}
-	p.plain("dry-base", "count")
-}
-
-func (p *planner) tighten(list []*card.Bolt) {
-	for _, b := range list {
-		switch {
-		case b.Purpose == card.FilterCanned:
-			p.put("filter-on", subject{bolt: b})
-		case b.Number() > 1:
-			p.put("tighten-several", subject{bolt: b})
-		default:
-			p.put("tighten", subject{bolt: b})
+		p.put(word, subject{circuit: c})
+		for _, b := range covers {
+			p.put("peek-on", subject{bolt: b})
 		}
 	}
 }
 
 func (p *planner) fill() {
 	for _, c := range p.circuits {
-		if isEngineOil(c) {
+		switch {
+		case !readAfterRun(c):
+			// Gear and chain cases are filled and read before the engine
+			// runs: through the level cover, where there is one.
+			p.withCoverOff(c, p.pourWord(c), "top-up")
+		case p.hasFillerCap(c.ID) || len(p.levelCovers(c)) == 0:
 			p.put(p.pourWord(c), subject{circuit: c})
-			continue
+		default:
+			p.withCoverOff(c, p.pourWord(c))
 		}
-		// Gear and chain cases are filled and read before the engine runs:
-		// through the level cover, where there is one.
-		p.withCoverOff(c, p.pourWord(c), "top-up")
 	}
-	p.plain("caps-on")
+	p.fillersOn()
 	if p.doesEngineOil() {
 		p.plain("first-start")
 	}
 	for _, c := range p.circuits {
-		if isEngineOil(c) {
+		if readAfterRun(c) && hasGauge(c) {
 			p.withCoverOff(c, "top-up")
 		}
 	}
+	if p.doesEngineOil() {
+		p.plain("second-start")
+	}
+}
+
+// fillersOn closes the filler caps: by hand together, by tool one by one.
+func (p *planner) fillersOn() {
+	caps := p.boltsWhere(func(b *card.Bolt) bool { return b.Purpose == card.FillerCap && p.doing(b.Circuit) })
+	hand := p.doesEngineOil() && len(caps) == 0 // poured through what the card doesn't name
+	for _, b := range caps {
+		hand = hand || byHand(b)
+	}
+	if hand {
+		p.plain("caps-on")
+	}
+	for _, b := range caps {
+		if !byHand(b) {
+			p.put("filler-on", subject{bolt: b})
+		}
+	}
+}
+
+// levelCovers lists the level covers and screws of a circuit that are opened for
+// nothing else.
+func (p *planner) levelCovers(c *card.Circuit) []*card.Bolt {
+	return p.boltsWhere(func(b *card.Bolt) bool {
+		return b.Purpose == card.LevelScrew && b.Circuit == c.ID && !p.opened(b)
+	})
 }
 
 // withCoverOff puts steps of a circuit between taking its level cover or level
 // screw off and putting it back on.
 func (p *planner) withCoverOff(c *card.Circuit, words ...string) {
-	covers := p.boltsWhere(func(b *card.Bolt) bool {
-		return b.Purpose == card.LevelScrew && b.Circuit == c.ID && !p.opened(b)
-	})
+	covers := p.levelCovers(c)
 	for _, b := range covers {
-		p.put("level-cover-off", subject{bolt: b})
+		p.put(coverWord(b)+"-off", subject{bolt: b})
 	}
 	for _, w := range words {
-		p.put(w, subject{circuit: c})
+		if w != "top-up" || hasGauge(c) {
+			p.put(w, subject{circuit: c})
+		}
 	}
 	for _, b := range covers {
-		p.put("level-cover-on", subject{bolt: b})
+		p.put(coverWord(b)+"-on", subject{bolt: b})
 	}
 }
 
+func coverWord(b *card.Bolt) string {
+	if b.Number() > 1 {
+		return "level-cover"
+	}
+	return "level-plug"
+}
+
 // pourWord picks the step of a circuit's first pour. Gear and chain cases have
-// no pump circuit or filter that fills up later: all their oil goes in at once.
+// no pump circuit or filter that fills up later: all their oil goes in at once,
+// as it does where no gauge could tell how much is missing.
 func (p *planner) pourWord(c *card.Circuit) string {
 	if _, known := p.volume(c).Amount(); !known {
 		return "pour-unknown"
 	}
-	if isEngineOil(c) {
+	if isEngineOil(c) && hasGauge(c) {
 		return "pour"
 	}
 	return "pour-all"
 }
 
-func (p *planner) settle() { p.plain("leak-look", "ride", "waste", "write-down") }
+func (p *planner) settle() {
+	p.plain("leak-look", "ride")
+	for _, b := range p.panels() {
+		p.put("panel-on", subject{bolt: b})
+	}
+	p.plain("waste", "write-down")
+}

@@ -52,6 +52,7 @@ func (p *planner) oils() {
 		if p.doing(c.ID) {
 			p.gap(o.Due, "volume", o.Role)
 			p.gap(o.Need, "grade", o.Role)
+			p.levelGaps(c, o.Role)
 		}
 		p.plan.Oils = append(p.plan.Oils, o)
 	}
@@ -59,7 +60,7 @@ func (p *planner) oils() {
 
 func (p *planner) hasFilter(circuit string) bool {
 	for _, f := range p.card.Filters {
-		if f.Circuit == circuit {
+		if f.Circuit == circuit && f.Kind != card.Centrifugal {
 			return true
 		}
 	}
@@ -133,8 +134,8 @@ func (p *planner) bolts() {
 		if b.Seal != nil {
 			s.Seal, s.SealFor = "seal."+b.Seal.Kind, sealSize(b.Seal)
 		}
-		if s.Today && wrenched(b) && b.Turn == nil {
-			p.gap(s.Torque, "torque", s.Purpose, "place", b.Place)
+		if s.Today && wrenched(b) && b.Purpose != card.Panel {
+			p.boltGaps(b, s)
 		}
 		p.plan.Bolts = append(p.plan.Bolts, s)
 	}

@@ -72,6 +72,9 @@ func (a *Ask) Members(m *wire.Members) {
 // gauge.
 var levels = []string{"above", "high", "middle", "low", "below"}
 
+// holeLevels are the answers at a level hole, which has no marks.
+var holeLevels = []string{"runs-out", "at-edge", "under-edge"}
+
 // Step is one step of the job. Word names its texts in the catalogue: the
 // title, what to do (".do") and why (".why"); Values fill their placeholders,
 // and a value that begins with "@" is itself a word id.

@@ -13,16 +13,16 @@ func (p *planner) tools() {
 	p.plan.Tools = append(append(p.plan.Tools, p.drives()...), p.wrenches()...)
 	for _, f := range p.filters {
 		if f.Kind == "spin-on" {
-			p.plan.Tools = append(p.plan.Tools, item(1, "tool.filter-grip"))
+			p.plan.Tools = append(p.plan.Tools, item(1, "tool.filter-grip"), item(1, "tool.filter-bag"))
 			break
 		}
 	}
-	if size, ok := p.tray(); ok {
+	if size, ok := p.tray(p.circuits...); ok {
 		p.plan.Tools = append(p.plan.Tools, item(1, "tool.tray", "volume", size))
 	} else {
 		p.plan.Tools = append(p.plan.Tools, item(1, "tool.tray-unknown"))
 	}
-	for _, word := range []string{"tool.funnel", "tool.jug", "tool.gloves", "tool.rags", "tool.white-paper", "tool.lamp", "tool.can"} {
+	for _, word := range []string{"tool.funnel", "tool.jug", "tool.gloves", "tool.rags", "tool.cleaner", "tool.absorbent", "tool.white-paper", "tool.lamp", "tool.can"} {
 		p.plan.Tools = append(p.plan.Tools, item(1, word))
 	}
 	if p.bench.Place == Garage {

@@ -24,3 +24,20 @@ export function radios(legend, words, value, values, pick) {
     )}
   </fieldset>`;
 }
+
+/** Boxes that can be ticked: a legend and lines of id, label and whether it is on. */
+export const ticks = (legend, lines, pick) =>
+  html`<fieldset class="choice">
+    <legend>${t(legend)}</legend>
+    ${lines.map(
+      ({ id, label, on }) =>
+        html`<label
+          ><input
+            type="checkbox"
+            .checked=${Boolean(on)}
+            @change=${(e) => pick(id, e.target.checked)}
+          />
+          <span>${label}</span></label
+        >`,
+    )}
+  </fieldset>`;

@@ -6,7 +6,7 @@ import { startJob } from '../job.js';
 import { go } from '../router.js';
 import { set, settings } from '../settings.js';
 import { t } from '../words.js';
-import { radios } from './choice.js';
+import { radios, ticks } from './choice.js';
 import { finding, findings } from './figure.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheet.js';
 
@@ -46,7 +46,7 @@ function draw(card, bench, answer, change, start) {
   return html`
     <h1 tabindex="-1">${card.make} ${card.model}</h1>
     ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
-    ${today(card, bench, answer?.ok?.oils, change)}
+    ${today(card, bench, answer?.ok, change)}
     ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
   `;
 }
@@ -81,7 +81,7 @@ const section = (word, content) =>
   </section>`;
 
 /** The bench: what is true here today, in one line that opens. */
-function today(card, bench, oils, change) {
+function today(card, bench, { oils, also } = {}, change) {
   const system = (value) => {
     set('system', value).catch(() => {}); // a store that is missing must not stop the plan
     change({ system: value });
@@ -106,6 +106,7 @@ function today(card, bench, oils, change) {
       change({ place: v }),
     )}
     ${oils?.length > 1 ? circuits(bench, oils, change) : nothing}
+    ${also ? alsos(bench, also, change) : nothing}
   </details>`;
 }
 
@@ -117,18 +118,19 @@ function circuits(bench, oils, change) {
     // An empty list would mean "as usual" to the core: one oil at least stays.
     change({ circuits: chosen.length ? chosen : [id] });
   };
-  return html`<fieldset class="choice">
-    <legend>${t('plan.circuits')}</legend>
-    ${oils.map(
-      ({ circuit, role, today: on }) =>
-        html`<label
-          ><input
-            type="checkbox"
-            .checked=${Boolean(on)}
-            @change=${(e) => pick(circuit, e.target.checked)}
-          />
-          <span>${t(role)}</span></label
-        >`,
-    )}
-  </fieldset>`;
+  return ticks(
+    'plan.circuits',
+    oils.map(({ circuit, role, today: on }) => ({ id: circuit, label: t(role), on })),
+    pick,
+  );
+}
+
+/** What is cleaned at some changes only. */
+function alsos(bench, list, change) {
+  const pick = (id, on) => {
+    const others = (bench.also ?? []).filter((other) => other !== id);
+    change({ also: on ? [...others, id] : others });
+  };
+  const lines = list.map(({ id, word, values, today: on }) => ({ id, label: t(word, values), on }));
+  return ticks('plan.also', lines, pick);
 }

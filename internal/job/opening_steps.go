@@ -1,0 +1,137 @@
+package job
+
+import "tidysump/internal/card"
+
+// drain empties one circuit after the other. Where there are several, each oil
+// is looked at and measured before the next one joins it.
+func (p *planner) drain() {
+	for _, c := range p.circuits {
+		p.drainOne(c)
+		if len(p.circuits) > 1 {
+			p.put("look-oil", subject{circuit: c})
+			p.put("measure", subject{circuit: c})
+		}
+	}
+}
+
+func (p *planner) drainOne(c *card.Circuit) {
+	word := "tray"
+	if _, known := p.tray(c); !known {
+		word = "tray-unknown"
+	}
+	p.put(word, subject{circuit: c})
+	for _, b := range p.openings() {
+		if p.owner(b) == c.ID {
+			p.open(b)
+		}
+	}
+	p.put("run-out", subject{circuit: c})
+	for _, s := range p.strain {
+		if s.Circuit == c.ID {
+			p.strainerOut(s)
+		}
+	}
+	for _, f := range p.filters {
+		if f.Circuit == c.ID {
+			p.put(p.filterOff(f), subject{filter: f})
+			p.put("old-ring", subject{filter: f})
+		}
+	}
+}
+
+func (p *planner) strainerOut(s *card.Strainer) {
+	for _, b := range p.holding(s.ID) {
+		if !b.Drains {
+			p.open(b)
+		}
+	}
+	p.put("strainer-out", subject{strain: s})
+}
+
+// filterOff picks the step that takes a filter off: a cartridge sits behind a
+// cover with several screws, or in a cap or bowl that one thing holds.
+func (p *planner) filterOff(f *card.Filter) string {
+	if f.Kind == "cartridge" && p.coverScrews(f) < 2 {
+		return "filter-off-cap"
+	}
+	return "filter-off-" + f.Kind
+}
+
+func (p *planner) coverScrews(f *card.Filter) int {
+	n := 0
+	for _, b := range p.holding(f.ID) {
+		if b.Purpose == card.FilterCover {
+			n += b.Number()
+		}
+	}
+	return n
+}
+
+func (p *planner) open(b *card.Bolt) {
+	word := "open-drain-plug"
+	switch {
+	case b.Purpose == card.StrainerCap && b.Number() > 1:
+		word = "open-strainer-cover"
+	case b.Purpose == card.StrainerCap:
+		word = "open-strainer-cap"
+	}
+	p.put(word, subject{bolt: b})
+}
+
+func (p *planner) look() {
+	if len(p.circuits) == 1 {
+		p.each("look-oil", always)
+	}
+	for _, b := range p.openings() {
+		if b.Magnet {
+			p.put("look-magnet", subject{bolt: b})
+		}
+	}
+	for _, s := range p.strain {
+		p.put("look-strainer", subject{strain: s})
+	}
+	for _, f := range p.filters {
+		word := "look-filter"
+		if f.Kind == card.Centrifugal {
+			word = "look-rotor"
+		}
+		p.put(word, subject{filter: f})
+	}
+	if len(p.circuits) == 1 {
+		p.each("measure", always)
+	}
+	p.plain("decide")
+}
+
+func (p *planner) close() {
+	p.plain("clean-seats")
+	for _, s := range p.strain {
+		p.put("strainer-in", subject{strain: s})
+		p.tighten(p.holding(s.ID))
+	}
+	for _, b := range p.openings() {
+		if !p.holds(b) {
+			p.tighten([]*card.Bolt{b})
+		}
+	}
+	for _, f := range p.filters {
+		p.put("prepare-"+f.Kind, subject{filter: f})
+		p.tighten(p.holding(f.ID))
+	}
+	p.plain("dry-base", "count")
+}
+
+func (p *planner) tighten(list []*card.Bolt) {
+	for _, b := range list {
+		switch {
+		case b.Purpose == card.FilterCanned:
+			p.put("filter-on", subject{bolt: b})
+		case b.Number() > 1 && b.Order != "":
+			p.put("tighten-in-order", subject{bolt: b})
+		case b.Number() > 1:
+			p.put("tighten-several", subject{bolt: b})
+		default:
+			p.put("tighten", subject{bolt: b})
+		}
+	}
+}
