@@ -167,8 +167,11 @@ func TestTorqueCheck_SampleCards(t *testing.T) {
 				continue
 			}
 			in := map[string]string{"what": "plug", "thread": b.Thread, "seat": "aluminium"}
-			if b.Purpose == "filter-cover-screw" || b.Purpose == "level-screw" {
+			switch b.Purpose {
+			case "filter-cover-screw", "level-screw", "panel":
 				in["what"] = "screw"
+			case "filter-can":
+				in = map[string]string{"what": "filter", "thread": b.Thread}
 			}
 			if b.Seal != nil {
 				in["seal"] = b.Seal.Kind

@@ -65,13 +65,15 @@ func (p *planner) taken(id string) bool {
 }
 
 // needless reports whether a figure that the card doesn't know isn't missed: the
-// torque of what is tightened by its turn and of a panel, and the kind of
-// interval that the manual doesn't use.
+// torque of what is tightened by its turn and the other way round, the torque of
+// a panel, and the kind of interval that the manual doesn't use.
 func (p *planner) needless(figure string, on subject) bool {
 	i := &p.card.Interval
 	switch figure {
 	case "torque":
 		return !on.bolt.Torque.Known() && (on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel)
+	case "turn":
+		return !on.bolt.Turn.Known() && on.bolt.Torque.Known()
 	case "interval-distance":
 		return !i.Distance.Known() && i.Hours.Known()
 	case "interval-time":
@@ -100,6 +102,9 @@ func (p *planner) warnHolds(word string, on subject) bool {
 	switch word {
 	case "traffic":
 		return p.bench.Place == Roadside
+	case "hot-oil":
+		c := p.levelOf(on.bolt)
+		return c == nil || !readStanding(c)
 	case "gear-oil-on-tyre":
 		c := circuitOf(p.card, on.bolt.Circuit)
 		return c != nil && c.Role == card.FinalDrive

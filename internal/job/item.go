@@ -51,16 +51,17 @@ func (p *planner) parts() {
 		p.seals(s.Seals, "part.strainer")
 	}
 	for i := range p.card.Bolts {
-		if b := &p.card.Bolts[i]; b.Seal != nil && p.turned(b) && b.Purpose != card.FillerCap {
+		if b := &p.card.Bolts[i]; b.Seal != nil && p.turned(b) && !(b.Purpose == card.FillerCap && byHand(b)) {
 			p.seal(b.Seal, sealsOf(b), "purpose."+string(b.Purpose))
 		}
 	}
 }
 
-// sealsOf is one for each fastener; but a paper gasket lies under the cover and
-// not under its screws.
+// sealsOf is one for each fastener; but a gasket or ring of a cover lies under
+// the cover and not under its screws.
 func sealsOf(b *card.Bolt) int {
-	if b.Seal.Kind == "paper" {
+	cover := b.Purpose == card.FilterCover || b.Purpose == card.StrainerCap || b.Purpose == card.LevelScrew
+	if kind := b.Seal.Kind; kind == "paper" || cover && (kind == "o-ring" || kind == "square-ring") {
 		return 1
 	}
 	return b.Number()

@@ -117,3 +117,18 @@ func (p *planner) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
 	}
 	return list
 }
+
+// levelOf is the circuit that a level screw or cover is of; nil for any other
+// fastener, and for none.
+func (p *planner) levelOf(b *card.Bolt) *card.Circuit {
+	if b == nil || b.Purpose != card.LevelScrew {
+		return nil
+	}
+	return circuitOf(p.card, b.Circuit)
+}
+
+// named reports whether a fastener has to be told from others before the job:
+// what lets oil out, what holds a strainer, and what the level is read through.
+func (p *planner) named(b *card.Bolt) bool {
+	return p.opens(b) || p.turned(b) && (b.Purpose == card.StrainerCap || b.Purpose == card.LevelScrew)
+}

@@ -59,3 +59,85 @@ func TestMake_TurnStandsForTorque(t *testing.T) {
 		}
 	}
 }
+
+// Oils of several circuits run out one after the other: each is looked at and
+// measured before the next one can join it in the tray.
+func TestMake_OneOilAfterTheOther(t *testing.T) {
+	c := sample(t, "quillane-vastro-1060")
+	ids := stepIDs(t, c, job.Bench{Circuits: []string{"engine", "gearbox", "final"}})
+	last := -1
+	for _, of := range []struct{ circuit, drain string }{{"engine", "drain"}, {"gearbox", "gearbox-drain"}, {"final", "final-drain"}} {
+		for _, id := range []string{"tray-" + of.circuit, "open-drain-plug-" + of.drain, "run-out-" + of.circuit, "look-oil-" + of.circuit, "measure-" + of.circuit} {
+			at := slices.Index(ids, id)
+			if at <= last {
+				t.Errorf("%q is step %d and should come after step %d of %v", id, at, last, ids)
+			}
+			last = at
+		}
+	}
+}
+
+// A level that is read through a cover has a step before that opens it, and one
+// after that closes it, also before anything is drained.
+func TestMake_CoverIsClosedBeforeTheEngineRuns(t *testing.T) {
+	ids := stepIDs(t, sample(t, "hallowmoor-drover-1700"), job.Bench{Circuits: []string{"primary"}})
+	var got []string
+	for _, id := range ids {
+		switch id {
+		case "peek-off-inspection", "level-found-primary", "peek-on-inspection", "warm-up", "level-cover-off-inspection", "top-up-primary", "level-cover-on-inspection":
+			got = append(got, id)
+		}
+	}
+	want := []string{"peek-off-inspection", "level-found-primary", "peek-on-inspection", "warm-up", "level-cover-off-inspection", "top-up-primary", "level-cover-on-inspection"}
+	if !slices.Equal(got, want) {
+		t.Errorf("steps %v, want %v", got, want)
+	}
+}
+
+// An oil without a gauge asks for no level; a hole, which has no marks, asks
+// whether the oil runs out.
+func TestMake_AsksWhatTheGaugeCanSay(t *testing.T) {
+	p, _ := job.Make(sample(t, "brunnveld-halvar-1170"), job.Bench{Circuits: []string{"engine", "gearbox", "final"}})
+	asked := map[string][]string{}
+	for _, s := range p.Steps {
+		for _, a := range s.Asks {
+			if a.What == job.AskLevel {
+				asked[a.Of] = a.Choice
+			}
+		}
+	}
+	if _, ok := asked["gearbox"]; ok || len(asked["engine"]) != 5 || !slices.Contains(asked["final"], "runs-out") || slices.Contains(asked["final"], "middle") {
+		t.Errorf("levels asked: %v", asked)
+	}
+}
+
+// A centrifugal filter is opened only when the bench asks for it, and no volume
+// depends on it.
+func TestMake_CentrifugalFilter(t *testing.T) {
+	c := sample(t, "marrowick-tamber-110")
+	for _, also := range [][]string{nil, {"rotor"}} {
+		p, list := job.Make(c, job.Bench{Also: also})
+		if p == nil {
+			t.Fatalf("also %v: %v", also, list)
+		}
+		opened := slices.ContainsFunc(p.Steps, func(s job.Step) bool { return s.Word == "step.filter-off-centrifugal" })
+		if opened != (also != nil) || p.Oils[0].Due.First() != "0.7 L" || len(p.Also) != 1 || p.Also[0].Today != opened {
+			t.Errorf("also %v: opened %v, due %s, offered %+v", also, opened, p.Oils[0].Due.First(), p.Also)
+		}
+	}
+	if p, list := job.Make(c, job.Bench{Also: []string{"drain"}}); p != nil || list[0].Where != "/bench/also/0" {
+		t.Errorf("a drain plug to be cleaned as well: %v", list)
+	}
+}
+
+// Step ids are told apart where a step's word and an id make the same name.
+func TestMake_StepIDsDoNotCollide(t *testing.T) {
+	hot := card.Level{Device: "window", State: "hot", Stance: "upright"}
+	warm := card.Level{Device: "window", State: "warm", Stance: "upright"}
+	c := &card.Card{Format: card.Format, Version: card.Version, ID: "drawn", Make: "Plainford", Model: "One", Layout: card.WetSump,
+		Circuits: []card.Circuit{{ID: "hot-x", Role: card.GearboxOil, Level: warm}, {ID: "x", Role: card.EngineOil, Level: hot}}}
+	ids := stepIDs(t, c, job.Bench{})
+	if !slices.Contains(ids, "level-found-hot-x") || !slices.Contains(ids, "level-found-hot-x-again") {
+		t.Errorf("steps %v", ids)
+	}
+}

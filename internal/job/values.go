@@ -79,7 +79,7 @@ func (p *planner) plainValues(word string) map[string]string {
 			return b.Purpose == card.FillerCap && p.fills(b) && byHand(b)
 		})}
 	case "name-plugs":
-		return map[string]string{"places": p.namesOf(p.opens), "leave": p.namesOf(p.left)}
+		return map[string]string{"places": p.namesOf(p.named), "leave": p.namesOf(p.left)}
 	case "count":
 		n := 0
 		for _, b := range p.boltsWhere(p.opened) {
