@@ -95,3 +95,13 @@ func TestCanonical_TellsDoubts(t *testing.T) {
 		t.Errorf("a plain list holds findings or texts: %.300s", out)
 	}
 }
+
+// A card that keeps the whole list from being read is told, not passed over.
+func TestCards_UnreadableIsRefused(t *testing.T) {
+	long := `{"format":"tidysump-card","model":"` + strings.Repeat("x", 30000) + `"}`
+	for _, cards := range []string{"[" + long + "]", "[" + long + "," + long + "]", `[{"id":1,"id":2}]`} {
+		if out := string(core.Call("cards", []byte(`{"cards":`+cards+`}`))); !strings.HasPrefix(out, `{"findings":[{`) {
+			t.Errorf("%.60s: %.200s", cards, out)
+		}
+	}
+}

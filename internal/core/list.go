@@ -69,7 +69,11 @@ func (a *cardsAnswer) Members(m *wire.Members) {
 // about each card too: it may be about to be taken in.
 func cards(in []byte) (wire.Record, []finding.Finding) {
 	var i cardsInput
-	unread, list := sortByCard(wire.Read(in, &i))
+	read := wire.Read(in, &i)
+	unread, list := sortByCard(read)
+	if len(i.cards) == 0 {
+		list = read // nothing could be read, for one card's sake perhaps
+	}
 	if finding.Refused(list) {
 		return nil, list
 	}

@@ -8,10 +8,18 @@ function members(value) {
   return new Map(value.map((item, n) => [item?.id ?? item?.kind ?? String(n + 1), item]));
 }
 
+/** A figure as one reads it, "2 L"; undefined for what is none. */
+const shown = (value) =>
+  isObject(value) && 'value' in value
+    ? [[value.value, value.to].filter((v) => v !== undefined).join('–'), value.unit].join(' ')
+    : undefined;
+
 /** Where two cards differ: [{where: [name, …], values: [of one, of the other]}]. */
 export function differences(one, other, where = []) {
   if (!isObject(one) && !isObject(other))
     return one === other ? [] : [{ where, values: [one, other] }];
+  const texts = [shown(one), shown(other)];
+  if (texts[0] !== texts[1]) return [{ where, values: texts }];
   const [a, b] = [members(one), members(other)];
   const list = [];
   for (const name of new Set([...a.keys(), ...b.keys()])) {

@@ -34,7 +34,7 @@ export class CardRows {
       else this.ticked.delete(row.key);
       this.#app.redraw();
     };
-    return html`<label class="tick">
+    return html`<label class="pick">
       <input type="checkbox" .checked=${this.ticked.has(row.key)} @change=${tick} />
       <span class="facts">${bikeFacts(row)}</span>
     </label>`;

@@ -12,6 +12,9 @@ export function review(entries, app, keep, leave) {
   return html`
     <h1 tabindex="-1">${t('pack.title')}</h1>
     <p>${t('pack.nothing-yet')}</p>
+    <p>
+      <button type="button" class="quiet" @click=${leave}>${t('pack.leave')}</button>
+    </p>
     ${['new', 'changed', 'refused', 'same'].map((status) =>
       group(
         status,
@@ -20,7 +23,6 @@ export function review(entries, app, keep, leave) {
       ),
     )}
     <div class="actions">
-      <button type="button" class="quiet" @click=${leave}>${t('pack.leave')}</button>
       <button type="button" class="main" ?disabled=${!taken} @click=${keep}>
         ${t('pack.keep', { count: taken })}
       </button>
@@ -78,7 +80,7 @@ function line(entry, app) {
     entry.taken = target.checked;
     app.redraw();
   };
-  return html`<label class="tick">
+  return html`<label class="pick">
       <input type="checkbox" .checked=${entry.taken} @change=${tick} />
       <span class="facts">${bikeFacts({ bike })}</span>
     </label>
