@@ -81,7 +81,7 @@ func TestEntries_LayoutsBegin(t *testing.T) {
 	var table struct {
 		Layouts map[string]struct {
 			Circuits []map[string]any
-			Parts    []string
+			Parts    []any // a word, or a word and a circuit
 		}
 		Parts []struct{ Word string }
 	}
@@ -98,8 +98,11 @@ func TestEntries_LayoutsBegin(t *testing.T) {
 			t.Errorf("nothing to begin a card of the layout %q with", layout)
 			continue
 		}
-		for _, word := range begin.Parts {
-			if !known[word] {
+		for _, part := range begin.Parts {
+			if of, ok := part.(map[string]any); ok {
+				part = of["word"]
+			}
+			if word, _ := part.(string); !known[word] {
 				t.Errorf("%s: there is no part %q", layout, word)
 			}
 		}

@@ -29,7 +29,8 @@ func (c *checker) believable(k *Card) {
 		}
 		c.torque(at+"/torque", b, &t)
 		c.across(at+"/size", b, &t)
-		if b.Seal != nil {
+		// Screws hold a cover or flange, whose seal is as wide as that.
+		if b.Seal != nil && b.Number() == 1 && b.Purpose != FilterCover {
 			c.ring(at+"/seal/inner", b.Seal, &t)
 		}
 	}

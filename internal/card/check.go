@@ -59,14 +59,7 @@ type checker struct {
 }
 
 func (c *checker) add(grade finding.Grade, code, where string, values ...string) {
-	f := finding.Finding{Code: code, Where: where, Grade: grade}
-	for i := 0; i+1 < len(values); i += 2 {
-		if f.Values == nil {
-			f.Values = map[string]string{}
-		}
-		f.Values[values[i]] = values[i+1]
-	}
-	c.list = append(c.list, f)
+	c.list = append(c.list, finding.Finding{Code: code, Where: where, Grade: grade, Values: finding.Values(values...)})
 }
 
 // form checks what decides whether the rest can be read at all.

@@ -51,7 +51,7 @@ func readEntry(in []byte) (wire.Record, []finding.Finding) {
 	case aNumber:
 		v, ok := quantity.ParseNumber(i.text)
 		if a.figure.Value = v; !ok {
-			a.notes = []finding.Finding{{Code: "not-a-number", Grade: finding.Refuse, Values: map[string]string{"text": clip(i.text)}}}
+			a.notes = []finding.Finding{{Code: "not-a-number", Grade: finding.Refuse, Values: finding.Values("text", clip(i.text))}}
 		}
 	default:
 		a.figure, a.notes = card.ReadFigure(i.kind, i.text, i.unit, i.system)
@@ -76,7 +76,7 @@ func (a *entryAnswer) read(kind, text string) {
 		}
 		if !ok {
 			a.notes = append(a.notes, finding.Finding{Code: code, Grade: finding.Refuse,
-				Values: map[string]string{"text": clip(word)}})
+				Values: finding.Values("text", clip(word))})
 			continue
 		}
 		if read != "" { // the word "JASO" by itself says nothing

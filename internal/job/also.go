@@ -2,6 +2,7 @@ package job
 
 import (
 	"tidysump/internal/card"
+	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
 
@@ -36,7 +37,7 @@ func (p *planner) alsos() {
 }
 
 func (p *planner) also(id, word, place string) {
-	p.plan.Also = append(p.plan.Also, Choice{id, word, map[string]string{"place": orWord(place, "not-known")}, p.bench.also(id)})
+	p.plan.Also = append(p.plan.Also, Choice{id, word, finding.Values("place", orWord(place, "not-known")), p.bench.also(id)})
 }
 
 func (b *Bench) also(id string) bool {

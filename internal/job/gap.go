@@ -2,6 +2,7 @@ package job
 
 import (
 	"tidysump/internal/card"
+	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
 
@@ -25,11 +26,7 @@ func (p *planner) gap(s Shown, word, of string, values ...string) {
 	if s.Standing != card.Unknown {
 		return
 	}
-	g := Gap{Word: "gap." + word, Lookup: s.Lookup, Values: map[string]string{"of": "@" + of}}
-	for i := 0; i+1 < len(values); i += 2 {
-		g.Values[values[i]] = values[i+1]
-	}
-	p.plan.Gaps = append(p.plan.Gaps, g)
+	p.plan.Gaps = append(p.plan.Gaps, Gap{Word: "gap." + word, Lookup: s.Lookup, Values: finding.Values(append(values, "of", "@"+of)...)})
 }
 
 // boltGaps notes what is not known of a fastener that is turned with a tool.

@@ -13,22 +13,24 @@ export function blankCard(layout, filter, table, id) {
     sources: [{ id: 'manual', title: '' }],
     circuits: structuredClone(circuits),
   };
-  const chosen = parts.map((p) => (p.startsWith('edit.filter-') ? filter : p)).filter(Boolean);
-  for (const word of chosen) addPart(card, table, word);
+  for (const part of parts) {
+    const { word, circuit } = typeof part === 'string' ? { word: part } : part;
+    const chosen = word.startsWith('edit.filter-') ? filter : word;
+    if (chosen) addPart(card, table, chosen, circuit);
+  }
   return card;
 }
 
 /** Adds a part, with what holds it; `of` in the table names the list of what is held. */
-export function addPart(card, table, word) {
+export function addPart(card, table, word, circuit = card.circuits[0].id) {
   const { adds } = table.parts.find((part) => part.word === word);
-  const circuit = card.circuits[0].id;
   for (const [list, { of, ...part }] of Object.entries(adds)) {
     card[list] ??= [];
     const held = of && (card[of] ?? []).at(-1)?.id;
     card[list].push({
       ...part,
       id: freeId(card, part.id),
-      ...(part.purpose === 'leave-alone' ? {} : { circuit }),
+      ...(apart.includes(part.purpose) ? {} : { circuit }),
       ...(held ? { of: held } : {}),
     });
   }
@@ -41,6 +43,9 @@ export function removePart(card, pointer) {
   card.bolts = (card.bolts ?? []).filter((b) => b.of !== id || b.drains);
   for (const bolt of card.bolts) if (bolt.of === id) delete bolt.of;
 }
+
+// What belongs to no oil.
+const apart = ['leave-alone', 'panel'];
 
 /** An id that nothing in the card has yet. */
 function freeId(card, stem) {

@@ -24,7 +24,12 @@ const asked = (card, base, entries) =>
         words.includes(at(card, `${base}/${where}`)),
       );
     })
-    .map((entry) => ({ ...entry, at: base ? `${base}/${entry.at}` : entry.at }));
+    .filter(({ kind }) => kind !== 'circuit' || card.circuits.length > 1)
+    .map((entry) => ({ ...entry, at: base ? `${base}/${entry.at}` : entry.at }))
+    .map((entry) => (entry.kind === 'circuit' ? { ...entry, ...circuits(card) } : entry));
+
+/** A choice among the oils of the card. */
+const circuits = (card) => ({ kind: 'choice', words: card.circuits.map(({ id }) => id) });
 
 /** Reports whether an entry is a figure: a quantity with its standing. */
 export const isFigure = ({ kind }) => !plain.includes(kind);
