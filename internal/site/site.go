@@ -94,13 +94,13 @@ func (s *Site) Sources() []string {
 	return slices.Compact(list)
 }
 
-// addCore takes in the WebAssembly program as it is.
+// addCore takes in the WebAssembly program, without its functions' names.
 func (s *Site) addCore(o Options) error {
 	body, err := os.ReadFile(o.Core)
 	if err != nil {
 		return fmt.Errorf("the core is not built: %w", err)
 	}
-	return s.addHashed("core.wasm", body)
+	return s.addHashed("core.wasm", nameless(body))
 }
 
 // addData takes in the files made elsewhere.
