@@ -7,12 +7,13 @@ import { t } from '../words.js';
 import { bikeLine, finder, more } from './bike-line.js';
 
 const many = 6; // from so many bikes on one may want to search
-const page = 50; // bikes drawn at once: more would make typing slow
+const few = 20; // bikes drawn at once: more would make typing slow
+const page = 50; // further ones at a tap
 
 /** The first screen: the open jobs, then the bikes. It needs no core. */
 export async function bikes(_, app) {
   const { bikes: samples = [] } = await file('bikes.json');
-  const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: page };
+  const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: few };
   // The samples don't wait for the store.
   Promise.all([store.jobs(), store.lines()])
     .then(([jobs, lines]) => {
@@ -45,7 +46,7 @@ function draw(state, app) {
 }
 
 function found(state, typed, app) {
-  Object.assign(state, { typed, shown: page });
+  Object.assign(state, { typed, shown: few });
   app.redraw();
 }
 
