@@ -74,8 +74,9 @@ const (
 	Scooter         Layout = "scooter"          // engine oil and final-drive oil, belt between
 )
 
-var layouts = [...]Layout{WetSump, WetSumpShaft, SeparateGearbox, SmallStrainer, TwoStrainers, TwoCompartments,
-	DrySump, DrySumpFrame, SeparateOils, FlatTwin, Scooter}
+var layouts = [...]string{string(WetSump), string(WetSumpShaft), string(SeparateGearbox), string(SmallStrainer),
+	string(TwoStrainers), string(TwoCompartments), string(DrySump), string(DrySumpFrame), string(SeparateOils),
+	string(FlatTwin), string(Scooter)}
 
 // InTank reports whether the engine oil lies in a tank or the frame, from where
 // it creeps into the crankcase while the bike stands.

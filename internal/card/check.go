@@ -79,7 +79,7 @@ func (c *checker) form(k *Card) bool {
 	if len(k.Circuits) == 0 {
 		c.add(finding.Refuse, "no-circuit", "/circuits")
 	}
-	c.layout(k.Layout)
+	c.oneOf("/layout", string(k.Layout), layouts[:]...)
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {
 		c.add(finding.Refuse, "years-reversed", "/yearTo")
 	}

@@ -9,27 +9,23 @@ import (
 // whole doubts what a card leaves out that the job can't do without: a hole for
 // each oil to run out of, and what each filter and strainer is held by.
 func (c *checker) whole(k *Card) {
-	drains, held := map[string]bool{}, map[string]bool{}
-	for i := range k.Bolts {
-		b := &k.Bolts[i]
-		held[b.Of] = true
-		drains[b.Circuit] = drains[b.Circuit] || b.Drains
-	}
 	for i := range k.Circuits {
-		if !drains[k.Circuits[i].ID] {
-			c.add(finding.Doubt, "no-drain", "/circuits/"+strconv.Itoa(i))
-		}
+		c.needs("no-drain", "/circuits/", i, k.Bolts, func(b *Bolt) bool { return b.Drains && b.Circuit == k.Circuits[i].ID })
 	}
 	for i := range k.Filters {
-		c.held("/filters/", i, held[k.Filters[i].ID])
+		c.needs("nothing-holds", "/filters/", i, k.Bolts, func(b *Bolt) bool { return b.Of == k.Filters[i].ID })
 	}
 	for i := range k.Strain {
-		c.held("/strainers/", i, held[k.Strain[i].ID])
+		c.needs("nothing-holds", "/strainers/", i, k.Bolts, func(b *Bolt) bool { return b.Of == k.Strain[i].ID })
 	}
 }
 
-func (c *checker) held(at string, i int, held bool) {
-	if !held {
-		c.add(finding.Doubt, "nothing-holds", at+strconv.Itoa(i))
+// needs doubts that no fastener is as wanted.
+func (c *checker) needs(code, at string, i int, bolts []Bolt, want func(*Bolt) bool) {
+	for n := range bolts {
+		if want(&bolts[n]) {
+			return
+		}
 	}
+	c.add(finding.Doubt, code, at+strconv.Itoa(i))
 }

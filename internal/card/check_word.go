@@ -6,15 +6,6 @@ import (
 	"tidysump/internal/finding"
 )
 
-func (c *checker) layout(l Layout) {
-	for _, known := range layouts {
-		if l == known {
-			return
-		}
-	}
-	c.add(finding.Refuse, "unknown-word", "/layout", "text", clip(string(l)))
-}
-
 // word checks an id out of a fixed list; empty means not known.
 func (c *checker) word(where, got string, list ...string) {
 	if got != "" {

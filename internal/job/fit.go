@@ -10,7 +10,7 @@ import (
 // put fits a recipe to its subject and adds it as a step.
 func (p *planner) put(word string, on subject) {
 	r := recipeOf(word)
-	s := Step{ID: p.stepID(word, on), Stage: p.stage, Word: "step." + word, Must: r.must, Values: p.values(word, on)}
+	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, Values: p.values(word, on)}
 	for _, w := range r.warns {
 		if p.warnHolds(w, on) {
 			s.Warns = append(s.Warns, Warn{p.signal(w), "caution." + w})
@@ -40,28 +40,15 @@ func (p *planner) put(word string, on subject) {
 // Words and ids can make the same name ("level-found-hot" of "x" and
 // "level-found" of "hot-x"), and a cover can come off twice: the second is told
 // apart, since events name steps by it.
-func (p *planner) stepID(word string, on subject) string {
-	id := word
-	if on.id() != "" && !(len(p.circuits) == 1 && oncePerOil(word)) {
+func (p *planner) stepID(r *recipe, on subject) string {
+	id := r.word
+	if on.id() != "" && !(r.perOil && len(p.circuits) == 1) {
 		id += "-" + on.id()
 	}
-	for p.taken(id) {
+	for p.stepOf(id) != nil {
 		id += "-again"
 	}
 	return id
-}
-
-func oncePerOil(word string) bool {
-	return word == "tray" || word == "tray-unknown" || word == "run-out" || word == "look-oil"
-}
-
-func (p *planner) taken(id string) bool {
-	for i := range p.plan.Steps {
-		if p.plan.Steps[i].ID == id {
-			return true
-		}
-	}
-	return false
 }
 
 // needless reports whether a figure that the card doesn't know isn't missed: the
@@ -103,8 +90,9 @@ func (p *planner) warnHolds(word string, on subject) bool {
 	case "traffic":
 		return p.bench.Place == Roadside
 	case "hot-oil":
-		c := p.levelOf(on.bolt)
-		return c == nil || !readStanding(c)
+		// What is read cold is opened cold.
+		b := on.bolt
+		return b == nil || b.Purpose != card.LevelScrew || b.Drains || !readStanding(circuitOf(p.card, b.Circuit))
 	case "gear-oil-on-tyre":
 		c := circuitOf(p.card, on.bolt.Circuit)
 		return c != nil && c.Role == card.FinalDrive

@@ -20,22 +20,23 @@ func (g *Gap) Members(m *wire.Members) {
 	m.String("lookup", &g.Lookup)
 }
 
-// gap notes that a figure is not known. of is the word id of what it belongs
-// to; values are further placeholders.
-func (p *planner) gap(s Shown, word, of string, values ...string) {
-	if s.Standing != card.Unknown {
-		return
+// gap notes that something is not known: what it belongs to is a word id, and the
+// place is that of a fastener.
+func (p *planner) gap(word, lookup, of, place string) {
+	g := Gap{Word: "gap." + word, Lookup: "lookup." + lookup, Values: finding.Values("of", "@"+of)}
+	if place != "" {
+		g.Values["place"] = place
 	}
-	p.plan.Gaps = append(p.plan.Gaps, Gap{Word: "gap." + word, Lookup: s.Lookup, Values: finding.Values(append(values, "of", "@"+of)...)})
+	p.plan.Gaps = append(p.plan.Gaps, g)
 }
 
 // boltGaps notes what is not known of a fastener that is turned with a tool.
-func (p *planner) boltGaps(b *card.Bolt, s BoltSheet) {
-	if !b.Turn.Known() {
-		p.gap(s.Torque, "torque", s.Purpose, "place", b.Place)
+func (p *planner) boltGaps(b *card.Bolt, purpose string) {
+	if !b.Turn.Known() && !b.Torque.Known() {
+		p.gap("torque", "torque", purpose, orWord(b.Place, "not-known"))
 	}
-	if b.Drive != "strap" {
-		p.gap(s.Size, "size", s.Purpose, "place", b.Place)
+	if b.Drive != "strap" && !b.Size.Known() {
+		p.gap("size", "size", purpose, orWord(b.Place, "not-known"))
 	}
 }
 
@@ -43,16 +44,16 @@ func (p *planner) boltGaps(b *card.Bolt, s BoltSheet) {
 // and where nothing is read nothing is missing.
 func (p *planner) levelGaps(c *card.Circuit, role string) {
 	l := &c.Level
-	if l.Device == "measured" {
+	if !hasGauge(c) {
 		return
 	}
 	if l.Device == "" || l.State == "" || l.Stance == "" {
-		p.gap(p.show("band", nil, "level"), "level", role)
+		p.gap("level", "level", role, "")
 	}
-	if l.Device != "hole" {
-		p.gap(p.show("band", l.Band, "level"), "band", role)
+	if l.Device != "hole" && !l.Band.Known() {
+		p.gap("band", "level", role, "")
 	}
-	if l.State == "warm" || l.State == "hot" {
-		p.gap(p.show("wait", l.Wait, "level"), "wait", role)
+	if (readWarm(c) || readHot(c)) && !l.Wait.Known() {
+		p.gap("wait", "level", role, "")
 	}
 }

@@ -8,8 +8,8 @@ func (p *planner) drain() {
 	for _, c := range p.circuits {
 		p.drainOne(c)
 		if len(p.circuits) > 1 {
-			p.put("look-oil", subject{circuit: c})
-			p.put("measure", subject{circuit: c})
+			p.onCircuit("look-oil", c)
+			p.onCircuit("measure", c)
 		}
 	}
 }
@@ -19,33 +19,29 @@ func (p *planner) drainOne(c *card.Circuit) {
 	if _, known := p.tray(c); !known {
 		word = "tray-unknown"
 	}
-	p.put(word, subject{circuit: c})
+	p.onCircuit(word, c)
 	for _, b := range p.openings() {
 		if p.owner(b) == c.ID {
 			p.open(b)
 		}
 	}
-	p.put("run-out", subject{circuit: c})
+	p.onCircuit("run-out", c)
 	for _, s := range p.strain {
 		if s.Circuit == c.ID {
-			p.strainerOut(s)
+			for _, b := range p.holding(s.ID) {
+				if !b.Drains {
+					p.open(b)
+				}
+			}
+			p.onStrainer("strainer-out", s)
 		}
 	}
 	for _, f := range p.filters {
 		if f.Circuit == c.ID {
-			p.put(p.filterOff(f), subject{filter: f})
-			p.put("old-ring", subject{filter: f})
+			p.onFilter(p.filterOff(f), f)
+			p.onFilter("old-ring", f)
 		}
 	}
-}
-
-func (p *planner) strainerOut(s *card.Strainer) {
-	for _, b := range p.holding(s.ID) {
-		if !b.Drains {
-			p.open(b)
-		}
-	}
-	p.put("strainer-out", subject{strain: s})
 }
 
 // filterOff picks the step that takes a filter off: a cartridge sits behind a
@@ -75,7 +71,7 @@ func (p *planner) open(b *card.Bolt) {
 	case b.Purpose == card.StrainerCap:
 		word = "open-strainer-cap"
 	}
-	p.put(word, subject{bolt: b})
+	p.onBolt(word, b)
 }
 
 func (p *planner) look() {
@@ -84,18 +80,18 @@ func (p *planner) look() {
 	}
 	for _, b := range p.openings() {
 		if b.Magnet {
-			p.put("look-magnet", subject{bolt: b})
+			p.onBolt("look-magnet", b)
 		}
 	}
 	for _, s := range p.strain {
-		p.put("look-strainer", subject{strain: s})
+		p.onStrainer("look-strainer", s)
 	}
 	for _, f := range p.filters {
 		word := "look-filter"
 		if f.Kind == card.Centrifugal {
 			word = "look-rotor"
 		}
-		p.put(word, subject{filter: f})
+		p.onFilter(word, f)
 	}
 	if len(p.circuits) == 1 {
 		p.each("measure", always)
@@ -106,7 +102,7 @@ func (p *planner) look() {
 func (p *planner) close() {
 	p.plain("clean-seats")
 	for _, s := range p.strain {
-		p.put("strainer-in", subject{strain: s})
+		p.onStrainer("strainer-in", s)
 		p.tighten(p.holding(s.ID))
 	}
 	for _, b := range p.openings() {
@@ -115,7 +111,7 @@ func (p *planner) close() {
 		}
 	}
 	for _, f := range p.filters {
-		p.put("prepare-"+f.Kind, subject{filter: f})
+		p.onFilter("prepare-"+f.Kind, f)
 		p.tighten(p.holding(f.ID))
 	}
 	p.plain("dry-base", "count")
@@ -125,13 +121,13 @@ func (p *planner) tighten(list []*card.Bolt) {
 	for _, b := range list {
 		switch {
 		case b.Purpose == card.FilterCanned:
-			p.put("filter-on", subject{bolt: b})
+			p.onBolt("filter-on", b)
 		case b.Number() > 1 && b.Order != "":
-			p.put("tighten-in-order", subject{bolt: b})
+			p.onBolt("tighten-in-order", b)
 		case b.Number() > 1:
-			p.put("tighten-several", subject{bolt: b})
+			p.onBolt("tighten-several", b)
 		default:
-			p.put("tighten", subject{bolt: b})
+			p.onBolt("tighten", b)
 		}
 	}
 }

@@ -86,10 +86,8 @@ func (p *planner) owner(b *card.Bolt) string {
 	return ""
 }
 
-// panels lists what holds the panels that are in the way today.
-func (p *planner) panels() []*card.Bolt {
-	return p.boltsWhere(func(b *card.Bolt) bool { return b.Purpose == card.Panel && p.turned(b) })
-}
+// blocks reports whether a fastener holds a panel that is in the way today.
+func (p *planner) blocks(b *card.Bolt) bool { return b.Purpose == card.Panel && p.turned(b) }
 
 // fills reports whether an oil of the day is poured in here: through its filler
 // cap, or else through the level screw.
@@ -116,15 +114,6 @@ func (p *planner) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
 		}
 	}
 	return list
-}
-
-// levelOf is the circuit that a level screw or cover is of; nil for any other
-// fastener, and for none.
-func (p *planner) levelOf(b *card.Bolt) *card.Circuit {
-	if b == nil || b.Purpose != card.LevelScrew {
-		return nil
-	}
-	return circuitOf(p.card, b.Circuit)
 }
 
 // named reports whether a fastener has to be told from others before the job:

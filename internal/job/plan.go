@@ -26,7 +26,7 @@ type Plan struct {
 	Tools    []Item
 	Steps    []Step
 	Gaps     []Gap
-	Also     []Choice
+	Also     []Item // cleaned at some changes only; Count is 1 for those of today
 	Findings []finding.Finding
 }
 
@@ -74,7 +74,6 @@ func prepare(c *card.Card, b Bench) (*planner, []finding.Finding) {
 	p := &planner{card: c, bench: &b, plan: &Plan{
 		CardID: c.ID, Name: c.Make + " " + c.Model, Invented: c.Invented, Findings: card.Check(c)}}
 	p.choose()
-	p.alsos()
 	p.oils()
 	p.bolts()
 	p.parts()
@@ -93,24 +92,26 @@ func (p *planner) choose() {
 	}
 	for i := range p.card.Filters {
 		f := &p.card.Filters[i]
-		if p.doing(f.Circuit) && p.due(f) {
+		due := p.doing(f.Circuit) && !p.bench.KeepFilter
+		if f.Kind == card.Centrifugal {
+			due = p.also(f.EveryNth, f.Circuit, f.ID, "also.centrifugal", f.Place)
+		}
+		if due {
 			p.filters = append(p.filters, f)
 		}
 	}
 	for i := range p.card.Strain {
 		s := &p.card.Strain[i]
-		if p.doing(s.Circuit) && (!rareStrainer(p.card, s) || p.bench.also(s.ID)) {
+		nth := s.EveryNth
+		for n := range p.card.Bolts {
+			if b := &p.card.Bolts[n]; b.Of == s.ID && b.Drains {
+				nth = 1 // it comes out with the drain, whatever the card says
+			}
+		}
+		if p.also(nth, s.Circuit, s.ID, "also.strainer", s.Place) {
 			p.strain = append(p.strain, s)
 		}
 	}
-}
-
-// due reports whether a filter of the day's circuits is taken out today.
-func (p *planner) due(f *card.Filter) bool {
-	if f.Kind == card.Centrifugal {
-		return !rareFilter(f) || p.bench.also(f.ID)
-	}
-	return !p.bench.KeepFilter
 }
 
 func (p *planner) chosen(c *card.Circuit) bool {

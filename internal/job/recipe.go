@@ -6,6 +6,7 @@ package job
 type recipe struct {
 	word    string
 	must    bool
+	perOil  bool // said once of each oil: with one oil, its id is left out of the step's
 	warns   []string
 	figures []string
 	asks    []string
@@ -35,12 +36,12 @@ var recipes = []recipe{
 	{word: "level-found-hot", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}},
 	// Drain: every opening of the circuits of the day, and no other.
-	{word: "tray"},
-	{word: "tray-unknown"},
+	{word: "tray", perOil: true},
+	{word: "tray-unknown", perOil: true},
 	{word: "open-drain-plug", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "open-strainer-cap", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "open-strainer-cover", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "run-out", warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}},
+	{word: "run-out", perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}},
 	{word: "strainer-out", must: true},
 	{word: "filter-off-spin-on", warns: []string{"oil-on-exhaust", "hot-oil"}},
 	{word: "filter-off-cartridge", warns: []string{"oil-on-exhaust", "hot-oil"}},
@@ -48,7 +49,7 @@ var recipes = []recipe{
 	{word: "filter-off-centrifugal", warns: []string{"hot-oil"}},
 	{word: "old-ring", must: true, warns: []string{"ring-twice"}},
 	// Look: what oil, plug and filter say, before anything is wiped.
-	{word: "look-oil"},
+	{word: "look-oil", perOil: true},
 	{word: "look-magnet"},
 	{word: "look-strainer"},
 	{word: "look-filter"},

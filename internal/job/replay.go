@@ -99,10 +99,10 @@ func shorten(s string) string {
 	return s
 }
 
-func (r *replayer) stepOf(id string) *Step {
-	for i := range r.plan.Steps {
-		if r.plan.Steps[i].ID == id {
-			return &r.plan.Steps[i]
+func (p *planner) stepOf(id string) *Step {
+	for i := range p.plan.Steps {
+		if p.plan.Steps[i].ID == id {
+			return &p.plan.Steps[i]
 		}
 	}
 	return nil

@@ -10,6 +10,11 @@ type subject struct {
 	strain  *card.Strainer
 }
 
+func (p *planner) onCircuit(word string, c *card.Circuit)   { p.put(word, subject{circuit: c}) }
+func (p *planner) onBolt(word string, b *card.Bolt)         { p.put(word, subject{bolt: b}) }
+func (p *planner) onFilter(word string, f *card.Filter)     { p.put(word, subject{filter: f}) }
+func (p *planner) onStrainer(word string, s *card.Strainer) { p.put(word, subject{strain: s}) }
+
 // id names the subject within the card; "" for nothing.
 func (s subject) id() string {
 	switch {
@@ -40,7 +45,7 @@ func (p *planner) sequence() {
 func (p *planner) each(word string, holds func(*card.Circuit) bool) {
 	for _, c := range p.circuits {
 		if holds(c) {
-			p.put(word, subject{circuit: c})
+			p.onCircuit(word, c)
 		}
 	}
 }
@@ -77,8 +82,8 @@ func (p *planner) ready() {
 	p.plain("identify", "lay-out")
 	p.each("check-oil", always)
 	p.plain("stand", "look-round")
-	for _, b := range p.panels() {
-		p.put("panel-off", subject{bolt: b})
+	for _, b := range p.boltsWhere(p.blocks) {
+		p.onBolt("panel-off", b)
 	}
 	p.plain("wash", "free-filler", "name-plugs", "guard")
 }
@@ -101,11 +106,11 @@ func (p *planner) found(word string, holds func(*card.Circuit) bool) {
 		}
 		covers := p.levelCovers(c)
 		for _, b := range covers {
-			p.put("peek-off", subject{bolt: b})
+			p.onBolt("peek-off", b)
 		}
-		p.put(word, subject{circuit: c})
+		p.onCircuit(word, c)
 		for _, b := range covers {
-			p.put("peek-on", subject{bolt: b})
+			p.onBolt("peek-on", b)
 		}
 	}
 }
@@ -118,7 +123,7 @@ func (p *planner) fill() {
 			// runs: through the level cover, where there is one.
 			p.withCoverOff(c, p.pourWord(c), "top-up")
 		case p.hasFillerCap(c.ID) || len(p.levelCovers(c)) == 0:
-			p.put(p.pourWord(c), subject{circuit: c})
+			p.onCircuit(p.pourWord(c), c)
 		default:
 			p.withCoverOff(c, p.pourWord(c))
 		}
@@ -149,7 +154,7 @@ func (p *planner) fillersOn() {
 	}
 	for _, b := range caps {
 		if !byHand(b) {
-			p.put("filler-on", subject{bolt: b})
+			p.onBolt("filler-on", b)
 		}
 	}
 }
@@ -165,25 +170,21 @@ func (p *planner) levelCovers(c *card.Circuit) []*card.Bolt {
 // withCoverOff puts steps of a circuit between taking its level cover or level
 // screw off and putting it back on.
 func (p *planner) withCoverOff(c *card.Circuit, words ...string) {
-	covers := p.levelCovers(c)
+	covers, word := p.levelCovers(c), "level-plug"
 	for _, b := range covers {
-		p.put(coverWord(b)+"-off", subject{bolt: b})
+		if b.Number() > 1 {
+			word = "level-cover"
+		}
+		p.onBolt(word+"-off", b)
 	}
 	for _, w := range words {
 		if w != "top-up" || hasGauge(c) {
-			p.put(w, subject{circuit: c})
+			p.onCircuit(w, c)
 		}
 	}
 	for _, b := range covers {
-		p.put(coverWord(b)+"-on", subject{bolt: b})
+		p.onBolt(word+"-on", b)
 	}
-}
-
-func coverWord(b *card.Bolt) string {
-	if b.Number() > 1 {
-		return "level-cover"
-	}
-	return "level-plug"
 }
 
 // pourWord picks the step of a circuit's first pour. Gear and chain cases have
@@ -201,8 +202,8 @@ func (p *planner) pourWord(c *card.Circuit) string {
 
 func (p *planner) settle() {
 	p.plain("leak-look", "ride")
-	for _, b := range p.panels() {
-		p.put("panel-on", subject{bolt: b})
+	for _, b := range p.boltsWhere(p.blocks) {
+		p.onBolt("panel-on", b)
 	}
 	p.plain("waste", "write-down")
 }

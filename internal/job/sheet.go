@@ -50,8 +50,12 @@ func (p *planner) oils() {
 			o.Figures = append(o.Figures, p.show("dry", c.Dry, "volume"))
 		}
 		if p.doing(c.ID) {
-			p.gap(o.Due, "volume", o.Role)
-			p.gap(o.Need, "grade", o.Role)
+			if o.Due.Standing == card.Unknown {
+				p.gap("volume", "volume", o.Role, "")
+			}
+			if o.Need.Standing == card.Unknown {
+				p.gap("grade", "grade", o.Role, "")
+			}
 			p.levelGaps(c, o.Role)
 		}
 		p.plan.Oils = append(p.plan.Oils, o)
@@ -135,7 +139,7 @@ func (p *planner) bolts() {
 			s.Seal, s.SealFor = "seal."+b.Seal.Kind, sealSize(b.Seal)
 		}
 		if s.Today && wrenched(b) && b.Purpose != card.Panel {
-			p.boltGaps(b, s)
+			p.boltGaps(b, s.Purpose)
 		}
 		p.plan.Bolts = append(p.plan.Bolts, s)
 	}

@@ -131,6 +131,10 @@ function alsos(bench, list, change) {
     const others = (bench.also ?? []).filter((other) => other !== id);
     change({ also: on ? [...others, id] : others });
   };
-  const lines = list.map(({ id, word, values, today: on }) => ({ id, label: t(word, values), on }));
+  const lines = list.map(({ word, values, count }) => ({
+    id: values.id,
+    label: t(word, values),
+    on: count,
+  }));
   return ticks('plan.also', lines, pick);
 }
