@@ -35,9 +35,16 @@ func dataFiles(corePath string) (map[string][]byte, error) {
 	}
 	return map[string][]byte{
 		"bikes.json":          answer.OK,
+		"entries.json":        specs.Entries,
 		"licences.txt":        licences,
 		"samples.json":        samples,
 		"words-en.json":       specs.WordsEN,
 		"words-en-bench.json": specs.BenchWordsEN,
+		"words-en-cards.json": specs.CardWordsEN,
 	}, nil
+}
+
+// fixedFiles are those that other programs find by name.
+func fixedFiles() map[string][]byte {
+	return map[string][]byte{"card.schema.json": specs.CardSchema}
 }

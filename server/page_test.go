@@ -21,7 +21,7 @@ func page(t *testing.T) *site.Site {
 		t.Fatal(err)
 	}
 	s, err := site.Build(site.Options{
-		Static: "../static", Core: coreFiles(t), Cache: "../build/compressed", Data: data, Preload: firstScreen, Say: say,
+		Static: "../static", Core: coreFiles(t), Cache: "../build/compressed", Data: data, Fixed: fixedFiles(), Preload: firstScreen, Say: say,
 	})
 	if err != nil {
 		t.Fatal(err)

@@ -35,7 +35,7 @@ func (p Program) Run(ctx context.Context) error {
 		return err
 	}
 	built, err := site.Build(site.Options{
-		Static: p.Static, Core: p.Core, Cache: p.Cache, Data: data, Preload: firstScreen, Say: say,
+		Static: p.Static, Core: p.Core, Cache: p.Cache, Data: data, Fixed: fixedFiles(), Preload: firstScreen, Say: say,
 	})
 	if err != nil {
 		return err

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"tidysump/internal/core"
+	"tidysump/specs"
 )
 
 // askedField is a field of a calculation, as the page gets it to draw.
@@ -52,6 +53,48 @@ func benchWords(t *testing.T) []family {
 	}
 	codes := append(arguments(goSources(t, "internal/core"), "reject", 0), arguments(goSources(t, "internal/core"), "say", 1)...)
 	return append(list, family{"finding.", codes, []string{"", ".do"}})
+}
+
+// editWords are the headings and labels of the editor.
+func editWords(t *testing.T) []family {
+	var table struct {
+		Sections []struct {
+			Word    string
+			Heading struct{ Word, Family, By string }
+			Entries []struct {
+				Word, Family string
+				Words        []string
+			}
+		}
+		Parts []struct{ Word string }
+	}
+	if err := json.Unmarshal(specs.Entries, &table); err != nil {
+		t.Fatal(err)
+	}
+	list := []family{
+		{"edit.filter-", enum(t, "$defs/filter/properties/kind"), plain},
+		{"standing.", []string{"manual", "measured", "estimated"}, plain},
+	}
+	words := family{"", nil, plain}
+	add := func(word string) {
+		if word != "" {
+			words.members = append(words.members, word)
+		}
+	}
+	for _, s := range table.Sections {
+		add(s.Word)
+		add(s.Heading.Word)
+		for _, e := range s.Entries {
+			add(e.Word)
+			if e.Family != "" {
+				list = append(list, family{e.Family, e.Words, plain})
+			}
+		}
+	}
+	for _, p := range table.Parts {
+		add(p.Word)
+	}
+	return append(list, words)
 }
 
 // benchStems begin the ids that the calculations put together from a stem and a

@@ -27,7 +27,7 @@ var plain = []string{""}
 func families(t *testing.T) []family {
 	t.Helper()
 	var list []family
-	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t)} {
+	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t), editWords(t)} {
 		list = append(list, group...)
 	}
 	return list
@@ -102,6 +102,7 @@ func pageWords(t *testing.T) []family {
 		{"core.", matches(t, `state === '(\w+)'`), plain},
 		{"settings.", matches(t, `part\(\s*'(\w+)'`), plain},
 		{"level.", levels(t), plain},
+		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
 	}
 	for _, path := range filesOf(t, ".js", "static/app") {

@@ -19,20 +19,29 @@ var cards embed.FS
 //go:embed card.schema.json
 var CardSchema []byte
 
+// Entries is the table of what a card may say and of the parts and layouts that
+// a new card begins with, for the page's editor.
+//
+//go:embed entries.json
+var Entries []byte
+
 // WordsEN is the English word catalogue: a JSON object from word id to
 // sentence, placeholders in braces. BenchWordsEN is the part of it that only the
-// calculations at the bench need.
+// calculations at the bench need, CardWordsEN the part that only taking cards in
+// and giving them away needs.
 var (
 	//go:embed words/en.json
 	WordsEN []byte
 	//go:embed words/en-bench.json
 	BenchWordsEN []byte
+	//go:embed words/en-cards.json
+	CardWordsEN []byte
 )
 
 // EN gives the whole English catalogue.
 func EN() map[string]string {
 	var list map[string]string
-	for _, text := range [][]byte{WordsEN, BenchWordsEN} {
+	for _, text := range [][]byte{WordsEN, BenchWordsEN, CardWordsEN} {
 		if err := json.Unmarshal(text, &list); err != nil {
 			panic(err) // the catalogue is embedded: a test has read it
 		}

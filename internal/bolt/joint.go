@@ -1,6 +1,8 @@
 package bolt
 
 import (
+	"slices"
+
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
 )
@@ -35,6 +37,9 @@ const (
 
 // Seals are the names of the seals, the first being FlatAluminium.
 var Seals = []string{"flat-aluminium", "flat-copper", "folded", "bonded", "fibre", "o-ring", "square-ring", "paper"}
+
+// SealOf gives the seal of that name; 0 for one that isn't known.
+func SealOf(name string) Seal { return Seal(1 + slices.Index(Seals, name)) }
 
 // Joint is a fastener in its place. What isn't known is zero.
 type Joint struct {

@@ -59,7 +59,7 @@ type reasons []finding.Finding
 func (r *reasons) add(grade finding.Grade, code, key, value string) map[string]string {
 	var values map[string]string
 	if key != "" {
-		values = map[string]string{key: value}
+		values = finding.Values(key, value)
 	}
 	*r = append(*r, finding.Finding{Code: code, Where: "/torque", Grade: grade, Values: values})
 	return values

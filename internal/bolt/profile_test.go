@@ -36,7 +36,7 @@ func nearly(t testing.TB, what string, got, want, share float64) {
 func TestThread_Profile(t *testing.T) {
 	for _, f := range []struct {
 		thread     string
-		d2, d3, d1 float64 // mm
+		d2, d3, d1 float64 // mm; 0: not printed
 		source     string
 	}{
 		{"M8x1", 7.350, 6.773, 6.917, "table of metric fine threads, ISO 724"},
@@ -45,16 +45,37 @@ func TestThread_Profile(t *testing.T) {
 		{"M14x1.5", 13.026, 12.160, 12.376, "same"},
 		{"M16x1.5", 15.026, 14.160, 14.376, "same"},
 		{"M20x1.5", 19.026, 18.160, 18.376, "same"},
-		{"M8", 7.188, 6.466, 6.647, "from memory; a chart that prints 6.917 for D1 has M8x1's"},
-		{"3/4-16 UNF", 0.7094 * 25.4, 0.6763 * 25.4, 0.6823 * 25.4, "table of unified fine threads"},
+		{"M10", 9.026, 0, 8.376, "ASME B1.13M-1995"},
+		{"M12", 10.863, 0, 10.106, "same"},
+		{"M14", 12.701, 0, 11.835, "same"},
+		{"M5", 4.456 + 0.024, 4.019, 4.134, "ISO 965 prints d2 of 6g, which lies 0.024 mm below; d3 and D1 computed"},
+		{"M6", 5.324 + 0.026, 4.773, 4.917, "ISO 965 prints d2 of 6g, which lies 0.026 mm below; d3 and D1 computed"},
+		{"M8", 7.188, 6.466, 6.647, "from memory"},
+		{"M24x1.5", 23.026, 22.160, 22.376, "computed"},
+		{"M24x2", 22.701, 21.546, 21.835, "computed"},
+		{"M30x1.5", 29.026, 28.160, 28.376, "computed"},
 	} {
+		const half = 5.1e-4 // of the third decimal
 		th := thread(t, f.thread)
-		near(t, f.thread+" d2, "+f.source, th.PitchDiameter(), f.d2, 0.002)
-		near(t, f.thread+" D1, "+f.source, th.BoreDiameter(), f.d1, 0.002)
-		if !th.Unified {
-			near(t, f.thread+" d3, "+f.source, th.RootDiameter(), f.d3, 0.002)
+		near(t, f.thread+" d2, "+f.source, th.PitchDiameter(), f.d2, half)
+		near(t, f.thread+" D1, "+f.source, th.BoreDiameter(), f.d1, half)
+		if f.d3 > 0 {
+			near(t, f.thread+" d3, "+f.source, th.RootDiameter(), f.d3, half)
 		}
 	}
+	// A table of unified fine threads, in inches; its root is another than d3.
+	th := thread(t, "3/4-16 UNF")
+	near(t, "3/4-16 UNF E", th.PitchDiameter()/25.4, 0.7094, 5.1e-5)
+	near(t, "3/4-16 UNF K", th.BoreDiameter()/25.4, 0.6823, 5.1e-5)
+}
+
+// A chart of threads prints 6.917 mm as the minor diameter of M8x1.25: that is
+// M8x1's.
+func TestThread_Profile_Misprint(t *testing.T) {
+	if d1 := thread(t, "M8x1.25").BoreDiameter(); d1 > 6.7 {
+		t.Errorf("M8x1.25: D1 %v is the misprint 6.917", d1)
+	}
+	near(t, "M8x1 has it", thread(t, "M8x1").BoreDiameter(), 6.917, 5.1e-4)
 }
 
 func TestThread_StressArea(t *testing.T) {
@@ -75,10 +96,13 @@ func TestThread_StressArea(t *testing.T) {
 		{"M12x1.5", 88.1, 0.05, "same"},
 		{"M14x1.5", 125, 0.5, "same"},
 		{"M16x1.5", 167, 0.5, "same"},
-		{"M20x1.5", 272, 0.6, "ISO 898-1 fine series, from memory"},
+		{"M20x1.5", 272, 0.51, "ISO 898-1 fine series, from memory"},
+		{"M24x2", 384, 0.5, "same"},
+		{"M24x1.5", 400.89, 0.005, "computed"},
+		{"M30x1.5", 642.10, 0.005, "computed"},
 		{"3/8-24 UNF", 0.0878 * squareInch, 5e-5 * squareInch, "table of unified fine threads"},
 		{"7/16-20 UNF", 0.1187 * squareInch, 5e-5 * squareInch, "same"},
-		{"1/2-20 UNF", 0.1599 * squareInch, 6e-5 * squareInch, "same"},
+		{"1/2-20 UNF", 0.1599 * squareInch, 6e-5 * squareInch, "same; it is 0.15995"},
 		{"3/4-16 UNF", 0.373 * squareInch, 5e-4 * squareInch, "same"},
 	} {
 		near(t, f.thread+" stress area, "+f.source, thread(t, f.thread).StressArea(), f.area, f.off)
@@ -88,9 +112,16 @@ func TestThread_StressArea(t *testing.T) {
 // The table of metric fine threads prints stress areas that its own d2 and d3
 // don't give; those are not taken over.
 func TestThread_StressArea_Misprints(t *testing.T) {
-	for name, printed := range map[string]float64{"M8x0.75": 44.2, "M10x0.75": 72.7, "M12x1": 98, "M16x1": 182} {
-		if got := thread(t, name).StressArea(); got > printed*0.985 {
-			t.Errorf("%s: stress area %v is the misprint %v", name, got, printed)
+	for _, f := range []struct {
+		thread         string
+		printed, right float64 // mm²
+	}{
+		{"M8x0.75", 44.2, 41.81}, {"M10x0.75", 72.7, 67.88}, {"M12x1", 98.0, 96.10}, {"M16x1", 182, 178.17},
+	} {
+		got := thread(t, f.thread).StressArea()
+		near(t, f.thread, got, f.right, 0.005)
+		if got > f.printed*0.985 {
+			t.Errorf("%s: stress area %v is the misprint %v", f.thread, got, f.printed)
 		}
 	}
 }

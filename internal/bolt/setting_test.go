@@ -37,6 +37,10 @@ func TestAdapter_Setting(t *testing.T) {
 		}
 		near(t, fmt.Sprintf("%v with %+v, %s", f.torque, a, f.source), got, f.want, f.off)
 	}
+	// TM 9-254 works it forward: 60 set with 12 and 2 applies 70. Its text has
+	// "L x E" where the figure has L + E; only the sum gives this.
+	forward := bolt.Adapter{Grip: 12, Offset: 2}
+	near(t, "60 applied", forward.Applied(60), 70, 1e-9)
 }
 
 func TestAdapter_NoSetting(t *testing.T) {

@@ -64,11 +64,9 @@ func TestClass_Loads(t *testing.T) {
 		{"10.9", 6, 20.1, 16700, 0},
 		{"10.9", 8, 36.6, 0, 38100},
 		{"5.8", 10, 58, 22000, 30200},
-		// Printed 250 000 on one page; 245·1040 is 255 000.
+		// Right for the misprints below; 9.8 is from memory.
 		{"10.9", 20, 245, 0, 255000},
-		// Printed 75 200 on one page; 84.3·900 is 75 900. 9.8 is from memory.
 		{"9.8", 12, 84.3, 0, 75900},
-		// Printed 91 130 on one page; 8.78·1040 is 9130.
 		{"10.9", 4, 8.78, 0, 9130},
 	} {
 		s := class(t, f.class).Strength(f.diameter)
@@ -78,6 +76,46 @@ func TestClass_Loads(t *testing.T) {
 		if f.ultimate > 0 {
 			nearly(t, f.class+" ultimate load", s.Tensile*f.area, f.ultimate, 0.01)
 		}
+	}
+}
+
+// Ultimate loads that pages print wrong: 8.78·1040 is 9130, 245·1040 is 255 000,
+// 84.3·900 is 75 900.
+func TestClass_Loads_Misprints(t *testing.T) {
+	for _, f := range []struct {
+		class                    string
+		diameter, area, printed  float64
+		right, halfOfThirdDigits float64 // N
+	}{
+		{"10.9", 4, 8.78, 91130, 9130, 5}, {"10.9", 20, 245, 250000, 255000, 500}, {"9.8", 12, 84.3, 75200, 75900, 50},
+	} {
+		got := class(t, f.class).Strength(f.diameter).Tensile * f.area
+		near(t, f.class+" ultimate load", got, f.right, f.halfOfThirdDigits)
+		if got > f.printed*0.995 && got < f.printed*1.005 {
+			t.Errorf("%s at %v mm: %v N is the misprint %v", f.class, f.diameter, got, f.printed)
+		}
+	}
+}
+
+// The code of a class: the first number times 100 is the nominal tensile
+// strength, both times 10 the nominal yield; the standard's least values lie at
+// or a little above them.
+func TestClass_Code(t *testing.T) {
+	for _, f := range []struct {
+		class          string
+		tensile, yield float64
+	}{
+		{"4.6", 400, 240}, {"4.8", 400, 320}, {"5.6", 500, 300}, {"5.8", 500, 400}, {"6.8", 600, 480},
+		{"8.8", 800, 640}, {"9.8", 900, 720}, {"10.9", 1000, 900}, {"12.9", 1200, 1080},
+	} {
+		s := class(t, f.class).Strength(8)
+		if s.Tensile < f.tensile || s.Tensile > 1.07*f.tensile || s.Yield < f.yield || s.Yield > 1.07*f.yield {
+			t.Errorf("%s: %+v, nominally %v/%v", f.class, s, f.tensile, f.yield)
+		}
+	}
+	// ISO 3506-1; the yield from memory.
+	if s := class(t, "A2-70").Strength(8); s.Tensile != 700 || s.Yield != 450 {
+		t.Errorf("A2-70: %+v, want 700/450", s)
 	}
 }
 

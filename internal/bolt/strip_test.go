@@ -22,6 +22,12 @@ func TestStripArea(t *testing.T) {
 	near(t, "M6", bolt.StripArea(1, 10, 5.794, 5.5), 121.91, 0.01)
 	near(t, "M12x1.5 in A380, kN", bolt.StripArea(1.5, 10, 11.732, 11.216)*190/1000, 48.9, 0.05)
 	near(t, "M12x1.5 in AZ91D, kN", bolt.StripArea(1.5, 10, 11.732, 11.216)*138/1000, 35.5, 0.05)
+	near(t, "M14x1.5 in A380, kN", bolt.StripArea(1.5, 10, 13.732, 13.216)*190/1000, 57.3, 0.05)
+	near(t, "M14x1.5 in AZ91D, kN", bolt.StripArea(1.5, 10, 13.732, 13.216)*138/1000, 41.6, 0.05)
+	near(t, "M6 in A380, kN", bolt.StripArea(1, 10, 5.794, 5.5)*190/1000, 23.16, 0.005)
+	// From basic dimensions it is π·d·L·0.875 (computed).
+	near(t, "M6, basic", bolt.StripArea(1, 1, 6, thread(t, "M6").PitchDiameter()), 16.493, 0.001)
+	near(t, "M12x1.5, basic", bolt.StripArea(1.5, 1, 12, thread(t, "M12x1.5").PitchDiameter()), 32.987, 0.001)
 }
 
 func TestThreadStripArea(t *testing.T) {
@@ -35,10 +41,17 @@ func TestThreadStripArea(t *testing.T) {
 }
 
 func TestRing(t *testing.T) {
-	r := bolt.UsualRing(12)
-	if r != (bolt.Ring{Inner: 12.2, Outer: 16}) {
-		t.Errorf("M12: ring %+v, want 12.2×16 (DIN 7603, second hand)", r)
+	// An engineering data file citing DIN 7603, second hand.
+	for diameter, want := range map[float64]bolt.Ring{
+		6: {Inner: 6.2, Outer: 10}, 8: {Inner: 8.2, Outer: 12}, 10: {Inner: 10.2, Outer: 14}, 12: {Inner: 12.2, Outer: 16},
+		14: {Inner: 14.2, Outer: 18}, 16: {Inner: 16.2, Outer: 20}, 18: {Inner: 18.2, Outer: 22}, 20: {Inner: 20.2, Outer: 24},
+		24: {Inner: 24.2, Outer: 30}, 30: {Inner: 30.2, Outer: 36},
+	} {
+		if r := bolt.UsualRing(diameter); r != want {
+			t.Errorf("M%v: ring %+v, want %+v", diameter, r, want)
+		}
 	}
+	r := bolt.UsualRing(12)
 	near(t, "area", r.Area(), 84.16, 0.01)
 	near(t, "mean", r.Mean(), 14.1, 1e-9)
 	if r := bolt.UsualRing(13); r.Area() != 0 {

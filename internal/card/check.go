@@ -46,24 +46,20 @@ func Check(c *Card) []finding.Finding {
 	k.engine(&c.Engine)
 	if !finding.Refused(k.list) {
 		k.whole(c)
+		k.believable(c)
 	}
+	k.dropKept()
 	return k.list
 }
 
 type checker struct {
 	list                            []finding.Finding
 	sources, circuits, holders, ids map[string]bool
+	kept                            []string // pointers of figures that were kept with a reason
 }
 
 func (c *checker) add(grade finding.Grade, code, where string, values ...string) {
-	f := finding.Finding{Code: code, Where: where, Grade: grade}
-	for i := 0; i+1 < len(values); i += 2 {
-		if f.Values == nil {
-			f.Values = map[string]string{}
-		}
-		f.Values[values[i]] = values[i+1]
-	}
-	c.list = append(c.list, f)
+	c.list = append(c.list, finding.Finding{Code: code, Where: where, Grade: grade, Values: finding.Values(values...)})
 }
 
 // form checks what decides whether the rest can be read at all.
@@ -215,7 +211,7 @@ func (c *checker) seals(at string, list []Seal) {
 }
 
 func (c *checker) seal(at string, s *Seal) {
-	c.oneOf(at+"/kind", s.Kind, "flat-aluminium", "flat-copper", "folded", "bonded", "o-ring", "paper", "fibre", "square-ring")
+	c.oneOf(at+"/kind", s.Kind, bolt.Seals...)
 	c.figure(at+"/inner", s.Inner, lengthLimit)
 	c.figure(at+"/outer", s.Outer, lengthLimit)
 	c.figure(at+"/thickness", s.Thickness, lengthLimit)

@@ -105,6 +105,9 @@ func (c *checker) figure(where string, f *Figure, l limit) {
 	if f == nil {
 		return
 	}
+	if f.Kept != "" {
+		c.kept = append(c.kept, where)
+	}
 	switch f.Standing {
 	case FromManual, Measured, Estimated:
 	case Unknown:

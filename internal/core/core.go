@@ -41,6 +41,7 @@ var operations = [...]struct {
 	{"check-card", checkCard},
 	{"forms", forms},
 	{"plan", plan},
+	{"read-entry", readEntry},
 	{"replay", replay},
 }
 
@@ -75,10 +76,10 @@ func Do(op string, in []byte) (out []byte, outcome Outcome) {
 	}()
 	run := operationOf(op)
 	if run == nil {
-		return refuse(finding.Finding{Code: "unknown-op", Values: map[string]string{"op": clip(op)}}), UnknownOp
+		return refuse(finding.Finding{Code: "unknown-op", Values: finding.Values("op", clip(op))}), UnknownOp
 	}
 	if len(in) > MaxInput {
-		return refuse(finding.Finding{Code: "too-large", Values: map[string]string{"most": "1 MiB"}}), TooLarge
+		return refuse(finding.Finding{Code: "too-large", Values: finding.Values("most", "1 MiB")}), TooLarge
 	}
 	answer, list := run(in)
 	if answer == nil {

@@ -179,7 +179,7 @@ func (f *form) has(name string) bool { return f.of(name).text != "" }
 
 // say adds what was found about a field.
 func (f *form) say(grade finding.Grade, code, name string, values ...string) {
-	*f.list = append(*f.list, finding.Finding{Code: code, Where: f.at + "/" + name, Grade: grade, Values: pairs(values)})
+	*f.list = append(*f.list, finding.Finding{Code: code, Where: f.at + "/" + name, Grade: grade, Values: finding.Values(values...)})
 }
 
 // reject says why a field can't be used.
@@ -202,17 +202,6 @@ func (f *form) oneOf(name, text string, known ...string) {
 	if !slices.Contains(known, text) {
 		f.reject("unknown-word", name, "text", clip(text))
 	}
-}
-
-func pairs(list []string) map[string]string {
-	if len(list) == 0 {
-		return nil
-	}
-	values := make(map[string]string, len(list)/2)
-	for i := 0; i+1 < len(list); i += 2 {
-		values[list[i]] = list[i+1]
-	}
-	return values
 }
 
 // round rounds to one part of a unit; no more is worth telling, and the last

@@ -11,15 +11,17 @@ import (
 	"tidysump/internal/wire"
 )
 
-// cardsInput is a set of cards to be listed.
+// cardsInput is a set of cards to be listed, canonical with the text of each.
 type cardsInput struct {
-	cards []card.Card
-	bench job.Bench
+	cards     []card.Card
+	bench     job.Bench
+	canonical bool
 }
 
 func (i *cardsInput) Members(m *wire.Members) {
 	wire.List(m, "cards", &i.cards, wire.Required)
 	m.Object("bench", &i.bench)
+	m.Bool("canonical", &i.canonical)
 }
 
 // bike is a line in the list of bikes.
@@ -29,6 +31,8 @@ type bike struct {
 	invented        bool
 	oils            []job.Oil
 	gaps            int
+	place           int    // in the input; told with the text only
+	text            string // canonical
 }
 
 func (b *bike) Members(m *wire.Members) {
@@ -39,6 +43,8 @@ func (b *bike) Members(m *wire.Members) {
 	m.Bool("invented", &b.invented)
 	wire.List(m, "oils", &b.oils)
 	m.Int("gaps", &b.gaps)
+	m.Int("place", &b.place)
+	m.String("text", &b.text)
 }
 
 // byName sorts without the generic sort: see job.
@@ -59,35 +65,52 @@ func (a *cardsAnswer) Members(m *wire.Members) {
 }
 
 // cards lists bikes by name. A card that can't be used is left out and told;
-// the others are listed all the same.
+// the others are listed all the same. With the canonical text come the doubts
+// about each card too: it may be about to be taken in.
 func cards(in []byte) (wire.Record, []finding.Finding) {
 	var i cardsInput
-	unread, list := sortByCard(wire.Read(in, &i))
+	read := wire.Read(in, &i)
+	unread, list := sortByCard(read)
+	if len(i.cards) == 0 {
+		list = read // nothing could be read, for one card's sake perhaps
+	}
 	if finding.Refused(list) {
 		return nil, list
 	}
 	a := &cardsAnswer{}
 	for n := range i.cards {
 		c := &i.cards[n]
-		if list := unread[n]; finding.Refused(list) {
-			a.findings = append(a.findings, list...)
-			continue
+		found := unread[n]
+		if !finding.Refused(found) {
+			found = append(found, checkedAt(n, c)...)
 		}
-		if list := card.Check(c); finding.Refused(list) {
-			for _, f := range list {
-				f.Where = "/cards/" + strconv.Itoa(n) + f.Where
-				a.findings = append(a.findings, f)
+		if refused := finding.Refused(found); refused || i.canonical {
+			a.findings = append(a.findings, found...)
+			if refused {
+				continue
 			}
-			continue
 		}
 		p, refused := job.Make(c, job.Bench{System: i.bench.System})
 		if p == nil {
 			return nil, refused
 		}
-		a.bikes = append(a.bikes, bike{c.ID, p.Name, years(c), "layout." + string(c.Layout), c.Invented, today(p.Oils), len(p.Gaps)})
+		b := bike{id: c.ID, name: p.Name, years: years(c), layout: "layout." + string(c.Layout), invented: c.Invented, oils: today(p.Oils), gaps: len(p.Gaps)}
+		if i.canonical {
+			b.place, b.text = n, string(wire.Write(c))
+		}
+		a.bikes = append(a.bikes, b)
 	}
 	sort.Stable(byName(a.bikes))
 	return a, nil
+}
+
+// checkedAt checks a card that is the nth of a list.
+func checkedAt(n int, c *card.Card) []finding.Finding {
+	list := card.Check(c)
+	for f := range list {
+		list[f].Where = "/cards/" + strconv.Itoa(n) + list[f].Where
+	}
+	return list
 }
 
 // sortByCard parts what was found in reading a list of cards into what is

@@ -1,6 +1,8 @@
 package core
 
 import (
+	"strings"
+
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/job"
@@ -21,11 +23,35 @@ func (a *findingsAnswer) Members(m *wire.Members) { wire.Findings(m, "findings",
 // refuse it: the check itself succeeded. Only what is not JSON is refused.
 func checkCard(in []byte) (wire.Record, []finding.Finding) {
 	var i cardInput
-	list := readWithCard(in, &i, &i.card)
+	list := wire.Read(in, &i)
 	if len(list) > 0 && outcomeOf(list) == Malformed {
 		return nil, list
 	}
+	if nameless(list) || !finding.Refused(list) {
+		list = append(list, cardFindings(&i.card)...)
+	}
 	return &findingsAnswer{list}, nil
+}
+
+// nameless reports whether nothing worse is wrong with a card's form than that
+// its name or its manual's is missing: it is being written, and may be checked.
+func nameless(list []finding.Finding) bool {
+	for _, f := range list {
+		name := f.Where[strings.LastIndexByte(f.Where, '/')+1:]
+		if f.Grade == finding.Refuse && (f.Code != "missing" || name != "make" && name != "model" && name != "title") {
+			return false
+		}
+	}
+	return true
+}
+
+// cardFindings checks the card that is the member "card" of an input.
+func cardFindings(c *card.Card) []finding.Finding {
+	list := card.Check(c)
+	for n := range list {
+		list[n].Where = "/card" + list[n].Where
+	}
+	return list
 }
 
 // readWithCard reads an input and checks the card in it. A card that couldn't
@@ -35,11 +61,7 @@ func readWithCard(in []byte, into wire.Record, c *card.Card) []finding.Finding {
 	if finding.Refused(list) {
 		return list
 	}
-	for _, f := range card.Check(c) {
-		f.Where = "/card" + f.Where
-		list = append(list, f)
-	}
-	return list
+	return append(list, cardFindings(c)...)
 }
 
 type planInput struct {

@@ -26,6 +26,19 @@ type Finding struct {
 	Values map[string]string
 }
 
+// Values gives the values of a sentence from names and texts in turn; nil for
+// none. It is smaller in the core than a literal of a map.
+func Values(pairs ...string) map[string]string {
+	if len(pairs) < 2 {
+		return nil
+	}
+	values := make(map[string]string, len(pairs)/2)
+	for i := 0; i+1 < len(pairs); i += 2 {
+		values[pairs[i]] = pairs[i+1]
+	}
+	return values
+}
+
 // Refused reports whether any of the findings makes the input unusable.
 func Refused(list []Finding) bool {
 	for _, f := range list {

@@ -56,7 +56,7 @@ func (b *Bench) check(c *card.Card, at string) []finding.Finding {
 	var list []finding.Finding
 	add := func(code, where, text string) {
 		list = append(list, finding.Finding{Code: code, Where: at + where, Grade: finding.Refuse,
-			Values: map[string]string{"text": text}})
+			Values: finding.Values("text", text)})
 	}
 	if b.System != quantity.Metric && b.System != quantity.US && b.System != quantity.Imperial {
 		add("unknown-word", "/system", string(b.System))

@@ -2,6 +2,7 @@ package job
 
 import (
 	"tidysump/internal/card"
+	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
 
@@ -22,7 +23,7 @@ func (g *Gap) Members(m *wire.Members) {
 // gap notes that something is not known: what it belongs to is a word id, and the
 // place is that of a fastener.
 func (p *planner) gap(word, lookup, of, place string) {
-	g := Gap{Word: "gap." + word, Lookup: "lookup." + lookup, Values: map[string]string{"of": "@" + of}}
+	g := Gap{Word: "gap." + word, Lookup: "lookup." + lookup, Values: finding.Values("of", "@"+of)}
 	if place != "" {
 		g.Values["place"] = place
 	}

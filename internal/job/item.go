@@ -5,6 +5,7 @@ import (
 
 	"tidysump/internal/card"
 	"tidysump/internal/fill"
+	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
 	"tidysump/internal/wire"
 )
@@ -24,14 +25,7 @@ func (i *Item) Members(m *wire.Members) {
 }
 
 func item(count int, word string, values ...string) Item {
-	i := Item{Word: word, Count: count}
-	for n := 0; n+1 < len(values); n += 2 {
-		if i.Values == nil {
-			i.Values = map[string]string{}
-		}
-		i.Values[values[n]] = values[n+1]
-	}
-	return i
+	return Item{Word: word, Count: count, Values: finding.Values(values...)}
 }
 
 // parts lists what must lie on the bench before the first bolt turns: the oil

@@ -67,14 +67,8 @@ func (r *replayer) cancel(sorted []placed) {
 }
 
 func (r *replayer) fault(e placed, code, member string, grade finding.Grade, values ...string) {
-	f := finding.Finding{Code: code, Where: "/events/" + strconv.Itoa(e.at) + member, Grade: grade}
-	for i := 0; i+1 < len(values); i += 2 {
-		if f.Values == nil {
-			f.Values = map[string]string{}
-		}
-		f.Values[values[i]] = values[i+1]
-	}
-	r.state.Findings = append(r.state.Findings, f)
+	r.state.Findings = append(r.state.Findings, finding.Finding{Code: code, Grade: grade,
+		Where: "/events/" + strconv.Itoa(e.at) + member, Values: finding.Values(values...)})
 }
 
 // checked reports whether an event can be used at all.

@@ -52,8 +52,8 @@ func (p *planner) each(word string, holds func(*card.Circuit) bool) {
 
 func always(*card.Circuit) bool     { return true }
 func hasGauge(c *card.Circuit) bool { return c.Level.Device != "measured" }
-func readHot(c *card.Circuit) bool  { return c.Level.State == "hot" }
-func readWarm(c *card.Circuit) bool { return c.Level.State == "warm" }
+func readHot(c *card.Circuit) bool  { return c != nil && c.Level.State == "hot" }
+func readWarm(c *card.Circuit) bool { return c != nil && c.Level.State == "warm" }
 
 // readStanding: read cold, or the card does not say how.
 func readStanding(c *card.Circuit) bool { return !readWarm(c) && !readHot(c) }

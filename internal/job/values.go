@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tidysump/internal/card"
+	"tidysump/internal/finding"
 )
 
 // values fills the placeholders that a step's sentences may have.
@@ -17,19 +18,19 @@ func (p *planner) values(word string, on subject) map[string]string {
 	case on.filter != nil:
 		return p.filterValues(on.filter)
 	case on.strain != nil:
-		return map[string]string{"place": on.strain.Place}
+		return finding.Values("place", on.strain.Place)
 	}
 	return p.plainValues(word)
 }
 
 func (p *planner) circuitValues(word string, c *card.Circuit) map[string]string {
-	v := map[string]string{
-		"of":     "@role." + string(c.Role),
-		"where":  orWord(c.Level.Where, "not-known"),
-		"device": idOr("device.", c.Level.Device),
-		"state":  idOr("state.", c.Level.State),
-		"stance": idOr("stance.", c.Level.Stance),
-	}
+	v := finding.Values(
+		"of", "@role."+string(c.Role),
+		"where", orWord(c.Level.Where, "not-known"),
+		"device", idOr("device.", c.Level.Device),
+		"state", idOr("state.", c.Level.State),
+		"stance", idOr("stance.", c.Level.Stance),
+	)
 	if due := p.show("due", p.volume(c), "volume"); len(due.Texts) > 0 {
 		v["volume"], v["first"] = due.First(), p.firstPour(c).First()
 	}
@@ -40,15 +41,15 @@ func (p *planner) circuitValues(word string, c *card.Circuit) map[string]string 
 }
 
 func (p *planner) boltValues(b *card.Bolt) map[string]string {
-	v := map[string]string{
-		"of":      "@not-known",
-		"purpose": "@purpose." + string(b.Purpose),
-		"place":   b.Place,
-		"drive":   idOr("drive.", b.Drive),
-		"thread":  orWord(b.Thread, "not-known"),
-		"seal":    "@seal.none",
-		"count":   strconv.Itoa(b.Number()),
-	}
+	v := finding.Values(
+		"of", "@not-known",
+		"purpose", "@purpose."+string(b.Purpose),
+		"place", b.Place,
+		"drive", idOr("drive.", b.Drive),
+		"thread", orWord(b.Thread, "not-known"),
+		"seal", "@seal.none",
+		"count", strconv.Itoa(b.Number()),
+	)
 	if b.Order != "" {
 		v["order"] = b.Order
 	}
@@ -62,30 +63,30 @@ func (p *planner) boltValues(b *card.Bolt) map[string]string {
 }
 
 func (p *planner) filterValues(f *card.Filter) map[string]string {
-	return map[string]string{"place": f.Place, "mount": idOr("mount.", f.Mount), "screws": strconv.Itoa(p.coverScrews(f))}
+	return finding.Values("place", f.Place, "mount", idOr("mount.", f.Mount), "screws", strconv.Itoa(p.coverScrews(f)))
 }
 
 // plainValues are those of the steps that are about no single thing.
 func (p *planner) plainValues(word string) map[string]string {
 	switch word {
 	case "identify":
-		return map[string]string{"bike": p.plan.Name}
+		return finding.Values("bike", p.plan.Name)
 	case "free-filler":
-		return map[string]string{"places": p.namesOf(p.fills)}
+		return finding.Values("places", p.namesOf(p.fills))
 	case "wash":
-		return map[string]string{"places": p.namesOf(func(b *card.Bolt) bool { return p.opened(b) || p.fills(b) })}
+		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool { return p.opened(b) || p.fills(b) }))
 	case "caps-on":
-		return map[string]string{"places": p.namesOf(func(b *card.Bolt) bool {
+		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool {
 			return b.Purpose == card.FillerCap && p.fills(b) && byHand(b)
-		})}
+		}))
 	case "name-plugs":
-		return map[string]string{"places": p.namesOf(p.named), "leave": p.namesOf(p.left)}
+		return finding.Values("places", p.namesOf(p.named), "leave", p.namesOf(p.left))
 	case "count":
 		n := 0
 		for _, b := range p.boltsWhere(p.opened) {
 			n += b.Number()
 		}
-		return map[string]string{"count": strconv.Itoa(n), "places": p.namesOf(p.opened)}
+		return finding.Values("count", strconv.Itoa(n), "places", p.namesOf(p.opened))
 	}
 	return nil
 }

@@ -85,6 +85,8 @@ func TestJudgeSeason(t *testing.T) {
 		{"5W-30", -20, "suits season-fits", ""},
 		{"30", 0, "limit season-cold", ""},
 		{"40", 10, "limit season-cold", ""},
+		{"20W-50", -6.6, "suits season-fits", ""},
+		{"40", 15.6, "suits season-fits", ""},
 		{"30", 4.5, "suits season-fits", ""},
 		{"10W-40", -17.7, "suits season-fits", ""},
 		// Below the cranking test of J300.

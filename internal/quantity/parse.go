@@ -90,7 +90,7 @@ func grouped(number string, value float64, digits int, unit *Unit, kind Kind, no
 		if v, n, ok := parseNumber(whole); ok {
 			value, digits = v, n
 			notes = append(notes, finding.Finding{Code: "number-read-as", Where: "/", Grade: finding.Note,
-				Values: map[string]string{"text": number, "number": whole}})
+				Values: finding.Values("text", number, "number", whole)})
 		}
 	}
 	return amount(kind, value, digits, unit, notes)
@@ -108,7 +108,7 @@ func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
 		text = strings.ToValidUTF8(text[:40], "") + "…"
 	}
 	f := finding.Finding{Code: code, Where: "/", Grade: finding.Refuse,
-		Values: map[string]string{"text": text, "kind": string(kind)}}
+		Values: finding.Values("text", text, "kind", string(kind))}
 	return Amount{Kind: kind, Base: math.NaN()}, []finding.Finding{f}
 }
 
@@ -193,7 +193,7 @@ func findUnit(kind Kind, word string, system System) (*Unit, []finding.Finding, 
 		}
 		u, ok := Find(prefix + stem)
 		note := finding.Finding{Code: "unit-read-as", Where: "/", Grade: finding.Note,
-			Values: map[string]string{"text": word, "unit": u.ID, "other": other + stem}}
+			Values: finding.Values("text", word, "unit", u.ID, "other", other+stem)}
 		return u, []finding.Finding{note}, ok
 	}
 	for i := range Units {

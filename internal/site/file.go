@@ -42,8 +42,8 @@ func (s *Site) addHashed(name string, body []byte) error {
 	return s.add(name, body, true)
 }
 
-// addFixed minifies a file and adds it under its own name: for the three files
-// that are found by name.
+// addFixed minifies a file and adds it under its own name: for the files that are
+// found by name.
 func (s *Site) addFixed(name string, body []byte) error {
 	return s.add(name, body, false)
 }

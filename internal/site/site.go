@@ -19,6 +19,9 @@ type Options struct {
 	// Data are files made elsewhere, by name ("bikes.json"); the page finds
 	// their URLs as __FILES__["data/bikes.json"].
 	Data map[string][]byte
+	// Fixed are files made elsewhere that the world finds under their own names
+	// at the root ("card.schema.json").
+	Fixed map[string][]byte
 	// Preload names the data files that the first screen can't do without.
 	Preload []string
 	// Cache is a folder that keeps compressed bytes from one build to the next;
@@ -91,19 +94,24 @@ func (s *Site) Sources() []string {
 	return slices.Compact(list)
 }
 
-// addCore takes in the WebAssembly program as it is.
+// addCore takes in the WebAssembly program, without its functions' names.
 func (s *Site) addCore(o Options) error {
 	body, err := os.ReadFile(o.Core)
 	if err != nil {
 		return fmt.Errorf("the core is not built: %w", err)
 	}
-	return s.addHashed("core.wasm", body)
+	return s.addHashed("core.wasm", nameless(body))
 }
 
 // addData takes in the files made elsewhere.
 func (s *Site) addData(o Options) error {
 	for name, body := range o.Data {
 		if err := s.addHashed("data/"+name, body); err != nil {
+			return err
+		}
+	}
+	for name, body := range o.Fixed {
+		if err := s.addFixed(name, body); err != nil {
 			return err
 		}
 	}

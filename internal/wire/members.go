@@ -56,12 +56,9 @@ func readObject(at *node, into Record, rep *report, unknown finding.Grade) {
 }
 
 func (r *report) add(code, where string, grade finding.Grade, values ...string) {
-	f := finding.Finding{Code: code, Where: where, Grade: grade}
+	f := finding.Finding{Code: code, Where: where, Grade: grade, Values: finding.Values(values...)}
 	if f.Where == "" {
 		f.Where = "/"
-	}
-	if len(values) > 0 {
-		f.Values = map[string]string{values[0]: values[1]}
 	}
 	r.findings = append(r.findings, f)
 }

@@ -85,7 +85,7 @@ func syntaxFinding(err error, length int) *finding.Finding {
 			f.Code = "name-twice"
 		}
 	}
-	f.Values = map[string]string{"byte": strconv.FormatInt(at, 10)}
+	f.Values = finding.Values("byte", strconv.FormatInt(at, 10))
 	return f
 }
 
@@ -115,7 +115,7 @@ func (n *node) holds(text string) error {
 		return nil
 	}
 	return fault{Code: "text-too-long", Grade: finding.Refuse, Where: n.where(),
-		Values: map[string]string{"most": strconv.Itoa(MaxText)}}
+		Values: finding.Values("most", strconv.Itoa(MaxText))}
 }
 
 func (r *treeReader) object(n *node, depth int) error {

@@ -1,4 +1,5 @@
 import { files } from './files.js';
+import * as store from './store.js';
 
 const loaded = new Map();
 
@@ -14,7 +15,8 @@ async function load(name) {
   return response.json();
 }
 
-/** The card of that id, or undefined. */
-export async function cardOf(id) {
-  return (await file('samples.json')).find((card) => card.id === id);
+/** The card of that key: an own one, else the sample of that id; or undefined. */
+export async function cardOf(key) {
+  const own = await store.card(key).catch(() => undefined); // samples need no store
+  return own?.card ?? (await file('samples.json')).find((card) => card.id === key);
 }

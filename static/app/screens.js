@@ -1,8 +1,10 @@
 import { bench } from './view/bench.js';
+import { cards } from './view/cards.js';
+import { edit } from './view/edit.js';
 import { job } from './view/job.js';
 import { plan } from './view/plan.js';
 import { record } from './view/record.js';
 import { settings } from './view/settings.js';
 
 /** All screens but the first, by the name in their address. */
-export const screens = { bike: plan, job, record, bench, settings };
+export const screens = { bike: plan, job, record, bench, cards, edit, settings };

@@ -3,7 +3,7 @@ import { openDB, unwrap } from 'idb';
 // The one owner of IndexedDB. Writes are strict: what resolved is on the disk,
 // so that the phone may die at any tap.
 const name = 'tidysump';
-const version = 1;
+const version = 2;
 const deadline = 5000; // ms; some browsers never answer when storage is full
 const strict = { durability: 'strict' };
 
@@ -14,10 +14,14 @@ export const blocked = { tell: () => {} };
 
 function open() {
   opening ??= openDB(name, version, {
-    upgrade(db) {
-      db.createObjectStore('jobs', { keyPath: 'id' });
-      db.createObjectStore('events', { keyPath: ['job', 'id'] });
-      db.createObjectStore('settings');
+    upgrade(db, from) {
+      if (from < 1) {
+        db.createObjectStore('jobs', { keyPath: 'id' });
+        db.createObjectStore('events', { keyPath: ['job', 'id'] });
+        db.createObjectStore('settings');
+      }
+      db.createObjectStore('cards', { keyPath: 'key' });
+      db.createObjectStore('lines', { keyPath: 'key' });
     },
     blocked: () => blocked.tell(),
     blocking: (_, __, event) => event.target.close(),
@@ -110,3 +114,31 @@ export const setting = (key) => use((db) => db.get('settings', key));
 /** Keeps a setting. */
 export const keepSetting = (key, value) =>
   write(['settings'], (tx) => tx.objectStore('settings').put(value, key));
+
+// A card's record is {key, card, text, bike, changed, pinned}. What the list of
+// bikes shows of it lies once more by itself: 10,000 cards are too much to read
+// for a list.
+const ofCards = ['cards', 'lines'];
+
+/** What lists show of a person's own cards: [{key, bike, changed, pinned}]. */
+export const lines = () => use((db) => db.getAll('lines'));
+
+/** All own cards. */
+export const cards = () => use((db) => db.getAll('cards'));
+
+/** The record of the own card with that key, or undefined. */
+export const card = (key) => use((db) => db.get('cards', key));
+
+/** Keeps all these cards or none. */
+export const putCards = (records) =>
+  write(ofCards, (tx) => {
+    for (const { card: _, text: __, ...line } of records) tx.objectStore('lines').put(line);
+    for (const record of records) tx.objectStore('cards').put(record);
+  });
+
+/** Keeps a card. */
+export const putCard = (record) => putCards([record]);
+
+/** Takes a card away; jobs hold their own copy. */
+export const deleteCard = (key) =>
+  write(ofCards, (tx) => ofCards.forEach((name) => tx.objectStore(name).delete(key)));

@@ -13,6 +13,11 @@ export async function loadBenchWords() {
   await add('words-en-bench.json');
 }
 
+/** Loads the part of it that only taking cards in and giving them away needs. */
+export async function loadCardWords() {
+  await add('words-en-cards.json');
+}
+
 async function add(name) {
   catalogue = { ...catalogue, ...(await file(name)) };
 }

@@ -3,6 +3,7 @@
 // the ratios; the times are this machine's.
 import { calculationCosts } from './bench-calculations.js';
 import { coreCosts } from './bench-core.js';
+import { searchTimes } from './bench-search.js';
 import { sizes } from './bench-size.js';
 import { startTimes } from './bench-start.js';
 
@@ -55,4 +56,11 @@ table(
     ready.toFixed(0),
     (bikes / starts[0].bikes).toFixed(2),
   ]),
+);
+
+const searches = await searchTimes();
+table(
+  'Among 10,000 own cards, page at a quarter of this CPU, ms',
+  ['', 'median', 'worst'],
+  searches.map(({ name, median, worst }) => [name, median.toFixed(0), worst.toFixed(0)]),
 );

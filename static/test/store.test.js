@@ -3,6 +3,54 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import * as store from '../app/store.js';
 
+// As the first version of the store left it; opened here before any other test.
+await new Promise((resolve, reject) => {
+  const opening = indexedDB.open('tidysump', 1);
+  opening.onerror = () => reject(opening.error);
+  opening.onupgradeneeded = () => {
+    const db = opening.result;
+    db.createObjectStore('jobs', { keyPath: 'id' }).put({ id: 'kept', started: '2026-01-01' });
+    db.createObjectStore('events', { keyPath: ['job', 'id'] }).put({ job: 'kept', id: '1' });
+    db.createObjectStore('settings').put('us', 'system');
+  };
+  opening.onsuccess = () => (opening.result.close(), resolve());
+});
+
+test('a store of version 1 opens with all that it held, and takes cards', async () => {
+  assert.deepEqual(await store.job('kept'), { id: 'kept', started: '2026-01-01' });
+  assert.deepEqual(await store.events('kept'), [{ id: '1' }]);
+  assert.equal(await store.setting('system'), 'us');
+  assert.deepEqual(await store.cards(), []);
+});
+
+const card = (key) => ({
+  key,
+  card: { id: 'one', make: 'Plainford' },
+  text: '{"id":"one","make":"Plainford"}',
+  bike: { id: 'one', name: 'Plainford' },
+  changed: '2026-11-25T10:00:00.000Z',
+  pinned: false,
+});
+
+test('two cards of one id are kept apart by their keys, and go one by one', async () => {
+  await store.putCards([card('a'), card('b')]);
+  await store.putCard({ ...card('b'), pinned: true });
+  assert.deepEqual(await store.card('a'), card('a'));
+  const { card: _, text: __, ...line } = card('b');
+  assert.deepEqual((await store.lines())[1], { ...line, pinned: true });
+  await store.deleteCard('a');
+  assert.deepEqual(await store.cards(), [{ ...card('b'), pinned: true }]);
+  assert.deepEqual(
+    (await store.lines()).map(({ key }) => key),
+    ['b'],
+  );
+});
+
+test('of cards that cannot all be kept none is', async () => {
+  await assert.rejects(store.putCards([card('c'), { ...card('d'), card: () => {} }]));
+  assert.equal(await store.card('c'), undefined);
+});
+
 const job = (id, started = '2026-11-25T10:00:00.000Z') => ({ id, started, summary: {} });
 
 /** Makes the first `times` calls of a method fail with an error of that name. */
@@ -22,7 +70,7 @@ test('jobs come the newest first, events with their job only', async () => {
   await store.addEvent(job('old', '2026-11-01T00:00:00.000Z'), { id: '1', kind: 'done' });
   await store.addEvent(job('new', '2026-11-02T00:00:00.000Z'), { id: '1', kind: 'note' });
   const ids = (await store.jobs()).map(({ id }) => id);
-  assert.deepEqual(ids, ['new', 'old']);
+  assert.deepEqual(ids, ['new', 'old', 'kept']);
   assert.deepEqual(await store.events('old'), [{ id: '1', kind: 'done' }]);
   assert.equal(await store.job('none'), undefined);
 });

@@ -32,10 +32,14 @@ export class CoreClient {
     this.#soon = soon;
   }
 
-  /** Asks the core; resolves to {ok} or {findings}, and never rejects. */
+  /**
+   * Asks the core; resolves to {ok} or {findings}, and never rejects. A string is
+   * handed on as it is: JSON text that nobody has read yet.
+   */
   call(op, input = {}) {
+    const json = typeof input === 'string' ? input : JSON.stringify(input);
     return new Promise((resolve) => {
-      this.#queue.push({ op, input: JSON.stringify(input), resolve, crashes: 0 });
+      this.#queue.push({ op, input: json, resolve, crashes: 0 });
       this.#pump();
     });
   }

@@ -1,30 +1,37 @@
 import { html, nothing } from 'lit-html';
+import { bikeList, search } from '../bike-list.js';
 import { file } from '../data.js';
 import { address } from '../router.js';
 import * as store from '../store.js';
-import { t, text } from '../words.js';
+import { t } from '../words.js';
+import { bikeLine, finder, more } from './bike-line.js';
+
+const many = 6; // from so many bikes on one may want to search
+const few = 20; // bikes drawn at once: more would make typing slow
+const page = 50; // further ones at a tap
 
 /** The first screen: the open jobs, then the bikes. It needs no core. */
 export async function bikes(_, app) {
-  const { bikes: list = [] } = await file('bikes.json');
-  const screen = {
-    name: 'bikes',
-    tab: 'bikes',
-    title: t('nav.bikes'),
-    draw: () => draw(list, screen.open),
-  };
-  // The bikes don't wait for the store.
-  store
-    .jobs()
-    .then((jobs) => {
-      screen.open = jobs.filter((job) => !job.summary.finished);
+  const { bikes: samples = [] } = await file('bikes.json');
+  const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: few };
+  // The samples don't wait for the store.
+  Promise.all([store.jobs(), store.lines()])
+    .then(([jobs, lines]) => {
+      state.open = jobs.filter((job) => !job.summary.finished);
+      state.list = bikeList(lines, samples, jobs, t);
       app.redraw();
     })
     .catch(() => app.fail('store.failed'));
-  return screen;
+  return {
+    name: 'bikes',
+    tab: 'bikes',
+    title: t('nav.bikes'),
+    draw: () => draw(state, app),
+  };
 }
 
-function draw(list, open = []) {
+function draw(state, app) {
+  const { open, list } = state;
   return html`
     <header class="brand">
       <p class="name">${t('app.name')}</p>
@@ -32,14 +39,60 @@ function draw(list, open = []) {
     </header>
     ${open.length ? openJobs(open) : nothing}
     <h1 tabindex="-1">${t('bikes.title')}</h1>
-    ${
-      list.length
-        ? html`<ul class="bikes">
-            ${list.map(bike)}
-          </ul>`
-        : html`<p>${t('bikes.none')}</p>`
-    }
+    ${list.length > many ? finder(state.typed, (typed) => found(state, typed, app)) : nothing}
+    ${list.length ? listed(state, app) : html`<p>${t('bikes.none')}</p>`}
+    <p><a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a></p>
   `;
+}
+
+function found(state, typed, app) {
+  Object.assign(state, { typed, shown: few });
+  app.redraw();
+}
+
+function listed(state, app) {
+  const fits = search(state.list, state.typed);
+  const further = () => {
+    state.shown += page;
+    app.redraw();
+  };
+  return html`
+    ${state.typed ? html`<p role="status">${t('bikes.fitting', { count: fits.length })}</p>` : nothing}
+    <ul class="bikes">
+      ${fits.slice(0, state.shown).map((row) => item(row, app))}
+    </ul>
+    ${more(fits.length - state.shown, further)}
+  `;
+}
+
+function item(row, app) {
+  const { key, bike, own, pinned } = row;
+  if (!own) return html`<li>${bikeLine(row, address('bike', key))}</li>`;
+  return html`<li class="own">
+    ${bikeLine(row, address('bike', key))}
+    <button
+      type="button"
+      class="quiet"
+      aria-pressed=${pinned}
+      aria-label=${t('bikes.pin', { name: bike.name })}
+      @click=${() => pin(row, app)}
+    >
+      ${pinned ? '★' : '☆'}
+    </button>
+  </li>`;
+}
+
+/** The row stays where it is until the list is opened anew: nothing jumps under a finger. */
+async function pin(row, app) {
+  const pinned = !row.pinned;
+  const kept = await app.keep(async () => {
+    const record = await store.card(row.key);
+    if (record) await store.putCard({ ...record, pinned });
+    return true;
+  });
+  if (!kept) return;
+  row.pinned = pinned;
+  app.say(t(pinned ? 'bikes.pinned' : 'bikes.unpinned', { name: row.bike.name }));
 }
 
 function openJobs(open) {
@@ -58,26 +111,4 @@ function openJobs(open) {
         </a>`,
     )}
   </section>`;
-}
-
-function bike({ id, name, years, layout, invented, oils = [], gaps }) {
-  const [oil] = oils;
-  const missing = gaps
-    ? html`<span class="gaps"
-        >? ${t(gaps === 1 ? 'bikes.gap' : 'bikes.gaps', { count: gaps })}</span
-      >`
-    : nothing;
-  return html`<li>
-    <a href=${address('bike', id)}>
-      <span class="who">
-        <strong>${name}</strong>
-        <span>${years} ${t(layout)}</span>
-        ${invented ? html`<span>${t('example')}</span>` : nothing} ${missing}
-      </span>
-      <span class="oil">
-        <span class="value">${text(oil?.due?.texts?.[0] ?? '@not-known')}</span>
-        <span>${oil?.grades?.[0]}</span>
-      </span>
-    </a>
-  </li>`;
 }

@@ -33,17 +33,30 @@ function choice({ name, words, family = '' }, { id, value = '', label, set }) {
     </select>`;
 }
 
-const entry = ({ name }, { id, value = '', label, hint, type, set }) =>
+const entry = ({ name }, { id, value = '', label, hint, lines, type, set }) =>
   html`<label for=${id}>${label} ${hint}</label>
-    <input
-      id=${id}
-      name=${name}
-      .value=${live(value)}
-      autocomplete="off"
-      autocapitalize="none"
-      spellcheck="false"
-      maxlength="60"
-      enterkeyhint="done"
-      @input=${({ target }) => type(target.value)}
-      @change=${({ target }) => set(target.value)}
-    />`;
+    ${lines ? area({ name }, { id, value, set }) : line({ name }, { id, value, type, set })}`;
+
+const area = ({ name }, { id, value, set }) =>
+  html`<textarea
+    id=${id}
+    name=${name}
+    rows="4"
+    maxlength="4000"
+    .value=${live(value)}
+    @change=${({ target }) => set(target.value)}
+  ></textarea>`;
+
+const line = ({ name }, { id, value, type, set }) =>
+  html` <input
+    id=${id}
+    name=${name}
+    .value=${live(value)}
+    autocomplete="off"
+    autocapitalize="none"
+    spellcheck="false"
+    maxlength="60"
+    enterkeyhint="done"
+    @input=${({ target }) => type(target.value)}
+    @change=${({ target }) => set(target.value)}
+  />`;

@@ -5,7 +5,7 @@ import { keepRecords } from '../device.js';
 import { startJob } from '../job.js';
 import { go } from '../router.js';
 import { set, settings } from '../settings.js';
-import { t } from '../words.js';
+import { t, text } from '../words.js';
 import { radios, ticks } from './choice.js';
 import { finding, findings } from './figure.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheet.js';
@@ -44,7 +44,7 @@ export async function plan([id], app) {
 
 function draw(card, bench, answer, change, start) {
   return html`
-    <h1 tabindex="-1">${card.make} ${card.model}</h1>
+    <h1 tabindex="-1">${text(`${card.make} ${card.model}`)}</h1>
     ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
     ${today(card, bench, answer?.ok, change)}
     ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
@@ -62,7 +62,7 @@ function sheets(card, answer, start) {
       card.notes
         ? section(
             'plan.remarks',
-            card.notes.map((note) => html`<p>${note}</p>`),
+            card.notes.map((note) => html`<p>${text(note)}</p>`),
           )
         : nothing
     }

@@ -4,7 +4,8 @@ import { readFileSync } from 'node:fs';
 const read = (path) =>
   JSON.parse(readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8'));
 
-const catalogue = { ...read('specs/words/en.json'), ...read('specs/words/en-bench.json') };
+const parts = ['en', 'en-bench', 'en-cards'].map((name) => read(`specs/words/${name}.json`));
+const catalogue = Object.assign({}, ...parts);
 
 /** The sentence of that id, its placeholders filled; "@id" stands for a sentence too. */
 export function words(id, values = {}) {

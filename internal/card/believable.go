@@ -1,0 +1,168 @@
+package card
+
+import (
+	"strconv"
+	"strings"
+
+	"tidysump/internal/bolt"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// believable holds the figures of a card against each other and against
+// published relations. All it finds are doubts: the manual may be right.
+func (c *checker) believable(k *Card) {
+	for i := range k.Circuits {
+		at := "/circuits/" + strconv.Itoa(i)
+		r := &k.Circuits[i]
+		c.marks(at, r)
+		if r.Role == EngineOil {
+			c.perLitre(at, r, k.Engine.Displacement)
+		}
+	}
+	for i := range k.Bolts {
+		at := "/bolts/" + strconv.Itoa(i)
+		b := &k.Bolts[i]
+		t, ok := bolt.ParseThread(b.Thread)
+		if !ok {
+			continue
+		}
+		c.torque(at+"/torque", b, &t)
+		c.across(at+"/size", b, &t)
+		// Screws hold a cover or flange, whose seal is as wide as that.
+		if b.Seal != nil && b.Number() == 1 && b.Purpose != FilterCover {
+			c.ring(at+"/seal/inner", b.Seal, &t)
+		}
+	}
+}
+
+// torque holds a fastener's torque against the published tables and the
+// strength of its thread; the case is taken to be of aluminium.
+func (c *checker) torque(at string, b *Bolt, t *bolt.Thread) {
+	a, ok := b.Torque.Amount()
+	if !ok || b.Purpose == FilterCanned {
+		return
+	}
+	j := bolt.Joint{Thread: *t, What: bolt.Plug, Seat: bolt.Aluminium}
+	if b.Purpose == FilterCover || b.Purpose == LevelScrew {
+		j.What = bolt.Screw
+	}
+	if b.Seal != nil {
+		j.Seal = bolt.SealOf(b.Seal.Kind)
+	}
+	j.Settle()
+	u, _ := quantity.Find(a.Unit)
+	var g bolt.Judgement
+	g.Judge(&j, a.Base, u.Scale, quantity.Metric)
+	if g.Verdict != bolt.NotBelievable {
+		return
+	}
+	// One doubt says enough: what was probably meant, else the first.
+	var first *finding.Finding
+	meant := ""
+	for n := range g.Reasons {
+		f := &g.Reasons[n]
+		if f.Grade != finding.Doubt {
+			continue
+		}
+		if first == nil {
+			first = f
+		}
+		if f.Code == "torque-slip" {
+			meant = f.Values["meant"]
+		}
+	}
+	first.Where = at
+	if meant != "" {
+		first.Code, first.Values["meant"], first.Values["given"] = "torque-unit", meant, a.Print(a.Unit)
+	}
+	c.list = append(c.list, *first)
+}
+
+// Bounds of what is usual: common practice, no source.
+const (
+	leastKey, mostKey         = 0.25, 0.9 // a key over its thread; ISO 4762 has 0.7 to 0.9, socket plugs less
+	leastHexagon, mostHexagon = 0.6, 2.3  // a hexagon over its thread; ISO 4014 has 1.5 to 1.6, plugs with a collar less
+	leastPerLitre             = 0.5       // litres of oil in an engine for each litre of displacement
+	mostPerLitre              = 14        // small engines have most
+)
+
+// across holds a hexagon against the thread.
+func (c *checker) across(at string, b *Bolt, t *bolt.Thread) {
+	a, ok := b.Size.Amount()
+	low, high := leastHexagon, mostHexagon
+	switch b.Drive {
+	case "hexagon-key":
+		low, high = leastKey, mostKey
+	case "hexagon":
+	default:
+		return
+	}
+	if ok && (a.Base < low*t.Diameter || a.Base > high*t.Diameter) {
+		c.add(finding.Doubt, "hexagon-odd", at, "value", a.Print(a.Unit), "thread", t.Name)
+	}
+}
+
+// ring holds a washer's hole against the thread that goes through it: DIN 7603
+// rings are 0.2 mm wider, others up to a couple of mm; O-rings are stretched over
+// it or lie under its head.
+func (c *checker) ring(at string, s *Seal, t *bolt.Thread) {
+	a, ok := s.Inner.Amount()
+	if !ok {
+		return
+	}
+	low, high := t.Diameter-0.3, t.Diameter+3
+	if s.Kind == "o-ring" || s.Kind == "square-ring" {
+		low, high = 0.8*t.Diameter, 1.6*t.Diameter
+	}
+	if a.Base < low || a.Base > high {
+		c.add(finding.Doubt, "ring-not-on-thread", at, "value", a.Print(a.Unit), "thread", t.Name)
+	}
+}
+
+// marks holds the volume between the marks against all of it.
+func (c *checker) marks(at string, r *Circuit) {
+	band, ok := r.Level.Band.Amount()
+	volume, known := r.OilOnly.Amount()
+	if !known {
+		volume, known = r.WithFilt.Amount()
+	}
+	if ok && known && band.Base > volume.Base/2 {
+		c.add(finding.Doubt, "band-odd", at+"/level/band", "value", band.Print(band.Unit), "volume", volume.Print(volume.Unit))
+	}
+}
+
+// perLitre holds the volume against the displacement in cm³, and looks for a unit
+// in which the same number would be at home.
+func (c *checker) perLitre(at string, r *Circuit, displacement float64) {
+	for _, v := range [...]struct {
+		at string
+		f  *Figure
+	}{{at + "/oilOnly", r.OilOnly}, {at + "/withFilter", r.WithFilt}} {
+		a, ok := v.f.Amount()
+		if per := a.Base / displacement * 1000; ok && displacement > 0 && (per < leastPerLitre || per > mostPerLitre) {
+			c.add(finding.Doubt, "volume-odd", v.at, "value", a.Print(a.Unit), "displacement", quantity.Number(displacement, 4)+" cm³")
+			return
+		}
+	}
+}
+
+// dropKept drops the doubts about figures that were kept with a reason.
+func (c *checker) dropKept() {
+	list := c.list[:0]
+	for _, f := range c.list {
+		if f.Grade != finding.Doubt || !c.isKept(f.Where) {
+			list = append(list, f)
+		}
+	}
+	c.list = list
+}
+
+func (c *checker) isKept(where string) bool {
+	for _, at := range c.kept {
+		if where == at || strings.HasPrefix(where, at+"/") {
+			return true
+		}
+	}
+	return false
+}

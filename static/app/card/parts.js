@@ -1,0 +1,57 @@
+import { at } from './pointer.js';
+
+/** A new card of a layout: its oils and parts, and no figure yet. */
+export function blankCard(layout, filter, table, id) {
+  const { circuits, parts } = table.layouts[layout];
+  const card = {
+    format: 'tidysump-card',
+    version: 1,
+    id,
+    make: '',
+    model: '',
+    layout,
+    sources: [{ id: 'manual', title: '' }],
+    circuits: structuredClone(circuits),
+  };
+  for (const part of parts) {
+    const { word, circuit } = typeof part === 'string' ? { word: part } : part;
+    const chosen = word.startsWith('edit.filter-') ? filter : word;
+    if (chosen) addPart(card, table, chosen, circuit);
+  }
+  return card;
+}
+
+/** Adds a part, with what holds it; `of` in the table names the list of what is held. */
+export function addPart(card, table, word, circuit = card.circuits[0].id) {
+  const { adds } = table.parts.find((part) => part.word === word);
+  for (const [list, { of, ...part }] of Object.entries(adds)) {
+    card[list] ??= [];
+    const held = of && (card[of] ?? []).at(-1)?.id;
+    card[list].push({
+      ...part,
+      id: freeId(card, part.id),
+      ...(apart.includes(part.purpose) ? {} : { circuit }),
+      ...(held ? { of: held } : {}),
+    });
+  }
+}
+
+/** Takes a part away, and the fasteners that held only it; one that drains stays. */
+export function removePart(card, pointer) {
+  const [, list, n] = pointer.split('/');
+  const [{ id }] = card[list].splice(Number(n), 1);
+  card.bolts = (card.bolts ?? []).filter((b) => b.of !== id || b.drains);
+  for (const bolt of card.bolts) if (bolt.of === id) delete bolt.of;
+}
+
+// What belongs to no oil.
+const apart = ['leave-alone', 'panel'];
+
+/** An id that nothing in the card has yet. */
+function freeId(card, stem) {
+  const lists = ['circuits', 'filters', 'strainers', 'bolts', 'sources'];
+  const used = new Set(lists.flatMap((list) => (at(card, `/${list}`) ?? []).map(({ id }) => id)));
+  let id = stem;
+  for (let n = 2; used.has(id); n++) id = `${stem}-${n}`;
+  return id;
+}

@@ -1,0 +1,58 @@
+import { html } from 'lit-html';
+import { bikeList } from '../bike-list.js';
+import { file } from '../data.js';
+import { files } from '../files.js';
+import * as store from '../store.js';
+import { loadCardWords, t } from '../words.js';
+import { CardRows } from './card-row.js';
+import { CardList } from './cards-list.js';
+import { drawVersions, versions } from './cards-versions.js';
+import { PackIn } from './pack-in.js';
+import { packOut } from './pack-out.js';
+
+/** The cards: "#/cards" takes some in, gives some away, deletes some. */
+export async function cards(_, app) {
+  await loadCardWords();
+  const { bikes: samples = [] } = await file('bikes.json');
+  const marks = new CardRows(app);
+  const list = new CardList(marks, app);
+  let twins = [];
+  const load = async () => {
+    const kept = await app.keep(() => Promise.all([store.jobs(), store.lines()]));
+    const [jobs, lines] = kept ?? [[], []];
+    list.rows = bikeList(lines, samples, jobs, t);
+    twins = await versions(list.rows);
+  };
+  await load();
+  const incoming = new PackIn(app, load);
+  const draw = () => html`
+    <h1 tabindex="-1">${t('cards.title')}</h1>
+    ${drawVersions(twins, marks)} ${section('cards.in', incoming.draw())}
+    ${section(
+      'cards.out',
+      html`<p>${t('cards.out.how')}</p>
+        ${list.draw()} ${packOut(marks, app)}`,
+    )}
+    ${section(
+      'cards.format',
+      html`<p>${t('cards.format.text')}</p>
+        <p>
+          <a class="button quiet" href=${files['card.schema.json']} download>
+            ${t('cards.schema')}
+          </a>
+        </p>`,
+    )}
+  `;
+  return {
+    name: 'cards',
+    tab: 'bikes',
+    title: t('cards.title'),
+    draw: () => (incoming.open ? incoming.draw() : draw()),
+  };
+}
+
+const section = (word, content) =>
+  html`<section>
+    <h2>${t(word)}</h2>
+    ${content}
+  </section>`;

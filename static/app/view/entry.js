@@ -1,0 +1,88 @@
+import { html, nothing } from 'lit-html';
+import { at } from '../card/pointer.js';
+import { isFigure, isWords, textOf } from '../card/sections.js';
+import { t } from '../words.js';
+import { control } from './field.js';
+import { finding } from './figure.js';
+
+const standings = ['manual', 'measured', 'estimated'];
+
+/** One entry of a card: what stands there, its page in the manual, what is odd about it. */
+export function entryField(draft, entry, changed) {
+  const unread = draft.unread.get(entry.at);
+  const value = at(draft.card, entry.at);
+  const stated = entry.stated ? at(draft.card, above(entry.at)) : value;
+  const own = draft.found.filter(({ where }) => where === entry.at || within(entry, where));
+  const set = async (text, more = pick(stated)) => {
+    const written = draft.write(entry, text, more);
+    changed();
+    await written;
+    changed();
+  };
+  const kind = entry.kind === 'choice' || entry.kind === 'yes' ? entry.kind : 'text';
+  const text = unread?.text ?? textOf(draft.card, entry);
+  return html`<div class="field">
+    ${control(
+      { name: entry.at, kind, words: entry.words, family: entry.family },
+      {
+        id: `entry${entry.at.replaceAll('/', '-')}`,
+        value: text,
+        label: t(entry.word),
+        hint: nothing,
+        lines: entry.kind === 'lines',
+        type: () => {},
+        set: (typed) => set(typed === true ? 'yes' : typed || ''),
+      },
+    )}
+    ${(isFigure(entry) || entry.stated) && text ? origin(entry, stated ?? {}, (more) => set(text, more)) : nothing}
+    ${[...(unread?.findings ?? []), ...own].map(finding)}
+  </div>`;
+}
+
+/** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
+function origin(entry, figure, set) {
+  const id = `origin${entry.at.replaceAll('/', '-')}`;
+  const now = pick(figure);
+  const field = (name, word) =>
+    control(
+      { name: `${entry.at}/${name}`, kind: 'text' },
+      {
+        id: `${id}-${name}`,
+        value: now[name],
+        label: t(word),
+        hint: nothing,
+        type: () => {},
+        set: (text) => set({ ...now, [name]: text || undefined }),
+      },
+    );
+  const standing = control(
+    { name: `${entry.at}/standing`, kind: 'choice', words: standings, family: 'standing.' },
+    {
+      id: `${id}-standing`,
+      value: now.standing,
+      label: t('edit.standing'),
+      set: (word) => set({ ...now, standing: word || 'manual' }),
+    },
+  );
+  return html`<div class="origin">
+    ${field('page', 'edit.page')}
+    <details ?open=${now.standing !== 'manual' || Boolean(now.kept)}>
+      <summary>${t('edit.other')}</summary>
+      ${standing} ${now.standing === 'manual' ? nothing : field('method', 'edit.method')}
+      ${field('kept', 'edit.kept')}
+    </details>
+  </div>`;
+}
+
+const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
+  standing,
+  page,
+  method,
+  kept,
+});
+
+const above = (pointer) => pointer.slice(0, pointer.lastIndexOf('/'));
+
+/** A finding about a part of the entry, such as its value; not about another entry in it. */
+const within = (entry, where) =>
+  where.startsWith(`${entry.at}/`) && (isFigure(entry) || isWords(entry));

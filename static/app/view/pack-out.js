@@ -1,0 +1,81 @@
+import { html, nothing } from 'lit-html';
+import { file } from '../data.js';
+import { checkTexts } from '../pack/check.js';
+import { packText } from '../pack/split.js';
+import * as store from '../store.js';
+import { t } from '../words.js';
+
+const patience = 60_000; // ms until a file that was handed out is let go
+
+/** The ways to give the ticked cards away. */
+export function packOut(list, app) {
+  const { size } = list.ticked;
+  const give = (way) => async () => {
+    const made = await app.keep(() => pack([...list.ticked]), 'cards.failed');
+    if (made) app.say(t((await way(made)) ?? ''));
+  };
+  return html`<p>
+      ${size ? t(size === 1 ? 'cards.ticked-one' : 'cards.ticked', { count: size }) : t('cards.tick-some')}
+    </p>
+    <p class="entry">
+      <button type="button" ?disabled=${!size} @click=${give(save)}>${t('cards.save')}</button>
+      ${
+        shareable(packText([]), 'x')
+          ? html`<button type="button" class="quiet" ?disabled=${!size} @click=${give(share)}>
+              ${t('cards.share')}
+            </button>`
+          : nothing
+      }
+    </p>`;
+}
+
+/** The ticked cards as a pack: {text, name}. */
+async function pack(keys) {
+  const own = await Promise.all(keys.map((key) => store.card(key).catch(() => undefined)));
+  const samples = await canonicalSamples(keys.filter((_, n) => !own[n]));
+  const texts = [...own.filter(Boolean).map(({ text }) => text), ...samples];
+  const date = new Date().toISOString().slice(0, 10);
+  const name = own.length === 1 ? JSON.parse(texts[0]).id : 'tidysump-cards';
+  return { text: packText(texts), name: `${name}-${date}` };
+}
+
+async function canonicalSamples(ids) {
+  if (!ids.length) return [];
+  const all = await file('samples.json');
+  const entries = await checkTexts(
+    all.filter(({ id }) => ids.includes(id)).map((card) => JSON.stringify(card)),
+  );
+  return entries.map(({ text }) => text);
+}
+
+function save({ text, name }) {
+  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = Object.assign(document.createElement('a'), {
+    href: url,
+    download: `${name}.json`,
+  });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), patience);
+  return 'cards.saved';
+}
+
+// Some phones share text files only: the content is the same.
+function shareable(text, name) {
+  if (!navigator.canShare) return undefined;
+  const kinds = [
+    ['json', 'application/json'],
+    ['txt', 'text/plain'],
+  ];
+  return kinds
+    .map(([ending, type]) => ({ files: [new File([text], `${name}.${ending}`, { type })] }))
+    .find((data) => navigator.canShare(data));
+}
+
+async function share({ text, name }) {
+  try {
+    await navigator.share(shareable(text, name));
+    return 'cards.shared';
+  } catch (error) {
+    return error.name === 'AbortError' ? undefined : 'cards.share-failed';
+  }
+}

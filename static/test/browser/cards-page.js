@@ -1,0 +1,70 @@
+// Taking cards in and giving them away, as a person does it.
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { goTo } from './job-page.js';
+import { polling } from './page.js';
+import { field, tap, tapText, untilSeen } from './person.js';
+import { sampleCard, words } from './words.js';
+
+/** A card of one's own: a sample under another name, with what `change` makes of it. */
+export function ownCard(id, model, change = () => {}) {
+  const card = structuredClone(sampleCard('ondrake-quarto-900'));
+  delete card.invented;
+  Object.assign(card, { id, make: 'Plainford', model });
+  change(card);
+  return card;
+}
+
+/** The text of a pack of cards. */
+export const packOf = (...cards) => JSON.stringify({ format: 'tidysump-cards', version: 1, cards });
+
+/** Opens a text in the cards screen, by way of its field; any size does. */
+export async function paste(page, text) {
+  await goTo(page, '#/cards');
+  await tapText(page, words('cards.paste'));
+  const area = await field(page, words('cards.paste.text'));
+  await area.evaluate((element, value) => (element.value = value), text);
+  await tap(page, words('cards.paste.read'));
+}
+
+/** Opens a file in the cards screen. */
+export async function openFile(page, path) {
+  await goTo(page, '#/cards');
+  const input = await page.waitForSelector('input[type=file]');
+  await input.uploadFile(path);
+}
+
+/** Keeps the `count` cards that are ticked in what was opened. */
+export async function keep(page, count) {
+  await tap(page, words('pack.keep', { count }));
+  await untilSeen(page, words('pack.kept', { count, of: count }));
+}
+
+/** Ticks a card by the name that stands on it. */
+export async function tick(page, name) {
+  const find = (text) =>
+    [...document.querySelectorAll('label.pick')].find((l) => l.textContent.includes(text));
+  const label = (await page.waitForFunction(find, { polling }, name)).asElement();
+  await label.evaluate((element) => element.scrollIntoView({ block: 'center' }));
+  await label.click();
+}
+
+/** Saves the ticked cards; resolves to the file's text. */
+export async function save(page, folder) {
+  const devtools = await page.createCDPSession();
+  await devtools.send('Browser.setDownloadBehavior', {
+    behavior: 'allow',
+    downloadPath: folder,
+    eventsEnabled: true,
+  });
+  const names = new Map();
+  const ended = new Promise((resolve) => {
+    devtools.on('Browser.downloadWillBegin', (e) => names.set(e.guid, e.suggestedFilename));
+    devtools.on('Browser.downloadProgress', (e) => {
+      if (e.state === 'completed') resolve(join(folder, names.get(e.guid)));
+    });
+  });
+  await tap(page, words('cards.save'));
+  const path = await ended;
+  return { path, text: await readFile(path, 'utf8') };
+}

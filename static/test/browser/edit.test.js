@@ -1,0 +1,73 @@
+// A bike of one's own, written in from a list of figures, without a network.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { goTo } from './job-page.js';
+import { openBrowser, startServer } from './launch.js';
+import { untilState } from './page.js';
+import { choose, tap, untilSeen } from './person.js';
+import { words } from './words.js';
+
+// As a manual prints them, in the order of the editor.
+const printed = [
+  ['/make', 'Plainford'],
+  ['/model', 'Two'],
+  ['/engine/displacement', '250'],
+  ['/sources/0/title', 'Plainford Two, manual'],
+  ['/circuits/0/oil/grades', '10w40'],
+  ['/circuits/0/oil/marks', 'JASO MA2'],
+  ['/circuits/0/oilOnly', '1,3'],
+  ['/circuits/0/withFilter', '1.4 L'],
+  ['/bolts/0/thread', 'M12x1.5'],
+  ['/bolts/0/torque', '18-20 ft-lb'],
+];
+
+test('an own card: written in, left half-done, doubted, kept with a reason, planned', async (t) => {
+  const server = await startServer(t);
+  const page = await (await openBrowser(t)).newPage();
+  await page.setViewport({ width: 360, height: 740 });
+  await page.goto(server.url);
+  await untilState(page, 'ready');
+  await server.stop();
+  await goTo(page, '#/edit');
+  await choose(page, words('edit.filter-cartridge'));
+  await tap(page, words('layout.wet-sump'));
+  await page.waitForSelector('[name="/make"]');
+
+  for (const [name, text] of printed.slice(0, 4)) await write(page, name, text);
+  await page.reload();
+  await page.waitForSelector('[name="/make"]');
+  assert.equal(await held(page, '/make'), 'Plainford', 'half-done, and kept');
+  for (const [name, text] of printed.slice(4)) await write(page, name, text);
+  assert.equal(await held(page, '/circuits/0/oil/grades'), '10W-40');
+  assert.equal(await held(page, '/circuits/0/oilOnly'), '1.3 L');
+  assert.equal(await held(page, '/bolts/0/torque'), '18–20 lbf·ft');
+
+  await write(page, '/circuits/0/withFilter', '1.4 parsecs');
+  await untilSeen(page, words('finding.unknown-unit', { text: 'parsecs' }));
+  assert.equal(await held(page, '/circuits/0/withFilter'), '1.4 parsecs', 'nothing typed is lost');
+  await write(page, '/circuits/0/withFilter', '14 L');
+  const doubt = words('finding.volume-odd', { value: '14 L', displacement: '250 cm³' });
+  await untilSeen(page, doubt);
+  await write(page, '/circuits/0/withFilter/kept', 'the manual says so twice');
+  await page.waitForFunction((text) => !document.body.innerText.includes(text), {}, doubt);
+
+  await tap(page, words('edit.plan'), 'link');
+  await untilSeen(page, '18–20 lbf·ft');
+  await untilSeen(page, words('plan.start'));
+});
+
+/** Writes into an entry, and waits until it is taken in. */
+async function write(page, name, text) {
+  const input = await page.waitForSelector(`[name="${name}"]`);
+  await input.evaluate((element) => {
+    for (let up = element; up; up = up.parentElement) if (up.tagName === 'DETAILS') up.open = true;
+    element.scrollIntoView({ block: 'center' });
+    element.select();
+  });
+  await input.type(text);
+  await input.press('Enter');
+  await input.evaluate((element) => element.blur());
+  await page.waitForSelector('[aria-busy=false]');
+}
+
+const held = (page, name) => page.$eval(`[name="${name}"]`, (element) => element.value);
