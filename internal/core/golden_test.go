@@ -6,6 +6,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -20,7 +21,7 @@ var update = flag.Bool("update", false, "rewrite the plans in testdata/plans")
 // "us-keep-filter" is for the cards that have a filter to keep.
 func benches(t *testing.T, c *card.Card) map[string]string {
 	list := map[string]string{"metric": `{"system":"metric"}`}
-	if len(c.Filters) > 0 {
+	if slices.ContainsFunc(c.Filters, func(f card.Filter) bool { return f.Kind != card.Centrifugal }) {
 		list["us-keep-filter"] = `{"system":"us","keepFilter":true}`
 	}
 	var circuits, also []string

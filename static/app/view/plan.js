@@ -87,16 +87,17 @@ function today(card, bench, { oils, also } = {}, change) {
     change({ system: value });
   };
   const filter = bench.keepFilter ? 'keep' : 'change';
+  const changes = card.filters?.some(({ kind }) => kind !== 'centrifugal'); // that one is cleaned
   const summary = {
     units: t(`plan.units.${bench.system}`),
     filter: t(`plan.filter.${filter}.short`),
     place: t(`plan.place.${bench.place}`),
   };
   return html`<details class="today">
-    <summary>${t(card.filters ? 'plan.today' : 'plan.today.no-filter', summary)}</summary>
+    <summary>${t(changes ? 'plan.today' : 'plan.today.no-filter', summary)}</summary>
     ${radios('plan.units', 'plan.units', bench.system, ['metric', 'us', 'imperial'], system)}
     ${
-      card.filters
+      changes
         ? radios('plan.filter', 'plan.filter', filter, ['change', 'keep'], (v) =>
             change({ keepFilter: v === 'keep' }),
           )
