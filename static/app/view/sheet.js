@@ -34,7 +34,9 @@ export function oilSheets(oils) {
 
 /** How tight, fastener by fastener; what is to be left alone comes last. */
 export function boltSheets(bolts = []) {
-  const turned = bolts.filter((b) => b.today && b.drive !== 'drive.hand');
+  const byFeel = ({ purpose, torque }) =>
+    purpose === 'purpose.panel' && torque.standing === 'unknown';
+  const turned = bolts.filter((b) => b.today && b.drive !== 'drive.hand' && !byFeel(b));
   const left = bolts.filter((b) => b.leave);
   return html`<section class="bolts">
     <h2>${t('plan.bolts')}</h2>
