@@ -59,7 +59,7 @@ export class PackIn {
     this.#busy = true;
     await doing().catch(() => (this.#said = ['pack.unreadable']));
     this.#busy = false;
-    this.#app.arrive();
+    if (this.#app.screen.name === 'cards') this.#app.arrive();
   }
 
   /** Reads a text, or a file. */

@@ -6,6 +6,7 @@ import { address } from '../router.js';
 import * as store from '../store.js';
 import { t } from '../words.js';
 
+const few = 20; // cards read one by one; of more all are read
 const patience = 60_000; // ms until a file that was handed out is let go
 
 /** The ways to give the ticked cards away. */
@@ -49,9 +50,14 @@ async function pack(keys) {
 export const cardText = async (key) => (await textsOf([key]))[0];
 
 async function textsOf(keys) {
-  const own = await Promise.all(keys.map((key) => store.card(key).catch(() => undefined)));
-  const samples = await canonicalSamples(keys.filter((_, n) => !own[n]));
-  return [...own.filter(Boolean).map(({ text }) => text), ...samples];
+  const wanted = new Set(keys);
+  const own =
+    keys.length > few
+      ? (await store.cards()).filter(({ key }) => wanted.has(key))
+      : await Promise.all(keys.map((key) => store.card(key).catch(() => undefined)));
+  const kept = own.filter(Boolean);
+  for (const { key } of kept) wanted.delete(key);
+  return [...kept.map(({ text }) => text), ...(await canonicalSamples([...wanted]))];
 }
 
 async function canonicalSamples(ids) {

@@ -31,7 +31,7 @@ for (const name of Object.keys(screens).filter((n) => /step|closing|calculation|
     await screens[name](page);
     const low = await page.evaluate((exceptions) => {
       const controls =
-        'a, button, input:not([type=radio], [type=checkbox]), select, textarea, summary, fieldset label, .ticked';
+        'a, button, .button, input:not([type=radio], [type=checkbox], [type=file]), select, textarea, summary, fieldset label, .ticked';
       return [...document.querySelectorAll(controls)]
         .filter((element) => element.checkVisibility())
         .map((element) => [element, element.getBoundingClientRect()])
