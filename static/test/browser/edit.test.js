@@ -1,7 +1,7 @@
 // A bike of one's own, written in from a list of figures, without a network.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { keep, openFile, save } from './cards-page.js';
+import { keep, openFile, save, tick } from './cards-page.js';
 import { goTo, stored } from './job-page.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { untilState } from './page.js';
@@ -58,7 +58,7 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
 
   const folder = await temporaryFolder(t);
   await goTo(page, '#/cards');
-  await tap(page, words('cards.tick-own', { count: 1 }));
+  await tick(page, 'Plainford Two');
   const first = await save(page, folder);
   await tapText(page, words('cards.delete'));
   await tap(page, words('cards.delete'));
@@ -67,7 +67,7 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
   assert.deepEqual(await stored(page, 'cards'), [], 'wiped');
   await openFile(page, first.path);
   await keep(page, 1);
-  await tap(page, words('cards.tick-own', { count: 1 }));
+  await tick(page, 'Plainford Two');
   assert.equal((await save(page, folder)).text, first.text, 'the same to the byte');
   await goTo(page, '#/bikes');
   await tapText(page, 'Plainford Two');
