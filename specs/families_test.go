@@ -42,7 +42,7 @@ func planWords(t *testing.T) []family {
 		codes = append(codes, arguments(program, name, nth)...)
 	}
 	codes = append(codes, arguments(goSources(t, "internal/card"), "add", 1)...)
-	codes = append(codes, arguments(goSources(t, "internal/card"), "needs", 0)...)
+	codes = append(codes, arguments(goSources(t, "internal/card"), "needs", 1)...)
 	codes = append(codes, matches(t, `code: '([a-z-]+)'`)...)
 	figures := slices.Concat(fields(jobs, "figures"), arguments(jobs, "show", 0), arguments(jobs, "practice", 0))
 	return []family{

@@ -10,20 +10,20 @@ import (
 // each oil to run out of, and what each filter and strainer is held by.
 func (c *checker) whole(k *Card) {
 	for i := range k.Circuits {
-		c.needs("no-drain", "/circuits/", i, k.Bolts, func(b *Bolt) bool { return b.Drains && b.Circuit == k.Circuits[i].ID })
+		c.needs(k, "no-drain", "/circuits/", i, k.Circuits[i].ID)
 	}
 	for i := range k.Filters {
-		c.needs("nothing-holds", "/filters/", i, k.Bolts, func(b *Bolt) bool { return b.Of == k.Filters[i].ID })
+		c.needs(k, "nothing-holds", "/filters/", i, k.Filters[i].ID)
 	}
 	for i := range k.Strain {
-		c.needs("nothing-holds", "/strainers/", i, k.Bolts, func(b *Bolt) bool { return b.Of == k.Strain[i].ID })
+		c.needs(k, "nothing-holds", "/strainers/", i, k.Strain[i].ID)
 	}
 }
 
-// needs doubts that no fastener is as wanted.
-func (c *checker) needs(code, at string, i int, bolts []Bolt, want func(*Bolt) bool) {
-	for n := range bolts {
-		if want(&bolts[n]) {
+// needs doubts that no fastener drains a circuit, or holds a filter or strainer.
+func (c *checker) needs(k *Card, code, at string, i int, id string) {
+	for n := range k.Bolts {
+		if b := &k.Bolts[n]; b.Of == id || b.Drains && b.Circuit == id {
 			return
 		}
 	}

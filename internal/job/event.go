@@ -66,16 +66,17 @@ func validTime(s string) bool {
 // placed is an event with its place in the list it came in.
 type placed struct {
 	Event
-	at int
+	at       int
+	timeless bool // its time is none
 }
 
 // ordered gives each event once, in the order of time and then id, so that two
 // records of one job merge to the same state whatever their order. Of two
-// different events with one id the earlier counts.
+// different events with one id the earlier counts, and one without a time last.
 func ordered(events []Event) []placed {
 	list := make([]placed, len(events))
 	for i, e := range events {
-		list[i] = placed{e, i}
+		list[i] = placed{e, i, !validTime(e.Time)}
 	}
 	sort.Stable(byTime(list))
 	seen := map[string]bool{}
@@ -96,6 +97,9 @@ type byTime []placed
 func (l byTime) Len() int      { return len(l) }
 func (l byTime) Swap(i, j int) { l[i], l[j] = l[j], l[i] }
 func (l byTime) Less(i, j int) bool {
+	if l[i].timeless != l[j].timeless {
+		return l[j].timeless
+	}
 	a, b := &l[i].Event, &l[j].Event
 	if a.Time != b.Time {
 		return a.Time < b.Time

@@ -1,6 +1,8 @@
 package job
 
 import (
+	"strings"
+
 	"tidysump/internal/card"
 	"tidysump/internal/drain"
 	"tidysump/internal/fill"
@@ -17,10 +19,9 @@ func (p *planner) put(word string, on subject) {
 		}
 	}
 	for _, f := range r.figures {
-		if p.needless(f, on) {
-			continue
+		if shown := p.figure(f, on); shown.Standing != card.Unknown || !p.needless(f, on) {
+			s.Figures = append(s.Figures, shown)
 		}
-		s.Figures = append(s.Figures, p.figure(f, on))
 	}
 	for _, what := range r.asks {
 		if what == AskLevel && !hasGauge(on.circuit) {
@@ -52,27 +53,21 @@ func (p *planner) stepID(r *recipe, on subject) string {
 }
 
 // needless reports whether a figure that the card doesn't know isn't missed: the
-// torque of what is tightened by its turn and the other way round, the torque of
-// a panel, and the kind of interval that the manual doesn't use.
-func (p *planner) needless(figure string, on subject) bool {
-	i := &p.card.Interval
-	switch figure {
-	case "torque":
-		return !on.bolt.Torque.Known() && (on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel)
+// turn of what has a torque and the other way round, the torque of a panel, marks
+// and wait at a hole, and the kind of interval that the manual doesn't use.
+func (p *planner) needless(name string, on subject) bool {
+	hours := p.card.Interval.Hours.Known()
+	switch name {
 	case "turn":
-		return !on.bolt.Turn.Known() && on.bolt.Torque.Known()
-	case "interval-distance":
-		return !i.Distance.Known() && i.Hours.Known()
-	case "interval-time":
-		return !i.Time.Known() && i.Hours.Known()
+		return true
+	case "torque":
+		return on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel
+	case "band", "wait":
+		return on.circuit.Level.Device == "hole"
 	case "interval-hours":
-		return !i.Hours.Known()
-	case "band":
-		return on.circuit.Level.Device == "hole" // one edge, no marks
-	case "wait":
-		return on.circuit.Level.Device == "hole" && !on.circuit.Level.Wait.Known()
+		return !hours
 	}
-	return false
+	return hours && strings.HasPrefix(name, "interval-")
 }
 
 // signal is a caution's signal word today: oil that is read hot is at 80 °C
@@ -91,8 +86,11 @@ func (p *planner) warnHolds(word string, on subject) bool {
 		return p.bench.Place == Roadside
 	case "hot-oil":
 		// What is read cold is opened cold.
-		b := on.bolt
-		return b == nil || b.Purpose != card.LevelScrew || b.Drains || !readStanding(circuitOf(p.card, b.Circuit))
+		if on.bolt == nil || on.bolt.Purpose != card.LevelScrew {
+			return true
+		}
+		c := circuitOf(p.card, on.bolt.Circuit)
+		return c == nil || !readStanding(c)
 	case "gear-oil-on-tyre":
 		c := circuitOf(p.card, on.bolt.Circuit)
 		return c != nil && c.Role == card.FinalDrive

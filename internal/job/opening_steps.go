@@ -21,7 +21,7 @@ func (p *planner) drainOne(c *card.Circuit) {
 	}
 	p.onCircuit(word, c)
 	for _, b := range p.openings() {
-		if p.owner(b) == c.ID {
+		if b.Circuit == c.ID {
 			p.open(b)
 		}
 	}
@@ -29,7 +29,7 @@ func (p *planner) drainOne(c *card.Circuit) {
 	for _, s := range p.strain {
 		if s.Circuit == c.ID {
 			for _, b := range p.holding(s.ID) {
-				if !b.Drains {
+				if !b.Drains || !p.doing(b.Circuit) { // else open already
 					p.open(b)
 				}
 			}
@@ -38,19 +38,14 @@ func (p *planner) drainOne(c *card.Circuit) {
 	}
 	for _, f := range p.filters {
 		if f.Circuit == c.ID {
-			p.onFilter(p.filterOff(f), f)
+			word := "filter-off-" + f.Kind
+			if f.Kind == "cartridge" && p.coverScrews(f) < 2 {
+				word = "filter-off-cap" // a cap or bowl that one thing holds
+			}
+			p.onFilter(word, f)
 			p.onFilter("old-ring", f)
 		}
 	}
-}
-
-// filterOff picks the step that takes a filter off: a cartridge sits behind a
-// cover with several screws, or in a cap or bowl that one thing holds.
-func (p *planner) filterOff(f *card.Filter) string {
-	if f.Kind == "cartridge" && p.coverScrews(f) < 2 {
-		return "filter-off-cap"
-	}
-	return "filter-off-" + f.Kind
 }
 
 func (p *planner) coverScrews(f *card.Filter) int {

@@ -67,28 +67,6 @@ func (p *planner) holding(id string) []*card.Bolt {
 	return p.boltsWhere(func(b *card.Bolt) bool { return b.Of == id && p.opened(b) })
 }
 
-// owner is the id of the circuit of the day that a fastener is opened with: its
-// own, or else that of the filter or strainer it holds.
-func (p *planner) owner(b *card.Bolt) string {
-	if p.doing(b.Circuit) {
-		return b.Circuit
-	}
-	for _, s := range p.strain {
-		if s.ID == b.Of {
-			return s.Circuit
-		}
-	}
-	for _, f := range p.filters {
-		if f.ID == b.Of {
-			return f.Circuit
-		}
-	}
-	return ""
-}
-
-// blocks reports whether a fastener holds a panel that is in the way today.
-func (p *planner) blocks(b *card.Bolt) bool { return b.Purpose == card.Panel && p.turned(b) }
-
 // fills reports whether an oil of the day is poured in here: through its filler
 // cap, or else through the level screw.
 func (p *planner) fills(b *card.Bolt) bool {
@@ -99,7 +77,12 @@ func (p *planner) fills(b *card.Bolt) bool {
 }
 
 func (p *planner) hasFillerCap(circuit string) bool {
-	return len(p.boltsWhere(func(b *card.Bolt) bool { return b.Purpose == card.FillerCap && b.Circuit == circuit })) > 0
+	for i := range p.card.Bolts {
+		if b := &p.card.Bolts[i]; b.Purpose == card.FillerCap && b.Circuit == circuit {
+			return true
+		}
+	}
+	return false
 }
 
 // byHand reports whether a filler cap is closed without a tool: those of which

@@ -52,8 +52,8 @@ func (p *planner) each(word string, holds func(*card.Circuit) bool) {
 
 func always(*card.Circuit) bool     { return true }
 func hasGauge(c *card.Circuit) bool { return c.Level.Device != "measured" }
-func readHot(c *card.Circuit) bool  { return c != nil && c.Level.State == "hot" }
-func readWarm(c *card.Circuit) bool { return c != nil && c.Level.State == "warm" }
+func readHot(c *card.Circuit) bool  { return c.Level.State == "hot" }
+func readWarm(c *card.Circuit) bool { return c.Level.State == "warm" }
 
 // readStanding: read cold, or the card does not say how.
 func readStanding(c *card.Circuit) bool { return !readWarm(c) && !readHot(c) }
@@ -82,10 +82,17 @@ func (p *planner) ready() {
 	p.plain("identify", "lay-out")
 	p.each("check-oil", always)
 	p.plain("stand", "look-round")
-	for _, b := range p.boltsWhere(p.blocks) {
-		p.onBolt("panel-off", b)
-	}
+	p.panels("panel-off")
 	p.plain("wash", "free-filler", "name-plugs", "guard")
+}
+
+// panels puts a step for each fastener of a panel that is in the way.
+func (p *planner) panels(word string) {
+	for i := range p.card.Bolts {
+		if b := &p.card.Bolts[i]; b.Purpose == card.Panel && p.turned(b) {
+			p.onBolt(word, b)
+		}
+	}
 }
 
 func (p *planner) warm() {
@@ -202,8 +209,6 @@ func (p *planner) pourWord(c *card.Circuit) string {
 
 func (p *planner) settle() {
 	p.plain("leak-look", "ride")
-	for _, b := range p.boltsWhere(p.blocks) {
-		p.onBolt("panel-on", b)
-	}
+	p.panels("panel-on")
 	p.plain("waste", "write-down")
 }
