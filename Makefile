@@ -55,7 +55,8 @@ build/licences.txt: go.mod $(NODE_MODULES)
 	mkdir -p build
 	for file in "$$(go env GOROOT)/LICENSE" \
 		"$$(go list -m -f '{{.Dir}}' github.com/go-json-experiment/json)/LICENSE" \
-		static/node_modules/lit-html/LICENSE static/node_modules/idb/LICENSE; \
+		static/node_modules/lit-html/LICENSE static/node_modules/idb/LICENSE \
+		static/node_modules/uqr/LICENSE; \
 		do cat "$$file"; echo; done > $@
 
 # The npm packages that the lock file names.

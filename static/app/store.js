@@ -119,12 +119,21 @@ export const keepSetting = (key, value) =>
 // bikes shows of it lies once more by itself: 10,000 cards are too much to read
 // for a list.
 const ofCards = ['cards', 'lines'];
+const together = 500;
 
 /** What lists show of a person's own cards: [{key, bike, changed, pinned}]. */
 export const lines = () => use((db) => db.getAll('lines'));
 
-/** All own cards. */
-export const cards = () => use((db) => db.getAll('cards'));
+/** All own cards, read in parts: none takes longer than the store may. */
+export async function cards() {
+  const all = [];
+  for (let part = []; ;) {
+    const range = part.length ? IDBKeyRange.lowerBound(part.at(-1).key, true) : null;
+    part = await use((db) => db.getAll('cards', range, together));
+    all.push(...part);
+    if (part.length < together) return all;
+  }
+}
 
 /** The record of the own card with that key, or undefined. */
 export const card = (key) => use((db) => db.get('cards', key));

@@ -46,6 +46,13 @@ test('two cards of one id are kept apart by their keys, and go one by one', asyn
   );
 });
 
+test('cards of any number are all read, each once', async () => {
+  const keys = Array.from({ length: 1000 }, (_, n) => `many-${n}`).sort();
+  await store.putCards(keys.map(card));
+  const read = (await store.cards()).map(({ key }) => key).filter((key) => /^many/.test(key));
+  assert.deepEqual(read, keys);
+});
+
 test('of cards that cannot all be kept none is', async () => {
   await assert.rejects(store.putCards([card('c'), { ...card('d'), card: () => {} }]));
   assert.equal(await store.card('c'), undefined);

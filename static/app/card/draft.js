@@ -4,6 +4,7 @@ import { settings } from '../settings.js';
 import * as store from '../store.js';
 import { addPart, blankCard, removePart } from './parts.js';
 import { at, put } from './pointer.js';
+import { recordOf } from './record.js';
 import { isFigure, isRead, sectionsOf } from './sections.js';
 
 /** A card being written: kept after each entry, and half-done as it may be. */
@@ -131,25 +132,10 @@ export class Draft {
     }));
   }
 
-  /** Keeps the card, with what a list shows of it. */
   async #keep() {
     this.card = JSON.parse(JSON.stringify(this.card)); // without what is undefined
     await this.#check();
-    const { card } = this;
-    const { ok } = await call('cards', { cards: [card], canonical: true });
-    const [line] = ok?.bikes ?? [];
-    const {
-      text = '',
-      place: _,
-      ...bike
-    } = line ?? {
-      id: card.id,
-      name: `${card.make} ${card.model}`.trim(),
-      layout: `layout.${card.layout}`,
-      unfinished: true,
-    };
-    const changed = new Date().toISOString();
-    this.#record = { pinned: false, ...this.#record, key: this.#key, card, text, bike, changed };
+    this.#record = await recordOf(this.#key, this.card, this.#record);
     await store.putCard(this.#record);
   }
 }

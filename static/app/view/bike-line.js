@@ -14,7 +14,7 @@ export const bikeLine = (row, href) => html`<a href=${href}>${bikeFacts(row)}</a
 
 /** The same, without leading anywhere. */
 export function bikeFacts({ bike, twin, changed }) {
-  const { name, years, layout, invented, oils = [], gaps } = bike;
+  const { name, years, layout, invented, oils = [], gaps, unfinished } = bike;
   const [oil] = oils;
   const missing = gaps
     ? html`<span class="gaps"
@@ -22,10 +22,11 @@ export function bikeFacts({ bike, twin, changed }) {
       >`
     : nothing;
   return html`<span class="who">
-      <strong>${short(name)}</strong>
+      <strong>${short(name) || t('bikes.unnamed')}</strong>
       <span>${years} ${t(layout)}</span>
       ${twin ? html`<span>${t('bikes.version', { date: when(changed) })}</span>` : nothing}
       ${invented ? html`<span>${t('example')}</span>` : nothing} ${missing}
+      ${unfinished ? html`<span class="gaps">${t('bikes.unfinished')}</span>` : nothing}
     </span>
     <span class="oil">
       <span class="value">${text(oil?.due?.texts?.[0] ?? '@not-known')}</span>

@@ -41,7 +41,10 @@ function draw(state, app) {
     <h1 tabindex="-1">${t('bikes.title')}</h1>
     ${list.length > many ? finder(state.typed, (typed) => found(state, typed, app)) : nothing}
     ${list.length ? listed(state, app) : html`<p>${t('bikes.none')}</p>`}
-    <p><a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a></p>
+    <p class="entry">
+      <a class="button" href=${address('edit')}>${t('bikes.new')}</a>
+      <a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a>
+    </p>
   `;
 }
 

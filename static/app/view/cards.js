@@ -2,6 +2,7 @@ import { html } from 'lit-html';
 import { bikeList } from '../bike-list.js';
 import { file } from '../data.js';
 import { files } from '../files.js';
+import { address, go } from '../router.js';
 import * as store from '../store.js';
 import { loadCardWords, t } from '../words.js';
 import { CardRows } from './card-row.js';
@@ -9,10 +10,16 @@ import { CardList } from './cards-list.js';
 import { drawVersions, versions } from './cards-versions.js';
 import { PackIn } from './pack-in.js';
 import { packOut } from './pack-out.js';
+import { QrRead } from './qr-read.js';
+import { showCodes } from './qr-show.js';
 
-/** The cards: "#/cards" takes some in, gives some away, deletes some. */
-export async function cards(_, app) {
+/**
+ * The cards: "#/cards" takes some in, gives some away, deletes some; "#/cards/read"
+ * reads one from QR codes, "#/cards/show/KEY" shows one as such.
+ */
+export async function cards([view, key], app) {
   await loadCardWords();
+  if (view === 'show') return showCodes(key, app);
   const { bikes: samples = [] } = await file('bikes.json');
   const marks = new CardRows(app);
   const list = new CardList(marks, app);
@@ -25,9 +32,22 @@ export async function cards(_, app) {
   };
   await load();
   const incoming = new PackIn(app, load);
+  let reading = null;
+  const move = ([part]) => {
+    reading?.close();
+    const read = (text) => (incoming.take(text), go('cards'));
+    reading = part === 'read' ? new QrRead(app, read) : null;
+    return true;
+  };
+  move([view]);
   const draw = () => html`
     <h1 tabindex="-1">${t('cards.title')}</h1>
-    ${drawVersions(twins, marks)} ${section('cards.in', incoming.draw())}
+    ${drawVersions(twins, marks)}
+    ${section(
+      'cards.in',
+      html`${incoming.draw()}
+        <p><a class="button quiet" href=${address('cards', 'read')}>${t('qr.read')}</a></p>`,
+    )}
     ${section(
       'cards.out',
       html`<p>${t('cards.out.how')}</p>
@@ -47,7 +67,10 @@ export async function cards(_, app) {
     name: 'cards',
     tab: 'bikes',
     title: t('cards.title'),
-    draw: () => (incoming.open ? incoming.draw() : draw()),
+    holds: ([part]) => part !== 'show',
+    move,
+    close: () => reading?.close(),
+    draw: () => (reading ?? (incoming.open ? incoming : { draw })).draw(),
   };
 }
 

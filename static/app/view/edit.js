@@ -14,7 +14,7 @@ export async function edit([key], app) {
   const screen = { name: 'edit', tab: 'bikes', title: t('edit.title') };
   if (!key) {
     const start = await beginning(app);
-    screen.title = t('edit.new');
+    screen.title = t('bikes.new');
     screen.draw = start;
     return screen;
   }
@@ -37,7 +37,7 @@ async function beginning(app) {
   const begin = (layout) =>
     open(Draft.blank(layout, filter === 'filter-none' ? '' : `edit.${filter}`));
   return () => html`
-    <h1 tabindex="-1">${t('edit.new')}</h1>
+    <h1 tabindex="-1">${t('bikes.new')}</h1>
     <p>${t('edit.new.how')}</p>
     ${radios('edit.filter', 'edit', filter, ['filter-spin-on', 'filter-cartridge', 'filter-none'], pick)}
     <h2>${t('edit.layout')}</h2>

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
-import { file } from '../data.js';
 import { keepRecords } from '../device.js';
 import { checkTexts, compare } from '../pack/check.js';
+import { cardsHere, recordOf } from '../pack/own.js';
 import { cardTexts, mostBytes, mostCards } from '../pack/split.js';
 import * as store from '../store.js';
 import { t } from '../words.js';
@@ -41,7 +41,7 @@ export class PackIn {
     done(0);
     try {
       const entries = await checkTexts(texts, done);
-      compare(entries, await here());
+      compare(entries, await cardsHere());
       entries.forEach((entry, n) => {
         entry.number = n + 1;
         entry.taken = entry.status === 'new';
@@ -49,7 +49,7 @@ export class PackIn {
       this.entries = entries;
       this.#said = null;
     } catch {
-      this.#said = ['cards.failed'];
+      this.#said = ['cards.failed']; // no core
     }
   }
 
@@ -57,14 +57,17 @@ export class PackIn {
   async #work(doing) {
     if (this.#busy) return;
     this.#busy = true;
-    await doing();
+    await doing().catch(() => (this.#said = ['pack.unreadable']));
     this.#busy = false;
-    this.#app.arrive();
+    if (this.#app.screen.name === 'cards') this.#app.arrive();
   }
 
-  #take(chosen) {
-    if (chosen.size > mostBytes) return this.#say('pack.too-large', { most: mostBytes / 1e6 });
-    return this.#work(async () => this.#read(await chosen.text()));
+  /** Reads a text, or a file. */
+  take(chosen) {
+    const isText = typeof chosen === 'string';
+    if ((isText ? chosen.length : chosen.size) > mostBytes)
+      return this.#say('pack.too-large', { most: mostBytes / 1e6 });
+    return this.#work(async () => this.#read(isText ? chosen : await chosen.text()));
   }
 
   async #keep() {
@@ -106,11 +109,11 @@ export class PackIn {
     const pick = ({ target }) => {
       const [chosen] = target.files;
       target.value = '';
-      if (chosen) this.#take(chosen);
+      if (chosen) this.take(chosen);
     };
     const paste = (event) => {
       event.preventDefault();
-      this.#take(new Blob([event.target.elements.pack.value]));
+      this.take(event.target.elements.pack.value);
     };
     return html`<p>${t('cards.in.how')}</p>
       <p class="file">
@@ -131,21 +134,4 @@ export class PackIn {
         </form>
       </details>`;
   }
-}
-
-const recordOf = ({ text, bike }, changed) => ({
-  key: crypto.randomUUID(),
-  card: JSON.parse(text),
-  text,
-  bike,
-  changed,
-  pinned: false,
-});
-
-/** All cards that are here already: [{id, text}]. */
-async function here() {
-  const samples = await file('samples.json');
-  const entries = await checkTexts(samples.map((card) => JSON.stringify(card)));
-  const own = await store.cards();
-  return [...entries, ...own].map(({ bike, text }) => ({ id: bike.id, text }));
 }

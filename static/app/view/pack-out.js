@@ -2,9 +2,11 @@ import { html, nothing } from 'lit-html';
 import { file } from '../data.js';
 import { checkTexts } from '../pack/check.js';
 import { packText } from '../pack/split.js';
+import { address } from '../router.js';
 import * as store from '../store.js';
 import { t } from '../words.js';
 
+const few = 20; // cards read one by one; of more all are read
 const patience = 60_000; // ms until a file that was handed out is let go
 
 /** The ways to give the ticked cards away. */
@@ -26,17 +28,36 @@ export function packOut(list, app) {
             </button>`
           : nothing
       }
+      ${
+        size === 1
+          ? html`<a class="button quiet" href=${address('cards', 'show', [...list.ticked][0])}
+              >${t('qr.show')}</a
+            >`
+          : nothing
+      }
     </p>`;
 }
 
 /** The ticked cards as a pack: {text, name}. */
 async function pack(keys) {
-  const own = await Promise.all(keys.map((key) => store.card(key).catch(() => undefined)));
-  const samples = await canonicalSamples(keys.filter((_, n) => !own[n]));
-  const texts = [...own.filter(Boolean).map(({ text }) => text), ...samples];
+  const texts = await textsOf(keys);
   const date = new Date().toISOString().slice(0, 10);
-  const name = own.length === 1 ? JSON.parse(texts[0]).id : 'tidysump-cards';
+  const name = texts.length === 1 ? JSON.parse(texts[0]).id : 'tidysump-cards';
   return { text: packText(texts), name: `${name}-${date}` };
+}
+
+/** The canonical text of a card, own or a sample. */
+export const cardText = async (key) => (await textsOf([key]))[0];
+
+async function textsOf(keys) {
+  const wanted = new Set(keys);
+  const own =
+    keys.length > few
+      ? (await store.cards()).filter(({ key }) => wanted.has(key))
+      : await Promise.all(keys.map((key) => store.card(key).catch(() => undefined)));
+  const kept = own.filter(Boolean);
+  for (const { key } of kept) wanted.delete(key);
+  return [...kept.map(({ text }) => text), ...(await canonicalSamples([...wanted]))];
 }
 
 async function canonicalSamples(ids) {

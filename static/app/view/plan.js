@@ -3,7 +3,7 @@ import { call } from '../core/client.js';
 import { cardOf } from '../data.js';
 import { keepRecords } from '../device.js';
 import { startJob } from '../job.js';
-import { go } from '../router.js';
+import { address, go } from '../router.js';
 import { set, settings } from '../settings.js';
 import { t, text } from '../words.js';
 import { radios, ticks } from './choice.js';
@@ -36,11 +36,15 @@ export async function plan([id], app) {
   };
   screen.draw = () =>
     card
-      ? draw(card, bench, answer, change, start)
+      ? html`${draw(card, bench, answer, change, start)} ${id === card.id ? nothing : toEdit(id)}`
       : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
   if (card) work();
   return screen;
 }
+
+/** An own card can be changed; a sample stays as it is. */
+const toEdit = (key) =>
+  html`<p><a class="button quiet" href=${address('edit', key)}>${t('plan.edit')}</a></p>`;
 
 function draw(card, bench, answer, change, start) {
   return html`

@@ -119,6 +119,26 @@ test('a sample goes out as it is', async (t) => {
   assert.deepEqual(card.circuits[0].oil, sampleCard(id).circuits[0].oil);
 });
 
+test('the share sheet gets the file in the form that the phone shares', async (t) => {
+  const { page } = await openSite(t, (fresh) => fresh.evaluateOnNewDocument(shareTextOnly));
+  const { make, model } = sampleCard('tessaly-corda-650');
+  await goTo(page, '#/cards');
+  await tick(page, `${make} ${model}`);
+  await tap(page, words('cards.share'));
+  await untilSeen(page, words('cards.shared'));
+  const [name, text] = await page.evaluate(() => globalThis.given);
+  assert.match(name, /^tessaly-corda-650-[\d-]+\.txt$/);
+  assert.equal(JSON.parse(text).cards[0].model, model);
+});
+
+/** Runs in the page before anything else: a phone that shares plain text files. */
+function shareTextOnly() {
+  navigator.canShare = ({ files }) => files.every(({ type }) => type === 'text/plain');
+  navigator.share = async ({ files: [file] }) => {
+    globalThis.given = [file.name, await file.text()];
+  };
+}
+
 test('the schema is where its name says', async (t) => {
   const { page, url } = await openSite(t);
   await goTo(page, '#/cards');

@@ -1,10 +1,11 @@
 // A bike of one's own, written in from a list of figures, without a network.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo } from './job-page.js';
-import { openBrowser, startServer } from './launch.js';
+import { keep, openFile, save, tick } from './cards-page.js';
+import { goTo, stored } from './job-page.js';
+import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { untilState } from './page.js';
-import { choose, tap, untilSeen } from './person.js';
+import { choose, tap, tapText, untilSeen } from './person.js';
 import { words } from './words.js';
 
 // As a manual prints them, in the order of the editor.
@@ -21,7 +22,7 @@ const printed = [
   ['/bolts/0/torque', '18-20 ft-lb'],
 ];
 
-test('an own card: written in, left half-done, doubted, kept with a reason, planned', async (t) => {
+test('an own card: written in, left half-done, doubted, kept with a reason, planned, given away and back', async (t) => {
   const server = await startServer(t);
   const page = await (await openBrowser(t)).newPage();
   await page.setViewport({ width: 360, height: 740 });
@@ -54,6 +55,23 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
   await tap(page, words('edit.plan'), 'link');
   await untilSeen(page, '18–20 lbf·ft');
   await untilSeen(page, words('plan.start'));
+
+  const folder = await temporaryFolder(t);
+  await goTo(page, '#/cards');
+  await tick(page, 'Plainford Two');
+  const first = await save(page, folder);
+  await tapText(page, words('cards.delete'));
+  await tap(page, words('cards.delete'));
+  await untilSeen(page, words('cards.undo'));
+  await goTo(page, '#/bikes');
+  assert.deepEqual(await stored(page, 'cards'), [], 'wiped');
+  await openFile(page, first.path);
+  await keep(page, 1);
+  await tick(page, 'Plainford Two');
+  assert.equal((await save(page, folder)).text, first.text, 'the same to the byte');
+  await goTo(page, '#/bikes');
+  await tapText(page, 'Plainford Two');
+  await untilSeen(page, '18–20 lbf·ft');
 });
 
 /** Writes into an entry, and waits until it is taken in. */

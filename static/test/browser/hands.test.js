@@ -25,13 +25,13 @@ const small = [
   'dd summary', // the mark of a figure's standing, within the figure's line
 ];
 
-for (const name of Object.keys(screens).filter((n) => /step|closing|calculation/.test(n))) {
+for (const name of Object.keys(screens).filter((n) => /step|closing|calculation|cards/.test(n))) {
   test(`${name}: a glove finds every control`, async () => {
     await page.setViewport(phone);
     await screens[name](page);
     const low = await page.evaluate((exceptions) => {
       const controls =
-        'a, button, input:not([type=radio], [type=checkbox]), select, textarea, summary, fieldset label, .ticked';
+        'a, button, .button, input:not([type=radio], [type=checkbox], [type=file]), select, textarea, summary, fieldset label, .ticked';
       return [...document.querySelectorAll(controls)]
         .filter((element) => element.checkVisibility())
         .map((element) => [element, element.getBoundingClientRect()])

@@ -17,8 +17,11 @@ export async function temporaryFolder(t) {
   return dir;
 }
 
-/** Starts a Chromium; with a `profile` folder its storage outlives the browser. */
-export function launchChromium(profile) {
+/**
+ * Starts a Chromium; with a `profile` folder its storage outlives the browser,
+ * `more` are further flags.
+ */
+export function launchChromium(profile, more = []) {
   return puppeteer.launch({
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
     headless: true,
@@ -31,6 +34,7 @@ export function launchChromium(profile) {
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
+      ...more,
     ],
   });
 }

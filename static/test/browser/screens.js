@@ -1,4 +1,5 @@
 // Every screen of the page, each with the way to it.
+import { ownCard, packOf, paste, tick } from './cards-page.js';
 import { goTo } from './job-page.js';
 import { choose, tap, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
@@ -80,6 +81,21 @@ export const screens = {
     bottles: [{ size: '4 L', left: '1 L' }, { size: '2 L' }],
   }),
   'calculation refused': calculation('torque-check', { what: 'plug', thread: 'M99', torque: '25' }),
+  cards: async (page) => {
+    await goTo(page, '#/cards');
+    await tick(page, gappy.model);
+    await openAll(page);
+  },
+  'cards of a pack': async (page) => {
+    const [one, other] = [ownCard('one', 'One'), ownCard('other', 'Other')];
+    await paste(page, packOf(one, { ...other, layout: 'hovercraft' }, gappy, other));
+    await untilSeen(page, words('pack.nothing-yet'));
+  },
+  'cards as QR codes': async (page) => {
+    await goTo(page, `#/cards/show/${gappy.id}`);
+    await openAll(page);
+  },
+  'cards from QR codes': (page) => goTo(page, '#/cards/read'),
   settings: (page) => goTo(page, '#/settings'),
   'no such bike': (page) => goTo(page, '#/bike/none'),
 };

@@ -1,0 +1,17 @@
+import { call } from '../core/client.js';
+
+/** What is kept of a card: itself, its canonical text, and what a list shows of it. */
+export async function recordOf(key, card, before = { pinned: false }) {
+  const { ok } = await call('cards', { cards: [card], canonical: true });
+  const {
+    text = '',
+    place: _,
+    ...bike
+  } = ok?.bikes?.[0] ?? {
+    id: card.id,
+    name: `${card.make} ${card.model}`.trim(),
+    layout: `layout.${card.layout}`,
+    unfinished: true,
+  };
+  return { ...before, key, card, text, bike, changed: new Date().toISOString() };
+}

@@ -1,0 +1,157 @@
+// A card from one phone to the other by QR codes: drawn by the page, read by a
+// decoder that is not ours, from pictures and from a camera that films them.
+import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
+import { writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { keep, ownCard, packOf } from './cards-page.js';
+import { goTo, stored } from './job-page.js';
+import { launchChromium, startServer, temporaryFolder } from './launch.js';
+import { openSite } from './open-site.js';
+import { field, seen, tap, tapText, untilSeen } from './person.js';
+import { film } from './film.js';
+import { words } from './words.js';
+
+const decoder = readFileSync(createRequire(import.meta.url).resolve('jsqr'), 'utf8');
+
+/** The sample card that says most. */
+const largest = readdirSync(new URL('../../../specs/cards', import.meta.url))
+  .map((name) => readFileSync(new URL(`../../../specs/cards/${name}`, import.meta.url), 'utf8'))
+  .map((text) => JSON.parse(text))
+  .sort((a, b) => JSON.stringify(b).length - JSON.stringify(a).length)[0];
+
+/** Gives a page the decoder, as the browser's own where it has none. */
+async function withDecoder(page) {
+  await page.evaluateOnNewDocument(`{ const module = {}; const exports = {}; globalThis.jsQR = (() => {
+    const self = {}; ${decoder}; return self.jsQR ?? module.exports ?? exports.jsQR; })(); }`);
+  await page.evaluateOnNewDocument(() => {
+    globalThis.BarcodeDetector = class {
+      static getSupportedFormats = async () => ['qr_code'];
+      async detect(source) {
+        const [width, height] = [
+          source.videoWidth ?? source.width,
+          source.videoHeight ?? source.height,
+        ];
+        if (!width) return [];
+        const context = new OffscreenCanvas(width, height).getContext('2d');
+        context.drawImage(source, 0, 0);
+        const { data } = context.getImageData(0, 0, width, height);
+        const found = globalThis.jsQR(data, width, height);
+        return found?.data ? [{ rawValue: found.data }] : [];
+      }
+    };
+  });
+}
+
+/** Shows a card's codes; resolves to {texts, pictures}, PNG as a phone shows them. */
+async function photograph(page, key) {
+  await goTo(page, `#/cards/show/${key}`);
+  await untilSeen(page, words('qr.show.how'));
+  await tapText(page, words('qr.as-text'));
+  const texts = (await (await field(page, words('qr.as-text.how'))).evaluate((f) => f.value)).split(
+    '\n',
+  );
+  const pictures = [];
+  for (let n = 1; n <= texts.length; n++) {
+    await untilSeen(page, words('qr.code', { n, of: texts.length }));
+    pictures.push(Buffer.from(await (await page.$('.qr svg')).screenshot({ type: 'png' })));
+    if (texts.length > 1) await tap(page, words('qr.next'));
+  }
+  return { texts, pictures };
+}
+
+test('the largest sample card comes back to the byte from pictures, in any order', async (t) => {
+  const { page, complaints } = await openSite(t, withDecoder);
+  const { texts, pictures } = await photograph(page, largest.id);
+  assert.ok(texts.length > 1, 'several codes');
+  const folder = await temporaryFolder(t);
+  const paths = pictures.map((_, n) => join(folder, `${n}.png`));
+  await Promise.all(pictures.map((picture, n) => writeFile(paths[n], picture)));
+
+  await goTo(page, '#/cards/read');
+  const input = await page.waitForSelector('#qr-pictures');
+  await input.uploadFile(paths.at(-1));
+  await untilSeen(page, words('qr.got', { count: 1, of: texts.length, got: texts.length }));
+  await input.uploadFile(...paths.slice(0, -1).reverse());
+  await untilSeen(page, words('pack.same.why'));
+  assert.deepEqual(complaints, []);
+});
+
+test('a camera films the codes of a card of one’s own, and it is taken in', async (t) => {
+  const heron = ownCard('heron', 'Heron 500');
+  const { page, url } = await openSite(t, withDecoder);
+  await goTo(page, '#/cards');
+  await tapText(page, words('cards.paste'));
+  const area = await field(page, words('cards.paste.text'));
+  await area.evaluate((element, value) => (element.value = value), packOf(heron));
+  await tap(page, words('cards.paste.read'));
+  await keep(page, 1);
+  const [{ key, text }] = await stored(page, 'cards');
+  const { pictures } = await photograph(page, key);
+  const path = join(await temporaryFolder(t), 'codes.y4m');
+  await film(page, pictures, path);
+
+  const browser = await launchChromium(undefined, [
+    '--use-fake-ui-for-media-stream',
+    '--use-fake-device-for-media-stream',
+    `--use-file-for-fake-video-capture=${path}`,
+  ]);
+  t.after(() => browser.close());
+  const other = await browser.newPage();
+  await withDecoder(other);
+  await other.goto(url);
+  await goTo(other, '#/cards/read');
+  await tap(other, words('qr.camera'));
+  await untilSeen(other, words('pack.new.why'), 60_000);
+  assert.equal(await other.$('video'), null, 'the camera is off');
+  await keep(other, 1);
+  assert.equal((await stored(other, 'cards'))[0].text, text);
+});
+
+test('codes as text: pasted, mixed, foreign and cut ones are told', async (t) => {
+  const { page, complaints } = await openSite(t);
+  const { texts } = await photograph(page, largest.id);
+  const { texts: others } = await photograph(page, 'marrowick-pip-125');
+  await goTo(page, '#/cards/read');
+  await untilSeen(page, words('qr.no-reader'));
+  const paste = async (lines) => {
+    const area = await field(page, words('qr.paste'));
+    await area.evaluate((element, value) => (element.value = value), lines.join('\n'));
+    await tap(page, words('qr.paste.read'));
+  };
+  await paste([texts[1]]);
+  await untilSeen(page, words('qr.got', { count: 1, of: texts.length, got: 2 }));
+  await paste([others[0]]);
+  await untilSeen(page, words('qr.other'));
+  await paste(['hello']);
+  await untilSeen(page, words('qr.not-ours'));
+  await paste([texts[0].slice(0, -3), ...texts.slice(2)]);
+  await untilSeen(page, words('qr.damaged'));
+  await paste(texts);
+  await untilSeen(page, words('pack.same.why'));
+  assert.ok(!(await seen(page)).includes(words('qr.damaged')));
+  assert.deepEqual(complaints, []);
+});
+
+test('a camera that is refused is said, with what else can be done', async (t) => {
+  const { page } = await openSite(t, async (fresh) => {
+    await withDecoder(fresh);
+    await fresh.evaluateOnNewDocument(() => {
+      navigator.mediaDevices.getUserMedia = async () => {
+        throw new DOMException('planted', 'NotAllowedError');
+      };
+    });
+  });
+  await goTo(page, '#/cards/read');
+  await tap(page, words('qr.camera'));
+  await untilSeen(page, words('qr.no-camera'));
+});
+
+test('the server lets the page, and no other, use the camera', async (t) => {
+  const { url } = await startServer(t);
+  const policy = (await fetch(url)).headers.get('permissions-policy');
+  assert.match(policy, /camera=\(self\)/);
+  assert.match(policy, /microphone=\(\)/);
+});
