@@ -54,7 +54,8 @@ func (p *planner) stepID(r *recipe, on subject) string {
 
 // needless reports whether a figure that the card doesn't know isn't missed: the
 // turn of what has a torque and the other way round, the torque of a panel, marks
-// and wait at a hole, and the kind of interval that the manual doesn't use.
+// and wait at a hole, the wait of a cold engine, and the kind of interval that
+// the manual doesn't use.
 func (p *planner) needless(name string, on subject) bool {
 	hours := p.card.Interval.Hours.Known()
 	switch name {
@@ -62,8 +63,10 @@ func (p *planner) needless(name string, on subject) bool {
 		return true
 	case "torque":
 		return on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel
-	case "band", "wait":
+	case "band":
 		return on.circuit.Level.Device == "hole"
+	case "wait":
+		return on.circuit.Level.Device == "hole" || on.circuit.Level.State == "cold"
 	case "interval-hours":
 		return !hours
 	}
