@@ -16,6 +16,7 @@ func FuzzRead(f *testing.F) {
 		f.Add(text)
 	}
 	f.Add([]byte(`{"format":"tidysump-card","version":1}`))
+	f.Add([]byte(`{"format":"tidysump-card","version":1,"id":"a","make":"","model":"","layout":"scooter","circuits":[{"id":"b","role":"engine"}]}`))
 	f.Fuzz(func(t *testing.T, in []byte) {
 		c, list := card.Read(in)
 		for _, found := range list {

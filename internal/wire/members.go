@@ -94,10 +94,11 @@ func (m *Members) take(name string, want jsontext.Kind, wantWord string, rules [
 	return nil
 }
 
-// String is a text member.
+// String is a text member. A required one is written even when it is empty, so
+// that what was read can be read again.
 func (m *Members) String(name string, p *string, rules ...Rule) {
 	if !m.Reading() {
-		if *p != "" {
+		if *p != "" || len(rules) > 0 {
 			m.out.name(name)
 			m.out.string(*p)
 		}
