@@ -46,5 +46,6 @@ const order = (a, b) => (a < b ? -1 : a > b ? 1 : 0);
 /** Those in which every word that is typed stands, in whole or in part. */
 export function search(list, typed) {
   const words = plain(typed).split(/\s+/).filter(Boolean);
-  return words.length ? list.filter(({ text }) => words.every((w) => text.includes(w))) : list;
+  words.sort((a, b) => b.length - a.length); // the longest leaves the fewest for the others
+  return words.reduce((fits, word) => fits.filter(({ text }) => text.includes(word)), list);
 }

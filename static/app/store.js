@@ -115,9 +115,7 @@ export const setting = (key) => use((db) => db.get('settings', key));
 export const keepSetting = (key, value) =>
   write(['settings'], (tx) => tx.objectStore('settings').put(value, key));
 
-// A card's record is {key, card, text, bike, changed, pinned}. What the list of
-// bikes shows of it lies once more by itself: 10,000 cards are too much to read
-// for a list.
+// What lists show of a card lies once more by itself: 10,000 are too much to read.
 const ofCards = ['cards', 'lines'];
 const together = 500;
 
@@ -135,7 +133,7 @@ export async function cards() {
   }
 }
 
-/** The record of the own card with that key, or undefined. */
+/** The own card with that key, {key, card, text, bike, changed, pinned}, or undefined. */
 export const card = (key) => use((db) => db.get('cards', key));
 
 /** Keeps all these cards or none. */
@@ -147,7 +145,6 @@ export const putCards = (records) =>
 
 /** Keeps a card. */
 export const putCard = (record) => putCards([record]);
-
 /** Takes a card away; jobs hold their own copy. */
 export const deleteCard = (key) =>
   write(ofCards, (tx) => ofCards.forEach((name) => tx.objectStore(name).delete(key)));

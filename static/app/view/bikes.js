@@ -7,13 +7,13 @@ import { t } from '../words.js';
 import { bikeLine, finder, more } from './bike-line.js';
 
 const many = 6; // from so many bikes on one may want to search
-const few = 20; // bikes drawn at once: more would make typing slow
-const page = 50; // further ones at a tap
+const page = 50; // bikes drawn at once, and at each tap for more
+const few = 12; // those drawn while one types: more would make it slow
 
 /** The first screen: the open jobs, then the bikes. It needs no core. */
 export async function bikes(_, app) {
   const { bikes: samples = [] } = await file('bikes.json');
-  const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: few };
+  const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: page };
   // The samples don't wait for the store.
   Promise.all([store.jobs(), store.lines()])
     .then(([jobs, lines]) => {

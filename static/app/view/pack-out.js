@@ -49,24 +49,18 @@ async function pack(keys) {
 /** The canonical text of a card, own or a sample. */
 export const cardText = async (key) => (await textsOf([key]))[0];
 
+/** The canonical texts of cards, in the order of their keys. */
 async function textsOf(keys) {
-  const wanted = new Set(keys);
-  const own =
-    keys.length > few
-      ? (await store.cards()).filter(({ key }) => wanted.has(key))
-      : await Promise.all(keys.map((key) => store.card(key).catch(() => undefined)));
-  const kept = own.filter(Boolean);
-  for (const { key } of kept) wanted.delete(key);
-  return [...kept.map(({ text }) => text), ...(await canonicalSamples([...wanted]))];
-}
-
-async function canonicalSamples(ids) {
-  if (!ids.length) return [];
-  const all = await file('samples.json');
-  const entries = await checkTexts(
-    all.filter(({ id }) => ids.includes(id)).map((card) => JSON.stringify(card)),
-  );
-  return entries.map(({ text }) => text);
+  const read = (key) => store.card(key).catch(() => undefined);
+  const own = await (keys.length > few ? store.cards() : Promise.all(keys.map(read)));
+  const texts = new Map(own.filter(Boolean).map(({ key, text }) => [key, text]));
+  const ids = keys.filter((key) => !texts.has(key));
+  if (ids.length) {
+    const samples = (await file('samples.json')).filter(({ id }) => ids.includes(id));
+    const entries = await checkTexts(samples.map((card) => JSON.stringify(card)));
+    for (const { bike, text } of entries) texts.set(bike.id, text);
+  }
+  return keys.map((key) => texts.get(key)).filter(Boolean);
 }
 
 function save({ text, name }) {

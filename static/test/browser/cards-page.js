@@ -2,9 +2,17 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { goTo } from './job-page.js';
-import { polling } from './page.js';
+import { openSite } from './open-site.js';
+import { polling, untilState } from './page.js';
 import { field, tap, tapText, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
+
+/** A page of the site, as openSite, once it listens to its address. */
+export async function openReady(t, before) {
+  const site = await openSite(t, before);
+  await untilState(site.page, 'ready');
+  return site;
+}
 
 /** A card of one's own: a sample under another name, with what `change` makes of it. */
 export function ownCard(id, model, change = () => {}) {

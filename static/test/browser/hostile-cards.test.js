@@ -3,11 +3,10 @@ import assert from 'node:assert/strict';
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { test } from 'node:test';
-import { keep, openFile, ownCard, packOf, paste } from './cards-page.js';
+import { keep, openFile, openReady, ownCard, packOf, paste } from './cards-page.js';
 import { goTo, stored } from './job-page.js';
 import { figuresTurned, stickingOut } from './layout.js';
 import { temporaryFolder } from './launch.js';
-import { openSite } from './open-site.js';
 import { askCore } from './page.js';
 import { untilSeen } from './person.js';
 import { words } from './words.js';
@@ -52,7 +51,7 @@ const refused = {
 };
 
 test('harmful packs are refused with a reason, and the page lives on', async (t) => {
-  const { page, complaints } = await openSite(t);
+  const { page, complaints } = await openReady(t);
   for (const [name, [pack, reason]] of Object.entries(refused)) {
     await t.test(name, async () => {
       await paste(page, pack);
@@ -67,7 +66,7 @@ test('harmful packs are refused with a reason, and the page lives on', async (t)
 });
 
 test('a file of 60 MB is not even read', async (t) => {
-  const { page } = await openSite(t);
+  const { page } = await openReady(t);
   const path = join(await temporaryFolder(t), 'large.json');
   await writeFile(path, packOf(good).padEnd(60_000_000));
   await openFile(page, path);
@@ -75,7 +74,7 @@ test('a file of 60 MB is not even read', async (t) => {
 });
 
 test('one bad card among good ones spoils none of them', async (t) => {
-  const { page } = await openSite(t);
+  const { page } = await openReady(t);
   const cards = Array.from({ length: 30 }, (_, n) => JSON.stringify(ownCard(`c-${n}`, `C ${n}`)));
   cards[7] = cards[7].replace('{', '{"id":"twice",');
   cards[19] = '{"format":"tidysump-card"';
@@ -88,7 +87,7 @@ test('one bad card among good ones spoils none of them', async (t) => {
 });
 
 test('hostile text in a card is only text, from the pack to the plan', async (t) => {
-  const { page, complaints } = await openSite(t);
+  const { page, complaints } = await openReady(t);
   const long = 'x'.repeat(15_000);
   const bad = ownCard('bad', `\u202eturned 1234 ${long}`, (card) => {
     card.make = markup;

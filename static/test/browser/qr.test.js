@@ -6,10 +6,10 @@ import { writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { test } from 'node:test';
-import { keep, ownCard, packOf } from './cards-page.js';
+import { keep, openReady, ownCard, packOf } from './cards-page.js';
 import { goTo, stored } from './job-page.js';
 import { launchChromium, startServer, temporaryFolder } from './launch.js';
-import { openSite } from './open-site.js';
+import { untilState } from './page.js';
 import { field, seen, tap, tapText, untilSeen } from './person.js';
 import { film } from './film.js';
 import { words } from './words.js';
@@ -63,7 +63,7 @@ async function photograph(page, key) {
 }
 
 test('the largest sample card comes back to the byte from pictures, in any order', async (t) => {
-  const { page, complaints } = await openSite(t, withDecoder);
+  const { page, complaints } = await openReady(t, withDecoder);
   const { texts, pictures } = await photograph(page, largest.id);
   assert.ok(texts.length > 1, 'several codes');
   const folder = await temporaryFolder(t);
@@ -81,7 +81,7 @@ test('the largest sample card comes back to the byte from pictures, in any order
 
 test('a camera films the codes of a card of one’s own, and it is taken in', async (t) => {
   const heron = ownCard('heron', 'Heron 500');
-  const { page, url } = await openSite(t, withDecoder);
+  const { page, url } = await openReady(t, withDecoder);
   await goTo(page, '#/cards');
   await tapText(page, words('cards.paste'));
   const area = await field(page, words('cards.paste.text'));
@@ -102,6 +102,7 @@ test('a camera films the codes of a card of one’s own, and it is taken in', as
   const other = await browser.newPage();
   await withDecoder(other);
   await other.goto(url);
+  await untilState(other, 'ready');
   await goTo(other, '#/cards/read');
   await tap(other, words('qr.camera'));
   await untilSeen(other, words('pack.new.why'), 60_000);
@@ -111,7 +112,7 @@ test('a camera films the codes of a card of one’s own, and it is taken in', as
 });
 
 test('codes as text: pasted, mixed, foreign and cut ones are told', async (t) => {
-  const { page, complaints } = await openSite(t);
+  const { page, complaints } = await openReady(t);
   const { texts } = await photograph(page, largest.id);
   const { texts: others } = await photograph(page, 'marrowick-pip-125');
   await goTo(page, '#/cards/read');
@@ -136,7 +137,7 @@ test('codes as text: pasted, mixed, foreign and cut ones are told', async (t) =>
 });
 
 test('a camera that is refused is said, with what else can be done', async (t) => {
-  const { page } = await openSite(t, async (fresh) => {
+  const { page } = await openReady(t, async (fresh) => {
     await withDecoder(fresh);
     await fresh.evaluateOnNewDocument(() => {
       navigator.mediaDevices.getUserMedia = async () => {
