@@ -93,15 +93,7 @@ func (w Wrench) Round(setting, graduation float64) float64 {
 		return setting
 	}
 	setting = math.Round(setting/graduation) * graduation
-	switch {
-	case setting < w.Low:
-		return w.Low
-	case setting < w.Fifth():
-		return w.Fifth()
-	case setting > w.High:
-		return w.High
-	}
-	return setting
+	return min(max(setting, w.Low, w.Fifth()), w.High)
 }
 
 // Within gives the torques in N·m between which a wrench that is as good as its
