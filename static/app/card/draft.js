@@ -4,7 +4,7 @@ import { settings } from '../settings.js';
 import * as store from '../store.js';
 import { addPart, blankCard, removePart } from './parts.js';
 import { at, put } from './pointer.js';
-import { recordOf } from './record.js';
+import { draftRecord } from './record.js';
 import { isFigure, isRead, sectionsOf } from './sections.js';
 
 /** A card being written: kept after each entry, and half-done as it may be. */
@@ -135,7 +135,7 @@ export class Draft {
   async #keep() {
     this.card = JSON.parse(JSON.stringify(this.card)); // without what is undefined
     await this.#check();
-    this.#record = await recordOf(this.#key, this.card, this.#record);
+    this.#record = await draftRecord(this.#key, this.card, this.#record);
     await store.putCard(this.#record);
   }
 }

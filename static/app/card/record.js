@@ -1,7 +1,7 @@
 import { call } from '../core/client.js';
 
 /** What is kept of a card: itself, its canonical text, and what a list shows of it. */
-export async function recordOf(key, card, before = { pinned: false }) {
+export async function draftRecord(key, card, before = { pinned: false }) {
   const { ok } = await call('cards', { cards: [card], canonical: true });
   const {
     text = '',
