@@ -61,6 +61,7 @@ export async function done(page, number) {
 
 /** Goes to a screen by its address, anew; waits until its heading has the focus. */
 export async function goTo(page, address) {
+  await page.waitForSelector('h1'); // a page that shows a screen listens to its address
   const here = await page.evaluate(() => location.hash);
   if (here === address) await goTo(page, '#/elsewhere');
   await page.evaluate((hash) => {
