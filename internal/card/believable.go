@@ -20,6 +20,8 @@ func (c *checker) believable(k *Card) {
 			c.perLitre(at, r, k.Engine.Displacement)
 		}
 	}
+	c.usual("/interval/distance", k.Interval.Distance, leastInterval, mostInterval)
+	c.usual("/interval/time", k.Interval.Time, leastMonths*month, mostMonths*month)
 	for i := range k.Bolts {
 		at := "/bolts/" + strconv.Itoa(i)
 		b := &k.Bolts[i]
@@ -86,6 +88,22 @@ const (
 	leastPerLitre             = 0.5       // litres of oil in an engine for each litre of displacement
 	mostPerLitre              = 14        // small engines have most
 )
+
+// Bounds of an interval: machines that are not for competition are told from 1,000
+// to 16,000 km and 12 months (from memory and common practice, no source).
+const (
+	leastInterval, mostInterval = 500, 20000 // km
+	leastMonths, mostMonths     = 2, 30
+	month                       = 365.25 / 12 * 24 * 60 // in the base unit of durations
+)
+
+// usual doubts an interval beyond what manuals tell. Competition machines count
+// hours.
+func (c *checker) usual(at string, f *Figure, low, high float64) {
+	if a, ok := f.Amount(); ok && (a.Base < low || a.Base > high) {
+		c.add(finding.Doubt, "interval-odd", at, "value", a.Print(a.Unit))
+	}
+}
 
 // across holds a hexagon against the thread.
 func (c *checker) across(at string, b *Bolt, t *bolt.Thread) {

@@ -150,6 +150,11 @@ func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
 	if wetClutch && len(o.Marks) > 0 && !wet {
 		c.add(finding.Doubt, "mark-not-wet", at+"/marks")
 	}
+	for i, g := range o.Grades {
+		if family, _ := oil.ParseGrade(g); wetClutch && family == oil.GearGrade {
+			c.add(finding.Doubt, "gear-oil-on-clutch", at+"/grades/"+strconv.Itoa(i), "grade", g)
+		}
+	}
 	if len(o.Grades) > 0 {
 		c.standing(at, o)
 	}

@@ -10,18 +10,22 @@ import (
 	"tidysump/specs"
 )
 
-var allOps = []string{"cards", "check-card", "convert", "plan", "replay", "no-such-op"}
+var allOps = append(core.Operations(), "no-such-op")
+
+// nth gives the place of an operation among them.
+func nth(op string) uint8 { return uint8(slices.Index(allOps, op)) }
 
 // FuzzDo: whatever comes in, the answer is JSON with "ok" or with findings, and
 // the core never fails.
 func FuzzDo(f *testing.F) {
 	for _, text := range specs.Cards() {
 		in := slices.Concat([]byte(`{"card":`), text, []byte(`,"events":[{"id":"a","time":"2026-11-25T10:09:01.000Z","kind":"done","step":"identify"}]}`))
-		f.Add(uint8(4), in)
-		f.Add(uint8(3), slices.Concat([]byte(`{"card":`), text, []byte(`}`)))
+		f.Add(nth("replay"), in)
+		f.Add(nth("plan"), slices.Concat([]byte(`{"card":`), text, []byte(`}`)))
 	}
-	f.Add(uint8(0), []byte(`{"cards":[]}`))
-	f.Add(uint8(2), []byte(`{"text":"18 ft-lb","system":"us"}`))
+	f.Add(nth("cards"), []byte(`{"cards":[]}`))
+	f.Add(nth("read-entry"), []byte(`{"kind":"torque","text":"18-22 ft-lb"}`))
+	f.Add(nth("convert"), []byte(`{"text":"18 ft-lb","system":"us"}`))
 	f.Fuzz(func(t *testing.T, n uint8, in []byte) {
 		op := allOps[int(n)%len(allOps)]
 		out, outcome := core.Do(op, in)
