@@ -12,6 +12,7 @@ export class Draft {
   card;
   found = []; // findings about the card, with pointers into it
   unread = new Map(); // pointer -> {text, findings}: typed, and not to be read
+  typed = new Map(); // pointer -> text: under the fingers, and not entered yet
   busy = 0; // entries that are being taken in
   #key;
   #table;

@@ -29,10 +29,15 @@ export function bikeFacts({ bike, twin, changed }) {
       ${unfinished ? html`<span class="gaps">${t('bikes.unfinished')}</span>` : nothing}
     </span>
     <span class="oil">
-      <span class="value">${text(oil?.due?.texts?.[0] ?? '@not-known')}</span>
+      ${due(oil?.due?.texts?.[0])}
       <span>${oil?.grades?.[0]}</span>
     </span>`;
 }
+
+const due = (volume) =>
+  volume
+    ? html`<span class="value">${text(volume)}</span>`
+    : html`<span class="unknown">${t('not-known')}</span>`;
 
 /** The field in which one searches; `find` is told what stands there at each keystroke. */
 export const finder = (typed, find) =>

@@ -40,11 +40,9 @@ function draw(state, app) {
     ${open.length ? openJobs(open) : nothing}
     <h1 tabindex="-1">${t('bikes.title')}</h1>
     ${list.length > many ? finder(state.typed, (typed) => found(state, typed, app)) : nothing}
+    <p><a class="button quiet" href=${address('edit')}>${t('bikes.new')}</a></p>
     ${list.length ? listed(state, app) : html`<p>${t('bikes.none')}</p>`}
-    <p class="entry">
-      <a class="button" href=${address('edit')}>${t('bikes.new')}</a>
-      <a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a>
-    </p>
+    <p><a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a></p>
   `;
 }
 

@@ -51,17 +51,19 @@ async function beginning(app) {
           </li>`,
       )}
     </ul>
-    <h2>${t('edit.copy')}</h2>
-    <ul class="choices">
-      ${bikes.map(
-        ({ id, name, layout }) =>
-          html`<li>
-            <button type="button" class="quiet" @click=${() => open(Draft.copy(id))}>
-              ${name} · ${t(layout)}
-            </button>
-          </li>`,
-      )}
-    </ul>
+    <details class="more">
+      <summary>${t('edit.copy')}</summary>
+      <ul class="choices">
+        ${bikes.map(
+          ({ id, name, layout }) =>
+            html`<li>
+              <button type="button" class="quiet" @click=${() => open(Draft.copy(id))}>
+                ${name} · ${t(layout)}
+              </button>
+            </li>`,
+        )}
+      </ul>
+    </details>
   `;
 }
 

@@ -13,12 +13,7 @@ export function entryField(draft, entry, changed) {
   const value = at(draft.card, entry.at);
   const stated = entry.stated ? at(draft.card, above(entry.at)) : value;
   const own = draft.found.filter(({ where }) => where === entry.at || within(entry, where));
-  const set = async (text, more = pick(stated)) => {
-    const written = draft.write(entry, text, more);
-    changed();
-    await written;
-    changed();
-  };
+  const write = (text, more = pick(stated)) => draft.write(entry, text, more);
   const kind = entry.kind === 'choice' || entry.kind === 'yes' ? entry.kind : 'text';
   const text = unread?.text ?? textOf(draft.card, entry);
   return html`<div class="field">
@@ -26,21 +21,21 @@ export function entryField(draft, entry, changed) {
       { name: entry.at, kind, words: entry.words, family: entry.family },
       {
         id: `entry${entry.at.replaceAll('/', '-')}`,
-        value: text,
+        ...typing(draft, entry.at, text, changed, (typed) =>
+          write(typed === true ? 'yes' : typed || ''),
+        ),
         label: t(entry.word),
         hint: nothing,
         lines: entry.kind === 'lines',
-        type: () => {},
-        set: (typed) => set(typed === true ? 'yes' : typed || ''),
       },
     )}
-    ${(isFigure(entry) || entry.stated) && text ? origin(entry, stated ?? {}, (more) => set(text, more)) : nothing}
+    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, changed, (more) => write(text, more)) : nothing}
     ${[...(unread?.findings ?? []), ...own].map(finding)}
   </div>`;
 }
 
 /** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
-function origin(entry, figure, set) {
+function origin(draft, entry, figure, changed, write) {
   const id = `origin${entry.at.replaceAll('/', '-')}`;
   const now = pick(figure);
   const field = (name, word) =>
@@ -48,20 +43,21 @@ function origin(entry, figure, set) {
       { name: `${entry.at}/${name}`, kind: 'text' },
       {
         id: `${id}-${name}`,
-        value: now[name],
+        ...typing(draft, `${entry.at}/${name}`, now[name], changed, (text) =>
+          write({ ...now, [name]: text || undefined }),
+        ),
         label: t(word),
         hint: nothing,
-        type: () => {},
-        set: (text) => set({ ...now, [name]: text || undefined }),
       },
     );
   const standing = control(
     { name: `${entry.at}/standing`, kind: 'choice', words: standings, family: 'standing.' },
     {
       id: `${id}-standing`,
-      value: now.standing,
+      ...typing(draft, `${entry.at}/standing`, now.standing, changed, (word) =>
+        write({ ...now, standing: word || 'manual' }),
+      ),
       label: t('edit.standing'),
-      set: (word) => set({ ...now, standing: word || 'manual' }),
     },
   );
   return html`<div class="origin">
@@ -73,6 +69,23 @@ function origin(entry, figure, set) {
     </details>
   </div>`;
 }
+
+/**
+ * What stands in a field, and what is done with it. What is under the fingers, or
+ * just being taken in, stays there while the screen is drawn anew.
+ */
+const typing = (draft, pointer, value, changed, write) => ({
+  value: draft.typed.get(pointer) ?? value,
+  type: (text) => draft.typed.set(pointer, text),
+  set: async (text) => {
+    draft.typed.set(pointer, text);
+    const written = write(text);
+    changed();
+    await written;
+    if (draft.typed.get(pointer) === text) draft.typed.delete(pointer);
+    changed();
+  },
+});
 
 const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
   standing,

@@ -35,15 +35,16 @@ function choice({ name, words, family = '' }, { id, value = '', label, set }) {
 
 const entry = ({ name }, { id, value = '', label, hint, lines, type, set }) =>
   html`<label for=${id}>${label} ${hint}</label>
-    ${lines ? area({ name }, { id, value, set }) : line({ name }, { id, value, type, set })}`;
+    ${lines ? area({ name }, { id, value, type, set }) : line({ name }, { id, value, type, set })}`;
 
-const area = ({ name }, { id, value, set }) =>
+const area = ({ name }, { id, value, type, set }) =>
   html`<textarea
     id=${id}
     name=${name}
     rows="4"
     maxlength="4000"
     .value=${live(value)}
+    @input=${({ target }) => type(target.value)}
     @change=${({ target }) => set(target.value)}
   ></textarea>`;
 

@@ -31,7 +31,7 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
   await server.stop();
   await goTo(page, '#/edit');
   await choose(page, words('edit.filter-cartridge'));
-  await tap(page, words('layout.wet-sump'));
+  await tapText(page, words('layout.wet-sump'));
   await page.waitForSelector('[name="/make"]');
 
   for (const [name, text] of printed.slice(0, 4)) await write(page, name, text);

@@ -25,7 +25,9 @@ const small = [
   'dd summary', // the mark of a figure's standing, within the figure's line
 ];
 
-for (const name of Object.keys(screens).filter((n) => /step|closing|calculation|cards/.test(n))) {
+for (const name of Object.keys(screens).filter((n) =>
+  /step|closing|calculation|editor|cards/.test(n),
+)) {
   test(`${name}: a glove finds every control`, async () => {
     await page.setViewport(phone);
     await screens[name](page);

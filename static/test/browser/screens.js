@@ -1,7 +1,7 @@
 // Every screen of the page, each with the way to it.
 import { ownCard, packOf, paste, tick } from './cards-page.js';
 import { goTo } from './job-page.js';
-import { choose, tap, type, untilSeen } from './person.js';
+import { choose, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const gappy = sampleCard('hallowmoor-drover-1700');
@@ -96,6 +96,22 @@ export const screens = {
     await openAll(page);
   },
   'cards from QR codes': (page) => goTo(page, '#/cards/read'),
+  'editor: a new card': async (page) => {
+    await goTo(page, '#/edit');
+    await untilSeen(page, words('edit.layout'));
+    await openAll(page);
+  },
+  'editor: a card with doubts': async (page) => {
+    await goTo(page, '#/edit');
+    await tapText(page, words('layout.wet-sump'));
+    for (const [name, text] of [
+      ['/bolts/0/thread', 'M12x1.5'],
+      ['/bolts/0/torque', '177 Nm'],
+    ])
+      await (await page.waitForSelector(`[name="${name}"]`)).type(`${text}\n`);
+    await untilSeen(page, words('finding.torque-unit.do'));
+    await openAll(page);
+  },
   settings: (page) => goTo(page, '#/settings'),
   'no such bike': (page) => goTo(page, '#/bike/none'),
 };
