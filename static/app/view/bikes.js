@@ -7,7 +7,7 @@ import { t } from '../words.js';
 import { bikeLine, finder, more } from './bike-line.js';
 
 const many = 6; // from so many bikes on one may want to search
-const page = 50; // bikes drawn at once, and at each tap for more
+const page = 25; // bikes drawn at once, and at each tap for more
 const few = 12; // those drawn while one types: more would make it slow
 
 /** The first screen: the open jobs, then the bikes. It needs no core. */
@@ -19,6 +19,7 @@ export async function bikes(_, app) {
     .then(([jobs, lines]) => {
       state.open = jobs.filter((job) => !job.summary.finished);
       state.list = bikeList(lines, samples, jobs, t);
+      state.fits = search(state.list, state.typed);
       app.redraw();
     })
     .catch(() => app.fail('store.failed'));
@@ -47,12 +48,15 @@ function draw(state, app) {
 }
 
 function found(state, typed, app) {
-  Object.assign(state, { typed, shown: few });
+  // More letters fit fewer: only those that fitted are looked through.
+  const among = typed.startsWith(state.typed) ? state.fits : undefined;
+  const fits = search(among ?? state.list, typed);
+  Object.assign(state, { typed, fits, shown: few });
   app.redraw();
 }
 
 function listed(state, app) {
-  const fits = search(state.list, state.typed);
+  const fits = state.fits ?? state.list;
   const further = () => {
     state.shown += page;
     app.redraw();
