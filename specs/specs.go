@@ -27,8 +27,8 @@ var Entries []byte
 
 // WordsEN is the English word catalogue: a JSON object from word id to
 // sentence, placeholders in braces. BenchWordsEN is the part of it that only the
-// calculations at the bench need, CardWordsEN the part that only taking cards in
-// and giving them away needs.
+// calculations at the bench and the editor of cards need, CardWordsEN the part that
+// only taking cards in and giving them away needs.
 var (
 	//go:embed words/en.json
 	WordsEN []byte

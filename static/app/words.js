@@ -8,7 +8,7 @@ export async function loadWords() {
   await add('words-en.json');
 }
 
-/** Loads the part of it that only the calculations need. */
+/** Loads the part of it that only the calculations and the editor need. */
 export async function loadBenchWords() {
   await add('words-en-bench.json');
 }
