@@ -61,21 +61,28 @@ func cool(f *form, a *answer) {
 		f.say(finding.Doubt, "readings-close", "second")
 	}
 
+	a.coolCurve(minutes, func(at float64) float64 {
+		if falls {
+			return drain.Cooled(second, air, rate, at)
+		}
+		return second + rise*at
+	})
+	a.axis("x", "min", 2, 0, round(minutes, 1))
+	a.axis("y", "°C", 3, second, target)
+	f.burns(a, second)
+}
+
+// coolCurve gives the points to draw of a temperature over the minutes, somewhat
+// beyond the time that is asked for.
+func (a *answer) coolCurve(minutes float64, temperature func(minutes float64) float64) {
 	const points = 13
 	times, temps := make([]float64, points), make([]float64, points)
 	for n := range points {
 		at := max(minutes*1.25, 10) * float64(n) / (points - 1)
-		temp := second + rise*at
-		if falls {
-			temp = drain.Cooled(second, air, rate, at)
-		}
-		times[n], temps[n] = round(at, 10), round(temp, 10)
+		times[n], temps[n] = round(at, 10), round(temperature(at), 10)
 	}
 	a.put("times").points = times
 	a.put("temps").points = temps
-	a.axis("x", "min", 2, 0, round(minutes, 1))
-	a.axis("y", "°C", 3, second, target)
-	f.burns(a, second)
 }
 
 // burns tells what touching metal and oil of that temperature in °C does, and

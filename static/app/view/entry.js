@@ -29,15 +29,16 @@ export function entryField(draft, entry, changed) {
         lines: entry.kind === 'lines',
       },
     )}
-    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, changed, (more) => write(text, more)) : nothing}
+    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, own, changed, (more) => write(text, more)) : nothing}
     ${[...(unread?.findings ?? []), ...own].map(finding)}
   </div>`;
 }
 
 /** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
-function origin(draft, entry, figure, changed, write) {
+function origin(draft, entry, figure, found, changed, write) {
   const id = `origin${entry.at.replaceAll('/', '-')}`;
   const now = pick(figure);
+  const doubted = found.some(({ grade }) => grade === 'doubt');
   const field = (name, word) =>
     control(
       { name: `${entry.at}/${name}`, kind: 'text' },
@@ -62,7 +63,7 @@ function origin(draft, entry, figure, changed, write) {
   );
   return html`<div class="origin">
     ${field('page', 'edit.page')}
-    <details ?open=${now.standing !== 'manual' || Boolean(now.kept)}>
+    <details ?open=${now.standing !== 'manual' || Boolean(now.kept) || doubted}>
       <summary>${t('edit.other')}</summary>
       ${standing} ${now.standing === 'manual' ? nothing : field('method', 'edit.method')}
       ${field('kept', 'edit.kept')}
