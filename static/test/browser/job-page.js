@@ -69,5 +69,5 @@ export async function goTo(page, address) {
     location.hash = hash;
   }, address);
   const arrived = () => document.activeElement?.tagName === 'H1';
-  await page.waitForFunction(arrived, { polling, timeout: 10_000 });
+  await page.waitForFunction(arrived, { polling, timeout: 30_000 });
 }

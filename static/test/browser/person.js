@@ -3,7 +3,7 @@
 import { polling } from './page.js';
 import { words } from './words.js';
 
-const patience = 10_000; // ms until what should come is given up
+const patience = 30_000; // ms until what should come is given up
 
 /** What stands on the screen, with plain spaces. */
 export const seen = (page) => page.evaluate(() => document.body.innerText.replace(/\s+/g, ' '));
