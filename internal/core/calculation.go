@@ -19,6 +19,7 @@ var calculations = []calculation{
 	{"bottles", bottlesFields[:], bottles},
 	{"cool", coolFields[:], cool},
 	{"run-out", runOutFields[:], runOut},
+	{"debris", debrisFields, judgeDebris},
 	{"torque-check", torqueFields[:], torqueCheck},
 	{"torque-guess", guessFields[:], torqueGuess},
 	{"wrench", wrenchFields[:], wrench},

@@ -49,13 +49,13 @@ var recipes = []recipe{
 	{word: "filter-off-centrifugal", warns: []string{"hot-oil"}},
 	{word: "old-ring", must: true, warns: []string{"ring-twice"}},
 	// Look: what oil, plug and filter say, before anything is wiped.
-	{word: "look-oil", perOil: true},
-	{word: "look-magnet"},
-	{word: "look-strainer"},
-	{word: "look-filter"},
+	{word: "look-oil", helps: []string{"debris"}, perOil: true},
+	{word: "look-magnet", helps: []string{"debris"}},
+	{word: "look-strainer", helps: []string{"debris"}},
+	{word: "look-filter", helps: []string{"debris"}},
 	{word: "look-rotor"},
 	{word: "measure", figures: []string{"due"}, asks: []string{AskDrained}},
-	{word: "decide", must: true},
+	{word: "decide", must: true, helps: []string{"debris"}},
 	// Close: everything that was opened, closed again and tightened once.
 	{word: "clean-seats"},
 	{word: "strainer-in", warns: []string{"solvent"}},
