@@ -104,6 +104,11 @@ func (r *fieldRecord) Members(m *wire.Members) {
 	m.Bool("needed", &r.field.needed)
 	m.Bool("front", &r.field.front)
 	m.String("unit", &r.unit)
+	if r.field.kind == quantity.Share { // it can be slid as well as typed: in percent
+		low, high := 100*r.field.low, 100*r.field.high
+		m.Float("low", &low)
+		m.Float("high", &high)
+	}
 	wire.Texts(m, "words", &r.field.words)
 	m.String("family", &r.field.family)
 	wire.List(m, "rows", &r.rows)

@@ -13,7 +13,7 @@ import (
 var levelFields = [...]field{
 	{name: "gauge", kind: aChoice, words: []string{"window", "stick-resting", "stick-screwed", "stick-pushed", "hole", "measured"}, family: "device.", needed: true},
 	{name: "band", kind: quantity.Volume, low: 0.01, high: 5, needed: true},
-	{name: "share", kind: quantity.Share, low: -1, high: 3, front: true},
+	{name: "share", kind: quantity.Share, low: -1, high: 2, front: true},
 	{name: "above", kind: quantity.Length, low: -300, high: 900, front: true},
 	{name: "covered", kind: quantity.Share, high: 1, front: true},
 	{name: "marks", kind: quantity.Length, low: 1, high: 300},

@@ -1,4 +1,4 @@
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { t } from '../words.js';
 
@@ -33,9 +33,22 @@ function choice({ name, words, family = '' }, { id, value = '', label, set }) {
     </select>`;
 }
 
-const entry = ({ name }, { id, value = '', label, hint, lines, type, set }) =>
+const entry = ({ name, kind, low = 0, high }, { id, value = '', label, hint, lines, type, set }) =>
   html`<label for=${id}>${label} ${hint}</label>
+    ${kind === 'share' ? slider({ value, label, low, high, set }) : nothing}
     ${lines ? area({ name }, { id, value, type, set }) : line({ name }, { id, value, type, set })}`;
+
+/** A share is slid with a glove on, or typed below. */
+const slider = ({ value, label, low, high, set }) =>
+  html`<input
+    type="range"
+    aria-label=${label}
+    min=${low}
+    max=${high}
+    step="5"
+    .value=${live(String(parseFloat(value) || 0))}
+    @change=${({ target }) => set(`${target.value} %`)}
+  />`;
 
 const area = ({ name }, { id, value, type, set }) =>
   html`<textarea
