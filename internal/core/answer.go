@@ -37,7 +37,7 @@ func (a *answer) Members(m *wire.Members) {
 		m.String(e.name, &e.text)
 		m.Float(e.name, &e.number)
 		wire.Texts(m, e.name, &e.texts)
-		wire.Floats(m, e.name, &e.points)
+		m.Floats(e.name, e.points)
 		wire.List(m, e.name, &e.figures)
 		wire.List(m, e.name, &e.rows)
 	}

@@ -63,15 +63,27 @@ func TestUnits_Published(t *testing.T) {
 	}
 }
 
+// pair is a figure in two units, as a document has them side by side.
+type pair struct {
+	value    float64
+	from, to string
+	want     float64
+	within   float64
+	source   string
+}
+
+func checkPairs(t *testing.T, list []pair) {
+	t.Helper()
+	for _, f := range list {
+		if got := convert(t, f.value, f.from, f.to); !(math.Abs(got-f.want) <= f.within) {
+			t.Errorf("%g %s = %.15g %s, want %.15g (%s)", f.value, f.from, got, f.to, f.want, f.source)
+		}
+	}
+}
+
 // Single conversions as documents print them.
 func TestUnits_PublishedAmounts(t *testing.T) {
-	for _, f := range []struct {
-		value    float64
-		from, to string
-		want     float64
-		within   float64
-		source   string
-	}{
+	checkPairs(t, []pair{
 		{19, "lbf·ft", "N·m", 25.8, 0.05, "TM 5-3805-274-13&P"},
 		{27, "lbf·in", "N·m", 3.1, 0.05, "TM 9-6115-604-34 table 1-3"},
 		{43, "lbf·in", "N·m", 4.9, 0.05, "TM 9-6115-604-34 table 1-3"},
@@ -85,11 +97,7 @@ func TestUnits_PublishedAmounts(t *testing.T) {
 		{3.5, "US qt", "L", 3.312235311, 1e-12, "GNU units 2.22"},
 		{1, "US qt", "imp qt", 0.832674184628989, 1e-14, "GNU units 2.22"},
 		{30, "psi", "bar", 2.06842718795, 1e-10, "GNU units 2.22"},
-	} {
-		if got := convert(t, f.value, f.from, f.to); math.Abs(got-f.want) > f.within {
-			t.Errorf("%g %s = %.15g %s, want %.15g (%s)", f.value, f.from, got, f.to, f.want, f.source)
-		}
-	}
+	})
 }
 
 // The slip of a wrench set in lbf·ft to a figure in N·m: 30 becomes 40.7 N·m,

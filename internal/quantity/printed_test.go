@@ -8,13 +8,7 @@ import (
 // Pairs of figures in two units as documents print them side by side: within
 // half a unit of the last digit printed.
 func TestUnits_PrintedPairs(t *testing.T) {
-	for _, f := range []struct {
-		value    float64
-		from, to string
-		want     float64
-		within   float64
-		source   string
-	}{
+	checkPairs(t, []pair{
 		{22, "in", "mm", 559, 0.5, "TM 5-3805-274-13&P, 22 in = 55.9 cm"},
 		{4, "lbf·in", "N·m", 0.45, 0.005, "TM 9-6115-604-34 table 1-3"},
 		{51, "lbf·in", "N·m", 5.8, 0.05, "TM 9-6115-604-34 table 1-3"},
@@ -46,11 +40,7 @@ func TestUnits_PrintedPairs(t *testing.T) {
 		{20, "°F", "°C", -6.7, 0.05, "chart of grades, 20 °F"},
 		{40, "°F", "°C", 4.4, 0.05, "chart of grades, 40 °F"},
 		{60, "°F", "°C", 15.6, 0.05, "chart of grades, 60 °F"},
-	} {
-		if got := convert(t, f.value, f.from, f.to); !(math.Abs(got-f.want) <= f.within) {
-			t.Errorf("%g %s = %.6g %s, printed %g (%s)", f.value, f.from, got, f.to, f.want, f.source)
-		}
-	}
+	})
 }
 
 // Figures that are printed wrong, and are not taken over.
