@@ -17,20 +17,13 @@ type Hole struct {
 
 func (h Hole) area() float64 { return math.Pi / 4 * h.Diameter * h.Diameter }
 
-// losses gives a and b of head = a·v² + b·v: velocity heads and the wall
-// friction of Hagen and Poiseuille.
+// losses gives a and b of head = a·v² + b·v, for the mean speed v in the hole in
+// m/s, the head of oil above it in m and the kinematic viscosity in m²/s: velocity
+// heads and the wall friction of Hagen and Poiseuille. Laminar holds for nearly any
+// oil in any drain hole (Reynolds number below about 2000); very hot oil in a very
+// wide one comes near it.
 func (h Hole) losses(viscosity float64) (a, b float64) {
 	return velocityHeads / (2 * gravity), 32 * viscosity * h.Length / (gravity * h.Diameter * h.Diameter)
-}
-
-// Speed gives the mean speed in the hole in m/s, for the head of oil above it
-// in m and the kinematic viscosity in m²/s. It is the laminar short tube,
-// head = 2.24·v²/2g + 32·viscosity·length·v/(g·d²) (Hagen and Poiseuille; the
-// 2.24 from memory); laminar holds for any oil in any drain hole (Reynolds
-// number below about 2000).
-func (h Hole) Speed(head, viscosity float64) float64 {
-	a, b := h.losses(viscosity)
-	return flowSpeed(a, b, head)
 }
 
 // flowSpeed solves head = a·v² + b·v in a form that stays exact when b is
@@ -40,12 +33,4 @@ func flowSpeed(a, b, head float64) float64 {
 		return 0
 	}
 	return 2 * head / (b + math.Sqrt(b*b+4*a*head))
-}
-
-// Coefficient gives the discharge coefficient, actual flow over area·√(2·g·head),
-// from the Reynolds number √(2·g·head)·d/viscosity and the hole's length over
-// its diameter: the relation of Speed, without dimensions. It rises from
-// Reynolds/(64·slender) for thick oil to 0.668 for thin.
-func Coefficient(reynolds, slender float64) float64 {
-	return flowSpeed(velocityHeads, 64*slender/reynolds, 1)
 }

@@ -16,33 +16,15 @@ func Rise(volume, from, to float64) float64 { return volume * oilExpansion * (to
 
 // RiseInCase is Rise less the growth of the case: what a level shows.
 func RiseInCase(volume, from, to float64) float64 {
-	return volume * (oilExpansion - caseExpansion) * (to - from)
+	return Rise(volume, from, to) - volume*caseExpansion*(to-from)
 }
 
 // Tilt gives by how much a level is read too high or too low when the bike
 // leans by so many degrees and the gauge is off the middle of the oil by a
 // distance: distance·tan(lean), in the unit of the distance. Exact for a flat
 // surface that reaches both walls.
-func Tilt(distance, lean float64) float64 { return distance * tan(lean) }
+func Tilt(distance, lean float64) float64 { return distance * math.Tan(lean*math.Pi/180) }
 
 // Upright gives the height between two marks that are so far apart along a
 // stick that slants by so many degrees from upright, along·cos(slant).
-func Upright(along, slant float64) float64 {
-	t := tan(slant)
-	return along / math.Sqrt(1+t*t)
-}
-
-// tan gives the tangent of degrees, 0 to 80, by Lambert's continued fraction,
-// x/(1 − x²/(3 − x²/(5 − …))): exact to the last digits, and a fiftieth of what
-// math.Tan costs the core.
-func tan(degrees float64) float64 {
-	x := degrees * math.Pi / 180
-	below := 0.0
-	for n := 23.0; n > 0; n -= 2 {
-		below = x * x / (n - below)
-	}
-	if x == 0 {
-		return 0
-	}
-	return below / x
-}
+func Upright(along, slant float64) float64 { return along * math.Cos(slant*math.Pi/180) }

@@ -1,7 +1,7 @@
 package oil
 
-// Table 1 of ASTM D2270 (ISO 2909), as two independent transcriptions give it,
-// which agree in every row. It is not smooth (kinks at 15.5, 19.9, 28.6 and
+// Table 1 of ASTM D2270 (ISO 2909), as two independent copies give it, which
+// agree in every row. It is not smooth (kinks at 15.5, 19.9, 28.6 and
 // 28.8 mm²/s); the standard prints it so.
 //
 // Each figure is its four digits without the decimal point, which moves one

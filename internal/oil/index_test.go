@@ -7,7 +7,7 @@ import (
 	"pgregory.net/rapid"
 )
 
-// Table 1 of ASTM D2270: an extract, read in public transcriptions.
+// Table 1 of ASTM D2270: an extract, read in public copies.
 func TestIndexTable(t *testing.T) {
 	for _, c := range [][3]float64{
 		{2, 7.994, 6.394}, {3, 15.49, 12.15}, {4, 25.32, 19.56}, {5, 40.23, 28.49}, {5.1, 41.99, 29.46}, {6, 57.97, 38.19},

@@ -47,7 +47,7 @@ var unitFacts = []struct {
 	{"US gal", "US pt", 8, 1e-15, "definition"},
 	{"US gal", "US fl oz", 128, 1e-15, "definition"},
 	{"imp gal", "imp qt", 4, 1e-15, "definition"},
-	{"imp gal", "US gal", 1.200949925504855, 1e-15, "printed beside a transcription of NIST SP 811"},
+	{"imp gal", "US gal", 1.200949925504855, 1e-15, "printed beside a copy of NIST SP 811"},
 	{"imp gal", "imp fl oz", 160, 1e-15, "definition"},
 	{"imp gal", "imp pt", 8, 1e-15, "definition"},
 	{"turn", "°", 360, 0, "definition"},
