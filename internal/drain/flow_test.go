@@ -209,7 +209,7 @@ func TestLeftAgainstSteps(t *testing.T) {
 		in := e.Oil - e.Walls*startFilm
 		plan, dt := in/e.Head, 0.01
 		for step := 0; step < 6000; step++ {
-			in -= dt * e.Hole.area() * e.Hole.Speed(in/plan, viscosity)
+			in -= dt * e.Hole.area() * speed(e.Hole, in/plan, viscosity)
 		}
 		near(t, "mL after a minute", (e.Left(viscosity, 60)-e.Film(viscosity, 60))*1e6, in*1e6, 1)
 	}
