@@ -3,8 +3,6 @@ package wire
 import (
 	"strconv"
 
-	"github.com/go-json-experiment/json/jsontext"
-
 	"tidysump/internal/finding"
 )
 
@@ -42,7 +40,7 @@ func Read(in []byte, into Record) []finding.Finding {
 }
 
 func readObject(at *node, into Record, rep *report, unknown finding.Grade) {
-	if at.kind != jsontext.KindBeginObject {
+	if at.kind != kindObject {
 		rep.add("wrong-type", at.where(), finding.Refuse, "want", "object")
 		return
 	}
@@ -72,17 +70,17 @@ func (m *Members) Reading() bool { return m.at != nil }
 
 // take finds a member to read; nil when absent. It reports absence of what is
 // required, and a kind other than the one wanted.
-func (m *Members) take(name string, want jsontext.Kind, wantWord string, rules []Rule) *node {
+func (m *Members) take(name string, want kind, wantWord string, rules []Rule) *node {
 	m.claimed[name] = true
 	for i, n := range m.at.names {
 		if n != name {
 			continue
 		}
 		child := m.at.members[i]
-		if child.kind == jsontext.KindNull && len(rules) == 0 {
+		if child.kind == kindNull && len(rules) == 0 {
 			return nil
 		}
-		if child.kind != want && !(want == jsontext.KindTrue && child.kind == jsontext.KindFalse) {
+		if child.kind != want && !(want == kindTrue && child.kind == kindFalse) {
 			m.report.add("wrong-type", child.where(), finding.Refuse, "want", wantWord)
 			return nil
 		}
@@ -104,7 +102,7 @@ func (m *Members) String(name string, p *string, rules ...Rule) {
 		}
 		return
 	}
-	if n := m.take(name, jsontext.KindString, "string", rules); n != nil {
+	if n := m.take(name, kindString, "string", rules); n != nil {
 		*p = n.text
 	}
 }
@@ -125,8 +123,8 @@ func (m *Members) Bool(name string, p *bool, rules ...Rule) {
 		}
 		return
 	}
-	if n := m.take(name, jsontext.KindTrue, "boolean", rules); n != nil {
-		*p = n.kind == jsontext.KindTrue
+	if n := m.take(name, kindTrue, "boolean", rules); n != nil {
+		*p = n.kind == kindTrue
 	}
 }
 
@@ -139,7 +137,7 @@ func (m *Members) Float(name string, p *float64, rules ...Rule) {
 		}
 		return
 	}
-	n := m.take(name, jsontext.KindNumber, "number", rules)
+	n := m.take(name, kindNumber, "number", rules)
 	if n == nil {
 		return
 	}
@@ -160,7 +158,7 @@ func (m *Members) Int(name string, p *int, rules ...Rule) {
 		}
 		return
 	}
-	n := m.take(name, jsontext.KindNumber, "number", rules)
+	n := m.take(name, kindNumber, "number", rules)
 	if n == nil {
 		return
 	}

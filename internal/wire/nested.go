@@ -3,8 +3,6 @@ package wire
 import (
 	"sort"
 
-	"github.com/go-json-experiment/json/jsontext"
-
 	"tidysump/internal/finding"
 )
 
@@ -21,7 +19,7 @@ func (m *Members) Object(name string, r Record, rules ...Rule) {
 		m.writeObject(r)
 		return
 	}
-	if n := m.take(name, jsontext.KindBeginObject, "object", rules); n != nil {
+	if n := m.take(name, kindObject, "object", rules); n != nil {
 		readObject(n, r, m.report, m.unknown)
 	}
 }
@@ -34,7 +32,7 @@ func Optional[T any, P pointerTo[T]](m *Members, name string, p **T) {
 		}
 		return
 	}
-	if n := m.take(name, jsontext.KindBeginObject, "object", nil); n != nil {
+	if n := m.take(name, kindObject, "object", nil); n != nil {
 		*p = new(T)
 		readObject(n, P(*p), m.report, m.unknown)
 	}
@@ -53,7 +51,7 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 		}
 		return
 	}
-	n := m.take(name, jsontext.KindBeginArray, "array", rules)
+	n := m.take(name, kindArray, "array", rules)
 	if n == nil {
 		return
 	}
@@ -66,7 +64,7 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 // Rows is a member that is an array of records made by the reader, which is told
 // how many there are and may make fewer. It is for reading alone.
 func (m *Members) Rows(name string, records func(n int) []Record) {
-	n := m.take(name, jsontext.KindBeginArray, "array", nil)
+	n := m.take(name, kindArray, "array", nil)
 	if n == nil {
 		return
 	}
@@ -88,12 +86,12 @@ func Texts[T ~string](m *Members, name string, list *[]T, rules ...Rule) {
 		}
 		return
 	}
-	n := m.take(name, jsontext.KindBeginArray, "array", rules)
+	n := m.take(name, kindArray, "array", rules)
 	if n == nil {
 		return
 	}
 	for _, child := range n.members {
-		if child.kind != jsontext.KindString {
+		if child.kind != kindString {
 			m.report.add("wrong-type", child.where(), finding.Refuse, "want", "string")
 			continue
 		}
@@ -111,13 +109,13 @@ func (m *Members) TextMap(name string, p *map[string]string) {
 		}
 		return
 	}
-	n := m.take(name, jsontext.KindBeginObject, "object", nil)
+	n := m.take(name, kindObject, "object", nil)
 	if n == nil {
 		return
 	}
 	*p = make(map[string]string, len(n.members))
 	for i, child := range n.members {
-		if child.kind != jsontext.KindString {
+		if child.kind != kindString {
 			m.report.add("wrong-type", child.where(), finding.Refuse, "want", "string")
 			continue
 		}

@@ -1,12 +1,8 @@
 package wire
 
 import (
-	"bytes"
-	"io"
 	"strconv"
 	"strings"
-
-	"github.com/go-json-experiment/json/jsontext"
 
 	"tidysump/internal/finding"
 )
@@ -21,7 +17,7 @@ const (
 
 // node is a JSON value as read, with its place.
 type node struct {
-	kind    jsontext.Kind
+	kind    kind
 	text    string
 	names   []string
 	members []*node
@@ -41,112 +37,135 @@ func escapePointer(name string) string {
 	return strings.ReplaceAll(strings.ReplaceAll(name, "~", "~0"), "/", "~1")
 }
 
-type treeReader struct {
-	dec    *jsontext.Decoder
+// tree reads a JSON text into nodes, until something is wrong with it.
+type tree struct {
+	syntax
 	values int
+	bad    *finding.Finding
 }
-
-// fault carries a finding through the recursive descent as an error.
-type fault finding.Finding
-
-func (f fault) Error() string { return f.Code }
 
 func parse(in []byte) (*node, *finding.Finding) {
-	r := treeReader{dec: jsontext.NewDecoder(bytes.NewReader(in))}
-	root, err := r.value(nil, "", 0)
-	if err == nil {
-		if _, end := r.dec.ReadToken(); end != io.EOF {
-			err = &jsontext.SyntacticError{ByteOffset: r.dec.InputOffset()}
-		}
+	t := tree{syntax: syntax{in: in}}
+	root := t.value(nil, "", 0)
+	if t.bad == nil && (t.space() != 0 || t.at < len(in)) {
+		t.broken(&node{})
 	}
-	if err == nil {
-		return root, nil
-	}
-	// What is returned here is not wrapped; errors.As would cost the core 9 kB.
-	if f, ok := err.(fault); ok {
-		found := finding.Finding(f)
-		if found.Where == "" {
-			found.Where = "/"
-		}
-		return nil, &found
-	}
-	return nil, syntaxFinding(err, len(in))
+	return root, t.bad
 }
 
-func syntaxFinding(err error, length int) *finding.Finding {
-	f := &finding.Finding{Code: "not-json", Grade: finding.Refuse, Where: "/"}
-	at := int64(length)
-	if s, ok := err.(*jsontext.SyntacticError); ok {
-		at = s.ByteOffset
-		if s.JSONPointer != "" {
-			f.Where = string(s.JSONPointer)
-		}
-		if s.Err == jsontext.ErrDuplicateName {
-			f.Code = "name-twice"
-		}
+// refuse says what is wrong with the text and gives up; only the first counts.
+func (t *tree) refuse(code string, n *node, values ...string) {
+	if t.bad != nil {
+		return
 	}
-	f.Values = finding.Values("byte", strconv.FormatInt(at, 10))
-	return f
+	t.bad = &finding.Finding{Code: code, Where: n.where(), Grade: finding.Refuse, Values: finding.Values(values...)}
+	if t.bad.Where == "" {
+		t.bad.Where = "/"
+	}
 }
 
-func (r *treeReader) value(parent *node, name string, depth int) (*node, error) {
-	tok, err := r.dec.ReadToken()
-	if err != nil {
-		return nil, err
+// broken says that the text is no JSON from where it has been read to.
+func (t *tree) broken(n *node) { t.refuse("not-json", n, "byte", strconv.Itoa(t.at)) }
+
+// value reads the next value. Without one there is a finding.
+func (t *tree) value(parent *node, name string, depth int) *node {
+	n := &node{parent: parent, name: name}
+	t.values++
+	if depth > MaxDepth || t.values > MaxValues {
+		t.refuse("too-much", n)
+		return n
 	}
-	n := &node{kind: tok.Kind(), parent: parent, name: name}
-	r.values++
-	if depth > MaxDepth || r.values > MaxValues {
-		return nil, fault{Code: "too-much", Grade: finding.Refuse, Where: n.where()}
+	ok := true
+	switch c := t.space(); c {
+	case '{':
+		n.kind = kindObject
+		t.members(n, '}', depth)
+	case '[':
+		n.kind = kindArray
+		t.members(n, ']', depth)
+	case '"':
+		n.kind = kindString
+		n.text, ok = t.string()
+	case 't':
+		n.kind, ok = kindTrue, t.literal("true")
+	case 'f':
+		n.kind, ok = kindFalse, t.literal("false")
+	case 'n':
+		n.kind, ok = kindNull, t.literal("null")
+	default:
+		n.kind = kindNumber
+		n.text, ok = t.number()
 	}
-	switch n.kind {
-	case jsontext.KindBeginObject:
-		return n, r.object(n, depth)
-	case jsontext.KindBeginArray:
-		return n, r.array(n, depth)
+	if !ok {
+		t.broken(n)
 	}
-	n.text = tok.String()
-	return n, n.holds(n.text)
+	t.bound(n, n.text)
+	return n
 }
 
-// holds checks the length of a value's text, or of a name in it.
-func (n *node) holds(text string) error {
-	if len(text) <= MaxText {
-		return nil
+// bound refuses a value's text, or a name in it, that is too long.
+func (t *tree) bound(n *node, text string) {
+	if len(text) > MaxText {
+		t.refuse("text-too-long", n, "most", strconv.Itoa(MaxText))
 	}
-	return fault{Code: "text-too-long", Grade: finding.Refuse, Where: n.where(),
-		Values: finding.Values("most", strconv.Itoa(MaxText))}
 }
 
-func (r *treeReader) object(n *node, depth int) error {
-	for r.dec.PeekKind() != jsontext.KindEndObject {
-		tok, err := r.dec.ReadToken()
-		if err != nil {
-			return err
-		}
-		name := tok.String()
-		if err := n.holds(name); err != nil {
-			return err
-		}
-		child, err := r.value(n, name, depth+1)
-		if err != nil {
-			return err
-		}
-		n.names = append(n.names, name)
-		n.members = append(n.members, child)
+// members reads what an object or array holds, to its closing bracket.
+func (t *tree) members(n *node, end byte, depth int) {
+	t.at++
+	var seen map[string]bool
+	if n.kind == kindObject {
+		seen = map[string]bool{}
 	}
-	_, err := r.dec.ReadToken()
-	return err
+	for t.bad == nil {
+		c := t.space()
+		switch {
+		case c == end && len(n.members) == 0:
+			t.at++
+			return
+		case len(n.members) > 0 && c == ',':
+			t.at++
+			c = t.space()
+		case len(n.members) > 0:
+			t.broken(n)
+			return
+		}
+		var name string
+		if n.kind == kindObject {
+			name = t.memberName(n, c, seen)
+		} else {
+			name = strconv.Itoa(len(n.members))
+		}
+		if t.bad == nil {
+			n.members = append(n.members, t.value(n, name, depth+1))
+		}
+		if t.space() == end && t.bad == nil {
+			t.at++
+			return
+		}
+	}
 }
 
-func (r *treeReader) array(n *node, depth int) error {
-	for r.dec.PeekKind() != jsontext.KindEndArray {
-		child, err := r.value(n, strconv.Itoa(len(n.members)), depth+1)
-		if err != nil {
-			return err
-		}
-		n.members = append(n.members, child)
+// memberName reads the name that begins with c, and the colon behind it.
+func (t *tree) memberName(n *node, c byte, seen map[string]bool) string {
+	from := t.at
+	name, ok := "", c == '"'
+	if ok {
+		name, ok = t.string()
 	}
-	_, err := r.dec.ReadToken()
-	return err
+	if !ok {
+		t.broken(n)
+		return ""
+	}
+	t.bound(n, name)
+	if seen[name] {
+		t.refuse("name-twice", &node{parent: n, name: name}, "byte", strconv.Itoa(from))
+	}
+	seen[name] = true
+	n.names = append(n.names, name)
+	if t.space() != ':' {
+		t.broken(n)
+	}
+	t.at++
+	return name
 }

@@ -3,12 +3,10 @@ package wire
 import (
 	"math"
 	"strconv"
-
-	"github.com/go-json-experiment/json/jsontext"
+	"unicode/utf8"
 )
 
-// writer lays out JSON text and knows where commas and colons stand; strings
-// are quoted by jsontext, whose encoder would cost the core 10 kB more.
+// writer lays out JSON text and knows where commas and colons stand.
 type writer struct{ text []byte }
 
 // item starts a name or a value: a comma stands before it unless it is the
@@ -39,11 +37,32 @@ func (w *writer) name(s string) {
 // would be this program's fault and must not pass as an answer.
 func (w *writer) string(s string) {
 	w.item()
-	text, err := jsontext.AppendQuote(w.text, s)
-	if err != nil {
-		panic("wire: " + err.Error())
+	if !utf8.ValidString(s) {
+		panic("wire: not UTF-8")
 	}
-	w.text = text
+	w.text = append(w.text, '"')
+	for i := range len(s) {
+		w.quoted(s[i])
+	}
+	w.text = append(w.text, '"')
+}
+
+// quoted writes a byte of a string, escaped only where JSON asks for it (the
+// canonical form of RFC 8785, section 3.2.2.2).
+func (w *writer) quoted(c byte) {
+	const meant, letters, hex = "\"\\\b\f\n\r\t", `"\bfnrt`, "0123456789abcdef"
+	for i := range len(meant) {
+		if meant[i] == c {
+			w.text = append(w.text, '\\', letters[i])
+			return
+		}
+	}
+	if c < ' ' {
+		w.text = append(w.text, `\u00`...)
+		w.text = append(w.text, hex[c>>4], hex[c&15])
+		return
+	}
+	w.text = append(w.text, c)
 }
 
 // float panics on what JSON has no number for, for the same reason.
