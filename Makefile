@@ -54,7 +54,6 @@ core:
 build/licences.txt: go.mod $(NODE_MODULES)
 	mkdir -p build
 	for file in "$$(go env GOROOT)/LICENSE" \
-		"$$(go list -m -f '{{.Dir}}' github.com/go-json-experiment/json)/LICENSE" \
 		static/node_modules/lit-html/LICENSE static/node_modules/idb/LICENSE \
 		static/node_modules/uqr/LICENSE; \
 		do cat "$$file"; echo; done > $@

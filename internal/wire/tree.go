@@ -53,8 +53,8 @@ func parse(in []byte) (*node, *finding.Finding) {
 	return root, t.bad
 }
 
-// refuse says what is wrong with the text and gives up; only the first counts.
-func (t *tree) refuse(code string, n *node, values ...string) {
+// fault says what is wrong with the text and gives up; only the first counts.
+func (t *tree) fault(n *node, code string, values ...string) {
 	if t.bad != nil {
 		return
 	}
@@ -65,14 +65,14 @@ func (t *tree) refuse(code string, n *node, values ...string) {
 }
 
 // broken says that the text is no JSON from where it has been read to.
-func (t *tree) broken(n *node) { t.refuse("not-json", n, "byte", strconv.Itoa(t.at)) }
+func (t *tree) broken(n *node) { t.fault(n, "not-json", "byte", strconv.Itoa(t.at)) }
 
 // value reads the next value. Without one there is a finding.
 func (t *tree) value(parent *node, name string, depth int) *node {
 	n := &node{parent: parent, name: name}
 	t.values++
 	if depth > MaxDepth || t.values > MaxValues {
-		t.refuse("too-much", n)
+		t.fault(n, "too-much")
 		return n
 	}
 	ok := true
@@ -106,7 +106,7 @@ func (t *tree) value(parent *node, name string, depth int) *node {
 // bound refuses a value's text, or a name in it, that is too long.
 func (t *tree) bound(n *node, text string) {
 	if len(text) > MaxText {
-		t.refuse("text-too-long", n, "most", strconv.Itoa(MaxText))
+		t.fault(n, "text-too-long", "most", strconv.Itoa(MaxText))
 	}
 }
 
@@ -159,7 +159,7 @@ func (t *tree) memberName(n *node, c byte, seen map[string]bool) string {
 	}
 	t.bound(n, name)
 	if seen[name] {
-		t.refuse("name-twice", &node{parent: n, name: name}, "byte", strconv.Itoa(from))
+		t.fault(&node{parent: n, name: name}, "name-twice", "byte", strconv.Itoa(from))
 	}
 	seen[name] = true
 	n.names = append(n.names, name)

@@ -38,7 +38,7 @@ func (w *writer) name(s string) {
 func (w *writer) string(s string) {
 	w.item()
 	if !utf8.ValidString(s) {
-		panic("wire: not UTF-8")
+		panic("wire: text")
 	}
 	w.text = append(w.text, '"')
 	for i := range len(s) {
