@@ -52,9 +52,11 @@ func planWords(t *testing.T) []family {
 		{"figure.", figures, plain},
 		{"lookup.", slices.Concat(arguments(jobs, "show", 2), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), plain},
-		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque}, plain},
+		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque, job.AskLeak}, plain},
 		{"stage.", texts(job.Stages), plain},
 		{"signal.", texts([]job.Signal{job.Danger, job.Warning, job.Caution, job.Notice}), plain},
+		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},
+		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},
 		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},
 	}
 }
@@ -101,7 +103,8 @@ func pageWords(t *testing.T) []family {
 	list := []family{
 		{"core.", matches(t, `state === '(\w+)'`), plain},
 		{"settings.", matches(t, `part\(\s*'(\w+)'`), plain},
-		{"level.", levels(t), plain},
+		{"level.", choices(t, "levels", 8), plain},
+		{"leak.", choices(t, "leaks", 3), plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
 	}
@@ -113,17 +116,17 @@ func pageWords(t *testing.T) []family {
 	return list
 }
 
-// levels are the answers that a step offers for the oil level, on a gauge and at
-// a hole.
-func levels(t *testing.T) []string {
+// choices are the answers that steps offer, in the lists of the sources whose
+// names end so: of the oil level, on a gauge and at a hole, and of leaks.
+func choices(t *testing.T, name string, least int) []string {
 	var list []string
 	for _, path := range filesOf(t, ".go", "internal/job") {
-		for _, m := range regexp.MustCompile(`(?i)levels = \[\]string\{([^}]*)\}`).FindAllStringSubmatch(readText(t, path), -1) {
+		for _, m := range regexp.MustCompile(`(?i)`+name+` = \[\]string\{([^}]*)\}`).FindAllStringSubmatch(readText(t, path), -1) {
 			list = append(list, strings.Split(strings.ReplaceAll(strings.ReplaceAll(m[1], `"`, ""), " ", ""), ",")...)
 		}
 	}
-	if len(list) < 8 {
-		t.Fatalf("internal/job lists the levels %v", list)
+	if len(list) < least {
+		t.Fatalf("internal/job lists the %s %v", name, list)
 	}
 	return list
 }

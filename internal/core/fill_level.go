@@ -94,7 +94,8 @@ func (f *form) reading(g *gauge) {
 	}
 	low, high := -1.0, 3.0
 	if g.window {
-		low, high = fill.ShareAt(0, g.glass, g.marks), fill.ShareAt(g.glass, g.glass, g.marks)
+		drawn := fill.Window(g.glass, g.marks)
+		low, high = drawn.Low, drawn.High
 	}
 	switch g.way {
 	case "above":
@@ -177,30 +178,21 @@ func (f *form) advise(a *answer, g *gauge) {
 	a.number("change", litres)
 }
 
-// picture gives the gauge as it was read. Heights are shares of a window's
-// diameter, or of two bands of a stick from half a band below the lower mark.
+// picture gives the gauge as it was read: heights as shares of it.
 func (a *answer) picture(g *gauge) {
 	a.put("gauge").text = "stick"
+	drawn := fill.Stick
 	if g.window {
 		a.put("gauge").text = "window"
+		drawn = fill.Window(g.glass, g.marks)
 	}
-	line := g.height(g.share)
-	a.number("line", line)
-	a.number("lowMark", g.height(0))
-	a.number("highMark", g.height(1))
-	a.number("aimLow", g.height(fill.AimLow))
-	a.number("aimHigh", g.height(fill.AimHigh))
+	for _, height := range [...]struct {
+		name  string
+		share float64
+	}{{"line", g.share}, {"lowMark", 0}, {"highMark", 1}, {"aimLow", fill.AimLow}, {"aimHigh", fill.AimHigh}} {
+		a.number(height.name, round(drawn.Height(height.share), 1e4))
+	}
 	if g.window {
-		a.number("half", round(fill.HalfChord(line), 1e4))
-		a.number("covered", round(fill.Covered(line), 1e4))
+		a.number("covered", round(fill.Covered(drawn.Height(g.share)), 1e4))
 	}
-}
-
-// height is where a share of the band lies on the picture.
-func (g *gauge) height(share float64) float64 {
-	at := (share + 0.5) / 2
-	if g.window {
-		at = fill.HeightAt(share, g.glass, g.marks) / g.glass
-	}
-	return round(min(max(at, 0), 1), 1e4)
 }

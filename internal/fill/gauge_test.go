@@ -44,7 +44,7 @@ func TestLevelRoundTrips(t *testing.T) {
 		marks := glass * rapid.Float64Range(0.1, 1).Draw(t, "marks")
 		height := rapid.Float64Range(0, 1).Draw(t, "height")
 		share := ShareAt(height*glass, glass, marks)
-		if back := HeightAt(share, glass, marks); math.Abs(back-height*glass) > 1e-9 {
+		if back := Window(glass, marks).Height(share); math.Abs(back-height) > 1e-9 {
 			t.Fatalf("height %v comes back as %v", height*glass, back)
 		}
 		// At the rim the area hardly grows, so it tells the height less well.

@@ -14,9 +14,6 @@ const (
 // lie as far above as below its middle. All lengths in one unit.
 func ShareAt(height, glass, marks float64) float64 { return (height - (glass-marks)/2) / marks }
 
-// HeightAt is the inverse of ShareAt.
-func HeightAt(share, glass, marks float64) float64 { return share*marks + (glass-marks)/2 }
-
 // Covered gives the share of a round glass that is covered by oil, from the
 // height of the oil line as a share of the glass's diameter, 0 to 1: the
 // circle segment r²·acos((r−h)/r) − (r−h)·√(2rh−h²) over πr².

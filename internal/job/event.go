@@ -16,7 +16,7 @@ const (
 	Reading EventKind = "reading" // a figure was read: What, Of and Value
 	Note    EventKind = "note"    // somebody wrote something down: Text
 	Undo    EventKind = "undo"    // the event named by Of never happened
-	Finish  EventKind = "finish"  // the job was closed
+	Finish  EventKind = "finish"  // the work was ended
 )
 
 // Event is one thing that happened during a job. Events are never changed and

@@ -12,7 +12,7 @@ import (
 // put fits a recipe to its subject and adds it as a step.
 func (p *planner) put(word string, on subject) {
 	r := recipeOf(word)
-	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, Values: p.values(word, on)}
+	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on)}
 	for _, w := range r.warns {
 		if p.warnHolds(w, on) {
 			s.Warns = append(s.Warns, Warn{p.signal(w), "caution." + w})
@@ -24,10 +24,7 @@ func (p *planner) put(word string, on subject) {
 		}
 	}
 	for _, what := range r.asks {
-		if what == AskLevel && !hasGauge(on.circuit) {
-			continue
-		}
-		s.Asks = append(s.Asks, p.ask(what, on))
+		s.Asks = append(s.Asks, p.asksFor(what, on)...)
 	}
 	for _, op := range r.helps {
 		if h, ok := p.help(op, on); ok {
@@ -151,15 +148,32 @@ func (p *planner) firstPour(c *card.Circuit) Shown {
 		Texts: texts(quantity.Volume, fill.First(due.Base), due.Unit, 2, p.bench.System)}
 }
 
+// asksFor gives the readings of that name: of the level, one for each oil with a
+// gauge that the step is about.
+func (p *planner) asksFor(what string, on subject) []Ask {
+	if what != AskLevel {
+		return []Ask{p.ask(what, on)}
+	}
+	var list []Ask
+	for _, c := range p.circuits {
+		if (on.circuit == nil || on.circuit == c) && hasGauge(c) {
+			list = append(list, p.ask(what, subject{circuit: c}))
+		}
+	}
+	return list
+}
+
 // ask fits a reading to its subject.
 func (p *planner) ask(what string, on subject) Ask {
 	a := Ask{What: what, Of: on.id()}
 	us, metric := p.bench.System == quantity.US, p.bench.System == quantity.Metric
 	switch {
+	case what == AskLeak:
+		a.Choice = leaks
 	case what == AskLevel && on.circuit.Level.Device == "hole":
 		a.Choice = holeLevels
 	case what == AskLevel:
-		a.Choice = levels
+		a.Choice, a.Gauge = levels, gaugeOf(on.circuit)
 	case what == AskOdometer && metric:
 		a.Unit = "km"
 	case what == AskOdometer:

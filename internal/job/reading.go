@@ -32,17 +32,14 @@ func (r *replayer) reading(e placed) bool {
 		return false
 	}
 	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, Of: e.Of, Name: r.nameOf(e)}
-	if e.What == AskLevel {
-		if !isLevel(e.Value) {
-			r.fault(e, "unknown-word", "/value", finding.Refuse, "text", shorten(e.Value))
-			return false
-		}
-		r.level[e.Of] = e.Value
-		read.Texts = []string{"@level." + e.Value}
-		if e.Value == "above" {
-			r.fault(e, "level-above", "/value", finding.Doubt, "of", read.Name)
-		}
-	} else if !r.amount(e, ask, &read) {
+	take := r.amount
+	switch e.What {
+	case AskLevel:
+		take = r.levelRead
+	case AskLeak:
+		take = r.leakRead
+	}
+	if !take(e, ask, &read) {
 		return false
 	}
 	r.state.Readings = append(r.state.Readings, read)
@@ -57,17 +54,6 @@ func (r *replayer) asked(e placed) *Ask {
 		}
 	}
 	return nil
-}
-
-func isLevel(s string) bool {
-	for _, list := range [...][]string{levels, holeLevels} {
-		for _, l := range list {
-			if l == s {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // nameOf is what a reading belongs to: a circuit's role or a fastener's place.
@@ -158,14 +144,20 @@ func (r *replayer) balance() {
 	for _, c := range r.circuits {
 		b := Balance{Circuit: c.ID, Role: "role." + string(c.Role),
 			Due: r.show("due", r.volume(c), "volume").Texts}
+		due, known := r.volume(c).Amount()
 		if sum, ok := r.drained[c.ID]; ok {
 			b.Drained = r.litres(sum)
+			b.Caught = "caught." + string(fill.CompareCaught(sum, due.Base))
 		}
-		if sum, ok := r.poured[c.ID]; ok {
+		sum, poured := r.poured[c.ID]
+		if poured {
 			b.Poured = r.litres(sum)
-			due, _ := r.volume(c).Amount()
 			b.Verdict = "poured." + string(fill.Compare(sum, due.Base))
 		}
+		if known && sum < due.Base {
+			b.Left = r.litres(due.Base - sum)
+		}
+		r.amend(c, &b)
 		if l := r.level[c.ID]; l != "" {
 			b.Level = "level." + l
 		}

@@ -2,10 +2,11 @@ package job
 
 // recipe is what a step always brings with it: the readings it asks for, the
 // figures it shows, the cautions before it, the calculations that answer what it
-// raises, and whether the job should not go on without it. The word is its id in the catalogue ("step.<word>").
+// raises, and whether the job should not go on without it or it comes after the job. The word is its id in the catalogue ("step.<word>").
 type recipe struct {
 	word    string
 	must    bool
+	after   bool
 	perOil  bool // said once of each oil: with one oil, its id is left out of the step's
 	warns   []string
 	figures []string
@@ -88,11 +89,12 @@ var recipes = []recipe{
 	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}},
 	{word: "second-start", warns: []string{"carbon-monoxide"}},
 	// Settle: dry, ridden, level right, waste away, written down.
-	{word: "leak-look", must: true, warns: []string{"hot-oil"}},
+	{word: "leak-look", must: true, warns: []string{"hot-oil"}, asks: []string{AskLeak}},
 	{word: "ride", warns: []string{"oil-on-tyre"}},
 	{word: "panel-on", must: true, figures: []string{"torque"}},
 	{word: "waste", warns: []string{"children", "never-ground"}},
 	{word: "write-down", figures: []string{"interval-distance", "interval-time", "interval-hours"}},
+	{word: "second-look", after: true, warns: []string{"hot-oil"}, asks: []string{AskLeak, AskLevel}},
 }
 
 // tightening are the calculations about a fastener that is closed.

@@ -17,7 +17,10 @@ type replayer struct {
 	drained  map[string]float64 // litres by circuit
 	poured   map[string]float64
 	level    map[string]string
-	odometer float64 // km; zero while not read
+	share    map[string]*float64 // levels read as a share of the band
+	leak     string              // what was last said about leaks, at the second look
+	looked   string              // time of the second look
+	odometer float64             // km; zero while not read
 }
 
 // Replay makes the plan again and runs the events over it. An event that can't
@@ -30,7 +33,7 @@ func Replay(c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
 	}
 	r := replayer{planner: p, state: &State{Steps: len(p.plan.Steps)},
 		canceled: map[string]bool{}, done: map[string]bool{}, drained: map[string]float64{},
-		poured: map[string]float64{}, level: map[string]string{}}
+		poured: map[string]float64{}, level: map[string]string{}, share: map[string]*float64{}}
 	sorted := ordered(events)
 	r.cancel(sorted)
 	for _, e := range sorted {
@@ -84,6 +87,10 @@ func (r *replayer) checked(e placed) bool {
 		r.fault(e, "unknown-event", "/kind", finding.Refuse, "text", shorten(string(e.Kind)))
 	case e.Step != "" && r.stepOf(e.Step) == nil || e.Step == "" && (e.Kind == Done || e.Kind == Reading):
 		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", shorten(e.Step))
+	case e.Kind == Done && r.stepOf(e.Step).After && r.leak == "":
+		r.fault(e, "leak-not-said", "/step", finding.Refuse)
+	case e.Kind == Done && r.stepOf(e.Step).After && r.leak == leaking:
+		r.fault(e, "leak-stays", "/step", finding.Refuse)
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":
 		r.fault(e, "empty-note", "/text", finding.Refuse)
 	default:
@@ -112,6 +119,9 @@ func (r *replayer) apply(e placed) {
 	switch e.Kind {
 	case Done:
 		r.done[e.Step] = true
+		if r.stepOf(e.Step).After {
+			r.looked = e.Time
+		}
 	case Note:
 		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
 	case Reading:
@@ -124,8 +134,8 @@ func (r *replayer) apply(e placed) {
 	r.state.LastID = e.ID
 }
 
-// finish closes the job. A step that must be done and is not is told, and the
-// job stays closed all the same: the person decides, the record says so.
+// finish ends the work. A step that must be done and is not is told, and the
+// work stays finished all the same: the person decides, the record says so.
 func (r *replayer) finish(e placed) {
 	r.state.Finished = e.Time
 	for _, s := range r.plan.Steps {
@@ -153,7 +163,7 @@ func (r *replayer) progress() {
 		case r.done[s.ID]:
 			counts[s.Stage].Done++
 			r.state.Done = append(r.state.Done, s.ID)
-		case r.state.Next == "":
+		case r.state.Next == "" && (!s.After || r.state.Finished != ""):
 			r.state.Next = s.ID
 		}
 		if s.Must && !r.done[s.ID] {
@@ -162,5 +172,8 @@ func (r *replayer) progress() {
 	}
 	for _, s := range Stages {
 		r.state.Stages = append(r.state.Stages, *counts[s])
+	}
+	if r.state.Finished != "" {
+		r.state.Waiting, r.state.Closed = r.looked == "", r.looked
 	}
 }

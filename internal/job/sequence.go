@@ -210,5 +210,5 @@ func (p *planner) pourWord(c *card.Circuit) string {
 func (p *planner) settle() {
 	p.plain("leak-look", "ride")
 	p.panels("panel-on")
-	p.plain("waste", "write-down")
+	p.plain("waste", "write-down", "second-look")
 }

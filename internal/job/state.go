@@ -17,7 +17,10 @@ type State struct {
 	Notes    []Remark
 	// Missing are the steps that must be done before the job can be finished.
 	Missing  []string
-	Finished string // time of the finish; empty while the job is open
+	Finished string // time of the finish; empty while the work is under way
+	// Waiting: the work is finished, the second look after the first ride is not.
+	Waiting  bool
+	Closed   string // time at which the second look closed the job
 	DueAgain *Shown // odometer reading at which the oil is due again
 	// LastID is the id of the last event that still counts: what an undo
 	// would cancel.
@@ -36,6 +39,8 @@ func (s *State) Members(m *wire.Members) {
 	wire.List(m, "notes", &s.Notes)
 	wire.Texts(m, "missing", &s.Missing)
 	m.String("finished", &s.Finished)
+	m.Bool("waiting", &s.Waiting)
+	m.String("closed", &s.Closed)
 	wire.Optional(m, "dueAgain", &s.DueAgain)
 	m.String("lastID", &s.LastID)
 	wire.Findings(m, "findings", &s.Findings)
@@ -64,6 +69,10 @@ type Balance struct {
 	Poured  []string // sum of what was poured
 	Level   string   // word id of the last level read
 	Verdict string   // word id: what the poured volume means
+	Caught  string   // word id: what the drained volume means
+	Left    []string // what is still to be poured of what is due; empty when nothing or not known
+	Amend   string   // word id: what to do about a level read between the marks
+	Change  []string // how much to pour or take out for it
 }
 
 // Members names the members of a balance.
@@ -75,6 +84,10 @@ func (b *Balance) Members(m *wire.Members) {
 	wire.Texts(m, "poured", &b.Poured)
 	m.String("level", &b.Level)
 	m.String("verdict", &b.Verdict)
+	m.String("caught", &b.Caught)
+	wire.Texts(m, "left", &b.Left)
+	m.String("amend", &b.Amend)
+	wire.Texts(m, "change", &b.Change)
 }
 
 // Read is a reading that counts, ready to be shown.

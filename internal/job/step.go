@@ -50,6 +50,7 @@ const (
 	AskDrained  = "drained"
 	AskPoured   = "poured"
 	AskTorque   = "torque"
+	AskLeak     = "leak"
 )
 
 // Ask is a reading that a step asks for.
@@ -58,6 +59,9 @@ type Ask struct {
 	Of     string // id of the circuit or fastener it belongs to
 	Unit   string // taken when none is typed
 	Choice []string
+	// Gauge: a level that may also be read as a share of the band between the
+	// marks.
+	Gauge *Gauge
 }
 
 // Members names the members of a reading asked for.
@@ -66,7 +70,33 @@ func (a *Ask) Members(m *wire.Members) {
 	m.String("of", &a.Of)
 	m.String("unit", &a.Unit)
 	wire.Texts(m, "choice", &a.Choice)
+	wire.Optional(m, "gauge", &a.Gauge)
 }
+
+// Gauge is a level gauge to be drawn: the shares of the band at its lowest and
+// its highest point, and as shares of the way between these where the marks and
+// the aim lie.
+type Gauge struct {
+	Kind                               string // "window" or "stick"
+	Low, High                          float64
+	LowMark, HighMark, AimLow, AimHigh float64
+}
+
+// Members names the members of a gauge.
+func (g *Gauge) Members(m *wire.Members) {
+	m.String("kind", &g.Kind)
+	m.Float("low", &g.Low)
+	m.Float("high", &g.High)
+	m.Float("lowMark", &g.LowMark)
+	m.Float("highMark", &g.HighMark)
+	m.Float("aimLow", &g.AimLow)
+	m.Float("aimHigh", &g.AimHigh)
+}
+
+// leaks are the answers to "is it dry"; leaking keeps a job open.
+var leaks = []string{"dry", "residue", "drop"}
+
+const leaking = "drop"
 
 // levels are the answers to "where does the oil stand", from the top as on the
 // gauge.
@@ -88,8 +118,10 @@ type Step struct {
 	Asks    []Ask
 	Helps   []Help
 	// Must: the job should not go on without it, and the record tells when it
-	// was closed without it.
+	// was finished without it.
 	Must bool
+	// After: it comes when the job is finished and the bike was ridden.
+	After bool
 }
 
 // Members names the step's members.
@@ -103,4 +135,5 @@ func (s *Step) Members(m *wire.Members) {
 	wire.List(m, "asks", &s.Asks)
 	wire.List(m, "helps", &s.Helps)
 	m.Bool("must", &s.Must)
+	m.Bool("after", &s.After)
 }

@@ -114,7 +114,7 @@ func sayStep(t reporter, s job.Step) {
 	for _, a := range s.Asks {
 		say(t, "ask."+a.What, nil)
 		for _, c := range a.Choice {
-			say(t, "level."+c, nil)
+			say(t, a.What+"."+c, nil)
 		}
 	}
 }

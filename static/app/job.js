@@ -84,8 +84,8 @@ export class Job {
 
   /** What the lists of jobs show without asking the core again. */
   #summary() {
-    const { next, done = [], steps, finished, notes = [] } = this.state;
-    return { next, done: done.length, steps, finished, notes: notes.length };
+    const { next, done = [], steps, finished, waiting, notes = [] } = this.state;
+    return { next, done: done.length, steps, finished, waiting, notes: notes.length };
   }
 
   /** The step of that id. */

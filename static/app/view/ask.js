@@ -3,6 +3,7 @@ import { ref } from 'lit-html/directives/ref.js';
 import { t, text } from '../words.js';
 import { radios } from './choice.js';
 import { findings } from './figure.js';
+import { amend, levelGauge } from './level.js';
 
 /** The readings that a step asks for. */
 export function asks(work, step, control) {
@@ -30,13 +31,40 @@ const event = (step, ask, value) => ({
   value,
 });
 
+/** The words of the last reading, of which the last is a choice. */
+const lastOf = (work, step, ask) =>
+  (work.state.readings ?? []).findLast(
+    (r) => r.what === ask.what && r.step === step.id && (r.of ?? '') === (ask.of ?? ''),
+  )?.texts ?? [];
+
 function pick(work, step, ask, control) {
-  const last = (work.state.readings ?? []).findLast(
-    (r) => r.what === ask.what && r.step === step.id,
-  )?.texts[0];
-  const keep = (c) => control.add(event(step, ask, c), t('job.kept', { value: t(`level.${c}`) }));
-  return html`${radios(`ask.${ask.what}`, 'level', last?.replace('@level.', ''), ask.choice, keep)}
-  ${findings(control.toldAbout((e) => same(ask, e)))}`;
+  const last = lastOf(work, step, ask);
+  const told = (value, word) =>
+    control.add(event(step, ask, value), t('job.kept', { value: word }));
+  const keep = (c) => told(c, t(`${ask.what}.${c}`));
+  const share = last.length > 1 ? parseFloat(last[0]) : undefined;
+  const oil = oilOf(work, ask);
+  // Several oils may be asked for at one step.
+  const several = step.asks.filter(({ what }) => what === ask.what).length > 1;
+  return html`${several ? html`<h2>${t(oil.role)}</h2>` : nothing}
+  ${ask.gauge ? levelGauge(ask, `level-${step.id}-${ask.of}`, share, control, (value) => event(step, ask, value)) : nothing}
+  ${share === undefined ? nothing : html`<p class="kept">✓ ${t('job.kept', { value: t('level.share', { share }) })}</p>`}
+  ${radios(`ask.${ask.what}`, ask.what, last.at(-1)?.split('.')[1], ask.choice, keep, ask.of)}
+  ${findings(control.toldAbout((e) => same(ask, e)))}
+  ${step.after || step.asks.some(({ what }) => what === 'poured') ? amend(oil) : nothing}`;
+}
+
+const oilOf = (work, { of }) => work.state.oils?.find((o) => o.circuit === of);
+
+/** What the amounts so far come to, at the step that asks for them. */
+function soFar(work, { what, ...ask }) {
+  const { due, poured, left, drained, caught } = oilOf(work, ask) ?? {};
+  if (what === 'drained' && drained)
+    return html`<p class="verdict">${drained[0]}: ${t(caught)}</p>`;
+  if (what !== 'poured' || !poured) return nothing;
+  const word = !due ? 'job.poured' : left ? 'job.poured.left' : 'job.poured.all';
+  const values = { poured: poured[0], due: due?.[0], left: left?.[0] };
+  return html`<p class="verdict">${t(word, values)}</p>`;
 }
 
 const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of === ask.of;
@@ -68,6 +96,6 @@ function type(work, step, ask, control) {
       />
       <button type="submit">${t('job.keep')}</button>
     </div>
-    ${findings(control.toldAbout((e) => same(ask, e)))} ${kept(work, step, ask)}
+    ${findings(control.toldAbout((e) => same(ask, e)))} ${kept(work, step, ask)} ${soFar(work, ask)}
   </form>`;
 }

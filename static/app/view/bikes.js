@@ -17,7 +17,7 @@ export async function bikes(_, app) {
   // The samples don't wait for the store.
   Promise.all([store.jobs(), store.lines()])
     .then(([jobs, lines]) => {
-      state.open = jobs.filter((job) => !job.summary.finished);
+      state.open = jobs.filter(({ summary }) => !summary.finished || summary.waiting);
       state.list = bikeList(lines, samples, jobs, t);
       state.fits = search(state.list, state.typed);
       app.redraw();
@@ -105,7 +105,7 @@ function openJobs(open) {
     ${open.map(
       ({ id, name, summary }) =>
         html`<a class="resume" href=${address('job', id)}>
-          <strong>${t('bikes.resume')}: ${name}</strong>
+          <strong>${t(summary.waiting ? 'bikes.look-again' : 'bikes.resume')}: ${name}</strong>
           ${
             summary.steps
               ? html`<span

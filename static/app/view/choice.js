@@ -4,10 +4,10 @@ import { t } from '../words.js';
 
 /**
  * A few possibilities of which one holds. `words` is the stem of their word
- * ids; `pick` is called with the one chosen. A choice that was not kept goes
+ * ids; `pick` is called with the one chosen; `of` tells two with one legend apart. A choice that was not kept goes
  * back, so that it can be made again.
  */
-export function radios(legend, words, value, values, pick) {
+export function radios(legend, words, value, values, pick, of = '') {
   return html`<fieldset class="choice">
     <legend>${t(legend)}</legend>
     ${values.map(
@@ -15,7 +15,7 @@ export function radios(legend, words, value, values, pick) {
         html`<label
           ><input
             type="radio"
-            name=${legend}
+            name=${legend + of}
             .checked=${live(v === value)}
             @change=${() => pick(v)}
           />

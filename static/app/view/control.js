@@ -66,6 +66,11 @@ export class Control {
     this.typed.set(field, event);
   }
 
+  /** What stood in the field of that id and is not kept yet, or undefined. */
+  draft(id) {
+    return drafts.get(this.#draft({ id }));
+  }
+
   #draft(field) {
     return `${this.work.record.id} ${field.id}`;
   }
@@ -114,7 +119,9 @@ export class Control {
   forward(step) {
     const { steps } = this.work.plan;
     const at = steps.findIndex((s) => s.id === step.id);
-    const next = steps.slice(at + 1).find((s) => !this.work.isDone(s.id));
+    const { finished } = this.work.state;
+    const open = (s) => !this.work.isDone(s.id) && (finished || !s.after);
+    const next = steps.slice(at + 1).find(open);
     this.show(next?.id ?? this.work.state.next);
   }
 

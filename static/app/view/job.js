@@ -67,7 +67,7 @@ function oneStep(work, step, control) {
       <p class="do">${t(`${step.word}.do`, step.values)}</p>
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
       ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing}
-      ${asks(work, step, control)} ${helps(step)}
+      ${asks(work, step, control)} ${helps(step, work.state)}
       <details class="why">
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>

@@ -32,16 +32,22 @@ export async function record([id], app) {
 }
 
 function line({ id, name, started, summary }) {
-  const { done = 0, steps, finished, notes = 0 } = summary;
+  const { done = 0, steps, notes = 0 } = summary;
   return html`<li>
     <a href=${address('record', id)}>
       <strong>${name}</strong>
       <span>${when(started)}</span>
-      <span>${finished ? `✓ ${t('record.closed')}` : `○ ${t('record.open')}`}</span>
+      <span>${standingOf(summary)}</span>
       ${steps ? html`<span>${t('record.steps', { done, steps })}</span>` : nothing}
       ${notes ? html`<span>✎ ${t(notes === 1 ? 'record.note-count' : 'record.notes-count', { count: notes })}</span>` : nothing}
     </a>
   </li>`;
+}
+
+/** Whether a job is open, waits for its second look, or is closed. */
+function standingOf({ finished, waiting }) {
+  if (!finished) return `○ ${t('record.open')}`;
+  return waiting ? `◐ ${t('record.waiting')}` : `✓ ${t('record.closed')}`;
 }
 
 function one(work) {
@@ -57,11 +63,11 @@ function one(work) {
   return html`
     <h1 tabindex="-1">${job.name}</h1>
     <p>
-      ${t('job.started', { date: when(job.started) })} ·
-      ${finished ? `✓ ${t('record.closed')} ${when(finished)}` : `○ ${t('record.open')}`} ·
+      ${t('job.started', { date: when(job.started) })} · ${standingOf(state)}
+      ${finished ? when(finished) : nothing} ·
       ${t('record.steps', { done: state.done?.length ?? 0, steps: state.steps })}
     </p>
-    ${finished ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
+    ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
     ${part('record.warnings', findings(warnings), warnings.length)}
     ${part('record.oils', oils.map(balance), oils.length)}
     ${

@@ -49,15 +49,17 @@ export function closing(work, control) {
 }
 
 function finish(work, control) {
-  const { finished, missing = [] } = work.state;
+  const { finished, waiting, missing = [] } = work.state;
   if (finished)
-    return html`<p>
-      <a class="button" href=${address('record', work.record.id)}>${t('nav.record')}</a>
-    </p>`;
+    return html`${waiting ? html`<p>${t('job.finish.then')}</p>` : nothing}
+      <p>
+        <a class="button" href=${address('record', work.record.id)}>${t('nav.record')}</a>
+      </p>`;
   return html`<section class="finish">
     <p>
       ${missing.length ? t('job.finish.missing', { count: missing.length }) : t('job.finish.ready')}
     </p>
+    <p>${t('job.finish.then')}</p>
     ${findings(control.toldAbout(({ kind }) => kind === 'finish'))}
     <button type="button" class="main" @click=${() => control.finish()}>${t('job.finish')}</button>
   </section>`;

@@ -1,10 +1,10 @@
 // The main bar: a whole oil change without a network, through a dead phone.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { done, planOf, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, planOf, startJob, stored, untilStep } from './job-page.js';
 import { badReading, besideField, doneTo, note, undo } from './job-walk.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
-import { choose, enter, heading, tap, tapText, under, untilSeen } from './person.js';
+import { choose, enter, heading, seen, tap, tapText, under, untilSeen } from './person.js';
 import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { sampleCard, words } from './words.js';
 
@@ -43,6 +43,7 @@ test('a job from the first tap to the record, offline, with the browser killed i
     },
   );
   await t.test('to the last step and into the record', () => secondHalf(page, at, plan.steps));
+  await t.test('after the ride a second look closes the job', () => secondLook(page));
   assert.deepEqual(complaints, []);
 });
 
@@ -94,7 +95,7 @@ const unbelievable = words('finding.not-believable', {
 });
 
 async function secondHalf(page, at, steps) {
-  await doneTo(page, at, steps.length);
+  await doneTo(page, at, steps.filter((step) => !step.after).length);
   await tap(page, words('job.done'));
   await untilSeen(page, words('job.finish.ready'));
   await tap(page, words('job.finish'));
@@ -107,6 +108,21 @@ async function secondHalf(page, at, steps) {
   assert.ok((await under(page, words('record.notes'))).includes('Grey paste'));
   assert.equal(await under(page, words('record.warnings')), undefined, 'no step is missing');
   await untilSeen(page, '22400 km');
+}
+
+// Asked for when the app opens the next time; only that it is dry closes the job.
+async function secondLook(page) {
+  await goTo(page, '#/bikes');
+  await tapText(page, `${words('bikes.look-again')}: ${bike}`);
+  await untilSeen(page, words('step.second-look'));
+  await tap(page, words('job.done'));
+  await untilSeen(page, words('finding.leak-not-said'));
+  await choose(page, words('leak.dry'));
+  await tap(page, words('job.done'));
+  await tap(page, words('nav.record'), 'link');
+  await untilSeen(page, words('record.closed'));
+  await goTo(page, '#/bikes');
+  assert.ok(!(await seen(page)).includes(words('bikes.look-again')), 'nothing is asked any more');
 }
 
 test('a job closed with steps missing says in the record which', async (t) => {
@@ -123,7 +139,7 @@ test('a job closed with steps missing says in the record which', async (t) => {
   await untilSeen(page, words('job.finish.missing', { count: missing.length }));
   await tap(page, words('job.finish'));
   await untilSeen(page, words('record.warnings'));
-  await untilSeen(page, words('record.closed'));
+  await untilSeen(page, words('record.waiting'));
   const warnings = await under(page, words('record.warnings'));
   for (const step of missing) {
     const name = words(step.word, step.values);

@@ -38,15 +38,15 @@ const noted = {
 
 const open = job('open-job', '2026-11-24T09:00:00.000Z', {
   done: 2,
-  steps: 37,
+  steps: 38,
   next: 'check-oil-engine',
 });
 
-const ready = job('ready-job', '2026-11-22T09:00:00.000Z', { done: 37, steps: 37 });
+const ready = job('ready-job', '2026-11-22T09:00:00.000Z', { done: 37, steps: 38 });
 
 const closedAt = '2026-11-20T09:00:00.000Z';
 
-const closed = job('closed-job', closedAt, { done: 3, steps: 37, notes: 1, finished: closedAt });
+const closed = job('closed-job', closedAt, { done: 3, steps: 38, notes: 1, finished: closedAt });
 
 /** The jobs, each with its events; `steps` are those of the plan. */
 export const sampleJobs = (steps) => [
@@ -55,5 +55,8 @@ export const sampleJobs = (steps) => [
     closed,
     eventsFrom(closedAt, [...done('identify', 'lay-out'), ...readings, noted, { kind: 'finish' }]),
   ],
-  [ready, eventsFrom(ready.started, done(...steps.map((step) => step.id)))],
+  [
+    ready,
+    eventsFrom(ready.started, done(...steps.filter(({ after }) => !after).map(({ id }) => id))),
+  ],
 ];

@@ -1,4 +1,4 @@
-import { html, nothing, svg } from 'lit-html';
+import { html, svg } from 'lit-html';
 import { t } from '../../words.js';
 
 // The gauge is drawn 200 units high; heights come from the core as shares of it.
@@ -7,14 +7,14 @@ const middle = 100;
 const at = (share) => high - high * share + 10;
 
 /** The level in a round glass or on a stick, with its marks and the band to aim at. */
-export function gauge({ gauge: kind, line = 0, lowMark = 0, highMark, aimLow, aimHigh, half = 0 }) {
+export function gauge({ gauge: kind, line = 0, lowMark = 0, highMark, aimLow, aimHigh }) {
   const window = kind === 'window';
   return html`<figure class="picture gauge">
-    <svg viewBox="0 0 280 220" role="img" aria-label=${t('bench.gauge')}>
-      ${window ? glass(line, half) : stick(line)}
+    <svg viewBox="0 0 280 220" role="img" aria-label=${t('level.gauge')}>
+      ${window ? glass(line) : stick(line)}
       <path class="aim" d="M204 ${at(aimHigh)}h6V${at(aimLow)}h-6" />
-      <text class="tick" x="218" y=${(at(aimHigh) + at(aimLow)) / 2 + 4}>${t('bench.aim')}</text>
-      ${mark(highMark, 'bench.mark.high')} ${mark(lowMark, 'bench.mark.low')}
+      <text class="tick" x="218" y=${(at(aimHigh) + at(aimLow)) / 2 + 4}>${t('level.aim')}</text>
+      ${mark(highMark, 'level.mark.high')} ${mark(lowMark, 'level.mark.low')}
     </svg>
   </figure>`;
 }
@@ -23,15 +23,10 @@ const mark = (share, word) =>
   svg`<line class="gauge-mark" x1="4" x2="214" y1=${at(share)} y2=${at(share)} />
     <text class="tick" x="218" y=${at(share) + 4}>${t(word)}</text>`;
 
-function glass(line, half) {
-  const x = half * high;
-  const large = line > 0.5 ? 1 : 0;
-  const oil =
-    line >= 1
-      ? svg`<circle class="oil-in" cx=${middle} cy="110" r="100" />`
-      : svg`<path class="oil-in" d="M${middle - x} ${at(line)}A100 100 0 ${large} 0 ${middle + x} ${at(line)}Z" />`;
-  return svg`${line > 0 ? oil : nothing}<circle class="rim" cx=${middle} cy="110" r="100" />`;
-}
+const glass = (line) =>
+  svg`<clipPath id="glass"><circle cx=${middle} cy="110" r="100" /></clipPath>
+    <rect class="oil-in" clip-path="url(#glass)" x="0" y=${at(line)} width="200" height=${210 - at(line)} />
+    <circle class="rim" cx=${middle} cy="110" r="100" />`;
 
 const stick = (line) =>
   svg`<rect class="oil-in" x="85" y=${at(line)} width="30" height=${210 - at(line)} />

@@ -1,0 +1,41 @@
+package due_test
+
+import (
+	"math"
+	"testing"
+
+	"tidysump/internal/due"
+)
+
+// 1 US quart in 1,000 miles is 0.588 L per 1,000 km, by NIST SP 811's factors
+// (0.946353 L, 1.609344 km); 1 quart in 2,000 miles half of it.
+func TestConsumption(t *testing.T) {
+	for _, c := range []struct{ lost, km, want float64 }{
+		{0.946353, 1609.344, 0.588},
+		{0.946353, 2 * 1609.344, 0.294},
+		{0.6, 6000, 0.1},
+		{-0.2, 4000, -0.05},
+	} {
+		got, ok := due.Consumption(c.lost, c.km)
+		if !ok || math.Abs(got-c.want) > 5e-4 {
+			t.Errorf("Consumption(%v, %v) = %v, %v; want %v", c.lost, c.km, got, ok, c.want)
+		}
+	}
+	for _, km := range []float64{0, -100, 499} {
+		if got, ok := due.Consumption(0.1, km); ok {
+			t.Errorf("over %v km the use is said to be %v", km, got)
+		}
+	}
+}
+
+// Common practice, no source.
+func TestJudge(t *testing.T) {
+	for _, c := range []struct {
+		use  float64
+		want due.Use
+	}{{-0.1, due.Little}, {0.1, due.Little}, {0.2, due.Usual}, {0.3, due.Usual}, {0.31, due.High}, {0.5, due.High}, {0.51, due.Undue}} {
+		if got := due.Judge(c.use); got != c.want {
+			t.Errorf("Judge(%v) = %s, want %s", c.use, got, c.want)
+		}
+	}
+}

@@ -1,0 +1,112 @@
+package job_test
+
+import (
+	"slices"
+	"strconv"
+	"testing"
+
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+)
+
+// series gives events one second after the other.
+func series(parts ...job.Event) []job.Event {
+	for i := range parts {
+		parts[i].ID = "e" + strconv.Itoa(i)
+		parts[i].Time = "2026-11-25T12:00:" + strconv.Itoa(10+i) + ".000Z"
+	}
+	return parts
+}
+
+// A level dragged in the picture says where it stands and, when the card knows
+// what lies between the marks, what to pour: the sample's band is 400 mL.
+func TestReplay_LevelAsShare(t *testing.T) {
+	c := sample(t, "tessaly-corda-650")
+	band, _ := c.Circuits[0].Level.Band.Amount()
+	if band.Base != 0.4 {
+		t.Fatalf("the sample's band is %v L: work the figures below out again", band.Base)
+	}
+	for _, f := range []struct {
+		value, word, amend, change string
+	}{
+		{"-20 %", "level.below", "amend.pour", "80 mL"}, // up to the lower mark at once
+		{"0 %", "level.low", "amend.pour", "150 mL"},    // 200 mL to the middle, less 50
+		{"20 %", "level.low", "amend.pour", "70 mL"},
+		{"25 %", "level.middle", "amend.pour", "50 mL"},
+		{"50 %", "level.middle", "amend.right", ""},
+		{"75 %", "level.middle", "amend.right", ""},
+		{"90 %", "level.high", "amend.full", ""},
+		{"120 %", "level.above", "amend.take-out", "180 mL"}, // down to three quarters
+	} {
+		s, _ := job.Replay(c, job.Bench{}, []job.Event{read("top-up-engine", "level", "engine", f.value)})
+		oil := s.Oils[0]
+		if oil.Level != f.word || oil.Amend != f.amend || (len(oil.Change) > 0) != (f.change != "") || f.change != "" && oil.Change[0] != f.change {
+			t.Errorf("%s: %s, %s, %v; want %+v", f.value, oil.Level, oil.Amend, oil.Change, f)
+		}
+	}
+}
+
+// A share that is not on the gauge is refused, and a word after a share takes the
+// advice back: a word doesn't say how much is missing.
+func TestReplay_LevelShareRefused(t *testing.T) {
+	c := sample(t, "tessaly-corda-650")
+	for _, value := range []string{"160 %", "-60 %", "many", "1 L", "NaN", ""} {
+		s, _ := job.Replay(c, job.Bench{}, []job.Event{read("top-up-engine", "level", "engine", value)})
+		if len(s.Findings) != 1 || s.Findings[0].Code != "unknown-word" || s.Oils[0].Level != "" {
+			t.Errorf("%q: %+v, level %q", value, s.Findings, s.Oils[0].Level)
+		}
+	}
+	s, _ := job.Replay(c, job.Bench{}, series(
+		read("top-up-engine", "level", "engine", "20 %"), read("top-up-engine", "level", "engine", "high")))
+	if oil := s.Oils[0]; oil.Level != "level.high" || oil.Amend != "" {
+		t.Errorf("a word after a share leaves %+v", oil)
+	}
+}
+
+// What is left to pour goes down with what was poured; what came out is held
+// against what was due. The sample takes 2.5 L with its filter.
+func TestReplay_OilBalance(t *testing.T) {
+	c := sample(t, "tessaly-corda-650")
+	s, _ := job.Replay(c, job.Bench{}, nil)
+	if got := s.Oils[0].Left; len(got) == 0 || got[0] != s.Oils[0].Due[0] {
+		t.Errorf("nothing poured: %v left of %v", got, s.Oils[0].Due)
+	}
+	s, _ = job.Replay(c, job.Bench{}, series(
+		read("measure-engine", "drained", "engine", "2.0 L"), read("pour-engine", "poured", "engine", "2.1 L")))
+	if oil := s.Oils[0]; oil.Left[0] != "0.4 L" || oil.Caught != "caught.less" {
+		t.Errorf("2.1 of %v poured, 2.0 drained: %v left, %s", oil.Due, oil.Left, oil.Caught)
+	}
+}
+
+// Only a dry second look closes a job, and only after it was finished.
+func TestReplay_SecondLook(t *testing.T) {
+	c := sample(t, "tessaly-corda-650")
+	finish := job.Event{Kind: job.Finish}
+	look := func(value string) job.Event { return read("second-look", "leak", "", value) }
+	done := job.Event{Kind: job.Done, Step: "second-look"}
+	for _, f := range []struct {
+		name            string
+		events          []job.Event
+		waiting, closed bool
+		found           string
+	}{
+		{"not finished", series(look("dry")), false, false, ""},
+		{"finished", series(finish), true, false, ""},
+		{"not said", series(finish, done), true, false, "leak-not-said"},
+		{"dry", series(finish, look("dry"), done), false, true, ""},
+		{"residue", series(finish, look("residue"), done), false, true, ""},
+		{"leak", series(finish, look("drop"), done), true, false, "leak-stays"},
+		{"leak mended", series(finish, look("drop"), look("dry"), done), false, true, ""},
+		{"dry, then a leak", series(finish, look("dry"), look("drop"), done), true, false, "leak-stays"},
+		{"the leak look alone", series(read("leak-look", "leak", "", "dry"), finish, done), true, false, "leak-not-said"},
+	} {
+		s, _ := job.Replay(c, job.Bench{}, f.events)
+		told := slices.ContainsFunc(s.Findings, func(x finding.Finding) bool { return x.Code == f.found })
+		if s.Waiting != f.waiting || (s.Closed != "") != f.closed || f.found != "" && !told {
+			t.Errorf("%s: waiting %v, closed %q, %+v", f.name, s.Waiting, s.Closed, s.Findings)
+		}
+		if s.Next == "second-look" {
+			t.Errorf("%s: next is the second look, though other steps are open", f.name)
+		}
+	}
+}
