@@ -85,8 +85,8 @@ func (p *planner) warnHolds(word string, on subject) bool {
 	case "traffic":
 		return p.bench.Place == Roadside
 	case "hot-oil":
-		// What is read cold is opened cold.
-		if on.bolt == nil || on.bolt.Purpose != card.LevelScrew {
+		// What is read cold is opened cold, unless it is opened to drain.
+		if on.bolt == nil || on.bolt.Purpose != card.LevelScrew || p.opened(on.bolt) {
 			return true
 		}
 		c := circuitOf(p.card, on.bolt.Circuit)
@@ -99,7 +99,7 @@ func (p *planner) warnHolds(word string, on subject) bool {
 	case "wrench-unit":
 		return on.bolt.Torque.Known()
 	case "torque-unknown":
-		return !on.bolt.Torque.Known()
+		return !on.bolt.Torque.Known() && !on.bolt.Turn.Known()
 	}
 	return true
 }

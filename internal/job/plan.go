@@ -71,7 +71,7 @@ func prepare(c *card.Card, b Bench) (*planner, []finding.Finding) {
 	if list := b.check(c, "/bench"); finding.Refused(list) {
 		return nil, list
 	}
-	p := &planner{card: c, bench: &b, plan: &Plan{
+	p := &planner{card: withHolders(c), bench: &b, plan: &Plan{
 		CardID: c.ID, Name: c.Make + " " + c.Model, Invented: c.Invented, Findings: card.Check(c)}}
 	p.choose()
 	p.oils()

@@ -69,7 +69,7 @@ var recipes = []recipe{
 	{word: "prepare-spin-on"},
 	{word: "prepare-cartridge", warns: []string{"element-backwards"}},
 	{word: "prepare-centrifugal", warns: []string{"solvent", "crank-hole"}},
-	{word: "filter-on", must: true, warns: []string{"ring-twice"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "filter-on", must: true, warns: []string{"ring-twice", "torque-unknown"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "dry-base", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
 	{word: "count", must: true},
 	// Fill: most of it before the first start, the rest by the level.
