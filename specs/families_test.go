@@ -52,7 +52,7 @@ func planWords(t *testing.T) []family {
 		{"figure.", figures, plain},
 		{"lookup.", slices.Concat(arguments(jobs, "show", 2), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), plain},
-		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque, job.AskLeak}, plain},
+		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque, job.AskLeak, job.AskTemperature}, plain},
 		{"stage.", texts(job.Stages), plain},
 		{"signal.", texts([]job.Signal{job.Danger, job.Warning, job.Caution, job.Notice}), plain},
 		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"sort"
 
+	"tidysump/internal/date"
 	"tidysump/internal/wire"
 )
 
@@ -48,21 +49,6 @@ func (e *Event) Members(m *wire.Members) {
 	m.String("text", &e.Text)
 }
 
-// validTime checks the one form of time that sorts as text.
-func validTime(s string) bool {
-	const form = "0000-00-00T00:00:00.000Z"
-	if len(s) != len(form) {
-		return false
-	}
-	for i := range form {
-		if form[i] == '0' && (s[i] < '0' || s[i] > '9') || form[i] != '0' && s[i] != form[i] {
-			return false
-		}
-	}
-	return s[5:7] >= "01" && s[5:7] <= "12" && s[8:10] >= "01" && s[8:10] <= "31" &&
-		s[11:13] <= "23" && s[14:16] <= "59" && s[17:19] <= "60"
-}
-
 // placed is an event with its place in the list it came in.
 type placed struct {
 	Event
@@ -76,7 +62,7 @@ type placed struct {
 func ordered(events []Event) []placed {
 	list := make([]placed, len(events))
 	for i, e := range events {
-		list[i] = placed{e, i, !validTime(e.Time)}
+		list[i] = placed{e, i, !date.Valid(e.Time)}
 	}
 	sort.Stable(byTime(list))
 	seen := map[string]bool{}

@@ -178,6 +178,10 @@ func (p *planner) ask(what string, on subject) Ask {
 		a.Unit = "km"
 	case what == AskOdometer:
 		a.Unit = "mi"
+	case what == AskTemperature && us:
+		a.Unit = "°F"
+	case what == AskTemperature:
+		a.Unit = "°C"
 	case what == AskTorque && us:
 		a.Unit = "lbf·ft"
 	case what == AskTorque:

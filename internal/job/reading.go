@@ -20,6 +20,8 @@ func believable(what string) (kind quantity.Kind, low, high float64) {
 		return quantity.Distance, 0, 2e6
 	case AskTorque:
 		return quantity.Torque, 0.5, 400
+	case AskTemperature:
+		return quantity.Temperature, -40, 200
 	}
 	return quantity.Volume, 0, 25 // what is drained and poured
 }
@@ -90,7 +92,7 @@ func (r *replayer) amount(e placed, ask *Ask, read *Read) bool {
 	switch {
 	case math.IsNaN(a.Base):
 		return false
-	case a.Base < 0:
+	case a.Base < 0 && low >= 0:
 		r.fault(e, "negative", "/value", finding.Refuse, "value", a.Print(a.Unit))
 		return false
 	case a.Base < low || a.Base > high:
@@ -117,6 +119,8 @@ func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 		r.poured[e.Of] += a.Base
 	case AskTorque:
 		r.torqueUsed(e, a, read)
+	case AskTemperature:
+		r.warmIs(e, a.Base)
 	}
 }
 

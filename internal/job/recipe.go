@@ -35,7 +35,7 @@ var recipes = []recipe{
 	{word: "peek-on", must: true},
 	{word: "warm-up", warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}, helps: []string{"cool"}},
 	{word: "level-found-hot", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}},
-	{word: "key-out", must: true, warns: []string{"hot-oil"}},
+	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: every opening of the circuits of the day, and no other.
 	{word: "tray", perOil: true},
 	{word: "tray-unknown", perOil: true},

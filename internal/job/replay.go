@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tidysump/internal/card"
+	"tidysump/internal/date"
 	"tidysump/internal/finding"
 )
 
@@ -21,6 +22,7 @@ type replayer struct {
 	leak     string              // what was last said about leaks, at the second look
 	looked   string              // time of the second look
 	odometer float64             // km; zero while not read
+	warm     warmth              // the last temperature of the oil
 }
 
 // Replay makes the plan again and runs the events over it. An event that can't
@@ -79,7 +81,7 @@ func (r *replayer) checked(e placed) bool {
 	switch {
 	case e.ID == "":
 		r.fault(e, "missing", "/id", finding.Refuse, "name", "id")
-	case !validTime(e.Time):
+	case !date.Valid(e.Time):
 		r.fault(e, "bad-time", "/time", finding.Refuse, "text", shorten(e.Time))
 	case e.Kind == Undo:
 		return false

@@ -17,7 +17,8 @@ type State struct {
 	Notes    []Remark
 	// Missing are the steps that must be done before the job can be finished.
 	Missing  []string
-	Finished string // time of the finish; empty while the work is under way
+	Warmth   *Warmth // what the oil's temperature means; nil while not read
+	Finished string  // time of the finish; empty while the work is under way
 	// Waiting: the work is finished, the second look after the first ride is not.
 	Waiting  bool
 	Closed   string // time at which the second look closed the job
@@ -38,6 +39,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.List(m, "readings", &s.Readings)
 	wire.List(m, "notes", &s.Notes)
 	wire.Texts(m, "missing", &s.Missing)
+	wire.Optional(m, "warmth", &s.Warmth)
 	m.String("finished", &s.Finished)
 	m.Bool("waiting", &s.Waiting)
 	m.String("closed", &s.Closed)

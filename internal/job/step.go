@@ -51,6 +51,8 @@ const (
 	AskPoured   = "poured"
 	AskTorque   = "torque"
 	AskLeak     = "leak"
+
+	AskTemperature = "temperature" // of the oil
 )
 
 // Ask is a reading that a step asks for.

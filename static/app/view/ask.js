@@ -4,6 +4,7 @@ import { t, text } from '../words.js';
 import { radios } from './choice.js';
 import { findings } from './figure.js';
 import { amend, levelGauge } from './level.js';
+import { oilOf, soFar } from './so-far.js';
 
 /** The readings that a step asks for. */
 export function asks(work, step, control) {
@@ -52,19 +53,6 @@ function pick(work, step, ask, control) {
   ${radios(`ask.${ask.what}`, ask.what, last.at(-1)?.split('.')[1], ask.choice, keep, ask.of)}
   ${findings(control.toldAbout((e) => same(ask, e)))}
   ${step.after || step.asks.some(({ what }) => what === 'poured') ? amend(oil) : nothing}`;
-}
-
-const oilOf = (work, { of }) => work.state.oils?.find((o) => o.circuit === of);
-
-/** What the amounts so far come to, at the step that asks for them. */
-function soFar(work, { what, ...ask }) {
-  const { due, poured, left, drained, caught } = oilOf(work, ask) ?? {};
-  if (what === 'drained' && drained)
-    return html`<p class="verdict">${drained[0]}: ${t(caught)}</p>`;
-  if (what !== 'poured' || !poured) return nothing;
-  const word = !due ? 'job.poured' : left ? 'job.poured.left' : 'job.poured.all';
-  const values = { poured: poured[0], due: due?.[0], left: left?.[0] };
-  return html`<p class="verdict">${t(word, values)}</p>`;
 }
 
 const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of === ask.of;
