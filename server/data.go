@@ -33,15 +33,16 @@ func dataFiles(corePath string) (map[string][]byte, error) {
 	if err := json.Unmarshal(out, &answer); err != nil {
 		return nil, err
 	}
-	return map[string][]byte{
-		"bikes.json":          answer.OK,
-		"entries.json":        specs.Entries,
-		"licences.txt":        licences,
-		"samples.json":        samples,
-		"words-en.json":       specs.WordsEN,
-		"words-en-bench.json": specs.BenchWordsEN,
-		"words-en-cards.json": specs.CardWordsEN,
-	}, nil
+	data := map[string][]byte{
+		"bikes.json":   answer.OK,
+		"entries.json": specs.Entries,
+		"licences.txt": licences,
+		"samples.json": samples,
+	}
+	for name, text := range specs.Words() {
+		data["words-"+name] = text
+	}
+	return data, nil
 }
 
 // fixedFiles are those that other programs find by name.

@@ -15,18 +15,18 @@ func catalogue(t *testing.T) map[string]string {
 
 // No word stands in two parts of the catalogue.
 func TestCatalogue_PartsAreApart(t *testing.T) {
-	part := map[string]int{}
-	for n, text := range [][]byte{specs.WordsEN, specs.BenchWordsEN, specs.CardWordsEN} {
+	part := map[string]string{}
+	for n, text := range specs.Words() {
 		var words map[string]string
 		if err := json.Unmarshal(text, &words); err != nil {
-			t.Fatalf("part %d: %v", n, err)
+			t.Fatalf("%s: %v", n, err)
 		}
 		if len(words) == 0 {
-			t.Fatalf("part %d has no words", n)
+			t.Fatalf("%s has no words", n)
 		}
 		for id := range words {
 			if other, taken := part[id]; taken {
-				t.Errorf("%q is in the parts %d and %d", id, other, n)
+				t.Errorf("%q is in %s and in %s", id, other, n)
 			}
 			part[id] = n
 		}

@@ -25,23 +25,19 @@ var CardSchema []byte
 //go:embed entries.json
 var Entries []byte
 
-// WordsEN is the English word catalogue: a JSON object from word id to
-// sentence, placeholders in braces. BenchWordsEN is the part of it that only the
-// calculations at the bench and the editor of cards need, CardWordsEN the part that
-// only taking cards in and giving them away needs.
-var (
-	//go:embed words/en.json
-	WordsEN []byte
-	//go:embed words/en-bench.json
-	BenchWordsEN []byte
-	//go:embed words/en-cards.json
-	CardWordsEN []byte
-)
+//go:embed words/*.json
+var words embed.FS
+
+// Words gives the English word catalogue in its parts, name of file to JSON
+// text: an object from word id to sentence, placeholders in braces. "en.json" is
+// what the first screen and the job say; each other part belongs to screens that
+// load it when they are opened.
+func Words() map[string][]byte { return files(words, "words") }
 
 // EN gives the whole English catalogue.
 func EN() map[string]string {
 	var list map[string]string
-	for _, text := range [][]byte{WordsEN, BenchWordsEN, CardWordsEN} {
+	for _, text := range Words() {
 		if err := json.Unmarshal(text, &list); err != nil {
 			panic(err) // the catalogue is embedded: a test has read it
 		}
@@ -55,14 +51,16 @@ func EN() map[string]string {
 var Ops string
 
 // Cards gives the sample cards, name of file to JSON text.
-func Cards() map[string][]byte {
-	entries, err := cards.ReadDir("cards")
+func Cards() map[string][]byte { return files(cards, "cards") }
+
+func files(from embed.FS, folder string) map[string][]byte {
+	entries, err := from.ReadDir(folder)
 	if err != nil {
 		panic(err) // the folder is embedded: it is always there
 	}
 	list := make(map[string][]byte, len(entries))
 	for _, e := range entries {
-		text, err := cards.ReadFile(path.Join("cards", e.Name()))
+		text, err := from.ReadFile(path.Join(folder, e.Name()))
 		if err != nil {
 			panic(err)
 		}

@@ -16,7 +16,7 @@ import (
 
 var catalogue = func() map[string]string {
 	var words map[string]string
-	if err := json.Unmarshal(specs.WordsEN, &words); err != nil {
+	if err := json.Unmarshal(specs.Words()["en.json"], &words); err != nil {
 		panic(err)
 	}
 	return words

@@ -1,10 +1,22 @@
 import { bench } from './view/bench.js';
+import { benchSheet } from './view/bench-sheet.js';
 import { cards } from './view/cards.js';
 import { edit } from './view/edit.js';
 import { job } from './view/job.js';
+import { ownerSheet } from './view/owner-sheet.js';
 import { plan } from './view/plan.js';
 import { record } from './view/record.js';
 import { settings } from './view/settings.js';
 
 /** All screens but the first, by the name in their address. */
-export const screens = { bike: plan, job, record, bench, cards, edit, settings };
+export const screens = {
+  bike: plan,
+  job,
+  record,
+  bench,
+  cards,
+  edit,
+  settings,
+  sheet: ownerSheet,
+  'bench-sheet': benchSheet,
+};

@@ -1,7 +1,7 @@
 import { keepSetting, setting } from './store.js';
 
 /** What a person chose once for all jobs. */
-export const settings = { system: 'metric', theme: 'auto', seenChange: undefined };
+export const settings = { system: 'metric', theme: 'auto', seenChange: undefined, doneBy: '' };
 
 /** Reads the settings; without a store they keep their first values. */
 export async function loadSettings() {

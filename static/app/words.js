@@ -8,14 +8,9 @@ export async function loadWords() {
   await add('words-en.json');
 }
 
-/** Loads the part of it that only the calculations and the editor need. */
-export async function loadBenchWords() {
-  await add('words-en-bench.json');
-}
-
-/** Loads the part of it that only taking cards in and giving them away needs. */
-export async function loadCardWords() {
-  await add('words-en-cards.json');
+/** Loads the part of it that only some screens need, such as 'bench' or 'cards'. */
+export async function loadWordsOf(part) {
+  await add(`words-en-${part}.json`);
 }
 
 async function add(name) {
@@ -51,6 +46,10 @@ function read(value, others) {
   // A number stays with its unit at the end of a line.
   return s.replace(turning, '').replace(/(\d) /g, '$1\u00a0');
 }
+
+/** A day, in the phone's own way of writing it. */
+export const day = (iso) =>
+  new Date(iso).toLocaleDateString(document.documentElement.lang, { dateStyle: 'medium' });
 
 /** A date and time of the record, in the phone's own way of writing it. */
 export function when(iso) {

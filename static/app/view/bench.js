@@ -2,7 +2,7 @@ import { html } from 'lit-html';
 import { call } from '../core/client.js';
 import { address } from '../router.js';
 import { settings } from '../settings.js';
-import { loadBenchWords, t } from '../words.js';
+import { loadWordsOf, t } from '../words.js';
 import { Calculation } from './calculation.js';
 import { findings } from './figure.js';
 
@@ -11,7 +11,7 @@ import { findings } from './figure.js';
  * "#/bench/OP/GIVEN" opens it with what a step knows, as JSON.
  */
 export async function bench([op, given], app) {
-  await loadBenchWords();
+  await loadWordsOf('bench');
   const { ok, findings: refused } = await call('forms', { system: settings.system });
   const screen = { name: 'bench', tab: 'bench', title: t('bench.title') };
   const form = ok?.forms.find((f) => f.op === op);

@@ -4,7 +4,7 @@ import { file } from '../data.js';
 import { files } from '../files.js';
 import { address, go } from '../router.js';
 import * as store from '../store.js';
-import { loadCardWords, t } from '../words.js';
+import { loadWordsOf, t } from '../words.js';
 import { CardRows } from './card-row.js';
 import { CardList } from './cards-list.js';
 import { drawVersions, versions } from './cards-versions.js';
@@ -18,7 +18,7 @@ import { showCodes } from './qr-show.js';
  * reads one from QR codes, "#/cards/show/KEY" shows one as such.
  */
 export async function cards([view, key], app) {
-  await loadCardWords();
+  await loadWordsOf('cards');
   if (view === 'show') return showCodes(key, app);
   const { bikes: samples = [] } = await file('bikes.json');
   const marks = new CardRows(app);

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { Draft } from '../card/draft.js';
 import { file } from '../data.js';
 import { address, go } from '../router.js';
-import { loadBenchWords, t } from '../words.js';
+import { loadWordsOf, t } from '../words.js';
 import { radios } from './choice.js';
 import { entryField } from './entry.js';
 import { finding } from './figure.js';
@@ -10,7 +10,7 @@ import { at } from '../card/pointer.js';
 
 /** A card being written: "#/edit" begins one, "#/edit/KEY" goes on with it. */
 export async function edit([key], app) {
-  await loadBenchWords();
+  await loadWordsOf('bench');
   const screen = { name: 'edit', tab: 'bikes', title: t('edit.title') };
   if (!key) {
     const start = await beginning(app);

@@ -13,6 +13,15 @@ function origin({ standing, source, page, method, lookup }) {
   return t(`standing.${standing}.from`, { method: text(method ?? '@not-known') });
 }
 
+/** The bare mark of a figure's standing. */
+export const mark = ({ standing: grade = 'unknown' }) => shapes[grade];
+
+/** All marks with what they stand for. */
+export const marks = () =>
+  Object.entries(shapes)
+    .map(([grade, shape]) => `${shape} ${t(`standing.${grade}`)}`)
+    .join(', ');
+
 /** The mark of a figure's standing; opens to say where the figure comes from. */
 export function standing(figure) {
   const { standing: grade = 'unknown', page, kept } = figure;

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { file } from '../data.js';
+import { save, share, shareable } from '../hand-out.js';
 import { checkTexts } from '../pack/check.js';
 import { packText } from '../pack/split.js';
 import { address } from '../router.js';
@@ -7,7 +8,6 @@ import * as store from '../store.js';
 import { t } from '../words.js';
 
 const few = 20; // cards read one by one; of more all are read
-const patience = 60_000; // ms until a file that was handed out is let go
 
 /** The ways to give the ticked cards away. */
 export function packOut(list, app) {
@@ -20,10 +20,10 @@ export function packOut(list, app) {
       ${size ? t(size === 1 ? 'cards.ticked-one' : 'cards.ticked', { count: size }) : t('cards.tick-some')}
     </p>
     <p class="entry">
-      <button type="button" ?disabled=${!size} @click=${give(save)}>${t('cards.save')}</button>
+      <button type="button" ?disabled=${!size} @click=${give(saved)}>${t('cards.save')}</button>
       ${
-        shareable(packText([]), 'x')
-          ? html`<button type="button" class="quiet" ?disabled=${!size} @click=${give(share)}>
+        sharedAs(packText([]), 'x')
+          ? html`<button type="button" class="quiet" ?disabled=${!size} @click=${give(shared)}>
               ${t('cards.share')}
             </button>`
           : nothing
@@ -63,34 +63,23 @@ async function textsOf(keys) {
   return keys.map((key) => texts.get(key)).filter(Boolean);
 }
 
-function save({ text, name }) {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = Object.assign(document.createElement('a'), {
-    href: url,
-    download: `${name}.json`,
-  });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), patience);
+function saved({ text, name }) {
+  save(new File([text], `${name}.json`, { type: 'application/json' }));
   return 'cards.saved';
 }
 
 // Some phones share text files only: the content is the same.
-function shareable(text, name) {
-  if (!navigator.canShare) return undefined;
+function sharedAs(text, name) {
   const kinds = [
     ['json', 'application/json'],
     ['txt', 'text/plain'],
   ];
   return kinds
-    .map(([ending, type]) => ({ files: [new File([text], `${name}.${ending}`, { type })] }))
-    .find((data) => navigator.canShare(data));
+    .map(([ending, type]) => new File([text], `${name}.${ending}`, { type }))
+    .find(shareable);
 }
 
-async function share({ text, name }) {
-  try {
-    await navigator.share(shareable(text, name));
-    return 'cards.shared';
-  } catch (error) {
-    return error.name === 'AbortError' ? undefined : 'cards.share-failed';
-  }
+async function shared({ text, name }) {
+  const how = await share(sharedAs(text, name));
+  return how && (how === 'shared' ? 'cards.shared' : 'cards.share-failed');
 }

@@ -36,7 +36,8 @@ export async function plan([id], app) {
   };
   screen.draw = () =>
     card
-      ? html`${draw(card, bench, answer, change, start)} ${id === card.id ? nothing : toEdit(id)}`
+      ? html`${draw(card, bench, answer, change, start)} ${toPaper(id, bench)}
+        ${id === card.id ? nothing : toEdit(id)}`
       : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
   if (card) work();
   return screen;
@@ -45,6 +46,14 @@ export async function plan([id], app) {
 /** An own card can be changed; a sample stays as it is. */
 const toEdit = (key) =>
   html`<p><a class="button quiet" href=${address('edit', key)}>${t('plan.edit')}</a></p>`;
+
+/** The job on paper, before it begins. */
+const toPaper = (key, bench) =>
+  html`<p>
+    <a class="button quiet" href=${address('bench-sheet', key, JSON.stringify(bench))}
+      >${t('plan.paper')}</a
+    >
+  </p>`;
 
 function draw(card, bench, answer, change, start) {
   return html`

@@ -68,6 +68,7 @@ function one(work) {
       ${t('record.steps', { done: state.done?.length ?? 0, steps: state.steps })}
     </p>
     ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
+    <p><a class="button quiet" href=${address('sheet', job.id)}>${t('record.sheet')}</a></p>
     ${part('record.warnings', findings(warnings), warnings.length)}
     ${part('record.oils', oils.map(balance), oils.length)}
     ${

@@ -1,0 +1,24 @@
+import { html, nothing } from 'lit-html';
+import { t } from '../words.js';
+
+/** What oil, plug and filter said, as it was written down in the job. */
+export function found({ state, ...work }) {
+  const { oils = [], notes = [], readings = [] } = state;
+  const leak = readings.findLast(({ what }) => what === 'leak')?.texts[0];
+  const lines = [
+    ...oils.filter(({ caught }) => caught).map(({ role, caught }) => `${t(role)}: ${t(caught)}`),
+    leak && `${t('ask.leak')} ${t(leak.slice(1))}`,
+    ...notes.map(({ step, text }) => (step ? `${name(work, step)}: ${text}` : text)),
+  ].filter(Boolean);
+  return lines.length
+    ? html`<ul class="lines">
+        ${lines.map((line) => html`<li>${line}</li>`)}
+      </ul>`
+    : html`<p>${t('paper.found.none')}</p>
+        ${nothing}`;
+}
+
+function name({ plan }, id) {
+  const step = plan.steps.find((s) => s.id === id);
+  return step ? t(step.word, step.values) : '';
+}
