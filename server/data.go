@@ -38,6 +38,7 @@ func dataFiles(corePath string) (map[string][]byte, error) {
 		"entries.json": specs.Entries,
 		"licences.txt": licences,
 		"samples.json": samples,
+		"faults.json":  specs.Faults,
 	}
 	for name, text := range specs.Words() {
 		data["words-"+name] = text

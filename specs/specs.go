@@ -34,6 +34,11 @@ var words embed.FS
 // load it when they are opened.
 func Words() map[string][]byte { return files(words, "words") }
 
+// Faults is the table of what can go wrong, for the operation "fault".
+//
+//go:embed faults.json
+var Faults []byte
+
 // EN gives the whole English catalogue.
 func EN() map[string]string {
 	var list map[string]string

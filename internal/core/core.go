@@ -39,6 +39,7 @@ var operations = [...]struct {
 }{
 	{"cards", cards},
 	{"check-card", checkCard},
+	{"fault", judgeFault},
 	{"forms", forms},
 	{"plan", plan},
 	{"read-entry", readEntry},

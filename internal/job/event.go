@@ -18,6 +18,8 @@ const (
 	Note    EventKind = "note"    // somebody wrote something down: Text
 	Undo    EventKind = "undo"    // the event named by Of never happened
 	Finish  EventKind = "finish"  // the work was ended
+
+	Problem EventKind = "problem" // something was wrong: What, with the outcome as Value, and Signs
 )
 
 // Event is one thing that happened during a job. Events are never changed and
@@ -33,6 +35,8 @@ type Event struct {
 	Of    string
 	Value string // as typed
 	Text  string
+
+	Signs map[string]string // of a problem: what was answered, by question
 }
 
 // Members names the event's members. None is required: a faulty event is told
@@ -47,6 +51,8 @@ func (e *Event) Members(m *wire.Members) {
 	m.String("of", &e.Of)
 	m.String("value", &e.Value)
 	m.String("text", &e.Text)
+
+	m.TextMap("signs", &e.Signs)
 }
 
 // placed is an event with its place in the list it came in.

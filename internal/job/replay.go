@@ -85,7 +85,7 @@ func (r *replayer) checked(e placed) bool {
 		r.fault(e, "bad-time", "/time", finding.Refuse, "text", shorten(e.Time))
 	case e.Kind == Undo:
 		return false
-	case e.Kind != Done && e.Kind != Reading && e.Kind != Note && e.Kind != Finish:
+	case e.Kind != Done && e.Kind != Reading && e.Kind != Note && e.Kind != Finish && e.Kind != Problem:
 		r.fault(e, "unknown-event", "/kind", finding.Refuse, "text", shorten(string(e.Kind)))
 	case e.Step != "" && r.stepOf(e.Step) == nil || e.Step == "" && (e.Kind == Done || e.Kind == Reading):
 		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", shorten(e.Step))
@@ -132,6 +132,10 @@ func (r *replayer) apply(e placed) {
 		}
 	case Finish:
 		r.finish(e)
+	case Problem:
+		if !r.problem(e) {
+			return
+		}
 	}
 	r.state.LastID = e.ID
 }
@@ -140,6 +144,7 @@ func (r *replayer) apply(e placed) {
 // work stays finished all the same: the person decides, the record says so.
 func (r *replayer) finish(e placed) {
 	r.state.Finished = e.Time
+	r.stopped(e)
 	for _, s := range r.plan.Steps {
 		if s.Must && !r.done[s.ID] {
 			// The step's own values fill its title.

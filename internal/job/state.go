@@ -27,6 +27,8 @@ type State struct {
 	// would cancel.
 	LastID   string
 	Findings []finding.Finding
+
+	Problems []Trouble // that stand, the earliest first
 }
 
 // Members names the state's members.
@@ -46,6 +48,8 @@ func (s *State) Members(m *wire.Members) {
 	wire.Optional(m, "dueAgain", &s.DueAgain)
 	m.String("lastID", &s.LastID)
 	wire.Findings(m, "findings", &s.Findings)
+
+	wire.List(m, "problems", &s.Problems)
 }
 
 // StageCount is how far a stage has got.

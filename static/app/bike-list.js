@@ -5,7 +5,7 @@
 const most = 200; // letters of a name that a search looks at
 
 /** A text as a search sees it: without accents and capitals. */
-const plain = (text) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+export const plain = (text) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 /** Each year of "2003–2009", so that 2005 finds it too. */
 function everyYear(years = '') {

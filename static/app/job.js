@@ -1,5 +1,6 @@
 import { call } from './core/client.js';
 import * as store from './store.js';
+import { loadWordsOf } from './words.js';
 
 /** Starts a job: card and bench are kept with it, so that a later card changes nothing. */
 export async function startJob(card, bench) {
@@ -32,6 +33,7 @@ export class Job {
     const { card, bench } = record;
     const [plan] = await Promise.all([call('plan', { card, bench }), job.#replay(job.events)]);
     job.plan = plan.ok;
+    if (job.state?.problems) await loadWordsOf('faults');
     job.findings = plan.findings ?? job.findings;
     return job;
   }

@@ -7,6 +7,7 @@ import { ownerSheet } from './view/owner-sheet.js';
 import { plan } from './view/plan.js';
 import { record } from './view/record.js';
 import { settings } from './view/settings.js';
+import { trouble } from './view/trouble.js';
 
 /** All screens but the first, by the name in their address. */
 export const screens = {
@@ -18,5 +19,6 @@ export const screens = {
   edit,
   settings,
   sheet: ownerSheet,
+  trouble,
   'bench-sheet': benchSheet,
 };

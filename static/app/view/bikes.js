@@ -39,6 +39,7 @@ function draw(state, app) {
       <p>${t('app.tagline')}</p>
     </header>
     ${open.length ? openJobs(open) : nothing}
+    <p><a class="button quiet" href="#/trouble">${t('bikes.roadside')}</a></p>
     <h1 tabindex="-1">${t('bikes.title')}</h1>
     ${list.length > many ? finder(state.typed, (typed) => found(state, typed, app)) : nothing}
     <p><a class="button quiet" href=${address('edit')}>${t('bikes.new')}</a></p>

@@ -115,6 +115,12 @@ export class Control {
     this.app.say(undone ? t('job.undone') : '');
   }
 
+  /** Takes one event back, whatever came after it. */
+  async takeBack(id) {
+    const undone = await this.#keep({ kind: 'undo', of: id });
+    this.app.say(undone ? t('job.undone') : '');
+  }
+
   /** On to the step behind this one that is not done, or to the next open one. */
   forward(step) {
     const { steps } = this.work.plan;

@@ -11,6 +11,7 @@ import { helps } from './helps.js';
 import { note } from './note.js';
 import { stick } from './stick.js';
 import { allSteps, closing } from './steps.js';
+import { stops, wrong } from './trouble-job.js';
 
 /**
  * A job under way. "#/job/ID" shows the next step, "#/job/ID/step/STEP" any
@@ -58,7 +59,7 @@ function oneStep(work, step, control) {
       <span class="where">${work.record.name}</span>
       <span class="count">${t('job.step', { number, steps: steps.length })}</span>
     </header>
-    ${stick(work, step.stage)}
+    ${stick(work, step.stage)} ${stops(work, control)}
     <article class="step" ?data-done=${done}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
@@ -67,7 +68,7 @@ function oneStep(work, step, control) {
       <p class="do">${t(`${step.word}.do`, step.values)}</p>
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
       ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing}
-      ${asks(work, step, control)} ${helps(step, work.state)}
+      ${asks(work, step, control)} ${helps(step, work.state)} ${wrong(work, step)}
       <details class="why">
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>

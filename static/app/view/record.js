@@ -4,6 +4,7 @@ import { address } from '../router.js';
 import * as store from '../store.js';
 import { t, text, when } from '../words.js';
 import { findings, standing } from './figure.js';
+import { problems } from './trouble-job.js';
 
 /** The record: the list of jobs, or "#/record/ID", one job on a page. */
 export async function record([id], app) {
@@ -70,6 +71,7 @@ function one(work) {
     ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
     <p><a class="button quiet" href=${address('sheet', job.id)}>${t('record.sheet')}</a></p>
     ${part('record.warnings', findings(warnings), warnings.length)}
+    ${part('record.problems', problems(work), state.problems?.length)}
     ${part('record.oils', oils.map(balance), oils.length)}
     ${
       dueAgain

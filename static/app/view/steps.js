@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { address } from '../router.js';
 import { t } from '../words.js';
 import { findings } from './figure.js';
+import { stops } from './trouble-job.js';
 
 /** All steps of a job, stage by stage, to jump to any of them. */
 export function allSteps(work, control) {
@@ -56,6 +57,7 @@ function finish(work, control) {
         <a class="button" href=${address('record', work.record.id)}>${t('nav.record')}</a>
       </p>`;
   return html`<section class="finish">
+    ${stops(work, control)}
     <p>
       ${missing.length ? t('job.finish.missing', { count: missing.length }) : t('job.finish.ready')}
     </p>

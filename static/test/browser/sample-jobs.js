@@ -48,13 +48,24 @@ const closedAt = '2026-11-20T09:00:00.000Z';
 
 const closed = job('closed-job', closedAt, { done: 3, steps: 38, notes: 1, finished: closedAt });
 
+const problem = { kind: 'problem', step: 'lay-out', what: 'fell-in', value: 'do-not-start' };
+
+const stopped = job('stopped-job', '2026-11-23T09:00:00.000Z', { done: 1, steps: 38 });
+
 /** The jobs, each with its events; `steps` are those of the plan. */
 export const sampleJobs = (steps) => [
   [open, eventsFrom(open.started, [...done('identify', 'lay-out'), noted])],
   [
     closed,
-    eventsFrom(closedAt, [...done('identify', 'lay-out'), ...readings, noted, { kind: 'finish' }]),
+    eventsFrom(closedAt, [
+      ...done('identify', 'lay-out'),
+      ...readings,
+      noted,
+      problem,
+      { kind: 'finish' },
+    ]),
   ],
+  [stopped, eventsFrom(stopped.started, [...done('identify'), problem])],
   [
     ready,
     eventsFrom(ready.started, done(...steps.filter(({ after }) => !after).map(({ id }) => id))),

@@ -112,6 +112,20 @@ export const screens = {
     await untilSeen(page, words('finding.torque-unit.do'));
     await openAll(page);
   },
+  'problems, the list': (page) => goTo(page, '#/trouble'),
+  'problem with questions': async (page) => {
+    await goTo(page, '#/trouble/drop-wheel');
+    await untilSeen(page, words('trouble.open'));
+  },
+  'problem from a step, things at hand': async (page) => {
+    const state = { answers: { lamp: 'out' }, hand: ['near'], job: 'open-job', step: 'lay-out' };
+    await goTo(page, `#/trouble/too-little/${encodeURIComponent(JSON.stringify(state))}`);
+    await untilSeen(page, words('outcome.ride-gently'));
+  },
+  'problem that stops, on a step': async (page) => {
+    await goTo(page, '#/job/stopped-job');
+    await untilSeen(page, words('trouble.take-back'));
+  },
   settings: (page) => goTo(page, '#/settings'),
   'no such bike': (page) => goTo(page, '#/bike/none'),
 };

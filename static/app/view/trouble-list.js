@@ -1,0 +1,59 @@
+import { html, nothing } from 'lit-html';
+import { plain, search } from '../bike-list.js';
+import { t } from '../words.js';
+
+/** The problems by what one sees, and the search among them. */
+export class TroubleList {
+  typed = '';
+
+  constructor({ faults }, to, app) {
+    this.app = app;
+    this.to = to;
+    this.rows = faults.map(({ id, group }) => ({
+      id,
+      group,
+      text: plain(
+        [`fault.${id}`, `fault.${id}.also`, `fault-group.${group}`].map((w) => t(w)).join(' '),
+      ),
+    }));
+  }
+
+  draw() {
+    const fits = search(this.rows, this.typed);
+    const groups = [...new Set(fits.map(({ group }) => group))];
+    const find = ({ target }) => {
+      this.typed = target.value;
+      this.app.redraw();
+    };
+    return html`
+      <div class="ask">
+        <label for="find">${t('trouble.search')}</label>
+        <input
+          id="find"
+          type="search"
+          autocomplete="off"
+          autocapitalize="none"
+          spellcheck="false"
+          enterkeyhint="search"
+          .value=${this.typed}
+          @input=${find}
+        />
+      </div>
+      <p role="status" class=${this.typed ? '' : 'hidden'}>
+        ${this.typed ? t(fits.length ? 'trouble.fitting' : 'trouble.none', { count: fits.length }) : nothing}
+      </p>
+      ${groups.map((group) => this.#group(group, fits))}
+    `;
+  }
+
+  #group(group, fits) {
+    return html`<section class="stage-steps">
+      <h2>${t(`fault-group.${group}`)}</h2>
+      <ol>
+        ${fits
+          .filter((row) => row.group === group)
+          .map(({ id }) => html`<li><a href=${this.to(id)}>${t(`fault.${id}`)}</a></li>`)}
+      </ol>
+    </section>`;
+  }
+}

@@ -1,0 +1,223 @@
+// Something is wrong: from the first screen and from a job, without a network.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { goTo, startJob, stored, untilStep } from './job-page.js';
+import { openBrowser, startServer, temporaryFolder } from './launch.js';
+import { polling, untilState } from './page.js';
+import { choose, heading, seen, tap, tapText, type, untilSeen } from './person.js';
+import { sampleCard, words } from './words.js';
+
+const phone = { width: 360, height: 740 };
+const card = sampleCard('tessaly-corda-650');
+
+/** A page of the site whose server is gone. */
+async function openWithoutServer(t) {
+  const server = await startServer(t);
+  const page = await (await openBrowser(t, await temporaryFolder(t))).newPage();
+  await page.setViewport(phone);
+  await page.goto(server.url);
+  await untilState(page, 'ready');
+  await server.stop();
+  await page.reload();
+  return page;
+}
+
+const outcome = (what) => words(`outcome.${what}`);
+const answer = (question, a) => words(`fault-answer.${question}.${a}`);
+
+// What was answered, and what must follow; Roadside and the problem are two taps more.
+const roads = [
+  ['oil-on-brake', [], 'do-not-ride'],
+  ['milky', [['milk', 'all']], 'do-not-start'],
+  ['smoke-pipe', [['pipe', 'spilt']], 'carry-on'],
+  [
+    'drop-back',
+    [
+      ['returns', 'drops'],
+      ['front', 'dry'],
+    ],
+    'ride-gently',
+  ],
+  [
+    'lamp-start',
+    [
+      ['lamp', 'out'],
+      ['level', 'right'],
+    ],
+    'ride-gently',
+  ],
+  [
+    'spill',
+    [
+      ['where', 'road'],
+      ['tyre', 'no'],
+    ],
+    'do-not-ride',
+  ],
+];
+
+test('at the roadside an answer is four taps away at most, with the server stopped', async (t) => {
+  const page = await openWithoutServer(t);
+  for (const [id, answers, want] of roads) {
+    await goTo(page, '#/bikes');
+    let taps = 0;
+    await tap(page, words('bikes.roadside'), 'link');
+    await tap(page, words(`fault.${id}`), 'link');
+    taps += 2;
+    for (const [question, a] of answers) {
+      await choose(page, answer(question, a));
+      taps++;
+    }
+    await follows(page, want);
+    assert.ok(taps <= 4, `${id}: ${taps} taps`);
+    await untilSeen(page, words('trouble.defer'));
+    assert.equal(await heading(page), words(`fault.${id}`));
+  }
+});
+
+/** Waits until that is what follows. */
+const follows = (page, want) =>
+  page.waitForFunction(
+    (text) => document.querySelector('.follows')?.innerText.includes(text),
+    { polling },
+    outcome(want),
+  );
+
+test('nothing answered is the worst, what is at hand changes it at once, Back takes it away', async (t) => {
+  const page = await openWithoutServer(t);
+  await goTo(page, '#/trouble');
+  await tap(page, words('fault.drop-plug'), 'link');
+  await follows(page, 'do-not-ride');
+  await untilSeen(page, words('trouble.open'));
+  await choose(page, answer('returns', 'drips'));
+  for (const thing of ['spanner', 'washer']) await choose(page, words(`hand.${thing}`));
+  await follows(page, 'do-not-ride');
+  await choose(page, words('hand.oil'));
+  await follows(page, 'ride-gently');
+  await untilSeen(page, words('do.look-10'));
+  await choose(page, words('hand.oil'));
+  await follows(page, 'do-not-ride');
+  await page.reload();
+  await follows(page, 'do-not-ride');
+  assert.ok(await ticked(page, words('hand.washer')), 'a reload loses nothing');
+  await page.goBack();
+  await untilSeen(page, words('trouble.open'));
+  assert.ok(!(await ticked(page, answer('returns', 'drips'))));
+  await page.goBack();
+  await untilSeen(page, words('trouble.intro'));
+});
+
+const ticked = (page, text) =>
+  page.evaluate((want) => {
+    const label = [...document.querySelectorAll('label')].find(
+      (l) => l.textContent.trim() === want,
+    );
+    return label?.querySelector('input').checked;
+  }, text);
+
+test('the search finds a problem by what one types', async (t) => {
+  const page = await openWithoutServer(t);
+  await goTo(page, '#/trouble');
+  for (const [typed, id] of [
+    ['lamp', 'lamp-riding'],
+    ['drip', 'drop-plug'],
+    ['petrol', 'fuel-smell'],
+  ]) {
+    await type(page, words('trouble.search'), typed);
+    await untilSeen(page, words(`fault.${id}`));
+    assert.ok(!(await seen(page)).includes(words('fault.toppled')), typed);
+  }
+  await type(page, words('trouble.search'), 'puncture');
+  await untilSeen(page, words('trouble.none'));
+});
+
+test('by keyboard alone: from the first screen to an answer', async (t) => {
+  const page = await openWithoutServer(t);
+  await goTo(page, '#/bikes');
+  await tabTo(page, words('bikes.roadside'));
+  await page.keyboard.press('Enter');
+  await untilSeen(page, words('trouble.intro'));
+  await tabTo(page, words('fault.drop-plug'));
+  await page.keyboard.press('Enter');
+  await follows(page, 'do-not-ride');
+  await tabTo(page, answer('returns', 'nothing'));
+  await page.keyboard.press('Space');
+  await follows(page, 'carry-on');
+  await page.keyboard.press('ArrowDown');
+  await follows(page, 'ride-gently');
+  await tabTo(page, words('hand.spanner'));
+  await page.keyboard.press('Space');
+  await untilSeen(page, words('do.plug-once'));
+});
+
+/** Tabs on until what has the focus begins with the text; nothing may cover it. */
+async function tabTo(page, text) {
+  for (let tabs = 0; tabs < 80; tabs++) {
+    await page.keyboard.press('Tab');
+    const [name, covered] = await page.evaluate(() => {
+      const element = document.activeElement;
+      const shown = element.closest('label') ?? element;
+      const { x, y, width, height } = shown.getClientRects()[0] ?? new DOMRect();
+      const top = document.elementFromPoint(x + width / 2, y + height / 2);
+      return [
+        shown.textContent.replace(/\s+/g, ' ').trim(),
+        !(shown.contains(top) || top?.contains(shown)),
+      ];
+    });
+    if (!name.startsWith(text)) continue;
+    assert.ok(!covered, `"${text}" is covered`);
+    return;
+  }
+  throw new Error(`Tab never comes to "${text}"`);
+}
+
+test('a problem kept in a job warns on its steps until it is taken back, and stands in the record', async (t) => {
+  const page = await openWithoutServer(t);
+  await startJob(page, `${card.make} ${card.model}`);
+  await tap(page, words('job.trouble'), 'link');
+  await tap(page, words('fault.cap-off'), 'link');
+  await choose(page, answer('tyre', 'yes'));
+  await follows(page, 'do-not-ride');
+  await tap(page, words('trouble.keep'));
+  await untilSeen(page, words('trouble.kept'));
+  const [event] = (await stored(page, 'events')).filter(({ kind }) => kind === 'problem');
+  const { what, value, signs, step } = event;
+  assert.deepEqual(
+    { what, value, signs, step },
+    { what: 'cap-off', value: 'do-not-ride', signs: { tyre: 'yes' }, step: 'identify' },
+  );
+  await tap(page, words('trouble.back-to-job'), 'link');
+  await untilStep(page, 1);
+  await untilSeen(page, outcome('do-not-ride'));
+  await tap(page, words('job.done'));
+  await untilStep(page, 2);
+  await untilSeen(page, outcome('do-not-ride'));
+  await page.reload();
+  await untilSeen(page, words('fault.cap-off'));
+
+  const { job } = event;
+  await goTo(page, `#/record/${job}`);
+  await untilSeen(page, words('record.problems'));
+  await untilSeen(page, words('fault.cap-off'));
+  await goTo(page, `#/job/${job}`);
+  await tap(page, words('trouble.take-back'));
+  await untilSeen(page, words('job.undone'));
+  assert.ok(!(await seen(page)).includes(outcome('do-not-ride')));
+  await untilStep(page, 2);
+});
+
+test('a stop stays told when the job is closed all the same', async (t) => {
+  const page = await openWithoutServer(t);
+  await startJob(page, `${card.make} ${card.model}`);
+  await tap(page, words('job.trouble'), 'link');
+  await tap(page, words('fault.fell-in'), 'link');
+  await follows(page, 'do-not-start');
+  await tap(page, words('trouble.keep'));
+  await untilSeen(page, words('trouble.kept'));
+  await tap(page, words('trouble.back-to-job'), 'link');
+  await tapText(page, words('job.all-steps'));
+  await untilSeen(page, outcome('do-not-start'));
+  await tap(page, words('job.finish'));
+  const problem = '@fault.fell-in';
+  await untilSeen(page, words('finding.finished-with-problem', { problem }));
+});
