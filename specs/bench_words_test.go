@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"tidysump/internal/core"
+	"tidysump/internal/debris"
 	"tidysump/specs"
 )
 
@@ -52,7 +53,8 @@ func benchWords(t *testing.T) []family {
 		label(f.Op, f.Fields)
 	}
 	codes := append(arguments(goSources(t, "internal/core"), "reject", 0), arguments(goSources(t, "internal/core"), "say", 1)...)
-	return append(list, family{"finding.", codes, []string{"", ".do"}})
+	return append(list, family{"finding.", codes, []string{"", ".do"}},
+		family{"finding.", debris.Comparisons, plain}, family{"next.", debris.Actions, plain})
 }
 
 // editWords are the headings and labels of the editor.

@@ -112,4 +112,6 @@ func (r *fieldRecord) Members(m *wire.Members) {
 	wire.Texts(m, "words", &r.field.words)
 	m.String("family", &r.field.family)
 	wire.List(m, "rows", &r.rows)
+	m.String("on", &r.field.on)
+	wire.Texts(m, "when", &r.field.when)
 }

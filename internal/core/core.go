@@ -41,6 +41,7 @@ var operations = [...]struct {
 	{"check-card", checkCard},
 	{"fault", judgeFault},
 	{"forms", forms},
+	{"gauge", trueScale.do},
 	{"plan", plan},
 	{"read-entry", readEntry},
 	{"replay", replay},

@@ -5,23 +5,31 @@ import (
 	"tidysump/internal/finding"
 )
 
-var debrisFields = []field{
-	{name: "found", kind: aChoice, words: debris.Bits, family: "bit.", front: true},
-	{name: "size", kind: aChoice, words: debris.Sizes, family: "bit-size.", front: true},
-	{name: "amount", kind: aChoice, words: debris.Amounts, family: "bit-amount.", front: true},
-	{name: "colour", kind: aChoice, words: debris.Colours, family: "bit-colour.", front: true},
-	{name: "oil", kind: aChoice, words: debris.Oils, family: "oil-look.", front: true},
-	{name: "noise", kind: aYes},
-	{name: "lamp", kind: aYes},
-	{name: "more", kind: aYes},
-	{name: "firstService", kind: aYes},
+var debrisFields = fieldsOf(debris.Asks[:])
+
+// fieldsOf makes fields of what the signs are, so that a step that looks and the
+// calculation ask for the same.
+func fieldsOf(asks []debris.Asked) []field {
+	fields := make([]field, len(asks))
+	for n := range asks {
+		a := &asks[n]
+		fields[n] = field{name: a.Name, kind: aChoice, words: a.Words, family: a.Family, front: a.Front, when: a.When()}
+		if len(a.Words) == 0 {
+			fields[n].kind = aYes
+		}
+		if fields[n].when != nil {
+			fields[n].on = asks[0].Name
+		}
+	}
+	return fields
 }
 
 // judgeDebris says whether what came out is a reason to stop.
 func judgeDebris(f *form, a *answer) {
-	s := debris.Sign{Bit: f.choice("found"), Size: f.choice("size"), Amount: f.choice("amount"), Colour: f.choice("colour"),
-		Oil: f.choice("oil"), Noise: f.number("noise") > 0, Lamp: f.number("lamp") > 0, More: f.number("more") > 0,
-		FirstService: f.number("firstService") > 0}
+	var s debris.Sign
+	for n := range f.given {
+		s.Set(n, int(f.given[n].number))
+	}
 	verdict, reasons := debris.Judge(&s)
 	a.word("verdict", "debris."+debris.Verdicts[verdict])
 	for _, r := range reasons {

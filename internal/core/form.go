@@ -32,6 +32,8 @@ type field struct {
 	words             []string // that may be chosen
 	family            string   // a word's word id is family + word; "": it stands for itself
 	rows              []field  // of each row of a list
+	on                string   // name of a field, with one of whose answers in when this one is asked
+	when              []string
 }
 
 // mostRows is the most rows of a list: far above any shelf or toolbox.

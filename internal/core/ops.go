@@ -89,21 +89,47 @@ func plan(in []byte) (wire.Record, []finding.Finding) {
 type replayInput struct {
 	planInput
 	events []job.Event
+	last   *job.Past // nil where there is none, or it can't be read
 }
 
 func (i *replayInput) Members(m *wire.Members) {
 	i.planInput.Members(m)
 	wire.List(m, "events", &i.events)
+	wire.Optional(m, "last", &i.last)
 }
 
 func replay(in []byte) (wire.Record, []finding.Finding) {
 	var i replayInput
-	if list := readWithCard(in, &i, &i.card); finding.Refused(list) {
+	list := i.withoutLast(wire.Read(in, &i))
+	if !finding.Refused(list) {
+		list = cardFindings(&i.card)
+	}
+	if finding.Refused(list) {
 		return nil, list
 	}
-	s, list := job.Replay(&i.card, i.bench, i.events)
+	s, list := job.ReplayAfter(i.last, &i.card, i.bench, i.events)
 	if s == nil {
 		return nil, list
 	}
 	return s, nil
+}
+
+// withoutLast takes out what was found about the last job, and that job if it
+// can't be used: it must not keep the one under way from going on.
+func (i *replayInput) withoutLast(found []finding.Finding) []finding.Finding {
+	var own, foreign []finding.Finding
+	for _, f := range found {
+		if strings.HasPrefix(f.Where, "/last/") || f.Where == "/last" {
+			foreign = append(foreign, f)
+		} else {
+			own = append(own, f)
+		}
+	}
+	if i.last != nil && !finding.Refused(foreign) {
+		foreign = card.Check(&i.last.Card)
+	}
+	if finding.Refused(foreign) {
+		i.last = nil
+	}
+	return own
 }

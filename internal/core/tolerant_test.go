@@ -58,3 +58,20 @@ func TestDo_UnknownOp(t *testing.T) {
 		}
 	}
 }
+
+// A last job that can't be read keeps the one under way from nothing, and what is
+// wrong with it is not told.
+func TestReplay_BadLastJob(t *testing.T) {
+	card := rootFile(t, "testdata/card-minimal.json")
+	head := slices.Concat([]byte(`{"card":`), card, []byte(`,"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"done","step":"identify"}]`))
+	want, _ := core.Do("replay", append(slices.Clone(head), '}'))
+	wrong := rootFile(t, "testdata/cards-wrong/torque-4000.json")
+	for _, last := range []string{`null`, `3`, `{}`, `{"card":3}`, `{"card":` + string(wrong) + `}`,
+		`{"card":` + string(card) + `,"bench":{"place":"moon"},"events":[{}]}`, `{"card":` + string(card) + `,"events":7}`,
+		`{"card":` + string(card) + `,"mood":"good","last":{"card":` + string(card) + `}}`} {
+		got, outcome := core.Do("replay", slices.Concat(head, []byte(`,"last":`+last+`}`)))
+		if outcome != core.OK || string(got) != string(want) {
+			t.Errorf("last %.80s: %s\nwant %s", last, got, want)
+		}
+	}
+}

@@ -4,6 +4,7 @@ package debris
 type Reason struct {
 	Code    string
 	Verdict Verdict
+	next    action
 }
 
 // rule holds for the signs that have all it names; 0 names nothing. A size is a
@@ -16,33 +17,33 @@ type rule struct {
 
 // rules, of which every one that holds is told.
 var rules = [...]rule{
-	{bit: Nothing, Reason: Reason{"debris-nothing", Normal}},
-	{bit: Paste, Reason: Reason{"debris-paste", Normal}},
-	{bit: Fuzz, Reason: Reason{"debris-fuzz", Normal}},
-	{bit: Glitter, Reason: Reason{"debris-glitter", Watch}},
-	{bit: Flakes, Reason: Reason{"debris-flakes", Watch}},
+	{bit: Nothing, Reason: Reason{"debris-nothing", Normal, 0}},
+	{bit: Paste, Reason: Reason{"debris-paste", Normal, photo}},
+	{bit: Fuzz, Reason: Reason{"debris-fuzz", Normal, photo}},
+	{bit: Glitter, Reason: Reason{"debris-glitter", Watch, photo | cut | sample | soon}},
+	{bit: Flakes, Reason: Reason{"debris-flakes", Watch, photo | keep | cut | short}},
 	// US Army TM 1-1520-238-23 has more than ten flakes of 1.6 mm as the limit of a
 	// gearbox, an aircraft manual's limit and not a motorcycle's.
-	{bit: Flakes, amount: Many, Reason: Reason{"debris-many", Stop}},
-	{bit: Flakes, colour: Reddish, Reason: Reason{"debris-bronze", Watch}},
-	{bit: Flakes, colour: Dull, Reason: Reason{"debris-bearing", Watch}},
-	{bit: Flakes, colour: Dull, lamp: true, Reason: Reason{"debris-bearing-lamp", Stop}},
+	{bit: Flakes, amount: Many, Reason: Reason{"debris-many", Stop, keep | cut | open}},
+	{bit: Flakes, colour: Reddish, Reason: Reason{"debris-bronze", Watch, sample | soon}},
+	{bit: Flakes, colour: Dull, Reason: Reason{"debris-bearing", Watch, sample | pressure}},
+	{bit: Flakes, colour: Dull, lamp: true, Reason: Reason{"debris-bearing-lamp", Stop, pressure | open}},
 	// "Granular steel, looks like sand": TM 1-1520-238-23; "any amount greater than a
 	// trace": TM 1-1500-204-23-1.
-	{bit: Sand, Reason: Reason{"debris-sand", Stop}},
-	{bit: Chip, Reason: Reason{"debris-chip", Watch}},
-	{bit: Part, Reason: Reason{"debris-part", Stop}},
-	{bit: Coil, Reason: Reason{"debris-coil", Stop}},
-	{bit: Clutch, Reason: Reason{"debris-clutch", Watch}},
-	{bit: Plastic, Reason: Reason{"debris-plastic", Watch}},
-	{bit: Plastic, size: Larger, Reason: Reason{"debris-guide", Stop}},
-	{bit: Sealant, Reason: Reason{"debris-sealant", Watch}},
-	{oil: Dark, Reason: Reason{"debris-dark", Normal}},
-	{oil: Foam, Reason: Reason{"debris-foam", Watch}},
-	{oil: Milky, Reason: Reason{"debris-milky", Stop}},
-	{oil: Water, Reason: Reason{"debris-water", Stop}},
-	{oil: Fuel, Reason: Reason{"debris-fuel", Watch}},
-	{oil: Burnt, Reason: Reason{"debris-burnt", Watch}},
+	{bit: Sand, Reason: Reason{"debris-sand", Stop, photo | keep | open}},
+	{bit: Chip, Reason: Reason{"debris-chip", Watch, photo | keep | soon}},
+	{bit: Part, Reason: Reason{"debris-part", Stop, photo | keep | open}},
+	{bit: Coil, Reason: Reason{"debris-coil", Stop, thread}},
+	{bit: Clutch, Reason: Reason{"debris-clutch", Watch, strainer | half}},
+	{bit: Plastic, Reason: Reason{"debris-plastic", Watch, photo | strainer | soon}},
+	{bit: Plastic, size: Larger, Reason: Reason{"debris-guide", Stop, keep | open}},
+	{bit: Sealant, Reason: Reason{"debris-sealant", Watch, strainer}},
+	{oil: Dark, Reason: Reason{"debris-dark", Normal, 0}},
+	{oil: Foam, Reason: Reason{"debris-foam", Watch, hotRide}},
+	{oil: Milky, Reason: Reason{"debris-milky", Stop, photo | open | twice}},
+	{oil: Water, Reason: Reason{"debris-water", Stop, open | twice}},
+	{oil: Fuel, Reason: Reason{"debris-fuel", Watch, sample | soon}},
+	{oil: Burnt, Reason: Reason{"debris-burnt", Watch, photo | half}},
 }
 
 func (r *rule) holds(s *Sign) bool {
@@ -76,11 +77,11 @@ func Judge(s *Sign) (Verdict, []Reason) {
 func (s *Sign) measured() []Reason {
 	switch {
 	case s.Size >= FiveMillimetres:
-		return []Reason{{"debris-large", Stop}}
+		return []Reason{{"debris-large", Stop, photo | keep | open}}
 	case s.Size == 0:
-		return []Reason{{"debris-size-unknown", Watch}}
+		return []Reason{{"debris-size-unknown", Watch, measure}}
 	case s.Bit == Flakes && s.Amount == 0:
-		return []Reason{{"debris-amount-unknown", Watch}}
+		return []Reason{{"debris-amount-unknown", Watch, measure}}
 	}
 	return nil
 }
@@ -92,15 +93,15 @@ func (s *Sign) modify(worst Verdict, list []Reason) (Verdict, []Reason) {
 		return worst, list
 	}
 	if s.Noise || s.Lamp {
-		list = append(list, Reason{"debris-sick", Watch})
+		list = append(list, Reason{"debris-sick", Watch, open})
 		worst = min(max(worst, Normal)+1, Stop)
 	}
 	if s.More && worst > Unsaid {
-		list = append(list, Reason{"debris-more", Watch})
+		list = append(list, Reason{"debris-more", Watch, half})
 		worst = min(worst+1, Stop)
 	}
 	if s.FirstService && worst == Watch && !s.Noise && !s.Lamp && !s.More && s.small() {
-		return Normal, append(list, Reason{"debris-first-service", Normal})
+		return Normal, append(list, Reason{"debris-first-service", Normal, half})
 	}
 	return worst, list
 }

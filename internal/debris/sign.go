@@ -96,3 +96,27 @@ func (s *Sign) sized() bool { return s.Bit >= Flakes && s.Bit <= Chip }
 
 // small reports whether the bits are known to be below a couple of millimetres.
 func (s *Sign) small() bool { return s.Bit == Glitter || s.Size > 0 && s.Size <= TwoMillimetres }
+
+// Word is the word id of what was found, or else of how the oil was; "" for neither.
+func (s *Sign) Word() string {
+	switch {
+	case s.Bit > 0:
+		return "bit." + Bits[s.Bit-1]
+	case s.Oil > 0:
+		return "oil-look." + Oils[s.Oil-1]
+	}
+	return ""
+}
+
+// SizeUpTo gives the size of a piece that is mm millimetres across at most.
+func SizeUpTo(mm float64) int {
+	switch {
+	case mm <= 0.5:
+		return HalfMillimetre
+	case mm <= 2:
+		return TwoMillimetres
+	case mm <= 5:
+		return FiveMillimetres
+	}
+	return Larger
+}

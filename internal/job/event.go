@@ -18,9 +18,33 @@ const (
 	Note    EventKind = "note"    // somebody wrote something down: Text
 	Undo    EventKind = "undo"    // the event named by Of never happened
 	Finish  EventKind = "finish"  // the work was ended
-
 	Problem EventKind = "problem" // something was wrong: What, with the outcome as Value, and Signs
+	Saw     EventKind = "look"    // somebody looked at what came out: Signs
 )
+
+// kinds says of each kind whether it belongs to a step.
+var kinds = [...]struct {
+	kind   EventKind
+	ofStep bool
+}{
+	{Done, true},
+	{Reading, true},
+	{Note, false},
+	{Undo, false},
+	{Finish, false},
+	{Problem, false},
+	{Saw, true},
+}
+
+// known reports whether there is such a kind, and whether it belongs to a step.
+func (k EventKind) known() (known, ofStep bool) {
+	for _, row := range kinds {
+		if row.kind == k {
+			return true, row.ofStep
+		}
+	}
+	return false, false
+}
 
 // Event is one thing that happened during a job. Events are never changed and
 // never removed; a mistake is mended by an Undo event.
@@ -35,8 +59,9 @@ type Event struct {
 	Of    string
 	Value string // as typed
 	Text  string
-
-	Signs map[string]string // of a problem: what was answered, by question
+	// Signs are answers by question: of a problem, and of a look by the names of
+	// debris.Asks.
+	Signs map[string]string
 }
 
 // Members names the event's members. None is required: a faulty event is told
@@ -51,7 +76,6 @@ func (e *Event) Members(m *wire.Members) {
 	m.String("of", &e.Of)
 	m.String("value", &e.Value)
 	m.String("text", &e.Text)
-
 	m.TextMap("signs", &e.Signs)
 }
 

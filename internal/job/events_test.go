@@ -24,6 +24,8 @@ func drawEvents(t *rapid.T, p *job.Plan, prefix string) []job.Event {
 			e.Kind, e.Text = job.Note, "seen"
 		case kind == 1:
 			e.Kind = job.Finish
+		case kind >= 5 && len(s.Look) > 0:
+			e.Kind, e.Step, e.Signs = job.Saw, s.ID, drawSigns(t)
 		case kind < 5 || len(s.Asks) == 0:
 			e.Kind, e.Step = job.Done, s.ID
 		default:

@@ -12,7 +12,7 @@ import (
 // put fits a recipe to its subject and adds it as a step.
 func (p *planner) put(word string, on subject) {
 	r := recipeOf(word)
-	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on)}
+	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on), Look: r.look, Sums: r.sums}
 	for _, w := range r.warns {
 		if p.warnHolds(w, on) {
 			s.Warns = append(s.Warns, Warn{p.signal(w), "caution." + w})

@@ -112,7 +112,7 @@ func (r *replayer) bound(kind quantity.Kind, base float64) string {
 func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 	switch e.What {
 	case AskOdometer:
-		r.odometer = a.Base
+		r.state.odometer = a.Base
 	case AskDrained:
 		r.drained[e.Of] += a.Base
 	case AskPoured:
@@ -174,13 +174,18 @@ func (r *replayer) litres(sum float64) []string {
 	return texts(quantity.Volume, math.Round(sum*100)/100, "L", 6, r.bench.System)
 }
 
+// distance prints kilometres of an odometer.
+func (r *replayer) distance(km float64) []string {
+	return texts(quantity.Distance, math.Round(km), "km", 7, r.bench.System)
+}
+
 // dueAgain adds the card's interval to the odometer reading.
 func (r *replayer) dueAgain() {
 	interval, ok := r.card.Interval.Distance.Amount()
-	if !ok || r.odometer == 0 {
+	if !ok || r.state.odometer == 0 {
 		return
 	}
 	s := r.show("due-again", r.card.Interval.Distance, "interval")
-	s.Texts = texts(quantity.Distance, math.Round(due.Next(r.odometer, interval.Base)), "km", 7, r.bench.System)
+	s.Texts = r.distance(due.Next(r.state.odometer, interval.Base))
 	r.state.DueAgain = &s
 }

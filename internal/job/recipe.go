@@ -12,7 +12,15 @@ type recipe struct {
 	figures []string
 	asks    []string
 	helps   []string
+	look    []string // signs asked for, where it looks at what came out
+	sums    bool     // it sums up what was seen
 }
+
+// What a step that looks asks for: at the oil, and at what caught the bits.
+var (
+	signsOfBits = []string{"found", "size", "amount", "colour", "noise", "lamp", "more", "firstService"}
+	signsOfOil  = []string{"oil", "found", "size", "amount", "colour", "noise", "lamp", "more", "firstService"}
+)
 
 // recipes are the steps of the job, in the order of the trade: common
 // practice, no source, except where a figure says otherwise. Which of them a
@@ -50,13 +58,13 @@ var recipes = []recipe{
 	{word: "filter-off-centrifugal", warns: []string{"hot-oil"}},
 	{word: "old-ring", must: true, warns: []string{"ring-twice"}},
 	// Look: what oil, plug and filter say, before anything is wiped.
-	{word: "look-oil", helps: []string{"debris"}, perOil: true},
-	{word: "look-magnet", helps: []string{"debris"}},
-	{word: "look-strainer", helps: []string{"debris"}},
-	{word: "look-filter", helps: []string{"debris"}},
-	{word: "look-rotor"},
+	{word: "look-oil", look: signsOfOil, perOil: true},
+	{word: "look-magnet", look: signsOfBits},
+	{word: "look-strainer", look: signsOfBits},
+	{word: "look-filter", look: signsOfBits},
+	{word: "look-rotor", look: signsOfBits},
 	{word: "measure", figures: []string{"due"}, asks: []string{AskDrained}},
-	{word: "decide", must: true, helps: []string{"debris"}},
+	{word: "decide", must: true, sums: true, helps: []string{"debris"}},
 	// Close: everything that was opened, closed again and tightened once.
 	{word: "clean-seats"},
 	{word: "strainer-in", warns: []string{"solvent"}},
@@ -116,7 +124,7 @@ var signals = []struct {
 	words  []string
 }{
 	{Danger, []string{"carbon-monoxide", "traffic"}},
-	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children"}},
+	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop"}},
 	{Caution, []string{"hot-oil", "used-oil-skin", "eyes", "solvent"}},
 }
 

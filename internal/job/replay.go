@@ -18,10 +18,11 @@ type replayer struct {
 	drained  map[string]float64 // litres by circuit
 	poured   map[string]float64
 	level    map[string]string
+	run      map[string]placed   // the first start and the ride, as far as they were done
+	last     *State              // of the last job on the same bike; nil where there is none
 	share    map[string]*float64 // levels read as a share of the band
 	leak     string              // what was last said about leaks, at the second look
 	looked   string              // time of the second look
-	odometer float64             // km; zero while not read
 	warm     warmth              // the last temperature of the oil
 }
 
@@ -29,13 +30,22 @@ type replayer struct {
 // be used is reported and has no effect; it stays in the record. The list of
 // findings refuses only when there is no plan.
 func Replay(c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
+	return ReplayAfter(nil, c, b, events)
+}
+
+// ReplayAfter is Replay that also compares with the last job on the same bike; nil
+// where there is none. What is wrong with that one is not told.
+func ReplayAfter(last *Past, c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
 	p, list := prepare(c, b)
 	if p == nil {
 		return nil, list
 	}
 	r := replayer{planner: p, state: &State{Steps: len(p.plan.Steps)},
 		canceled: map[string]bool{}, done: map[string]bool{}, drained: map[string]float64{},
-		poured: map[string]float64{}, level: map[string]string{}, share: map[string]*float64{}}
+		poured: map[string]float64{}, level: map[string]string{}, share: map[string]*float64{}, run: map[string]placed{}}
+	if last != nil {
+		r.last, _ = Replay(&last.Card, last.Bench, last.Events)
+	}
 	sorted := ordered(events)
 	r.cancel(sorted)
 	for _, e := range sorted {
@@ -44,6 +54,7 @@ func Replay(c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
 		}
 	}
 	r.progress()
+	r.judge()
 	r.balance()
 	r.dueAgain()
 	return r.state, nil
@@ -78,6 +89,7 @@ func (r *replayer) fault(e placed, code, member string, grade finding.Grade, val
 
 // checked reports whether an event can be used at all.
 func (r *replayer) checked(e placed) bool {
+	known, ofStep := e.Kind.known()
 	switch {
 	case e.ID == "":
 		r.fault(e, "missing", "/id", finding.Refuse, "name", "id")
@@ -85,9 +97,9 @@ func (r *replayer) checked(e placed) bool {
 		r.fault(e, "bad-time", "/time", finding.Refuse, "text", shorten(e.Time))
 	case e.Kind == Undo:
 		return false
-	case e.Kind != Done && e.Kind != Reading && e.Kind != Note && e.Kind != Finish && e.Kind != Problem:
+	case !known:
 		r.fault(e, "unknown-event", "/kind", finding.Refuse, "text", shorten(string(e.Kind)))
-	case e.Step != "" && r.stepOf(e.Step) == nil || e.Step == "" && (e.Kind == Done || e.Kind == Reading):
+	case e.Step != "" && r.stepOf(e.Step) == nil || e.Step == "" && ofStep:
 		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", shorten(e.Step))
 	case e.Kind == Done && r.stepOf(e.Step).After && r.leak == "":
 		r.fault(e, "leak-not-said", "/step", finding.Refuse)
@@ -121,6 +133,9 @@ func (r *replayer) apply(e placed) {
 	switch e.Kind {
 	case Done:
 		r.done[e.Step] = true
+		if e.Step == "first-start" || e.Step == "ride" {
+			r.run[e.Step] = e
+		}
 		if r.stepOf(e.Step).After {
 			r.looked = e.Time
 		}
@@ -128,6 +143,10 @@ func (r *replayer) apply(e placed) {
 		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
 	case Reading:
 		if !r.reading(e) {
+			return
+		}
+	case Saw:
+		if !r.saw(e) {
 			return
 		}
 	case Finish:

@@ -27,8 +27,16 @@ type State struct {
 	// would cancel.
 	LastID   string
 	Findings []finding.Finding
-
 	Problems []Trouble // that stand, the earliest first
+	// Looks are what was seen, and Verdict the word id of the worst of it; empty
+	// when nobody told.
+	Looks   []Looked
+	Verdict string
+	// Warns stand at the steps WarnAt: what came out says stop.
+	Warns  []Warn
+	WarnAt []string
+
+	odometer float64 // km; zero while not read
 }
 
 // Members names the state's members.
@@ -47,8 +55,11 @@ func (s *State) Members(m *wire.Members) {
 	m.String("closed", &s.Closed)
 	wire.Optional(m, "dueAgain", &s.DueAgain)
 	m.String("lastID", &s.LastID)
+	wire.List(m, "looks", &s.Looks)
+	m.String("verdict", &s.Verdict)
+	wire.List(m, "warns", &s.Warns)
+	wire.Texts(m, "warnAt", &s.WarnAt)
 	wire.Findings(m, "findings", &s.Findings)
-
 	wire.List(m, "problems", &s.Problems)
 }
 

@@ -119,6 +119,10 @@ type Step struct {
 	Figures []Shown
 	Asks    []Ask
 	Helps   []Help
+	// Look are the names of the signs that the step asks for, where it looks at
+	// what came out; Sums says that it sums up what was seen.
+	Look []string
+	Sums bool
 	// Must: the job should not go on without it, and the record tells when it
 	// was finished without it.
 	Must bool
@@ -137,5 +141,7 @@ func (s *Step) Members(m *wire.Members) {
 	wire.List(m, "asks", &s.Asks)
 	wire.List(m, "helps", &s.Helps)
 	m.Bool("must", &s.Must)
+	wire.Texts(m, "look", &s.Look)
+	m.Bool("sums", &s.Sums)
 	m.Bool("after", &s.After)
 }

@@ -32,3 +32,23 @@ export async function keepRecords() {
 export async function recordsKept() {
   return (await navigator.storage?.persisted?.().catch(() => false)) ?? false;
 }
+
+/** Pixels of the screen per CSS pixel, and the pinch zoom: what scales the page. */
+export const zoom = () => ({
+  ratio: devicePixelRatio,
+  pinch: globalThis.visualViewport?.scale ?? 1,
+});
+
+/** Calls tell() whenever the page is zoomed, by keys, by fingers, or onto another screen. */
+export function onZoom(tell) {
+  for (const window of [globalThis, globalThis.visualViewport]) {
+    window?.addEventListener('resize', tell);
+  }
+  const again = () => {
+    matchMedia(`(resolution: ${devicePixelRatio}dppx)`).addEventListener('change', again, {
+      once: true,
+    });
+    tell();
+  };
+  again();
+}

@@ -30,6 +30,7 @@ export class Job {
     const job = new Job();
     job.record = record;
     job.events = await store.events(id);
+    job.#last = await lastOf(record);
     const { card, bench } = record;
     const [plan] = await Promise.all([call('plan', { card, bench }), job.#replay(job.events)]);
     job.plan = plan.ok;
@@ -41,9 +42,28 @@ export class Job {
   /** The findings that kept plan or state from being made; empty when all is well. */
   findings = [];
 
-  async #replay(events) {
+  #last; // {card, bench, events} of the last job on the same bike
+
+  /** Replays the events; the job goes on without its last one, should that be too large. */
+  async #ask(events) {
     const { card, bench } = this.record;
-    const answer = await call('replay', { card, bench, events });
+    const answer = await call('replay', { card, bench, events, last: this.#last });
+    if (answer.ok || !this.#last) return answer;
+    this.#last = undefined;
+    return this.#ask(events);
+  }
+
+  /** What the state would be with one more event; nothing is kept. */
+  async try(event) {
+    return (await this.#ask([...this.events, this.#full(event)])).ok;
+  }
+
+  #full(event) {
+    return { id: crypto.randomUUID(), time: this.#now(), ...event };
+  }
+
+  async #replay(events) {
+    const answer = await this.#ask(events);
     if (answer.ok) this.state = answer.ok;
     else this.findings = answer.findings;
     return answer;
@@ -56,7 +76,7 @@ export class Job {
   async add(event) {
     // Another tab may have added to the same job.
     this.events = await store.events(this.record.id);
-    const full = { id: crypto.randomUUID(), time: this.#now(), ...event };
+    const full = this.#full(event);
     const events = [...this.events, full];
     const before = this.state;
     const answer = await this.#replay(events);
@@ -99,4 +119,14 @@ export class Job {
   isDone(id) {
     return (this.state.done ?? []).includes(id);
   }
+}
+
+/** The last job on the same bike that was closed before this one began. */
+async function lastOf({ card: { id }, started }) {
+  const earlier = (await store.jobs()).filter(
+    ({ card, summary }) => card.id === id && summary.finished < started,
+  );
+  const last = earlier.sort((a, b) => (a.summary.finished < b.summary.finished ? 1 : -1))[0];
+  if (!last) return undefined;
+  return { card: last.card, bench: last.bench, events: await store.events(last.id) };
 }

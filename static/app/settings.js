@@ -1,7 +1,13 @@
 import { keepSetting, setting } from './store.js';
 
-/** What a person chose once for all jobs. */
-export const settings = { system: 'metric', theme: 'auto', seenChange: undefined, doneBy: '' };
+/** What a person chose once for all jobs; gauge is {edge, ratio}, as the operation takes them. */
+export const settings = {
+  system: 'metric',
+  theme: 'auto',
+  seenChange: undefined,
+  doneBy: '',
+  gauge: undefined,
+};
 
 /** Reads the settings; without a store they keep their first values. */
 export async function loadSettings() {

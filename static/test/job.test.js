@@ -143,3 +143,39 @@ test('two tabs: each adds to what is stored, not to what it remembers', async ()
   assert.deepEqual([other.isDone('a'), other.isDone('b')], [true, true]);
   assert.equal((await again(one)).record.summary.done, 2);
 });
+
+/** A job as it lies in the store, closed then if `finished`. */
+const kept = (id, started, finished, cardId = 'one') =>
+  store.putJob({ id, started, name: id, card: { id: cardId }, bench, summary: { finished } });
+
+test('the core gets the last job on the same bike that was closed before, and what is tried is not kept', async () => {
+  const asked = [];
+  answers.replay = (input) => {
+    asked.push(input);
+    return replay(input);
+  };
+  await kept('first', '2026-01-01T08:00:00.000Z', '2026-01-01T10:00:00.000Z');
+  await kept('last', '2026-05-01T08:00:00.000Z', '2026-05-01T10:00:00.000Z');
+  await kept('open', '2026-06-01T08:00:00.000Z');
+  await kept('strange', '2026-06-02T08:00:00.000Z', '2026-06-02T10:00:00.000Z', 'two');
+  await kept('later', '2026-09-01T08:00:00.000Z', '2026-09-01T10:00:00.000Z');
+  await kept('now', '2026-07-01T08:00:00.000Z');
+  const seen = { id: 'e', time: '2026-05-01T09:00:00.000Z', kind: 'look', step: 'a' };
+  await store.addEvent(await store.job('last'), seen);
+  const job = await Job.open('now');
+  assert.deepEqual(asked.at(-1).last, { card: { id: 'one' }, bench, events: [seen] });
+  const state = await job.try({ kind: 'done', step: 'a' });
+  assert.deepEqual(state.done, ['a']);
+  assert.ok(!job.isDone('a'));
+  assert.deepEqual((await again(job)).events, []);
+  await Job.open('first');
+  assert.equal(asked.at(-1).last, undefined);
+});
+
+test('a last job that is too much does not keep this one from opening', async () => {
+  answers.replay = (input) =>
+    input.last ? { findings: [{ code: 'too-large', where: '/' }] } : replay(input);
+  const job = await Job.open('now');
+  assert.equal(job.state.next, 'b');
+  assert.deepEqual(job.findings, []);
+});

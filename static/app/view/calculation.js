@@ -47,7 +47,7 @@ export class Calculation {
   async #work() {
     const asked = ++this.#asked;
     const { op } = this.#form;
-    const answer = await call(op, { ...this.#fields.values, system: settings.system });
+    const answer = await call(op, { ...this.#fields.given(), system: settings.system });
     if (asked !== this.#asked) return; // something else was typed meanwhile
     this.#answer = answer;
     this.#app.redraw();

@@ -10,6 +10,8 @@ export class Control {
   awake = false;
   told = null; // {event, findings}: what was just entered, and what was found about it
   typed = new Map(); // what stands in fields and is not kept yet: field -> event
+  forms = null; // the fields of a look
+  look = null; // the one on the screen
   view; // undefined for one step, or 'steps'
   stepId; // of the step shown; undefined for the next one
   #busy = false;
@@ -29,6 +31,7 @@ export class Control {
     if (this.view === view && this.stepId === stepId) return false;
     this.told = null;
     this.typed.clear();
+    this.look = null;
     this.view = view;
     this.stepId = stepId;
     return true;

@@ -29,6 +29,17 @@ export class Fields {
     this.#changed();
   }
 
+  /** Reports whether a field is asked for, as things stand. */
+  #asked = ({ on, when }) => !on || when.includes(this.values[on]);
+
+  /** Reports whether the field of that name is asked for. */
+  asks = (name) => this.#form.fields.some((f) => f.name === name && this.#asked(f));
+
+  /** What is given to the fields that are asked for. */
+  given() {
+    return Object.fromEntries(Object.entries(this.values).filter(([name]) => this.asks(name)));
+  }
+
   /** The field that a finding is about, drawn beside it; undefined for another. */
   place({ where }) {
     const [, name] = where.split('/');
@@ -36,7 +47,7 @@ export class Fields {
   }
 
   draw(found) {
-    const { fields } = this.#form;
+    const fields = this.#form.fields.filter(this.#asked);
     const front = fields.filter((f) => f.needed || f.front);
     const more = fields.filter((f) => !front.includes(f));
     const open = more.some(

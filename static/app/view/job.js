@@ -8,6 +8,7 @@ import { asks } from './ask.js';
 import { Control } from './control.js';
 import { figureRow, findings, warning } from './figure.js';
 import { helps } from './helps.js';
+import { look, looks } from './look.js';
 import { note } from './note.js';
 import { stick } from './stick.js';
 import { allSteps, closing } from './steps.js';
@@ -19,6 +20,7 @@ import { stops, wrong } from './trouble-job.js';
  */
 export async function job([id, view, stepId], app) {
   const work = await app.keep(() => Job.open(id));
+  const forms = await looks();
   const screen = { name: 'job', tab: 'bikes', title: work?.record.name ?? t('nav.bikes') };
   if (!work?.plan || !work.state) {
     screen.draw = () =>
@@ -27,6 +29,7 @@ export async function job([id, view, stepId], app) {
     return screen;
   }
   const control = new Control(work, app);
+  control.forms = forms;
   control.move([id, view, stepId]);
   screen.holds = (parts) => control.holds(parts);
   screen.move = (parts) => control.move(parts);
@@ -64,11 +67,13 @@ function oneStep(work, step, control) {
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
       </h1>
+      ${work.state.warnAt?.includes(step.id) ? work.state.warns.map(warning) : nothing}
       ${(step.warns ?? []).map(warning)}
       <p class="do">${t(`${step.word}.do`, step.values)}</p>
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
       ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing}
-      ${asks(work, step, control)} ${helps(step, work.state)} ${wrong(work, step)}
+      ${look(work, step, control)} ${asks(work, step, control)} ${helps(step, work.state)}
+      ${wrong(work, step)}
       <details class="why">
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>

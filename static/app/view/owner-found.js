@@ -3,10 +3,14 @@ import { t } from '../words.js';
 
 /** What oil, plug and filter said, as it was written down in the job. */
 export function found({ state, ...work }) {
-  const { oils = [], notes = [], readings = [] } = state;
+  const { oils = [], notes = [], readings = [], looks = [] } = state;
   const leak = readings.findLast(({ what }) => what === 'leak')?.texts[0];
   const lines = [
     ...oils.filter(({ caught }) => caught).map(({ role, caught }) => `${t(role)}: ${t(caught)}`),
+    ...looks.map(
+      ({ step, told = [], verdict }) =>
+        `${name(work, step)}: ${[...told, verdict].map((word) => t(word)).join(', ')}`,
+    ),
     leak && `${t('ask.leak')} ${t(leak.slice(1))}`,
     ...notes.map(({ step, text }) => (step ? `${name(work, step)}: ${text}` : text)),
   ].filter(Boolean);

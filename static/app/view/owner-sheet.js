@@ -9,6 +9,7 @@ import { paper, part } from './paper.js';
 /** "#/sheet/JOB": one page about a job for the owner of the bike. */
 export async function ownerSheet([id], app) {
   await loadWordsOf('paper');
+  await loadWordsOf('bench'); // for what came out
   const work = await app.keep(() => Job.open(id));
   const title = t('paper.owner');
   const screen = { name: 'sheet', tab: 'record', title };

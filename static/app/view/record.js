@@ -2,15 +2,17 @@ import { html, nothing } from 'lit-html';
 import { Job } from '../job.js';
 import { address } from '../router.js';
 import * as store from '../store.js';
-import { t, text, when } from '../words.js';
+import { loadWordsOf, t, text, when } from '../words.js';
 import { findings, standing } from './figure.js';
 import { problems } from './trouble-job.js';
+import { seen } from './verdict.js';
 
 /** The record: the list of jobs, or "#/record/ID", one job on a page. */
 export async function record([id], app) {
   const screen = { name: 'record', tab: 'record', title: t('record.title') };
   if (id) {
     const work = await app.keep(() => Job.open(id));
+    await loadWordsOf('bench').catch(() => {}); // for what came out
     screen.draw = () =>
       work?.state
         ? one(work)
@@ -71,7 +73,7 @@ function one(work) {
     ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
     <p><a class="button quiet" href=${address('sheet', job.id)}>${t('record.sheet')}</a></p>
     ${part('record.warnings', findings(warnings), warnings.length)}
-    ${part('record.problems', problems(work), state.problems?.length)}
+    ${part('record.problems', problems(work), state.problems?.length)} ${seen(work)}
     ${part('record.oils', oils.map(balance), oils.length)}
     ${
       dueAgain

@@ -118,6 +118,7 @@ async function secondLook(page) {
   await tap(page, words('job.done'));
   await untilSeen(page, words('finding.leak-not-said'));
   await choose(page, words('leak.dry'));
+  await untilSeen(page, words('job.kept', { value: words('leak.dry') }));
   await tap(page, words('job.done'));
   await tap(page, words('nav.record'), 'link');
   await untilSeen(page, words('record.closed'));

@@ -90,3 +90,16 @@ export const under = (page, title) =>
     const found = all.find((h) => h.textContent.replace(/\s+/g, ' ').trim() === text);
     return found?.closest('article, section').innerText.replace(/\s+/g, ' ');
   }, title);
+
+/** Answers a question that has a list of answers, by the words of both. */
+export async function answer(page, label, text) {
+  const find = (want) =>
+    [...document.querySelectorAll('select')].find(({ labels }) =>
+      [...labels].some((l) => l.textContent.trim() === want),
+    );
+  const found = await page.waitForFunction(find, { polling, timeout: patience }, label);
+  const list = found.asElement();
+  const option = (element, want) =>
+    [...element.options].find((o) => o.textContent.trim() === want)?.value;
+  await list.select(await list.evaluate(option, text));
+}

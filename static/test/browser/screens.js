@@ -1,7 +1,7 @@
 // Every screen of the page, each with the way to it.
 import { ownCard, packOf, paste, tick } from './cards-page.js';
 import { goTo } from './job-page.js';
-import { choose, tap, tapText, type, untilSeen } from './person.js';
+import { answer, choose, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const gappy = sampleCard('hallowmoor-drover-1700');
@@ -20,6 +20,13 @@ const calculation = (op, given) => async (page) => {
   await goTo(page, `#/bench/${op}/${encodeURIComponent(JSON.stringify(given))}`);
   await untilSeen(page, words(`calc.${op}`));
   await tap(page, words('bench.work'));
+  await openAll(page);
+};
+
+const flakes = async (page) => {
+  await step('look-filter-filter')(page);
+  await answer(page, words('ask.found'), words('bit.flakes'));
+  await untilSeen(page, words('debris.watch'));
   await openAll(page);
 };
 
@@ -50,6 +57,19 @@ export const screens = {
     await tap(page, words('job.keep'));
     await untilSeen(page, words('finding.not-a-number', { text: 'four' }));
   },
+  'look with a stop': async (page) => {
+    await step('look-magnet-drain')(page);
+    await answer(page, words('ask.found'), words('bit.part'));
+    await untilSeen(page, words('debris.stop'));
+    await openAll(page);
+  },
+  'gauge, not matched': flakes,
+  'gauge, being matched': async (page) => {
+    await flakes(page);
+    await tap(page, words('gauge.match'));
+    await untilSeen(page, words('gauge.match.how'));
+  },
+  deciding: step('decide'),
   'all steps': (page) => goTo(page, '#/job/open-job/steps'),
   closing: async (page) => {
     await goTo(page, '#/job/ready-job');

@@ -1,0 +1,136 @@
+package debris
+
+import "sort"
+
+// Asked is one thing of a sign that a person is asked for.
+type Asked struct {
+	Name   string
+	Words  []string // to choose from; none: yes or no
+	Family string   // stem of the words' ids
+	Front  bool     // asked at once
+	// From and to are the first and last of the bits with which alone it is asked;
+	// 0: always.
+	from, to int
+}
+
+// Asks are what makes up a sign, in the order of asking: of the calculation, of a
+// step that looks, and of what is kept.
+var Asks = [...]Asked{
+	{Name: "found", Words: Bits, Family: "bit.", Front: true},
+	{Name: "size", Words: Sizes, Family: "bit-size.", Front: true, from: Flakes, to: Sealant},
+	{Name: "amount", Words: Amounts, Family: "bit-amount.", Front: true, from: Flakes, to: Sealant},
+	{Name: "colour", Words: Colours, Family: "bit-colour.", Front: true, from: Flakes, to: Chip},
+	{Name: "oil", Words: Oils, Family: "oil-look.", Front: true},
+	{Name: "noise", Front: true},
+	{Name: "lamp", Front: true},
+	{Name: "more"},
+	{Name: "firstService"},
+}
+
+// When lists the bits with which alone it is asked; none: always.
+func (a *Asked) When() []string {
+	if a.from == 0 {
+		return nil
+	}
+	return Bits[a.from-1 : a.to]
+}
+
+// Set takes in the answer to the nth of Asks: a word's place, from 1, or 1 for yes.
+func (s *Sign) Set(n, answer int) {
+	switch n {
+	case 0:
+		s.Bit = answer
+	case 1:
+		s.Size = answer
+	case 2:
+		s.Amount = answer
+	case 3:
+		s.Colour = answer
+	case 4:
+		s.Oil = answer
+	case 5:
+		s.Noise = answer > 0
+	case 6:
+		s.Lamp = answer > 0
+	case 7:
+		s.More = answer > 0
+	case 8:
+		s.FirstService = answer > 0
+	}
+}
+
+// Yes and No are the answers where there is nothing to choose from.
+const (
+	Yes = "yes"
+	No  = "no"
+)
+
+// Read makes a sign of answers by their names. Wrong are the names of those that
+// can't be read, in a fixed order, whether the name or the answer is unknown.
+func Read(answers map[string]string) (s Sign, wrong []string) {
+	known := 0
+	for n := range Asks {
+		text, given := answers[Asks[n].Name]
+		if given {
+			known++
+		}
+		if answer := Asks[n].read(text); answer < 0 {
+			wrong = append(wrong, Asks[n].Name)
+		} else {
+			s.Set(n, answer)
+		}
+	}
+	if known == len(answers) {
+		return s, wrong
+	}
+	var strange []string
+	for name := range answers {
+		if !isAsked(name) {
+			strange = append(strange, name)
+		}
+	}
+	sort.Stable(sort.StringSlice(strange)) // package sort has one body for all: see job
+	return s, append(wrong, strange...)
+}
+
+// read gives an answer's number, 0 for none and -1 for one that isn't known.
+func (a *Asked) read(text string) int {
+	if text == "" {
+		return 0
+	}
+	if len(a.Words) == 0 {
+		switch text {
+		case Yes:
+			return 1
+		case No:
+			return 0
+		}
+	}
+	for n, w := range a.Words {
+		if w == text {
+			return n + 1
+		}
+	}
+	return -1
+}
+
+// Word is the word id of what was answered, "" where that was nothing or no.
+func (a *Asked) Word(answers map[string]string) string {
+	switch text := answers[a.Name]; {
+	case text == "" || text == No:
+		return ""
+	case len(a.Words) == 0:
+		return "ask." + a.Name
+	default:
+		return a.Family + text
+	}
+}
+
+func isAsked(name string) bool {
+	for n := range Asks {
+		if Asks[n].Name == name {
+			return true
+		}
+	}
+	return false
+}

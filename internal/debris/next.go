@@ -1,0 +1,52 @@
+package debris
+
+// action is a set of what to do next.
+type action uint
+
+// What to do next: common practice, no source.
+const (
+	noStart  action = 1 << iota // neither start nor ride it
+	thread                      // a new thread in the hole
+	measure                     // measure and count the pieces
+	photo                       // beside a ruler
+	keep                        // keep the pieces for whoever opens the engine
+	cut                         // cut the filter open
+	strainer                    // clean the strainer before oil goes in
+	sample                      // oil to a laboratory
+	pressure                    // have the oil pressure measured, hot
+	open                        // ask someone who may open the engine
+	twice                       // once mended, change the oil twice
+	short                       // new oil and filter, 20 to 30 minutes, open the filter again
+	soon                        // new oil and filter, look again after 200 to 500 km
+	half                        // look again after half the usual distance
+	hotRide                     // one long hot ride
+)
+
+// Actions are their names, in the order of doing.
+var Actions = []string{"no-start", "thread", "measure", "photo", "keep", "cut", "strainer", "sample", "pressure", "open", "twice", "short", "soon", "half", "hot-ride"}
+
+// onTheRoad are those that want the engine to run.
+const onTheRoad = short | soon | half | hotRide
+
+// Next lists what to do next after a judgement, in the order of doing. Where the
+// verdict is to stop, nothing is told for which the engine must run; of two
+// distances the shorter counts.
+func Next(verdict Verdict, reasons []Reason) []string {
+	var all action
+	for _, r := range reasons {
+		all |= r.next
+	}
+	if verdict == Stop {
+		all = all&^onTheRoad | noStart
+	}
+	if all&soon > 0 {
+		all &^= half
+	}
+	var names []string
+	for n := range Actions {
+		if all&(1<<n) > 0 {
+			names = append(names, Actions[n])
+		}
+	}
+	return names
+}

@@ -1,0 +1,179 @@
+package job
+
+import (
+	"tidysump/internal/card"
+	"tidysump/internal/debris"
+	"tidysump/internal/finding"
+	"tidysump/internal/wire"
+)
+
+// Past is an earlier job on the same bike.
+type Past struct {
+	Card   card.Card
+	Bench  Bench
+	Events []Event
+}
+
+// Members names the members of an earlier job.
+func (p *Past) Members(m *wire.Members) {
+	m.Lenient()
+	m.Object("card", &p.Card, wire.Required)
+	m.Object("bench", &p.Bench)
+	wire.List(m, "events", &p.Events)
+}
+
+// Looked is what was seen at a step, judged.
+type Looked struct {
+	ID    string // of the event
+	Time  string
+	Step  string
+	Signs map[string]string // as they were given
+	Told  []string          // word ids of the same
+	// Verdict is a word id; Reasons are findings, the worst first; Next are word
+	// ids of what to do, in the order of doing.
+	Verdict string
+	Reasons []finding.Finding
+	Next    []string
+	// Compared is what the last job on this bike saw at the same step, and how
+	// this differs: one finding, or none where it didn't look.
+	Compared []finding.Finding
+
+	sign    debris.Sign
+	verdict debris.Verdict
+}
+
+// Members names the members of a look.
+func (l *Looked) Members(m *wire.Members) {
+	m.String("id", &l.ID)
+	m.String("time", &l.Time)
+	m.String("step", &l.Step)
+	m.TextMap("signs", &l.Signs)
+	wire.Texts(m, "told", &l.Told)
+	m.String("verdict", &l.Verdict)
+	wire.Findings(m, "reasons", &l.Reasons)
+	wire.Texts(m, "next", &l.Next)
+	wire.Findings(m, "compared", &l.Compared)
+}
+
+// saw takes in what was seen, in place of what was seen at the same step
+// before, and reports whether it counts.
+func (r *replayer) saw(e placed) bool {
+	if len(r.stepOf(e.Step).Look) == 0 {
+		r.fault(e, "not-asked", "/kind", finding.Refuse, "text", string(e.Kind))
+		return false
+	}
+	sign, wrong := debris.Read(e.Signs)
+	for _, name := range wrong {
+		r.fault(e, "unknown-sign", "/signs", finding.Refuse, "name", shorten(name), "text", shorten(e.Signs[name]))
+	}
+	if len(wrong) > 0 {
+		return false
+	}
+	kept := r.state.Looks[:0]
+	for _, l := range r.state.Looks {
+		if l.Step != e.Step {
+			kept = append(kept, l)
+		}
+	}
+	r.state.Looks = append(kept, Looked{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign})
+	return true
+}
+
+// judge judges all that was seen. A noise or the lamp belongs to the engine and not
+// to the place where somebody told of it: it counts for each look.
+func (r *replayer) judge() {
+	var noise, lamp, unsaid bool
+	for i := range r.state.Looks {
+		noise = noise || r.state.Looks[i].sign.Noise
+		lamp = lamp || r.state.Looks[i].sign.Lamp
+	}
+	worst, stopped := debris.Unsaid, ""
+	for i := range r.state.Looks {
+		l := &r.state.Looks[i]
+		sign := l.sign
+		sign.Noise, sign.Lamp = noise, lamp
+		if r.compare(l) == debris.More && l.Signs["more"] != debris.No {
+			sign.More = true
+		}
+		l.judge(&sign)
+		worst = max(worst, l.verdict)
+		unsaid = unsaid || l.verdict == debris.Unsaid
+		if l.verdict == debris.Stop && (stopped == "" || l.Time < stopped) {
+			stopped = l.Time
+		}
+	}
+	if unsaid && worst == debris.Normal {
+		worst = debris.Unsaid // somebody looked and didn't tell: that is not nothing
+	}
+	if len(r.state.Looks) > 0 {
+		r.state.Verdict = "debris." + debris.Verdicts[worst]
+	}
+	if stopped != "" {
+		r.stop(stopped)
+	}
+}
+
+func (l *Looked) judge(sign *debris.Sign) {
+	for n := range debris.Asks {
+		if w := debris.Asks[n].Word(l.Signs); w != "" {
+			l.Told = append(l.Told, w)
+		}
+	}
+	verdict, reasons := debris.Judge(sign)
+	l.verdict, l.Verdict = verdict, "debris."+debris.Verdicts[verdict]
+	for _, reason := range reasons {
+		grade := finding.Doubt
+		if reason.Verdict <= debris.Normal {
+			grade = finding.Note
+		}
+		l.Reasons = append(l.Reasons, finding.Finding{Code: reason.Code, Grade: grade})
+	}
+	for _, action := range debris.Next(verdict, reasons) {
+		l.Next = append(l.Next, "next."+action)
+	}
+}
+
+// compare holds a look against that of the last job at the same step.
+func (r *replayer) compare(l *Looked) debris.Comparison {
+	if r.last == nil {
+		return debris.Apart
+	}
+	for i := range r.last.Looks {
+		before := &r.last.Looks[i]
+		if before.Step != l.Step {
+			continue
+		}
+		c := debris.Compare(&l.sign, &before.sign)
+		at := "@look.distance-unknown"
+		if r.last.odometer > 0 {
+			at = r.distance(r.last.odometer)[0]
+		}
+		l.Compared = []finding.Finding{{Code: debris.Comparisons[c], Grade: finding.Note,
+			Values: finding.Values("at", at, "found", before.found(), "verdict", "@"+before.Verdict)}}
+		return c
+	}
+	return debris.Apart
+}
+
+// found is what was seen, as a value of a sentence.
+func (l *Looked) found() string {
+	if w := l.sign.Word(); w != "" {
+		return "@" + w
+	}
+	return "@not-known"
+}
+
+// stop warns at the steps that fill, start and ride, and tells which of the latter
+// were done all the same: the person decides, the record says so.
+func (r *replayer) stop(since string) {
+	r.state.Warns = []Warn{{signalOf("found-stop"), "caution.found-stop"}}
+	for _, s := range r.plan.Steps {
+		if s.Stage != Fill && s.ID != "ride" {
+			continue
+		}
+		r.state.WarnAt = append(r.state.WarnAt, s.ID)
+		if e, done := r.run[s.ID]; done && e.Time > since {
+			r.fault(e, "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
+		}
+	}
+}

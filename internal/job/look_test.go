@@ -1,0 +1,241 @@
+package job_test
+
+import (
+	"slices"
+	"strconv"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/debris"
+	"tidysump/internal/job"
+	"tidysump/internal/wire"
+)
+
+const bike = "tessaly-corda-650"
+
+// lookAt is a look in that minute.
+func lookAt(id string, minute int, step string, signs ...string) job.Event {
+	e := job.Event{ID: id, Time: "2026-11-25T10:" + strconv.Itoa(10+minute) + ":00.000Z", Kind: job.Saw, Step: step, Signs: map[string]string{}}
+	for i := 0; i < len(signs); i += 2 {
+		e.Signs[signs[i]] = signs[i+1]
+	}
+	return e
+}
+
+func event(id string, minute int, kind job.EventKind, step, of string) job.Event {
+	e := lookAt(id, minute, step)
+	e.Kind, e.Of, e.Signs = kind, of, nil
+	return e
+}
+
+func after(t *testing.T, last *job.Past, events ...job.Event) *job.State {
+	t.Helper()
+	s, list := job.ReplayAfter(last, sample(t, bike), job.Bench{}, events)
+	if s == nil {
+		t.Fatalf("no state: %v", list)
+	}
+	return s
+}
+
+func codes(s *job.State) []string {
+	var list []string
+	for _, f := range s.Findings {
+		list = append(list, f.Code)
+	}
+	return list
+}
+
+func TestLook_Verdict(t *testing.T) {
+	paste := lookAt("a", 1, "look-oil", "found", "paste", "oil", "dark")
+	flakes := lookAt("b", 2, "look-filter-filter", "found", "flakes", "size", "two", "amount", "few")
+	silent := lookAt("c", 3, "look-magnet-drain")
+	for _, c := range []struct {
+		what   string
+		events []job.Event
+		want   string
+	}{
+		{"nobody looked", nil, ""},
+		{"paste", []job.Event{paste}, "debris.normal"},
+		{"the worst counts", []job.Event{paste, flakes}, "debris.watch"},
+		{"a look that tells nothing is not normal", []job.Event{silent}, "debris.unsaid"},
+		{"nor does paste elsewhere make it so", []job.Event{paste, silent}, "debris.unsaid"},
+		{"but it hides nothing", []job.Event{flakes, silent}, "debris.watch"},
+		{"a noise told with the oil counts for the filter too", []job.Event{flakes, lookAt("d", 4, "look-oil", "found", "paste", "noise", "yes")}, "debris.stop"},
+		{"the same step again replaces it", []job.Event{flakes, lookAt("e", 5, "look-filter-filter", "found", "paste")}, "debris.normal"},
+		{"and undone, it counts again", []job.Event{flakes, lookAt("e", 5, "look-filter-filter", "found", "paste"), event("u", 6, job.Undo, "", "e")}, "debris.watch"},
+		{"undone", []job.Event{flakes, event("u", 6, job.Undo, "", "b")}, ""},
+	} {
+		if s := after(t, nil, c.events...); s.Verdict != c.want {
+			t.Errorf("%s: %q, want %q; looks %+v", c.what, s.Verdict, c.want, s.Looks)
+		}
+	}
+}
+
+// Each wrong sign is one finding, and the look that holds it doesn't count.
+func TestLook_Refused(t *testing.T) {
+	for _, c := range []struct {
+		event job.Event
+		want  []string
+	}{
+		{lookAt("a", 1, "look-oil", "found", "cheese", "oil", "dark", "noise", "maybe", "smell", "sweet"), []string{"unknown-sign", "unknown-sign", "unknown-sign"}},
+		{lookAt("a", 1, "measure-engine", "found", "paste"), []string{"not-asked"}},
+		{lookAt("a", 1, "", "found", "paste"), []string{"unknown-step"}},
+		{lookAt("a", 1, "look-nowhere", "found", "paste"), []string{"unknown-step"}},
+	} {
+		s := after(t, nil, c.event)
+		if !slices.Equal(codes(s), c.want) || len(s.Looks) > 0 || s.Verdict != "" || s.LastID != "" {
+			t.Errorf("%+v: %v, want %v; state %s", c.event, s.Findings, c.want, wire.Write(s))
+		}
+	}
+}
+
+// A stop warns at every step that fills, starts or rides and at no other; done all
+// the same, it is told; done before anybody saw it, it is not.
+func TestLook_Stop(t *testing.T) {
+	milky := lookAt("a", 5, "look-oil", "oil", "milky")
+	s := after(t, nil, milky)
+	if s.Verdict != "debris.stop" || len(s.Warns) != 1 || s.Warns[0].Signal != job.Warning || len(codes(s)) > 0 {
+		t.Fatalf("milky oil: %s", wire.Write(s))
+	}
+	plan, _ := job.Make(sample(t, bike), job.Bench{})
+	for _, step := range plan.Steps {
+		want := step.Stage == job.Fill || step.ID == "ride"
+		if got := slices.Contains(s.WarnAt, step.ID); got != want {
+			t.Errorf("%s: warned %v, want %v", step.ID, got, want)
+		}
+	}
+	if s := after(t, nil, milky, event("b", 6, job.Done, "first-start", "")); !slices.Equal(codes(s), []string{"run-despite-stop"}) {
+		t.Errorf("started all the same: %v", s.Findings)
+	}
+	if s := after(t, nil, milky, event("b", 4, job.Done, "first-start", "")); len(s.Findings) > 0 {
+		t.Errorf("started before: %v", s.Findings)
+	}
+	if s := after(t, nil, milky, event("u", 6, job.Undo, "", "a")); len(s.Warns) > 0 || len(s.WarnAt) > 0 {
+		t.Errorf("undone: %s", wire.Write(s))
+	}
+}
+
+func past(t *testing.T, events ...job.Event) *job.Past {
+	return &job.Past{Card: *sample(t, bike), Events: events}
+}
+
+func TestLook_Compared(t *testing.T) {
+	const step = "look-magnet-drain"
+	odometer := event("o", 0, job.Reading, "identify", "")
+	odometer.What, odometer.Value = job.AskOdometer, "12 340 km"
+	fuzz := past(t, odometer, lookAt("a", 1, step, "found", "fuzz"))
+	for _, c := range []struct {
+		what    string
+		last    *job.Past
+		now     job.Event
+		verdict string
+		code    string
+	}{
+		{"more", fuzz, lookAt("n", 1, step, "found", "glitter"), "debris.stop", "look-more"},
+		{"the person says it isn't", fuzz, lookAt("n", 1, step, "found", "glitter", "more", "no"), "debris.watch", "look-more"},
+		{"less", fuzz, lookAt("n", 1, step, "found", "paste"), "debris.normal", "look-less"},
+		{"the person says it is more", fuzz, lookAt("n", 1, step, "found", "paste", "more", "yes"), "debris.watch", "look-less"},
+		{"the same", fuzz, lookAt("n", 1, step, "found", "fuzz"), "debris.normal", "look-same"},
+		{"another thing", fuzz, lookAt("n", 1, step, "found", "clutch"), "debris.watch", "look-apart"},
+		{"another place", fuzz, lookAt("n", 1, "look-oil", "found", "glitter"), "debris.watch", ""},
+		{"no last job", nil, lookAt("n", 1, step, "found", "glitter"), "debris.watch", ""},
+		{"the last one undone", past(t, lookAt("a", 1, step, "found", "fuzz"), event("u", 2, job.Undo, "", "a")), lookAt("n", 1, step, "found", "glitter"), "debris.watch", ""},
+	} {
+		s := after(t, c.last, c.now)
+		code := ""
+		for _, f := range s.Looks[0].Compared {
+			code = f.Code
+			if f.Values["at"] != "12340 km" || f.Values["found"] != "@bit.fuzz" || f.Values["verdict"] != "@debris.normal" {
+				t.Errorf("%s: %v", c.what, f.Values)
+			}
+		}
+		if s.Verdict != c.verdict || code != c.code {
+			t.Errorf("%s: %s %q, want %s %q", c.what, s.Verdict, code, c.verdict, c.code)
+		}
+	}
+}
+
+// What is wrong with the last job is not told, and changes nothing.
+func TestReplayAfter_NothingLeaks(t *testing.T) {
+	now := lookAt("n", 1, "look-magnet-drain", "found", "glitter")
+	want := string(wire.Write(after(t, nil, now)))
+	bad := past(t, job.Event{ID: "x"}, lookAt("y", 1, "look-nowhere"), event("z", 2, job.Undo, "", "none"))
+	if got := string(wire.Write(after(t, bad, now))); got != want {
+		t.Errorf("after a bad job:\n%s\nwant\n%s", got, want)
+	}
+	bad.Bench.Place = "the moon"
+	if got := string(wire.Write(after(t, bad, now))); got != want {
+		t.Errorf("after a job without a plan:\n%s\nwant\n%s", got, want)
+	}
+}
+
+// Whatever was seen and in whatever order it comes in: the verdict is never better
+// than the worst look, and every word is in the catalogue.
+func TestLook_Everything(t *testing.T) {
+	c := sample(t, bike)
+	rapid.Check(t, func(t *rapid.T) {
+		last, events := drawLooks(t, "a"), drawLooks(t, "b")
+		merged := rapid.Permutation(append(slices.Clone(events), someOf(t, events)...)).Draw(t, "merged")
+		s, _ := job.ReplayAfter(&job.Past{Card: *c, Events: last}, c, job.Bench{}, events)
+		other, _ := job.ReplayAfter(&job.Past{Card: *c, Events: last}, c, job.Bench{}, merged)
+		if got, want := canonical(t, other, merged), canonical(t, s, events); got != want {
+			t.Fatalf("in order:\n%s\nmerged:\n%s", want, got)
+		}
+		seen := map[string]bool{}
+		for _, l := range s.Looks {
+			if seen[l.Step] {
+				t.Fatalf("two looks at %s", l.Step)
+			}
+			seen[l.Step] = true
+			if rank(s.Verdict) < rank(l.Verdict) {
+				t.Fatalf("%s of all, and %s of %+v", s.Verdict, l.Verdict, l)
+			}
+			for _, f := range append(l.Compared, l.Reasons...) {
+				sayIn(t, benchWords, "finding."+f.Code, f.Values)
+			}
+			for _, id := range append(append(l.Told, l.Next...), l.Verdict) {
+				sayIn(t, benchWords, id, nil)
+			}
+		}
+		if (len(s.Warns) > 0) != (s.Verdict == "debris.stop") {
+			t.Fatalf("%s, and warned %v", s.Verdict, s.Warns)
+		}
+	})
+}
+
+// rank orders the verdicts of a job: not to know is worse than normal.
+func rank(verdict string) int {
+	return slices.Index([]string{"", "debris.normal", "debris.unsaid", "debris.watch", "debris.stop"}, verdict)
+}
+
+func drawLooks(t *rapid.T, prefix string) []job.Event {
+	var list []job.Event
+	for i := range rapid.IntRange(0, 6).Draw(t, "looks") {
+		e := job.Event{ID: prefix + strconv.Itoa(i), Time: drawTime(t), Kind: job.Saw,
+			Step: pick(t, "step", "look-oil", "look-magnet-drain", "look-filter-filter"), Signs: drawSigns(t)}
+		list = append(list, e)
+		if rapid.IntRange(0, 4).Draw(t, "undone") == 0 {
+			list = append(list, job.Event{ID: "u" + e.ID, Time: drawTime(t), Kind: job.Undo, Of: e.ID})
+		}
+	}
+	return list
+}
+
+// drawSigns draws the answers of a look; now and then one that isn't any.
+func drawSigns(t *rapid.T) map[string]string {
+	signs := map[string]string{}
+	for _, a := range debris.Asks {
+		words := a.Words
+		if len(words) == 0 {
+			words = []string{debris.Yes, debris.No}
+		}
+		if rapid.Bool().Draw(t, a.Name+" told") {
+			signs[a.Name] = rapid.SampledFrom(words).Draw(t, a.Name)
+		}
+	}
+	if rapid.IntRange(0, 9).Draw(t, "wrong") == 0 {
+		signs["found"] = "cheese"
+	}
+	return signs
+}
