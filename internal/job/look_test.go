@@ -192,10 +192,10 @@ func TestLook_Everything(t *testing.T) {
 				t.Fatalf("%s of all, and %s of %+v", s.Verdict, l.Verdict, l)
 			}
 			for _, f := range append(l.Compared, l.Reasons...) {
-				sayIn(t, benchWords, "finding."+f.Code, f.Values)
+				say(t, "finding."+f.Code, f.Values)
 			}
 			for _, id := range append(append(l.Told, l.Next...), l.Verdict) {
-				sayIn(t, benchWords, id, nil)
+				say(t, id, nil)
 			}
 		}
 		if (len(s.Warns) > 0) != (s.Verdict == "debris.stop") {

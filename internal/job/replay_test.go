@@ -130,8 +130,8 @@ func TestReplay_EveryWordIsInTheCatalogue(t *testing.T) {
 		events := append(drawEvents(t, p, "a"), drawGarbage(t, p)...)
 		s := replay(t, c, b, events)
 		for _, f := range s.Findings {
-			sayIn(t, benchWords, "finding."+f.Code, f.Values)
-			sayIn(t, benchWords, "finding."+f.Code+".do", f.Values)
+			say(t, "finding."+f.Code, f.Values)
+			say(t, "finding."+f.Code+".do", f.Values)
 		}
 		for _, o := range s.Oils {
 			say(t, o.Role, nil)

@@ -1,7 +1,6 @@
 package job_test
 
 import (
-	"encoding/json"
 	"maps"
 	"regexp"
 	"strings"
@@ -14,16 +13,7 @@ import (
 	"tidysump/specs"
 )
 
-var catalogue = func() map[string]string {
-	var words map[string]string
-	if err := json.Unmarshal(specs.Words()["en.json"], &words); err != nil {
-		panic(err)
-	}
-	return words
-}()
-
-// benchWords is the whole catalogue: a job and its record say what the bench says.
-var benchWords = specs.EN()
+var catalogue = specs.EN()
 
 var placeholder = regexp.MustCompile(`\{(\w+)\}`)
 
@@ -37,11 +27,6 @@ type reporter interface {
 // a value that is itself a word is filled from the others.
 func say(t reporter, id string, values map[string]string) {
 	t.Helper()
-	sayIn(t, catalogue, id, values)
-}
-
-func sayIn(t reporter, catalogue map[string]string, id string, values map[string]string) {
-	t.Helper()
 	sentence, ok := catalogue[id]
 	if !ok {
 		t.Errorf("the catalogue has no %q", id)
@@ -54,7 +39,7 @@ func sayIn(t reporter, catalogue map[string]string, id string, values map[string
 		if word, isWord := strings.CutPrefix(value, "@"); isWord {
 			others := maps.Clone(values)
 			delete(others, m[1])
-			sayIn(t, catalogue, word, others)
+			say(t, word, others)
 		}
 	}
 }

@@ -1,9 +1,12 @@
 import { route } from './router.js';
-import { t } from './words.js';
+import { loadWordsOf, t } from './words.js';
 import { bikes } from './view/bikes.js';
 
-/** Fetches the screens that the first one can do without; the page asks for them at once after it. */
-export const fetchScreens = () => import('./screens.js');
+/** Fetches the screens that the first one can do without, and their words; the page asks for them at once after it. */
+export async function fetchScreens() {
+  const [part] = await Promise.all([import('./screens.js'), loadWordsOf('work')]);
+  return part;
+}
 
 // A screen is opened with the rest of its address; it says its name, its tab
 // and its title, and draws itself.

@@ -26,9 +26,10 @@ offline.subscribe(() => app.redraw());
 offline.start();
 
 // What the first screen can do without comes after it.
-fetchScreens().catch(() => {}); // the next tap tries again
+const fetched = fetchScreens().catch(() => {}); // the next tap tries again
 loadSettings()
   .then(async () => {
+    await fetched; // what is new is told in words that come with the screens
     app.changelog = await file('changelog.json');
     await firstVisit(app.changelog);
     app.redraw();

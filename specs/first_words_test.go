@@ -1,0 +1,55 @@
+package specs_test
+
+import (
+	"encoding/json"
+	"path"
+	"regexp"
+	"strings"
+	"testing"
+
+	"tidysump/specs"
+)
+
+var importFrom = regexp.MustCompile(`(?s)(?:^|\n)(?:import|export)\b[^;]*?from\s+'(\.[^']+)'`)
+
+// firstPart lists the modules that the first screen is made of: all that main.js
+// imports before it fetches the rest.
+func firstPart(t *testing.T) map[string]string {
+	t.Helper()
+	modules := map[string]string{}
+	var add func(file string)
+	add = func(file string) {
+		if modules[file] != "" || file == "../static/app/files.js" { // made by the build
+			return
+		}
+		modules[file] = readText(t, file)
+		for _, m := range importFrom.FindAllStringSubmatch(modules[file], -1) {
+			add(path.Join(path.Dir(file), m[1]))
+		}
+	}
+	add("../static/app/main.js")
+	return modules
+}
+
+// The first part of the catalogue has just what the first screen says, which
+// doesn't wait for more.
+func TestFirstWords_AreTheFirstScreens(t *testing.T) {
+	var first map[string]string
+	if err := json.Unmarshal(specs.Words()["en.json"], &first); err != nil {
+		t.Fatal(err)
+	}
+	said := map[string]bool{}
+	for file, text := range firstPart(t) {
+		for _, s := range jsTexts(text) {
+			said[s.text] = true
+			if _, here := first[s.text]; !here && catalogue(t)[s.text] != "" && !strings.HasPrefix(s.text, "change.") {
+				t.Errorf("%s says %q, which comes with a later part", file, s.text)
+			}
+		}
+	}
+	for id := range first {
+		if !said[id] && !strings.HasPrefix(id, "layout.") && !strings.HasPrefix(id, "core.") {
+			t.Errorf("%q is in the first part, and the first screen doesn't say it", id)
+		}
+	}
+}
