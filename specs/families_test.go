@@ -9,6 +9,7 @@ import (
 
 	"tidysump/internal/fill"
 	"tidysump/internal/job"
+	"tidysump/internal/quantity"
 	"tidysump/specs"
 )
 
@@ -53,12 +54,26 @@ func planWords(t *testing.T) []family {
 		{"lookup.", slices.Concat(arguments(jobs, "show", 2), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), plain},
 		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque, job.AskLeak, job.AskTemperature}, plain},
+		{"timer.", []string{job.TimeDrain, job.TimeIdle, job.TimeSettle, job.TimeLeak}, plain},
+		{"say.", saidUnits(), []string{"", ".one"}},
 		{"stage.", texts(job.Stages), plain},
 		{"signal.", texts([]job.Signal{job.Danger, job.Warning, job.Caution, job.Notice}), plain},
 		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},
 		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},
 		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},
 	}
+}
+
+// saidUnits are those that a figure of a step may have.
+func saidUnits() []string {
+	var list []string
+	for _, u := range quantity.Units {
+		switch u.Kind {
+		case quantity.Volume, quantity.Torque, quantity.Length, quantity.Temperature, quantity.Distance, quantity.Duration, quantity.Angle:
+			list = append(list, u.ID)
+		}
+	}
+	return list
 }
 
 // schemaWords are the words that a card may use.

@@ -18,6 +18,7 @@ const (
 	Note    EventKind = "note"    // somebody wrote something down: Text
 	Undo    EventKind = "undo"    // the event named by Of never happened
 	Finish  EventKind = "finish"  // the work was ended
+	Timed   EventKind = "timer"   // the timer What of the step was started, and ends at Until
 	Problem EventKind = "problem" // something was wrong: What, with the outcome as Value, and Signs
 	Saw     EventKind = "look"    // somebody looked at what came out: Signs
 )
@@ -34,6 +35,7 @@ var kinds = [...]struct {
 	{Finish, false},
 	{Problem, false},
 	{Saw, true},
+	{Timed, true},
 }
 
 // known reports whether there is such a kind, and whether it belongs to a step.
@@ -59,6 +61,7 @@ type Event struct {
 	Of    string
 	Value string // as typed
 	Text  string
+	Until string // of a timer: when it ends, in the form of Time
 	// Signs are answers by question: of a problem, and of a look by the names of
 	// debris.Asks.
 	Signs map[string]string
@@ -76,6 +79,7 @@ func (e *Event) Members(m *wire.Members) {
 	m.String("of", &e.Of)
 	m.String("value", &e.Value)
 	m.String("text", &e.Text)
+	m.String("until", &e.Until)
 	m.TextMap("signs", &e.Signs)
 }
 

@@ -28,6 +28,9 @@ func drawEvents(t *rapid.T, p *job.Plan, prefix string) []job.Event {
 			e.Kind, e.Step, e.Signs = job.Saw, s.ID, drawSigns(t)
 		case kind < 5 || len(s.Asks) == 0:
 			e.Kind, e.Step = job.Done, s.ID
+			if len(s.Timers) > 0 && kind < 4 {
+				e.Kind, e.What, e.Until = job.Timed, s.Timers[0].What, drawTime(t)
+			}
 		default:
 			a := rapid.SampledFrom(s.Asks).Draw(t, "ask")
 			e.Kind, e.Step, e.What, e.Of, e.Value = job.Reading, s.ID, a.What, a.Of, drawValue(t, a)
@@ -72,7 +75,7 @@ func drawGarbage(t *rapid.T, p *job.Plan) []job.Event {
 		list = append(list, job.Event{
 			ID:   word("id", "", "garbage", "garbage"+strconv.Itoa(i)),
 			Time: word("time", "", "2026-11-25T10:02:00.000Z", "2026-13-25T10:02:00.000Z", "yesterday"),
-			Kind: job.EventKind(word("kind", "", "done", "reading", "note", "undo")),
+			Kind: job.EventKind(word("kind", "", "done", "reading", "note", "undo", "timer")),
 			Step: word("step", steps...), What: word("what", "level", "poured", "odometer"),
 			Of: word("of", "oil0", "garbage", ""), Value: word("value", "1 L", "NaN"), Text: word("text", "", " "),
 		})

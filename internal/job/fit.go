@@ -31,6 +31,11 @@ func (p *planner) put(word string, on subject) {
 			s.Helps = append(s.Helps, h)
 		}
 	}
+	for _, what := range r.timers {
+		if t, ok := p.timer(what, on); ok {
+			s.Timers = append(s.Timers, t)
+		}
+	}
 	p.plan.Steps = append(p.plan.Steps, s)
 }
 

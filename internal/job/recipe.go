@@ -2,7 +2,7 @@ package job
 
 // recipe is what a step always brings with it: the readings it asks for, the
 // figures it shows, the cautions before it, the calculations that answer what it
-// raises, and whether the job should not go on without it or it comes after the job. The word is its id in the catalogue ("step.<word>").
+// raises, the timers it starts, and whether the job should not go on without it or it comes after the job. The word is its id in the catalogue ("step.<word>").
 type recipe struct {
 	word    string
 	must    bool
@@ -12,6 +12,7 @@ type recipe struct {
 	figures []string
 	asks    []string
 	helps   []string
+	timers  []string
 	look    []string // signs asked for, where it looks at what came out
 	sums    bool     // it sums up what was seen
 }
@@ -38,11 +39,11 @@ var recipes = []recipe{
 	{word: "name-plugs", must: true},
 	{word: "guard", warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
 	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
-	{word: "level-found", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}},
+	{word: "level-found", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "peek-off", warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "peek-on", must: true},
 	{word: "warm-up", warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}, helps: []string{"cool"}},
-	{word: "level-found-hot", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}},
+	{word: "level-found-hot", figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: every opening of the circuits of the day, and no other.
 	{word: "tray", perOil: true},
@@ -50,7 +51,7 @@ var recipes = []recipe{
 	{word: "open-drain-plug", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "open-strainer-cap", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "open-strainer-cover", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "run-out", perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}},
+	{word: "run-out", perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
 	{word: "strainer-out", must: true},
 	{word: "filter-off-spin-on", warns: []string{"oil-on-exhaust", "hot-oil"}},
 	{word: "filter-off-cartridge", warns: []string{"oil-on-exhaust", "hot-oil"}},
@@ -93,11 +94,11 @@ var recipes = []recipe{
 	{word: "caps-on", must: true},
 	{word: "filler-on", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "first-start", must: true, warns: []string{"carbon-monoxide", "oil-lamp"}},
-	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}},
+	{word: "first-start", must: true, warns: []string{"carbon-monoxide", "oil-lamp"}, timers: []string{TimeIdle}},
+	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "second-start", warns: []string{"carbon-monoxide"}},
 	// Settle: dry, ridden, level right, waste away, written down.
-	{word: "leak-look", must: true, warns: []string{"hot-oil"}, asks: []string{AskLeak}},
+	{word: "leak-look", must: true, warns: []string{"hot-oil"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
 	{word: "ride", warns: []string{"oil-on-tyre"}},
 	{word: "panel-on", must: true, figures: []string{"torque"}},
 	{word: "waste", warns: []string{"children", "never-ground"}},

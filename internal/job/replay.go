@@ -133,6 +133,7 @@ func (r *replayer) apply(e placed) {
 	switch e.Kind {
 	case Done:
 		r.done[e.Step] = true
+		r.endTimers(e.Step, "")
 		if e.Step == "first-start" || e.Step == "ride" {
 			r.run[e.Step] = e
 		}
@@ -143,6 +144,10 @@ func (r *replayer) apply(e placed) {
 		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
 	case Reading:
 		if !r.reading(e) {
+			return
+		}
+	case Timed:
+		if !r.start(e) {
 			return
 		}
 	case Saw:
@@ -162,7 +167,7 @@ func (r *replayer) apply(e placed) {
 // finish ends the work. A step that must be done and is not is told, and the
 // work stays finished all the same: the person decides, the record says so.
 func (r *replayer) finish(e placed) {
-	r.state.Finished = e.Time
+	r.state.Finished, r.state.Timers = e.Time, nil
 	r.stopped(e)
 	for _, s := range r.plan.Steps {
 		if s.Must && !r.done[s.ID] {

@@ -20,8 +20,10 @@ type State struct {
 	Warmth   *Warmth // what the oil's temperature means; nil while not read
 	Finished string  // time of the finish; empty while the work is under way
 	// Waiting: the work is finished, the second look after the first ride is not.
-	Waiting  bool
-	Closed   string // time at which the second look closed the job
+	Waiting bool
+	Closed  string // time at which the second look closed the job
+	// Timers are those that count, or have rung and were not answered.
+	Timers   []Timer
 	DueAgain *Shown // odometer reading at which the oil is due again
 	// LastID is the id of the last event that still counts: what an undo
 	// would cancel.
@@ -53,6 +55,7 @@ func (s *State) Members(m *wire.Members) {
 	m.String("finished", &s.Finished)
 	m.Bool("waiting", &s.Waiting)
 	m.String("closed", &s.Closed)
+	wire.List(m, "timers", &s.Timers)
 	wire.Optional(m, "dueAgain", &s.DueAgain)
 	m.String("lastID", &s.LastID)
 	wire.List(m, "looks", &s.Looks)

@@ -119,6 +119,7 @@ type Step struct {
 	Figures []Shown
 	Asks    []Ask
 	Helps   []Help
+	Timers  []Timer
 	// Look are the names of the signs that the step asks for, where it looks at
 	// what came out; Sums says that it sums up what was seen.
 	Look []string
@@ -140,6 +141,7 @@ func (s *Step) Members(m *wire.Members) {
 	wire.List(m, "figures", &s.Figures)
 	wire.List(m, "asks", &s.Asks)
 	wire.List(m, "helps", &s.Helps)
+	wire.List(m, "timers", &s.Timers)
 	m.Bool("must", &s.Must)
 	wire.Texts(m, "look", &s.Look)
 	m.Bool("sums", &s.Sums)

@@ -104,6 +104,9 @@ func sayStep(t reporter, s job.Step) {
 	for _, f := range s.Figures {
 		sayShown(t, f)
 	}
+	for _, timer := range s.Timers {
+		sayShown(t, timer.Shown)
+	}
 	for _, a := range s.Asks {
 		say(t, "ask."+a.What, nil)
 		for _, c := range a.Choice {

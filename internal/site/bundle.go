@@ -15,6 +15,7 @@ const (
 	pageEntry   = "app/main.js"
 	workerEntry = "app/core/worker.js"
 	styleEntry  = "style/index.css"
+	laterStyle  = "style/screens.css"
 	wasmExec    = "wasm_exec.js"
 )
 
@@ -25,9 +26,13 @@ func (s *Site) addWorker(o Options) error {
 	})
 }
 
-// addStyle bundles the style sheet with all that it imports.
+// addStyle bundles the style sheet with all that it imports, and that of the
+// screens that come after the first.
 func (s *Site) addStyle(o Options) error {
-	return s.addBundle(o, styleEntry, nil)
+	if err := s.addBundle(o, styleEntry, nil); err != nil {
+		return err
+	}
+	return s.addBundle(o, laterStyle, nil)
 }
 
 // addPage bundles the page's modules, which learn the URL of every file that a

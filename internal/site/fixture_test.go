@@ -16,6 +16,7 @@ var small = map[string]string{
 	"app/greet.js":                 `export const greet = (files) => console.log('greeting', files);`,
 	"app/core/worker.js":           `import 'wasm_exec.js'; fetch(__FILES__['core.wasm']);`,
 	"style/index.css":              `@import './paper.css';`,
+	"style/screens.css":            `.later { top: 0 }`,
 	"style/paper.css":              `body { color: #123456; }`,
 	"sw.js":                        `self.kept = __PRECACHE__; self.version = __VERSION__;`,
 	"manifest.webmanifest":         `{"name":"Small","icons":[{"src":"/icons/a.png"}],"screenshots":[{"src":"icons/screenshot-a.png"}]}`,

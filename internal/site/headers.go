@@ -22,13 +22,14 @@ var contentSecurityPolicy = strings.Join([]string{
 	"trusted-types app lit-html",
 }, "; ")
 
-// permissionsPolicy keeps what a job uses, the screen lock, and the camera, which
-// reads cards from another phone; it gives up the rest that browsers know.
+// permissionsPolicy keeps what a job uses, the screen lock, the camera, which
+// reads cards from another phone, and the microphone, which the phone's own
+// recognition of speech asks for; it gives up the rest that browsers know.
 var permissionsPolicy = strings.Join([]string{
-	"screen-wake-lock=(self)", "camera=(self)", "clipboard-write=()",
+	"screen-wake-lock=(self)", "camera=(self)", "microphone=(self)", "clipboard-write=()",
 	"accelerometer=()", "autoplay=()", "clipboard-read=()", "display-capture=()",
 	"encrypted-media=()", "gamepad=()", "geolocation=()", "gyroscope=()", "hid=()",
-	"idle-detection=()", "local-fonts=()", "magnetometer=()", "microphone=()", "midi=()",
+	"idle-detection=()", "local-fonts=()", "magnetometer=()", "midi=()",
 	"payment=()", "publickey-credentials-get=()", "serial=()", "usb=()",
 	"window-management=()", "xr-spatial-tracking=()",
 }, ", ")

@@ -44,6 +44,7 @@ func TestBuild_Chain(t *testing.T) {
 		{"manifest.webmanifest", s.URL("icons/a.png")},
 		{"manifest.webmanifest", s.URL("icons/screenshot-a.png")},
 		{"sw.js", s.Version},
+		{"app/main.js", s.URL("style/screens.css")},
 		{"style/index.css", "#123456"},
 	} {
 		if c.url == "" || !strings.Contains(s.body(t, c.in), c.url) {

@@ -1,10 +1,11 @@
 import { route } from './router.js';
 import { loadWordsOf, t } from './words.js';
 import { bikes } from './view/bikes.js';
+import { theirStyle } from './later-style.js';
 
 /** Fetches the screens that the first one can do without, and their words; the page asks for them at once after it. */
 export async function fetchScreens() {
-  const [part] = await Promise.all([import('./screens.js'), loadWordsOf('work')]);
+  const [part] = await Promise.all([import('./screens.js'), loadWordsOf('work'), theirStyle()]);
   return part;
 }
 

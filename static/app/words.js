@@ -20,6 +20,12 @@ async function add(name) {
 /** Reports whether the catalogue has a word. */
 export const hasWord = (id) => Object.hasOwn(catalogue, id);
 
+/** What follows a stem in the ids of the catalogue. */
+export const idsOf = (stem) =>
+  Object.keys(catalogue)
+    .filter((id) => id.startsWith(stem))
+    .map((id) => id.slice(stem.length));
+
 /**
  * The sentence of a word id, its {placeholders} filled. A value that begins
  * with "@" is itself a word id, and is filled from the other values.

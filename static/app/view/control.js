@@ -1,20 +1,22 @@
 import { address, go } from '../router.js';
 import { t } from '../words.js';
+import { nextAfter } from './moves.js';
+import { watchTimers } from './timers.js';
 
-// What stands in fields and is not kept yet, by job and field: it outlives the
-// screen, so that a look at a calculation loses nothing.
+// What stands in fields and is not kept yet, by job and field: it outlives the screen.
 const drafts = new Map();
 
 /** What a person can do to a job that is on the screen, one thing at a time. */
 export class Control {
-  awake = false;
+  awake = ''; // what keeps the screen on
+  hands; // reads aloud and listens
   told = null; // {event, findings}: what was just entered, and what was found about it
   typed = new Map(); // what stands in fields and is not kept yet: field -> event
   forms = null; // the fields of a look
   look = null; // the one on the screen
   view; // undefined for one step, or 'steps'
   stepId; // of the step shown; undefined for the next one
-  #busy = false;
+  #before = Promise.resolve(); // what is being kept: one thing after the other
 
   constructor(work, app) {
     this.work = work;
@@ -29,6 +31,7 @@ export class Control {
   /** Turns to the part of the job that an address names; false if it is there already. */
   move([, view, stepId]) {
     if (this.view === view && this.stepId === stepId) return false;
+    this.hands?.turn();
     this.told = null;
     this.typed.clear();
     this.look = null;
@@ -37,12 +40,17 @@ export class Control {
     return true;
   }
 
-  async #keep(event) {
-    if (this.#busy) return false;
-    this.#busy = true;
+  /** Keeps an event once those before it are; one that `needless` says is no longer called for is not. */
+  #keep(event, needless = () => false) {
+    const kept = this.#before.then(() => needless() || this.#put(event));
+    this.#before = kept;
+    return kept;
+  }
+
+  async #put(event) {
     const found = await this.app.keep(() => this.work.add(event), 'job.not-saved');
-    this.#busy = false;
     this.told = found ? { event, findings: found } : null;
+    watchTimers(this.work, this.app);
     return Boolean(found) && !found.some((f) => f.grade === 'refuse');
   }
 
@@ -87,7 +95,7 @@ export class Control {
   async keepTyped(field, event, said) {
     if (!(await this.add(event, said))) {
       field.focus();
-      field.form.scrollIntoView({ block: 'center' });
+      (field.form ?? field).scrollIntoView({ block: 'center' });
       return;
     }
     this.#forget(field);
@@ -100,7 +108,8 @@ export class Control {
       await this.keepTyped(field, event(), '');
       if (this.typed.has(field)) return;
     }
-    if (await this.#keep({ kind: 'done', step: step.id })) this.forward(step);
+    const already = () => this.work.isDone(step.id);
+    if (await this.#keep({ kind: 'done', step: step.id }, already)) this.forward(step);
     else this.app.redraw();
   }
 
@@ -126,12 +135,7 @@ export class Control {
 
   /** On to the step behind this one that is not done, or to the next open one. */
   forward(step) {
-    const { steps } = this.work.plan;
-    const at = steps.findIndex((s) => s.id === step.id);
-    const { finished } = this.work.state;
-    const open = (s) => !this.work.isDone(s.id) && (finished || !s.after);
-    const next = steps.slice(at + 1).find(open);
-    this.show(next?.id ?? this.work.state.next);
+    this.show(nextAfter(this.work, step));
   }
 
   /** Shows a step, at once: a second tap must not meet the one before. */

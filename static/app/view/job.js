@@ -3,15 +3,18 @@ import { keyed } from 'lit-html/directives/keyed.js';
 import { keepAwake } from '../device.js';
 import { Job } from '../job.js';
 import { address } from '../router.js';
-import { t } from '../words.js';
+import { loadWordsOf, t } from '../words.js';
 import { asks } from './ask.js';
 import { Control } from './control.js';
 import { figureRow, findings, warning } from './figure.js';
+import { Hands } from './hands.js';
 import { helps } from './helps.js';
 import { look, looks } from './look.js';
+import { onward, stepBefore } from './moves.js';
 import { note } from './note.js';
-import { stick } from './stick.js';
 import { allSteps, closing } from './steps.js';
+import { stick } from './stick.js';
+import { timerLines, timers, watchTimers } from './timers.js';
 import { stops, wrong } from './trouble-job.js';
 
 /**
@@ -19,6 +22,7 @@ import { stops, wrong } from './trouble-job.js';
  * step, "#/job/ID/steps" all of them.
  */
 export async function job([id, view, stepId], app) {
+  await loadWordsOf('hands');
   const work = await app.keep(() => Job.open(id));
   const forms = await looks();
   const screen = { name: 'job', tab: 'bikes', title: work?.record.name ?? t('nav.bikes') };
@@ -31,12 +35,17 @@ export async function job([id, view, stepId], app) {
   const control = new Control(work, app);
   control.forms = forms;
   control.move([id, view, stepId]);
+  control.hands = new Hands(control);
+  watchTimers(work, app);
   screen.holds = (parts) => control.holds(parts);
   screen.move = (parts) => control.move(parts);
   screen.draw = () => draw(work, control);
-  screen.close = () => keepAwake(false);
-  keepAwake(true).then((on) => {
-    control.awake = on;
+  screen.close = () => {
+    control.hands.close();
+    keepAwake(false);
+  };
+  keepAwake(true).then((how) => {
+    control.awake = how;
     app.redraw();
   });
   return screen;
@@ -60,9 +69,8 @@ function oneStep(work, step, control) {
     <header class="bar">
       <a href=${address('job', work.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
       <span class="where">${work.record.name}</span>
-      <span class="count">${t('job.step', { number, steps: steps.length })}</span>
     </header>
-    ${stick(work, step.stage)} ${stops(work, control)}
+    ${timerLines(work, step)} ${stick(work, step.stage)} ${stops(work, control)}
     <article class="step" ?data-done=${done}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
@@ -70,8 +78,9 @@ function oneStep(work, step, control) {
       ${work.state.warnAt?.includes(step.id) ? work.state.warns.map(warning) : nothing}
       ${(step.warns ?? []).map(warning)}
       <p class="do">${t(`${step.word}.do`, step.values)}</p>
+      ${timers(work, step, control)}
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
-      ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing}
+      ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing} ${control.hands.draw()}
       ${look(work, step, control)} ${asks(work, step, control)} ${helps(step, work.state)}
       ${wrong(work, step)}
       <details class="why">
@@ -81,35 +90,30 @@ function oneStep(work, step, control) {
       ${note(work, step, control)}
       ${findings(control.toldAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
       <p class="awake">
-        ${t(control.awake ? 'job.awake' : 'job.asleep')}
-        ${control.app.trouble ? nothing : t('job.saved')}
+        ${t(awake[control.awake])} ${control.app.trouble ? nothing : t('job.saved')}
       </p>
     </article>
     ${actions(work, step, number, done, control)}
   `;
 }
 
+const awake = { lock: 'job.awake', film: 'hands.film', '': 'job.asleep' };
+
 /** Acts on the first tap only: the second of a double tap meets another step. */
 const once = (event, act) => event.detail < 2 && act();
 
+/** The bar under the thumb: how far the job is, back, on, and the last thing taken back. */
 function actions(work, step, number, done, control) {
-  const before = work.plan.steps[number - 2];
-  const main = done
-    ? html`<button
-        type="button"
-        class="main"
-        @click=${(event) => once(event, () => control.forward(step))}
-      >
-        ${t('job.next')}
-      </button>`
-    : html`<button
-        type="button"
-        class="main"
-        @click=${(event) => once(event, () => control.done(step))}
-      >
-        ${t('job.done')}
-      </button>`;
+  const before = stepBefore(work, step);
   return html`<div class="actions">
+    <p class="progress">
+      <progress
+        aria-hidden="true"
+        max=${work.plan.steps.length}
+        .value=${work.state.done?.length ?? 0}
+      ></progress>
+      ${t('job.step', { number, steps: work.plan.steps.length })}
+    </p>
     <button
       type="button"
       class="quiet"
@@ -121,12 +125,18 @@ function actions(work, step, number, done, control) {
     </button>
     <button
       type="button"
+      class="main"
+      @click=${(event) => once(event, () => onward(control, step))}
+    >
+      ${t(done ? 'job.next' : 'job.done')}
+    </button>
+    <button
+      type="button"
       class="quiet"
       ?disabled=${!work.state.lastID}
       @click=${() => control.undo()}
     >
       ${t('job.undo')}
     </button>
-    ${main}
   </div>`;
 }

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { address } from '../router.js';
 import { t } from '../words.js';
 import { findings } from './figure.js';
+import { timerLines } from './timers.js';
 import { stops } from './trouble-job.js';
 
 /** All steps of a job, stage by stage, to jump to any of them. */
@@ -12,6 +13,7 @@ export function allSteps(work, control) {
       <a href=${address('job', work.record.id)} class="all">${t('nav.back')}</a>
       <a href=${address('bikes')} class="all">${t('job.leave')}</a>
     </header>
+    ${timerLines(work)}
     <h1 tabindex="-1">${t('job.all-steps')}</h1>
     ${stages.map(
       ({ stage }) =>
@@ -44,6 +46,7 @@ export function closing(work, control) {
     <header class="bar">
       <a href=${address('job', work.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
     </header>
+    ${timerLines(work)}
     <h1 tabindex="-1">${work.record.name}</h1>
     ${finish(work, control)}
   `;

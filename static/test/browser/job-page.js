@@ -71,3 +71,12 @@ export async function goTo(page, address) {
   const arrived = () => document.activeElement?.tagName === 'H1';
   await page.waitForFunction(arrived, { polling, timeout: 30_000 });
 }
+
+/** Opens a step of the one job there is. */
+export async function openStep(page, id) {
+  const [job] = await stored(page, 'jobs');
+  await goTo(page, `#/job/${job.id}/step/${id}`);
+}
+
+/** What the made-up phone of voices.js knows. */
+export const phone = (page, key) => page.evaluate((k) => globalThis.phone[k], key);

@@ -154,5 +154,5 @@ test('the server lets the page, and no other, use the camera', async (t) => {
   const { url } = await startServer(t);
   const policy = (await fetch(url)).headers.get('permissions-policy');
   assert.match(policy, /camera=\(self\)/);
-  assert.match(policy, /microphone=\(\)/);
+  assert.match(policy, /geolocation=\(\)/);
 });

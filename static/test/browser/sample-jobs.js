@@ -1,5 +1,5 @@
-// Jobs as they lie in the store: one under way, one closed too early, one with
-// every step done.
+// Jobs as they lie in the store: one under way, one with timers, one closed too
+// early, one with every step done.
 import { sampleCard } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
@@ -48,6 +48,15 @@ const closedAt = '2026-11-20T09:00:00.000Z';
 
 const closed = job('closed-job', closedAt, { done: 3, steps: 38, notes: 1, finished: closedAt });
 
+const timed = job('timed-job', '2026-11-23T09:00:00.000Z', { done: 0, steps: 37 });
+
+const hours = 3_600_000; // ms
+const timer = (step, what, until) => ({
+  kind: 'timer',
+  step,
+  what,
+  until: new Date(until).toISOString(),
+});
 const problem = { kind: 'problem', step: 'lay-out', what: 'fell-in', value: 'do-not-start' };
 
 const stopped = job('stopped-job', '2026-11-23T09:00:00.000Z', { done: 1, steps: 38 });
@@ -55,6 +64,13 @@ const stopped = job('stopped-job', '2026-11-23T09:00:00.000Z', { done: 1, steps:
 /** The jobs, each with its events; `steps` are those of the plan. */
 export const sampleJobs = (steps) => [
   [open, eventsFrom(open.started, [...done('identify', 'lay-out'), noted])],
+  [
+    timed,
+    eventsFrom(timed.started, [
+      timer('run-out', 'drain', Date.now() + 9 * hours),
+      timer('leak-look', 'leak', Date.now() - 3 * hours),
+    ]),
+  ],
   [
     closed,
     eventsFrom(closedAt, [

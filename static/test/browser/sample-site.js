@@ -2,6 +2,7 @@ import { plant, planOf } from './job-page.js';
 import { launchChromium, startServer } from './launch.js';
 import { untilState } from './page.js';
 import { sampleJobs } from './sample-jobs.js';
+import { voices } from './voices.js';
 import { sampleCard } from './words.js';
 
 /** A page of the site with the sample jobs in its store, and what ends it all: {page, end}. */
@@ -10,6 +11,7 @@ export async function openSampleSite() {
   const server = await startServer({ after: (end) => endings.push(end) });
   const browser = await launchChromium();
   const page = await browser.newPage();
+  await page.evaluateOnNewDocument(voices);
   await page.goto(server.url);
   await untilState(page, 'ready');
   const { steps } = await planOf(page, sampleCard('tessaly-corda-650'));

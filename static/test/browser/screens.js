@@ -11,10 +11,12 @@ const openAll = (page) =>
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
 
-const step = (id) => async (page) => {
-  await goTo(page, `#/job/open-job/step/${id}`);
-  await openAll(page);
-};
+const step =
+  (id, job = 'open-job') =>
+  async (page) => {
+    await goTo(page, `#/job/${job}/step/${id}`);
+    await openAll(page);
+  };
 
 const calculation = (op, given) => async (page) => {
   await goTo(page, `#/bench/${op}/${encodeURIComponent(JSON.stringify(given))}`);
@@ -50,6 +52,10 @@ export const screens = {
     await openAll(page);
   },
   'step with DANGER': step('first-start'),
+  'step with a timer': step('run-out'),
+  'step with a timer that counts': step('run-out', 'timed-job'),
+  'step with a timer that is over': step('leak-look', 'timed-job'),
+  'step with the timers of others': step('first-start', 'timed-job'),
   'step with readings': step('top-up-engine'),
   'step with a reading refused': async (page) => {
     await step('tighten-drain')(page);

@@ -1,0 +1,147 @@
+package job_test
+
+import (
+	"encoding/json"
+	"slices"
+	"strconv"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+	"tidysump/internal/quantity"
+)
+
+// The lengths are common practice, except where the card gives a wait: of a
+// range its long end.
+func TestMake_TimersOfTheSteps(t *testing.T) {
+	for _, tt := range []struct {
+		card, step, what string
+		seconds          int
+		text             string
+		standing         card.Standing
+	}{
+		{"tessaly-corda-650", "run-out", "drain", 300, "5 min", card.Estimated},
+		{"tessaly-corda-650", "first-start", "idle", 20, "20 s", card.Estimated},
+		{"tessaly-corda-650", "top-up-engine", "settle", 180, "3 min", card.FromManual},
+		{"ondrake-meridano-1300", "top-up-engine", "settle", 300, "5 min", card.FromManual}, // 3 to 5 min
+		{"hallowmoor-fellane-500", "top-up-engine", "settle", 180, "3 min", card.Estimated}, // not known
+		{"tessaly-corda-650", "leak-look", "leak", 300, "5 min", card.Estimated},
+	} {
+		p, _ := job.Make(sample(t, tt.card), job.Bench{System: quantity.Metric})
+		i := slices.IndexFunc(p.Steps, func(s job.Step) bool { return s.ID == tt.step })
+		if i < 0 || len(p.Steps[i].Timers) != 1 {
+			t.Errorf("%s: the step %q has not one timer", tt.card, tt.step)
+			continue
+		}
+		got := p.Steps[i].Timers[0]
+		if got.What != tt.what || got.Seconds != tt.seconds || !slices.Equal(got.Texts, []string{tt.text}) || got.Standing != tt.standing {
+			t.Errorf("%s, %s: got %+v, want %+v", tt.card, tt.step, got, tt)
+		}
+	}
+}
+
+// Nothing settles at a hole, nor in oil that nobody ran; what settles does so at
+// the circuit's own gauge.
+func TestMake_NothingToWaitFor(t *testing.T) {
+	forPlans(t, func(t *rapid.T, c *card.Card, _ job.Bench, p *job.Plan) {
+		for _, s := range p.Steps {
+			for _, timer := range s.Timers {
+				if timer.Seconds < 10 || timer.Seconds > 3600 {
+					t.Fatalf("%s runs for %d s", s.ID, timer.Seconds)
+				}
+				if timer.What == job.TimeSettle && (len(s.Asks) == 0 || s.Asks[0].Choice[0] != "above") {
+					t.Fatalf("%s waits for a level that nothing shows: %+v", s.ID, s)
+				}
+			}
+		}
+	})
+}
+
+const fiveOn = "2026-11-25T10:14:00.000Z"
+
+func timer(id, minute, step, what, until string) job.Event {
+	return job.Event{ID: id, Time: "2026-11-25T10:" + minute + ":00.000Z", Kind: job.Timed, Step: step, What: what, Until: until}
+}
+
+func TestReplay_Timers(t *testing.T) {
+	drain, idle := timer("a", "09", "run-out", "drain", fiveOn), timer("b", "10", "first-start", "idle", fiveOn)
+	again := timer("c", "11", "run-out", "drain", "2026-11-25T10:16:00.000Z")
+	done := job.Event{ID: "d", Time: "2026-11-25T10:12:00.000Z", Kind: job.Done, Step: "run-out"}
+	finish := job.Event{ID: "f", Time: "2026-11-25T10:13:00.000Z", Kind: job.Finish}
+	undo := func(of string) job.Event {
+		return job.Event{ID: "u" + of, Time: "2026-11-25T10:13:30.000Z", Kind: job.Undo, Of: of}
+	}
+	for name, tt := range map[string]struct {
+		events []job.Event
+		want   []string // ids of the timers
+	}{
+		"none":                                {nil, nil},
+		"two at once":                         {[]job.Event{drain, idle}, []string{"a", "b"}},
+		"started again":                       {[]job.Event{drain, idle, again}, []string{"b", "c"}},
+		"in another order":                    {[]job.Event{again, idle, drain}, []string{"b", "c"}},
+		"twice the same, from two records":    {[]job.Event{drain, drain}, []string{"a"}},
+		"undone":                              {[]job.Event{drain, idle, undo("a")}, []string{"b"}},
+		"the second undone: the first counts": {[]job.Event{drain, again, undo("c")}, []string{"a"}},
+		"its step done":                       {[]job.Event{drain, idle, done}, []string{"b"}},
+		"done, and that undone":               {[]job.Event{drain, done, undo("d")}, []string{"a"}},
+		"done before it was started":          {[]job.Event{done, timer("e", "13", "run-out", "drain", fiveOn)}, []string{"e"}},
+		"the work finished":                   {[]job.Event{drain, idle, finish}, nil},
+		"at another step":                     {[]job.Event{timer("x", "09", "first-start", "drain", fiveOn)}, nil},
+		"unknown":                             {[]job.Event{timer("x", "09", "run-out", "egg", fiveOn)}, nil},
+		"at no step":                          {[]job.Event{timer("x", "09", "", "drain", fiveOn)}, nil},
+		"without an end":                      {[]job.Event{timer("x", "09", "run-out", "drain", "")}, nil},
+		"an end that does not sort":           {[]job.Event{timer("x", "09", "run-out", "drain", "2026-11-25T10:14:00Z")}, nil},
+		"a wrong one ends no other":           {[]job.Event{drain, timer("x", "10", "run-out", "drain", "soon")}, []string{"a"}},
+	} {
+		s, _ := job.Replay(sample(t, "tessaly-corda-650"), job.Bench{}, tt.events)
+		var got []string
+		for _, r := range s.Timers {
+			got = append(got, r.ID)
+		}
+		if !slices.Equal(got, tt.want) {
+			t.Errorf("%s: timers %v, want %v; findings %v", name, got, tt.want, s.Findings)
+		}
+	}
+}
+
+// What is wrong with a timer is told at its place, and refuses it.
+func TestReplay_TimerFaults(t *testing.T) {
+	for want, e := range map[string]job.Event{
+		"not-asked /events/0/what":    timer("x", "09", "run-out", "egg", fiveOn),
+		"unknown-step /events/0/step": timer("x", "09", "", "drain", fiveOn),
+		"bad-time /events/0/until":    timer("x", "09", "run-out", "drain", "soon"),
+	} {
+		s, _ := job.Replay(sample(t, "tessaly-corda-650"), job.Bench{}, []job.Event{e})
+		if len(s.Findings) != 1 || s.Findings[0].Code+" "+s.Findings[0].Where != want || s.Findings[0].Grade != finding.Refuse || s.LastID != "" {
+			text, _ := json.Marshal(s.Findings)
+			t.Errorf("got %s, last %q, want %s", text, s.LastID, want)
+		}
+	}
+}
+
+// However timers were started, a step has each at most once, and the last one
+// started counts.
+func TestReplay_OneTimerOfAName(t *testing.T) {
+	c := sample(t, "tessaly-corda-650")
+	rapid.Check(t, func(t *rapid.T) {
+		var events []job.Event
+		last := map[string]string{}
+		for i := range rapid.IntRange(0, 9).Draw(t, "timers") {
+			step, id := pick(t, "step", "run-out", "leak-look"), "e"+strconv.Itoa(i)
+			what := map[string]string{"run-out": "drain", "leak-look": "leak"}[step]
+			events = append(events, timer(id, strconv.Itoa(10+i), step, what, fiveOn))
+			last[step] = id
+		}
+		s := replay(t, c, job.Bench{}, rapid.Permutation(events).Draw(t, "order"))
+		got := map[string]string{}
+		for _, r := range s.Timers {
+			got[r.Step] = r.ID
+		}
+		if len(s.Timers) != len(last) || got["run-out"] != last["run-out"] || got["leak-look"] != last["leak-look"] {
+			t.Fatalf("got %v, want %v", s.Timers, last)
+		}
+	})
+}

@@ -1,0 +1,49 @@
+// The bell: a tone and a shake. Browsers keep a tone silent that no tap has
+// allowed, and a shake as well.
+
+const volume = 0.4;
+const pitch = 880; // Hz
+const beeps = [0, 0.35, 0.7]; // s
+const rounds = [0, 8, 16, 24]; // s: a mechanic may be under the bike (common practice, no source)
+
+let audio;
+let ringing;
+
+/** Whether this browser has tones at all. */
+export const hasTones = () => 'AudioContext' in globalThis;
+
+/** Whether a tap has allowed the tone. */
+export const armed = () => audio !== undefined;
+
+/** Allows the tone; to be called within a tap. */
+export function arm() {
+  if (!hasTones()) return;
+  audio ??= new AudioContext();
+  // A phone call or a locked screen stops it.
+  if (audio.state !== 'running') audio.resume().catch(() => {});
+}
+
+/** Rings. */
+export function ring() {
+  hush();
+  if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.([400, 200, 400]);
+  if (!audio) return;
+  if (audio.state !== 'running') audio.resume().catch(() => {});
+  ringing = new GainNode(audio, { gain: volume });
+  ringing.connect(audio.destination);
+  for (const start of rounds.flatMap((round) =>
+    beeps.map((beep) => audio.currentTime + round + beep),
+  )) {
+    const tone = new OscillatorNode(audio, { frequency: pitch });
+    tone.connect(ringing);
+    tone.start(start);
+    tone.stop(start + 0.2);
+  }
+}
+
+/** Stops ringing. */
+export function hush() {
+  if (!ringing) return;
+  ringing.disconnect();
+  ringing = undefined;
+}

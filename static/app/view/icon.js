@@ -1,0 +1,11 @@
+import { svg, html } from 'lit-html';
+
+// Signs that not every phone's letters have, on a field of 24 by 24.
+const paths = {
+  bell: svg`<path d="M12 2a7 7 0 0 0-7 7v5l-2 4h18l-2-4V9a7 7 0 0 0-7-7zM9 20a3 3 0 0 0 6 0z" />`,
+  speaker: svg`<path d="M3 9v6h4l6 5V4L7 9zM16 7.5v9a5 5 0 0 0 0-9z" />`,
+};
+
+/** A sign beside a word that says the same. */
+export const icon = (name) =>
+  html`<svg class="icon" viewBox="0 0 24 24" aria-hidden="true">${paths[name]}</svg>`;

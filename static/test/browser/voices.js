@@ -1,0 +1,56 @@
+/**
+ * Runs in the page, before it: a phone that reads aloud and recognises speech by
+ * itself. `globalThis.phone` tells what it was asked to say and lets one speak.
+ */
+export function voices() {
+  const phone = { said: [], spoken: [], ears: new Set(), shakes: 0, tones: 0 };
+  globalThis.phone = phone;
+  globalThis.SpeechSynthesisUtterance = class {
+    constructor(text) {
+      this.text = text;
+    }
+  };
+  const synthesis = {
+    getVoices: () => [{ lang: 'en-US', localService: true }],
+    speak: (part) => phone.spoken.push(part) && phone.said.push(part.text),
+    cancel: () => (phone.spoken = []),
+  };
+  Object.defineProperty(globalThis, 'speechSynthesis', { value: synthesis });
+  // The voice comes to the end of what it was given.
+  phone.finish = () => phone.spoken.splice(0).forEach((part) => part.onend?.());
+  globalThis.SpeechRecognition = class {
+    static available = async ({ langs: [lang], processLocally }) =>
+      processLocally && lang === 'en-US' ? 'available' : 'unavailable';
+    start() {
+      if (!this.processLocally) throw new Error('the sound would leave the phone');
+      phone.ears.add(this);
+    }
+    abort() {
+      phone.ears.delete(this);
+      this.onend?.();
+    }
+  };
+  phone.hear = (transcript) => {
+    for (const ear of phone.ears) ear.onresult({ resultIndex: 0, results: [[{ transcript }]] });
+  };
+  navigator.vibrate = () => ++phone.shakes;
+  const start = OscillatorNode.prototype.start;
+  OscillatorNode.prototype.start = function (...when) {
+    phone.tones++;
+    start.apply(this, when);
+  };
+}
+
+/** Runs in the page, before it: its clock is so many milliseconds ahead, and can be put on. */
+export function clockAhead(ms) {
+  const Real = Date;
+  globalThis.ahead = ms;
+  globalThis.Date = class extends Real {
+    constructor(...parts) {
+      super(...(parts.length ? parts : [Real.now() + globalThis.ahead]));
+    }
+    static now() {
+      return Real.now() + globalThis.ahead;
+    }
+  };
+}
