@@ -86,6 +86,9 @@ export const screens = {
     await goTo(page, '#/record/closed-job');
     await untilSeen(page, words('record.warnings'));
   },
+  'second look': step('second-look'),
+  'sheet for the owner': (page) => goTo(page, '#/sheet/closed-job'),
+  'bench sheet': (page) => goTo(page, `#/bench-sheet/${gappy.id}/{}`),
   bench: async (page) => {
     await goTo(page, '#/bench');
     await untilSeen(page, words('bench.intro'));

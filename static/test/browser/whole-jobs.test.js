@@ -1,0 +1,130 @@
+// Three whole jobs on three kinds of bikes, as a person does them: one through a
+// phone that dies while a timer runs, one that ends with a stop, one with an entry
+// that was wrong.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { done, goTo, planOf, startJob, stored, untilStep } from './job-page.js';
+import { doneTo, undo } from './job-walk.js';
+import { openBrowser, startServer, temporaryFolder } from './launch.js';
+import { answer, choose, enter, seen, tap, tapText, under, untilSeen } from './person.js';
+import { killBrowser, startAgain, visitOnce } from './restart.js';
+import { sampleCard, words } from './words.js';
+
+const nameOf = ({ make, model }) => `${make} ${model}`;
+const numberOf = (steps, id) => {
+  const at = steps.findIndex((step) => step.id === id);
+  assert.ok(at >= 0, `${id} among ${steps.map((step) => step.id)}`);
+  return at + 1;
+};
+
+/** Says that the last step before the ride is done, finishes, and looks again. */
+async function finish(page, name) {
+  await tap(page, words('job.done'));
+  await untilSeen(page, words('job.finish.ready'));
+  await tap(page, words('job.finish'));
+  await untilSeen(page, words('record.waiting'));
+  await goTo(page, '#/bikes');
+  await tapText(page, `${words('bikes.look-again')}: ${name}`);
+  await choose(page, words('leak.dry'));
+  await untilSeen(page, words('job.kept', { value: words('leak.dry') }));
+  await tap(page, words('job.done'));
+  await tap(page, words('nav.record'), 'link');
+  await untilSeen(page, words('record.closed'));
+}
+
+const before = (steps) => steps.filter(({ after }) => !after).length;
+
+test('a twin with a window, the phone dead while the oil runs out', async (t) => {
+  const card = sampleCard('tessaly-corda-650');
+  const profile = await temporaryFolder(t);
+  const url = await visitOnce(t, profile);
+  const first = await startAgain(t, profile, url);
+  const { steps } = await planOf(first.page, card);
+  const running = numberOf(steps, 'run-out');
+  await startJob(first.page, nameOf(card));
+  await doneTo(first.page, 1, running);
+  const [drain] = steps[running - 1].timers;
+  await tap(first.page, words('timer.start', { length: drain.texts[0].replace(' ', '\u00a0') }));
+  await untilSeen(first.page, words('timer.stop'));
+  const [{ until }] = (await stored(first.page, 'events')).filter(({ kind }) => kind === 'timer');
+  await killBrowser(first.browser);
+
+  const { page, complaints } = await startAgain(t, profile, url);
+  await tapText(page, words('bikes.resume'));
+  await untilStep(page, running);
+  await untilSeen(page, words('timer.stop'));
+  const left = await page.$eval('[role="timer"]', (timer) => timer.textContent);
+  const [minutes, seconds] = left.match(/\d+/g).map(Number);
+  const due = (Date.parse(until) - Date.now()) / 1000;
+  assert.ok(Math.abs(minutes * 60 + seconds - due) < 5, `${left} left of ${due} s`);
+  await doneTo(page, running, numberOf(steps, 'pour-engine'));
+  await enter(page, words('ask.poured'), '2.1');
+  const left2 = { poured: '2.1 L', due: '2.5 L', left: '0.4 L' };
+  await untilSeen(page, words('job.poured.left', left2));
+  await doneTo(page, numberOf(steps, 'pour-engine'), before(steps));
+  await finish(page, nameOf(card));
+  assert.deepEqual(complaints, []);
+});
+
+test('a single with a strainer, a piece of metal in it: the job ends there', async (t) => {
+  const card = sampleCard('marrowick-pip-125');
+  const server = await startServer(t);
+  const page = await (await openBrowser(t)).newPage();
+  await page.goto(server.url);
+  await startJob(page, nameOf(card));
+  const { steps } = await planOf(page, card);
+  const look = steps.find(({ word }) => word === 'step.look-strainer');
+  await doneTo(page, 1, numberOf(steps, look.id));
+  await answer(page, words('ask.found'), words('bit.part'));
+  await untilSeen(page, words('debris.stop'));
+  await tap(page, words('look.keep'));
+  await untilSeen(page, `✓ ${words('look.kept')}`);
+  await doneTo(page, numberOf(steps, look.id), numberOf(steps, 'decide'));
+  await untilSeen(page, words('debris.stop'));
+  // It is filled for the way to the workshop, and not started.
+  await doneTo(page, numberOf(steps, 'decide'), numberOf(steps, 'first-start'));
+  await untilSeen(page, words('caution.found-stop'));
+  await tap(page, words('job.all-steps'), 'link');
+  await tap(page, words('job.finish'));
+  await untilSeen(page, words('record.warnings'));
+  const warnings = await under(page, words('record.warnings'));
+  const missing = words('finding.finished-without', { step: words('step.first-start') });
+  assert.ok(warnings.includes(missing), warnings);
+  const found = await under(page, words('look.title'));
+  assert.ok(found.includes(words('debris.stop')), found);
+});
+
+test('a big twin with three oils, one of them written down wrong', async (t) => {
+  const card = sampleCard('hallowmoor-drover-1700');
+  const server = await startServer(t);
+  const page = await (await openBrowser(t)).newPage();
+  await page.goto(server.url);
+  await tapText(page, nameOf(card));
+  await untilSeen(page, words('plan.start'));
+  await page.click('.today summary');
+  for (const role of ['primary', 'gearbox']) {
+    await choose(page, words(`role.${role}`));
+    await untilSeen(page, words('plan.start'));
+  }
+  await tap(page, words('plan.start'));
+  await untilStep(page, 1);
+  const [{ bench }] = await stored(page, 'jobs');
+  assert.deepEqual(bench.circuits, ['engine', 'primary', 'gearbox']);
+  const { ok } = await page.evaluate((input) => globalThis.tidysump.core.call('plan', input), {
+    card,
+    bench,
+  });
+  const pour = numberOf(ok.steps, 'pour-engine');
+  await doneTo(page, 1, pour);
+  await enter(page, words('ask.poured'), '5');
+  await untilSeen(page, words('job.poured.all', { poured: '5 L', due: '3.8 L' }));
+  await undo(page, pour);
+  assert.ok(!(await seen(page)).includes('5 L of'), 'the wrong entry counts no more');
+  await enter(page, words('ask.poured'), '3.3');
+  await untilSeen(page, words('job.poured.left', { poured: '3.3 L', due: '3.8 L', left: '0.5 L' }));
+  await done(page, pour);
+  await doneTo(page, pour + 1, before(ok.steps));
+  await finish(page, nameOf(card));
+  const balance = await under(page, words('role.engine'));
+  assert.ok(balance.includes(words('record.poured', { value: '3.3 L' })), balance);
+});
