@@ -1,9 +1,9 @@
 // The job with a glove, and by keyboard alone.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { untilStep } from './job-page.js';
+import { planOf, untilStep } from './job-page.js';
 import { polling } from './page.js';
-import { heading } from './person.js';
+import { heading, untilSeen } from './person.js';
 import { openSampleSite } from './sample-site.js';
 import { screens } from './screens.js';
 import { sampleCard, words } from './words.js';
@@ -50,7 +50,7 @@ for (const name of Object.keys(screens).filter((n) =>
   });
 }
 
-test('by keyboard alone: a bike, its plan, the job, two steps', async () => {
+test('by keyboard alone: a bike, its plan, the whole job and the second look', async () => {
   await page.setViewport(phone);
   await screens.bikes(page);
   await tabTo(`${card.make} ${card.model}`, 'bike');
@@ -59,14 +59,33 @@ test('by keyboard alone: a bike, its plan, the job, two steps', async () => {
   assert.equal(await heading(page), `${card.make} ${card.model}`);
   await tabTo(words('plan.start'));
   await page.keyboard.press('Enter');
-  for (const number of [1, 2]) {
+  const { steps } = await planOf(page, card);
+  const last = steps.filter(({ after }) => !after).length;
+  for (let number = 1; number <= last; number++) {
     await untilStep(page, number);
     await untilFocused('H1');
     await tabTo(words('job.done'));
     await page.keyboard.press('Enter');
   }
-  await untilStep(page, 3);
+  await untilSeen(page, words('job.finish.ready'));
   await untilFocused('H1');
+  await tabTo(words('job.finish'));
+  await page.keyboard.press('Enter');
+  await untilSeen(page, words('record.waiting'));
+  await untilFocused('H1');
+  await tabTo(words('record.go-on'));
+  await page.keyboard.press('Enter');
+  await untilSeen(page, words('step.second-look'));
+  await untilFocused('H1');
+  await tabTo(words('leak.dry').replace(/^./, (letter) => letter.toUpperCase()));
+  await page.keyboard.press('Space');
+  await untilSeen(page, words('job.kept', { value: words('leak.dry') }));
+  await tabTo(words('job.done'));
+  await page.keyboard.press('Enter');
+  await untilFocused('H1');
+  await tabTo(words('nav.record'));
+  await page.keyboard.press('Enter');
+  await untilSeen(page, words('record.closed'));
 });
 
 const untilFocused = (tag) =>
