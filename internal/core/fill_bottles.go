@@ -88,6 +88,7 @@ func (a *answer) pour(p *fill.Pour, id string, opened bool) {
 		id = strconv.Itoa(p.Bottle + 1)
 	}
 	a.put("id").text = id
+	a.number("place", float64(p.Bottle+1))
 	a.word("verdict", "shelf.open-it")
 	if opened {
 		a.word("verdict", "shelf.is-open")

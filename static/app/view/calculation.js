@@ -6,6 +6,7 @@ import { keepSetting, setting } from '../store.js';
 import { t } from '../words.js';
 import { Fields } from './fields.js';
 import { findings } from './figure.js';
+import { after } from './pours.js';
 import { worked } from './worked.js';
 
 /** One calculation on the screen: what is asked, what was typed, what came of it. */
@@ -88,8 +89,19 @@ export class Calculation {
   #worked() {
     const { ok, findings: refused = [] } = this.#answer ?? {};
     return html`<div class="worked" aria-live="polite">
-      ${ok ? worked(this.#form.op, ok) : findings(refused.filter((f) => !this.#fields.place(f)))}
+      ${ok ? worked(this.#form.op, ok, (list) => this.#poured(list)) : findings(refused.filter((f) => !this.#fields.place(f)))}
     </div>`;
+  }
+
+  /** What was poured is gone from the shelf, and needed no more. */
+  #poured(list) {
+    const { values } = this.#fields;
+    values.bottles = after(values.bottles, list);
+    delete values.need;
+    this.#answer = null;
+    this.#asked++;
+    this.#changed();
+    this.#app.say(t('bench.poured.said'));
   }
 
   #clear() {

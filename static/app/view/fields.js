@@ -1,13 +1,15 @@
 import { html, nothing } from 'lit-html';
-import { hasWord, t } from '../words.js';
+import { t } from '../words.js';
 import { control } from './field.js';
 import { finding } from './figure.js';
+import { hint, label } from './labels.js';
 
 /** The fields of a calculation, as the core describes them, and what is typed in them. */
 export class Fields {
   values;
   #form;
   #changed;
+  #opened = new Set(); // the lists that are unfolded
 
   constructor(form, values, changed) {
     this.#form = form;
@@ -83,29 +85,14 @@ export class Fields {
     return control(field, {
       id: `field${where.replaceAll('/', '-')}`,
       value: values[field.name],
-      label: this.#label(field),
-      hint: this.#hint(field),
+      label: label(this.#form.op, field),
+      hint: hint(this.#form.op, field),
       type: set,
       set: (value) => {
         set(value);
         this.#changed();
       },
     });
-  }
-
-  #word(field) {
-    const own = `ask.${this.#form.op}.${field.name}`;
-    return hasWord(own) ? own : `ask.${field.name}`;
-  }
-
-  #label(field) {
-    return t(this.#word(field));
-  }
-
-  #hint(field) {
-    const hint = `${this.#word(field)}.hint`;
-    if (hasWord(hint)) return html`<small>${t('bench.like', { example: t(hint) })}</small>`;
-    return field.unit ? html`<small>${t('bench.unit', { unit: field.unit })}</small>` : nothing;
   }
 
   #list(field, values, where, found) {
@@ -116,6 +103,7 @@ export class Fields {
     };
     keep();
     const add = () => {
+      this.#opened.add(where);
       rows.push({});
       keep();
       this.#changed();
@@ -126,9 +114,13 @@ export class Fields {
       this.#changed();
     };
     const own = found.filter((f) => f.where === where);
-    const open = own.length || !full(rows) || found.some((f) => f.where.startsWith(`${where}/`));
-    return html`<details class="rows" ?open=${open}>
-      <summary>${this.#label(field)} (${rows.filter((row) => full([row])).length})</summary>
+    // Open once, it does not fold up under the fingers.
+    if (own.length || !full(rows) || found.some((f) => f.where.startsWith(`${where}/`)))
+      this.#opened.add(where);
+    return html`<details class="rows" ?open=${this.#opened.has(where)}>
+      <summary>
+        ${label(this.#form.op, field)} (${rows.filter((row) => full([row])).length})
+      </summary>
       ${own.map(finding)}
       ${rows.map(
         (row, n) =>

@@ -5,8 +5,8 @@ import { pictures } from './picture/pictures.js';
 import { wrenches } from './wrenches.js';
 import { pours } from './pours.js';
 
-/** What a calculation came to. */
-export function worked(op, answer) {
+/** What a calculation came to; `poured` is told that what it says to pour was poured. */
+export function worked(op, answer, poured) {
   const { verdict, texts, notes = [] } = answer;
   const loud = notes.filter((n) => n.grade === 'doubt');
   const quiet = notes.filter((n) => n.grade !== 'doubt');
@@ -14,7 +14,7 @@ export function worked(op, answer) {
     <h2>${t('bench.worked')}</h2>
     ${verdict ? html`<p class="verdict">${t(verdict)}</p>` : nothing} ${loud.map(finding)}
     ${pictures[op]?.(answer) ?? nothing} ${answer.wrenches ? wrenches(answer) : nothing}
-    ${answer.pours ? pours(answer) : nothing}
+    ${answer.pours ? pours(answer, poured) : nothing}
     ${
       texts
         ? html`<ul class="values">

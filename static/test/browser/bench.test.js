@@ -5,7 +5,7 @@ import { test } from 'node:test';
 import { goTo, startJob, stored } from './job-page.js';
 import { openBrowser, startServer } from './launch.js';
 import { untilState } from './page.js';
-import { field, heading, tap, tapText, type, typed, untilSeen } from './person.js';
+import { enter, field, heading, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
@@ -78,6 +78,27 @@ test('a figure in the wrong column is found out', async (t) => {
   await tap(page, words('bench.work'));
   await untilSeen(page, words('torque.not-believable'));
   await untilSeen(page, words('finding.torque-slip', { meant: '177 lbf·in', value: '20 N·m' }));
+});
+
+test('what is poured is off the shelf, and the next step asks for the rest', async (t) => {
+  const page = await offlinePage(t);
+  await startJob(page, `${card.make} ${card.model}`);
+  const [{ id }] = await stored(page, 'jobs');
+  const pour = `#/job/${id}/step/pour-engine`;
+  await goTo(page, pour);
+  await enter(page, words('ask.poured'), '1.5 L');
+  await untilSeen(page, words('job.poured.left', { poured: '1.5 L', due: '2.5 L', left: '1 L' }));
+  await tap(page, words('calc.bottles'), 'link');
+  await untilSeen(page, words('ask.bottles.bottles'));
+  assert.equal(await typed(page, words('ask.bottles.need')), '1 L');
+  await tap(page, words('bench.add'));
+  await type(page, words('ask.bottles.size'), '4 L');
+  await type(page, words('ask.bottles.left'), '2.5 L');
+  await tap(page, words('bench.work'));
+  await tap(page, words('bench.poured'));
+  await untilSeen(page, words('bench.poured.said'));
+  assert.equal(await typed(page, words('ask.bottles.left')), '1.5 L');
+  assert.equal(await typed(page, words('ask.bottles.need')), '');
 });
 
 /** A page of the site whose server is gone. */
