@@ -1,5 +1,5 @@
-# Needs Go, Node with npm, and make. The tests need GNU units and a Chromium too,
-# which .ci/program finds or installs.
+# Needs Go, Node with npm, and make. The tests need GNU units, a Chromium and
+# pdftotext too, which .ci/program finds or installs.
 
 SHELL := /bin/bash
 NODE_MODULES := static/node_modules/.package-lock.json
@@ -87,7 +87,7 @@ test-page: $(NODE_MODULES)
 
 # The built page in a real browser.
 test-browser: build
-	CHROMIUM="$$(.ci/chromium)" $(NODE_TEST) --test-concurrency=1 static/test/browser/*.test.js
+	CHROMIUM="$$(.ci/chromium)" PDFTOTEXT="$$(.ci/program poppler-utils pdftotext)" $(NODE_TEST) --test-concurrency=1 static/test/browser/*.test.js
 
 # Takes away all that was built.
 clean:

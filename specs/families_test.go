@@ -28,7 +28,7 @@ var plain = []string{""}
 func families(t *testing.T) []family {
 	t.Helper()
 	var list []family
-	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t), editWords(t), faultWords(t)} {
+	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t), editWords(t), faultWords(t), billWords(t)} {
 		list = append(list, group...)
 	}
 	return list
@@ -219,6 +219,7 @@ func TestFamilies_NoWordIsIdle(t *testing.T) {
 		used[m[1]] = true
 	}
 	benchUses(t, used)
+	billHints(t, used)
 	page := readText(t, "../static/index.html")
 	for _, id := range slices.Sorted(maps.Keys(catalogue(t))) {
 		if !used[id] && !strings.Contains(page, catalogue(t)[id]) {

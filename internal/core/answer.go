@@ -24,6 +24,7 @@ type member struct {
 	name    string
 	text    string
 	number  float64
+	whole   int // of money: minor units
 	texts   []string
 	points  []float64
 	figures []job.Shown
@@ -36,6 +37,7 @@ func (a *answer) Members(m *wire.Members) {
 		e := &a.members[n]
 		m.String(e.name, &e.text)
 		m.Float(e.name, &e.number)
+		m.Int(e.name, &e.whole)
 		wire.Texts(m, e.name, &e.texts)
 		m.Floats(e.name, e.points)
 		wire.List(m, e.name, &e.figures)
@@ -55,7 +57,7 @@ func (a *answer) put(name string) *member {
 	return &a.members[len(a.members)-1]
 }
 
-// word puts a word id; verdict is the one that says what comes of it all.
+// word puts a word id, or a text; verdict is the one that says what comes of it all.
 func (a *answer) word(name, id string) { a.put(name).text = id }
 
 // number puts a bare number, for a program or a picture.

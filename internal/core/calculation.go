@@ -57,16 +57,24 @@ func forms(in []byte) (wire.Record, []finding.Finding) {
 }
 
 // formsInput is a system of units, and the answer made of it.
-type formsInput struct{ system quantity.System }
+type formsInput struct {
+	system quantity.System
+	of     string // "bill" for the bill's form; else the calculations'
+}
 
 func (i *formsInput) Members(m *wire.Members) {
 	if m.Reading() {
 		wire.Text(m, "system", &i.system)
+		m.String("of", &i.of)
 		return
 	}
-	list := make([]formRecord, len(calculations))
-	for n := range calculations {
-		list[n] = formRecord{calculations[n].op, i.fieldRecords(calculations[n].fields)}
+	of := calculations
+	if i.of == billing.op {
+		of = []calculation{billing}
+	}
+	list := make([]formRecord, len(of))
+	for n := range of {
+		list[n] = formRecord{of[n].op, i.fieldRecords(of[n].fields)}
 	}
 	wire.List(m, "forms", &list)
 }

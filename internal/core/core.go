@@ -37,6 +37,8 @@ var operations = [...]struct {
 	name string
 	run  operation
 }{
+	{"bill", bill},
+	{"bill-lines", billLines},
 	{"cards", cards},
 	{"check-card", checkCard},
 	{"fault", judgeFault},

@@ -98,7 +98,8 @@ func (i *replayInput) Members(m *wire.Members) {
 	wire.Optional(m, "last", &i.last)
 }
 
-func replay(in []byte) (wire.Record, []finding.Finding) {
+// replayed runs the events of an input over its plan; nil when that can't be done.
+func replayed(in []byte) (*job.State, []finding.Finding) {
 	var i replayInput
 	list := i.withoutLast(wire.Read(in, &i))
 	if !finding.Refused(list) {
@@ -107,7 +108,11 @@ func replay(in []byte) (wire.Record, []finding.Finding) {
 	if finding.Refused(list) {
 		return nil, list
 	}
-	s, list := job.ReplayAfter(i.last, &i.card, i.bench, i.events)
+	return job.ReplayAfter(i.last, &i.card, i.bench, i.events)
+}
+
+func replay(in []byte) (wire.Record, []finding.Finding) {
+	s, list := replayed(in)
 	if s == nil {
 		return nil, list
 	}

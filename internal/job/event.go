@@ -21,6 +21,7 @@ const (
 	Timed   EventKind = "timer"   // the timer What of the step was started, and ends at Until
 	Problem EventKind = "problem" // something was wrong: What, with the outcome as Value, and Signs
 	Saw     EventKind = "look"    // somebody looked at what came out: Signs
+	Billed  EventKind = "bill"    // money was written down: What is Estimate or Bill, Text what was typed
 )
 
 // kinds says of each kind whether it belongs to a step.
@@ -36,6 +37,7 @@ var kinds = [...]struct {
 	{Problem, false},
 	{Saw, true},
 	{Timed, true},
+	{Billed, false},
 }
 
 // known reports whether there is such a kind, and whether it belongs to a step.

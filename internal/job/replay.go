@@ -40,7 +40,7 @@ func ReplayAfter(last *Past, c *card.Card, b Bench, events []Event) (*State, []f
 	if p == nil {
 		return nil, list
 	}
-	r := replayer{planner: p, state: &State{Steps: len(p.plan.Steps)},
+	r := replayer{planner: p, state: &State{Steps: len(p.plan.Steps), parts: p.plan.Parts},
 		canceled: map[string]bool{}, done: map[string]bool{}, drained: map[string]float64{},
 		poured: map[string]float64{}, level: map[string]string{}, share: map[string]*float64{}, run: map[string]placed{}}
 	if last != nil {
@@ -105,6 +105,8 @@ func (r *replayer) checked(e placed) bool {
 		r.fault(e, "leak-not-said", "/step", finding.Refuse)
 	case e.Kind == Done && r.stepOf(e.Step).After && r.leak == leaking:
 		r.fault(e, "leak-stays", "/step", finding.Refuse)
+	case e.Kind == Billed && e.What != Estimate && e.What != Bill:
+		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", shorten(e.What))
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":
 		r.fault(e, "empty-note", "/text", finding.Refuse)
 	default:
@@ -160,6 +162,9 @@ func (r *replayer) apply(e placed) {
 		if !r.problem(e) {
 			return
 		}
+	case Billed:
+		r.state.Papers = append(r.state.Papers, e.Event)
+		return // an undo at the bench takes back work, not paper
 	}
 	r.state.LastID = e.ID
 }

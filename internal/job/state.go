@@ -24,7 +24,9 @@ type State struct {
 	Closed  string // time at which the second look closed the job
 	// Timers are those that count, or have rung and were not answered.
 	Timers   []Timer
-	DueAgain *Shown // odometer reading at which the oil is due again
+	DueAgain *Shown  // odometer reading at which the oil is due again
+	Papers   []Event // that wrote estimates and bills; the last of each counts
+	parts    []Item  // of the plan, for ToBill
 	// LastID is the id of the last event that still counts: what an undo
 	// would cancel.
 	LastID   string
@@ -57,6 +59,7 @@ func (s *State) Members(m *wire.Members) {
 	m.String("closed", &s.Closed)
 	wire.List(m, "timers", &s.Timers)
 	wire.Optional(m, "dueAgain", &s.DueAgain)
+	wire.List(m, "papers", &s.Papers)
 	m.String("lastID", &s.LastID)
 	wire.List(m, "looks", &s.Looks)
 	m.String("verdict", &s.Verdict)

@@ -1,5 +1,6 @@
 import { bench } from './view/bench.js';
 import { benchSheet } from './view/bench-sheet.js';
+import { bill } from './view/bill.js';
 import { cards } from './view/cards.js';
 import { edit } from './view/edit.js';
 import { job } from './view/job.js';
@@ -21,4 +22,5 @@ export const screens = {
   sheet: ownerSheet,
   trouble,
   'bench-sheet': benchSheet,
+  bill,
 };

@@ -7,6 +7,7 @@ export const settings = {
   seenChange: undefined,
   doneBy: '',
   gauge: undefined,
+  bills: false,
 };
 
 /** Reads the settings; without a store they keep their first values. */

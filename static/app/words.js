@@ -14,7 +14,8 @@ export async function loadWordsOf(part) {
 }
 
 async function add(name) {
-  catalogue = { ...catalogue, ...(await file(name)) };
+  const part = await file(name); // others may be added meanwhile
+  catalogue = { ...catalogue, ...part };
 }
 
 /** Reports whether the catalogue has a word. */

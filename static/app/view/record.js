@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { Job } from '../job.js';
 import { address } from '../router.js';
+import { settings } from '../settings.js';
 import * as store from '../store.js';
 import { loadWordsOf, t, text, when } from '../words.js';
 import { findings, standing } from './figure.js';
@@ -72,6 +73,7 @@ function one(work) {
     </p>
     ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
     <p><a class="button quiet" href=${address('sheet', job.id)}>${t('record.sheet')}</a></p>
+    ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', job.id)}>${t('record.bill')}</a></p>` : nothing}
     ${part('record.warnings', findings(warnings), warnings.length)}
     ${part('record.problems', problems(work), state.problems?.length)} ${seen(work)}
     ${part('record.oils', oils.map(balance), oils.length)}

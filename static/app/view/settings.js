@@ -5,7 +5,7 @@ import { offline } from '../offline.js';
 import { set, settings as kept } from '../settings.js';
 import { t } from '../words.js';
 import { changeList } from './changes.js';
-import { radios } from './choice.js';
+import { radios, ticks } from './choice.js';
 
 /** Settings, and how the app stands with this phone. */
 export async function settings(_, app) {
@@ -31,6 +31,7 @@ function draw(changelog, safe, change) {
     <h1 tabindex="-1">${t('settings.title')}</h1>
     ${radios('settings.units', 'plan.units', kept.system, ['metric', 'us', 'imperial'], (v) => change('system', v))}
     ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
+    ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
     ${part('offline', html`<p>${offlineWords()}</p>`)}
     ${part('storage', html`<p>${t(safe ? 'settings.storage.kept' : 'settings.storage.may-go')}</p>`)}
     ${part('install', html`<p>${t('settings.install.how')}</p>`)}

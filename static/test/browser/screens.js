@@ -155,6 +155,17 @@ export const screens = {
     await goTo(page, '#/job/stopped-job');
     await untilSeen(page, words('trouble.take-back'));
   },
+  'bill, all opened': async (page) => {
+    await goTo(page, '#/bill/closed-job');
+    await type(page, words('bill.ask.currency'), 'EUR\n');
+    await untilSeen(page, words('paper.print'));
+    await openAll(page);
+  },
+  'bill refused': async (page) => {
+    await goTo(page, '#/bill/open-job');
+    await type(page, words('bill.ask.currency'), 'ERU\n');
+    await untilSeen(page, words('finding.unknown-currency', { text: 'ERU' }));
+  },
   settings: (page) => goTo(page, '#/settings'),
   'no such bike': (page) => goTo(page, '#/bike/none'),
 };

@@ -1,0 +1,45 @@
+package job_test
+
+import (
+	"slices"
+	"testing"
+
+	"tidysump/internal/job"
+)
+
+func paper(id, second, what, text string) job.Event {
+	return job.Event{ID: id, Time: "2026-11-25T10:00:" + second + ".000Z", Kind: job.Billed, What: what, Text: text}
+}
+
+// Estimates and bills stand in the order of their times, whatever order they come
+// in: the last of each counts. An undone one never was, and none is what an undo
+// at the bench would take back.
+func TestReplay_Papers(t *testing.T) {
+	c := sample(t, "tessaly-corda-650")
+	events := []job.Event{
+		paper("b", "20", job.Estimate, "second"),
+		paper("a", "10", job.Estimate, "first"),
+		paper("c", "30", job.Bill, "bill"),
+		paper("d", "40", job.Bill, "slip"),
+		{ID: "e", Time: "2026-11-25T10:00:05.000Z", Kind: job.Done, Step: "identify"},
+		{ID: "f", Time: "2026-11-25T10:00:50.000Z", Kind: job.Undo, Of: "d"},
+		paper("g", "55", "letter", "?"),
+	}
+	s, list := job.Replay(c, job.Bench{}, events)
+	if s == nil {
+		t.Fatal(list)
+	}
+	var texts []string
+	for _, p := range s.Papers {
+		texts = append(texts, p.Text)
+	}
+	if want := []string{"first", "second", "bill"}; !slices.Equal(texts, want) {
+		t.Errorf("papers %q, want %q", texts, want)
+	}
+	if s.LastID != "e" {
+		t.Errorf("an undo would cancel %q", s.LastID)
+	}
+	if len(s.Findings) != 1 || s.Findings[0].Code != "unknown-word" {
+		t.Errorf("findings %+v", s.Findings)
+	}
+}
