@@ -100,7 +100,7 @@ func (s *Site) addCore(o Options) error {
 	if err != nil {
 		return fmt.Errorf("the core is not built: %w", err)
 	}
-	return s.addHashed("core.wasm", nameless(body))
+	return s.addHashed("core.wasm", slim(body))
 }
 
 // addData takes in the files made elsewhere.
