@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"tidysump/internal/due"
 	"tidysump/internal/fill"
 	"tidysump/internal/job"
 	"tidysump/internal/quantity"
@@ -53,7 +54,9 @@ func planWords(t *testing.T) []family {
 		{"figure.", figures, plain},
 		{"lookup.", slices.Concat(arguments(jobs, "show", 2), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), plain},
-		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque, job.AskLeak, job.AskTemperature}, plain},
+		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque, job.AskLeak, job.AskTemperature, job.AskHours}, plain},
+		{"use.", texts([]due.Use{due.Gained, due.Little, due.Usual, due.High, due.Undue}), plain},
+		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
 		{"timer.", []string{job.TimeDrain, job.TimeIdle, job.TimeSettle, job.TimeLeak}, plain},
 		{"say.", saidUnits(), []string{"", ".one"}},
 		{"stage.", texts(job.Stages), plain},
@@ -119,6 +122,7 @@ func pageWords(t *testing.T) []family {
 		{"core.", matches(t, `state === '(\w+)'`), plain},
 		{"settings.", matches(t, `part\(\s*'(\w+)'`), plain},
 		{"level.", choices(t, "levels", 8), plain},
+		{"due.calendar.", []string{"saved", "shared", "failed"}, plain},
 		{"leak.", choices(t, "leaks", 3), plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},

@@ -53,7 +53,7 @@ func TestSentences_NoneInThePage(t *testing.T) {
 // No sentence stands in what the core is made of.
 func TestSentences_NoneInTheCore(t *testing.T) {
 	for _, text := range literals(goSources(t, "internal/finding", "internal/wire", "internal/quantity", "internal/bolt",
-		"internal/oil", "internal/fill", "internal/due", "internal/quote", "internal/drain", "internal/debris", "internal/fault", "internal/card", "internal/job", "internal/core", "wasm")) {
+		"internal/oil", "internal/fill", "internal/due", "internal/calendar", "internal/csv", "internal/date", "internal/quote", "internal/drain", "internal/debris", "internal/fault", "internal/card", "internal/job", "internal/core", "wasm")) {
 		if _, isUnit := quantity.Find(text); !isUnit && threeUp.MatchString(text) {
 			t.Errorf("the sentence %q", text)
 		}

@@ -14,6 +14,12 @@ self.addEventListener('fetch', (event) => {
   if (path !== null) event.respondWith(answer(path, event.request));
 });
 
+// A notice is shown while the app is open: a tap brings it to the front.
+self.addEventListener('notificationclick', (event) => {
+  event.notification.close();
+  event.waitUntil(self.clients.matchAll({ type: 'window' }).then(([page]) => page?.focus()));
+});
+
 self.addEventListener('message', ({ data, ports }) => {
   if (data?.type === 'take-over') self.skipWaiting();
   if (data?.type === 'version') ports[0]?.postMessage(version);

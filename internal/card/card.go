@@ -112,6 +112,13 @@ func (s *Source) Members(m *wire.Members) {
 
 // Interval is when the oil is due again, whichever comes first.
 type Interval struct {
+	Span
+	First  *Span // of a new or rebuilt engine, counted from its beginning
+	Severe *Span // in severe use; what it leaves out is as usual
+}
+
+// Span is how long an oil may stay in, whichever comes first.
+type Span struct {
 	Distance *Figure
 	Time     *Figure
 	Hours    *Figure // of running, where a manual counts those
@@ -119,7 +126,19 @@ type Interval struct {
 
 // Members names the interval's members.
 func (i *Interval) Members(m *wire.Members) {
-	wire.Optional(m, "distance", &i.Distance)
-	wire.Optional(m, "time", &i.Time)
-	wire.Optional(m, "hours", &i.Hours)
+	i.Span.Members(m)
+	wire.Optional(m, "first", &i.First)
+	wire.Optional(m, "severe", &i.Severe)
+}
+
+// Members names the members of a span.
+func (s *Span) Members(m *wire.Members) {
+	wire.Optional(m, "distance", &s.Distance)
+	wire.Optional(m, "time", &s.Time)
+	wire.Optional(m, "hours", &s.Hours)
+}
+
+// CountsHours reports whether any of the intervals counts hours of running.
+func (i *Interval) CountsHours() bool {
+	return i.Hours.Known() || i.First != nil && i.First.Hours.Known() || i.Severe != nil && i.Severe.Hours.Known()
 }

@@ -40,9 +40,7 @@ func Check(c *Card) []finding.Finding {
 		k.nth(at+"/everyNth", c.Strain[i].EveryNth)
 		k.seals(at+"/seals", c.Strain[i].Seals)
 	}
-	k.figure("/interval/distance", c.Interval.Distance, distanceLimit)
-	k.figure("/interval/time", c.Interval.Time, monthsLimit)
-	k.figure("/interval/hours", c.Interval.Hours, hoursLimit)
+	k.interval(&c.Interval)
 	k.engine(&c.Engine)
 	if !finding.Refused(k.list) {
 		k.whole(c)

@@ -22,7 +22,7 @@ func Valid(s string) bool {
 
 // Seconds gives the seconds since 1970 of a valid time, without leap seconds.
 func Seconds(s string) float64 {
-	day := Day(number(s[0:4]), number(s[5:7]), number(s[8:10]))
+	day := DayOf(s)
 	clock := number(s[11:13])*3600 + number(s[14:16])*60 + number(s[17:19])
 	return float64(day)*86400 + float64(clock) + float64(number(s[20:23]))/1000
 }

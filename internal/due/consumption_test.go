@@ -28,14 +28,36 @@ func TestConsumption(t *testing.T) {
 	}
 }
 
+// From the top mark to a quarter of a band of 0.8 L.
+func TestLost(t *testing.T) {
+	if got := due.Lost(1, 0.25, 0.8); math.Abs(got-0.6) > 1e-9 {
+		t.Errorf("Lost(1, 0.25, 0.8) = %v, want 0.6", got)
+	}
+}
+
 // Common practice, no source.
 func TestJudge(t *testing.T) {
 	for _, c := range []struct {
 		use  float64
 		want due.Use
-	}{{-0.1, due.Little}, {0.1, due.Little}, {0.2, due.Usual}, {0.3, due.Usual}, {0.31, due.High}, {0.5, due.High}, {0.51, due.Undue}} {
+	}{{-0.2, due.Gained}, {-0.1, due.Little}, {0.1, due.Little}, {0.2, due.Usual}, {0.3, due.Usual}, {0.31, due.High}, {0.5, due.High}, {0.51, due.Undue}} {
 		if got := due.Judge(c.use); got != c.want {
 			t.Errorf("Judge(%v) = %s, want %s", c.use, got, c.want)
+		}
+	}
+}
+
+// Common practice, no source.
+func TestCompare(t *testing.T) {
+	for _, c := range []struct {
+		before, now float64
+		want        due.Trend
+	}{
+		{0.1, 0.2, due.Doubled}, {0.02, 0.04, due.Steady}, {0, 0.06, due.Doubled}, {0.2, 0.3, due.More},
+		{0.3, 0.2, due.Less}, {0.2, 0.22, due.Steady}, {0.6, 1.2, due.Doubled},
+	} {
+		if got := due.Compare(c.before, c.now); got != c.want {
+			t.Errorf("Compare(%v, %v) = %s, want %s", c.before, c.now, got, c.want)
 		}
 	}
 }

@@ -32,6 +32,8 @@ type Bench struct {
 	// Also are the ids of the strainers and centrifugal filters not due at each
 	// change that are cleaned today all the same; any other id does nothing.
 	Also []string
+	// Severe: the bike is used hard, so that its oil is due earlier.
+	Severe bool
 }
 
 // Members names the bench's members.
@@ -42,6 +44,7 @@ func (b *Bench) Members(m *wire.Members) {
 	m.Bool("keepFilter", &b.KeepFilter)
 	wire.Texts(m, "circuits", &b.Circuits)
 	wire.Texts(m, "also", &b.Also)
+	m.Bool("severe", &b.Severe)
 }
 
 // check fills in what is empty and says what the bench asks for that the card

@@ -133,11 +133,11 @@ func (p *planner) figure(name string, on subject) Shown {
 	case "first-pour":
 		return p.firstPour(on.circuit)
 	case "interval-distance":
-		return p.show(name, p.card.Interval.Distance, "interval")
+		return p.show(name, p.interval().Distance, "interval")
 	case "interval-hours":
-		return p.show(name, p.card.Interval.Hours, "interval")
+		return p.show(name, p.interval().Hours, "interval")
 	}
-	return p.show(name, p.card.Interval.Time, "interval")
+	return p.show(name, p.interval().Time, "interval")
 }
 
 // practice is a range that is a trade habit.
@@ -156,6 +156,9 @@ func (p *planner) firstPour(c *card.Circuit) Shown {
 // asksFor gives the readings of that name: of the level, one for each oil with a
 // gauge that the step is about.
 func (p *planner) asksFor(what string, on subject) []Ask {
+	if what == AskHours && !p.card.Interval.CountsHours() {
+		return nil
+	}
 	if what != AskLevel {
 		return []Ask{p.ask(what, on)}
 	}
@@ -183,6 +186,8 @@ func (p *planner) ask(what string, on subject) Ask {
 		a.Unit = "km"
 	case what == AskOdometer:
 		a.Unit = "mi"
+	case what == AskHours:
+		a.Unit = "h"
 	case what == AskTemperature && us:
 		a.Unit = "°F"
 	case what == AskTemperature:

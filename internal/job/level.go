@@ -40,6 +40,11 @@ func (r *replayer) levelRead(e placed, ask *Ask, read *Read) bool {
 	read.Texts = share.Show(r.bench.System)
 	r.levelIs(e, read, string(fill.LevelAt(share.Base)))
 	r.share[e.Of] = &share.Base
+	if strings.HasPrefix(r.stepOf(e.Step).Word, "step.level-found") {
+		r.shareFound[e.Of] = &share.Base
+	} else {
+		r.shareLeft[e.Of] = &share.Base
+	}
 	return true
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"tidysump/internal/bolt"
 	"tidysump/internal/card"
+	"tidysump/internal/date"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
 	"tidysump/internal/finding"
@@ -18,6 +19,8 @@ func believable(what string) (kind quantity.Kind, low, high float64) {
 	switch what {
 	case AskOdometer:
 		return quantity.Distance, 0, 2e6
+	case AskHours:
+		return quantity.Duration, 0, 1e5 * 60
 	case AskTorque:
 		return quantity.Torque, 0.5, 400
 	case AskTemperature:
@@ -113,10 +116,14 @@ func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 	switch e.What {
 	case AskOdometer:
 		r.state.odometer = a.Base
+		r.read[due.Km] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base}
+	case AskHours:
+		r.read[due.Hours] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base / 60}
 	case AskDrained:
 		r.drained[e.Of] += a.Base
 	case AskPoured:
 		r.poured[e.Of] += a.Base
+		r.changedAt(e.Of, e.Time)
 	case AskTorque:
 		r.torqueUsed(e, a, read)
 	case AskTemperature:
@@ -150,12 +157,12 @@ func (r *replayer) balance() {
 			Due: r.show("due", r.volume(c), "volume").Texts}
 		due, known := r.volume(c).Amount()
 		if sum, ok := r.drained[c.ID]; ok {
-			b.Drained = r.litres(sum)
+			b.Drained, b.Out = r.litres(sum), sum
 			b.Caught = "caught." + string(fill.CompareCaught(sum, due.Base))
 		}
 		sum, poured := r.poured[c.ID]
 		if poured {
-			b.Poured = r.litres(sum)
+			b.Poured, b.In = r.litres(sum), sum
 			b.Verdict = "poured." + string(fill.Compare(sum, due.Base))
 		}
 		if known && sum < due.Base {
@@ -170,8 +177,8 @@ func (r *replayer) balance() {
 }
 
 // litres prints a sum to the 10 mL that a jug can show.
-func (r *replayer) litres(sum float64) []string {
-	return texts(quantity.Volume, math.Round(sum*100)/100, "L", 6, r.bench.System)
+func (p *planner) litres(sum float64) []string {
+	return texts(quantity.Volume, math.Round(sum*100)/100, "L", 6, p.bench.System)
 }
 
 // distance prints kilometres of an odometer.
@@ -181,11 +188,12 @@ func (r *replayer) distance(km float64) []string {
 
 // dueAgain adds the card's interval to the odometer reading.
 func (r *replayer) dueAgain() {
-	interval, ok := r.card.Interval.Distance.Amount()
+	distance := r.interval().Distance
+	interval, ok := distance.Amount()
 	if !ok || r.state.odometer == 0 {
 		return
 	}
-	s := r.show("due-again", r.card.Interval.Distance, "interval")
-	s.Texts = r.distance(due.Next(r.state.odometer, interval.Base))
+	s := r.show("due-again", distance, "interval")
+	s.Texts = r.distance(r.state.odometer + interval.Base)
 	r.state.DueAgain = &s
 }

@@ -28,7 +28,7 @@ var (
 // job has, and for which circuits and fasteners, is settled in sequence.go.
 var recipes = []recipe{
 	// Ready: the bike known, everything laid out, nothing that can fall or burn.
-	{word: "identify", asks: []string{AskOdometer}},
+	{word: "identify", asks: []string{AskOdometer, AskHours}},
 	{word: "lay-out"},
 	{word: "check-oil", must: true, figures: []string{"grade", "due"}, helps: []string{"oil-suits", "bottles"}},
 	{word: "stand", warns: []string{"traffic", "bike-falls"}},

@@ -24,6 +24,7 @@ type replayer struct {
 	leak     string              // what was last said about leaks, at the second look
 	looked   string              // time of the second look
 	warm     warmth              // the last temperature of the oil
+	trace
 }
 
 // Replay makes the plan again and runs the events over it. An event that can't
@@ -36,16 +37,30 @@ func Replay(c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
 // ReplayAfter is Replay that also compares with the last job on the same bike; nil
 // where there is none. What is wrong with that one is not told.
 func ReplayAfter(last *Past, c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
+	r, list := run(c, b, events)
+	if r == nil {
+		return nil, list
+	}
+	if last != nil {
+		r.last, _ = Replay(&last.Card, last.Bench, last.Events)
+	}
+	r.progress()
+	r.judge()
+	r.balance()
+	r.dueAgain()
+	return r.state, nil
+}
+
+// run makes the plan again and takes the events in.
+func run(c *card.Card, b Bench, events []Event) (*replayer, []finding.Finding) {
 	p, list := prepare(c, b)
 	if p == nil {
 		return nil, list
 	}
-	r := replayer{planner: p, state: &State{Steps: len(p.plan.Steps), parts: p.plan.Parts},
+	r := &replayer{planner: p, state: &State{Steps: len(p.plan.Steps), parts: p.plan.Parts},
 		canceled: map[string]bool{}, done: map[string]bool{}, drained: map[string]float64{},
-		poured: map[string]float64{}, level: map[string]string{}, share: map[string]*float64{}, run: map[string]placed{}}
-	if last != nil {
-		r.last, _ = Replay(&last.Card, last.Bench, last.Events)
-	}
+		poured: map[string]float64{}, level: map[string]string{}, share: map[string]*float64{}, run: map[string]placed{},
+		trace: trace{changed: map[string]float64{}, shareFound: map[string]*float64{}, shareLeft: map[string]*float64{}}}
 	sorted := ordered(events)
 	r.cancel(sorted)
 	for _, e := range sorted {
@@ -53,11 +68,7 @@ func ReplayAfter(last *Past, c *card.Card, b Bench, events []Event) (*State, []f
 			r.apply(e)
 		}
 	}
-	r.progress()
-	r.judge()
-	r.balance()
-	r.dueAgain()
-	return r.state, nil
+	return r, nil
 }
 
 // cancel collects the undone events first: an undo holds wherever it stands.
@@ -135,6 +146,7 @@ func (r *replayer) apply(e placed) {
 	switch e.Kind {
 	case Done:
 		r.done[e.Step] = true
+		r.pouredAt(e.Step, e.Time)
 		r.endTimers(e.Step, "")
 		if e.Step == "first-start" || e.Step == "ride" {
 			r.run[e.Step] = e

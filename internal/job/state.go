@@ -61,6 +61,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.Optional(m, "dueAgain", &s.DueAgain)
 	wire.List(m, "papers", &s.Papers)
 	m.String("lastID", &s.LastID)
+	m.Float("odometer", &s.odometer)
 	wire.List(m, "looks", &s.Looks)
 	m.String("verdict", &s.Verdict)
 	wire.List(m, "warns", &s.Warns)
@@ -96,6 +97,7 @@ type Balance struct {
 	Left    []string // what is still to be poured of what is due; empty when nothing or not known
 	Amend   string   // word id: what to do about a level read between the marks
 	Change  []string // how much to pour or take out for it
+	Out, In float64  // what was drained and poured, in L
 }
 
 // Members names the members of a balance.
@@ -111,6 +113,8 @@ func (b *Balance) Members(m *wire.Members) {
 	wire.Texts(m, "left", &b.Left)
 	m.String("amend", &b.Amend)
 	wire.Texts(m, "change", &b.Change)
+	m.Float("out", &b.Out)
+	m.Float("in", &b.In)
 }
 
 // Read is a reading that counts, ready to be shown.

@@ -53,6 +53,7 @@ const (
 	AskLeak     = "leak"
 
 	AskTemperature = "temperature" // of the oil
+	AskHours       = "hours"       // of running, where the card counts those
 )
 
 // Ask is a reading that a step asks for.

@@ -27,6 +27,7 @@ offline.start();
 
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => {}); // the next tap tries again
+fetched.then((screens) => screens?.tellDue()).catch(() => {}); // it stands on the first screen too
 loadSettings()
   .then(async () => {
     await fetched; // what is new is told in words that come with the screens

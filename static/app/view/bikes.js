@@ -15,8 +15,9 @@ export async function bikes(_, app) {
   const { bikes: samples = [] } = await file('bikes.json');
   const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: page };
   // The samples don't wait for the store.
-  Promise.all([store.jobs(), store.lines()])
-    .then(([jobs, lines]) => {
+  Promise.all([store.jobs(), store.lines(), store.setting('due')])
+    .then(([jobs, lines, due]) => {
+      state.due = due?.find(({ remind }) => Date.parse(remind) < Date.now());
       state.open = jobs.filter(({ summary }) => !summary.finished || summary.waiting);
       state.list = bikeList(lines, samples, jobs, t);
       state.fits = search(state.list, state.typed);
@@ -39,6 +40,13 @@ function draw(state, app) {
       <p>${t('app.tagline')}</p>
     </header>
     ${open.length ? openJobs(open) : nothing}
+    ${
+      state.due
+        ? html`<p>
+            <a class="button quiet" href=${address('due')}>● ${t('bikes.due', state.due)}</a>
+          </p>`
+        : nothing
+    }
     <p><a class="button quiet" href="#/trouble">${t('bikes.roadside')}</a></p>
     <h1 tabindex="-1">${t('bikes.title')}</h1>
     ${list.length > many ? finder(state.typed, (typed) => found(state, typed, app)) : nothing}

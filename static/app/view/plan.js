@@ -3,11 +3,13 @@ import { call } from '../core/client.js';
 import { cardOf } from '../data.js';
 import { keepRecords } from '../device.js';
 import { startJob } from '../job.js';
-import { address, go } from '../router.js';
+import { go } from '../router.js';
 import { set, settings } from '../settings.js';
 import { t, text } from '../words.js';
 import { radios, ticks } from './choice.js';
+import { DuePart } from './due-part.js';
 import { finding, findings } from './figure.js';
+import { toEdit, toPaper } from './plan-links.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheet.js';
 
 /** The plan of a bike: what today is like, and all that follows from it. */
@@ -19,6 +21,7 @@ export async function plan([id], app) {
     title: card ? `${card.make} ${card.model}` : t('plan.title'),
   };
   const bench = { system: settings.system, place: 'garage' };
+  const due = card && new DuePart(card, app);
   let answer = null;
   const work = async () => {
     answer = await call('plan', { card, bench });
@@ -26,6 +29,8 @@ export async function plan([id], app) {
   };
   const change = (values) => {
     Object.assign(bench, values);
+    if ('severe' in values || 'system' in values)
+      due.load({ severe: bench.severe }).catch(() => {});
     work();
   };
   const start = async () => {
@@ -36,30 +41,19 @@ export async function plan([id], app) {
   };
   screen.draw = () =>
     card
-      ? html`${draw(card, bench, answer, change, start)} ${toPaper(id, bench)}
+      ? html`${draw(card, bench, answer, change, start, due)} ${toPaper(id, bench)}
         ${id === card.id ? nothing : toEdit(id)}`
       : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
   if (card) work();
+  due?.begin(bench, change);
   return screen;
 }
 
-/** An own card can be changed; a sample stays as it is. */
-const toEdit = (key) =>
-  html`<p><a class="button quiet" href=${address('edit', key)}>${t('plan.edit')}</a></p>`;
-
-/** The job on paper, before it begins. */
-const toPaper = (key, bench) =>
-  html`<p>
-    <a class="button quiet" href=${address('bench-sheet', key, JSON.stringify(bench))}
-      >${t('plan.paper')}</a
-    >
-  </p>`;
-
-function draw(card, bench, answer, change, start) {
+function draw(card, bench, answer, change, start, due) {
   return html`
     <h1 tabindex="-1">${text(`${card.make} ${card.model}`)}</h1>
     ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
-    ${today(card, bench, answer?.ok, change)}
+    ${today(card, bench, answer?.ok, change, due)} ${due.line()}
     ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
   `;
 }
@@ -94,7 +88,7 @@ const section = (word, content) =>
   </section>`;
 
 /** The bench: what is true here today, in one line that opens. */
-function today(card, bench, { oils, also } = {}, change) {
+function today(card, bench, { oils, also } = {}, change, due) {
   const system = (value) => {
     set('system', value).catch(() => {}); // a store that is missing must not stop the plan
     change({ system: value });
@@ -119,7 +113,7 @@ function today(card, bench, { oils, also } = {}, change) {
     ${radios('plan.place', 'plan.place', bench.place, ['garage', 'roadside'], (v) =>
       change({ place: v }),
     )}
-    ${oils?.length > 1 ? circuits(bench, oils, change) : nothing}
+    ${due.use(bench, change)} ${oils?.length > 1 ? circuits(bench, oils, change) : nothing}
     ${also ? alsos(bench, also, change) : nothing}
   </details>`;
 }

@@ -4,6 +4,8 @@ import { address } from '../router.js';
 import { settings } from '../settings.js';
 import * as store from '../store.js';
 import { loadWordsOf, t, text, when } from '../words.js';
+import { CsvOut } from './csv-out.js';
+import { DuePart } from './due-part.js';
 import { findings, standing } from './figure.js';
 import { problems } from './trouble-job.js';
 import { seen } from './verdict.js';
@@ -13,22 +15,27 @@ export async function record([id], app) {
   const screen = { name: 'record', tab: 'record', title: t('record.title') };
   if (id) {
     const work = await app.keep(() => Job.open(id));
+    const due = work?.state && new DuePart(work.record.card, app);
+    if (due) app.keep(() => due.load({ newest: id }));
     await loadWordsOf('bench').catch(() => {}); // for what came out
     screen.draw = () =>
       work?.state
-        ? one(work)
+        ? one(work, due)
         : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
             ${findings(work?.findings)}`;
     return screen;
   }
   const list = (await app.keep(() => store.jobs())) ?? [];
+  const csv = await CsvOut.open(list, app);
   screen.draw = () => html`
     <h1 tabindex="-1">${t('record.title')}</h1>
     ${
       list.length
-        ? html`<ul class="jobs">
-            ${list.map(line)}
-          </ul>`
+        ? html`<p><a class="button quiet" href=${address('due')}>${t('record.due-list')}</a></p>
+            <ul class="jobs">
+              ${list.map(line)}
+            </ul>
+            ${csv.draw()}`
         : html`<p>${t('record.none')}</p>`
     }
   `;
@@ -54,7 +61,7 @@ function standingOf({ finished, waiting }) {
   return waiting ? `◐ ${t('record.waiting')}` : `✓ ${t('record.closed')}`;
 }
 
-function one(work) {
+function one(work, due) {
   const { record: job, state } = work;
   const {
     oils = [],
@@ -78,13 +85,15 @@ function one(work) {
     ${part('record.problems', problems(work), state.problems?.length)} ${seen(work)}
     ${part('record.oils', oils.map(balance), oils.length)}
     ${
-      dueAgain
-        ? html`<section>
-            <h2>${t(dueAgain.name)}</h2>
-            <p class="big">${dueAgain.texts.join(' · ')}</p>
-            ${standing(dueAgain)}
-          </section>`
-        : nothing
+      due?.outlook
+        ? due.draw()
+        : dueAgain
+          ? html`<section>
+              <h2>${t(dueAgain.name)}</h2>
+              <p class="big">${dueAgain.texts.join(' · ')}</p>
+              ${standing(dueAgain)}
+            </section>`
+          : nothing
     }
     ${part(
       'record.readings',

@@ -1,6 +1,5 @@
 // Taking cards in and giving them away, as a person does it.
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { download } from './download.js';
 import { goTo } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
@@ -57,22 +56,5 @@ export async function tick(page, name) {
   await label.click();
 }
 
-/** Saves the ticked cards; resolves to the file's text. */
-export async function save(page, folder) {
-  const devtools = await page.createCDPSession();
-  await devtools.send('Browser.setDownloadBehavior', {
-    behavior: 'allow',
-    downloadPath: folder,
-    eventsEnabled: true,
-  });
-  const names = new Map();
-  const ended = new Promise((resolve) => {
-    devtools.on('Browser.downloadWillBegin', (e) => names.set(e.guid, e.suggestedFilename));
-    devtools.on('Browser.downloadProgress', (e) => {
-      if (e.state === 'completed') resolve(join(folder, names.get(e.guid)));
-    });
-  });
-  await tap(page, words('cards.save'));
-  const path = await ended;
-  return { path, text: await readFile(path, 'utf8') };
-}
+/** Saves the ticked cards; resolves to the file's path and text. */
+export const save = (page, folder) => download(page, folder, words('cards.save'));

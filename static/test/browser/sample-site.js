@@ -1,3 +1,4 @@
+import { dueJobs } from './due-jobs.js';
 import { plant, planOf } from './job-page.js';
 import { launchChromium, startServer } from './launch.js';
 import { untilState } from './page.js';
@@ -16,6 +17,7 @@ export async function openSampleSite() {
   await untilState(page, 'ready');
   const { steps } = await planOf(page, sampleCard('tessaly-corda-650'));
   for (const [job, events] of sampleJobs(steps)) await plant(page, job, events);
+  for (const [job, events] of dueJobs('ondrake-quarto-900')) await plant(page, job, events);
   await page.reload();
   const end = async () => {
     await browser.close();

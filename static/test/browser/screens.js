@@ -81,10 +81,22 @@ export const screens = {
     await goTo(page, '#/job/ready-job');
     await untilSeen(page, words('job.finish.ready'));
   },
-  'record, the list': (page) => goTo(page, '#/record'),
+  'record, the list': async (page) => {
+    await goTo(page, '#/record');
+    await openAll(page);
+  },
   'record, one job': async (page) => {
     await goTo(page, '#/record/closed-job');
     await untilSeen(page, words('record.warnings'));
+  },
+  'record, a job that says when it is due': async (page) => {
+    await goTo(page, '#/record/oil-10');
+    await untilSeen(page, words('due.title'));
+    await openAll(page);
+  },
+  'when the oil is due': async (page) => {
+    await goTo(page, '#/due');
+    await untilSeen(page, words('due.use-first'));
   },
   'second look': step('second-look'),
   'sheet for the owner': (page) => goTo(page, '#/sheet/closed-job'),

@@ -1,0 +1,53 @@
+import { call } from '../core/client.js';
+import { settings } from '../settings.js';
+import * as store from '../store.js';
+
+const most = 16; // jobs of a bike: more tell of other years
+const room = 900_000; // letters that the core takes at once, with some to spare
+
+/** The day here and now, "2026-11-25". */
+export function today(now = new Date()) {
+  const two = (n) => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** The jobs of each bike, the newest first: card id -> records. `jobs` are as the store gives them. */
+export function byBike(jobs) {
+  const bikes = new Map();
+  for (const job of jobs) {
+    const id = job.card?.id;
+    if (!bikes.has(id)) bikes.set(id, []);
+    bikes.get(id).push(job);
+  }
+  return bikes;
+}
+
+/**
+ * When the oils of a bike are due again, from its jobs, the newest first; or undefined. `severe` takes
+ * the place of what the newest one says about its use.
+ */
+export async function outlookOf(jobs, severe) {
+  const entries = [];
+  let size = 0;
+  for (const { id, card, bench } of jobs.slice(0, most)) {
+    const entry = JSON.stringify({ card, bench, events: await store.events(id) });
+    if ((size += entry.length * 2) > room && entries.length) break;
+    entries.unshift(entry);
+  }
+  if (severe !== undefined && entries.length) {
+    const newest = JSON.parse(entries.pop());
+    entries.push(JSON.stringify({ ...newest, bench: { ...newest.bench, severe } }));
+  }
+  const { system } = settings;
+  const input = `{"system":"${system}","today":"${today()}","jobs":[${entries.join(',')}]}`;
+  return (await call('due', input)).ok;
+}
+
+/** Notes from which day on each bike is to be looked at: the first screen asks no core. */
+export async function remember(id, name, outlook) {
+  const others = ((await store.setting('due')) ?? []).filter((bike) => bike.id !== id);
+  const { remind } = outlook ?? {};
+  const own = remind ? [{ id, name, remind }] : [];
+  const all = [...others, ...own].sort((a, b) => (a.remind < b.remind ? -1 : 1));
+  await store.keepSetting('due', all);
+}
