@@ -124,6 +124,9 @@ func pageWords(t *testing.T) []family {
 		{"level.", choices(t, "levels", 8), plain},
 		{"due.calendar.", []string{"saved", "shared", "failed"}, plain},
 		{"leak.", choices(t, "leaks", 3), plain},
+		{"photo.what.", choices(t, "pictured", 6), plain},
+		{"restore.", []string{"jobs", "events", "cards", "photos", "settings"}, plain},
+		{"keep.size.", []string{"mb", "gb"}, plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
 	}

@@ -35,6 +35,7 @@ var kinds = [...]struct {
 	{Undo, false},
 	{Finish, false},
 	{Problem, false},
+	{Photo, false},
 	{Saw, true},
 	{Timed, true},
 	{Billed, false},
@@ -57,7 +58,7 @@ type Event struct {
 	Time string // RFC 3339 in UTC with milliseconds, "2026-11-25T10:09:01.000Z"
 	Kind EventKind
 	Step string // id of the step
-	What string // of a reading: one of the Ask words
+	What string // of a reading: one of the Ask words; of a photo: what it shows
 	// Of is the circuit or fastener of a reading, or the event that an undo
 	// cancels.
 	Of    string

@@ -24,6 +24,8 @@ func drawEvents(t *rapid.T, p *job.Plan, prefix string) []job.Event {
 			e.Kind, e.Text = job.Note, "seen"
 		case kind == 1:
 			e.Kind = job.Finish
+		case kind == 2:
+			e.Kind, e.Step, e.What = job.Photo, s.ID, pick(t, "picture", "plug", "pan", "filter", "seal", "odometer", "other")
 		case kind >= 5 && len(s.Look) > 0:
 			e.Kind, e.Step, e.Signs = job.Saw, s.ID, drawSigns(t)
 		case kind < 5 || len(s.Asks) == 0:
@@ -75,7 +77,7 @@ func drawGarbage(t *rapid.T, p *job.Plan) []job.Event {
 		list = append(list, job.Event{
 			ID:   word("id", "", "garbage", "garbage"+strconv.Itoa(i)),
 			Time: word("time", "", "2026-11-25T10:02:00.000Z", "2026-13-25T10:02:00.000Z", "yesterday"),
-			Kind: job.EventKind(word("kind", "", "done", "reading", "note", "undo", "timer")),
+			Kind: job.EventKind(word("kind", "", "done", "reading", "note", "photo", "undo", "timer")),
 			Step: word("step", steps...), What: word("what", "level", "poured", "odometer"),
 			Of: word("of", "oil0", "garbage", ""), Value: word("value", "1 L", "NaN"), Text: word("text", "", " "),
 		})

@@ -120,6 +120,8 @@ func (r *replayer) checked(e placed) bool {
 		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", shorten(e.What))
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":
 		r.fault(e, "empty-note", "/text", finding.Refuse)
+	case e.Kind == Photo && !isPictured(e.What):
+		r.fault(e, "unknown-picture", "/what", finding.Refuse, "text", shorten(e.What))
 	default:
 		return true
 	}
@@ -156,6 +158,8 @@ func (r *replayer) apply(e placed) {
 		}
 	case Note:
 		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
+	case Photo:
+		r.state.Photos = append(r.state.Photos, Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What})
 	case Reading:
 		if !r.reading(e) {
 			return

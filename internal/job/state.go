@@ -15,6 +15,7 @@ type State struct {
 	Oils     []Balance
 	Readings []Read
 	Notes    []Remark
+	Photos   []Read // ID, Time, Step and What of each; of a type of its own it would cost the core 1 kB
 	// Missing are the steps that must be done before the job can be finished.
 	Missing  []string
 	Warmth   *Warmth // what the oil's temperature means; nil while not read
@@ -52,6 +53,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.List(m, "oils", &s.Oils)
 	wire.List(m, "readings", &s.Readings)
 	wire.List(m, "notes", &s.Notes)
+	wire.List(m, "photos", &s.Photos)
 	wire.Texts(m, "missing", &s.Missing)
 	wire.Optional(m, "warmth", &s.Warmth)
 	m.String("finished", &s.Finished)

@@ -3,6 +3,8 @@ import { loadWordsOf, t } from './words.js';
 import { bikes } from './view/bikes.js';
 import { theirStyle } from './later-style.js';
 
+const full = 'store.full';
+
 /** Fetches the screens that the first one can do without, and their words; the page asks for them at once after it. */
 export async function fetchScreens() {
   const [part] = await Promise.all([import('./screens.js'), loadWordsOf('work'), theirStyle()]);
@@ -85,10 +87,10 @@ export class App {
   async keep(work, word = 'store.failed') {
     try {
       const result = await work();
-      if (this.trouble === word) this.trouble = '';
+      if ([word, full].includes(this.trouble)) this.trouble = '';
       return result;
-    } catch {
-      this.fail(word);
+    } catch (error) {
+      this.fail(error.name === 'QuotaExceededError' ? full : word);
       return undefined;
     }
   }

@@ -47,6 +47,11 @@ export async function recordsKept() {
   return (await navigator.storage?.persisted?.().catch(() => false)) ?? false;
 }
 
+/** What the browser believes the app takes and may take, {usage, quota} in bytes; {} when it won't say. */
+export async function roomLeft() {
+  return (await navigator.storage?.estimate?.().catch(() => {})) ?? {};
+}
+
 /** Pixels of the screen per CSS pixel, and the pinch zoom: what scales the page. */
 export const zoom = () => ({
   ratio: devicePixelRatio,

@@ -1,5 +1,8 @@
 import { call } from './core/client.js';
+import { summaryOf } from './job-summary.js';
+import { lastOf } from './last-job.js';
 import * as store from './store.js';
+import { tell } from './tabs.js';
 import { loadWordsOf } from './words.js';
 
 /** Starts a job: card and bench are kept with it, so that a later card changes nothing. */
@@ -69,11 +72,35 @@ export class Job {
     return answer;
   }
 
+  #turn = Promise.resolve(); // events are added, and those of other windows read, one at a time
+
+  #inTurn(work) {
+    const done = this.#turn.then(work);
+    this.#turn = done.catch(() => {});
+    return done;
+  }
+
+  /** Reads what other windows added to this job; resolves to whether there was anything. */
+  refresh() {
+    return this.#inTurn(async () => {
+      const events = await store.events(this.record.id);
+      if (events.length === this.events.length) return false; // events are never changed
+      this.events = events;
+      await this.#replay(events);
+      return true;
+    });
+  }
+
   /**
-   * Adds an event, unless the core refuses it. Resolves to the findings about
-   * it; it is kept when none of them refuses.
+   * Adds an event, unless the core refuses it, with its picture {what, blob, bytes}
+   * if it has one. Resolves to the findings about it; it is kept when none of them
+   * refuses.
    */
-  async add(event) {
+  add(event, photo) {
+    return this.#inTurn(() => this.#add(event, photo));
+  }
+
+  async #add(event, photo) {
     // Another tab may have added to the same job.
     this.events = await store.events(this.record.id);
     const full = this.#full(event);
@@ -89,12 +116,13 @@ export class Job {
       return own;
     }
     try {
-      await store.addEvent({ ...this.record, summary: this.#summary() }, full);
+      await store.addEvent({ ...this.record, summary: summaryOf(this.state) }, full, photo);
     } catch (error) {
       this.state = before;
       throw error;
     }
     this.events = events;
+    tell(this.record.id);
     return own;
   }
 
@@ -102,12 +130,6 @@ export class Job {
   #now() {
     const times = this.events.map(({ time }) => Date.parse(time) || 0);
     return new Date(Math.max(Date.now(), ...times.map((time) => time + 1))).toISOString();
-  }
-
-  /** What the lists of jobs show without asking the core again. */
-  #summary() {
-    const { next, done = [], steps, finished, waiting, notes = [] } = this.state;
-    return { next, done: done.length, steps, finished, waiting, notes: notes.length };
   }
 
   /** The step of that id. */
@@ -119,14 +141,4 @@ export class Job {
   isDone(id) {
     return (this.state.done ?? []).includes(id);
   }
-}
-
-/** The last job on the same bike that was closed before this one began. */
-async function lastOf({ card: { id }, started }) {
-  const earlier = (await store.jobs()).filter(
-    ({ card, summary }) => card.id === id && summary.finished < started,
-  );
-  const last = earlier.sort((a, b) => (a.summary.finished < b.summary.finished ? 1 : -1))[0];
-  if (!last) return undefined;
-  return { card: last.card, bench: last.bench, events: await store.events(last.id) };
 }

@@ -5,6 +5,7 @@ import { cards } from './view/cards.js';
 import { due } from './view/due.js';
 import { edit } from './view/edit.js';
 import { job } from './view/job.js';
+import { keep } from './view/keep.js';
 import { ownerSheet } from './view/owner-sheet.js';
 import { plan } from './view/plan.js';
 import { record } from './view/record.js';
@@ -23,6 +24,7 @@ export const screens = {
   due,
   edit,
   settings,
+  keep,
   sheet: ownerSheet,
   trouble,
   'bench-sheet': benchSheet,

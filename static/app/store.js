@@ -1,89 +1,6 @@
-import { openDB, unwrap } from 'idb';
+import { use, write } from './database.js';
 
-// The one owner of IndexedDB. Writes are strict: what resolved is on the disk,
-// so that the phone may die at any tap.
-const name = 'tidysump';
-const version = 2;
-const deadline = 5000; // ms; some browsers never answer when storage is full
-const strict = { durability: 'strict' };
-
-let opening = null;
-
-/** Told when another window holds an old version of the store open. */
-export const blocked = { tell: () => {} };
-
-function open() {
-  opening ??= openDB(name, version, {
-    upgrade(db, from) {
-      if (from < 1) {
-        db.createObjectStore('jobs', { keyPath: 'id' });
-        db.createObjectStore('events', { keyPath: ['job', 'id'] });
-        db.createObjectStore('settings');
-      }
-      db.createObjectStore('cards', { keyPath: 'key' });
-      db.createObjectStore('lines', { keyPath: 'key' });
-    },
-    blocked: () => blocked.tell(),
-    blocking: (_, __, event) => event.target.close(),
-    terminated: () => (opening = null),
-  });
-  opening.catch(() => (opening = null));
-  return opening;
-}
-
-/** Runs work(db), unless the store does not answer in time: then it is given up. */
-function inTime(work) {
-  const opened = open();
-  let timer;
-  let late = false;
-  const lateness = new Promise((_, reject) => {
-    timer = setTimeout(() => {
-      late = true;
-      opening = null; // the next call tries anew
-      reject(new Error('the store does not answer'));
-    }, deadline);
-  });
-  const working = opened.then((db) => (late ? lateness : work(db)));
-  return Promise.race([working, lateness]).finally(() => clearTimeout(timer));
-}
-
-/**
- * Runs work(db); opens the store anew and tries once more when the browser had
- * closed it behind our back, as phones do in the background.
- */
-async function use(work) {
-  try {
-    return await inTime(work);
-  } catch (error) {
-    if (error.name !== 'InvalidStateError' && error.name !== 'UnknownError') throw error;
-    opening = null;
-    return inTime(work);
-  }
-}
-
-/** Makes a change as a whole; when it rejects, nothing of it is kept or comes later. */
-async function write(stores, change) {
-  let tx;
-  try {
-    await use((db) => {
-      tx = db.transaction(stores, 'readwrite', strict);
-      tx.done.catch(() => {}); // also when it is not waited for, because change threw
-      change(unwrap(tx)); // plain requests: what happens to them is told by tx.done
-      return tx.done;
-    });
-  } catch (error) {
-    abort(tx);
-    throw error;
-  }
-}
-
-function abort(tx) {
-  try {
-    tx?.abort();
-  } catch {
-    // It is over already.
-  }
-}
+export { blocked } from './database.js';
 
 /** All jobs, the newest first. */
 export const jobs = async () =>
@@ -101,11 +18,12 @@ export const events = async (id) => {
 /** Writes a job down. */
 export const putJob = (record) => write(['jobs'], (tx) => tx.objectStore('jobs').put(record));
 
-/** Adds an event to a job, together with the job's new summary. */
-export const addEvent = (record, event) =>
-  write(['jobs', 'events'], (tx) => {
+/** Adds an event to a job, together with the job's new summary and the event's picture, if any. */
+export const addEvent = (record, event, photo) =>
+  write(['jobs', 'events', ...(photo ? ['photos'] : [])], (tx) => {
     tx.objectStore('events').add({ ...event, job: record.id });
     tx.objectStore('jobs').put(record);
+    if (photo) tx.objectStore('photos').add({ ...photo, job: record.id, id: event.id });
   });
 
 /** A setting, or undefined. */

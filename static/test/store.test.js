@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import * as photos from '../app/store-photos.js';
 import * as store from '../app/store.js';
 
 // As the first version of the store left it; opened here before any other test.
@@ -123,23 +124,60 @@ test('any other failure is told at once', async (t) => {
 const noAnswer = { message: 'the store does not answer' };
 
 test('a store that never answers is given up, and asked anew by the next call', async (t) => {
-  const fresh = await import('../app/store.js?never-answers');
+  const fresh = await import('../app/database.js?never-answers');
+  const put = (tx) => tx.objectStore('settings').put('light', 'theme');
   t.mock.timers.enable({ apis: ['setTimeout'] });
   const { mock } = t.mock.method(indexedDB, 'open', () => new IDBOpenDBRequest());
-  const given = assert.rejects(fresh.keepSetting('theme', 'dark'), noAnswer);
+  const given = assert.rejects(fresh.write(['settings'], put), noAnswer);
   t.mock.timers.tick(5000);
   await given;
+  assert.equal(mock.callCount(), 1);
   mock.restore();
-  await fresh.keepSetting('theme', 'light');
-  assert.equal(await fresh.setting('theme'), 'light');
+  await fresh.write(['settings'], put);
+  assert.equal(await store.setting('theme'), 'light');
 });
 
 test('a change that was given up does not come later', async (t) => {
-  const fresh = await import('../app/store.js?answers-late');
+  const fresh = await import('../app/database.js?answers-late');
+  const put = (tx) => tx.objectStore('settings').put(true, 'late');
   t.mock.timers.enable({ apis: ['setTimeout'] });
-  const given = assert.rejects(fresh.keepSetting('late', true), noAnswer);
+  const given = assert.rejects(fresh.write(['settings'], put), noAnswer);
   t.mock.timers.tick(5000); // before the store had a chance to open
   await given;
-  assert.equal(await fresh.setting('late'), undefined);
   assert.equal(await store.setting('late'), undefined);
+});
+
+const jpeg = new Blob([Uint8Array.of(255, 216, 255)], { type: 'image/jpeg' });
+const picture = { what: 'plug', blob: jpeg, bytes: 3 };
+
+test('a picture is kept with its event, or neither is', async (t) => {
+  await store.addEvent(job('shot'), { id: '1', kind: 'photo', what: 'plug' }, picture);
+  const [{ blob, ...rest }] = await photos.photosOf('shot');
+  assert.deepEqual(rest, { job: 'shot', id: '1', what: 'plug', bytes: 3 });
+  assert.deepEqual([...new Uint8Array(await blob.arrayBuffer())], [255, 216, 255]);
+
+  const { add } = IDBObjectStore.prototype;
+  t.mock.method(IDBObjectStore.prototype, 'add', function (...values) {
+    if (this.name === 'photos') throw new DOMException('planted', 'QuotaExceededError');
+    return add.apply(this, values);
+  });
+  await assert.rejects(store.addEvent(job('shot'), { id: '2', kind: 'photo' }, picture), {
+    name: 'QuotaExceededError',
+  });
+  assert.deepEqual((await store.events('shot')).length, 1);
+  assert.equal((await photos.photosOf('shot')).length, 1, 'what was there is there');
+});
+
+test('a picture is deleted, its event stays; those of other jobs stay', async () => {
+  await store.addEvent(job('shot2'), { id: '1', kind: 'photo' }, picture);
+  await store.addEvent(job('shot2'), { id: '2', kind: 'photo' }, picture);
+  await photos.deletePhoto('shot2', '1');
+  assert.deepEqual(
+    (await photos.photosOf('shot2')).map(({ id }) => id),
+    ['2'],
+  );
+  assert.equal((await store.events('shot2')).length, 2);
+  await photos.deletePhotosOf('shot2');
+  assert.deepEqual(await photos.photosOf('shot2'), []);
+  assert.equal((await photos.photosOf('shot')).length, 1);
 });

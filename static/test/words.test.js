@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { before, test } from 'node:test';
-import { hasWord, loadWords, t, text } from '../app/words.js';
+import { hasWord, loadWords, loadWordsOf, t, text } from '../app/words.js';
 
 const catalogue = {
   plain: 'Nothing to fill.',
@@ -49,4 +49,11 @@ test('a name cannot turn round the figures behind it', () => {
 test('only the catalogue knows words', () => {
   assert.ok(hasWord('plain'));
   for (const id of ['nothing', 'toString', '__proto__']) assert.ok(!hasWord(id));
+});
+
+test('parts that are loaded side by side are all there', async (context) => {
+  context.mock.method(globalThis, 'fetch', async () => Response.json({ [`part.${parts++}`]: 'x' }));
+  let parts = 0;
+  await Promise.all(['a', 'b', 'c'].map(loadWordsOf));
+  for (const id of ['plain', 'part.0', 'part.1', 'part.2']) assert.ok(hasWord(id), id);
 });

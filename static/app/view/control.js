@@ -41,22 +41,22 @@ export class Control {
   }
 
   /** Keeps an event once those before it are; one that `needless` says is no longer called for is not. */
-  #keep(event, needless = () => false) {
-    const kept = this.#before.then(() => needless() || this.#put(event));
+  #keep(event, needless = () => false, photo = undefined) {
+    const kept = this.#before.then(() => needless() || this.#put(event, photo));
     this.#before = kept;
     return kept;
   }
 
-  async #put(event) {
-    const found = await this.app.keep(() => this.work.add(event), 'job.not-saved');
+  async #put(event, photo) {
+    const found = await this.app.keep(() => this.work.add(event, photo), 'job.not-saved');
     this.told = found ? { event, findings: found } : null;
     watchTimers(this.work, this.app);
     return Boolean(found) && !found.some((f) => f.grade === 'refuse');
   }
 
   /** Adds an event and says so; resolves to whether it was kept. */
-  async add(event, said) {
-    const kept = await this.#keep(event);
+  async add(event, said, photo) {
+    const kept = await this.#keep(event, undefined, photo);
     this.app.say(kept ? said : '');
     return kept;
   }

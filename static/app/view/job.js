@@ -9,9 +9,12 @@ import { Control } from './control.js';
 import { figureRow, findings, warning } from './figure.js';
 import { Hands } from './hands.js';
 import { helps } from './helps.js';
+import { follow } from './job-follow.js';
 import { look, looks } from './look.js';
 import { onward, stepBefore } from './moves.js';
 import { note } from './note.js';
+import { takePhoto } from './photo-take.js';
+import { letGo } from './photos.js';
 import { allSteps, closing } from './steps.js';
 import { stick } from './stick.js';
 import { timerLines, timers, watchTimers } from './timers.js';
@@ -22,7 +25,7 @@ import { stops, wrong } from './trouble-job.js';
  * step, "#/job/ID/steps" all of them.
  */
 export async function job([id, view, stepId], app) {
-  await loadWordsOf('hands');
+  await Promise.all(['hands', 'keep'].map(loadWordsOf));
   const work = await app.keep(() => Job.open(id));
   const forms = await looks();
   const screen = { name: 'job', tab: 'bikes', title: work?.record.name ?? t('nav.bikes') };
@@ -40,9 +43,12 @@ export async function job([id, view, stepId], app) {
   screen.holds = (parts) => control.holds(parts);
   screen.move = (parts) => control.move(parts);
   screen.draw = () => draw(work, control);
+  const unfollow = follow(work, control, app);
   screen.close = () => {
     control.hands.close();
     keepAwake(false);
+    unfollow();
+    letGo(work);
   };
   keepAwake(true).then((how) => {
     control.awake = how;
@@ -87,7 +93,7 @@ function oneStep(work, step, control) {
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>
       </details>
-      ${note(work, step, control)}
+      ${note(work, step, control)} ${takePhoto(work, step, control)}
       ${findings(control.toldAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
       <p class="awake">
         ${t(awake[control.awake])} ${control.app.trouble ? nothing : t('job.saved')}

@@ -7,12 +7,15 @@ import { loadWordsOf, t, text, when } from '../words.js';
 import { CsvOut } from './csv-out.js';
 import { DuePart } from './due-part.js';
 import { findings, standing } from './figure.js';
+import { reminder } from './keep-remind.js';
+import { letGo, photos } from './photos.js';
 import { problems } from './trouble-job.js';
 import { seen } from './verdict.js';
 
 /** The record: the list of jobs, or "#/record/ID", one job on a page. */
 export async function record([id], app) {
   const screen = { name: 'record', tab: 'record', title: t('record.title') };
+  await loadWordsOf('keep').catch(() => {}); // the record is readable without them
   if (id) {
     const work = await app.keep(() => Job.open(id));
     const due = work?.state && new DuePart(work.record.card, app);
@@ -20,15 +23,18 @@ export async function record([id], app) {
     await loadWordsOf('bench').catch(() => {}); // for what came out
     screen.draw = () =>
       work?.state
-        ? one(work, due)
+        ? one(work, due, app)
         : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
             ${findings(work?.findings)}`;
+    screen.close = () => letGo(work);
     return screen;
   }
   const list = (await app.keep(() => store.jobs())) ?? [];
   const csv = await CsvOut.open(list, app);
+  const remind = await reminder(list, app);
   screen.draw = () => html`
     <h1 tabindex="-1">${t('record.title')}</h1>
+    ${remind()}
     ${
       list.length
         ? html`<p><a class="button quiet" href=${address('due')}>${t('record.due-list')}</a></p>
@@ -61,7 +67,7 @@ function standingOf({ finished, waiting }) {
   return waiting ? `◐ ${t('record.waiting')}` : `✓ ${t('record.closed')}`;
 }
 
-function one(work, due) {
+function one(work, due, app) {
   const { record: job, state } = work;
   const {
     oils = [],
@@ -102,6 +108,7 @@ function one(work, due) {
       </ul>`,
       readings.length,
     )}
+    ${part('record.photos', photos(work, state.photos ?? [], app), state.photos?.length)}
     ${part(
       'record.notes',
       notes.map((n) => remark(work, n)),

@@ -2,13 +2,15 @@ import { html } from 'lit-html';
 import { recordsKept } from '../device.js';
 import { files } from '../files.js';
 import { offline } from '../offline.js';
+import { address } from '../router.js';
 import { set, settings as kept } from '../settings.js';
-import { t } from '../words.js';
+import { loadWordsOf, t } from '../words.js';
 import { changeList } from './changes.js';
 import { radios, ticks } from './choice.js';
 
 /** Settings, and how the app stands with this phone. */
 export async function settings(_, app) {
+  await loadWordsOf('keep');
   let safe = null;
   recordsKept().then((answer) => {
     safe = answer;
@@ -33,7 +35,13 @@ function draw(changelog, safe, change) {
     ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
     ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
     ${part('offline', html`<p>${offlineWords()}</p>`)}
-    ${part('storage', html`<p>${t(safe ? 'settings.storage.kept' : 'settings.storage.may-go')}</p>`)}
+    ${part(
+      'storage',
+      html`<p>${t(safe ? 'settings.storage.kept' : 'settings.storage.may-go')}</p>
+        <p>
+          <a class="button" href=${address('keep')}>${t('keep.open')}</a>
+        </p>`,
+    )}
     ${part('install', html`<p>${t('settings.install.how')}</p>`)}
     ${part(
       'about',

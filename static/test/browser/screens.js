@@ -1,6 +1,7 @@
 // Every screen of the page, each with the way to it.
 import { ownCard, packOf, paste, tick } from './cards-page.js';
-import { goTo } from './job-page.js';
+import { goTo, plant, stored } from './job-page.js';
+import { plantPicture } from './photos-page.js';
 import { answer, choose, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
@@ -17,6 +18,30 @@ const step =
     await goTo(page, `#/job/${job}/step/${id}`);
     await openAll(page);
   };
+
+/** Puts a photo into the open job. */
+async function plantPhoto(page) {
+  const time = '2026-11-24T09:10:00.000Z';
+  const event = { id: 'photo', time, kind: 'photo', step: 'look-oil', what: 'pan' };
+  const job = (await stored(page, 'jobs')).find(({ id }) => id === 'open-job');
+  await plant(page, job, [event]);
+  await plantPicture(page, { job: job.id, id: event.id, what: event.what });
+}
+
+/** A job that no backup holds. */
+function finishedJob(n) {
+  const at = `2026-10-0${n}T09:00:00.000Z`;
+  const { make, model } = gappy;
+  const summary = { finished: at, done: 3, steps: 38 };
+  return {
+    id: `finished-${n}`,
+    name: `${make} ${model}`,
+    started: at,
+    card: gappy,
+    bench: {},
+    summary,
+  };
+}
 
 const calculation = (op, given) => async (page) => {
   await goTo(page, `#/bench/${op}/${encodeURIComponent(JSON.stringify(given))}`);
@@ -62,6 +87,30 @@ export const screens = {
     await type(page, words('ask.torque'), 'four');
     await tap(page, words('job.keep'));
     await untilSeen(page, words('finding.not-a-number', { text: 'four' }));
+  },
+  'step with photos': async (page) => {
+    await plantPhoto(page);
+    await goTo(page, '#/record'); // a job that is on the screen doesn't read its events again
+    await goTo(page, '#/job/open-job/step/look-oil');
+    await page.waitForSelector('.photos img');
+    await openAll(page);
+  },
+  'photo enlarged': async (page) => {
+    await goTo(page, '#/record/open-job');
+    await (await page.waitForSelector('.photos button')).click();
+    await tap(page, words('photo.delete'));
+  },
+  backup: async (page) => {
+    await goTo(page, '#/keep');
+    await tap(page, words('keep.make'));
+    await untilSeen(page, words('keep.save'));
+    await tapText(page, words('room.erase'));
+  },
+  'erase everything': (page) => goTo(page, '#/keep/erase'),
+  'record with a reminder': async (page) => {
+    for (const n of [1, 2, 3]) await plant(page, finishedJob(n));
+    await goTo(page, '#/record');
+    await untilSeen(page, words('remind.go'));
   },
   'look with a stop': async (page) => {
     await step('look-magnet-drain')(page);

@@ -37,13 +37,19 @@ async function breakStore(page, failing) {
   await page.evaluate(`IDBObjectStore.prototype.add = (${failing})(IDBObjectStore.prototype.add)`);
 }
 
+const told = {
+  'the write is refused': 'store.full',
+  'the transaction breaks off': 'job.not-saved',
+};
+
 for (const [name, failing] of Object.entries(failures)) {
+  const word = told[name];
   test(`the store is full (${name}): it is said, nothing typed is lost, and it can be tried again`, async (t) => {
     const { page, complaints } = await openSite(t);
     await startJob(page, bike);
     await breakStore(page, failing);
     await enter(page, words('ask.odometer'), '12 400 km');
-    await untilSeen(page, words('job.not-saved'));
+    await untilSeen(page, words(word));
     assert.equal(await typed(page, words('ask.odometer')), '12 400 km');
     await tap(page, words('job.done'));
     await page.waitForFunction(() => globalThis.failed === 2, { polling });
@@ -53,7 +59,7 @@ for (const [name, failing] of Object.entries(failures)) {
     await page.evaluate(() => globalThis.mend());
     await tap(page, words('job.keep'));
     await untilSeen(page, words('job.kept', { value: '12400 km' }));
-    assert.ok(!(await seen(page)).includes(words('job.not-saved')), 'the trouble is over');
+    assert.ok(!(await seen(page)).includes(words(word)), 'the trouble is over');
     assert.equal(await typed(page, words('ask.odometer')), '');
     await done(page, 1);
     const kinds = (await stored(page, 'events')).map(({ kind }) => kind);
@@ -69,7 +75,7 @@ test('a level that could not be stored can be chosen again', async (t) => {
   await goTo(page, `${job}/step/level-found-engine`);
   await breakStore(page, failures['the write is refused']);
   await choose(page, words('level.low'));
-  await untilSeen(page, words('job.not-saved'));
+  await untilSeen(page, words('store.full'));
   await page.evaluate(() => globalThis.mend());
   await choose(page, words('level.low'));
   const over = () => !document.querySelector('[role=alert]');
