@@ -1,5 +1,7 @@
 package due
 
+import "math"
+
 // Use is how much oil an engine uses, in a word.
 type Use string
 
@@ -29,7 +31,8 @@ func Consumption(lost, distance float64) (perThousand float64, ok bool) {
 	if distance < ShortestSpan {
 		return 0, false
 	}
-	return lost / distance * 1000, true
+	// Rounded, so that 0.6 L in 6,000 km is 0.1 and not a hair more.
+	return math.Round(lost/distance*1e9) / 1e6, true
 }
 
 // Judge gives the word for litres per 1,000 km.

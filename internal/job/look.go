@@ -138,15 +138,15 @@ func (r *replayer) compare(l *Looked) debris.Comparison {
 	if r.last == nil {
 		return debris.Apart
 	}
-	for i := range r.last.Looks {
-		before := &r.last.Looks[i]
+	for i := range r.last.state.Looks {
+		before := &r.last.state.Looks[i]
 		if before.Step != l.Step {
 			continue
 		}
 		c := debris.Compare(&l.sign, &before.sign)
 		at := "@look.distance-unknown"
-		if r.last.odometer > 0 {
-			at = r.distance(r.last.odometer)[0]
+		if r.last.state.odometer > 0 {
+			at = r.distance(r.last.state.odometer)[0]
 		}
 		l.Compared = []finding.Finding{{Code: debris.Comparisons[c], Grade: finding.Note,
 			Values: finding.Values("at", at, "found", before.found(), "verdict", "@"+before.Verdict)}}

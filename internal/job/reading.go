@@ -169,6 +169,10 @@ func (r *replayer) balance() {
 			b.Left = r.litres(due.Base - sum)
 		}
 		r.amend(c, &b)
+		if u := (UseRow{}); r.last != nil && (&reckoner{planner: *r.planner, engine: c.ID}).use(&u, r.last, r) {
+			u.From, u.To = "", "" // the oil is not changed yet
+			b.Since = &u
+		}
 		if l := r.level[c.ID]; l != "" {
 			b.Level = "level." + l
 		}

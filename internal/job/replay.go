@@ -19,7 +19,7 @@ type replayer struct {
 	poured   map[string]float64
 	level    map[string]string
 	run      map[string]placed   // the first start and the ride, as far as they were done
-	last     *State              // of the last job on the same bike; nil where there is none
+	last     *replayer           // of the last job on the same bike; nil where there is none
 	share    map[string]*float64 // levels read as a share of the band
 	leak     string              // what was last said about leaks, at the second look
 	looked   string              // time of the second look
@@ -42,7 +42,9 @@ func ReplayAfter(last *Past, c *card.Card, b Bench, events []Event) (*State, []f
 		return nil, list
 	}
 	if last != nil {
-		r.last, _ = Replay(&last.Card, last.Bench, last.Events)
+		if r.last, _ = run(&last.Card, last.Bench, last.Events); r.last != nil {
+			r.last.judge()
+		}
 	}
 	r.progress()
 	r.judge()

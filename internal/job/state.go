@@ -99,7 +99,10 @@ type Balance struct {
 	Left    []string // what is still to be poured of what is due; empty when nothing or not known
 	Amend   string   // word id: what to do about a level read between the marks
 	Change  []string // how much to pour or take out for it
-	Out, In float64  // what was drained and poured, in L
+	// Since is what was used since the last job on the same bike; nil where that
+	// is not known.
+	Since   *UseRow
+	Out, In float64 // what was drained and poured, in L
 }
 
 // Members names the members of a balance.
@@ -115,6 +118,7 @@ func (b *Balance) Members(m *wire.Members) {
 	wire.Texts(m, "left", &b.Left)
 	m.String("amend", &b.Amend)
 	wire.Texts(m, "change", &b.Change)
+	wire.Optional(m, "since", &b.Since)
 	m.Float("out", &b.Out)
 	m.Float("in", &b.In)
 }

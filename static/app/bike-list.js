@@ -22,8 +22,7 @@ function everyYear(years = '') {
  */
 export function bikeList(lines, samples, jobs, word) {
   const used = new Map();
-  for (const { card, started } of jobs)
-    if (!(used.get(card?.id) > started)) used.set(card?.id, started);
+  for (const { bike, started } of jobs) if (!(used.get(bike) > started)) used.set(bike, started);
   const ids = new Map();
   for (const { bike } of lines) ids.set(bike.id, (ids.get(bike.id) ?? 0) + 1);
   const row = (line) => {

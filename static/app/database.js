@@ -1,4 +1,5 @@
 import { openDB, unwrap } from 'idb';
+import { lineOf } from './log-line.js';
 
 // Opens IndexedDB for the store's modules (store.js, store-photos.js,
 // store-whole.js), which alone use it. Writes are strict: what resolved is on the
@@ -16,7 +17,7 @@ export const blocked = { tell: () => {} };
 
 function open() {
   opening ??= openDB(name, version, {
-    upgrade(db, from) {
+    async upgrade(db, from, _, tx) {
       if (from < 1) {
         db.createObjectStore('jobs', { keyPath: 'id' });
         db.createObjectStore('events', { keyPath: ['job', 'id'] });
@@ -27,6 +28,11 @@ function open() {
         db.createObjectStore('lines', { keyPath: 'key' });
       }
       db.createObjectStore('photos', { keyPath: ['job', 'id'] });
+      const log = db.createObjectStore('log', { keyPath: 'id' });
+      log.createIndex('bike', 'bike');
+      // What a cursor reads at a time stays small, whatever was kept before.
+      for (let at = await tx.objectStore('jobs').openCursor(); at; at = await at.continue())
+        log.put(lineOf(at.value));
     },
     blocked: () => blocked.tell(),
     blocking(_, to, event) {

@@ -116,7 +116,11 @@ export class Job {
       return own;
     }
     try {
-      await store.addEvent({ ...this.record, summary: summaryOf(this.state) }, full, photo);
+      await store.addEvent(
+        { ...this.record, summary: summaryOf(this.state, this.record.card) },
+        full,
+        photo,
+      );
     } catch (error) {
       this.state = before;
       throw error;

@@ -1,4 +1,5 @@
 import { close, name, use, write } from './database.js';
+import { lineOf } from './log-line.js';
 
 // The whole store, for backups: read in parts, so that no read takes longer than
 // the store may, and written in parts of which each is kept whole.
@@ -51,9 +52,10 @@ export const recordsOf = (of, keys) =>
 
 /** Keeps all of these records, {name of the store: [record]}, or none. */
 export const putAll = (records) =>
-  write(Object.keys(records), (tx) => {
+  write(records.jobs ? [...Object.keys(records), 'log'] : Object.keys(records), (tx) => {
     for (const [of, list] of Object.entries(records))
       for (const record of list) tx.objectStore(of).put(record);
+    for (const record of records.jobs ?? []) tx.objectStore('log').put(lineOf(record));
   });
 
 /** Takes everything away, also from under other windows. */

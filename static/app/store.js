@@ -1,10 +1,18 @@
 import { use, write } from './database.js';
+import { lineOf } from './log-line.js';
 
 export { blocked } from './database.js';
 
-/** All jobs, the newest first. */
-export const jobs = async () =>
-  (await use((db) => db.getAll('jobs'))).sort((a, b) => (a.started < b.started ? 1 : -1));
+// What lists show of a job lies once more by itself, in the log: 10,000 jobs with
+// their cards are too much to read.
+const newest = (a, b) => (a.started < b.started ? 1 : a.started > b.started ? -1 : 0);
+
+/** The line of each job, the newest first: [{id, bike, name, started, summary}]. */
+export const log = async () => (await use((db) => db.getAll('log'))).sort(newest);
+
+/** The lines of the jobs on a bike, the newest first. */
+export const logOf = async (bike) =>
+  (await use((db) => db.getAllFromIndex('log', 'bike', bike))).sort(newest);
 
 /** The job of that id, or undefined. */
 export const job = (id) => use((db) => db.get('jobs', id));
@@ -16,13 +24,18 @@ export const events = async (id) => {
 };
 
 /** Writes a job down. */
-export const putJob = (record) => write(['jobs'], (tx) => tx.objectStore('jobs').put(record));
+export const putJob = (record) =>
+  write(['jobs', 'log'], (tx) => {
+    tx.objectStore('jobs').put(record);
+    tx.objectStore('log').put(lineOf(record));
+  });
 
 /** Adds an event to a job, together with the job's new summary and the event's picture, if any. */
 export const addEvent = (record, event, photo) =>
-  write(['jobs', 'events', ...(photo ? ['photos'] : [])], (tx) => {
+  write(['jobs', 'log', 'events', ...(photo ? ['photos'] : [])], (tx) => {
     tx.objectStore('events').add({ ...event, job: record.id });
     tx.objectStore('jobs').put(record);
+    tx.objectStore('log').put(lineOf(record));
     if (photo) tx.objectStore('photos').add({ ...photo, job: record.id, id: event.id });
   });
 

@@ -3,6 +3,7 @@
 // the ratios; the times are this machine's.
 import { calculationCosts } from './bench-calculations.js';
 import { coreCosts } from './bench-core.js';
+import { logTimes } from './bench-log.js';
 import { searchTimes } from './bench-search.js';
 import { sizes } from './bench-size.js';
 import { startTimes } from './bench-start.js';
@@ -63,4 +64,18 @@ table(
   'Among 10,000 own cards, page at a quarter of this CPU, ms',
   ['', 'median', 'worst'],
   searches.map(({ name, median, worst }) => [name, median.toFixed(0), worst.toFixed(0)]),
+);
+
+const logs = await logTimes();
+table(
+  'The log, page at a quarter of this CPU, ms; the longest job has 3,000 events',
+  ['jobs', 'opened', 'of fewest', 'a keystroke', 'worst', 'longest job'],
+  logs.map(({ count, open, key, worst, replay }) => [
+    count,
+    open.toFixed(0),
+    (open / logs[0].open).toFixed(1),
+    key.toFixed(0),
+    worst.toFixed(0),
+    replay.toFixed(0),
+  ]),
 );

@@ -21,9 +21,9 @@ test('pinned first, then used or changed last, then by name; samples last', () =
     line('pinned', bike('p', 'Papa'), '2025-01-01', true),
   ];
   const jobs = [
-    { started: '2026-04-01', card: { id: 'u' } },
-    { started: '2024-04-01', card: { id: 'u' } },
-    { started: '2026-05-01', card: { id: 'sample' } },
+    { started: '2026-04-01', bike: 'u' },
+    { started: '2024-04-01', bike: 'u' },
+    { started: '2026-05-01', bike: 'sample' },
   ];
   const list = bikeList(lines, [bike('sample', 'A sample')], jobs, word);
   assert.deepEqual(keys(list), ['pinned', 'used', 'changed', 'a', 'b', 'sample']);

@@ -45,7 +45,7 @@ test('a job keeps card and bench as they were', async () => {
   const job = await begin();
   assert.deepEqual([job.record.card, job.record.bench], [card, bench]);
   assert.equal(job.record.name, 'Tessaly Corda 650');
-  assert.deepEqual((await store.jobs()).at(0).id, job.record.id, 'the newest comes first');
+  assert.deepEqual((await store.log()).at(0).id, job.record.id, 'the newest comes first');
   assert.equal(await Job.open('no-such-job'), undefined);
 });
 

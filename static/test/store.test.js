@@ -77,7 +77,7 @@ test('jobs come the newest first, events with their job only', async () => {
   await store.putJob(job('new', '2026-11-02T00:00:00.000Z'));
   await store.addEvent(job('old', '2026-11-01T00:00:00.000Z'), { id: '1', kind: 'done' });
   await store.addEvent(job('new', '2026-11-02T00:00:00.000Z'), { id: '1', kind: 'note' });
-  const ids = (await store.jobs()).map(({ id }) => id);
+  const ids = (await store.log()).map(({ id }) => id);
   assert.deepEqual(ids, ['new', 'old', 'kept']);
   assert.deepEqual(await store.events('old'), [{ id: '1', kind: 'done' }]);
   assert.equal(await store.job('none'), undefined);

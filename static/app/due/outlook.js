@@ -11,25 +11,25 @@ export function today(now = new Date()) {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** The jobs of each bike, the newest first: card id -> records. `jobs` are as the store gives them. */
+/** The jobs of each bike, the newest first: card id -> lines. `jobs` are lines of the log. */
 export function byBike(jobs) {
   const bikes = new Map();
   for (const job of jobs) {
-    const id = job.card?.id;
-    if (!bikes.has(id)) bikes.set(id, []);
-    bikes.get(id).push(job);
+    if (!bikes.has(job.bike)) bikes.set(job.bike, []);
+    bikes.get(job.bike).push(job);
   }
   return bikes;
 }
 
 /**
- * When the oils of a bike are due again, from its jobs, the newest first; or undefined. `severe` takes
+ * When the oils of a bike are due again, from the lines of its jobs, the newest first; or undefined. `severe` takes
  * the place of what the newest one says about its use.
  */
 export async function outlookOf(jobs, severe) {
   const entries = [];
   let size = 0;
-  for (const { id, card, bench } of jobs.slice(0, most)) {
+  for (const { id } of jobs.slice(0, most)) {
+    const { card, bench } = await store.job(id);
     const entry = JSON.stringify({ card, bench, events: await store.events(id) });
     if ((size += entry.length * 2) > room && entries.length) break;
     entries.unshift(entry);

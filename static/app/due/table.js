@@ -54,7 +54,8 @@ export async function table(jobs, comma, tell) {
     rows = [];
   };
   for (const [n, job] of jobs.entries()) {
-    const { id, card, bench } = job;
+    const { id } = job;
+    const { card, bench } = await store.job(id);
     const { ok } = await call('replay', { card, bench, events: await store.events(id) });
     rows.push(row(job, ok));
     if (rows.length >= together) await flush();

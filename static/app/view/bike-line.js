@@ -40,9 +40,9 @@ const due = (volume) =>
     : html`<span class="unknown">${t('not-known')}</span>`;
 
 /** The field in which one searches; `find` is told what stands there at each keystroke. */
-export const finder = (typed, find) =>
+export const finder = (typed, find, word = 'bikes.search') =>
   html`<div class="ask">
-    <label for="find">${t('bikes.search')}</label>
+    <label for="find">${t(word)}</label>
     <input
       id="find"
       type="search"

@@ -15,7 +15,7 @@ export async function bikes(_, app) {
   const { bikes: samples = [] } = await file('bikes.json');
   const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: page };
   // The samples don't wait for the store.
-  Promise.all([store.jobs(), store.lines(), store.setting('due')])
+  Promise.all([store.log(), store.lines(), store.setting('due')])
     .then(([jobs, lines, due]) => {
       state.due = due?.find(({ remind }) => Date.parse(remind) < Date.now());
       state.open = jobs.filter(({ summary }) => !summary.finished || summary.waiting);

@@ -25,7 +25,7 @@ export async function cards([view, key], app) {
   const list = new CardList(marks, app);
   let twins = [];
   const load = async () => {
-    const kept = await app.keep(() => Promise.all([store.jobs(), store.lines()]));
+    const kept = await app.keep(() => Promise.all([store.log(), store.lines()]));
     const [jobs, lines] = kept ?? [[], []];
     list.rows = bikeList(lines, samples, jobs, t);
     twins = await versions(list.rows);

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { calendarFile } from '../due/calendar.js';
 import { when } from '../due/sentences.js';
-import { byBike, outlookOf, remember } from '../due/outlook.js';
+import { outlookOf, remember } from '../due/outlook.js';
 import { save, share, shareable } from '../hand-out.js';
 import * as store from '../store.js';
 import { loadWordsOf, t } from '../words.js';
@@ -23,9 +23,9 @@ export class DuePart {
   /** Works it out; only if that job is the newest of the bike, where one is named. */
   async load({ severe, newest } = {}) {
     await loadWordsOf('due');
-    const jobs = byBike(await store.jobs()).get(this.id) ?? [];
+    const jobs = await store.logOf(this.id);
     if (!jobs.length || (newest && jobs[0].id !== newest)) return;
-    this.severe = severe ?? Boolean(jobs[0].bench?.severe);
+    this.severe = severe ?? Boolean((await store.job(jobs[0].id)).bench?.severe);
     this.outlook = await outlookOf(jobs, severe);
     if (severe === undefined) await remember(this.id, this.name, this.outlook);
     this.app.redraw();

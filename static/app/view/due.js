@@ -13,7 +13,7 @@ const most = 100; // bikes looked at: a workshop's of some months
 /** "#/due": all bikes of the record, the most urgent first. */
 export async function due(_, app) {
   await loadWordsOf('due');
-  const bikes = byBike((await app.keep(() => store.jobs())) ?? []);
+  const bikes = byBike((await app.keep(() => store.log())) ?? []);
   const state = { rows: [], left: bikes.size, cut: Math.max(bikes.size - most, 0), open: true };
   const told = await notice(app);
   look([...bikes].slice(0, most), state, app);

@@ -20,7 +20,7 @@ export async function keep([view], app) {
   let here = { jobs: [], room: new Map() };
   const load = async () => {
     const read = await app.keep(() =>
-      Promise.all([store.jobs(), photoRoom(), store.setting('backup')]),
+      Promise.all([store.log(), photoRoom(), store.setting('backup')]),
     );
     if (read) [here.jobs, here.room, here.backup] = read;
     app.redraw();

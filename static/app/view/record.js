@@ -8,6 +8,7 @@ import { CsvOut } from './csv-out.js';
 import { DuePart } from './due-part.js';
 import { findings, standing } from './figure.js';
 import { reminder } from './keep-remind.js';
+import { log, standingOf } from './log.js';
 import { letGo, photos } from './photos.js';
 import { problems } from './trouble-job.js';
 import { seen } from './verdict.js';
@@ -29,42 +30,17 @@ export async function record([id], app) {
     screen.close = () => letGo(work);
     return screen;
   }
-  const list = (await app.keep(() => store.jobs())) ?? [];
+  const list = (await app.keep(() => store.log())) ?? [];
+  const drawLog = log(list, app);
   const csv = await CsvOut.open(list, app);
   const remind = await reminder(list, app);
   screen.draw = () => html`
     <h1 tabindex="-1">${t('record.title')}</h1>
     ${remind()}
-    ${
-      list.length
-        ? html`<p><a class="button quiet" href=${address('due')}>${t('record.due-list')}</a></p>
-            <ul class="jobs">
-              ${list.map(line)}
-            </ul>
-            ${csv.draw()}`
-        : html`<p>${t('record.none')}</p>`
-    }
+    ${list.length ? html`<p><a class="button quiet" href=${address('due')}>${t('record.due-list')}</a></p>` : nothing}
+    ${drawLog()} ${list.length ? csv.draw() : nothing}
   `;
   return screen;
-}
-
-function line({ id, name, started, summary }) {
-  const { done = 0, steps, notes = 0 } = summary;
-  return html`<li>
-    <a href=${address('record', id)}>
-      <strong>${name}</strong>
-      <span>${when(started)}</span>
-      <span>${standingOf(summary)}</span>
-      ${steps ? html`<span>${t('record.steps', { done, steps })}</span>` : nothing}
-      ${notes ? html`<span>✎ ${t(notes === 1 ? 'record.note-count' : 'record.notes-count', { count: notes })}</span>` : nothing}
-    </a>
-  </li>`;
-}
-
-/** Whether a job is open, waits for its second look, or is closed. */
-function standingOf({ finished, waiting }) {
-  if (!finished) return `○ ${t('record.open')}`;
-  return waiting ? `◐ ${t('record.waiting')}` : `✓ ${t('record.closed')}`;
 }
 
 function one(work, due, app) {
@@ -80,9 +56,8 @@ function one(work, due, app) {
   return html`
     <h1 tabindex="-1">${job.name}</h1>
     <p>
-      ${t('job.started', { date: when(job.started) })} · ${standingOf(state)}
-      ${finished ? when(finished) : nothing} ·
-      ${t('record.steps', { done: state.done?.length ?? 0, steps: state.steps })}
+      ${t('job.started', { date: when(job.started) })} ·
+      ${standingOf({ ...state, done: state.done?.length })} ${finished ? when(finished) : nothing}
     </p>
     ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
     <p><a class="button quiet" href=${address('sheet', job.id)}>${t('record.sheet')}</a></p>

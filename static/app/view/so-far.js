@@ -14,8 +14,11 @@ export function soFar(work, ask) {
 
 const verdict = (content) => html`<p class="verdict" role="status">${content}</p>`;
 
-const drained = ({ drained: sum, caught }) =>
-  sum ? verdict(html`<strong class="value">${sum[0]}</strong> ${t(caught)}`) : nothing;
+const drained = ({ drained: sum, caught, since }) =>
+  sum
+    ? html`${verdict(html`<strong class="value">${sum[0]}</strong> ${t(caught)}`)}
+      ${since ? html`<p>${t('job.since', { ...since, use: `@${since.use}` })}</p>` : nothing}`
+    : nothing;
 
 function poured({ due, poured: sum, left }) {
   if (!sum) return nothing;
