@@ -51,7 +51,7 @@ func TestPage_Budget(t *testing.T) {
 	}{
 		{"first paint", 20_000, first},
 		{"core", 640_000, []string{s.URL("core.wasm")}},
-		{"all that is kept", 800_000, s.Precache()},
+		{"all that is kept", 780_000, s.Precache()},
 	}
 	for _, b := range budgets {
 		total := 0
