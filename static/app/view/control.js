@@ -1,10 +1,8 @@
+import { Drafts } from '../drafts.js';
 import { address, go } from '../router.js';
 import { t } from '../words.js';
 import { nextAfter } from './moves.js';
 import { watchTimers } from './timers.js';
-
-// What stands in fields and is not kept yet, by job and field: it outlives the screen.
-const drafts = new Map();
 
 /** What a person can do to a job that is on the screen, one thing at a time. */
 export class Control {
@@ -21,6 +19,7 @@ export class Control {
   constructor(work, app) {
     this.work = work;
     this.app = app;
+    this.drafts = new Drafts(work.record.id);
   }
 
   /** Reports whether an address is one of this job. */
@@ -65,30 +64,21 @@ export class Control {
   type(field, event, content) {
     if (content.trim()) {
       this.typed.set(field, event);
-      drafts.set(this.#draft(field), content);
+      this.drafts.put(field.id, content);
     } else this.#forget(field);
   }
 
   /** Puts back what stood in a field when its screen was left. */
   restore(field, event) {
-    const content = drafts.get(this.#draft(field));
+    const content = this.drafts.get(field.id);
     if (!content || this.typed.has(field)) return;
     field.value = content;
     this.typed.set(field, event);
   }
 
-  /** What stood in the field of that id and is not kept yet, or undefined. */
-  draft(id) {
-    return drafts.get(this.#draft({ id }));
-  }
-
-  #draft(field) {
-    return `${this.work.record.id} ${field.id}`;
-  }
-
   #forget(field) {
     this.typed.delete(field);
-    drafts.delete(this.#draft(field));
+    this.drafts.drop(field.id);
   }
 
   /** Keeps what a field holds, and empties it; else leaves it as it is. */

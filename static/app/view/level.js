@@ -13,7 +13,7 @@ const percent = 100;
  * of its own, or with the step. `event` makes the event of a share.
  */
 export function levelGauge({ gauge: drawn, of }, id, last, control, event) {
-  const moved = control.draft(id);
+  const moved = control.drafts.get(id);
   const share = Number(moved ?? last ?? percent / 2);
   const { low, high = 0, kind, ...marks } = drawn;
   const line = (share / percent - low) / (high - low);

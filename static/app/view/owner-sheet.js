@@ -2,23 +2,27 @@ import { html, nothing } from 'lit-html';
 import { Job } from '../job.js';
 import { set, settings } from '../settings.js';
 import { day, loadWordsOf, t, text, when } from '../words.js';
+import { ticks } from './choice.js';
 import { finding, findings } from './figure.js';
+import { closed, oilOf } from './owner-done.js';
 import { found } from './owner-found.js';
 import { paper, part } from './paper.js';
+import { letGo, shelfOf } from './photos.js';
 
 /** "#/sheet/JOB": one page about a job for the owner of the bike. */
 export async function ownerSheet([id], app) {
   await loadWordsOf('paper');
-  await loadWordsOf('bench'); // for what came out
+  await Promise.all(['bench', 'keep'].map(loadWordsOf)); // for what came out, and photos
   const work = await app.keep(() => Job.open(id));
-  const title = t('paper.owner');
-  const screen = { name: 'sheet', tab: 'record', title };
+  const screen = { name: 'sheet', tab: 'record', title: t('paper.owner') };
+  const shown = { photos: false };
+  screen.close = () => letGo(work);
   screen.draw = () =>
     work?.state
       ? paper(
           `${work.record.name} ${day(work.state.finished || work.record.started)}`,
-          above(work, app),
-          sheet(work),
+          above(work, shown, app),
+          sheet(work, shown, app),
           app,
         )
       : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
@@ -26,7 +30,7 @@ export async function ownerSheet([id], app) {
   return screen;
 }
 
-const above = ({ state }, app) => html`
+const above = ({ state }, shown, app) => html`
   <h1 tabindex="-1">${t('paper.owner')}</h1>
   ${state.finished ? nothing : html`<p class="must">${t('paper.open')}</p>`}
   <label for="done-by">${t('paper.by')} <small>${t('paper.by.hint')}</small></label>
@@ -37,9 +41,21 @@ const above = ({ state }, app) => html`
     .value=${settings.doneBy}
     @change=${({ target }) => app.keep(() => set('doneBy', target.value)).then(() => app.redraw())}
   ></textarea>
+  ${
+    state.photos
+      ? ticks(
+          'record.photos',
+          [{ id: 'photos', label: t('paper.photos'), on: shown.photos }],
+          (_, on) => {
+            shown.photos = on;
+            app.redraw();
+          },
+        )
+      : nothing
+  }
 `;
 
-function sheet(work) {
+function sheet(work, shown, app) {
   const { record, state, plan } = work;
   const { finished, missing = [], findings: doubts = [] } = state;
   return html`
@@ -64,6 +80,7 @@ function sheet(work) {
     ${part('paper.watch', watch(doubts))}
     ${part('paper.missing', html`<p>${missing.map((step) => name(work.step(step))).join('; ')}</p>`, missing.length)}
     ${part('paper.due', due(work), work.record.card.interval)}
+    ${part('record.photos', pictures(work, app), shown.photos)}
     <footer>
       <p>${t('paper.no-promise')}</p>
       <p class="sign">${t('paper.sign')}</p>
@@ -76,58 +93,6 @@ const name = ({ word, values }) => t(word, values);
 function odometer({ readings = [] }) {
   const read = readings.findLast(({ what }) => what === 'odometer');
   return read ? html`· ${t('paper.odometer')} ${read.texts[0]}` : nothing;
-}
-
-/** What is in a circuit now, and how its level is read. */
-function oilOf({ circuit, role, today, need }, { record, state }) {
-  if (!today) return html`<p><strong>${t(role)}:</strong> ${t('paper.oil.kept')}</p>`;
-  const { poured, drained, level } = state.oils.find((o) => o.circuit === circuit);
-  const { level: gauge = {} } = record.card.circuits.find(({ id }) => id === circuit);
-  const told = [
-    poured && t('paper.oil.poured', { value: poured[0] }),
-    drained && t('paper.oil.out', { value: drained[0] }),
-    level && t('paper.oil.level', { value: t(level) }),
-  ].filter(Boolean);
-  const known = (family, word) => (word ? t(`${family}.${word}`) : t('not-known'));
-  return html`<p>
-      <strong>${t(role)}:</strong> ${told.join(' · ') || t('paper.not-written')}.
-      ${t('paper.oil.asked', { value: need.texts?.[0] ?? t('not-known') })}
-    </p>
-    <p>
-      ${t('paper.level', {
-        state: known('state', gauge.state),
-        stance: known('stance', gauge.stance),
-        device: known('device', gauge.device),
-        where: gauge.where || t('not-known'),
-      })}
-    </p>`;
-}
-
-/** Fastener by fastener: what was used, else what the card says. */
-function closed({ plan, state }) {
-  const used = (id) =>
-    state.readings?.findLast((r) => r.what === 'torque' && r.of === id)?.texts[0];
-  const byCard = ({ torque, turn }) => (torque.texts ?? turn?.texts)?.[0];
-  const tight = (b) =>
-    used(b.id) ?? (byCard(b) ? t('paper.as-card', { value: byCard(b) }) : t('not-known'));
-  return html`<table>
-    <tr>
-      ${['paper.place', 'plan.thread', 'paper.tight', 'paper.seal'].map((w) => html`<th scope="col">${t(w)}</th>`)}
-    </tr>
-    ${plan.bolts
-      .filter(({ today }) => today)
-      .map(
-        (b) =>
-          html`<tr>
-            <td>${t(b.purpose)}${b.place ? `: ${b.place}` : nothing}</td>
-            <td>${b.thread ?? '–'}</td>
-            <td>${tight(b)}</td>
-            <td>
-              ${b.seal ? [t(b.seal), text(b.sealSize ?? '')].filter(Boolean).join(', ') : '–'}
-            </td>
-          </tr>`,
-      )}
-  </table>`;
 }
 
 const parts = (plan) =>
@@ -157,3 +122,12 @@ function due({ state, plan }) {
   if (!at) return html`<p>${t('paper.due.time', { time })}</p>`;
   return html`<p><strong>${at}</strong> ${time ? t('paper.due.or', { time }) : nothing}</p>`;
 }
+
+/** The photos that were not deleted, each with what it shows. */
+const pictures = (work, app) =>
+  html`<div class="pictures">
+    ${(work.state.photos ?? []).map(({ id, what }) => {
+      const url = shelfOf(work, app).urls?.get(id);
+      return url ? html`<img src=${url} alt=${t(`photo.what.${what}`)} />` : nothing;
+    })}
+  </div>`;

@@ -29,8 +29,7 @@ export async function plan([id], app) {
   };
   const change = (values) => {
     Object.assign(bench, values);
-    if ('severe' in values || 'system' in values)
-      due.load({ severe: bench.severe }).catch(() => {});
+    due.follow(bench, values);
     work();
   };
   const start = async () => {

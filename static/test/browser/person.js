@@ -29,15 +29,23 @@ async function reach(page, selector) {
   return thing;
 }
 
-/** Taps what has that role and that whole name. */
-export async function tap(page, name, role = 'button') {
-  await (await reach(page, `::-p-aria([name="${name}"][role="${role}"])`)).click();
+/** Taps a thing; one that was just drawn anew is looked for again, as a person would. */
+async function tapThing(page, selector) {
+  for (let tries = 3; ; tries--) {
+    try {
+      return await (await reach(page, selector)).click();
+    } catch (error) {
+      if (!tries || !error.message.includes('detached')) throw error;
+    }
+  }
 }
 
+/** Taps what has that role and that whole name. */
+export const tap = (page, name, role = 'button') =>
+  tapThing(page, `::-p-aria([name="${name}"][role="${role}"])`);
+
 /** Taps the innermost thing that holds the text. */
-export async function tapText(page, text) {
-  await (await reach(page, `::-p-text(${text})`)).click();
-}
+export const tapText = (page, text) => tapThing(page, `::-p-text(${text})`);
 
 /** Chooses one of several, by the words beside it. */
 export async function choose(page, text) {

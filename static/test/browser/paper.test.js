@@ -1,0 +1,74 @@
+// What is printed or handed on: the owner's sheet and the bench sheet.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { download } from './download.js';
+import { goTo, openStep, startJob, stored } from './job-page.js';
+import { temporaryFolder } from './launch.js';
+import { openSite } from './open-site.js';
+import { printed } from './pdf.js';
+import { enter, tap, type, untilSeen } from './person.js';
+import { keepPicture } from './photos-page.js';
+import { sampleCard, words } from './words.js';
+
+const card = sampleCard('tessaly-corda-650');
+const bike = `${card.make} ${card.model}`;
+const plain = (text) => text.replace(/\s+/g, ' ');
+
+/** A picture of 40 by 30 points, as a camera's app may give it. */
+const png = (page) =>
+  page.evaluate(async () => {
+    const canvas = Object.assign(document.createElement('canvas'), { width: 40, height: 30 });
+    canvas.getContext('2d').fillRect(0, 0, 40, 30);
+    return canvas.toDataURL('image/png').split(',')[1];
+  });
+
+test('the sheet for the owner is one page with what was done, found and measured', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await startJob(page, bike);
+  await enter(page, words('ask.odometer'), '12 400 km');
+  await openStep(page, 'tighten-drain');
+  await enter(page, words('ask.torque'), '28 Nm');
+  await openStep(page, 'look-oil');
+  await keepPicture(t, page, Buffer.from(await png(page), 'base64'), 'pan');
+  const [{ id }] = await stored(page, 'jobs');
+  await goTo(page, `#/sheet/${id}`);
+  await type(page, words('paper.by'), 'Wren at the third gate');
+  await page.keyboard.press('Tab');
+  await untilSeen(page, `${words('paper.by')}: Wren at the third gate`);
+  for (const format of ['A4', 'Letter']) {
+    const pages = await printed(t, page, format);
+    assert.equal(pages.length, 1, `${format}: ${pages.length} pages`);
+    const asked = ['12400 km', '28 N·m', '22400 km', 'Wren at the third gate', bike];
+    asked.push(plain(words('paper.no-promise')).slice(0, 40), words('paper.found'));
+    for (const text of asked) assert.ok(pages[0].includes(text), `${text} in ${pages[0]}`);
+    assert.ok(!pages[0].includes(words('nav.settings')), 'nothing of the screen round it');
+  }
+  await page.click('input[type=checkbox]');
+  await page.waitForSelector('.paper img');
+  const file = await download(page, await temporaryFolder(t), words('paper.share'));
+  assert.match(file.name, /^Tessaly-Corda-650.*\.html$/);
+  assert.match(file.text, /<img src="data:image\/jpeg/, 'the photo travels within');
+  assert.ok(plain(file.text).includes('28 N·m'));
+  assert.deepEqual(complaints, []);
+});
+
+test('the bench sheet is one page with every figure, box and step', async (t) => {
+  const { page } = await openSite(t);
+  await goTo(page, `#/bench-sheet/${card.id}/${encodeURIComponent('{"system":"us"}')}`);
+  await untilSeen(page, words('paper.steps'));
+  for (const format of ['A4', 'Letter']) {
+    const [sheet, ...others] = await printed(t, page, format);
+    assert.deepEqual(others, [], `${format}: one page`);
+    for (const text of [
+      bike,
+      '2.64 US qt',
+      '21 lbf·ft',
+      words('step.leak-look'),
+      words('plan.leave'),
+    ])
+      assert.ok(sheet.includes(text), `${text} in ${sheet}`);
+  }
+  const boxes = await page.$$eval('.paper .box', (all) => all.length);
+  const steps = await page.$$eval('.paper section:last-of-type li', (all) => all.length);
+  assert.ok(steps > 30 && boxes > steps, `${boxes} boxes for ${steps} steps`);
+});
