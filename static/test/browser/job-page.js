@@ -25,10 +25,15 @@ export const plant = (page, job, events = []) =>
         const opening = indexedDB.open('tidysump');
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
-          const tx = opening.result.transaction(['jobs', 'log', 'events'], 'readwrite');
+          // Older versions of the store have no log.
+          const here = [...opening.result.objectStoreNames].filter((n) =>
+            ['jobs', 'log', 'events'].includes(n),
+          );
+          const tx = opening.result.transaction(here, 'readwrite');
           const { id, card, name, started, summary = {} } = record;
           tx.objectStore('jobs').put(record);
-          tx.objectStore('log').put({ id, bike: card?.id ?? '', name, started, summary });
+          if (here.includes('log'))
+            tx.objectStore('log').put({ id, bike: card?.id ?? '', name, started, summary });
           for (const event of list) tx.objectStore('events').put({ ...event, job: record.id });
           tx.oncomplete = () => (opening.result.close(), resolve());
           tx.onabort = () => reject(tx.error);

@@ -215,6 +215,8 @@ for (const version of [1, 2])
       (await stored(page, 'jobs')).map(({ id }) => id),
       ['old'],
     );
+    const [line] = await stored(page, 'log');
+    assert.deepEqual([line.id, line.bike, line.summary.done], ['old', card.id, 1]);
     await goTo(page, '#/job/old/step/look-oil');
     await keepPicture(t, page, await halves(page, 40, 20));
     assert.deepEqual((await kinds(page)).sort(), ['done', 'photo']);
