@@ -8,6 +8,7 @@ import { bikeLine, finder, more } from './bike-line.js';
 
 const many = 6; // from so many bikes on one may want to search
 const page = 25; // bikes drawn at once, and at each tap for more
+const mostOpen = 3; // open jobs that stand before the bikes
 const few = 12; // those drawn while one types: more would make it slow
 
 /** The first screen: the open jobs, then the bikes. It needs no core. */
@@ -111,7 +112,7 @@ async function pin(row, app) {
 
 function openJobs(open) {
   return html`<section class="open-jobs" aria-label=${t('bikes.open-jobs')}>
-    ${open.map(
+    ${open.slice(0, mostOpen).map(
       ({ id, name, summary }) =>
         html`<a class="resume" href=${address('job', id)}>
           <strong>${t(summary.waiting ? 'bikes.look-again' : 'bikes.resume')}: ${name}</strong>
@@ -124,5 +125,14 @@ function openJobs(open) {
           }
         </a>`,
     )}
+    ${
+      open.length > mostOpen
+        ? html`<p>
+            <a class="button quiet" href=${address('record')}
+              >${t('bikes.more-jobs', { count: open.length - mostOpen })}</a
+            >
+          </p>`
+        : nothing
+    }
   </section>`;
 }
