@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { plain, search } from '../bike-list.js';
 import { t } from '../words.js';
+import { finder } from './bike-line.js';
 
 /** The problems by what one sees, and the search among them. */
 export class TroubleList {
@@ -21,24 +22,12 @@ export class TroubleList {
   draw() {
     const fits = search(this.rows, this.typed);
     const groups = [...new Set(fits.map(({ group }) => group))];
-    const find = ({ target }) => {
-      this.typed = target.value;
+    const find = (typed) => {
+      this.typed = typed;
       this.app.redraw();
     };
     return html`
-      <div class="ask">
-        <label for="find">${t('trouble.search')}</label>
-        <input
-          id="find"
-          type="search"
-          autocomplete="off"
-          autocapitalize="none"
-          spellcheck="false"
-          enterkeyhint="search"
-          .value=${this.typed}
-          @input=${find}
-        />
-      </div>
+      ${finder(this.typed, find, 'trouble.search')}
       <p role="status" class=${this.typed ? '' : 'hidden'}>
         ${this.typed ? t(fits.length ? 'trouble.fitting' : 'trouble.none', { count: fits.length }) : nothing}
       </p>

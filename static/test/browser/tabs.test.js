@@ -10,7 +10,8 @@ import { sampleCard, words } from './words.js';
 const card = sampleCard('tessaly-corda-650');
 const bike = `${card.make} ${card.model}`;
 
-test('each of two windows on a job sees the events of the other, and none is lost', async (t) => {
+/** Two windows of one browser, both on the first step of one job. */
+async function twoWindows(t) {
   const { page: one, browser, url, complaints } = await openSite(t);
   await untilState(one, 'ready');
   await startJob(one, bike);
@@ -18,14 +19,24 @@ test('each of two windows on a job sees the events of the other, and none is los
   const two = await browser.newPage();
   await two.goto(`${url}#/job/${id}`);
   await untilStep(two, 1);
+  return { one, two, complaints };
+}
+
+/** Waits until the step on the screen is said to be done. */
+function untilDone(page) {
+  const ticked = (text) => document.querySelector(`[aria-label="${text}"]`) !== null;
+  return page.waitForFunction(ticked, { polling }, words('job.is-done'));
+}
+
+test('each of two windows on a job sees the events of the other, and none is lost', async (t) => {
+  const { one, two, complaints } = await twoWindows(t);
 
   await one.bringToFront();
   await enter(one, words('ask.odometer'), '12 400 km');
   await untilSeen(two, words('job.kept', { value: '12400 km' }));
   await done(one, 1);
   // The other window stays where it is, and says that the step is done.
-  const ticked = (text) => document.querySelector(`[aria-label="${text}"]`) !== null;
-  await two.waitForFunction(ticked, { polling }, words('job.is-done'));
+  await untilDone(two);
   await untilStep(two, 1);
 
   await two.bringToFront();
@@ -41,29 +52,16 @@ test('each of two windows on a job sees the events of the other, and none is los
 });
 
 test('what is being typed in one window stays when the other adds something', async (t) => {
-  const { page: one, browser, url } = await openSite(t);
-  await untilState(one, 'ready');
-  await startJob(one, bike);
-  const [{ id }] = await stored(one, 'jobs');
-  const two = await browser.newPage();
-  await two.goto(`${url}#/job/${id}`);
-  await untilStep(two, 1);
+  const { one, two } = await twoWindows(t);
   await type(two, words('ask.odometer'), '98 765');
   await one.bringToFront();
   await done(one, 1);
-  const ticked = (text) => document.querySelector(`[aria-label="${text}"]`) !== null;
-  await two.waitForFunction(ticked, { polling }, words('job.is-done'));
+  await untilDone(two);
   assert.equal(await typed(two, words('ask.odometer')), '98 765');
 });
 
 test('everything that is erased in one window is gone in the other', async (t) => {
-  const { page: one, browser, url } = await openSite(t);
-  await untilState(one, 'ready');
-  await startJob(one, bike);
-  const [{ id }] = await stored(one, 'jobs');
-  const two = await browser.newPage();
-  await two.goto(`${url}#/job/${id}`);
-  await untilStep(two, 1);
+  const { one, two } = await twoWindows(t);
   await one.bringToFront();
   await goTo(one, '#/keep/erase');
   await type(one, words('erase.label', { word: words('erase.word') }), words('erase.word'));
