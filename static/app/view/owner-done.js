@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words.js';
+import { mark } from './figure.js';
 
 /** What is in a circuit now, and how its level is read. */
 export function oilOf({ circuit, role, today, need }, { record, state }) {
@@ -30,9 +31,12 @@ export function oilOf({ circuit, role, today, need }, { record, state }) {
 export function closed({ plan, state }) {
   const used = (id) =>
     state.readings?.findLast((r) => r.what === 'torque' && r.of === id)?.texts[0];
-  const byCard = ({ torque, turn }) => (torque.texts ?? turn?.texts)?.[0];
-  const tight = (b) =>
-    used(b.id) ?? (byCard(b) ? t('paper.as-card', { value: byCard(b) }) : t('not-known'));
+  const tight = ({ id, torque, turn }) => {
+    const card = torque.texts || !turn ? torque : turn;
+    const values = { used: used(id), value: card.texts && `${card.texts[0]} ${mark(card)}` };
+    if (!values.value) return values.used ?? t('not-known');
+    return t(values.used ? 'paper.used' : 'paper.as-card', values);
+  };
   return html`<table>
     <tr>
       ${['paper.place', 'plan.thread', 'paper.tight', 'paper.seal'].map((w) => html`<th scope="col">${t(w)}</th>`)}

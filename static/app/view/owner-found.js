@@ -1,16 +1,18 @@
-import { html, nothing } from 'lit-html';
+import { html } from 'lit-html';
 import { t } from '../words.js';
 
 /** What oil, plug and filter said, as it was written down in the job. */
 export function found({ state, ...work }) {
-  const { oils = [], notes = [], readings = [], looks = [] } = state;
+  const { oils = [], notes = [], readings = [], looks = [], problems = [] } = state;
   const leak = readings.findLast(({ what }) => what === 'leak')?.texts[0];
   const lines = [
     ...oils.filter(({ caught }) => caught).map(({ role, caught }) => `${t(role)}: ${t(caught)}`),
+    ...oils.filter(({ since }) => since).map(({ since }) => used(since)),
     ...looks.map(
       ({ step, told = [], verdict }) =>
         `${name(work, step)}: ${[...told, verdict].map((word) => t(word)).join(', ')}`,
     ),
+    ...problems.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
     leak && `${t('ask.leak')} ${t(leak.slice(1))}`,
     ...notes.map(({ step, text }) => (step ? `${name(work, step)}: ${text}` : text)),
   ].filter(Boolean);
@@ -18,9 +20,10 @@ export function found({ state, ...work }) {
     ? html`<ul class="lines">
         ${lines.map((line) => html`<li>${line}</li>`)}
       </ul>`
-    : html`<p>${t('paper.found.none')}</p>
-        ${nothing}`;
+    : html`<p>${t('paper.found.none')}</p>`;
 }
+
+const used = (since) => t('job.since', { ...since, use: `@${since.use}` });
 
 function name({ plan }, id) {
   const step = plan.steps.find((s) => s.id === id);

@@ -3,7 +3,7 @@ import { Job } from '../job.js';
 import { set, settings } from '../settings.js';
 import { day, loadWordsOf, t, text, when } from '../words.js';
 import { ticks } from './choice.js';
-import { finding, findings } from './figure.js';
+import { finding, findings, marks } from './figure.js';
 import { closed, oilOf } from './owner-done.js';
 import { found } from './owner-found.js';
 import { paper, part } from './paper.js';
@@ -82,7 +82,7 @@ function sheet(work, shown, app) {
     ${part('paper.due', due(work), work.record.card.interval)}
     ${part('record.photos', pictures(work, app), shown.photos)}
     <footer>
-      <p>${t('paper.no-promise')}</p>
+      <p>${t('paper.no-promise')} ${t('paper.standing', { marks: marks() })}</p>
       <p class="sign">${t('paper.sign')}</p>
     </footer>
   `;
