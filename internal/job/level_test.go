@@ -84,6 +84,8 @@ func TestReplay_SecondLook(t *testing.T) {
 	finish := job.Event{Kind: job.Finish}
 	look := func(value string) job.Event { return read("second-look", "leak", "", value) }
 	done := job.Event{Kind: job.Done, Step: "second-look"}
+	stop := job.Event{Kind: job.Problem, What: "oil-on-tyre", Value: "do-not-ride"}
+	mended := job.Event{Kind: job.Problem, What: "oil-on-tyre", Value: "carry-on"}
 	for _, f := range []struct {
 		name            string
 		events          []job.Event
@@ -98,6 +100,8 @@ func TestReplay_SecondLook(t *testing.T) {
 		{"leak", series(finish, look("drop"), done), true, false, "leak-stays"},
 		{"leak mended", series(finish, look("drop"), look("dry"), done), false, true, ""},
 		{"dry, then a leak", series(finish, look("dry"), look("drop"), done), true, false, "leak-stays"},
+		{"a problem stands", series(finish, stop, look("dry"), done), true, false, "problem-stays"},
+		{"a problem judged anew", series(finish, stop, mended, look("dry"), done), false, true, ""},
 		{"the leak look alone", series(read("leak-look", "leak", "", "dry"), finish, done), true, false, "leak-not-said"},
 	} {
 		s, _ := job.Replay(c, job.Bench{}, f.events)

@@ -118,6 +118,8 @@ func (r *replayer) checked(e placed) bool {
 		r.fault(e, "leak-not-said", "/step", finding.Refuse)
 	case e.Kind == Done && r.stepOf(e.Step).After && r.leak == leaking:
 		r.fault(e, "leak-stays", "/step", finding.Refuse)
+	case e.Kind == Done && r.stepOf(e.Step).After && r.stops():
+		r.fault(e, "problem-stays", "/step", finding.Refuse)
 	case e.Kind == Billed && e.What != Estimate && e.What != Bill:
 		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", shorten(e.What))
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":

@@ -60,6 +60,16 @@ func isID(s string) bool {
 	return s != "" && len(s) <= 40
 }
 
+// stops reports whether a problem that stands forbids to ride or start the bike.
+func (r *replayer) stops() bool {
+	for _, p := range r.state.Problems {
+		if p.Stops {
+			return true
+		}
+	}
+	return false
+}
+
 // stopped tells the problems with which the bike should not have been given back.
 func (r *replayer) stopped(e placed) {
 	for _, p := range r.state.Problems {
