@@ -61,6 +61,7 @@ func planWords(t *testing.T) []family {
 		{"say.", saidUnits(), []string{"", ".one"}},
 		{"stage.", texts(job.Stages), plain},
 		{"signal.", texts([]job.Signal{job.Danger, job.Warning, job.Caution, job.Notice}), plain},
+		{"record.costs.", []string{"bill", "estimate"}, plain},
 		{"log.filter.", matches(t, `(?m)^  (\w+): \(\{ summary`), plain},
 		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},
 		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},

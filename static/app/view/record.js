@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { costsOf } from '../costs.js';
 import { Job } from '../job.js';
 import { address } from '../router.js';
 import { settings } from '../settings.js';
@@ -22,9 +23,10 @@ export async function record([id], app) {
     const due = work?.state && new DuePart(work.record.card, app);
     if (due) app.keep(() => due.load({ newest: id }));
     await loadWordsOf('bench').catch(() => {}); // for what came out
+    const costs = work?.state && (await costsOf(work));
     screen.draw = () =>
       work?.state
-        ? one(work, due, app)
+        ? one(work, due, costs, app)
         : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
             ${findings(work?.findings)}`;
     screen.close = () => letGo(work);
@@ -43,7 +45,7 @@ export async function record([id], app) {
   return screen;
 }
 
-function one(work, due, app) {
+function one(work, due, costs, app) {
   const { record: job, state } = work;
   const {
     oils = [],
@@ -62,6 +64,7 @@ function one(work, due, app) {
     ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', job.id)}>${t('record.go-on')}</a></p>`}
     <p><a class="button quiet" href=${address('sheet', job.id)}>${t('record.sheet')}</a></p>
     ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', job.id)}>${t('record.bill')}</a></p>` : nothing}
+    ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
     ${part('record.warnings', findings(warnings), warnings.length)}
     ${part('record.problems', problems(work), state.problems?.length)} ${seen(work)}
     ${part('record.oils', oils.map(balance), oils.length)}

@@ -140,6 +140,11 @@ test('an estimate, then the bill: worked out, kept and printed without a network
     await untilSeen(page, /Total .?135\.70/);
   });
 
+  await t.test('the record of the job says what it came to', async () => {
+    await goTo(page, '#/record/closed-job');
+    await untilSeen(page, /Bill: .?135\.70/);
+  });
+
   await t.test('the next bill knows the prices, the labour and the seller', async () => {
     await openBill(page, 'ready-job');
     const typed = await page.$$eval('[name="price"]', (all) => all.map(({ value }) => value));
