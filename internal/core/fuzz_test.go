@@ -23,10 +23,10 @@ func FuzzDo(f *testing.F) {
 		f.Add(nth("replay"), in)
 		f.Add(nth("plan"), slices.Concat([]byte(`{"card":`), text, []byte(`}`)))
 	}
-	f.Add(nth("cards"), []byte(`{"cards":[]}`))
+	for _, e := range examples(f, specs.Ops) {
+		f.Add(nth(e.op), []byte(e.in))
+	}
 	f.Add(nth("fault"), slices.Concat([]byte(`{"id":"drop-plug","answers":{"returns":"damp"},"hand":["spanner"],"table":`), specs.Faults, []byte(`}`)))
-	f.Add(nth("read-entry"), []byte(`{"kind":"torque","text":"18-22 ft-lb"}`))
-	f.Add(nth("convert"), []byte(`{"text":"18 ft-lb","system":"us"}`))
 	f.Fuzz(func(t *testing.T, n uint8, in []byte) {
 		op := allOps[int(n)%len(allOps)]
 		out, outcome := core.Do(op, in)

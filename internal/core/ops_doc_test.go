@@ -16,7 +16,7 @@ type example struct {
 }
 
 // examples reads the pairs of blocks out of the description.
-func examples(t *testing.T, doc string) []example {
+func examples(t testing.TB, doc string) []example {
 	t.Helper()
 	var list []example
 	var e example
