@@ -50,6 +50,7 @@ var operations = [...]struct {
 	{"plan", plan},
 	{"read-entry", readEntry},
 	{"replay", replay},
+	{"unsaved", unsaved},
 }
 
 // operationOf gives the operation or calculation of that name, nil when there

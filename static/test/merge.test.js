@@ -4,7 +4,6 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
 import { canonical, merged, rules, same } from '../app/keep/merge.js';
-import { remind, unsaved } from '../app/keep/remind.js';
 
 const few = (...words) => fc.constantFrom(...words);
 const time = few(
@@ -115,46 +114,4 @@ test('the canonical text does not know the order of members, and knows that of l
   assert.notEqual(canonical([1, 2]), canonical([2, 1]));
   assert.notEqual(canonical({ a: '1' }), canonical({ a: 1 }));
   assert.ok(same({ id: 'a', summary: { done: 1 } }, { id: 'a', summary: { done: 2 } }));
-});
-
-const finished = (...days) =>
-  days.map((day) => ({ summary: day ? { finished: `2026-${day}T10:00:00.000Z` } : {} }));
-const at = (day) => ({ time: `2026-${day}T12:00:00.000Z` });
-const now = (day) => Date.parse(at(day).time);
-
-for (const [name, jobs, backup, later, day, want] of [
-  ['no job', finished(), undefined, undefined, '11-30', false],
-  ['open jobs only', finished(null, null, null), undefined, undefined, '11-30', false],
-  ['two jobs of late', finished('11-20', '11-21'), undefined, undefined, '11-22', false],
-  ['three jobs', finished('11-20', '11-21', '11-21'), undefined, undefined, '11-22', true],
-  [
-    'three jobs, backed up',
-    finished('11-20', '11-21', '11-21'),
-    at('11-21'),
-    undefined,
-    '11-22',
-    false,
-  ],
-  ['one job, 30 days ago', finished('10-20'), undefined, undefined, '11-22', true],
-  ['nothing new in 30 days', finished('09-20'), at('10-01'), undefined, '11-22', false],
-  ['one new job, the backup 30 days old', finished('11-21'), at('10-01'), undefined, '11-22', true],
-  ['put off', finished('11-20', '11-21', '11-21'), undefined, at('11-21'), '11-22', false],
-  ['put off, 30 days ago', finished('10-20'), undefined, at('10-21'), '11-25', true],
-  [
-    'put off, and three more since',
-    finished('11-01', '11-20', '11-20', '11-20'),
-    undefined,
-    at('11-19'),
-    '11-22',
-    true,
-  ],
-])
-  test(`${want ? 'reminds' : 'is quiet'}: ${name}`, () => {
-    assert.equal(remind(jobs, backup, later, now(day)), want);
-  });
-
-test('a job is unsaved until a backup is younger than its end', () => {
-  const jobs = finished('11-20', '11-22', null);
-  assert.equal(unsaved(jobs).length, 2);
-  assert.deepEqual(unsaved(jobs, at('11-21')), [jobs[1]]);
 });

@@ -1,22 +1,14 @@
-// When to remind of a backup: so many jobs or days are common practice, no source.
-const manyJobs = 3;
-const longTime = 30 * 86_400_000; // ms
+import { call } from '../core/client.js';
+import * as store from '../store.js';
 
-const finishOf = ({ summary }) => summary.finished ?? '';
-
-/** The finished jobs that no backup holds: those finished after the last one, {time}. */
-export const unsaved = (jobs, backup) => jobs.filter((job) => finishOf(job) > (backup?.time ?? ''));
-
-/**
- * Reports whether to remind at the time `now` (ms): much is in no backup. Put off
- * at `later`, {time}, it comes back with as many jobs more, or as much later.
- */
-export function remind(jobs, backup, later, now) {
-  const open = unsaved(jobs, backup);
-  if (!open.length) return false;
-  const putOff = later?.time > (backup?.time ?? '') ? later.time : undefined;
-  const fresh = open.filter((job) => finishOf(job) > (putOff ?? ''));
-  const oldest = open.map(finishOf).sort()[0];
-  const since = putOff ?? backup?.time ?? oldest;
-  return fresh.length >= manyJobs || now - Date.parse(since) >= longTime;
+/** How much of the log's lines is in no backup, and whether to remind of it: {count, remind}. */
+export async function unsaved(lines) {
+  const [backup, later] = await Promise.all(['backup', 'backupLater'].map(store.setting));
+  const { ok } = await call('unsaved', {
+    finished: lines.map(({ summary }) => summary.finished).filter(Boolean),
+    backup: backup?.time,
+    later: later?.time,
+    now: new Date().toISOString(),
+  });
+  return ok ?? {};
 }

@@ -1,14 +1,13 @@
 import { html, nothing } from 'lit-html';
-import { remind, unsaved } from '../keep/remind.js';
+import { unsaved } from '../keep/remind.js';
 import { address } from '../router.js';
 import * as store from '../store.js';
 import { t } from '../words.js';
 
 /** Reminds, on the list of jobs, when much is in no backup; resolves to what draws it. */
-export async function reminder(jobs, app) {
-  const read = () => Promise.all(['backup', 'backupLater'].map(store.setting));
-  const [backup, later] = await read().catch(() => []);
-  let open = remind(jobs, backup, later, Date.now());
+export async function reminder(lines, app) {
+  const { count, remind } = await unsaved(lines).catch(() => ({}));
+  let open = remind;
   const putOff = async () => {
     open = false;
     await app.keep(() => store.keepSetting('backupLater', { time: new Date().toISOString() }));
@@ -17,7 +16,7 @@ export async function reminder(jobs, app) {
   return () =>
     open
       ? html`<section class="message" aria-label=${t('remind.title')}>
-          <p>${t('remind.text', { count: unsaved(jobs, backup).length })}</p>
+          <p>${t('remind.text', { count })}</p>
           <a class="button" href=${address('keep')}>${t('remind.go')}</a>
           <button type="button" class="quiet" @click=${putOff}>${t('remind.later')}</button>
         </section>`

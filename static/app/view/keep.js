@@ -22,7 +22,10 @@ export async function keep([view], app) {
     const read = await app.keep(() =>
       Promise.all([store.log(), photoRoom(), store.setting('backup')]),
     );
-    if (read) [here.jobs, here.room, here.backup] = read;
+    if (read) {
+      [here.jobs, here.room, here.backup] = read;
+      here.unsaved = (await unsaved(here.jobs).catch(() => ({}))).count;
+    }
     app.redraw();
   };
   await load();
@@ -46,8 +49,7 @@ export async function keep([view], app) {
   return { ...screen, draw: () => (incoming.open ? incoming.draw() : all()) };
 }
 
-function last({ jobs, backup }) {
-  const count = unsaved(jobs, backup).length;
+function last({ unsaved: count, backup }) {
   const when = backup ? t('keep.last', { date: day(backup.time) }) : t('keep.never');
   const rest = count ? t('keep.unsaved', { count }) : backup ? t('keep.all-saved') : nothing;
   return html`${when} ${rest}`;
