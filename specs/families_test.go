@@ -122,7 +122,6 @@ var radios = regexp.MustCompile(`radios\(\s*'[\w.-]+',\s*'([\w.-]+)',[^\[]*\[([^
 func pageWords(t *testing.T) []family {
 	list := []family{
 		{"core.", matches(t, `state === '(\w+)'`), plain},
-		{"settings.", matches(t, `part\(\s*'(\w+)'`), plain},
 		{"level.", choices(t, "levels", 8), plain},
 		{"due.calendar.", []string{"saved", "shared", "failed"}, plain},
 		{"leak.", choices(t, "leaks", 3), plain},

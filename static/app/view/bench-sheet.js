@@ -3,7 +3,8 @@ import { call } from '../core/client.js';
 import { cardOf } from '../data.js';
 import { day, loadWordsOf, t, text } from '../words.js';
 import { findings, mark, marks } from './figure.js';
-import { box, paper, part } from './paper.js';
+import { box, paper } from './paper.js';
+import { part } from './part.js';
 
 /** "#/bench-sheet/BIKE/BENCH": the job on paper before it begins, to tick by hand. */
 export async function benchSheet([id, given], app) {

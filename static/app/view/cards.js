@@ -12,6 +12,7 @@ import { PackIn } from './pack-in.js';
 import { packOut } from './pack-out.js';
 import { QrRead } from './qr-read.js';
 import { showCodes } from './qr-show.js';
+import { part } from './part.js';
 
 /**
  * The cards: "#/cards" takes some in, gives some away, deletes some; "#/cards/read"
@@ -43,17 +44,17 @@ export async function cards([view, key], app) {
   const draw = () => html`
     <h1 tabindex="-1">${t('cards.title')}</h1>
     ${drawVersions(twins, marks)}
-    ${section(
+    ${part(
       'cards.in',
       html`${incoming.draw()}
         <p><a class="button quiet" href=${address('cards', 'read')}>${t('qr.read')}</a></p>`,
     )}
-    ${section(
+    ${part(
       'cards.out',
       html`<p>${t('cards.out.how')}</p>
         ${list.draw()} ${packOut(marks, app)}`,
     )}
-    ${section(
+    ${part(
       'cards.format',
       html`<p>${t('cards.format.text')}</p>
         <p>
@@ -73,9 +74,3 @@ export async function cards([view, key], app) {
     draw: () => (reading ?? (incoming.open ? incoming : { draw })).draw(),
   };
 }
-
-const section = (word, content) =>
-  html`<section>
-    <h2>${t(word)}</h2>
-    ${content}
-  </section>`;

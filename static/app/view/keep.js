@@ -8,6 +8,7 @@ import { KeepErase } from './keep-erase.js';
 import { KeepIn } from './keep-in.js';
 import { KeepOut } from './keep-out.js';
 import { KeepRoom } from './keep-room.js';
+import { part } from './part.js';
 
 /** Backups, and what they are for: "#/keep"; "#/keep/erase" erases everything. */
 export async function keep([view], app) {
@@ -36,9 +37,9 @@ export async function keep([view], app) {
     <h1 tabindex="-1">${t('keep.title')}</h1>
     <p>${t('keep.why')}</p>
     <p><strong>${last(here)}</strong></p>
-    ${section('keep.out', out.draw(held(here)))} ${section('restore.title', incoming.draw())}
-    ${section('room.title', room.draw(here.jobs, here.room))}
-    ${section(
+    ${part('keep.out', out.draw(held(here)))} ${part('restore.title', incoming.draw())}
+    ${part('room.title', room.draw(here.jobs, here.room))}
+    ${part(
       'erase.title',
       html`<p>${t('erase.what')}</p>
         <p>
@@ -60,9 +61,3 @@ function held({ jobs, room }) {
   const sum = (name) => all.reduce((total, each) => total + each[name], 0);
   return { jobs: jobs.length, photos: sum('count'), bytes: sum('bytes') };
 }
-
-const section = (word, content) =>
-  html`<section>
-    <h2>${t(word)}</h2>
-    ${content}
-  </section>`;

@@ -6,7 +6,8 @@ import { ticks } from './choice.js';
 import { finding, findings, marks } from './figure.js';
 import { closed, oilOf } from './owner-done.js';
 import { found } from './owner-found.js';
-import { paper, part } from './paper.js';
+import { paper } from './paper.js';
+import { part } from './part.js';
 import { letGo, shelfOf } from './photos.js';
 
 /** "#/sheet/JOB": one page about a job for the owner of the bike. */

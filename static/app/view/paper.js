@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit-html';
+import { html } from 'lit-html';
 import { save, share, shareable } from '../hand-out.js';
 import { t } from '../words.js';
 
@@ -18,15 +18,6 @@ export const paper = (title, above, content, app) => html`
 
 /** A box to tick by hand. */
 export const box = html`<span class="box" aria-hidden="true"></span>`;
-
-/** A part of a sheet; nothing when it is empty. */
-export const part = (word, content, filled = true) =>
-  filled
-    ? html`<section>
-        <h2>${t(word)}</h2>
-        ${content}
-      </section>`
-    : nothing;
 
 // A sheet that travels brings its own few rules of style along.
 const style = `body{font:12pt/1.4 sans-serif;margin:2em auto;max-width:48em;padding:0 1em;color:#000;background:#fff}

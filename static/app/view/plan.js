@@ -11,6 +11,7 @@ import { DuePart } from './due-part.js';
 import { finding, findings } from './figure.js';
 import { toEdit, toPaper } from './plan-links.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheet.js';
+import { part } from './part.js';
 
 /** The plan of a bike: what today is like, and all that follows from it. */
 export async function plan([id], app) {
@@ -62,11 +63,11 @@ function sheets(card, answer, start) {
   const { oils, bolts, parts, tools, steps, gaps: missing, findings: doubts = [] } = answer.ok;
   return html`
     ${missing ? gaps(missing) : nothing} ${oilSheets(oils)} ${boltSheets(bolts)}
-    ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing}
+    ${doubts.length ? part('plan.doubts', doubts.map(finding)) : nothing}
     ${lists('plan.parts', parts)} ${lists('plan.tools', tools)}
     ${
       card.notes
-        ? section(
+        ? part(
             'plan.remarks',
             card.notes.map((note) => html`<p>${text(note)}</p>`),
           )
@@ -79,12 +80,6 @@ function sheets(card, answer, start) {
     </div>
   `;
 }
-
-const section = (word, content) =>
-  html`<section>
-    <h2>${t(word)}</h2>
-    ${content}
-  </section>`;
 
 /** The bench: what is true here today, in one line that opens. */
 function today(card, bench, { oils, also } = {}, change, due) {

@@ -13,6 +13,7 @@ import { log, standingOf } from './log.js';
 import { letGo, photos } from './photos.js';
 import { problems } from './trouble-job.js';
 import { seen } from './verdict.js';
+import { part } from './part.js';
 
 /** The record: the list of jobs, or "#/record/ID", one job on a page. */
 export async function record([id], app) {
@@ -94,14 +95,6 @@ function one(work, due, costs, app) {
     )}
   `;
 }
-
-const part = (word, content, filled) =>
-  filled
-    ? html`<section>
-        <h2>${t(word)}</h2>
-        ${content}
-      </section>`
-    : nothing;
 
 function balance({ role, due, drained, poured, level, verdict }) {
   const parts = [

@@ -7,6 +7,7 @@ import { set, settings as kept } from '../settings.js';
 import { loadWordsOf, t } from '../words.js';
 import { changeList } from './changes.js';
 import { radios, ticks } from './choice.js';
+import { part } from './part.js';
 
 /** Settings, and how the app stands with this phone. */
 export async function settings(_, app) {
@@ -34,22 +35,22 @@ function draw(changelog, safe, change) {
     ${radios('settings.units', 'plan.units', kept.system, ['metric', 'us', 'imperial'], (v) => change('system', v))}
     ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
     ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
-    ${part('offline', html`<p>${offlineWords()}</p>`)}
+    ${part('settings.offline', html`<p>${offlineWords()}</p>`)}
     ${part(
-      'storage',
+      'settings.storage',
       html`<p>${t(safe ? 'settings.storage.kept' : 'settings.storage.may-go')}</p>
         <p>
           <a class="button" href=${address('keep')}>${t('keep.open')}</a>
         </p>`,
     )}
-    ${part('install', html`<p>${t('settings.install.how')}</p>`)}
+    ${part('settings.install', html`<p>${t('settings.install.how')}</p>`)}
     ${part(
-      'about',
+      'settings.about',
       html`<p>${t('settings.safety')}</p>
         <p>${t('settings.about.text')}</p>
         <p><a href=${files['data/licences.txt']}>${t('settings.licences')}</a></p>`,
     )}
-    ${changelog ? part('changes', changeList(changelog)) : ''}
+    ${changelog ? part('settings.changes', changeList(changelog)) : ''}
     <p>
       <button type="button" class="quiet" @click=${() => location.reload()}>
         ${t('settings.reload')}
@@ -65,9 +66,3 @@ function offlineWords() {
     ? t('settings.offline.ready', { version, date: built })
     : t('settings.offline.not-yet');
 }
-
-const part = (word, content) =>
-  html`<section>
-    <h2>${t(`settings.${word}`)}</h2>
-    ${content}
-  </section>`;
