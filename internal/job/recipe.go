@@ -98,12 +98,12 @@ var recipes = []recipe{
 	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "second-start", warns: []string{"carbon-monoxide"}},
 	// Settle: dry, ridden, level right, waste away, written down.
-	{word: "leak-look", must: true, warns: []string{"hot-oil"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
+	{word: "leak-look", must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
 	{word: "ride", warns: []string{"oil-on-tyre"}},
 	{word: "panel-on", must: true, figures: []string{"torque"}},
 	{word: "waste", warns: []string{"children", "never-ground"}},
 	{word: "write-down", figures: []string{"interval-distance", "interval-time", "interval-hours"}},
-	{word: "second-look", after: true, warns: []string{"hot-oil"}, asks: []string{AskLeak, AskLevel}},
+	{word: "second-look", after: true, warns: []string{"hot-engine"}, asks: []string{AskLeak, AskLevel}},
 }
 
 // tightening are the calculations about a fastener that is closed.
@@ -126,7 +126,7 @@ var signals = []struct {
 }{
 	{Danger, []string{"carbon-monoxide", "traffic"}},
 	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop"}},
-	{Caution, []string{"hot-oil", "used-oil-skin", "eyes", "solvent"}},
+	{Caution, []string{"hot-oil", "hot-engine", "used-oil-skin", "eyes", "solvent"}},
 }
 
 func signalOf(word string) Signal {

@@ -82,8 +82,8 @@ class Ear {
   abort() {
     this.onend?.();
   }
-  say(transcript) {
-    this.onresult({ resultIndex: 0, results: [[{ transcript }]] });
+  say(said) {
+    this.onresult({ resultIndex: 0, results: [[{ transcript: said }]] });
   }
 }
 

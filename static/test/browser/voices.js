@@ -30,8 +30,9 @@ export function voices() {
       this.onend?.();
     }
   };
-  phone.hear = (transcript) => {
-    for (const ear of phone.ears) ear.onresult({ resultIndex: 0, results: [[{ transcript }]] });
+  phone.hear = (said) => {
+    for (const ear of phone.ears)
+      ear.onresult({ resultIndex: 0, results: [[{ transcript: said }]] });
   };
   navigator.vibrate = () => ++phone.shakes;
   const start = OscillatorNode.prototype.start;
