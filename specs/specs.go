@@ -50,11 +50,6 @@ func EN() map[string]string {
 	return list
 }
 
-// Ops describes the operations of the one door, with examples.
-//
-//go:embed ops.md
-var Ops string
-
 // Cards gives the sample cards, name of file to JSON text.
 func Cards() map[string][]byte { return files(cards, "cards") }
 

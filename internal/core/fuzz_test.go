@@ -23,8 +23,8 @@ func FuzzDo(f *testing.F) {
 		f.Add(nth("replay"), in)
 		f.Add(nth("plan"), slices.Concat([]byte(`{"card":`), text, []byte(`}`)))
 	}
-	for _, e := range examples(f, specs.Ops) {
-		f.Add(nth(e.op), []byte(e.in))
+	for _, e := range specs.Examples() {
+		f.Add(nth(e.Op), []byte(e.In))
 	}
 	f.Add(nth("fault"), slices.Concat([]byte(`{"id":"drop-plug","answers":{"returns":"damp"},"hand":["spanner"],"table":`), specs.Faults, []byte(`}`)))
 	f.Fuzz(func(t *testing.T, n uint8, in []byte) {

@@ -2,66 +2,22 @@ package core_test
 
 import (
 	"encoding/json"
-	"strings"
 	"testing"
 
 	"tidysump/internal/core"
 	"tidysump/specs"
 )
 
-// example is a pair of blocks of ops.md, "```json in <op>" and "```json out".
-type example struct {
-	heading, op string
-	in, out     string
-}
-
-// examples reads the pairs of blocks out of the description.
-func examples(t testing.TB, doc string) []example {
-	t.Helper()
-	var list []example
-	var e example
-	var block *strings.Builder
-	for line := range strings.Lines(doc) {
-		text := strings.TrimSpace(line)
-		switch {
-		case block != nil && text == "```":
-			if e.in == "" {
-				e.in = strings.TrimSpace(block.String())
-			} else {
-				e.out = block.String()
-				list = append(list, e)
-				e.in, e.out = "", ""
-			}
-			block = nil
-		case block != nil:
-			block.WriteString(line)
-		case strings.HasPrefix(text, "## "):
-			e.heading = strings.TrimPrefix(text, "## ")
-		case strings.HasPrefix(text, "```json in ") && e.in == "":
-			e.op = strings.TrimPrefix(text, "```json in ")
-			block = &strings.Builder{}
-		case text == "```json out" && e.in != "":
-			block = &strings.Builder{}
-		case strings.HasPrefix(text, "```json"):
-			t.Fatalf("%s: block %q is out of order", e.heading, text)
-		}
-	}
-	if e.in != "" || block != nil {
-		t.Fatalf("%s: an example has no answer", e.heading)
-	}
-	return list
-}
-
 // The description of the operations is true: each example's answer contains
 // what the description says.
 func TestOps_Examples(t *testing.T) {
 	shown := map[string]bool{}
-	for _, e := range examples(t, specs.Ops) {
-		shown[e.op] = true
-		t.Run(e.heading, func(t *testing.T) {
-			out, _ := core.Do(e.op, []byte(e.in))
-			if diff := missing(decode(t, []byte(e.out)), decode(t, out), ""); diff != "" {
-				t.Errorf("%s %s\n%s\nanswer: %s", e.op, e.in, diff, out)
+	for _, e := range specs.Examples() {
+		shown[e.Op] = true
+		t.Run(e.Heading, func(t *testing.T) {
+			out, _ := core.Do(e.Op, []byte(e.In))
+			if diff := missing(decode(t, []byte(e.Out)), decode(t, out), ""); diff != "" {
+				t.Errorf("%s %s\n%s\nanswer: %s", e.Op, e.In, diff, out)
 			}
 		})
 	}
