@@ -21,6 +21,7 @@ func run() int {
 	flag.StringVar(&p.Addr, "addr", ":8080", "`address` to listen on")
 	flag.StringVar(&p.Static, "static", "static", "`folder` of the page's sources")
 	flag.StringVar(&p.Core, "core", "build/core.wasm", "`path` of the core; wasm_exec.js lies beside it")
+	flag.BoolVar(&p.Whole, "whole-core", false, "don't slim the core: for a version of Go that slimming doesn't know")
 	flag.StringVar(&p.Cache, "cache", "build/compressed", "`folder` that keeps compressed files between starts")
 	flag.StringVar(&p.Export, "export", "", "write the site into this `folder` and stop")
 	flag.Parse()

@@ -19,6 +19,7 @@ type Program struct {
 	Addr   string    // to listen on; ":0" picks a free port
 	Static string    // folder of the page's sources
 	Core   string    // path of core.wasm
+	Whole  bool      // leave the core as it is built, see site.Options.WholeCore
 	Cache  string    // folder that keeps compressed files; empty for none
 	Export string    // folder to write the site into, in place of serving it
 	Out    io.Writer // where the line goes that says it listens
@@ -35,7 +36,7 @@ func (p Program) Run(ctx context.Context) error {
 		return err
 	}
 	built, err := site.Build(site.Options{
-		Static: p.Static, Core: p.Core, Cache: p.Cache, Data: data, Fixed: fixedFiles(), Preload: firstScreen, Say: say,
+		Static: p.Static, Core: p.Core, WholeCore: p.Whole, Cache: p.Cache, Data: data, Fixed: fixedFiles(), Preload: firstScreen, Say: say,
 	})
 	if err != nil {
 		return err

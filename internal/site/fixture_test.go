@@ -44,7 +44,7 @@ func folder(t *testing.T, changes map[string]string) Options {
 		}
 	}
 	return Options{
-		Static: dir, Core: filepath.Join(dir, "../core/core.wasm"),
+		Static: dir, Core: filepath.Join(dir, "../core/core.wasm"), WholeCore: true,
 		Data: map[string][]byte{"bikes.json": []byte(`[ "a bike" ]`)}, Preload: []string{"bikes.json"},
 		Say: func(id string, values map[string]string) string { return id + " " + values["path"] },
 	}

@@ -6,6 +6,8 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+
+	"tidysump/internal/site/slim"
 )
 
 // Options say what a site is built from.
@@ -16,6 +18,9 @@ type Options struct {
 	// Core is the path of core.wasm; wasm_exec.js of the compiler that made it
 	// lies beside it.
 	Core string
+	// WholeCore leaves the core's functions their names, 48 kB compressed: for a core
+	// that package slim can't slim.
+	WholeCore bool
 	// Data are files made elsewhere, by name ("bikes.json"); the page finds
 	// their URLs as __FILES__["data/bikes.json"].
 	Data map[string][]byte
@@ -94,13 +99,19 @@ func (s *Site) Sources() []string {
 	return slices.Compact(list)
 }
 
-// addCore takes in the WebAssembly program, without its functions' names.
+// addCore takes in the WebAssembly program, without its functions' names unless
+// it is to stay whole.
 func (s *Site) addCore(o Options) error {
 	body, err := os.ReadFile(o.Core)
 	if err != nil {
 		return fmt.Errorf("the core is not built: %w", err)
 	}
-	return s.addHashed("core.wasm", slim(body))
+	if !o.WholeCore {
+		if body, err = slim.Program(body); err != nil {
+			return fmt.Errorf("the core can't be slimmed (-whole-core builds the site without): %w", err)
+		}
+	}
+	return s.addHashed("core.wasm", body)
 }
 
 // addData takes in the files made elsewhere.

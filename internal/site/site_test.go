@@ -128,6 +128,11 @@ func TestBuild_Errors(t *testing.T) {
 	if _, err := Build(o); err == nil || !strings.Contains(err.Error(), "tyres.json") {
 		t.Errorf("unknown preload: %v", err)
 	}
+	o = folder(t, nil)
+	o.WholeCore = false
+	if _, err := Build(o); err == nil || !strings.Contains(err.Error(), "-whole-core builds the site without") {
+		t.Errorf("a core that can't be slimmed: %v", err)
+	}
 }
 
 func TestBuild_Cache(t *testing.T) {

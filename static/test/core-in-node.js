@@ -3,14 +3,15 @@ import { door } from '../app/core/door.js';
 
 const build = new URL('../../build/', import.meta.url);
 
-/** Starts the built core in Node: call(operation, JSON) -> JSON. */
-export async function coreInNode() {
+/**
+ * Starts the built core, or another one, in Node: call(operation, JSON) -> JSON.
+ * `env` is the program's environment, such as { GOGC: '1' }.
+ */
+export async function coreInNode(core = new URL('core.wasm', build), env = {}) {
   await import(new URL('wasm_exec.js', build));
   const go = new globalThis.Go();
-  const { instance } = await WebAssembly.instantiate(
-    readFileSync(new URL('core.wasm', build)),
-    go.importObject,
-  );
+  go.env = env;
+  const { instance } = await WebAssembly.instantiate(readFileSync(core), go.importObject);
   go.run(instance);
   return door(instance);
 }
