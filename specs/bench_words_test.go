@@ -52,7 +52,7 @@ func benchWords(t *testing.T) []family {
 		list = append(list, family{"calc.", []string{f.Op}, []string{"", ".why"}})
 		label(f.Op, f.Fields)
 	}
-	codes := append(arguments(goSources(t, "internal/core"), "reject", 0), arguments(goSources(t, "internal/core"), "say", 1)...)
+	codes := append(arguments(goSources(t, "internal/calc"), "reject", 0), arguments(goSources(t, "internal/calc"), "say", 1)...)
 	return append(list, family{"finding.", codes, []string{"", ".do"}},
 		family{"finding.", debris.Comparisons, plain}, family{"next.", debris.Actions, plain})
 }
@@ -106,7 +106,7 @@ var benchStems = []string{"figure.", "method.", "lookup.", "finding.", "torque."
 // benchUses marks the words that the calculations may use. That each they do use
 // is there is tested in internal/core, by asking.
 func benchUses(t *testing.T, used map[string]bool) {
-	for _, text := range literals(goSources(t, "internal/oil", "internal/drain", "internal/bolt", "internal/fill", "internal/debris", "internal/core")) {
+	for _, text := range literals(goSources(t, "internal/oil", "internal/drain", "internal/bolt", "internal/fill", "internal/debris", "internal/shown", "internal/calc")) {
 		for _, stem := range benchStems {
 			used[stem+text], used[stem+text+".do"] = true, true
 		}

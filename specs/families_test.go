@@ -9,7 +9,7 @@ import (
 
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
-	"tidysump/internal/job"
+	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
 	"tidysump/specs"
 )
@@ -38,29 +38,31 @@ func families(t *testing.T) []family {
 // planWords are those of steps, figures and findings.
 func planWords(t *testing.T) []family {
 	program := goSources(t, "internal", "wasm")
-	jobs := goSources(t, "internal/job")
+	jobs := goSources(t, "internal/shown", "internal/plan", "internal/job", "internal/outlook")
 	codes := fields(program, "Code")
-	for name, nth := range map[string]int{"add": 0, "fault": 1, "refuse": 1} {
+	for name, nth := range map[string]int{"add": 0, "fault": 1, "refuse": 1, "Refusal": 0} {
 		codes = append(codes, arguments(program, name, nth)...)
 	}
+	codes = append(codes, arguments(goSources(t, "internal/core"), "failed", 0)...)
 	codes = append(codes, arguments(goSources(t, "internal/card"), "add", 1)...)
 	codes = append(codes, arguments(goSources(t, "internal/card"), "needs", 1)...)
 	codes = append(codes, matches(t, `code: '([a-z-]+)'`)...)
-	figures := slices.Concat(fields(jobs, "figures"), arguments(jobs, "show", 0), arguments(jobs, "practice", 0))
+	figures := slices.Concat(fields(jobs, "figures"), arguments(jobs, "Card", 0), arguments(jobs, "Unknown", 0), arguments(jobs, "Estimate", 0), arguments(jobs, "practice", 0))
 	return []family{
 		{"finding.", codes, []string{"", ".do"}},
 		{"step.", fields(jobs, "word"), []string{"", ".do", ".why"}},
-		{"caution.", fields(jobs, "warns"), plain},
+		{"caution.", append(fields(jobs, "warns"), arguments(jobs, "CautionOf", 0)...), plain},
 		{"figure.", figures, plain},
-		{"lookup.", slices.Concat(arguments(jobs, "show", 2), arguments(jobs, "gap", 1)), plain},
+		{"method.", arguments(jobs, "Estimate", 1), plain},
+		{"lookup.", slices.Concat(arguments(jobs, "Card", 2), arguments(jobs, "Unknown", 1), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), plain},
-		{"ask.", []string{job.AskOdometer, job.AskLevel, job.AskDrained, job.AskPoured, job.AskTorque, job.AskLeak, job.AskTemperature, job.AskHours}, plain},
+		{"ask.", []string{plan.AskOdometer, plan.AskLevel, plan.AskDrained, plan.AskPoured, plan.AskTorque, plan.AskLeak, plan.AskTemperature, plan.AskHours}, plain},
 		{"use.", texts([]due.Use{due.Gained, due.Little, due.Usual, due.High, due.Undue}), plain},
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
-		{"timer.", []string{job.TimeDrain, job.TimeIdle, job.TimeSettle, job.TimeLeak}, plain},
+		{"timer.", []string{plan.TimeDrain, plan.TimeIdle, plan.TimeSettle, plan.TimeLeak}, plain},
 		{"say.", saidUnits(), []string{"", ".one"}},
-		{"stage.", texts(job.Stages), plain},
-		{"signal.", texts([]job.Signal{job.Danger, job.Warning, job.Caution, job.Notice}), plain},
+		{"stage.", texts(plan.Stages), plain},
+		{"signal.", texts([]plan.Signal{plan.Danger, plan.Warning, plan.Caution, plan.Notice}), plain},
 		{"record.costs.", []string{"bill", "estimate"}, plain},
 		{"log.filter.", matches(t, `(?m)^  (\w+): \(\{ summary`), plain},
 		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},
@@ -143,13 +145,13 @@ func pageWords(t *testing.T) []family {
 // names end so: of the oil level, on a gauge and at a hole, and of leaks.
 func choices(t *testing.T, name string, least int) []string {
 	var list []string
-	for _, path := range filesOf(t, ".go", "internal/job") {
+	for _, path := range filesOf(t, ".go", "internal/plan", "internal/job") {
 		for _, m := range regexp.MustCompile(`(?i)`+name+` = \[\]string\{([^}]*)\}`).FindAllStringSubmatch(readText(t, path), -1) {
 			list = append(list, strings.Split(strings.ReplaceAll(strings.ReplaceAll(m[1], `"`, ""), " ", ""), ",")...)
 		}
 	}
 	if len(list) < least {
-		t.Fatalf("internal/job lists the %s %v", name, list)
+		t.Fatalf("the sources list the %s %v", name, list)
 	}
 	return list
 }

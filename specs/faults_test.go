@@ -8,7 +8,7 @@ import (
 
 	"tidysump/internal/core"
 	"tidysump/internal/fault"
-	"tidysump/internal/job"
+	"tidysump/internal/plan"
 	"tidysump/internal/wire"
 	"tidysump/specs"
 )
@@ -76,7 +76,7 @@ func TestFaults_SignalWords(t *testing.T) {
 			}
 		}
 	}
-	known := texts([]job.Signal{job.Danger, job.Warning, job.Caution, job.Notice})
+	known := texts([]plan.Signal{plan.Danger, plan.Warning, plan.Caution, plan.Notice})
 	shared := 0
 	for word, signal := range faultTable(t).Warns {
 		if !slices.Contains(known, signal) {

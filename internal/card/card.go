@@ -142,3 +142,23 @@ func (s *Span) Members(m *wire.Members) {
 func (i *Interval) CountsHours() bool {
 	return i.Hours.Known() || i.First != nil && i.First.Hours.Known() || i.Severe != nil && i.Severe.Hours.Known()
 }
+
+// Circuit gives the circuit of that id, nil when there is none.
+func (c *Card) Circuit(id string) *Circuit {
+	for i := range c.Circuits {
+		if c.Circuits[i].ID == id {
+			return &c.Circuits[i]
+		}
+	}
+	return nil
+}
+
+// Bolt gives the fastener of that id, nil when there is none.
+func (c *Card) Bolt(id string) *Bolt {
+	for i := range c.Bolts {
+		if c.Bolts[i].ID == id {
+			return &c.Bolts[i]
+		}
+	}
+	return nil
+}

@@ -17,6 +17,29 @@ func Read(in []byte) (*Card, []finding.Finding) {
 	return c, append(list, Check(c)...)
 }
 
+// Checked is a card that passed its check: whoever has one need not check it
+// again. Accept alone makes one.
+type Checked struct {
+	card   *Card
+	doubts []finding.Finding
+}
+
+// Accept checks a card, once for all that is done with it. When it is refused it
+// gives nil and all that was found.
+func Accept(c *Card) (*Checked, []finding.Finding) {
+	list := Check(c)
+	if finding.Refused(list) {
+		return nil, list
+	}
+	return &Checked{c, list}, nil
+}
+
+// Card is the card itself, which is not to be changed.
+func (c *Checked) Card() *Card { return c.card }
+
+// Doubts are what the check found: nothing that refuses, places within the card.
+func (c *Checked) Doubts() []finding.Finding { return c.doubts }
+
 // Check says what is wrong with a card: its form, each figure by itself, and
 // references that lead nowhere.
 func Check(c *Card) []finding.Finding {
@@ -63,7 +86,7 @@ func (c *checker) add(grade finding.Grade, code, where string, values ...string)
 // form checks what decides whether the rest can be read at all.
 func (c *checker) form(k *Card) bool {
 	if k.Format != Format {
-		c.add(finding.Refuse, "not-a-card", "/format", "text", clip(k.Format))
+		c.add(finding.Refuse, "not-a-card", "/format", "text", finding.Clip(k.Format))
 		return false
 	}
 	if k.Version != Version {
@@ -72,7 +95,7 @@ func (c *checker) form(k *Card) bool {
 		return false
 	}
 	if !validID(k.ID) {
-		c.add(finding.Refuse, "bad-id", "/id", "text", clip(k.ID))
+		c.add(finding.Refuse, "bad-id", "/id", "text", finding.Clip(k.ID))
 	}
 	if len(k.Circuits) == 0 {
 		c.add(finding.Refuse, "no-circuit", "/circuits")
@@ -108,7 +131,7 @@ func (c *checker) index(k *Card) {
 func (c *checker) claim(where, id string, kind map[string]bool) {
 	switch {
 	case !validID(id):
-		c.add(finding.Refuse, "bad-id", where, "text", clip(id))
+		c.add(finding.Refuse, "bad-id", where, "text", finding.Clip(id))
 	case c.ids[id]:
 		c.add(finding.Refuse, "id-twice", where, "text", id)
 	}
@@ -135,13 +158,13 @@ func (c *checker) circuit(at string, r *Circuit) {
 func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
 	for i, g := range o.Grades {
 		if _, ok := oil.ParseGrade(g); !ok {
-			c.add(finding.Refuse, "unknown-grade", at+"/grades/"+strconv.Itoa(i), "text", clip(g))
+			c.add(finding.Refuse, "unknown-grade", at+"/grades/"+strconv.Itoa(i), "text", finding.Clip(g))
 		}
 	}
 	wet := false
 	for i, m := range o.Marks {
 		if !oneOf(m, oil.Marks...) {
-			c.add(finding.Refuse, "unknown-mark", at+"/marks/"+strconv.Itoa(i), "text", clip(m))
+			c.add(finding.Refuse, "unknown-mark", at+"/marks/"+strconv.Itoa(i), "text", finding.Clip(m))
 		}
 		wet = wet || oil.WetClutchMark(m)
 	}
@@ -160,10 +183,10 @@ func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
 
 func (c *checker) standing(at string, o *OilNeed) {
 	if !oneOf(string(o.Standing), string(FromManual), string(Measured), string(Estimated), string(Unknown)) {
-		c.add(finding.Refuse, "unknown-standing", at, "text", clip(string(o.Standing)))
+		c.add(finding.Refuse, "unknown-standing", at, "text", finding.Clip(string(o.Standing)))
 	}
 	if o.Source != "" && !c.sources[o.Source] {
-		c.add(finding.Refuse, "unknown-source", at+"/source", "text", clip(o.Source))
+		c.add(finding.Refuse, "unknown-source", at+"/source", "text", finding.Clip(o.Source))
 	}
 }
 
@@ -189,7 +212,7 @@ func (c *checker) bolt(at string, b *Bolt) {
 		c.add(finding.Refuse, "bad-count", at+"/count", "value", strconv.Itoa(b.Count))
 	}
 	if _, ok := bolt.ParseThread(b.Thread); b.Thread != "" && !ok {
-		c.add(finding.Refuse, "unknown-thread", at+"/thread", "text", clip(b.Thread))
+		c.add(finding.Refuse, "unknown-thread", at+"/thread", "text", finding.Clip(b.Thread))
 	}
 	c.figure(at+"/size", b.Size, lengthLimit)
 	c.figure(at+"/torque", b.Torque, torqueLimit)

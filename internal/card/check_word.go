@@ -16,7 +16,7 @@ func (c *checker) word(where, got string, list ...string) {
 // oneOf checks an id that must be there.
 func (c *checker) oneOf(where, got string, list ...string) {
 	if !oneOf(got, list...) {
-		c.add(finding.Refuse, "unknown-word", where, "text", clip(got))
+		c.add(finding.Refuse, "unknown-word", where, "text", finding.Clip(got))
 	}
 }
 
@@ -28,7 +28,7 @@ func (c *checker) nth(where string, n int) {
 
 func (c *checker) refers(where, id string, known map[string]bool) {
 	if !known[id] {
-		c.add(finding.Refuse, "unknown-id", where, "text", clip(id))
+		c.add(finding.Refuse, "unknown-id", where, "text", finding.Clip(id))
 	}
 }
 
@@ -52,17 +52,4 @@ func validID(id string) bool {
 		}
 	}
 	return true
-}
-
-// clip keeps a foreign text short enough for a sentence.
-func clip(s string) string {
-	const most = 40
-	n := 0
-	for i := range s {
-		if n == most {
-			return s[:i] + "…"
-		}
-		n++
-	}
-	return s
 }

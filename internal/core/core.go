@@ -7,8 +7,6 @@
 package core
 
 import (
-	"strings"
-
 	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
@@ -29,46 +27,6 @@ const (
 	Crashed                  // the program's own fault, caught
 )
 
-// operation decodes its input, works and gives what to answer: a record, or
-// the findings that refuse.
-type operation func(in []byte) (wire.Record, []finding.Finding)
-
-var operations = [...]struct {
-	name string
-	run  operation
-}{
-	{"bill", bill},
-	{"bill-lines", billLines},
-	{"cards", cards},
-	{"due", dueAgain},
-	{"calendar", calendarText},
-	{"csv", csvText},
-	{"check-card", checkCard},
-	{"fault", judgeFault},
-	{"forms", forms},
-	{"gauge", trueScale.do},
-	{"plan", plan},
-	{"read-entry", readEntry},
-	{"replay", replay},
-	{"unsaved", unsaved},
-}
-
-// operationOf gives the operation or calculation of that name, nil when there
-// is none.
-func operationOf(op string) operation {
-	for i := range operations {
-		if operations[i].name == op {
-			return operations[i].run
-		}
-	}
-	for i := range calculations {
-		if calculations[i].op == op {
-			return calculations[i].do
-		}
-	}
-	return nil
-}
-
 // Call runs one operation. It never panics and never returns nothing.
 func Call(op string, in []byte) []byte {
 	out, _ := Do(op, in)
@@ -79,17 +37,18 @@ func Call(op string, in []byte) []byte {
 func Do(op string, in []byte) (out []byte, outcome Outcome) {
 	defer func() {
 		if recover() != nil {
-			out, outcome = refuse(finding.Finding{Code: "core-crashed"}), Crashed
+			out, outcome = failed("core-crashed"), Crashed
 		}
 	}()
-	run := operationOf(op)
-	if run == nil {
-		return refuse(finding.Finding{Code: "unknown-op", Values: finding.Values("op", clip(op))}), UnknownOp
+	o := operationOf(op)
+	if o == nil {
+		return failed("unknown-op", "op", finding.Clip(op)), UnknownOp
 	}
 	if len(in) > MaxInput {
-		return refuse(finding.Finding{Code: "too-large", Values: finding.Values("most", "1 MiB")}), TooLarge
+		return failed("too-large", "most", "1 MiB"), TooLarge
 	}
-	answer, list := run(in)
+	input := o.Input()
+	answer, list := o.run(input, wire.Read(in, input))
 	if answer == nil {
 		return wire.Write(&failure{list}), outcomeOf(list)
 	}
@@ -97,24 +56,19 @@ func Do(op string, in []byte) (out []byte, outcome Outcome) {
 }
 
 func outcomeOf(list []finding.Finding) Outcome {
-	if len(list) > 0 && (list[0].Code == "not-json" || list[0].Code == "name-twice") {
+	if malformed(list) {
 		return Malformed
 	}
 	return Refused
 }
 
-func refuse(f finding.Finding) []byte {
-	f.Where, f.Grade = "/", finding.Refuse
-	return wire.Write(&failure{[]finding.Finding{f}})
+// malformed reports whether what was read is no JSON, or has a name twice.
+func malformed(list []finding.Finding) bool {
+	return len(list) > 0 && (list[0].Code == "not-json" || list[0].Code == "name-twice")
 }
 
-// clip keeps a foreign name short enough for a sentence, and fit for JSON.
-func clip(s string) string {
-	s = strings.ToValidUTF8(s, "\uFFFD")
-	if r := []rune(s); len(r) > 40 {
-		return string(r[:40]) + "…"
-	}
-	return s
+func failed(code string, values ...string) []byte {
+	return wire.Write(&failure{finding.Refusal(code, "/", values...)})
 }
 
 type success struct{ answer wire.Record }

@@ -68,3 +68,13 @@ func rootFile(t testing.TB, name string) []byte {
 	}
 	return text
 }
+
+// operationNames lists the operations in the order of their names.
+func operationNames() []string {
+	var list []string
+	for _, o := range core.Operations() {
+		list = append(list, o.Name)
+	}
+	slices.Sort(list)
+	return list
+}

@@ -3,7 +3,7 @@ package core
 import (
 	"tidysump/internal/fault"
 	"tidysump/internal/finding"
-	"tidysump/internal/job"
+	"tidysump/internal/plan"
 	"tidysump/internal/wire"
 )
 
@@ -24,8 +24,8 @@ func (i *faultInput) Members(m *wire.Members) {
 
 // faultAnswer is what follows, with its cautions' signal words.
 type faultAnswer struct {
-	*fault.Verdict
-	warns []job.Warn
+	fault.Verdict
+	warns []plan.Warn
 }
 
 func (a *faultAnswer) Members(m *wire.Members) {
@@ -43,18 +43,14 @@ func (a *faultAnswer) Members(m *wire.Members) {
 }
 
 // judgeFault says what to do about something that is wrong.
-func judgeFault(in []byte) (wire.Record, []finding.Finding) {
-	var i faultInput
-	if list := wire.Read(in, &i); finding.Refused(list) {
-		return nil, list
-	}
+func judgeFault(i *faultInput) (*faultAnswer, []finding.Finding) {
 	f := i.table.Find(i.id)
 	if f == nil {
-		return nil, []finding.Finding{{Code: "unknown-fault", Where: "/id", Grade: finding.Refuse, Values: finding.Values("text", clip(i.id))}}
+		return nil, finding.Refusal("unknown-fault", "/id", "text", finding.Clip(i.id))
 	}
-	a := &faultAnswer{Verdict: fault.Judge(&i.table, f, i.answers, i.hand)}
+	a := &faultAnswer{Verdict: *fault.Judge(&i.table, f, i.answers, i.hand)}
 	for _, w := range a.Warns {
-		a.warns = append(a.warns, job.Warn{Signal: job.Signal(i.table.Warns[w]), Word: w})
+		a.warns = append(a.warns, plan.Warn{Signal: plan.Signal(i.table.Warns[w]), Word: w})
 	}
 	return a, nil
 }

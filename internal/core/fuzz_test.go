@@ -10,7 +10,7 @@ import (
 	"tidysump/specs"
 )
 
-var allOps = append(core.Operations(), "no-such-op")
+var allOps = append(operationNames(), "no-such-op")
 
 // nth gives the place of an operation among them.
 func nth(op string) uint8 { return uint8(slices.Index(allOps, op)) }

@@ -6,111 +6,145 @@ import (
 	"tidysump/internal/calendar"
 	"tidysump/internal/csv"
 	"tidysump/internal/date"
+	"tidysump/internal/due"
 	"tidysump/internal/finding"
 	"tidysump/internal/job"
+	"tidysump/internal/outlook"
 	"tidysump/internal/quantity"
 	"tidysump/internal/wire"
 )
 
-// record is what a record of jobs is asked: when oil is due, or for a text to take
-// away, made from what the page hands in: sentences, and amounts in base units. One
-// type, and lists side by side for rows, since more of them would cost the core more.
-type record struct {
-	text                             string // the answer
-	system                           quantity.System
-	today                            string
-	jobs                             []job.Past
-	comma                            bool
-	stamp, maker                     string
-	kinds, cells                     []string
-	uids, days, summaries, described []string
-}
-
-func (w *record) Members(m *wire.Members) {
-	if !m.Reading() {
-		m.String("text", &w.text)
-		return
+// systemOf gives the system of units that was asked for, metric where none was,
+// and what refuses one that there is none of.
+func systemOf(asked quantity.System) (quantity.System, []finding.Finding) {
+	switch asked {
+	case "":
+		return quantity.Metric, nil
+	case quantity.Metric, quantity.US, quantity.Imperial:
+		return asked, nil
 	}
-	w.system = quantity.Metric
-	wire.Text(m, "system", &w.system)
-	m.String("today", &w.today)
-	wire.List(m, "jobs", &w.jobs)
-	m.Bool("comma", &w.comma)
-	wire.Texts(m, "kinds", &w.kinds)
-	wire.Texts(m, "cells", &w.cells)
-	m.String("stamp", &w.stamp)
-	m.String("maker", &w.maker)
-	wire.Texts(m, "uids", &w.uids)
-	wire.Texts(m, "days", &w.days)
-	wire.Texts(m, "summaries", &w.summaries)
-	wire.Texts(m, "descriptions", &w.described)
+	return "", finding.Refusal("unknown-word", "/system", "text", finding.Clip(string(asked)))
 }
 
-func readRecord(in []byte) (*record, []finding.Finding) {
-	w := &record{}
-	list := wire.Read(in, w)
-	switch {
-	case finding.Refused(list):
+// dueInput is the record of a bike: its jobs, the newest last.
+type dueInput struct {
+	system quantity.System
+	today  string
+	jobs   []job.Past
+}
+
+func (i *dueInput) Members(m *wire.Members) {
+	wire.Text(m, "system", &i.system)
+	m.String("today", &i.today)
+	wire.List(m, "jobs", &i.jobs)
+}
+
+// dueAgain says when the oils of a bike are due, from its jobs.
+func dueAgain(i *dueInput) (*outlook.Outlook, []finding.Finding) {
+	system, list := systemOf(i.system)
+	if list != nil {
 		return nil, list
-	case w.system != quantity.Metric && w.system != quantity.US && w.system != quantity.Imperial:
-		return nil, refusal("unknown-word", "/system", string(w.system))
 	}
-	return w, nil
+	today, ok := date.ReadDay(i.today)
+	if !ok {
+		return nil, finding.Refusal("bad-day", "/today", "text", finding.Clip(i.today))
+	}
+	return outlook.Foresee(i.jobs, today, system), nil
+}
+
+// textAnswer is a file for another program.
+type textAnswer struct{ text string }
+
+func (a *textAnswer) Members(m *wire.Members) { m.String("text", &a.text) }
+
+// calendarInput are days to remember, side by side; the sentences are the page's.
+type calendarInput struct {
+	stamp, maker                        string
+	uids, days, summaries, descriptions []string
+}
+
+func (i *calendarInput) Members(m *wire.Members) {
+	m.String("stamp", &i.stamp)
+	m.String("maker", &i.maker)
+	wire.Texts(m, "uids", &i.uids)
+	wire.Texts(m, "days", &i.days)
+	wire.Texts(m, "summaries", &i.summaries)
+	wire.Texts(m, "descriptions", &i.descriptions)
 }
 
 // calendarText writes a calendar file.
-func calendarText(in []byte) (wire.Record, []finding.Finding) {
-	w, list := readRecord(in)
-	if w == nil {
-		return nil, list
-	}
-	n := len(w.uids)
+func calendarText(i *calendarInput) (*textAnswer, []finding.Finding) {
+	n := len(i.uids)
 	switch {
-	case !date.Valid(w.stamp):
-		return nil, refusal("bad-time", "/stamp", w.stamp)
-	case n == 0 || len(w.days) != n || len(w.summaries) != n || len(w.described) != n:
-		return nil, refusal("rows-uneven", "/uids", strconv.Itoa(n))
+	case !date.Valid(i.stamp):
+		return nil, finding.Refusal("bad-time", "/stamp", "text", finding.Clip(i.stamp))
+	case n == 0 || len(i.days) != n || len(i.summaries) != n || len(i.descriptions) != n:
+		return nil, finding.Refusal("rows-uneven", "/uids", "text", strconv.Itoa(n))
 	}
-	file := calendar.Begin(w.maker, w.stamp)
-	for i, text := range w.days {
+	file := calendar.Begin(i.maker, i.stamp)
+	for n, text := range i.days {
 		day, ok := date.ReadDay(text)
 		if !ok {
-			return nil, refusal("bad-day", "/days/"+strconv.Itoa(i), text)
+			return nil, finding.Refusal("bad-day", "/days/"+strconv.Itoa(n), "text", finding.Clip(text))
 		}
-		file.Add(w.uids[i], day, w.summaries[i], w.described[i])
+		file.Add(i.uids[n], day, i.summaries[n], i.descriptions[n])
 	}
-	w.text = file.End()
-	return w, nil
+	return &textAnswer{file.End()}, nil
+}
+
+// csvInput is a table: what kind of thing each column holds, and its cells, row by
+// row, amounts in base units.
+type csvInput struct {
+	system       quantity.System
+	comma        bool
+	kinds, cells []string
+}
+
+func (i *csvInput) Members(m *wire.Members) {
+	wire.Text(m, "system", &i.system)
+	m.Bool("comma", &i.comma)
+	wire.Texts(m, "kinds", &i.kinds)
+	wire.Texts(m, "cells", &i.cells)
 }
 
 // csvText writes a table for a spreadsheet, amounts in the person's usual units.
-func csvText(in []byte) (wire.Record, []finding.Finding) {
-	w, list := readRecord(in)
-	if w == nil {
+func csvText(i *csvInput) (*textAnswer, []finding.Finding) {
+	system, list := systemOf(i.system)
+	switch {
+	case list != nil:
 		return nil, list
+	case len(i.kinds) == 0 || len(i.cells)%len(i.kinds) != 0:
+		return nil, finding.Refusal("rows-uneven", "/cells", "text", strconv.Itoa(len(i.cells)))
 	}
-	if len(w.kinds) == 0 || len(w.cells)%len(w.kinds) != 0 {
-		return nil, refusal("rows-uneven", "/cells", strconv.Itoa(len(w.cells)))
-	}
-	table := csv.Table{Separator: ',', Decimal: '.', Columns: len(w.kinds)}
-	if w.comma {
-		table.Separator, table.Decimal = ';', ','
-	}
-	for i, text := range w.cells {
-		kind := quantity.Kind(w.kinds[i%len(w.kinds)])
-		unit, known := quantity.Find(quantity.Usual(kind, w.system))
-		number, isNumber := quantity.ParseNumber(text)
-		switch {
-		case !known && kind != aNumber || text == "":
-			table.Text(text)
-		case isNumber:
-			table.Number(quantity.Number(unit.FromBase(number), 6))
-		case known: // the head of a column
-			table.Text(text + " (" + unit.ID + ")")
-		default:
-			table.Text(text)
-		}
-	}
-	w.text = table.String()
-	return w, nil
+	return &textAnswer{csv.Amounts(i.kinds, i.cells, system, i.comma)}, nil
+}
+
+// unsavedInput are the times of a record's jobs and of its backups.
+type unsavedInput struct {
+	finished           []string
+	backup, later, now string
+}
+
+func (i *unsavedInput) Members(m *wire.Members) {
+	wire.Texts(m, "finished", &i.finished)
+	m.String("backup", &i.backup)
+	m.String("later", &i.later)
+	m.String("now", &i.now, wire.Required)
+}
+
+type unsavedAnswer struct {
+	count  int
+	remind bool
+}
+
+func (a *unsavedAnswer) Members(m *wire.Members) {
+	m.Int("count", &a.count)
+	m.Bool("remind", &a.remind)
+}
+
+// unsaved counts the jobs that are in no backup.
+func unsaved(i *unsavedInput) (*unsavedAnswer, []finding.Finding) {
+	var a unsavedAnswer
+	a.count, a.remind = due.Unsaved(i.finished, i.backup, i.later, i.now)
+	return &a, nil
 }

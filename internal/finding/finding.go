@@ -3,6 +3,8 @@
 // no sentence; the word catalogue (specs/words) has one for each code.
 package finding
 
+import "strings"
+
 // Grade says how bad a finding is.
 type Grade string
 
@@ -47,4 +49,38 @@ func Refused(list []Finding) bool {
 		}
 	}
 	return false
+}
+
+// Refusal is the list of a check that finds one thing wrong, which makes the
+// input unusable.
+func Refusal(code, where string, values ...string) []Finding {
+	return []Finding{{Code: code, Where: where, Grade: Refuse, Values: Values(values...)}}
+}
+
+// Below puts a JSON pointer before the place of each finding, and gives the list:
+// they were found in a part of the input that stands there.
+func Below(at string, list []Finding) []Finding {
+	for n := range list {
+		list[n].Where = at + list[n].Where
+	}
+	return list
+}
+
+// At gives each finding that place, whatever it had, and gives the list.
+func At(place string, list []Finding) []Finding {
+	for n := range list {
+		list[n].Where = place
+	}
+	return list
+}
+
+// Clip keeps a foreign text fit for a sentence: 40 letters of it at most, and
+// nothing that isn't UTF-8.
+func Clip(s string) string {
+	const most = 40
+	s = strings.ToValidUTF8(s, "\uFFFD")
+	if letters := []rune(s); len(letters) > most {
+		return string(letters[:most]) + "…"
+	}
+	return s
 }

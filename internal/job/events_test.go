@@ -8,13 +8,16 @@ import (
 	"pgregory.net/rapid"
 
 	"tidysump/internal/card"
+	"tidysump/internal/finding"
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
 	"tidysump/internal/wire"
 )
 
 // drawEvents draws what a person may do to a job with that plan; readings are
 // written the way a phone's keyboard writes them. No event is an undo.
-func drawEvents(t *rapid.T, p *job.Plan, prefix string) []job.Event {
+func drawEvents(t *rapid.T, p *plan.Plan, prefix string) []job.Event {
 	var list []job.Event
 	for i := range rapid.IntRange(0, 12).Draw(t, "events") {
 		e := job.Event{ID: prefix + strconv.Itoa(i), Time: drawTime(t)}
@@ -25,7 +28,7 @@ func drawEvents(t *rapid.T, p *job.Plan, prefix string) []job.Event {
 		case kind == 1:
 			e.Kind = job.Finish
 		case kind == 2:
-			e.Kind, e.Step, e.What = job.Photo, s.ID, pick(t, "picture", "plug", "pan", "filter", "seal", "odometer", "other")
+			e.Kind, e.Step, e.What = job.Photo, s.ID, plantest.Pick(t, "picture", "plug", "pan", "filter", "seal", "odometer", "other")
 		case kind >= 5 && len(s.Look) > 0:
 			e.Kind, e.Step, e.Signs = job.Saw, s.ID, drawSigns(t)
 		case kind < 5 || len(s.Asks) == 0:
@@ -47,24 +50,24 @@ func drawTime(t *rapid.T) string {
 }
 
 // drawValue draws an answer to a question; some of them can't be right.
-func drawValue(t *rapid.T, a job.Ask) string {
+func drawValue(t *rapid.T, a plan.Ask) string {
 	switch a.What {
-	case job.AskLevel:
-		return pick(t, "level", "above", "high", "middle", "low", "below", "all over the floor")
-	case job.AskTorque:
-		return pick(t, "torque", "25 N·m", "18 lbf·ft", "9000 N·m")
-	case job.AskOdometer:
-		return pick(t, "odometer", "12400", "12,400 km", "7000 mi", "-3")
+	case plan.AskLevel:
+		return plantest.Pick(t, "level", "above", "high", "middle", "low", "below", "all over the floor")
+	case plan.AskTorque:
+		return plantest.Pick(t, "torque", "25 N·m", "18 lbf·ft", "9000 N·m")
+	case plan.AskOdometer:
+		return plantest.Pick(t, "odometer", "12400", "12,400 km", "7000 mi", "-3")
 	}
-	return pick(t, "volume", "1.4", "0.25 L", "150 mL", "1 US qt", "400 L", "a lot")
+	return plantest.Pick(t, "volume", "1.4", "0.25 L", "150 mL", "1 US qt", "400 L", "a lot")
 }
 
 // drawGarbage draws events of any content, at times in the form of good ones. It
 // has no "@", which marks a value as a word of the catalogue.
-func drawGarbage(t *rapid.T, p *job.Plan) []job.Event {
+func drawGarbage(t *rapid.T, p *plan.Plan) []job.Event {
 	word := func(label string, words ...string) string {
 		if rapid.Bool().Draw(t, label+" is a word") {
-			return pick(t, label, words...)
+			return plantest.Pick(t, label, words...)
 		}
 		return strings.ReplaceAll(rapid.String().Draw(t, label), "@", "")
 	}
@@ -85,8 +88,26 @@ func drawGarbage(t *rapid.T, p *job.Plan) []job.Event {
 	return list
 }
 
-func replay(t *rapid.T, c *card.Card, b job.Bench, events []job.Event) *job.State {
-	s, list := job.Replay(c, b, events)
+// replayed plans and replays a job.
+func replayed(c *card.Card, b plan.Bench, events []job.Event) (*job.State, []finding.Finding) {
+	return replayedAfter(nil, c, b, events)
+}
+
+// replayedAfter is replayed that also compares with the last job on the bike.
+func replayedAfter(last *job.Past, c *card.Card, b plan.Bench, events []job.Event) (*job.State, []finding.Finding) {
+	p, list := plantest.Made(c, b)
+	if p == nil {
+		return nil, list
+	}
+	var left *job.Trace
+	if last != nil {
+		left, _ = last.Recall()
+	}
+	return job.Replay(p, events, left), nil
+}
+
+func replay(t *rapid.T, c *card.Card, b plan.Bench, events []job.Event) *job.State {
+	s, list := replayed(c, b, events)
 	if s == nil {
 		t.Fatalf("no state: %v", list)
 	}

@@ -5,8 +5,13 @@ import (
 	"strconv"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"tidysump/internal/finding"
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
+	"tidysump/internal/quantity"
 )
 
 // series gives events one second after the other.
@@ -21,7 +26,7 @@ func series(parts ...job.Event) []job.Event {
 // A level dragged in the picture says where it stands and, when the card knows
 // what lies between the marks, what to pour: the sample's band is 400 mL.
 func TestReplay_LevelAsShare(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	band, _ := c.Circuits[0].Level.Band.Amount()
 	if band.Base != 0.4 {
 		t.Fatalf("the sample's band is %v L: work the figures below out again", band.Base)
@@ -38,7 +43,7 @@ func TestReplay_LevelAsShare(t *testing.T) {
 		{"90 %", "level.high", "amend.full", ""},
 		{"120 %", "level.above", "amend.take-out", "180 mL"}, // down to three quarters
 	} {
-		s, _ := job.Replay(c, job.Bench{}, []job.Event{read("top-up-engine", "level", "engine", f.value)})
+		s, _ := replayed(c, plan.Bench{}, []job.Event{read("top-up-engine", "level", "engine", f.value)})
 		oil := s.Oils[0]
 		if oil.Level != f.word || oil.Amend != f.amend || (len(oil.Change) > 0) != (f.change != "") || f.change != "" && oil.Change[0] != f.change {
 			t.Errorf("%s: %s, %s, %v; want %+v", f.value, oil.Level, oil.Amend, oil.Change, f)
@@ -49,14 +54,14 @@ func TestReplay_LevelAsShare(t *testing.T) {
 // A share that is not on the gauge is refused, and a word after a share takes the
 // advice back: a word doesn't say how much is missing.
 func TestReplay_LevelShareRefused(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	for _, value := range []string{"160 %", "-60 %", "many", "1 L", "NaN", ""} {
-		s, _ := job.Replay(c, job.Bench{}, []job.Event{read("top-up-engine", "level", "engine", value)})
+		s, _ := replayed(c, plan.Bench{}, []job.Event{read("top-up-engine", "level", "engine", value)})
 		if len(s.Findings) != 1 || s.Findings[0].Code != "unknown-word" || s.Oils[0].Level != "" {
 			t.Errorf("%q: %+v, level %q", value, s.Findings, s.Oils[0].Level)
 		}
 	}
-	s, _ := job.Replay(c, job.Bench{}, series(
+	s, _ := replayed(c, plan.Bench{}, series(
 		read("top-up-engine", "level", "engine", "20 %"), read("top-up-engine", "level", "engine", "high")))
 	if oil := s.Oils[0]; oil.Level != "level.high" || oil.Amend != "" {
 		t.Errorf("a word after a share leaves %+v", oil)
@@ -66,12 +71,12 @@ func TestReplay_LevelShareRefused(t *testing.T) {
 // What is left to pour goes down with what was poured; what came out is held
 // against what was due. The sample takes 2.5 L with its filter.
 func TestReplay_OilBalance(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
-	s, _ := job.Replay(c, job.Bench{}, nil)
+	c := plantest.Sample(t, "tessaly-corda-650")
+	s, _ := replayed(c, plan.Bench{}, nil)
 	if got := s.Oils[0].Left; len(got) == 0 || got[0] != s.Oils[0].Due[0] {
 		t.Errorf("nothing poured: %v left of %v", got, s.Oils[0].Due)
 	}
-	s, _ = job.Replay(c, job.Bench{}, series(
+	s, _ = replayed(c, plan.Bench{}, series(
 		read("measure-engine", "drained", "engine", "2.0 L"), read("pour-engine", "poured", "engine", "2.1 L")))
 	if oil := s.Oils[0]; oil.Left[0] != "0.4 L" || oil.Caught != "caught.less" {
 		t.Errorf("2.1 of %v poured, 2.0 drained: %v left, %s", oil.Due, oil.Left, oil.Caught)
@@ -80,7 +85,7 @@ func TestReplay_OilBalance(t *testing.T) {
 
 // Only a dry second look closes a job, and only after it was finished.
 func TestReplay_SecondLook(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	finish := job.Event{Kind: job.Finish}
 	look := func(value string) job.Event { return read("second-look", "leak", "", value) }
 	done := job.Event{Kind: job.Done, Step: "second-look"}
@@ -104,7 +109,7 @@ func TestReplay_SecondLook(t *testing.T) {
 		{"a problem judged anew", series(finish, stop, mended, look("dry"), done), false, true, ""},
 		{"the leak look alone", series(read("leak-look", "leak", "", "dry"), finish, done), true, false, "leak-not-said"},
 	} {
-		s, _ := job.Replay(c, job.Bench{}, f.events)
+		s, _ := replayed(c, plan.Bench{}, f.events)
 		told := slices.ContainsFunc(s.Findings, func(x finding.Finding) bool { return x.Code == f.found })
 		if s.Waiting != f.waiting || (s.Closed != "") != f.closed || f.found != "" && !told {
 			t.Errorf("%s: waiting %v, closed %q, %+v", f.name, s.Waiting, s.Closed, s.Findings)
@@ -113,4 +118,27 @@ func TestReplay_SecondLook(t *testing.T) {
 			t.Errorf("%s: next is the second look, though other steps are open", f.name)
 		}
 	}
+}
+
+// Whatever level is read, the advice ends at the upper mark at the most.
+func TestReplay_NeverAboveTheUpperMark(t *testing.T) {
+	c := plantest.Sample(t, "tessaly-corda-650")
+	rapid.Check(t, func(t *rapid.T) {
+		band := rapid.IntRange(20, 1500).Draw(t, "band")
+		c.Circuits[0].Level.Band.Value, c.Circuits[0].Level.Band.Unit = float64(band), "mL"
+		share := rapid.IntRange(-50, 150).Draw(t, "share")
+		event := read("top-up-engine", "level", "engine", quantity.Number(float64(share), 4)+" %")
+		s, list := replayed(c, plan.Bench{}, []job.Event{event})
+		if s == nil {
+			t.Fatalf("no state: %v", list)
+		}
+		oil := s.Oils[0]
+		if oil.Amend != "amend.pour" {
+			return
+		}
+		change, _ := quantity.Parse(quantity.Volume, oil.Change[0], "mL", quantity.Metric)
+		if after := float64(share)/100 + change.Base*1000/float64(band); after > 1+1e-9 {
+			t.Fatalf("at %d %% of %d mL it says pour %v: to %v", share, band, oil.Change, after)
+		}
+	})
 }

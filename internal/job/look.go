@@ -1,26 +1,12 @@
 package job
 
 import (
-	"tidysump/internal/card"
 	"tidysump/internal/debris"
+	"tidysump/internal/due"
 	"tidysump/internal/finding"
+	"tidysump/internal/plan"
 	"tidysump/internal/wire"
 )
-
-// Past is an earlier job on the same bike.
-type Past struct {
-	Card   card.Card
-	Bench  Bench
-	Events []Event
-}
-
-// Members names the members of an earlier job.
-func (p *Past) Members(m *wire.Members) {
-	m.Lenient()
-	m.Object("card", &p.Card, wire.Required)
-	m.Object("bench", &p.Bench)
-	wire.List(m, "events", &p.Events)
-}
 
 // Looked is what was seen at a step, judged.
 type Looked struct {
@@ -58,13 +44,13 @@ func (l *Looked) Members(m *wire.Members) {
 // saw takes in what was seen, in place of what was seen at the same step
 // before, and reports whether it counts.
 func (r *replayer) saw(e placed) bool {
-	if len(r.stepOf(e.Step).Look) == 0 {
+	if len(r.plan.Step(e.Step).Look) == 0 {
 		r.fault(e, "not-asked", "/kind", finding.Refuse, "text", string(e.Kind))
 		return false
 	}
 	sign, wrong := debris.Read(e.Signs)
 	for _, name := range wrong {
-		r.fault(e, "unknown-sign", "/signs", finding.Refuse, "name", shorten(name), "text", shorten(e.Signs[name]))
+		r.fault(e, "unknown-sign", "/signs", finding.Refuse, "name", finding.Clip(name), "text", finding.Clip(e.Signs[name]))
 	}
 	if len(wrong) > 0 {
 		return false
@@ -138,15 +124,15 @@ func (r *replayer) compare(l *Looked) debris.Comparison {
 	if r.last == nil {
 		return debris.Apart
 	}
-	for i := range r.last.state.Looks {
-		before := &r.last.state.Looks[i]
+	for i := range r.last.looks {
+		before := &r.last.looks[i]
 		if before.Step != l.Step {
 			continue
 		}
 		c := debris.Compare(&l.sign, &before.sign)
 		at := "@look.distance-unknown"
-		if r.last.state.odometer > 0 {
-			at = r.distance(r.last.state.odometer)[0]
+		if km := r.last.Read[due.Km].Count; km > 0 {
+			at = r.print.Kilometres(km, 7)[0]
 		}
 		l.Compared = []finding.Finding{{Code: debris.Comparisons[c], Grade: finding.Note,
 			Values: finding.Values("at", at, "found", before.found(), "verdict", "@"+before.Verdict)}}
@@ -166,13 +152,13 @@ func (l *Looked) found() string {
 // stop warns at the steps that fill, start and ride, and tells which of the latter
 // were done all the same: the person decides, the record says so.
 func (r *replayer) stop(since string) {
-	r.state.Warns = []Warn{{signalOf("found-stop"), "caution.found-stop"}}
+	r.state.Warns = []plan.Warn{plan.CautionOf("found-stop")}
 	for _, s := range r.plan.Steps {
-		if s.Stage != Fill && s.ID != "ride" {
+		if s.Stage != plan.Fill && !s.Runs {
 			continue
 		}
 		r.state.WarnAt = append(r.state.WarnAt, s.ID)
-		if e, done := r.run[s.ID]; done && e.Time > since {
+		if e, done := r.ran[s.ID]; done && e.Time > since {
 			r.fault(e, "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
 		}
 	}

@@ -9,6 +9,8 @@ import (
 
 	"tidysump/internal/debris"
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
 	"tidysump/internal/wire"
 )
 
@@ -31,7 +33,7 @@ func event(id string, minute int, kind job.EventKind, step, of string) job.Event
 
 func after(t *testing.T, last *job.Past, events ...job.Event) *job.State {
 	t.Helper()
-	s, list := job.ReplayAfter(last, sample(t, bike), job.Bench{}, events)
+	s, list := replayedAfter(last, plantest.Sample(t, bike), plan.Bench{}, events)
 	if s == nil {
 		t.Fatalf("no state: %v", list)
 	}
@@ -95,12 +97,12 @@ func TestLook_Refused(t *testing.T) {
 func TestLook_Stop(t *testing.T) {
 	milky := lookAt("a", 5, "look-oil", "oil", "milky")
 	s := after(t, nil, milky)
-	if s.Verdict != "debris.stop" || len(s.Warns) != 1 || s.Warns[0].Signal != job.Warning || len(codes(s)) > 0 {
+	if s.Verdict != "debris.stop" || len(s.Warns) != 1 || s.Warns[0].Signal != plan.Warning || len(codes(s)) > 0 {
 		t.Fatalf("milky oil: %s", wire.Write(s))
 	}
-	plan, _ := job.Make(sample(t, bike), job.Bench{})
-	for _, step := range plan.Steps {
-		want := step.Stage == job.Fill || step.ID == "ride"
+	made, _ := plantest.Made(plantest.Sample(t, bike), plan.Bench{})
+	for _, step := range made.Steps {
+		want := step.Stage == plan.Fill || step.ID == "ride"
 		if got := slices.Contains(s.WarnAt, step.ID); got != want {
 			t.Errorf("%s: warned %v, want %v", step.ID, got, want)
 		}
@@ -117,13 +119,13 @@ func TestLook_Stop(t *testing.T) {
 }
 
 func past(t *testing.T, events ...job.Event) *job.Past {
-	return &job.Past{Card: *sample(t, bike), Events: events}
+	return &job.Past{Card: *plantest.Sample(t, bike), Events: events}
 }
 
 func TestLook_Compared(t *testing.T) {
 	const step = "look-magnet-drain"
 	odometer := event("o", 0, job.Reading, "identify", "")
-	odometer.What, odometer.Value = job.AskOdometer, "12 340 km"
+	odometer.What, odometer.Value = plan.AskOdometer, "12 340 km"
 	fuzz := past(t, odometer, lookAt("a", 1, step, "found", "fuzz"))
 	for _, c := range []struct {
 		what    string
@@ -173,12 +175,12 @@ func TestReplayAfter_NothingLeaks(t *testing.T) {
 // Whatever was seen and in whatever order it comes in: the verdict is never better
 // than the worst look, and every word is in the catalogue.
 func TestLook_Everything(t *testing.T) {
-	c := sample(t, bike)
+	c := plantest.Sample(t, bike)
 	rapid.Check(t, func(t *rapid.T) {
 		last, events := drawLooks(t, "a"), drawLooks(t, "b")
 		merged := rapid.Permutation(append(slices.Clone(events), someOf(t, events)...)).Draw(t, "merged")
-		s, _ := job.ReplayAfter(&job.Past{Card: *c, Events: last}, c, job.Bench{}, events)
-		other, _ := job.ReplayAfter(&job.Past{Card: *c, Events: last}, c, job.Bench{}, merged)
+		s, _ := replayedAfter(&job.Past{Card: *c, Events: last}, c, plan.Bench{}, events)
+		other, _ := replayedAfter(&job.Past{Card: *c, Events: last}, c, plan.Bench{}, merged)
 		if got, want := canonical(t, other, merged), canonical(t, s, events); got != want {
 			t.Fatalf("in order:\n%s\nmerged:\n%s", want, got)
 		}
@@ -192,10 +194,10 @@ func TestLook_Everything(t *testing.T) {
 				t.Fatalf("%s of all, and %s of %+v", s.Verdict, l.Verdict, l)
 			}
 			for _, f := range append(l.Compared, l.Reasons...) {
-				say(t, "finding."+f.Code, f.Values)
+				plantest.Say(t, "finding."+f.Code, f.Values)
 			}
 			for _, id := range append(append(l.Told, l.Next...), l.Verdict) {
-				say(t, id, nil)
+				plantest.Say(t, id, nil)
 			}
 		}
 		if (len(s.Warns) > 0) != (s.Verdict == "debris.stop") {
@@ -213,7 +215,7 @@ func drawLooks(t *rapid.T, prefix string) []job.Event {
 	var list []job.Event
 	for i := range rapid.IntRange(0, 6).Draw(t, "looks") {
 		e := job.Event{ID: prefix + strconv.Itoa(i), Time: drawTime(t), Kind: job.Saw,
-			Step: pick(t, "step", "look-oil", "look-magnet-drain", "look-filter-filter"), Signs: drawSigns(t)}
+			Step: plantest.Pick(t, "step", "look-oil", "look-magnet-drain", "look-filter-filter"), Signs: drawSigns(t)}
 		list = append(list, e)
 		if rapid.IntRange(0, 4).Draw(t, "undone") == 0 {
 			list = append(list, job.Event{ID: "u" + e.ID, Time: drawTime(t), Kind: job.Undo, Of: e.ID})

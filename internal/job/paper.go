@@ -1,6 +1,11 @@
 package job
 
-import "strconv"
+import (
+	"maps"
+	"strconv"
+
+	"tidysump/internal/plan"
+)
 
 // What a Billed event writes; its text is what was typed, the input of the
 // operation "bill". Nothing that follows from it is kept.
@@ -9,28 +14,30 @@ const (
 	Bill     = "bill"
 )
 
-// ToBill lists what a job is charged for: the parts laid out, of each oil what
+// BillLines lists what a job is charged for: the parts laid out, of each oil what
 // was poured, or what is due as long as nothing was; the work and the waste. The
 // value "line" is the kind of line, "count" how much of it, empty when that is
 // not known.
-func (s *State) ToBill() []Item {
+func (s *State) BillLines() []plan.Item {
+	var lines []plan.Item
 	oils := s.Oils
-	for i := range s.parts {
-		part := &s.parts[i]
-		line, count := "part", strconv.Itoa(max(part.Count, 1))
+	for _, part := range s.parts {
+		line := plan.Item{Word: part.Word, Values: maps.Clone(part.Values), Count: part.Count}
+		kind, count := "part", strconv.Itoa(max(part.Count, 1))
 		if part.Word == "part.oil" {
-			part.Word, line, count = "bill.oil", "oil", first(oils[0].Poured)
+			line.Word, kind, count = "bill.oil", "oil", first(oils[0].Poured)
 			if count == "" {
 				count = first(oils[0].Due)
 			}
 			oils = oils[1:]
 		}
-		part.Values["line"], part.Values["count"] = line, count
+		line.Values["line"], line.Values["count"] = kind, count
+		lines = append(lines, line)
 	}
-	for _, line := range [...]string{"labour", "waste"} {
-		s.parts = append(s.parts, item(0, "bill."+line, "line", line))
+	for _, kind := range [...]string{"labour", "waste"} {
+		lines = append(lines, plan.NewItem(0, "bill."+kind, "line", kind))
 	}
-	return s.parts
+	return lines
 }
 
 func first(texts []string) string {

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
 )
 
 func paper(id, second, what, text string) job.Event {
@@ -15,7 +17,7 @@ func paper(id, second, what, text string) job.Event {
 // in: the last of each counts. An undone one never was, and none is what an undo
 // at the bench would take back.
 func TestReplay_Papers(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	events := []job.Event{
 		paper("b", "20", job.Estimate, "second"),
 		paper("a", "10", job.Estimate, "first"),
@@ -25,7 +27,7 @@ func TestReplay_Papers(t *testing.T) {
 		{ID: "f", Time: "2026-11-25T10:00:50.000Z", Kind: job.Undo, Of: "d"},
 		paper("g", "55", "letter", "?"),
 	}
-	s, list := job.Replay(c, job.Bench{}, events)
+	s, list := replayed(c, plan.Bench{}, events)
 	if s == nil {
 		t.Fatal(list)
 	}

@@ -4,11 +4,11 @@ import (
 	"math"
 
 	"tidysump/internal/bolt"
-	"tidysump/internal/card"
 	"tidysump/internal/date"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
 	"tidysump/internal/finding"
+	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
 )
 
@@ -17,13 +17,13 @@ import (
 // practice, no source).
 func believable(what string) (kind quantity.Kind, low, high float64) {
 	switch what {
-	case AskOdometer:
+	case plan.AskOdometer:
 		return quantity.Distance, 0, 2e6
-	case AskHours:
+	case plan.AskHours:
 		return quantity.Duration, 0, 1e5 * 60
-	case AskTorque:
+	case plan.AskTorque:
 		return quantity.Torque, 0.5, 400
-	case AskTemperature:
+	case plan.AskTemperature:
 		return quantity.Temperature, -40, 200
 	}
 	return quantity.Volume, 0, 25 // what is drained and poured
@@ -33,15 +33,15 @@ func believable(what string) (kind quantity.Kind, low, high float64) {
 func (r *replayer) reading(e placed) bool {
 	ask := r.asked(e)
 	if ask == nil {
-		r.fault(e, "not-asked", "/what", finding.Refuse, "text", shorten(e.What))
+		r.fault(e, "not-asked", "/what", finding.Refuse, "text", finding.Clip(e.What))
 		return false
 	}
 	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, Of: e.Of, Name: r.nameOf(e)}
 	take := r.amount
 	switch e.What {
-	case AskLevel:
+	case plan.AskLevel:
 		take = r.levelRead
-	case AskLeak:
+	case plan.AskLeak:
 		take = r.leakRead
 	}
 	if !take(e, ask, &read) {
@@ -51,8 +51,8 @@ func (r *replayer) reading(e placed) bool {
 	return true
 }
 
-func (r *replayer) asked(e placed) *Ask {
-	s := r.stepOf(e.Step)
+func (r *replayer) asked(e placed) *plan.Ask {
+	s := r.plan.Step(e.Step)
 	for i := range s.Asks {
 		if s.Asks[i].What == e.What && s.Asks[i].Of == e.Of {
 			return &s.Asks[i]
@@ -63,28 +63,22 @@ func (r *replayer) asked(e placed) *Ask {
 
 // nameOf is what a reading belongs to: a circuit's role or a fastener's place.
 func (r *replayer) nameOf(e placed) string {
-	if c := circuitOf(r.card, e.Of); c != nil {
+	if c := r.plan.Card().Circuit(e.Of); c != nil {
 		return "@role." + string(c.Role)
 	}
-	if b := r.boltOf(e.Of); b != nil {
-		return orWord(b.Place, "purpose."+string(b.Purpose))
+	if b := r.plan.Card().Bolt(e.Of); b != nil {
+		if b.Place == "" {
+			return "@purpose." + string(b.Purpose)
+		}
+		return b.Place
 	}
 	return ""
 }
 
-func (r *replayer) boltOf(id string) *card.Bolt {
-	for i := range r.card.Bolts {
-		if r.card.Bolts[i].ID == id {
-			return &r.card.Bolts[i]
-		}
-	}
-	return nil
-}
-
 // amount takes in a reading that is a quantity.
-func (r *replayer) amount(e placed, ask *Ask, read *Read) bool {
+func (r *replayer) amount(e placed, ask *plan.Ask, read *Read) bool {
 	kind, low, high := believable(e.What)
-	a, list := quantity.Parse(kind, e.Value, ask.Unit, r.bench.System)
+	a, list := quantity.Parse(kind, e.Value, ask.Unit, r.print.System)
 	for _, f := range list {
 		values := make([]string, 0, 2*len(f.Values))
 		for k, v := range f.Values {
@@ -103,30 +97,30 @@ func (r *replayer) amount(e placed, ask *Ask, read *Read) bool {
 			"low", r.bound(kind, low), "high", r.bound(kind, high))
 		return false
 	}
-	read.Texts = a.Show(r.bench.System)
+	read.Texts = a.Show(r.print.System)
 	r.take(e, a, read)
 	return true
 }
 
 func (r *replayer) bound(kind quantity.Kind, base float64) string {
-	return texts(kind, base, quantity.Base(kind), 7, r.bench.System)[0]
+	return r.print.Texts(base, quantity.Base(kind), 7)[0]
 }
 
 func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 	switch e.What {
-	case AskOdometer:
-		r.state.odometer = a.Base
-		r.read[due.Km] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base}
-	case AskHours:
-		r.read[due.Hours] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base / 60}
-	case AskDrained:
-		r.drained[e.Of] += a.Base
-	case AskPoured:
-		r.poured[e.Of] += a.Base
+	case plan.AskOdometer:
+		r.state.Odometer = a.Base
+		r.trace.Read[due.Km] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base}
+	case plan.AskHours:
+		r.trace.Read[due.Hours] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base / 60}
+	case plan.AskDrained:
+		r.trace.Drained[e.Of] += a.Base
+	case plan.AskPoured:
+		r.trace.Poured[e.Of] += a.Base
 		r.changedAt(e.Of, e.Time)
-	case AskTorque:
+	case plan.AskTorque:
 		r.torqueUsed(e, a, read)
-	case AskTemperature:
+	case plan.AskTemperature:
 		r.warmIs(e, a.Base)
 	}
 }
@@ -134,7 +128,7 @@ func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 // torqueUsed compares the torque used with the card's: more than the wrench's
 // own deviation off is told.
 func (r *replayer) torqueUsed(e placed, a quantity.Amount, read *Read) {
-	b := r.boltOf(e.Of)
+	b := r.plan.Card().Bolt(e.Of)
 	low, ok := b.Torque.Amount()
 	if !ok {
 		return
@@ -143,7 +137,7 @@ func (r *replayer) torqueUsed(e placed, a quantity.Amount, read *Read) {
 	if upper, ranged := b.Torque.Upper(); ranged {
 		high = upper.Base
 	}
-	read.Card = r.show("torque", b.Torque, "torque").Texts
+	read.Card = r.print.Card("torque", b.Torque, "torque").Texts
 	off := bolt.Deviation(high)
 	if a.Base > high*(1+off) || a.Base < low.Base*(1-off) {
 		r.fault(e, "torque-off", "/value", finding.Doubt, "value", read.Texts[0], "card", read.Card[0], "place", read.Name)
@@ -152,26 +146,28 @@ func (r *replayer) torqueUsed(e placed, a quantity.Amount, read *Read) {
 
 // balance sums up each circuit's oil and judges what was poured.
 func (r *replayer) balance() {
-	for _, c := range r.circuits {
+	for _, c := range r.plan.Circuits() {
 		b := Balance{Circuit: c.ID, Role: "role." + string(c.Role),
-			Due: r.show("due", r.volume(c), "volume").Texts}
-		due, known := r.volume(c).Amount()
-		if sum, ok := r.drained[c.ID]; ok {
-			b.Drained, b.Out = r.litres(sum), sum
+			Due: r.print.Card("due", r.plan.Volume(c), "volume").Texts}
+		due, known := r.plan.Volume(c).Amount()
+		if sum, ok := r.trace.Drained[c.ID]; ok {
+			b.Drained, b.Out = r.print.Litres(sum), sum
 			b.Caught = "caught." + string(fill.CompareCaught(sum, due.Base))
 		}
-		sum, poured := r.poured[c.ID]
+		sum, poured := r.trace.Poured[c.ID]
 		if poured {
-			b.Poured, b.In = r.litres(sum), sum
+			b.Poured, b.In = r.print.Litres(sum), sum
 			b.Verdict = "poured." + string(fill.Compare(sum, due.Base))
 		}
 		if known && sum < due.Base {
-			b.Left = r.litres(due.Base - sum)
+			b.Left = r.print.Litres(due.Base - sum)
 		}
 		r.amend(c, &b)
-		if u := (UseRow{}); r.last != nil && (&reckoner{planner: *r.planner, engine: c.ID}).use(&u, r.last, r) {
-			u.From, u.To = "", "" // the oil is not changed yet
-			b.Since = &u
+		if r.last != nil {
+			if u, ok := UseBetween(r.last, &r.trace, c.ID, r.print); ok {
+				u.From, u.To = "", "" // the oil is not changed yet
+				b.Since = u
+			}
 		}
 		if l := r.level[c.ID]; l != "" {
 			b.Level = "level." + l
@@ -180,24 +176,14 @@ func (r *replayer) balance() {
 	}
 }
 
-// litres prints a sum to the 10 mL that a jug can show.
-func (p *planner) litres(sum float64) []string {
-	return texts(quantity.Volume, math.Round(sum*100)/100, "L", 6, p.bench.System)
-}
-
-// distance prints kilometres of an odometer.
-func (r *replayer) distance(km float64) []string {
-	return texts(quantity.Distance, math.Round(km), "km", 7, r.bench.System)
-}
-
 // dueAgain adds the card's interval to the odometer reading.
 func (r *replayer) dueAgain() {
-	distance := r.interval().Distance
+	distance := r.plan.Interval().Distance
 	interval, ok := distance.Amount()
-	if !ok || r.state.odometer == 0 {
+	if !ok || r.state.Odometer == 0 {
 		return
 	}
-	s := r.show("due-again", distance, "interval")
-	s.Texts = r.distance(r.state.odometer + interval.Base)
+	s := r.print.Card("due-again", distance, "interval")
+	s.Texts = r.print.Kilometres(r.state.Odometer+interval.Base, 7)
 	r.state.DueAgain = &s
 }

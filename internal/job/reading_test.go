@@ -8,6 +8,8 @@ import (
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
 	"tidysump/internal/quantity"
 )
 
@@ -19,7 +21,7 @@ func read(step, what, of, value string) job.Event {
 
 // Each event that can't be used is told, with its place and grade.
 func TestReplay_Findings(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	event := func(e job.Event) job.Event { e.ID, e.Time = "e", noon; return e }
 	for _, f := range []struct {
 		name  string
@@ -49,7 +51,7 @@ func TestReplay_Findings(t *testing.T) {
 		{"wrong scale", read("tighten-drain", "torque", "drain", "29 lbf·ft"), "torque-off /events/0/value doubt"},
 	} {
 		t.Run(f.name, func(t *testing.T) {
-			s, _ := job.Replay(c, job.Bench{}, []job.Event{f.event})
+			s, _ := replayed(c, plan.Bench{}, []job.Event{f.event})
 			if len(s.Findings) != 1 {
 				t.Fatalf("findings %+v, want one, %s", s.Findings, f.want)
 			}
@@ -67,9 +69,9 @@ func TestReplay_Findings(t *testing.T) {
 // A wrench may be off by 4 % (6 % at 10 N·m and below: ISO 6789 type II class
 // A); within it the torque is as the card says. The card of the plug says 29 N·m.
 func TestReplay_TorqueWithinTheWrench(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	for value, off := range map[string]bool{"29 N·m": false, "30.1 N·m": false, "30.2 N·m": true, "27.9 N·m": false, "27.8 N·m": true, "21.4 lbf·ft": false} {
-		s, _ := job.Replay(c, job.Bench{}, []job.Event{read("tighten-drain", "torque", "drain", value)})
+		s, _ := replayed(c, plan.Bench{}, []job.Event{read("tighten-drain", "torque", "drain", value)})
 		if got := len(s.Findings) > 0; got != off {
 			t.Errorf("%s for 29 N·m: findings %v, want off %v", value, s.Findings, off)
 		}
@@ -78,7 +80,7 @@ func TestReplay_TorqueWithinTheWrench(t *testing.T) {
 
 // Due again at the odometer plus the card's interval, whichever units.
 func TestReplay_DueAgain(t *testing.T) {
-	c := sample(t, "tessaly-corda-650") // 10000 km
+	c := plantest.Sample(t, "tessaly-corda-650") // 10000 km
 	for _, f := range []struct {
 		system quantity.System
 		value  string
@@ -90,12 +92,12 @@ func TestReplay_DueAgain(t *testing.T) {
 		{quantity.US, "12400 km", []string{"13920 mi", "22400 km"}},
 		{quantity.US, "7705", []string{"13920 mi", "22400 km"}},
 	} {
-		s, _ := job.Replay(c, job.Bench{System: f.system}, []job.Event{read("identify", "odometer", "", f.value)})
+		s, _ := replayed(c, plan.Bench{System: f.system}, []job.Event{read("identify", "odometer", "", f.value)})
 		if s.DueAgain == nil || !slices.Equal(s.DueAgain.Texts, f.want) {
 			t.Errorf("%q in %s units: due again %+v, want %q", f.value, f.system, s.DueAgain, f.want)
 		}
 	}
-	if s, _ := job.Replay(c, job.Bench{}, nil); s.DueAgain != nil {
+	if s, _ := replayed(c, plan.Bench{}, nil); s.DueAgain != nil {
 		t.Errorf("without a reading due again %+v", s.DueAgain)
 	}
 }
@@ -104,8 +106,8 @@ func TestReplay_DueAgain(t *testing.T) {
 // finishing it raises no doubt. Closed with nothing done, every step that must be done is told.
 func TestReplay_Finish(t *testing.T) {
 	for _, name := range []string{"tessaly-corda-650", "marrowick-pip-125", "ondrake-quarto-900", "hallowmoor-drover-1700"} {
-		c := sample(t, name)
-		p, _ := job.Make(c, job.Bench{})
+		c := plantest.Sample(t, name)
+		p, _ := plantest.Made(c, plan.Bench{})
 		var events []job.Event
 		must := 0
 		for i, s := range p.Steps[:len(p.Steps)-1] {
@@ -115,11 +117,11 @@ func TestReplay_Finish(t *testing.T) {
 			}
 		}
 		closed := job.Event{ID: "f", Time: noon, Kind: job.Finish}
-		s, _ := job.Replay(c, job.Bench{}, append(events, closed))
+		s, _ := replayed(c, plan.Bench{}, append(events, closed))
 		if s.Next != "second-look" || !s.Waiting || s.Closed != "" || len(s.Missing) > 0 || len(s.Findings) > 0 || s.Finished != noon || len(s.Done) != s.Steps-1 {
 			t.Errorf("%s, all done: %+v", name, s)
 		}
-		s, _ = job.Replay(c, job.Bench{}, []job.Event{closed})
+		s, _ = replayed(c, plan.Bench{}, []job.Event{closed})
 		if s.Finished != noon || len(s.Missing) != must || len(s.Findings) != must || s.Next != p.Steps[0].ID {
 			t.Errorf("%s, nothing done: %d missing, %d told, want %d; next %q", name, len(s.Missing), len(s.Findings), must, s.Next)
 		}
@@ -128,7 +130,7 @@ func TestReplay_Finish(t *testing.T) {
 
 // What was poured is judged against the volume due today.
 func TestReplay_Verdict(t *testing.T) {
-	c := sample(t, "tessaly-corda-650") // 2.5 L with the filter, 2.3 L without
+	c := plantest.Sample(t, "tessaly-corda-650") // 2.5 L with the filter, 2.3 L without
 	for _, f := range []struct {
 		value string
 		keep  bool
@@ -137,13 +139,13 @@ func TestReplay_Verdict(t *testing.T) {
 		{"2.5", false, "poured.right"}, {"2.2", false, "poured.short"}, {"2.8", false, "poured.over"},
 		{"3.2", false, "poured.far-over"}, {"2.9", true, "poured.far-over"}, {"2.2", true, "poured.right"},
 	} {
-		s, _ := job.Replay(c, job.Bench{KeepFilter: f.keep}, []job.Event{read("pour-engine", "poured", "engine", f.value)})
+		s, _ := replayed(c, plan.Bench{KeepFilter: f.keep}, []job.Event{read("pour-engine", "poured", "engine", f.value)})
 		if got := s.Oils[0].Verdict; got != f.want {
 			t.Errorf("%s L poured, filter kept %v: %s, want %s", f.value, f.keep, got, f.want)
 		}
 	}
 	c.Circuits[0].WithFilt = &card.Figure{Standing: card.Unknown}
-	s, _ := job.Replay(c, job.Bench{}, []job.Event{read("pour-unknown-engine", "poured", "engine", "2.5")})
+	s, _ := replayed(c, plan.Bench{}, []job.Event{read("pour-unknown-engine", "poured", "engine", "2.5")})
 	if got := s.Oils[0].Verdict; got != "poured.no-figure" {
 		t.Errorf("without a figure: %s", got)
 	}

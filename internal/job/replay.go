@@ -4,65 +4,47 @@ import (
 	"strconv"
 	"strings"
 
-	"tidysump/internal/card"
 	"tidysump/internal/date"
 	"tidysump/internal/finding"
+	"tidysump/internal/plan"
+	"tidysump/internal/shown"
 )
 
 // replayer holds what a replay collects.
 type replayer struct {
-	*planner
+	plan     *plan.Plan
+	print    *shown.Printer
 	state    *State
 	canceled map[string]bool
 	done     map[string]bool
-	drained  map[string]float64 // litres by circuit
-	poured   map[string]float64
 	level    map[string]string
-	run      map[string]placed   // the first start and the ride, as far as they were done
-	last     *replayer           // of the last job on the same bike; nil where there is none
+	ran      map[string]placed   // steps that ran the engine or rode, as far as they were done
+	last     *Trace              // of the last job on the same bike; nil where there is none
 	share    map[string]*float64 // levels read as a share of the band
 	leak     string              // what was last said about leaks, at the second look
 	looked   string              // time of the second look
 	warm     warmth              // the last temperature of the oil
-	trace
+	trace    Trace
 }
 
-// Replay makes the plan again and runs the events over it. An event that can't
-// be used is reported and has no effect; it stays in the record. The list of
-// findings refuses only when there is no plan.
-func Replay(c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
-	return ReplayAfter(nil, c, b, events)
-}
-
-// ReplayAfter is Replay that also compares with the last job on the same bike; nil
-// where there is none. What is wrong with that one is not told.
-func ReplayAfter(last *Past, c *card.Card, b Bench, events []Event) (*State, []finding.Finding) {
-	r, list := run(c, b, events)
-	if r == nil {
-		return nil, list
-	}
-	if last != nil {
-		if r.last, _ = run(&last.Card, last.Bench, last.Events); r.last != nil {
-			r.last.judge()
-		}
-	}
+// Replay runs the events over the plan of the job. An event that can't be used is
+// reported and has no effect; it stays in the record. last is what the last job on
+// the same bike left, with which this one is compared; nil where there is none.
+func Replay(p *plan.Plan, events []Event, last *Trace) *State {
+	r := run(p, events)
+	r.last = last
 	r.progress()
 	r.judge()
 	r.balance()
 	r.dueAgain()
-	return r.state, nil
+	return r.state
 }
 
-// run makes the plan again and takes the events in.
-func run(c *card.Card, b Bench, events []Event) (*replayer, []finding.Finding) {
-	p, list := prepare(c, b)
-	if p == nil {
-		return nil, list
-	}
-	r := &replayer{planner: p, state: &State{Steps: len(p.plan.Steps), parts: p.plan.Parts},
-		canceled: map[string]bool{}, done: map[string]bool{}, drained: map[string]float64{},
-		poured: map[string]float64{}, level: map[string]string{}, share: map[string]*float64{}, run: map[string]placed{},
-		trace: trace{changed: map[string]float64{}, shareFound: map[string]*float64{}, shareLeft: map[string]*float64{}}}
+// run takes the events in.
+func run(p *plan.Plan, events []Event) *replayer {
+	r := &replayer{plan: p, print: p.Printer(), state: &State{Steps: len(p.Steps), parts: p.Parts},
+		canceled: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
+		share: map[string]*float64{}, ran: map[string]placed{}, trace: newTrace(p)}
 	sorted := ordered(events)
 	r.cancel(sorted)
 	for _, e := range sorted {
@@ -70,7 +52,7 @@ func run(c *card.Card, b Bench, events []Event) (*replayer, []finding.Finding) {
 			r.apply(e)
 		}
 	}
-	return r, nil
+	return r
 }
 
 // cancel collects the undone events first: an undo holds wherever it stands.
@@ -107,63 +89,48 @@ func (r *replayer) checked(e placed) bool {
 	case e.ID == "":
 		r.fault(e, "missing", "/id", finding.Refuse, "name", "id")
 	case !date.Valid(e.Time):
-		r.fault(e, "bad-time", "/time", finding.Refuse, "text", shorten(e.Time))
+		r.fault(e, "bad-time", "/time", finding.Refuse, "text", finding.Clip(e.Time))
 	case e.Kind == Undo:
 		return false
 	case !known:
-		r.fault(e, "unknown-event", "/kind", finding.Refuse, "text", shorten(string(e.Kind)))
-	case e.Step != "" && r.stepOf(e.Step) == nil || e.Step == "" && ofStep:
-		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", shorten(e.Step))
-	case e.Kind == Done && r.stepOf(e.Step).After && r.leak == "":
+		r.fault(e, "unknown-event", "/kind", finding.Refuse, "text", finding.Clip(string(e.Kind)))
+	case e.Step != "" && r.plan.Step(e.Step) == nil || e.Step == "" && ofStep:
+		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", finding.Clip(e.Step))
+	case e.Kind == Done && r.plan.Step(e.Step).After && r.leak == "":
 		r.fault(e, "leak-not-said", "/step", finding.Refuse)
-	case e.Kind == Done && r.stepOf(e.Step).After && r.leak == leaking:
+	case e.Kind == Done && r.plan.Step(e.Step).After && r.leak == plan.Leaking:
 		r.fault(e, "leak-stays", "/step", finding.Refuse)
-	case e.Kind == Done && r.stepOf(e.Step).After && r.stops():
+	case e.Kind == Done && r.plan.Step(e.Step).After && r.stops():
 		r.fault(e, "problem-stays", "/step", finding.Refuse)
 	case e.Kind == Billed && e.What != Estimate && e.What != Bill:
-		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", shorten(e.What))
+		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", finding.Clip(e.What))
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":
 		r.fault(e, "empty-note", "/text", finding.Refuse)
 	case e.Kind == Photo && !isPictured(e.What):
-		r.fault(e, "unknown-picture", "/what", finding.Refuse, "text", shorten(e.What))
+		r.fault(e, "unknown-picture", "/what", finding.Refuse, "text", finding.Clip(e.What))
 	default:
 		return true
 	}
 	return false
 }
 
-func shorten(s string) string {
-	if r := []rune(s); len(r) > 40 {
-		return string(r[:40]) + "…"
-	}
-	return s
-}
-
-func (p *planner) stepOf(id string) *Step {
-	for i := range p.plan.Steps {
-		if p.plan.Steps[i].ID == id {
-			return &p.plan.Steps[i]
-		}
-	}
-	return nil
-}
-
 func (r *replayer) apply(e placed) {
 	switch e.Kind {
 	case Done:
 		r.done[e.Step] = true
-		r.pouredAt(e.Step, e.Time)
+		r.pouredAt(e)
 		r.endTimers(e.Step, "")
-		if e.Step == "first-start" || e.Step == "ride" {
-			r.run[e.Step] = e
+		s := r.plan.Step(e.Step)
+		if s.Runs {
+			r.ran[e.Step] = e
 		}
-		if r.stepOf(e.Step).After {
+		if s.After {
 			r.looked = e.Time
 		}
 	case Note:
 		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
 	case Photo:
-		r.state.Photos = append(r.state.Photos, Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What})
+		r.state.Photos = append(r.state.Photos, Picture{e.ID, e.Time, e.Step, e.What})
 	case Reading:
 		if !r.reading(e) {
 			return
@@ -208,8 +175,8 @@ func (r *replayer) finish(e placed) {
 
 // progress counts the steps done and finds the next one.
 func (r *replayer) progress() {
-	counts := map[Stage]*StageCount{}
-	for _, s := range Stages {
+	counts := map[plan.Stage]*StageCount{}
+	for _, s := range plan.Stages {
 		counts[s] = &StageCount{Stage: s}
 	}
 	for i := range r.plan.Steps {
@@ -226,7 +193,7 @@ func (r *replayer) progress() {
 			r.state.Missing = append(r.state.Missing, s.ID)
 		}
 	}
-	for _, s := range Stages {
+	for _, s := range plan.Stages {
 		r.state.Stages = append(r.state.Stages, *counts[s])
 	}
 	if r.state.Finished != "" {

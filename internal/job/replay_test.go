@@ -9,13 +9,15 @@ import (
 
 	"tidysump/internal/card"
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
 	"tidysump/internal/quantity"
 )
 
 // Two records of one job merge by putting their events together: neither the
 // order nor repetition changes the state.
 func TestReplay_OrderAndRepetitionDoNotMatter(t *testing.T) {
-	forPlans(t, func(t *rapid.T, c *card.Card, b job.Bench, p *job.Plan) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
 		events := append(drawEvents(t, p, "a"), drawEvents(t, p, "b")...)
 		events = append(events, drawUndos(t, events)...)
 		want := canonical(t, replay(t, c, b, events), events)
@@ -47,7 +49,7 @@ func someOf(t *rapid.T, events []job.Event) []job.Event {
 // An undo cancels wherever it stands, also before what it cancels: the state is
 // as if neither had been there.
 func TestReplay_UndoCancels(t *testing.T) {
-	forPlans(t, func(t *rapid.T, c *card.Card, b job.Bench, p *job.Plan) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
 		events := drawEvents(t, p, "a")
 		undone := drawEvents(t, p, "b")
 		if len(undone) == 0 {
@@ -66,15 +68,15 @@ func TestReplay_UndoCancels(t *testing.T) {
 
 // What was poured is the sum of the readings that were not undone.
 func TestReplay_PouredIsTheSum(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	rapid.Check(t, func(t *rapid.T) {
 		var events []job.Event
 		millilitres, any := 0, false
 		for i := range rapid.IntRange(0, 8).Draw(t, "readings") {
 			ml := 10 * rapid.IntRange(0, 99).Draw(t, "10 mL")
 			id := "e" + strconv.Itoa(i)
-			events = append(events, job.Event{ID: id, Time: drawTime(t), Kind: job.Reading, Step: pick(t, "step", "pour-engine", "top-up-engine"),
-				What: job.AskPoured, Of: "engine", Value: strconv.Itoa(ml) + " mL"})
+			events = append(events, job.Event{ID: id, Time: drawTime(t), Kind: job.Reading, Step: plantest.Pick(t, "step", "pour-engine", "top-up-engine"),
+				What: plan.AskPoured, Of: "engine", Value: strconv.Itoa(ml) + " mL"})
 			if rapid.Bool().Draw(t, "undone") {
 				events = append(events, job.Event{ID: "u" + id, Time: drawTime(t), Kind: job.Undo, Of: id})
 				continue
@@ -85,7 +87,7 @@ func TestReplay_PouredIsTheSum(t *testing.T) {
 		if any {
 			want = strconv.FormatFloat(float64(millilitres)/1000, 'f', -1, 64) + " L"
 		}
-		oil := replay(t, c, job.Bench{System: quantity.Metric}, events).Oils[0]
+		oil := replay(t, c, plan.Bench{System: quantity.Metric}, events).Oils[0]
 		if got := first(oil.Poured); got != want {
 			t.Fatalf("poured %q, want %q", got, want)
 		}
@@ -105,7 +107,7 @@ func first(texts []string) string {
 // Garbage among the events changes nothing that the good ones say, and each
 // useless event is told.
 func TestReplay_GarbageLosesNothing(t *testing.T) {
-	forPlans(t, func(t *rapid.T, c *card.Card, b job.Bench, p *job.Plan) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
 		events := drawEvents(t, p, "a")
 		want := replay(t, c, b, events)
 		garbage := drawGarbage(t, p)
@@ -126,26 +128,26 @@ func TestReplay_GarbageLosesNothing(t *testing.T) {
 
 // Every sentence that a state needs is in the catalogue.
 func TestReplay_EveryWordIsInTheCatalogue(t *testing.T) {
-	forPlans(t, func(t *rapid.T, c *card.Card, b job.Bench, p *job.Plan) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
 		events := append(drawEvents(t, p, "a"), drawGarbage(t, p)...)
 		s := replay(t, c, b, events)
 		for _, f := range s.Findings {
-			say(t, "finding."+f.Code, f.Values)
-			say(t, "finding."+f.Code+".do", f.Values)
+			plantest.Say(t, "finding."+f.Code, f.Values)
+			plantest.Say(t, "finding."+f.Code+".do", f.Values)
 		}
 		for _, o := range s.Oils {
-			say(t, o.Role, nil)
+			plantest.Say(t, o.Role, nil)
 			for _, id := range []string{o.Level, o.Verdict} {
 				if id != "" {
-					say(t, id, nil)
+					plantest.Say(t, id, nil)
 				}
 			}
 		}
 		for _, r := range s.Readings {
-			say(t, "ask."+r.What, nil)
+			plantest.Say(t, "ask."+r.What, nil)
 		}
 		if s.DueAgain != nil {
-			sayShown(t, *s.DueAgain)
+			plantest.SayFigure(t, *s.DueAgain)
 		}
 	})
 }

@@ -2,6 +2,8 @@ package job
 
 import (
 	"tidysump/internal/finding"
+	"tidysump/internal/plan"
+	"tidysump/internal/shown"
 	"tidysump/internal/wire"
 )
 
@@ -15,7 +17,7 @@ type State struct {
 	Oils     []Balance
 	Readings []Read
 	Notes    []Remark
-	Photos   []Read // ID, Time, Step and What of each; of a type of its own it would cost the core 1 kB
+	Photos   []Picture
 	// Missing are the steps that must be done before the job can be finished.
 	Missing  []string
 	Warmth   *Warmth // what the oil's temperature means; nil while not read
@@ -25,9 +27,9 @@ type State struct {
 	Closed  string // time at which the second look closed the job
 	// Timers are those that count, or have rung and were not answered.
 	Timers   []Timer
-	DueAgain *Shown  // odometer reading at which the oil is due again
-	Papers   []Event // that wrote estimates and bills; the last of each counts
-	parts    []Item  // of the plan, for ToBill
+	DueAgain *shown.Figure // odometer reading at which the oil is due again
+	Papers   []Event       // that wrote estimates and bills; the last of each counts
+	parts    []plan.Item   // of the plan, for BillLines
 	// LastID is the id of the last event that still counts: what an undo
 	// would cancel.
 	LastID   string
@@ -38,10 +40,10 @@ type State struct {
 	Looks   []Looked
 	Verdict string
 	// Warns stand at the steps WarnAt: what came out says stop.
-	Warns  []Warn
+	Warns  []plan.Warn
 	WarnAt []string
 
-	odometer float64 // km; zero while not read
+	Odometer float64 // km; zero while not read
 }
 
 // Members names the state's members.
@@ -63,7 +65,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.Optional(m, "dueAgain", &s.DueAgain)
 	wire.List(m, "papers", &s.Papers)
 	m.String("lastID", &s.LastID)
-	m.Float("odometer", &s.odometer)
+	m.Float("odometer", &s.Odometer)
 	wire.List(m, "looks", &s.Looks)
 	m.String("verdict", &s.Verdict)
 	wire.List(m, "warns", &s.Warns)
@@ -74,7 +76,7 @@ func (s *State) Members(m *wire.Members) {
 
 // StageCount is how far a stage has got.
 type StageCount struct {
-	Stage Stage
+	Stage plan.Stage
 	Done  int
 	Steps int
 }
@@ -101,7 +103,7 @@ type Balance struct {
 	Change  []string // how much to pour or take out for it
 	// Since is what was used since the last job on the same bike; nil where that
 	// is not known.
-	Since   *UseRow
+	Since   *Use
 	Out, In float64 // what was drained and poured, in L
 }
 

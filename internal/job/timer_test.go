@@ -8,57 +8,11 @@ import (
 
 	"pgregory.net/rapid"
 
-	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/job"
-	"tidysump/internal/quantity"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
 )
-
-// The lengths are common practice, except where the card gives a wait: of a
-// range its long end.
-func TestMake_TimersOfTheSteps(t *testing.T) {
-	for _, tt := range []struct {
-		card, step, what string
-		seconds          int
-		text             string
-		standing         card.Standing
-	}{
-		{"tessaly-corda-650", "run-out", "drain", 300, "5 min", card.Estimated},
-		{"tessaly-corda-650", "first-start", "idle", 20, "20 s", card.Estimated},
-		{"tessaly-corda-650", "top-up-engine", "settle", 180, "3 min", card.FromManual},
-		{"ondrake-meridano-1300", "top-up-engine", "settle", 300, "5 min", card.FromManual}, // 3 to 5 min
-		{"hallowmoor-fellane-500", "top-up-engine", "settle", 180, "3 min", card.Estimated}, // not known
-		{"tessaly-corda-650", "leak-look", "leak", 300, "5 min", card.Estimated},
-	} {
-		p, _ := job.Make(sample(t, tt.card), job.Bench{System: quantity.Metric})
-		i := slices.IndexFunc(p.Steps, func(s job.Step) bool { return s.ID == tt.step })
-		if i < 0 || len(p.Steps[i].Timers) != 1 {
-			t.Errorf("%s: the step %q has not one timer", tt.card, tt.step)
-			continue
-		}
-		got := p.Steps[i].Timers[0]
-		if got.What != tt.what || got.Seconds != tt.seconds || !slices.Equal(got.Texts, []string{tt.text}) || got.Standing != tt.standing {
-			t.Errorf("%s, %s: got %+v, want %+v", tt.card, tt.step, got, tt)
-		}
-	}
-}
-
-// Nothing settles at a hole, nor in oil that nobody ran; what settles does so at
-// the circuit's own gauge.
-func TestMake_NothingToWaitFor(t *testing.T) {
-	forPlans(t, func(t *rapid.T, c *card.Card, _ job.Bench, p *job.Plan) {
-		for _, s := range p.Steps {
-			for _, timer := range s.Timers {
-				if timer.Seconds < 10 || timer.Seconds > 3600 {
-					t.Fatalf("%s runs for %d s", s.ID, timer.Seconds)
-				}
-				if timer.What == job.TimeSettle && (len(s.Asks) == 0 || s.Asks[0].Choice[0] != "above") {
-					t.Fatalf("%s waits for a level that nothing shows: %+v", s.ID, s)
-				}
-			}
-		}
-	})
-}
 
 const fiveOn = "2026-11-25T10:14:00.000Z"
 
@@ -96,7 +50,7 @@ func TestReplay_Timers(t *testing.T) {
 		"an end that does not sort":           {[]job.Event{timer("x", "09", "run-out", "drain", "2026-11-25T10:14:00Z")}, nil},
 		"a wrong one ends no other":           {[]job.Event{drain, timer("x", "10", "run-out", "drain", "soon")}, []string{"a"}},
 	} {
-		s, _ := job.Replay(sample(t, "tessaly-corda-650"), job.Bench{}, tt.events)
+		s, _ := replayed(plantest.Sample(t, "tessaly-corda-650"), plan.Bench{}, tt.events)
 		var got []string
 		for _, r := range s.Timers {
 			got = append(got, r.ID)
@@ -114,7 +68,7 @@ func TestReplay_TimerFaults(t *testing.T) {
 		"unknown-step /events/0/step": timer("x", "09", "", "drain", fiveOn),
 		"bad-time /events/0/until":    timer("x", "09", "run-out", "drain", "soon"),
 	} {
-		s, _ := job.Replay(sample(t, "tessaly-corda-650"), job.Bench{}, []job.Event{e})
+		s, _ := replayed(plantest.Sample(t, "tessaly-corda-650"), plan.Bench{}, []job.Event{e})
 		if len(s.Findings) != 1 || s.Findings[0].Code+" "+s.Findings[0].Where != want || s.Findings[0].Grade != finding.Refuse || s.LastID != "" {
 			text, _ := json.Marshal(s.Findings)
 			t.Errorf("got %s, last %q, want %s", text, s.LastID, want)
@@ -125,17 +79,17 @@ func TestReplay_TimerFaults(t *testing.T) {
 // However timers were started, a step has each at most once, and the last one
 // started counts.
 func TestReplay_OneTimerOfAName(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	rapid.Check(t, func(t *rapid.T) {
 		var events []job.Event
 		last := map[string]string{}
 		for i := range rapid.IntRange(0, 9).Draw(t, "timers") {
-			step, id := pick(t, "step", "run-out", "leak-look"), "e"+strconv.Itoa(i)
+			step, id := plantest.Pick(t, "step", "run-out", "leak-look"), "e"+strconv.Itoa(i)
 			what := map[string]string{"run-out": "drain", "leak-look": "leak"}[step]
 			events = append(events, timer(id, strconv.Itoa(10+i), step, what, fiveOn))
 			last[step] = id
 		}
-		s := replay(t, c, job.Bench{}, rapid.Permutation(events).Draw(t, "order"))
+		s := replay(t, c, plan.Bench{}, rapid.Permutation(events).Draw(t, "order"))
 		got := map[string]string{}
 		for _, r := range s.Timers {
 			got[r.Step] = r.ID

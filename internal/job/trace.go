@@ -5,93 +5,72 @@ import (
 	"tidysump/internal/date"
 	"tidysump/internal/due"
 	"tidysump/internal/finding"
+	"tidysump/internal/plan"
+	"tidysump/internal/wire"
 )
 
-// trace is what a job leaves for later ones; what was drained and poured lies
-// beside it.
-type trace struct {
-	read                  [due.Time]due.Reading // km and hours; a count of zero was not read
-	changed               map[string]float64    // day of the change of a circuit's oil, counted from 1970-01-01
-	shareFound, shareLeft map[string]*float64   // levels as shares of the band, before and after
+// Past is an earlier job on the same bike, as it is kept.
+type Past struct {
+	Card   card.Card
+	Bench  plan.Bench
+	Events []Event
 }
 
-// recall replays a job for what it leaves. It gives nil and the findings of a card
-// or bench that can't be used.
-func recall(e *Past) (*replayer, []finding.Finding) {
-	if list := cardRefused(&e.Card); list != nil {
+// Members names the members of an earlier job.
+func (p *Past) Members(m *wire.Members) {
+	m.Lenient()
+	m.Object("card", &p.Card, wire.Required)
+	m.Object("bench", &p.Bench)
+	wire.List(m, "events", &p.Events)
+}
+
+// Trace is what a job leaves for later ones on the same bike. Circuits are named
+// by their ids.
+type Trace struct {
+	Plan    *plan.Plan
+	Read    [due.Time]due.Reading // km and hours; a count of zero was not read
+	Changed map[string]float64    // day of the change of a circuit's oil, counted from 1970-01-01
+	Drained map[string]float64    // L
+	Poured  map[string]float64    // L
+	// ShareFound and ShareLeft are levels as shares of the band, before anything
+	// was drained and at the end.
+	ShareFound, ShareLeft map[string]*float64
+
+	looks []Looked
+}
+
+func newTrace(p *plan.Plan) Trace {
+	return Trace{Plan: p, Changed: map[string]float64{}, Drained: map[string]float64{}, Poured: map[string]float64{},
+		ShareFound: map[string]*float64{}, ShareLeft: map[string]*float64{}}
+}
+
+// Recall replays an earlier job for what it left. It gives nil and the findings of
+// a card or bench that can't be used; nothing else that is wrong with it is
+// reported.
+func (p *Past) Recall() (*Trace, []finding.Finding) {
+	c, list := card.Accept(&p.Card)
+	if c == nil {
+		return nil, finding.Below("/card", list)
+	}
+	made, list := plan.Make(c, p.Bench)
+	if made == nil {
 		return nil, list
 	}
-	return run(&e.Card, e.Bench, e.Events)
-}
-
-func cardRefused(c *card.Card) []finding.Finding {
-	list := card.Check(c)
-	if !finding.Refused(list) {
-		return nil
-	}
-	for n := range list {
-		list[n].Where = "/card" + list[n].Where
-	}
-	return list
+	r := run(made, p.Events)
+	r.judge()
+	r.trace.looks = r.state.Looks
+	return &r.trace, nil
 }
 
 // changedAt notes that oil was poured into a circuit that is done today. Only then
 // does its interval begin anew, however the job ended.
 func (r *replayer) changedAt(circuit, time string) {
-	r.changed[circuit] = float64(date.DayOf(time))
+	r.trace.Changed[circuit] = float64(date.DayOf(time))
 }
 
 // pouredAt does the same for a step of pouring that is done and has no reading.
-func (r *replayer) pouredAt(step, time string) {
-	for _, c := range r.circuits {
-		if step == r.pourWord(c)+"-"+c.ID {
-			r.changedAt(c.ID, time)
-		}
+func (r *replayer) pouredAt(e placed) {
+	if circuit := r.plan.Step(e.Step).Pours; circuit != "" {
+		r.changedAt(circuit, e.Time)
 	}
-}
-
-// interval is how long the oil may stay in, as the bike is used.
-func (p *planner) interval() card.Span { return intervalOf(&p.card.Interval, p.bench.Severe) }
-
-// intervalOf gives the card's interval. In severe use, where the manual has nothing
-// for it, that is half of the usual one: common practice, no source; several
-// reasons don't halve it again.
-func intervalOf(i *card.Interval, severe bool) card.Span {
-	s := i.Span
-	switch {
-	case !severe:
-	case i.Severe == nil:
-		s = card.Span{Distance: half(s.Distance), Time: half(s.Time), Hours: half(s.Hours)}
-	default:
-		s = card.Span{Distance: orElse(i.Severe.Distance, s.Distance), Time: orElse(i.Severe.Time, s.Time),
-			Hours: orElse(i.Severe.Hours, s.Hours)}
-	}
-	return s
-}
-
-func orElse(f, other *card.Figure) *card.Figure {
-	if f.Known() {
-		return f
-	}
-	return other
-}
-
-func half(f *card.Figure) *card.Figure {
-	if !f.Known() {
-		return f
-	}
-	return &card.Figure{Value: f.Value / 2, To: f.To / 2, Unit: f.Unit, Standing: card.Estimated, Method: "@method.severe-half"}
-}
-
-// month is one in the base unit of durations.
-const month = 365.25 / 12 * 24 * 60
-
-// spanFrom gives a card's span in the units of package due, in what is earliest
-// where a figure is a range.
-func spanFrom(s card.Span) due.Span {
-	base := func(f *card.Figure) float64 {
-		a, _ := f.Amount()
-		return a.Base
-	}
-	return due.Span{base(s.Distance), base(s.Hours) / 60, base(s.Time) / month}
 }

@@ -33,11 +33,11 @@ func (t *Trouble) Members(m *wire.Members) {
 // the same problem replaces the earlier one.
 func (r *replayer) problem(e placed) bool {
 	if !isID(e.What) {
-		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", shorten(e.What))
+		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", finding.Clip(e.What))
 		return false
 	}
 	if fault.Rank(e.Value) == 0 {
-		r.fault(e, "unknown-word", "/value", finding.Refuse, "text", shorten(e.Value))
+		r.fault(e, "unknown-word", "/value", finding.Refuse, "text", finding.Clip(e.Value))
 		return false
 	}
 	kept := r.state.Problems[:0]

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
 	"tidysump/internal/quantity"
 )
 
@@ -16,7 +18,7 @@ func problem(id, minute, what, outcome string) job.Event {
 // A problem stands until it is judged anew or taken back; taken back, what was
 // judged before stands again.
 func TestReplay_Problems(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	lamp, open := problem("a", "01", "lamp-start", "do-not-start"), problem("b", "02", "cap-off", "carry-on")
 	better := problem("c", "03", "lamp-start", "ride-gently")
 	undo := job.Event{ID: "u", Time: "2026-11-25T10:04:00.000Z", Kind: job.Undo, Of: "c"}
@@ -38,7 +40,7 @@ func TestReplay_Problems(t *testing.T) {
 		{"no problem", []job.Event{problem("a", "01", "", "carry-on")}, nil, 0, 1},
 		{"a word and no id", []job.Event{problem("a", "01", "@nav.back", "carry-on")}, nil, 0, 1},
 	} {
-		s, _ := job.Replay(c, job.Bench{System: quantity.Metric}, test.events)
+		s, _ := replayed(c, plan.Bench{System: quantity.Metric}, test.events)
 		var got []string
 		for _, p := range s.Problems {
 			line := p.What + " " + p.Outcome
@@ -67,11 +69,11 @@ func TestReplay_Problems(t *testing.T) {
 
 // A problem needs no step, but not a step that there isn't.
 func TestReplay_ProblemOfNoStep(t *testing.T) {
-	c := sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-650")
 	for step, want := range map[string]int{"": 1, "pour-engine": 1, "polish-the-tank": 0} {
 		e := problem("a", "01", "cap-off", "carry-on")
 		e.Step = step
-		if s, _ := job.Replay(c, job.Bench{System: quantity.Metric}, []job.Event{e}); len(s.Problems) != want {
+		if s, _ := replayed(c, plan.Bench{System: quantity.Metric}, []job.Event{e}); len(s.Problems) != want {
 			t.Errorf("step %q: %d problems, want %d", step, len(s.Problems), want)
 		}
 	}

@@ -5,7 +5,6 @@ import (
 
 	"tidysump/internal/date"
 	"tidysump/internal/drain"
-	"tidysump/internal/quantity"
 	"tidysump/internal/wire"
 )
 
@@ -68,7 +67,7 @@ func (r *replayer) warmIs(e placed, celsius float64) {
 // lasting prints minutes, and what is less than one in seconds.
 func (r *replayer) lasting(minutes float64) []string {
 	if minutes < 1 {
-		return texts(quantity.Duration, minutes, "s", 2, r.bench.System)
+		return r.print.Texts(minutes, "s", 2)
 	}
-	return texts(quantity.Duration, minutes, "min", 3, r.bench.System)
+	return r.print.Texts(minutes, "min", 3)
 }

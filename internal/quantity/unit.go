@@ -30,6 +30,9 @@ const (
 	Share       Kind = "share"       // base: the whole
 )
 
+// Plain is the kind of a number that is no quantity: it has no unit.
+const Plain Kind = "number"
+
 // Unit is a unit of measurement: base = (value + Offset) · Scale.
 type Unit struct {
 	ID     string // as written in cards and shown to people

@@ -1,0 +1,112 @@
+package calc
+
+import (
+	"strings"
+
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+	"tidysump/internal/quote"
+	"tidysump/internal/wire"
+)
+
+// billing is made like a calculation and stands at no bench: who doesn't charge
+// doesn't meet it.
+var billing = Calculation{"bill", billFields[:], workBill}
+
+// perLine: tax is rounded for each line.
+const perLine = "line"
+
+// billFields: money, shares and counts are texts, since how many decimals they
+// may have follows from the currency and the kind of line. The prices' words
+// stand in the order of quote.Mode.
+var billFields = [...]field{
+	{name: "number", kind: aText},
+	{name: "seller", kind: aText},
+	{name: "customer", kind: aText},
+	{name: "remark", kind: aText},
+	{name: "currency", kind: aText, needed: true},
+	{name: "prices", kind: aChoice, words: []string{"none", "net", "gross"}, family: "bill.prices."},
+	{name: "tax", kind: aText},
+	{name: "rounding", kind: aChoice, words: []string{"total", perLine}, family: "bill.rounding."},
+	{name: "cash", kind: aChoice, words: []string{"0.05", "0.10", "0.20", "0.50", "1", "5", "10"}},
+	{name: "discount", kind: aText},
+	{name: "estimate", kind: aText}, // the estimate's input, as it was kept
+	{name: "lines", kind: aList, needed: true, rows: []field{
+		{name: "kind", kind: aChoice, needed: true, family: "bill.kind.",
+			words: []string{"part", "oil", "bottle", "labour", "flat", "waste", "materials", "free"}},
+		{name: "text", kind: aText},
+		{name: "count", kind: aText},
+		{name: "price", kind: aText},
+		{name: "discount", kind: aText},
+		{name: "tax", kind: aText},
+		{name: "of", kind: aText}, // what its price is remembered by
+	}},
+}
+
+// workBill adds up an estimate or a bill.
+func workBill(f *Form, a *Answer) {
+	b := f.bill()
+	if f.refused() {
+		return
+	}
+	digits, _ := quote.Digits(f.of("currency").text)
+	a.word("currency", f.of("currency").text)
+	a.word("prices", f.of("prices").text)
+	a.wholes("digits,sum,discount,net,tax,rounding,total", digits, b.Sum, b.Cut, b.Net, b.Tax, b.Rounding, b.Total)
+	lines := make([]Answer, len(b.Lines))
+	for n := range lines {
+		r, l := &lines[n], &b.Lines[n]
+		if unit := f.of("lines").rows[n].of("count").unit; unit != nil {
+			r.word("unit", unit.ID)
+		}
+		r.word("count", thousandths(l.Count))
+		r.word("rate", thousandths(l.Rate))
+		r.wholes("price,discount,amount", l.Price, l.Cut, l.Amount)
+	}
+	a.put("lines").rows = lines
+	taxes := make([]Answer, len(b.Taxes))
+	for n := range taxes {
+		t := &b.Taxes[n]
+		taxes[n].word("rate", thousandths(t.Rate))
+		taxes[n].wholes("base,tax", t.Base, t.Tax)
+	}
+	a.put("taxes").rows = taxes
+	if f.has("estimate") {
+		f.compare(a, b.Total)
+	}
+}
+
+// compare says by how much a bill differs from its estimate, and that the
+// customer is to be asked first when it is too much.
+func (f *Form) compare(a *Answer, total int) {
+	e := newForm(billFields[:])
+	before := 0
+	if e.settle(wire.Read([]byte(f.of("estimate").text), e)) {
+		before = e.bill().Total
+	}
+	if e.refused() || e.of("currency").text != f.of("currency").text {
+		f.say(finding.Doubt, "estimate-unreadable", "estimate")
+		return
+	}
+	a.wholes("estimate,more,less", before, max(total-before, 0), max(before-total, 0))
+	if share, ask := quote.Exceeds(total, before); ask {
+		f.say(finding.Doubt, "over-estimate", "estimate", "share", thousandths(share))
+	}
+}
+
+// wholes puts amounts of money, in minor units, by names with commas between.
+func (a *Answer) wholes(names string, values ...int) {
+	for _, v := range values {
+		name, rest, _ := strings.Cut(names, ",")
+		a.put(name).whole = v
+		names = rest
+	}
+}
+
+// thousandths writes a count or a share as a number.
+func thousandths(n int) string { return quantity.Number(float64(n)/quote.One, 7) }
+
+// percent gives what stands before a per-cent sign.
+func percent(text string) (string, bool) {
+	return strings.CutSuffix(strings.TrimSpace(text), "%")
+}

@@ -1,0 +1,126 @@
+package calc
+
+import (
+	"tidysump/internal/bolt"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+	"tidysump/internal/shown"
+)
+
+// guessFields are what is asked about a fastener, torqueFields what more there is
+// to a torque on it.
+var (
+	guessFields = [...]field{whatField, threadField, sealField, seatField, classField}
+
+	torqueFields = [...]field{
+		whatField,
+		threadField,
+		{name: "torque", kind: quantity.Torque, low: 0.01, high: 5000, needed: true},
+		sealField,
+		seatField,
+		classField,
+		{name: "lubrication", kind: aChoice, words: bolt.Lubrications, family: "lubrication."},
+		{name: "length", kind: quantity.Length, low: 0.5, high: 200},
+		{name: "inner", kind: quantity.Length, low: 1, high: 100},
+		{name: "outer", kind: quantity.Length, low: 1, high: 150},
+	}
+
+	whatField   = field{name: "what", kind: aChoice, words: bolt.Whats, family: "what.", needed: true}
+	threadField = field{name: "thread", kind: aText, front: true} // a filter needs none
+	sealField   = field{name: "seal", kind: aChoice, words: bolt.Seals, family: "seal.", front: true}
+	seatField   = field{name: "seat", kind: aChoice, words: bolt.Seats, family: "seat.", front: true}
+	classField  = field{name: "class", kind: aChoice, words: bolt.Classes}
+)
+
+// thread reads a thread out of a field.
+func (f *Form) thread(name string) bolt.Thread {
+	t, ok := bolt.ParseThread(f.of(name).text)
+	if !ok {
+		f.reject("unknown-thread", name, "text", finding.Clip(f.of(name).text))
+	}
+	return t
+}
+
+// choice gives the place of the word chosen, from 1; 0 when none is.
+func (f *Form) choice(name string) int { return int(f.number(name)) }
+
+// joint reads what is known of a fastener.
+func (f *Form) joint() *bolt.Joint {
+	j := &bolt.Joint{What: bolt.What(f.choice("what")), Seal: bolt.Seal(f.choice("seal")),
+		Seat: bolt.Seat(f.choice("seat")), Class: bolt.Class(f.choice("class"))}
+	if j.What != bolt.Filter {
+		j.Thread = f.thread("thread")
+	}
+	return j
+}
+
+// torqueCheck judges a torque that stands somewhere.
+func torqueCheck(f *Form, a *Answer) {
+	j := f.joint()
+	j.Lubrication, j.Length = bolt.Lubrication(f.choice("lubrication")), f.number("length")
+	if j.Inner, j.Outer = f.number("inner"), f.number("outer"); j.Outer < j.Inner || j.Inner == 0 && j.Outer > 0 {
+		f.reject("washer-size", "outer")
+	}
+	if f.refused() {
+		return
+	}
+	j.Settle()
+	torque := f.of("torque")
+	var g bolt.Judgement
+	g.Judge(j, torque.number, torque.unit.Scale, f.system)
+	a.word("verdict", "torque."+string(g.Verdict))
+	a.put("texts").texts = bolt.Texts(torque.number, f.system)
+	a.number("base", torque.number)
+	a.put("meant").text = g.Meant
+	a.joint(j, &g.Figures)
+	*f.list = append(*f.list, g.Reasons...)
+}
+
+// jointFigures are the figures of a joint, in the order of bolt.Figures.
+var jointFigures = [...]struct {
+	name, unit string
+	scale      float64
+}{
+	{"preload", " kN", 1000},
+	{"nut-factor", "", 1},
+	{"yield-share", " %", 0.01},
+	{"strip-safety", "", 1},
+	{"washer-pressure", " MPa", 1},
+}
+
+// poundForce is in newtons, exact.
+const poundForce = 4.4482216152605
+
+// joint puts the figures of a joint.
+func (a *Answer) joint(j *bolt.Joint, all *bolt.Figures) {
+	for n := range j.Known() {
+		f, r := &jointFigures[n], &all[n]
+		if a.method = f.name; r.High == 0 {
+			a.unknown("figures", f.name)
+			continue
+		}
+		text := r.Text(f.scale, f.unit)
+		if n == bolt.FigurePreload && a.system == quantity.US {
+			text = r.Text(poundForce, " lbf")
+		}
+		a.ranged(a.estimate("figures", f.name, text), r)
+	}
+}
+
+// ranged gives a figure its ends.
+func (a *Answer) ranged(s *shown.Figure, r *bolt.Range) { s.Low, s.High = r.Low, r.High }
+
+// torqueGuess gives the band of the published tables for a fastener whose
+// manual is not to be had.
+func torqueGuess(f *Form, a *Answer) {
+	j := f.joint()
+	if f.refused() {
+		return
+	}
+	b := j.Published()
+	if a.method = b.Table; b.High == 0 {
+		a.unknown("figures", "torque")
+		return
+	}
+	a.ranged(a.estimate("figures", "torque", b.Torques(f.system)...), &b.Range)
+}

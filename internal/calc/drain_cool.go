@@ -1,0 +1,112 @@
+package calc
+
+import (
+	"math"
+
+	"tidysump/internal/drain"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// coolFields are two readings of a thermometer in the oil, and what is waited
+// for.
+var coolFields = [...]field{
+	{name: "first", kind: quantity.Temperature, low: -40, high: 200, needed: true},
+	{name: "second", kind: quantity.Temperature, low: -40, high: 200, needed: true},
+	{name: "between", kind: quantity.Duration, low: 0.05, high: 24 * 60, needed: true},
+	{name: "air", kind: quantity.Temperature, low: -40, high: 60, needed: true},
+	{name: "target", kind: quantity.Temperature, low: -40, high: 150},
+}
+
+// Readings closer than this many K tell the rate poorly, and a target further
+// than this many minutes is not worth waiting for.
+const closeReadings, longWait = 3, 7 * 24 * 60
+
+// cool says when the oil will have the target's temperature, and what touching
+// it does now.
+func cool(f *Form, a *Answer) {
+	first, second, air := f.number("first"), f.number("second"), f.number("air")
+	a.method = "safer-warm"
+	target := f.orAssume(a, "target", "target", drain.SaferWarm, "°C", 3)
+	rise := (second - first) / f.number("between")
+	rate, falls := drain.CoolingRate(first, second, air, f.number("between"))
+	minutes, reached := drain.CoolingTime(second, target, air, rate)
+	verdict, method := "cool.cooling", "newton"
+	if rise > 0 {
+		// How warming goes on is not known: a straight line is the least.
+		minutes = max((target-second)/rise, 0)
+		verdict, method = "cool.warming", "straight-line"
+	}
+	switch {
+	case rise == 0:
+		f.reject("readings-equal", "second")
+	case rise < 0 && !falls:
+		f.reject("below-air", "second")
+	case falls && !reached:
+		f.reject("target-below-air", "target")
+	case minutes > longWait:
+		f.reject("too-slow", "second")
+	}
+	if f.refused() {
+		return
+	}
+	if minutes == 0 {
+		verdict = "cool.already"
+	}
+	a.word("verdict", verdict)
+	a.number("minutes", round(minutes, 10))
+	a.method = method
+	a.estimate("figures", "time-to-target", timeText(minutes*60))
+	if math.Abs(second-first) < closeReadings {
+		f.say(finding.Doubt, "readings-close", "second")
+	}
+
+	a.coolCurve(minutes, func(at float64) float64 {
+		if falls {
+			return drain.Cooled(second, air, rate, at)
+		}
+		return second + rise*at
+	})
+	a.axis("x", "min", 2, 0, round(minutes, 1))
+	a.axis("y", "°C", 3, second, target)
+	f.burns(a, second)
+}
+
+// coolCurve gives the points to draw of a temperature over the minutes, somewhat
+// beyond the time that is asked for.
+func (a *Answer) coolCurve(minutes float64, temperature func(minutes float64) float64) {
+	const points = 13
+	times, temps := make([]float64, points), make([]float64, points)
+	for n := range points {
+		at := max(minutes*1.25, 10) * float64(n) / (points - 1)
+		times[n], temps[n] = round(at, 10), round(temperature(at), 10)
+	}
+	a.put("times").points = times
+	a.put("temps").points = temps
+}
+
+// burns tells what touching metal and oil of that temperature in °C does, and
+// that the usual temperature for draining burns too.
+func (f *Form) burns(a *Answer, celsius float64) {
+	a.method = "burn-bands"
+	for n := range drain.Bands {
+		b := &drain.Bands[n]
+		s := a.amount("touch", "", b.Low, b.High, "°C", 3)
+		s.Name = "touch." + string(b.At(celsius))
+		s.Texts = append([]string{timeText(b.Seconds)}, s.Texts...)
+	}
+	if seconds, ok := drain.Scald(celsius); ok {
+		text := "@scald.at-once"
+		if seconds > 0 {
+			text = timeText(seconds)
+		}
+		a.method = "water-scald"
+		a.estimate("figures", "scald", text)
+	}
+	a.method = "practice"
+	a.amount("figures", "usual-warm", drain.WarmLow, drain.WarmHigh, "°C", 2)
+	a.method = "safer-warm"
+	a.amount("figures", "safer-warm", drain.SaferWarm, drain.WarmLow, "°C", 2)
+	f.touch(a, "second", celsius)
+	f.say(finding.Note, "usual-warm-burns", "")
+}

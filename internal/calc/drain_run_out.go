@@ -1,0 +1,138 @@
+package calc
+
+import (
+	"math"
+	"strings"
+
+	"tidysump/internal/drain"
+	"tidysump/internal/finding"
+	"tidysump/internal/oil"
+	"tidysump/internal/quantity"
+)
+
+// runOutFields: walls are what oil has wetted; at40 and at100 are the oil's
+// viscosities at those temperatures.
+var runOutFields = [...]field{
+	{name: "volume", kind: quantity.Volume, low: 0.02, high: 25, needed: true},
+	{name: "hole", kind: quantity.Length, low: 3, high: 60, needed: true},
+	{name: "temperature", kind: quantity.Temperature, low: -30, high: 150, needed: true},
+	{name: "minutes", kind: quantity.Duration, high: 24 * 60},
+	{name: "head", kind: quantity.Length, low: 5, high: 1000},
+	{name: "height", kind: quantity.Length, low: 5, high: 2000},
+	{name: "walls", kind: quantity.Area, low: 0.01, high: 50},
+	{name: "at40", kind: quantity.Viscosity, low: 2, high: 1e5},
+	{name: "at100", kind: quantity.Viscosity, low: 2, high: 1e5},
+}
+
+// What more waiting and more warmth is compared with: seconds and K.
+const moreTime, moreWarmth = 5 * 60, 30
+
+// runOutTimes are the minutes at which the curve is drawn.
+var runOutTimes = []float64{0, 0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 5, 7, 10, 15, 20, 30}
+
+// runOut follows the oil out of the engine.
+func runOut(f *Form, a *Answer) {
+	celsius := f.number("temperature")
+	thin, thinner := f.viscosities(a, celsius)
+	if f.refused() {
+		return
+	}
+	e := f.engine(a)
+	a.method = "practice"
+	seconds := f.orAssume(a, "minutes", "run-out", drain.RunOutHigh, "min", 2) * 60
+	a.number("viscosity", round(thin*1e6, 10))
+	a.put("times").points = runOutTimes
+	a.put("left").points = curve(e, thin)
+	a.put("warmer").points = curve(e, thinner)
+	a.axis("x", "min", 2, 0, 5, 10, 20, 30)
+	a.decades(f.number("volume") * 1000)
+
+	left := e.Left(thin, seconds)
+	a.method = "run-out"
+	a.estimate("figures", "stream-ends", timeText(e.RunsFor(thin)))
+	a.millilitres("left-inside", left*1000, 2)
+	a.millilitres("on-walls", e.Film(thin, seconds)*1000, 2)
+	a.millilitres("five-minutes-more", (left-e.Left(thin, seconds+moreTime))*1000, 2)
+	a.millilitres("thirty-degrees-more", (left-e.Left(thinner, seconds))*1000, 2)
+
+	f.touch(a, "temperature", celsius)
+	if celsius < 0 {
+		f.say(finding.Note, "cold-viscosity", "temperature")
+	}
+}
+
+// viscosities gives the oil's, in m²/s, at a temperature in °C and when it is
+// warmer than that. It takes the typical oil unless both of its own are given.
+func (f *Form) viscosities(a *Answer, celsius float64) (now, warmer float64) {
+	if f.has("at40") || f.has("at100") {
+		f.need("at40")
+		f.need("at100")
+	}
+	a.method = "typical-oil"
+	at40 := f.orAssume(a, "at40", "typical-at-40", drain.TypicalAt40, "mm²/s", 3)
+	at100 := f.orAssume(a, "at100", "typical-at-100", drain.TypicalAt100, "mm²/s", 3)
+	line, ok := oil.LineThrough(40, at40, 100, at100)
+	now, warmer = line.At(celsius)*1e-6, line.At(celsius+moreWarmth)*1e-6
+	if !ok || math.IsNaN(now+warmer) {
+		f.reject("viscosity-out-of-range", "at40")
+	}
+	return now, warmer
+}
+
+// engine takes the engine's shape as far as it is given.
+func (f *Form) engine(a *Answer) *drain.Engine {
+	e := drain.Guess(f.number("volume")/1000, f.number("hole")/1000)
+	a.method = "engine-shape"
+	e.Head = f.orAssume(a, "head", "head", e.Head*1000, "mm", 3) / 1000
+	e.Height = f.orAssume(a, "height", "wall-height", e.Height*1000, "mm", 3) / 1000
+	e.Walls = f.orAssume(a, "walls", "wet-walls", e.Walls, "m²", 2)
+	return e
+}
+
+// curve gives what is left in mL at each of runOutTimes.
+func curve(e *drain.Engine, viscosity float64) []float64 {
+	points := make([]float64, len(runOutTimes))
+	for n, minutes := range runOutTimes {
+		points[n] = round(e.Left(viscosity, minutes*60)*1e6, 10)
+	}
+	return points
+}
+
+// decades puts an upright axis of powers of ten, from 1 mL to the volume in mL.
+func (a *Answer) decades(volume float64) {
+	var places []float64
+	var texts []string
+	for v := 1.0; v < volume; v *= 10 {
+		text := a.between(v/1000, v/1000, "mL", 2)[0]
+		if strings.HasPrefix(text, "0 ") {
+			continue // too little to say in fluid ounces
+		}
+		places = append(places, v)
+		texts = append(texts, text)
+	}
+	a.put("yTicks").points = places
+	a.put("yTexts").texts = texts
+}
+
+// orAssume gives a field's number. Where nothing was given it takes the guess,
+// in the unit's base, and tells so.
+func (f *Form) orAssume(a *Answer, field, figure string, guess float64, unit string, digits int) float64 {
+	if f.has(field) {
+		return f.number(field)
+	}
+	a.amount("assumed", figure, guess, guess, unit, digits)
+	return guess
+}
+
+// millilitres adds a volume in L to the figures, rounded to whole mL.
+func (a *Answer) millilitres(name string, litres float64, digits int) {
+	v := round(litres, 1000)
+	a.amount("figures", name, v, v, "mL", digits)
+}
+
+// touch notes that metal and oil of that temperature in °C burn.
+func (f *Form) touch(a *Answer, field string, celsius float64) {
+	if seconds, ok := drain.BurnsIn(celsius); ok {
+		f.say(finding.Note, "touch-burns", field, "value", a.between(celsius, celsius, "°C", 3)[0], "time", timeText(seconds))
+	}
+}

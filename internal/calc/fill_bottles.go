@@ -1,0 +1,127 @@
+package calc
+
+import (
+	"math"
+	"strconv"
+
+	"tidysump/internal/fill"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// bottlesFields: a price is a bare number in anybody's money, to compare and to
+// add up.
+var bottlesFields = [...]field{
+	{name: "need", kind: quantity.Volume, low: 0.01, high: 25, needed: true},
+	{name: "bottles", kind: aList, front: true, rows: []field{
+		{name: "id", kind: aText},
+		{name: "size", kind: quantity.Volume, low: 0.02, high: 250, needed: true},
+		{name: "left", kind: quantity.Volume, high: 250},
+		{name: "opened", kind: aYes},
+		{name: "price", kind: aNumber, high: 1e6},
+	}},
+}
+
+// bottles chooses what to pour from the shelf.
+func bottles(f *Form, a *Answer) {
+	rows := f.of("bottles").rows
+	shelf := make([]fill.Bottle, len(rows))
+	for n := range rows {
+		shelf[n] = rows[n].bottle()
+	}
+	if f.refused() {
+		return
+	}
+	// A need is rounded up to whole mL and a bottle down, so that the shelf is
+	// never said to suffice when it doesn't; the addend forgives the last bit.
+	c := fill.Choose(int(math.Ceil(f.number("need")*1000-1e-6)), shelf)
+	verdict := "shelf.opened-suffice"
+	if c.Missing > 0 {
+		verdict = "shelf.lacks"
+	} else if c.New > 0 {
+		verdict = "shelf.open-new"
+	}
+	a.word("verdict", verdict)
+	pours := make([]Answer, len(c.Pours))
+	for n := range c.Pours {
+		p := &c.Pours[n]
+		pours[n].system = f.system
+		pours[n].pour(p, rows[p.Bottle].of("id").text, shelf[p.Bottle].Opened)
+	}
+	a.put("pours").rows = pours
+
+	left, missing := float64(c.Left)/1000, float64(c.Missing)/1000
+	a.number("opened", float64(c.New))
+	a.number("left", left)
+	a.number("missing", missing)
+	a.method = "shelf"
+	a.millilitres("left-over", left, 4)
+	if missing > 0 {
+		a.millilitres("lacks", missing, 4)
+	}
+	f.cost(a, &c, shelf)
+}
+
+// bottle reads one bottle. One that isn't full is an opened one.
+func (f *Form) bottle() fill.Bottle {
+	size, left, opened := f.number("size"), f.number("left"), f.number("opened") > 0
+	if !f.has("left") {
+		left = size
+		if opened {
+			f.say(finding.Note, "taken-as-full", "left")
+		}
+	}
+	if left > size {
+		f.reject("more-than-size", "left", "value", finding.Clip(f.of("left").text))
+	}
+	if left < size && !opened {
+		opened = true
+		f.say(finding.Note, "taken-as-opened", "left")
+	}
+	return fill.Bottle{Left: int(left*1000 + 1e-6), Opened: opened, Price: int(math.Round(f.number("price") * 100))}
+}
+
+// pour tells what to pour from one bottle; without an id it goes by its place
+// on the shelf.
+func (a *Answer) pour(p *fill.Pour, id string, opened bool) {
+	if id == "" {
+		id = strconv.Itoa(p.Bottle + 1)
+	}
+	a.put("id").text = id
+	a.number("place", float64(p.Bottle+1))
+	a.word("verdict", "shelf.open-it")
+	if opened {
+		a.word("verdict", "shelf.is-open")
+	}
+	pour, left := float64(p.Amount)/1000, float64(p.Left)/1000
+	a.number("pour", pour)
+	a.put("pourTexts").texts = a.between(pour, pour, "mL", 4)
+	a.number("left", left)
+	a.put("leftTexts").texts = a.between(left, left, "mL", 4)
+}
+
+// cost adds up the prices of the bottles to be opened. One without a price
+// counts as free, which is told if another has one.
+func (f *Form) cost(a *Answer, c *fill.Choice, shelf []fill.Bottle) {
+	rows := f.of("bottles").rows
+	priced, unpriced := false, -1
+	for n := range c.Pours {
+		bottle := c.Pours[n].Bottle
+		switch {
+		case shelf[bottle].Opened:
+		case rows[bottle].has("price"):
+			priced = true
+		default:
+			unpriced = bottle
+		}
+	}
+	if !priced {
+		return
+	}
+	cost := float64(c.Cost) / 100
+	a.number("cost", cost)
+	a.estimate("figures", "cost", strconv.FormatFloat(cost, 'f', 2, 64))
+	if unpriced >= 0 {
+		rows[unpriced].say(finding.Note, "price-left-out", "price")
+	}
+}

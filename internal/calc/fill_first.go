@@ -1,0 +1,78 @@
+package calc
+
+import (
+	"tidysump/internal/card"
+	"tidysump/internal/fill"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// firstFields: volume is the one due today, with the filter when that is new.
+// cooler: it was emptied; tankOnly: of a dry sump only the tank was drained.
+var firstFields = [...]field{
+	{name: "volume", kind: quantity.Volume, low: 0.05, high: 25, needed: true},
+	{name: "filter", kind: aChoice, words: []string{"spin-on", "cartridge", "strainer", "stays"}, family: "filter.", needed: true},
+	{name: "layout", kind: aChoice, words: []string{"wet-sump", "small-strainer", "dry-sump"}, family: "layout.", needed: true},
+	{name: "mount", kind: aChoice, words: []string{"up", "sideways", "down"}, family: "mount."},
+	{name: "cooler", kind: aYes},
+	{name: "tankOnly", kind: aYes},
+}
+
+// firstFill tells what to pour when, and by how much the level is expected to
+// fall.
+func firstFill(f *Form, a *Answer) {
+	volume, filter, mount := f.number("volume"), fill.Filter(f.of("filter").text), fill.Mount(f.of("mount").text)
+	tankOnly, dry := f.number("tankOnly") > 0, f.of("layout").text == string(card.DrySump)
+	if tankOnly && !dry {
+		f.reject("no-tank", "tankOnly")
+	}
+	if tankOnly && volume < fill.LeastTank {
+		f.reject("old-oil-unknown", "volume")
+	}
+	s := fill.Begin(volume, filter, mount, f.number("cooler") > 0, tankOnly)
+	a.word("prefill", prefillWord(filter, mount))
+	a.word("read", "read-level.as-card")
+	if dry {
+		a.word("read", "read-level.hot")
+	}
+	a.span("before", "first-pour", "first-range", s[fill.Before])
+	a.span("before", "prefill", "practice", s[fill.Prefill])
+	a.span("before", "filter-holds", "memory", s[fill.Holds])
+	a.span("before", "old-in-case", "memory", s[fill.Old])
+	a.span("after", "kept-back", "first-range", s[fill.After])
+	a.span("after", "drop", "memory", s[fill.Drop])
+
+	if filter == fill.SpinOn && mount == "" {
+		f.say(finding.Note, "mount-unknown", "mount")
+	}
+	if s[fill.Drop].High == 0 {
+		a.unknown("after", "drop")
+	} else if mount != fill.OpenUp {
+		f.say(finding.Note, "no-drop", "filter")
+	}
+	if tankOnly {
+		f.say(finding.Doubt, "old-oil-stays", "tankOnly")
+	}
+}
+
+// span adds a range of volumes to the tenth of a decilitre; one that is not
+// there is left out.
+func (a *Answer) span(list, name, method string, v fill.Span) {
+	if v.High > 0 {
+		a.method = method
+		a.amount(list, name, round(v.Low, 100), round(v.High, 100), "mL", 3)
+	}
+}
+
+// prefillWord says whether the filter is filled before it is mounted.
+func prefillWord(filter fill.Filter, mount fill.Mount) string {
+	switch {
+	case filter == fill.Cartridge:
+		return "prefill.wet-paper"
+	case filter != fill.SpinOn:
+		return "prefill.none"
+	case mount == "":
+		return "prefill.not-known"
+	}
+	return "prefill." + string(mount)
+}

@@ -1,0 +1,209 @@
+package calc
+
+import (
+	"math"
+	"slices"
+	"strconv"
+
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// Kinds of a field that isn't a quantity.
+const (
+	aText   quantity.Kind = "text"
+	aNumber               = quantity.Plain
+	aChoice quantity.Kind = "choice"
+	aYes    quantity.Kind = "yes" // true or false; the number is 1 when true
+	aList   quantity.Kind = "list"
+)
+
+// field is one thing that a calculation asks a person for. The page draws its
+// forms from the fields.
+type field struct {
+	name   string
+	kind   quantity.Kind // of a quantity, or one of those above
+	needed bool
+	front  bool // asked at once although it isn't needed
+	// A quantity lies between low and high, in its base unit; absent is what
+	// it is where nothing is given.
+	low, high, absent float64
+	words             []string // that may be chosen
+	family            string   // a word's word id is family + word; "": it stands for itself
+	rows              []field  // of each row of a list
+	on                string   // name of a field, with one of whose answers in when this one is asked
+	when              []string
+}
+
+// mostRows is the most rows of a list: far above any shelf or toolbox.
+const mostRows = 200
+
+// Form is what a person filled in: the fields of a calculation, or of one row of
+// a list. One type serves all calculations, since a type for the input of each
+// would cost the core 15 kB more.
+type Form struct {
+	fields []field
+	given  []given
+	at     string // JSON pointer of where it was read
+	system quantity.System
+	list   *[]finding.Finding // what was found, in the whole input
+}
+
+// given is what a field holds.
+type given struct {
+	text   string
+	number float64 // of a quantity in the base unit, of a choice its place in the words, from 1
+	unit   *quantity.Unit
+	rows   []Form
+}
+
+func newForm(fields []field) *Form { return &Form{fields: fields, list: &[]finding.Finding{}} }
+
+// settle takes what was typed apart. It reports false when that can't be used. read
+// is what reading the form's text found.
+func (f *Form) settle(read []finding.Finding) bool {
+	*f.list = append(read, *f.list...)
+	if finding.Refused(*f.list) {
+		return false
+	}
+	f.oneOf("system", string(f.system), string(quantity.Metric), string(quantity.US), string(quantity.Imperial))
+	f.check()
+	return !finding.Refused(*f.list)
+}
+
+// Members names the members of the input: one for each field, and the system.
+func (f *Form) Members(m *wire.Members) {
+	if f.at == "" {
+		f.system = quantity.Metric
+		wire.Text(m, "system", &f.system)
+	}
+	f.given = make([]given, len(f.fields))
+	for n := range f.fields {
+		d, g := &f.fields[n], &f.given[n]
+		switch d.kind {
+		case aList:
+			m.Rows(d.name, func(size int) []wire.Record { return f.newRows(d, g, size) })
+		case aYes:
+			var yes bool
+			if m.Bool(d.name, &yes); yes {
+				g.number = 1
+			}
+		default:
+			m.String(d.name, &g.text)
+		}
+	}
+}
+
+func (f *Form) newRows(d *field, g *given, size int) []wire.Record {
+	records := make([]wire.Record, min(size, mostRows))
+	if size > mostRows {
+		f.reject("too-many-rows", d.name, "most", strconv.Itoa(mostRows))
+	}
+	g.rows = make([]Form, len(records))
+	for n := range records {
+		g.rows[n] = Form{fields: d.rows, at: f.at + "/" + d.name + "/" + strconv.Itoa(n), system: f.system, list: f.list}
+		records[n] = &g.rows[n]
+	}
+	return records
+}
+
+// check reads what was typed.
+func (f *Form) check() {
+	for n := range f.fields {
+		d, g := &f.fields[n], &f.given[n]
+		switch {
+		case d.kind == aList:
+			if d.needed {
+				f.need(d.name)
+			}
+			for row := range g.rows {
+				g.rows[row].system = f.system
+				g.rows[row].check()
+			}
+		case g.text == "":
+			if g.number == 0 {
+				g.number = d.absent
+			}
+			if d.needed {
+				f.need(d.name)
+			}
+		case d.kind == aChoice:
+			g.number = float64(1 + slices.Index(d.words, g.text))
+			f.oneOf(d.name, g.text, d.words...)
+		case d.kind == aNumber:
+			v, ok := quantity.ParseNumber(g.text)
+			if g.number = v; !ok {
+				f.reject("not-a-number", d.name, "text", finding.Clip(g.text))
+			} else if v < d.low || v > d.high {
+				f.reject("not-believable", d.name, "value", finding.Clip(g.text), "low", quantity.Number(d.low, 4), "high", quantity.Number(d.high, 4))
+			}
+		case d.kind != aText:
+			f.amount(d, g)
+		}
+	}
+}
+
+// amount reads a quantity, and refuses what lies outside its bounds. A number
+// without a unit is taken in the unit that stands first for the person; for a
+// torque there is none, since mixing units up breaks bolts.
+func (f *Form) amount(d *field, g *given) {
+	a, list := quantity.Parse(d.kind, g.text, quantity.Usual(d.kind, f.system), f.system)
+	*f.list = append(*f.list, finding.At(f.at+"/"+d.name, list)...)
+	g.number = a.Base
+	g.unit, _ = quantity.Find(a.Unit)
+	const hair = 1e-9 // by which conversion between units may move a bound
+	if slack := hair * d.high; a.Base < d.low-slack || a.Base > d.high+slack {
+		low, high := a, a
+		low.Base, low.Digits = d.low, 3
+		high.Base, high.Digits = d.high, 3
+		f.reject("not-believable", d.name, "value", a.Print(a.Unit), "low", low.Print(a.Unit), "high", high.Print(a.Unit))
+	}
+}
+
+// of gives what the field of that name holds.
+func (f *Form) of(name string) *given {
+	for n := range f.fields {
+		if f.fields[n].name == name {
+			return &f.given[n]
+		}
+	}
+	panic("core: field " + name)
+}
+
+// number gives a field's number; of a quantity it is in the base unit.
+func (f *Form) number(name string) float64 { return f.of(name).number }
+
+// has reports whether something was typed or chosen for a field.
+func (f *Form) has(name string) bool { return f.of(name).text != "" }
+
+// say adds what was found about a field.
+func (f *Form) say(grade finding.Grade, code, name string, values ...string) {
+	*f.list = append(*f.list, finding.Finding{Code: code, Where: f.at + "/" + name, Grade: grade, Values: finding.Values(values...)})
+}
+
+// reject says why a field can't be used.
+func (f *Form) reject(code, name string, values ...string) {
+	f.say(finding.Refuse, code, name, values...)
+}
+
+// refused reports whether anything found so far refuses the input.
+func (f *Form) refused() bool { return finding.Refused(*f.list) }
+
+// need refuses when nothing was given for a field.
+func (f *Form) need(name string) {
+	if g := f.of(name); g.text == "" && len(g.rows) == 0 {
+		f.reject("missing", name, "name", name)
+	}
+}
+
+// oneOf refuses a word that is none of those known.
+func (f *Form) oneOf(name, text string, known ...string) {
+	if !slices.Contains(known, text) {
+		f.reject("unknown-word", name, "text", finding.Clip(text))
+	}
+}
+
+// round rounds to one part of a unit; no more is worth telling, and the last
+// bits differ between machines.
+func round(v, parts float64) float64 { return math.Round(v*parts) / parts }

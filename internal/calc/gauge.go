@@ -1,0 +1,66 @@
+package calc
+
+import (
+	"math"
+
+	"tidysump/internal/debris"
+	"tidysump/internal/quantity"
+)
+
+// cardEdge is the short edge of a bank card in mm: ISO/IEC 7810, size ID-1, which
+// is 85.60 × 53.98 mm.
+const cardEdge = 53.98
+
+// The scales of screens that are believed, in CSS pixels per mm: phones have about
+// 6, the reference pixel of CSS is 96/25.4 = 3.78. Common practice, no source.
+const (
+	scaleLow, scaleHigh = 2.0, 20.0
+	scaleNominal        = 96 / 25.4
+)
+
+// trueScale is the operation for the gauge that is drawn on the screen to hold
+// pieces against. It is none of the calculations: the page draws it by itself.
+var trueScale = Calculation{"gauge", []field{
+	// edge is how long the card's short edge was matched to, in CSS pixels; ratio
+	// are the screen's pixels per CSS pixel then and now; zoom is the pinch zoom now.
+	{name: "edge", kind: aNumber, high: 1e5},
+	{name: "ratio", kind: aNumber, low: 0.01, high: 100, absent: 1},
+	{name: "now", kind: aNumber, low: 0.01, high: 100, absent: 1},
+	{name: "zoom", kind: aNumber, low: 0.01, high: 100, absent: 1},
+}, scaleGauge}
+
+// marks are the gauge's, in mm.
+var marks = [...]float64{0.5, 1, 2, 5, 10}
+
+// scaleGauge tells how large everything on the gauge is to be drawn, and whether it
+// may be measured with.
+func scaleGauge(f *Form, a *Answer) {
+	scale, verdict := f.number("edge")/cardEdge, "gauge.true"
+	const tolerance = 0.005 // of the zoom: below what an eye can tell
+	switch {
+	case scale == 0:
+		scale, verdict = scaleNominal, "gauge.not-set"
+	case scale < scaleLow || scale > scaleHigh:
+		f.reject("scale-not-believable", "edge", "value", quantity.Number(scale, 2), "low", quantity.Number(scaleLow, 2), "high", quantity.Number(scaleHigh, 2))
+		return
+	case math.Abs(f.number("now")/f.number("ratio")-1) > tolerance || math.Abs(f.number("zoom")-1) > tolerance:
+		verdict = "gauge.zoomed"
+	}
+	a.word("verdict", verdict)
+	a.number("scale", round(scale, 1000))
+	a.number("edge", round(scale*cardEdge, 100))
+	a.number("low", math.Ceil(scaleLow*cardEdge))
+	a.number("high", math.Floor(scaleHigh*cardEdge))
+	ruler := a.put("ruler")
+	for mm := range int(marks[len(marks)-1]) + 1 {
+		ruler.points = append(ruler.points, round(scale*float64(mm), 100))
+	}
+	for _, mm := range marks {
+		row := Answer{}
+		row.number("across", round(scale*mm, 100))
+		row.word("text", quantity.Number(mm, 2)+" mm")
+		row.word("size", debris.Sizes[debris.SizeUpTo(mm)-1])
+		rows := a.put("marks")
+		rows.rows = append(rows.rows, row)
+	}
+}

@@ -1,0 +1,67 @@
+package calc
+
+import (
+	"tidysump/internal/finding"
+	"tidysump/internal/oil"
+	"tidysump/internal/shown"
+)
+
+// Viscosities in mm²/s that are taken: wide bounds, against slips.
+const (
+	leastThick = 1
+	mostThick  = 1e5
+)
+
+// grade reads a grade out of a field; the zero Grade when there is none.
+func (f *Form) grade(name string) oil.Grade {
+	text := f.of(name).text
+	if text == "" {
+		return oil.Grade{}
+	}
+	return f.readGrade(name, text)
+}
+
+func (f *Form) readGrade(name, text string) oil.Grade {
+	g, ok := oil.ReadGrade(text)
+	f.readable(ok, "unknown-grade", name, text)
+	return g
+}
+
+// readable refuses what can't be read in a label.
+func (f *Form) readable(ok bool, code, name, text string) {
+	if !ok {
+		f.reject(code, name, "text", finding.Clip(text))
+	}
+}
+
+// unused says that one field was not used, since another says more.
+func (f *Form) unused(name, label, better string) {
+	f.say(finding.Note, "not-used", name, "of", label, "better", better)
+}
+
+// checkGrade doubts a grade that has not that viscosity at 100 °C.
+func (f *Form) checkGrade(grade oil.Grade, at100 float64) {
+	if b, ok := grade.Band(); ok && !b.Holds(at100) {
+		f.say(finding.Doubt, "oil-not-the-grade", "", "grade", grade.String())
+	}
+}
+
+// figureAt adds a figure that holds at a temperature in °C.
+func (a *Answer) figureAt(name string, low, high float64, unit string, celsius float64) *shown.Figure {
+	return a.figure("figures", name, low, high, unit+" ("+a.between(celsius, celsius, "°C", 3)[0]+")")
+}
+
+// figure adds a figure to a list, with its ends.
+func (a *Answer) figure(list, name string, low, high float64, unit string) *shown.Figure {
+	return ends(a.estimate(list, name, plain(low, high, unit, 3)), low, high)
+}
+
+// worked adds an amount that was worked out, with its ends.
+func (a *Answer) worked(name string, low, high float64, unit string) {
+	ends(a.amount("figures", name, low, high, unit, 3), low, high)
+}
+
+func ends(s *shown.Figure, low, high float64) *shown.Figure {
+	s.Low, s.High = significant(low, 6), significant(high, 6)
+	return s
+}

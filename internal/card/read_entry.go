@@ -1,0 +1,58 @@
+package card
+
+import (
+	"tidysump/internal/finding"
+	"tidysump/internal/oil"
+	"tidysump/internal/quantity"
+)
+
+// Kinds of what a person writes into a card, besides quantities and quantity.Plain.
+const (
+	GradesEntry quantity.Kind = "grades"
+	MarksEntry  quantity.Kind = "marks"
+)
+
+// Entry is what a person wrote, as a card holds it: value and unit of a figure,
+// or words.
+type Entry struct {
+	Figure Figure
+	Words  []string
+}
+
+// ReadEntry reads what a person writes into a card. Of a quantity a bare number is
+// in that unit, or where that is "" in the one usual for the person. The findings
+// have no place.
+func ReadEntry(kind quantity.Kind, text, unit string, system quantity.System) (e Entry, notes []finding.Finding) {
+	switch kind {
+	case GradesEntry, MarksEntry:
+		return readLabel(kind, text)
+	case quantity.Plain:
+		v, ok := quantity.ParseNumber(text)
+		if e.Figure.Value = v; !ok {
+			notes = finding.Refusal("not-a-number", "", "text", finding.Clip(text))
+		}
+	default:
+		e.Figure, notes = ReadFigure(kind, text, unit, system)
+	}
+	return e, notes
+}
+
+// readLabel reads the grades or marks of a label, in whatever spelling.
+func readLabel(kind quantity.Kind, text string) (e Entry, notes []finding.Finding) {
+	for _, word := range oil.Words(text) {
+		code, read := "unknown-grade", word
+		grade, ok := oil.ReadGrade(word)
+		if read = grade.String(); kind == MarksEntry {
+			code = "unknown-mark"
+			read, ok = oil.ReadMark(word)
+		}
+		if !ok {
+			notes = append(notes, finding.Refusal(code, "", "text", finding.Clip(word))...)
+			continue
+		}
+		if read != "" { // the word "JASO" by itself says nothing
+			e.Words = append(e.Words, read)
+		}
+	}
+	return e, notes
+}

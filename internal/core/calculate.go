@@ -1,0 +1,9 @@
+package core
+
+import (
+	"tidysump/internal/calc"
+	"tidysump/internal/finding"
+)
+
+// forms lists what the calculations ask for.
+func forms(i *calc.Ask) (*calc.Forms, []finding.Finding) { return calc.FormsOf(i), nil }

@@ -1,0 +1,181 @@
+package core
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/plan"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// cardInput is the input of an operation that needs no more than a card.
+type cardInput struct{ card card.Card }
+
+func (i *cardInput) Members(m *wire.Members) { m.Object("card", &i.card, wire.Required) }
+
+// findingsAnswer is the answer of a check.
+type findingsAnswer struct{ list []finding.Finding }
+
+func (a *findingsAnswer) Members(m *wire.Members) { wire.Findings(m, "findings", &a.list) }
+
+// checkCard answers with all findings about a card, also with those that
+// refuse it: the check itself succeeded. Only what is not JSON is refused.
+func checkCard(i *cardInput, read []finding.Finding) (*findingsAnswer, []finding.Finding) {
+	if malformed(read) {
+		return nil, read
+	}
+	if nameless(read) || !finding.Refused(read) {
+		read = append(read, finding.Below("/card", card.Check(&i.card))...)
+	}
+	return &findingsAnswer{read}, nil
+}
+
+// nameless reports whether nothing worse is wrong with a card's form than that
+// its name or its manual's is missing: it is being written, and may be checked.
+func nameless(list []finding.Finding) bool {
+	for _, f := range list {
+		name := f.Where[strings.LastIndexByte(f.Where, '/')+1:]
+		if f.Grade == finding.Refuse && (f.Code != "missing" || name != "make" && name != "model" && name != "title") {
+			return false
+		}
+	}
+	return true
+}
+
+// cardsInput is a set of cards to be listed, canonical with the text of each.
+type cardsInput struct {
+	cards     []card.Card
+	bench     plan.Bench
+	canonical bool
+}
+
+func (i *cardsInput) Members(m *wire.Members) {
+	wire.List(m, "cards", &i.cards, wire.Required)
+	m.Object("bench", &i.bench)
+	m.Bool("canonical", &i.canonical)
+}
+
+// listed is a line in the list of bikes; place and text are given with the
+// canonical text only.
+type listed struct {
+	plan.Bike
+	place int    // in the input
+	text  string // canonical
+}
+
+func (b *listed) Members(m *wire.Members) {
+	b.Bike.Members(m)
+	m.Int("place", &b.place)
+	m.String("text", &b.text)
+}
+
+type cardsAnswer struct {
+	bikes    []listed
+	findings []finding.Finding
+}
+
+func (a *cardsAnswer) Members(m *wire.Members) {
+	wire.List(m, "bikes", &a.bikes)
+	wire.Findings(m, "findings", &a.findings)
+}
+
+// cards lists bikes by name. A card that can't be used is left out and reported;
+// the others are listed all the same. With the canonical text come the doubts
+// about each card too: it may be about to be taken in.
+func cards(i *cardsInput, read []finding.Finding) (*cardsAnswer, []finding.Finding) {
+	unread, list := sortByCard(read)
+	if len(i.cards) == 0 {
+		list = read // nothing could be read, for one card's sake perhaps
+	}
+	if finding.Refused(list) {
+		return nil, list
+	}
+	a := &cardsAnswer{}
+	for n := range i.cards {
+		found, at := unread[n], "/cards/"+strconv.Itoa(n)
+		var c *card.Checked
+		if !finding.Refused(found) {
+			var refused []finding.Finding
+			if c, refused = card.Accept(&i.cards[n]); c == nil {
+				found = append(found, finding.Below(at, refused)...)
+			} else {
+				found = append(found, finding.Below(at, slices.Clone(c.Doubts()))...)
+			}
+		}
+		if c == nil || i.canonical {
+			a.findings = append(a.findings, found...)
+		}
+		if c == nil {
+			continue
+		}
+		bike, refused := plan.BikeOf(c, i.bench.System)
+		if bike == nil {
+			return nil, refused
+		}
+		b := listed{Bike: *bike}
+		if i.canonical {
+			b.place, b.text = n, string(wire.Write(c.Card()))
+		}
+		a.bikes = append(a.bikes, b)
+	}
+	slices.SortStableFunc(a.bikes, func(x, y listed) int { return cmp.Compare(x.Name, y.Name) })
+	return a, nil
+}
+
+// sortByCard parts what was found in reading a list of cards into what is
+// wrong with each card, by its place, and the rest.
+func sortByCard(list []finding.Finding) (cards map[int][]finding.Finding, rest []finding.Finding) {
+	cards = map[int][]finding.Finding{}
+	for _, f := range list {
+		number, _, _ := strings.Cut(strings.TrimPrefix(f.Where, "/cards/"), "/")
+		n, err := strconv.Atoi(number)
+		if err != nil {
+			rest = append(rest, f)
+			continue
+		}
+		cards[n] = append(cards[n], f)
+	}
+	return cards, rest
+}
+
+// entryInput is what a person writes into a card, and what kind of thing it is.
+type entryInput struct {
+	kind       quantity.Kind
+	text, unit string
+	system     quantity.System
+}
+
+func (i *entryInput) Members(m *wire.Members) {
+	wire.Text(m, "kind", &i.kind, wire.Required)
+	m.String("text", &i.text, wire.Required)
+	m.String("unit", &i.unit)
+	wire.Text(m, "system", &i.system)
+}
+
+// entryAnswer is it as a card holds it: value and unit of a figure, or words.
+type entryAnswer struct {
+	card.Entry
+	notes []finding.Finding
+}
+
+func (a *entryAnswer) Members(m *wire.Members) {
+	m.Float("value", &a.Figure.Value)
+	m.Float("to", &a.Figure.To)
+	m.String("unit", &a.Figure.Unit)
+	wire.Texts(m, "words", &a.Words)
+	wire.Findings(m, "notes", &a.notes)
+}
+
+// readEntry reads what goes into a card.
+func readEntry(i *entryInput) (*entryAnswer, []finding.Finding) {
+	entry, notes := card.ReadEntry(i.kind, i.text, i.unit, i.system)
+	if finding.At("/text", notes); finding.Refused(notes) {
+		return nil, notes
+	}
+	return &entryAnswer{entry, notes}, nil
+}

@@ -1,0 +1,90 @@
+package core
+
+import (
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/wire"
+)
+
+// planInput is a card and a bench.
+type planInput struct {
+	card  card.Card
+	bench plan.Bench
+}
+
+func (i *planInput) Members(m *wire.Members) {
+	m.Object("card", &i.card, wire.Required)
+	m.Object("bench", &i.bench)
+}
+
+// makePlan plans; read is what was found in reading the card, which is told with
+// what refuses it.
+func makePlan(i *planInput, read []finding.Finding) (*plan.Plan, []finding.Finding) {
+	if finding.Refused(read) {
+		return nil, read
+	}
+	c, list := card.Accept(&i.card)
+	if c == nil {
+		return nil, append(read, finding.Below("/card", list)...)
+	}
+	return plan.Make(c, i.bench)
+}
+
+// replayInput is a job: what it is planned from, and its events.
+type replayInput struct {
+	planInput
+	events []job.Event
+	last   *job.Past // on the same bike; nil where there is none
+}
+
+func (i *replayInput) Members(m *wire.Members) {
+	i.planInput.Members(m)
+	wire.List(m, "events", &i.events)
+	wire.Optional(m, "last", &i.last)
+}
+
+func replay(i *replayInput, read []finding.Finding) (*job.State, []finding.Finding) {
+	own, last := i.withoutLast(read)
+	if finding.Refused(own) {
+		return nil, own
+	}
+	p, list := makePlan(&i.planInput, nil)
+	if p == nil {
+		return nil, list
+	}
+	return job.Replay(p, i.events, last), nil
+}
+
+// withoutLast takes out what was found about the last job, and gives what that
+// left; nil if it can't be used: it must not keep the one under way from going on.
+func (i *replayInput) withoutLast(read []finding.Finding) (own []finding.Finding, last *job.Trace) {
+	usable := i.last != nil
+	for _, f := range read {
+		if strings.HasPrefix(f.Where, "/last/") || f.Where == "/last" {
+			usable = usable && f.Grade != finding.Refuse
+		} else {
+			own = append(own, f)
+		}
+	}
+	if usable {
+		last, _ = i.last.Recall()
+	}
+	return own, last
+}
+
+type billLinesAnswer struct{ lines []plan.Item }
+
+func (a *billLinesAnswer) Members(m *wire.Members) { wire.List(m, "lines", &a.lines) }
+
+// billLines proposes the lines of an estimate or bill of a job.
+func billLines(i *replayInput, read []finding.Finding) (*billLinesAnswer, []finding.Finding) {
+	s, list := replay(i, read)
+	if s == nil {
+		return nil, list
+	}
+	return &billLinesAnswer{s.BillLines()}, nil
+}

@@ -1,0 +1,199 @@
+package outlook
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strconv"
+
+	"tidysump/internal/card"
+	"tidysump/internal/date"
+	"tidysump/internal/due"
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+	"tidysump/internal/quantity"
+	"tidysump/internal/shown"
+)
+
+// reckoner works out when the oils of a bike are due, from its jobs.
+type reckoner struct {
+	card     *card.Card    // of the newest job
+	interval card.Span     // as the bike is used, by the newest job
+	print    shown.Printer // of that card's figures
+	past     []*job.Trace
+	now      due.Mark // the last readings, and today
+	counters [due.Time]counter
+	engine   string // id of the engine's oil
+	outlook  Outlook
+}
+
+// counter is an odometer or a counter of hours over the record of a bike.
+type counter struct {
+	list  []due.Reading
+	pace  due.Pace
+	known bool // the pace
+}
+
+// Foresee says when the oils of a bike are due again, from its jobs, the newest
+// last, whose card and bench hold. Jobs that can't be used are left out and told,
+// with their place in the list.
+func Foresee(jobs []job.Past, today int, system quantity.System) *Outlook {
+	r := &reckoner{}
+	for n := range jobs {
+		p, list := jobs[n].Recall()
+		if p != nil {
+			r.past = append(r.past, p)
+			continue
+		}
+		r.outlook.Findings = append(r.outlook.Findings, finding.Below("/jobs/"+strconv.Itoa(n), list)...)
+	}
+	if len(r.past) == 0 {
+		return &r.outlook
+	}
+	newest := r.past[len(r.past)-1]
+	r.card, r.interval = newest.Plan.Card(), newest.Plan.Interval()
+	r.print = shown.Printer{System: system, Sources: r.card.Sources}
+	r.now[due.Time] = float64(today)
+	r.count()
+	for n := range r.card.Circuits {
+		if c := &r.card.Circuits[n]; c.Role == card.EngineOil {
+			r.engine = c.ID
+		}
+	}
+	r.outlook.Oils = make([]DueOil, len(r.card.Circuits))
+	for n := range r.outlook.Oils {
+		r.oil(&r.outlook.Oils[n], &r.card.Circuits[n])
+	}
+	r.uses()
+	return &r.outlook
+}
+
+// count reads the counters over all jobs.
+func (r *reckoner) count() {
+	for n := range r.counters {
+		c := &r.counters[n]
+		for _, p := range r.past {
+			if p.Read[n].Count > 0 {
+				c.list = append(c.list, p.Read[n])
+			}
+		}
+		slices.SortStableFunc(c.list, func(a, b due.Reading) int { return cmp.Compare(a.Day, b.Day) })
+		c.pace, c.known = due.PaceOf(c.list)
+		if last := len(c.list) - 1; last >= 0 {
+			r.now[n] = c.list[last].Count
+		}
+	}
+	if c := &r.counters[due.Km]; c.known {
+		const days = 365.25 / 12
+		r.outlook.Readings, r.outlook.Since = len(c.list), dayText(c.list[0].Day)
+		pace := shown.Estimate("pace", "pace", quantity.Join(r.print.Kilometres(c.pace.Low*days, 2), r.print.Kilometres(c.pace.High*days, 2))...)
+		r.outlook.Pace = &pace
+	}
+}
+
+func dayText(day float64) string { return date.DayText(int(day)) }
+
+// changes lists the changes of a circuit's oil after a day, the oldest first.
+func (r *reckoner) changes(circuit string, after float64) []due.Mark {
+	var list []due.Mark
+	for _, p := range r.past {
+		if day := p.Changed[circuit]; day > after {
+			list = append(list, due.Mark{p.Read[due.Km].Count, p.Read[due.Hours].Count, day})
+		}
+	}
+	return list
+}
+
+// oil says when a circuit's oil is due.
+func (r *reckoner) oil(d *DueOil, c *card.Circuit) {
+	d.Circuit, d.Role, d.Verdict = c.ID, "role."+string(c.Role), "due.no-record"
+	for _, i := range [...]struct {
+		name   string
+		figure *card.Figure
+	}{{"interval-distance", r.interval.Distance}, {"interval-time", r.interval.Time}, {"interval-hours", r.interval.Hours}} {
+		if s := r.print.Card(i.name, i.figure, "interval"); s.Standing != card.Unknown {
+			d.Intervals = append(d.Intervals, s)
+		}
+	}
+	var last, at due.Mark
+	span := spanFrom(r.interval)
+	if own := r.changes(c.ID, 0); len(own) > 0 {
+		last = own[len(own)-1]
+		at = r.nth(c, &span, last)
+		d.Verdict, d.Changed = "due.unknown", dayText(last[due.Time])
+		if last[due.Km] > 0 {
+			d.ChangedAt = r.print.Kilometres(last[due.Km], 7)
+		}
+	}
+	r.first(&last, &at)
+	if at[due.Km] > 0 {
+		d.At = r.print.Kilometres(at[due.Km], 7)
+		if left := at[due.Km] - r.now[due.Km]; left > 0 {
+			d.Left = r.print.Kilometres(left, 7)
+		}
+	}
+	if at[due.Hours] > 0 {
+		d.Hours = hoursText(at[due.Hours])
+	}
+	if at[due.Time] > 0 {
+		d.Day = dayText(at[due.Time])
+	}
+	if len(d.At) > 0 || d.Hours != "" || d.Day != "" {
+		r.judge(d, &last, &at)
+	}
+	if d.Why == "due.time-first" && span[due.Km] > 0 && len(d.At) == 0 {
+		d.Why = "due.no-odometer"
+	}
+}
+
+func hoursText(h float64) string { return quantity.Number(math.Round(h*10)/10, 7) + " h" }
+
+// nth gives where an oil is due that isn't changed each time: the changes of the
+// engine's oil since its own count, and those to come are an interval apart.
+func (r *reckoner) nth(c *card.Circuit, span *due.Span, from due.Mark) due.Mark {
+	left := max(c.EveryNth, 1)
+	if left > 1 {
+		for _, change := range r.changes(r.engine, from[due.Time]) {
+			if left--; left == 0 {
+				return change
+			}
+			from = change
+		}
+	}
+	return span.After(&from, float64(left))
+}
+
+// first puts the first service of a new machine, if that is still to come.
+func (r *reckoner) first(last, at *due.Mark) {
+	interval := r.card.Interval.First
+	if interval == nil {
+		return
+	}
+	entry := r.now
+	for n := range r.counters {
+		if list := r.counters[n].list; len(list) > 0 {
+			entry[due.Time] = min(entry[due.Time], list[0].Day)
+		}
+	}
+	reached := last
+	if last[due.Time] == 0 {
+		reached = &r.now
+	}
+	span := spanFrom(*interval)
+	if f, ok := span.FirstAt(&entry, reached); ok {
+		at.First(&f)
+	}
+}
+
+// month is one in the base unit of durations.
+const month = 365.25 / 12 * 24 * 60
+
+// spanFrom gives a card's span in the units of package due, in what is earliest
+// where a figure is a range.
+func spanFrom(s card.Span) due.Span {
+	base := func(f *card.Figure) float64 {
+		a, _ := f.Amount()
+		return a.Base
+	}
+	return due.Span{base(s.Distance), base(s.Hours) / 60, base(s.Time) / month}
+}

@@ -1,0 +1,75 @@
+package plan
+
+import (
+	"strconv"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// Place is where the work is done.
+type Place string
+
+// The places.
+const (
+	Garage   Place = "garage"
+	Roadside Place = "roadside"
+)
+
+// Bench is what is true here today. Its zero value is a garage with metric
+// units, where the filter is changed and every circuit due at each change is
+// done.
+type Bench struct {
+	System quantity.System
+	Place  Place
+	// KeepFilter: the filter stays on today.
+	KeepFilter bool
+	// Circuits are the ids of the circuits done today; empty means those that
+	// the card wants at each change.
+	Circuits []string
+	// Also are the ids of the strainers and centrifugal filters not due at each
+	// change that are cleaned today all the same; any other id does nothing.
+	Also []string
+	// Severe: the bike is used hard, so that its oil is due earlier.
+	Severe bool
+}
+
+// Members names the bench's members.
+func (b *Bench) Members(m *wire.Members) {
+	m.Lenient()
+	wire.Text(m, "system", &b.System)
+	wire.Text(m, "place", &b.Place)
+	m.Bool("keepFilter", &b.KeepFilter)
+	wire.Texts(m, "circuits", &b.Circuits)
+	wire.Texts(m, "also", &b.Also)
+	m.Bool("severe", &b.Severe)
+}
+
+// check fills in what is empty and says what the bench asks for that the card
+// doesn't have. Places are JSON pointers within the bench.
+func (b *Bench) check(c *card.Card) []finding.Finding {
+	if b.System == "" {
+		b.System = quantity.Metric
+	}
+	if b.Place == "" {
+		b.Place = Garage
+	}
+	var list []finding.Finding
+	add := func(code, where, text string) {
+		list = append(list, finding.Refusal(code, where, "text", text)...)
+	}
+	if b.System != quantity.Metric && b.System != quantity.US && b.System != quantity.Imperial {
+		add("unknown-word", "/system", string(b.System))
+	}
+	if b.Place != Garage && b.Place != Roadside {
+		add("unknown-word", "/place", string(b.Place))
+	}
+	for i, id := range b.Circuits {
+		if c.Circuit(id) == nil {
+			add("unknown-id", "/circuits/"+strconv.Itoa(i), id)
+		}
+	}
+	return list
+}

@@ -1,0 +1,210 @@
+package plan
+
+import (
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/drain"
+	"tidysump/internal/fill"
+	"tidysump/internal/quantity"
+	"tidysump/internal/shown"
+)
+
+// put fits a recipe to its subject and adds it as a step.
+func (p *planner) put(word string, on subject) {
+	r := recipeOf(word)
+	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on), Look: r.look, Sums: r.sums,
+		Finds: r.finds, Runs: r.runs}
+	if r.pours {
+		s.Pours = on.circuit.ID
+	}
+	for _, w := range r.warns {
+		if p.warnHolds(w, on) {
+			s.Warns = append(s.Warns, Warn{p.signal(w), "caution." + w})
+		}
+	}
+	for _, f := range r.figures {
+		if shown := p.figure(f, on); shown.Standing != card.Unknown || !p.needless(f, on) {
+			s.Figures = append(s.Figures, shown)
+		}
+	}
+	for _, what := range r.asks {
+		s.Asks = append(s.Asks, p.asksFor(what, on)...)
+	}
+	for _, op := range r.helps {
+		if h, ok := p.help(op, on); ok {
+			s.Helps = append(s.Helps, h)
+		}
+	}
+	for _, what := range r.timers {
+		if t, ok := p.timer(what, on); ok {
+			s.Timers = append(s.Timers, t)
+		}
+	}
+	p.plan.Steps = append(p.plan.Steps, s)
+}
+
+// stepID names a step. What a day with one oil says once has no id behind it.
+// Words and ids can make the same name ("level-found-hot" of "x" and
+// "level-found" of "hot-x"), and a cover can come off twice: the second is told
+// apart, since events name steps by it.
+func (p *planner) stepID(r *recipe, on subject) string {
+	id := r.word
+	if on.id() != "" && !(r.perOil && len(p.circuits) == 1) {
+		id += "-" + on.id()
+	}
+	for p.plan.Step(id) != nil {
+		id += "-again"
+	}
+	return id
+}
+
+// needless reports whether a figure that the card doesn't know isn't missed: the
+// turn of what has a torque and the other way round, the torque of a panel, marks
+// and wait at a hole, the wait of a cold engine, and the kind of interval that
+// the manual doesn't use.
+func (d *day) needless(name string, on subject) bool {
+	hours := d.card.Interval.Hours.Known()
+	switch name {
+	case "turn":
+		return true
+	case "torque":
+		return on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel
+	case "band":
+		return on.circuit.Level.Device == "hole"
+	case "wait":
+		return on.circuit.Level.Device == "hole" || on.circuit.Level.State == "cold"
+	case "interval-hours":
+		return !hours
+	}
+	return hours && strings.HasPrefix(name, "interval-")
+}
+
+// signal is a caution's signal word today: oil that is read hot is at 80 °C
+// and more and could injure seriously; warm oil burns less deep.
+func (d *day) signal(word string) Signal {
+	if word == "hot-oil" && d.anythingIsHot() {
+		return Warning
+	}
+	return signalOf(word)
+}
+
+// warnHolds reports whether a caution is called for; most always are.
+func (d *day) warnHolds(word string, on subject) bool {
+	switch word {
+	case "traffic":
+		return d.bench.Place == Roadside
+	case "hot-oil":
+		// What is read cold is opened cold, unless it is opened to drain.
+		if on.bolt == nil || on.bolt.Purpose != card.LevelScrew || d.opened(on.bolt) {
+			return true
+		}
+		c := d.card.Circuit(on.bolt.Circuit)
+		return c == nil || !readStanding(c)
+	case "gear-oil-on-tyre":
+		c := d.card.Circuit(on.bolt.Circuit)
+		return c != nil && c.Role == card.FinalDrive
+	case "oil-on-exhaust":
+		return on.filter.Mount == "sideways"
+	case "wrench-unit":
+		return on.bolt.Torque.Known()
+	case "torque-unknown":
+		return !on.bolt.Torque.Known() && !on.bolt.Turn.Known()
+	}
+	return true
+}
+
+// figure finds the figure of that name.
+func (d *day) figure(name string, on subject) shown.Figure {
+	switch name {
+	case "grade":
+		return d.need(on.circuit)
+	case "due":
+		return d.print.Card(name, d.volume(on.circuit), "volume")
+	case "wait":
+		return d.print.Card(name, on.circuit.Level.Wait, "level")
+	case "band":
+		return d.print.Card(name, on.circuit.Level.Band, "level")
+	case "size":
+		return d.print.Card(name, on.bolt.Size, "size")
+	case "torque":
+		return d.print.Card(name, on.bolt.Torque, "torque")
+	case "turn":
+		return d.print.Card(name, on.bolt.Turn, "turn")
+	case "warm-target":
+		return d.practice(name, drain.WarmLow, drain.WarmHigh, "°C")
+	case "run-out":
+		return d.practice(name, drain.RunOutLow, drain.RunOutHigh, "min")
+	case "first-pour":
+		return d.firstPour(on.circuit)
+	case "interval-distance":
+		return d.print.Card(name, d.interval().Distance, "interval")
+	case "interval-hours":
+		return d.print.Card(name, d.interval().Hours, "interval")
+	}
+	return d.print.Card(name, d.interval().Time, "interval")
+}
+
+// practice is a range that is a trade habit.
+func (d *day) practice(name string, low, high float64, unit string) shown.Figure {
+	return shown.Estimate(name, "practice", d.print.Between(low, high, unit, 2)...)
+}
+
+// firstPour is what goes in before the first start.
+func (d *day) firstPour(c *card.Circuit) shown.Figure {
+	due, _ := d.volume(c).Amount()
+	return shown.Estimate("first-pour", "first-share", d.print.Texts(fill.First(due.Base), due.Unit, 2)...)
+}
+
+// asksFor gives the readings of that name: of the level, one for each oil with a
+// gauge that the step is about.
+func (d *day) asksFor(what string, on subject) []Ask {
+	if what == AskHours && !d.card.Interval.CountsHours() {
+		return nil
+	}
+	if what != AskLevel {
+		return []Ask{d.ask(what, on)}
+	}
+	var list []Ask
+	for _, c := range d.circuits {
+		if (on.circuit == nil || on.circuit == c) && hasGauge(c) {
+			list = append(list, d.ask(what, subject{circuit: c}))
+		}
+	}
+	return list
+}
+
+// ask fits a reading to its subject.
+func (d *day) ask(what string, on subject) Ask {
+	a := Ask{What: what, Of: on.id()}
+	us, metric := d.print.System == quantity.US, d.print.System == quantity.Metric
+	switch {
+	case what == AskLeak:
+		a.Choice = leaks
+	case what == AskLevel && on.circuit.Level.Device == "hole":
+		a.Choice = holeLevels
+	case what == AskLevel:
+		a.Choice, a.Gauge = levels, gaugeOf(on.circuit)
+	case what == AskOdometer && metric:
+		a.Unit = "km"
+	case what == AskOdometer:
+		a.Unit = "mi"
+	case what == AskHours:
+		a.Unit = "h"
+	case what == AskTemperature && us:
+		a.Unit = "°F"
+	case what == AskTemperature:
+		a.Unit = "°C"
+	case what == AskTorque && us:
+		a.Unit = "lbf·ft"
+	case what == AskTorque:
+		a.Unit = "N·m"
+	case metric:
+		a.Unit = "L"
+	case us:
+		a.Unit = "US qt"
+	default:
+		a.Unit = "imp pt"
+	}
+	return a
+}

@@ -1,0 +1,143 @@
+package plan
+
+import (
+	"strings"
+
+	"tidysump/internal/bolt"
+	"tidysump/internal/card"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// Help is a calculation that answers what a step raises: an operation of the
+// core, and what the card knows of its input.
+type Help struct {
+	Op    string
+	Given map[string]string
+}
+
+// Members names the members of a help.
+func (h *Help) Members(m *wire.Members) {
+	m.String("op", &h.Op)
+	m.TextMap("given", &h.Given)
+}
+
+// help fills in what the card knows for a calculation; ok is false where the
+// step doesn't raise the question.
+func (d *day) help(op string, on subject) (h Help, ok bool) {
+	h = Help{op, map[string]string{}}
+	switch op {
+	case "torque-check", "wrench":
+		ok = wrenched(on.bolt) && on.bolt.Torque.Known()
+		h.torque(on.bolt)
+	case "torque-guess":
+		ok = wrenched(on.bolt) && !on.bolt.Torque.Known() && !on.bolt.Turn.Known()
+		h.fastener(on.bolt)
+	case "oil-suits":
+		ok = isEngineOil(on.circuit)
+		h.oil(on.circuit, d.volume(on.circuit))
+	case "bottles":
+		ok = h.figure("need", d.volume(on.circuit))
+	case "first-fill":
+		ok = h.figure("volume", d.volume(on.circuit))
+		d.filling(&h, on.circuit)
+	case "level":
+		ok = h.figure("band", on.circuit.Level.Band)
+		h.put("gauge", on.circuit.Level.Device)
+	case "run-out":
+		ok = d.runningOut(&h, on.circuit)
+	default:
+		ok = true
+	}
+	return h, ok
+}
+
+// put puts what is known; "" is not.
+func (h *Help) put(name, text string) {
+	if text != "" {
+		h.Given[name] = text
+	}
+}
+
+// figure puts a figure as a person would type it, and reports whether it is
+// known.
+func (h *Help) figure(name string, f *card.Figure) bool {
+	a, ok := f.Amount()
+	if ok {
+		h.put(name, a.Print(a.Unit))
+	}
+	return ok
+}
+
+func (h *Help) torque(b *card.Bolt) {
+	h.figure("torque", b.Torque)
+	if h.Op == "wrench" {
+		return
+	}
+	h.fastener(b)
+	if b.Seal != nil && b.Seal.Inner.Known() && b.Seal.Outer.Known() {
+		h.figure("inner", b.Seal.Inner)
+		h.figure("outer", b.Seal.Outer)
+	}
+}
+
+// fastener puts what is known of a fastener. A card doesn't tell of what its
+// thread is cut in, nor the class of a screw.
+func (h *Help) fastener(b *card.Bolt) {
+	what := bolt.Whats[bolt.Plug-1]
+	switch b.Purpose {
+	case card.FilterCanned:
+		what = bolt.Whats[bolt.Filter-1]
+	case card.FilterCover, card.LevelScrew, card.Panel:
+		what = bolt.Whats[bolt.Screw-1]
+	}
+	h.put("what", what)
+	h.put("thread", b.Thread)
+	if b.Seal != nil {
+		h.put("seal", b.Seal.Kind)
+	}
+}
+
+func (h *Help) oil(c *card.Circuit, due *card.Figure) {
+	h.put("grades", strings.Join(c.Oil.Grades, ", "))
+	h.put("marks", strings.Join(c.Oil.Marks, ", "))
+	h.put("service", c.Oil.Service)
+	if c.WetClutch {
+		h.put("clutch", "wet")
+	}
+	h.figure("due", due)
+}
+
+// filling puts how the filter of a circuit is mounted and where its oil lies.
+func (d *day) filling(h *Help, c *card.Circuit) {
+	h.put("layout", "wet-sump")
+	if d.card.Layout.InTank() {
+		h.put("layout", "dry-sump")
+	}
+	h.put("filter", "strainer")
+	for i := range d.card.Filters {
+		f := &d.card.Filters[i]
+		if f.Circuit != c.ID || f.Kind == card.Centrifugal {
+			continue
+		}
+		h.put("filter", "stays")
+		if d.filterChanged(c.ID) {
+			h.put("filter", f.Kind)
+			h.put("mount", f.Mount)
+		}
+	}
+}
+
+// runningOut puts the oil of a circuit and the hole of its first drain plug, as
+// wide as the thread at its root. A gear oil is too thick for the calculation.
+func (d *day) runningOut(h *Help, c *card.Circuit) bool {
+	for _, b := range d.openings() {
+		t, known := bolt.ParseThread(b.Thread)
+		if !known || b.Circuit != c.ID || !isEngineOil(c) || !h.figure("volume", d.volume(c)) {
+			continue
+		}
+		h.put("hole", quantity.Number(t.BoreDiameter(), 3)+" mm")
+		return true
+	}
+	return false
+}

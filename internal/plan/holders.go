@@ -1,0 +1,34 @@
+package plan
+
+import "tidysump/internal/card"
+
+// withHolders gives the card with a fastener more for each filter and strainer
+// that none on it holds: what comes off goes back on, though the card doesn't say
+// how. Nothing is known of such a fastener, and the plan says so.
+func withHolders(c *card.Card) *card.Card {
+	full := *c
+	full.Bolts = append([]card.Bolt(nil), c.Bolts...)
+	for i := range c.Filters {
+		f := &c.Filters[i]
+		purpose := card.FilterCover
+		if f.Kind == "spin-on" {
+			purpose = card.FilterCanned
+		}
+		hold(&full, card.Bolt{ID: f.ID, Of: f.ID, Circuit: f.Circuit, Place: f.Place, Purpose: purpose})
+	}
+	for i := range c.Strain {
+		s := &c.Strain[i]
+		hold(&full, card.Bolt{ID: s.ID, Of: s.ID, Circuit: s.Circuit, Place: s.Place, Purpose: card.StrainerCap})
+	}
+	return &full
+}
+
+// hold adds a fastener unless another holds the same.
+func hold(c *card.Card, b card.Bolt) {
+	for i := range c.Bolts {
+		if other := &c.Bolts[i]; other.Of == b.Of && other.Purpose != card.LeaveAlone && other.Purpose != card.Panel {
+			return
+		}
+	}
+	c.Bolts = append(c.Bolts, b)
+}

@@ -1,0 +1,158 @@
+// Package plan says from a card and a bench what is needed for an oil change and
+// what is to be done, step by step:
+//
+//	plan(card, bench) -> plan    pure
+//
+// It holds no sentence: steps, cautions and gaps name entries of the word
+// catalogue.
+package plan
+
+import (
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/shown"
+	"tidysump/internal/wire"
+)
+
+// Plan is all that a person needs to know before the first bolt turns, and the
+// steps of the job.
+type Plan struct {
+	CardID   string
+	Name     string // make and model
+	Invented bool
+	Oils     []Oil
+	Bolts    []BoltSheet
+	Parts    []Item
+	Tools    []Item
+	Steps    []Step
+	Gaps     []Gap
+	Also     []Item // cleaned at some changes only; Count is 1 for those of today
+	Findings []finding.Finding
+
+	day *day
+}
+
+// Members names the plan's members.
+func (p *Plan) Members(m *wire.Members) {
+	m.String("card", &p.CardID)
+	m.String("name", &p.Name)
+	m.Bool("invented", &p.Invented)
+	wire.List(m, "oils", &p.Oils)
+	wire.List(m, "bolts", &p.Bolts)
+	wire.List(m, "parts", &p.Parts)
+	wire.List(m, "tools", &p.Tools)
+	wire.List(m, "steps", &p.Steps)
+	wire.List(m, "gaps", &p.Gaps)
+	wire.List(m, "also", &p.Also)
+	wire.Findings(m, "findings", &p.Findings)
+}
+
+// day is what is done today, as it follows from the card and the bench.
+type day struct {
+	card      *card.Card // with a fastener for whatever comes off: see withHolders
+	bench     *Bench
+	print     shown.Printer
+	circuits  []*card.Circuit  // done today
+	filters   []*card.Filter   // changed today
+	strainers []*card.Strainer // cleaned today
+}
+
+// planner makes the parts of a plan, one after the other.
+type planner struct {
+	*day
+	plan  *Plan
+	stage Stage // of the steps being made
+}
+
+// Make makes the plan of a card on a bench. The findings are those of the bench,
+// with places below "/bench"; when one of them refuses there is no plan.
+func Make(checked *card.Checked, b Bench) (*Plan, []finding.Finding) {
+	c := checked.Card()
+	if list := b.check(c); finding.Refused(list) {
+		return nil, finding.Below("/bench", list)
+	}
+	p := &planner{
+		day:  &day{card: withHolders(c), bench: &b, print: shown.Printer{System: b.System, Sources: c.Sources}},
+		plan: &Plan{CardID: c.ID, Name: c.Make + " " + c.Model, Invented: c.Invented, Findings: checked.Doubts()},
+	}
+	p.plan.day = p.day
+	p.choose()
+	p.oils()
+	p.bolts()
+	p.parts()
+	p.tools()
+	p.sequence()
+	return p.plan, nil
+}
+
+// choose settles which circuits, filters and strainers are done today.
+func (p *planner) choose() {
+	for i := range p.card.Circuits {
+		c := &p.card.Circuits[i]
+		if p.chosen(c) {
+			p.circuits = append(p.circuits, c)
+		}
+	}
+	for i := range p.card.Filters {
+		f := &p.card.Filters[i]
+		due := p.doing(f.Circuit) && !p.bench.KeepFilter
+		if f.Kind == card.Centrifugal {
+			due = p.also(f.EveryNth, f.Circuit, f.ID, "also.centrifugal", f.Place)
+		}
+		if due {
+			p.filters = append(p.filters, f)
+		}
+	}
+	for i := range p.card.Strain {
+		s := &p.card.Strain[i]
+		nth := s.EveryNth
+		for n := range p.card.Bolts {
+			if b := &p.card.Bolts[n]; b.Of == s.ID && b.Drains {
+				nth = 1 // it comes out with the drain, whatever the card says
+			}
+		}
+		if p.also(nth, s.Circuit, s.ID, "also.strainer", s.Place) {
+			p.strainers = append(p.strainers, s)
+		}
+	}
+}
+
+func (d *day) chosen(c *card.Circuit) bool {
+	if len(d.bench.Circuits) == 0 {
+		return c.EveryNth <= 1
+	}
+	for _, id := range d.bench.Circuits {
+		if id == c.ID {
+			return true
+		}
+	}
+	return false
+}
+
+// doing reports whether the circuit of that id is done today.
+func (d *day) doing(circuit string) bool {
+	for _, c := range d.circuits {
+		if c.ID == circuit {
+			return true
+		}
+	}
+	return false
+}
+
+// volume gives the figure of the volume due today: with the filter if it is
+// changed, and the other one only when the filter stays.
+func (d *day) volume(c *card.Circuit) *card.Figure {
+	if d.filterChanged(c.ID) {
+		return c.WithFilt
+	}
+	return c.OilOnly
+}
+
+func (d *day) filterChanged(circuit string) bool {
+	for _, f := range d.filters {
+		if f.Circuit == circuit && f.Kind != card.Centrifugal {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,169 @@
+// Package plantest draws cards and benches for the property tests of plans and of
+// what follows from them, and checks that their words are in the catalogue.
+package plantest
+
+import (
+	"slices"
+	"strconv"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/plan"
+	"tidysump/internal/quantity"
+	"tidysump/specs"
+)
+
+// Card draws a card that the check doesn't refuse: one to three oils, and
+// fasteners, filters and strainers in any combination, also in foolish ones.
+func Card(t *rapid.T) *card.Card {
+	c := &card.Card{Format: card.Format, Version: card.Version, ID: "drawn", Make: "Plainford", Model: "One",
+		Layout: card.WetSump, Sources: []card.Source{{ID: "book", Title: "book"}}}
+	ids := []string{""}
+	for i := range rapid.IntRange(1, 3).Draw(t, "circuits") {
+		r := drawCircuit(t, "oil"+strconv.Itoa(i))
+		c.Circuits = append(c.Circuits, r)
+		ids = append(ids, r.ID)
+	}
+	circuit := rapid.SampledFrom(ids[1:])
+	holders := []string{""}
+	for i := range rapid.IntRange(0, 2).Draw(t, "filters") {
+		f := card.Filter{ID: "filter" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"),
+			Kind: Pick(t, "kind", "spin-on", "cartridge", card.Centrifugal), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"),
+			Mount: Pick(t, "mount", "", "up", "sideways", "down"), Seals: drawSeals(t)}
+		c.Filters = append(c.Filters, f)
+		holders = append(holders, f.ID)
+	}
+	for i := range rapid.IntRange(0, 2).Draw(t, "strainers") {
+		s := card.Strainer{ID: "mesh" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"), Seals: drawSeals(t)}
+		c.Strain = append(c.Strain, s)
+		holders = append(holders, s.ID)
+	}
+	for i := range rapid.IntRange(0, 6).Draw(t, "bolts") {
+		c.Bolts = append(c.Bolts, drawBolt(t, "bolt"+strconv.Itoa(i), ids, holders))
+	}
+	c.Interval.Distance = drawFigure(t, "interval", "km", 6000)
+	if list := card.Check(c); finding.Refused(list) {
+		t.Fatalf("the drawn card is refused: %v", list)
+	}
+	return c
+}
+
+func drawCircuit(t *rapid.T, id string) card.Circuit {
+	r := card.Circuit{ID: id, WetClutch: rapid.Bool().Draw(t, "wet"),
+		Role:     rapid.SampledFrom([]card.Role{card.EngineOil, card.GearboxOil, card.PrimaryOil, card.FinalDrive}).Draw(t, "role"),
+		OilOnly:  drawFigure(t, "oil only", "L", 2),
+		WithFilt: drawFigure(t, "with filter", "US qt", 2.5),
+		EveryNth: rapid.IntRange(0, 2).Draw(t, "nth"),
+		Level: card.Level{
+			Device: Pick(t, "device", "", "window", "stick-resting", "stick-screwed", "stick-pushed", "hole", "measured"),
+			State:  Pick(t, "state", "", "cold", "warm", "hot"),
+			Stance: Pick(t, "stance", "", "upright", "side-stand", "centre-stand"),
+			Where:  Pick(t, "where", "", "on the left"),
+		}}
+	if rapid.Bool().Draw(t, "grade") {
+		r.Oil = card.OilNeed{Grades: []string{"10W-40"}, Standing: card.FromManual, Source: "book"}
+	}
+	return r
+}
+
+func drawBolt(t *rapid.T, id string, circuits, holders []string) card.Bolt {
+	b := card.Bolt{ID: id, Circuit: rapid.SampledFrom(circuits).Draw(t, "circuit"), Of: rapid.SampledFrom(holders).Draw(t, "of"),
+		Purpose: rapid.SampledFrom([]card.Purpose{card.DrainPlug, card.StrainerCap, card.FilterCover, card.FilterCanned,
+			card.FillerCap, card.LevelScrew, card.Panel, card.LeaveAlone}).Draw(t, "purpose"),
+		Count: rapid.IntRange(0, 4).Draw(t, "count"), Drains: rapid.Bool().Draw(t, "drains"), Magnet: rapid.Bool().Draw(t, "magnet"),
+		Order:  Pick(t, "order", "", "top, bottom"),
+		Drive:  Pick(t, "drive", "", "hexagon", "hexagon-key", "six-lobe", "hand", "strap"),
+		Place:  Pick(t, "place", "", "below"),
+		Size:   drawFigure(t, "size", "mm", 17),
+		Torque: drawFigure(t, "torque", "N·m", 25)}
+	if seals := drawSeals(t); len(seals) > 0 {
+		b.Seal = &seals[0]
+	}
+	return b
+}
+
+func drawSeals(t *rapid.T) []card.Seal {
+	if !rapid.Bool().Draw(t, "seal") {
+		return nil
+	}
+	kind := Pick(t, "seal kind", "flat-aluminium", "flat-copper", "folded", "bonded", "o-ring", "paper", "fibre", "square-ring")
+	return []card.Seal{{Kind: kind, Inner: drawFigure(t, "inner", "mm", 12), Outer: drawFigure(t, "outer", "mm", 16)}}
+}
+
+// drawFigure draws a figure that is absent, unknown, single or a range.
+func drawFigure(t *rapid.T, label, unit string, value float64) *card.Figure {
+	f := &card.Figure{Value: value, Unit: unit, Standing: card.FromManual, Source: "book"}
+	switch rapid.IntRange(0, 3).Draw(t, label) {
+	case 0:
+		return nil
+	case 1:
+		return &card.Figure{Standing: card.Unknown}
+	case 2:
+		f.To = value * 1.25
+	}
+	return f
+}
+
+// Pick draws one of some words.
+func Pick(t *rapid.T, label string, words ...string) string {
+	return rapid.SampledFrom(words).Draw(t, label)
+}
+
+// Bench draws a bench of that card.
+func Bench(t *rapid.T, c *card.Card) plan.Bench {
+	b := plan.Bench{KeepFilter: rapid.Bool().Draw(t, "keep filter"),
+		System: rapid.SampledFrom([]quantity.System{"", quantity.Metric, quantity.US, quantity.Imperial}).Draw(t, "system"),
+		Place:  rapid.SampledFrom([]plan.Place{"", plan.Garage, plan.Roadside}).Draw(t, "place")}
+	for _, r := range c.Circuits {
+		if rapid.Bool().Draw(t, "does "+r.ID) {
+			b.Circuits = append(b.Circuits, r.ID)
+		}
+	}
+	for _, s := range c.Strain {
+		drains := slices.ContainsFunc(c.Bolts, func(b card.Bolt) bool { return b.Of == s.ID && b.Drains })
+		if s.EveryNth > 1 && !drains && rapid.Bool().Draw(t, "also "+s.ID) {
+			b.Also = append(b.Also, s.ID)
+		}
+	}
+	for _, f := range c.Filters {
+		if f.Kind == card.Centrifugal && f.EveryNth > 1 && rapid.Bool().Draw(t, "also "+f.ID) {
+			b.Also = append(b.Also, f.ID)
+		}
+	}
+	return b
+}
+
+// Sample reads one of the sample cards.
+func Sample(t testing.TB, name string) *card.Card {
+	t.Helper()
+	c, list := card.Read(specs.Cards()[name+".json"])
+	if len(list) > 0 {
+		t.Fatalf("%s: %v", name, list)
+	}
+	return c
+}
+
+// Plans runs a check over the plans of drawn cards and benches.
+func Plans(t *testing.T, check func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan)) {
+	rapid.Check(t, func(t *rapid.T) {
+		c := Card(t)
+		b := Bench(t, c)
+		p, list := Made(c, b)
+		if p == nil {
+			t.Fatalf("no plan: %v", list)
+		}
+		check(t, c, b, p)
+	})
+}
+
+// Made makes the plan of a card that is checked first.
+func Made(c *card.Card, b plan.Bench) (*plan.Plan, []finding.Finding) {
+	checked, list := card.Accept(c)
+	if checked == nil {
+		return nil, list
+	}
+	return plan.Make(checked, b)
+}

@@ -1,0 +1,144 @@
+package plan
+
+// recipe is what a step always brings with it: the readings it asks for, the
+// figures it shows, the cautions before it, the calculations that answer what it
+// raises, the timers it starts, and whether the job should not go on without it or it comes after the job. The word is its id in the catalogue ("step.<word>").
+type recipe struct {
+	word    string
+	must    bool
+	after   bool
+	perOil  bool // said once of each oil: with one oil, its id is left out of the step's
+	warns   []string
+	figures []string
+	asks    []string
+	helps   []string
+	timers  []string
+	look    []string // signs asked for, where it looks at what came out
+	sums    bool     // it sums up what was seen
+	pours   bool     // an oil goes in for the first time
+	finds   bool     // the level is read before anything is drained
+	runs    bool     // the engine is started for good, or the bike is ridden
+}
+
+// What a step that looks asks for: at the oil, and at what caught the bits.
+var (
+	signsOfBits = []string{"found", "size", "amount", "colour", "noise", "lamp", "more", "firstService"}
+	signsOfOil  = []string{"oil", "found", "size", "amount", "colour", "noise", "lamp", "more", "firstService"}
+)
+
+// recipes are the steps of the job, in the order of the trade: common
+// practice, no source, except where a figure says otherwise. Which of them a
+// job has, and for which circuits and fasteners, is settled in sequence.go.
+var recipes = []recipe{
+	// Ready: the bike known, everything laid out, nothing that can fall or burn.
+	{word: "identify", asks: []string{AskOdometer, AskHours}},
+	{word: "lay-out"},
+	{word: "check-oil", must: true, figures: []string{"grade", "due"}, helps: []string{"oil-suits", "bottles"}},
+	{word: "stand", warns: []string{"traffic", "bike-falls"}},
+	{word: "look-round"},
+	{word: "panel-off", figures: []string{"size"}},
+	{word: "wash"},
+	{word: "free-filler", must: true},
+	{word: "name-plugs", must: true},
+	{word: "guard", warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
+	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
+	{word: "level-found", finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "peek-off", warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "peek-on", must: true},
+	{word: "warm-up", warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}, helps: []string{"cool"}},
+	{word: "level-found-hot", finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
+	// Drain: every opening of the circuits of the day, and no other.
+	{word: "tray", perOil: true},
+	{word: "tray-unknown", perOil: true},
+	{word: "open-drain-plug", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cap", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cover", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "run-out", perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
+	{word: "strainer-out", must: true},
+	{word: "filter-off-spin-on", warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cartridge", warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cap", warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-centrifugal", warns: []string{"hot-oil"}},
+	{word: "old-ring", must: true, warns: []string{"ring-twice"}},
+	// Look: what oil, plug and filter say, before anything is wiped.
+	{word: "look-oil", look: signsOfOil, perOil: true},
+	{word: "look-magnet", look: signsOfBits},
+	{word: "look-strainer", look: signsOfBits},
+	{word: "look-filter", look: signsOfBits},
+	{word: "look-rotor", look: signsOfBits},
+	{word: "measure", figures: []string{"due"}, asks: []string{AskDrained}},
+	{word: "decide", must: true, sums: true, helps: []string{"debris"}},
+	// Close: everything that was opened, closed again and tightened once.
+	{word: "clean-seats"},
+	{word: "strainer-in", warns: []string{"solvent"}},
+	{word: "tighten", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "tighten-several", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "tighten-in-order", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "prepare-spin-on"},
+	{word: "prepare-cartridge", warns: []string{"element-backwards"}},
+	{word: "prepare-centrifugal", warns: []string{"solvent", "crank-hole"}},
+	{word: "filter-on", must: true, warns: []string{"ring-twice", "torque-unknown"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "dry-base", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
+	{word: "count", must: true},
+	// Fill: most of it before the first start, the rest by the level.
+	{word: "pour", must: true, pours: true, figures: []string{"first-pour", "due"}, asks: []string{AskPoured}, helps: []string{"first-fill", "bottles"}},
+	{word: "pour-all", must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}, helps: []string{"bottles"}},
+	{word: "pour-unknown", must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}},
+	{word: "level-cover-off", must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "level-cover-on", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "level-plug-off", must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "level-plug-on", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "caps-on", must: true},
+	{word: "filler-on", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "first-start", must: true, runs: true, warns: []string{"carbon-monoxide", "oil-lamp"}, timers: []string{TimeIdle}},
+	{word: "top-up", must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "second-start", warns: []string{"carbon-monoxide"}},
+	// Settle: dry, ridden, level right, waste away, written down.
+	{word: "leak-look", must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
+	{word: "ride", runs: true, warns: []string{"oil-on-tyre"}},
+	{word: "panel-on", must: true, figures: []string{"torque"}},
+	{word: "waste", warns: []string{"children", "never-ground"}},
+	{word: "write-down", figures: []string{"interval-distance", "interval-time", "interval-hours"}},
+	{word: "second-look", after: true, warns: []string{"hot-engine"}, asks: []string{AskLeak, AskLevel}},
+}
+
+// tightening are the calculations about a fastener that is closed.
+var tightening = []string{"wrench", "torque-check", "torque-guess"}
+
+func recipeOf(word string) *recipe {
+	for i := range recipes {
+		if recipes[i].word == word {
+			return &recipes[i]
+		}
+	}
+	return nil
+}
+
+// signals gives each caution its signal word. A caution about things and not
+// about people is a NOTICE. "hot-oil" is raised where the oil is read hot.
+var signals = []struct {
+	signal Signal
+	words  []string
+}{
+	{Danger, []string{"carbon-monoxide", "traffic"}},
+	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop"}},
+	{Caution, []string{"hot-oil", "hot-engine", "used-oil-skin", "eyes", "solvent"}},
+}
+
+func signalOf(word string) Signal {
+	for _, s := range signals {
+		for _, w := range s.words {
+			if w == word {
+				return s.signal
+			}
+		}
+	}
+	return Notice
+}

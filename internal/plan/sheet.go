@@ -1,0 +1,171 @@
+package plan
+
+import (
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/shown"
+	"tidysump/internal/wire"
+)
+
+// Oil is the sheet of one circuit: what goes in and how much.
+type Oil struct {
+	Circuit string
+	Role    string // word id
+	Today   bool
+	// Due is the volume for today; Figures are the others on the card.
+	Due     shown.Figure
+	Figures []shown.Figure
+	Grades  []string
+	Marks   []string
+	Service string
+	Need    shown.Figure // the standing of grade and mark
+}
+
+// Members names the sheet's members.
+func (o *Oil) Members(m *wire.Members) {
+	m.String("circuit", &o.Circuit)
+	m.String("role", &o.Role)
+	m.Bool("today", &o.Today)
+	m.Object("due", &o.Due)
+	wire.List(m, "figures", &o.Figures)
+	wire.Texts(m, "grades", &o.Grades)
+	wire.Texts(m, "marks", &o.Marks)
+	m.String("service", &o.Service)
+	m.Object("need", &o.Need)
+}
+
+func (p *planner) oils() {
+	for i := range p.card.Circuits {
+		c := &p.card.Circuits[i]
+		o := Oil{Circuit: c.ID, Role: "role." + string(c.Role), Today: p.doing(c.ID),
+			Due:    p.print.Card("due", p.volume(c), "volume"),
+			Grades: c.Oil.Grades, Marks: c.Oil.Marks, Service: c.Oil.Service, Need: p.need(c)}
+		switch {
+		case p.filterChanged(c.ID):
+			o.Figures = append(o.Figures, p.print.Card("oil-only", c.OilOnly, "volume"))
+		case p.hasFilter(c.ID):
+			o.Figures = append(o.Figures, p.print.Card("with-filter", c.WithFilt, "volume"))
+		}
+		if c.Dry.Known() {
+			o.Figures = append(o.Figures, p.print.Card("dry", c.Dry, "volume"))
+		}
+		if p.doing(c.ID) {
+			if o.Due.Standing == card.Unknown {
+				p.gap("volume", "volume", o.Role, "")
+			}
+			if o.Need.Standing == card.Unknown {
+				p.gap("grade", "grade", o.Role, "")
+			}
+			p.levelGaps(c, o.Role)
+		}
+		p.plan.Oils = append(p.plan.Oils, o)
+	}
+}
+
+func (d *day) hasFilter(circuit string) bool {
+	for _, f := range d.card.Filters {
+		if f.Circuit == circuit && f.Kind != card.Centrifugal {
+			return true
+		}
+	}
+	return false
+}
+
+// need is the grade and mark the card asks for, as a shown figure.
+func (d *day) need(c *card.Circuit) shown.Figure {
+	s := shown.Figure{Name: "figure.grade", Standing: card.Unknown, Lookup: "lookup.grade"}
+	if len(c.Oil.Grades) == 0 || c.Oil.Standing == card.Unknown {
+		return s
+	}
+	text := strings.Join(c.Oil.Grades, " / ")
+	if len(c.Oil.Marks) > 0 {
+		text += " · JASO " + strings.Join(c.Oil.Marks, " / ")
+	}
+	if c.Oil.Service != "" {
+		text += " · API " + c.Oil.Service
+	}
+	return shown.Figure{Name: s.Name, Texts: []string{text}, Standing: c.Oil.Standing,
+		Source: d.print.Title(c.Oil.Source), Page: c.Oil.Page, Method: c.Oil.Method}
+}
+
+// BoltSheet is the sheet of one fastener.
+type BoltSheet struct {
+	ID      string
+	Purpose string // word id
+	Place   string
+	Count   int
+	Thread  string
+	Drive   string // word id
+	Size    shown.Figure
+	Torque  shown.Figure
+	Turn    *shown.Figure
+	Seal    string // word id of the kind
+	SealFor string // its size, "12 × 16 × 1.5 mm"
+	Today   bool   // turned today
+	Leave   bool   // to be left alone today
+}
+
+// Members names the sheet's members.
+func (b *BoltSheet) Members(m *wire.Members) {
+	m.String("id", &b.ID)
+	m.String("purpose", &b.Purpose)
+	m.String("place", &b.Place)
+	m.Int("count", &b.Count)
+	m.String("thread", &b.Thread)
+	m.String("drive", &b.Drive)
+	m.Object("size", &b.Size)
+	m.Object("torque", &b.Torque)
+	wire.Optional(m, "turn", &b.Turn)
+	m.String("seal", &b.Seal)
+	m.String("sealSize", &b.SealFor)
+	m.Bool("today", &b.Today)
+	m.Bool("leave", &b.Leave)
+}
+
+func (p *planner) bolts() {
+	for i := range p.card.Bolts {
+		b := &p.card.Bolts[i]
+		s := BoltSheet{ID: b.ID, Purpose: "purpose." + string(b.Purpose), Place: b.Place, Count: b.Number(),
+			Thread: b.Thread, Size: p.print.Card("size", b.Size, "size"), Torque: p.print.Card("torque", b.Torque, "torque"),
+			Today: p.turned(b), Leave: p.left(b)}
+		if b.Drive != "" {
+			s.Drive = "drive." + b.Drive
+		}
+		if b.Turn != nil {
+			turn := p.print.Card("turn", b.Turn, "turn")
+			s.Turn = &turn
+		}
+		if b.Seal != nil {
+			s.Seal, s.SealFor = "seal."+b.Seal.Kind, sealSize(b.Seal)
+		}
+		if s.Today && wrenched(b) && b.Purpose != card.Panel {
+			p.boltGaps(b, s.Purpose)
+		}
+		p.plan.Bolts = append(p.plan.Bolts, s)
+	}
+}
+
+// sealSize gives "12 × 16 × 1.5 mm", inner × outer × thickness; "" unless the
+// inner diameter and one more are known.
+func sealSize(s *card.Seal) string {
+	inner, ok := s.Inner.Amount()
+	if !ok {
+		return ""
+	}
+	parts := []string{number(inner.Print("mm"))}
+	for _, f := range []*card.Figure{s.Outer, s.Thickness} {
+		if a, ok := f.Amount(); ok {
+			parts = append(parts, number(a.Print("mm")))
+		}
+	}
+	if len(parts) < 2 {
+		return ""
+	}
+	return strings.Join(parts, " × ") + " mm"
+}
+
+func number(s string) string {
+	n, _, _ := strings.Cut(s, " ")
+	return n
+}

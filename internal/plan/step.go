@@ -1,0 +1,143 @@
+package plan
+
+import (
+	"tidysump/internal/shown"
+	"tidysump/internal/wire"
+)
+
+// Stage is one of the seven stages of the job.
+type Stage string
+
+// The stages, in order.
+const (
+	Ready  Stage = "ready"
+	Warm   Stage = "warm"
+	Drain  Stage = "drain"
+	Look   Stage = "look"
+	Close  Stage = "close"
+	Fill   Stage = "fill"
+	Settle Stage = "settle"
+)
+
+// Stages lists the stages in order.
+var Stages = []Stage{Ready, Warm, Drain, Look, Close, Fill, Settle}
+
+// Signal is a signal word in the sense of ANSI Z535.4 and ISO 3864-2.
+type Signal string
+
+// The signal words: Danger will, Warning could kill or injure seriously,
+// Caution could injure slightly, Notice is about things and not about people.
+const (
+	Danger  Signal = "DANGER"
+	Warning Signal = "WARNING"
+	Caution Signal = "CAUTION"
+	Notice  Signal = "NOTICE"
+)
+
+// Warn is a caution of a step: its signal word and the word id of its text.
+type Warn struct {
+	Signal Signal
+	Word   string
+}
+
+// CautionOf gives the caution of that word, a word id without "caution.".
+func CautionOf(word string) Warn { return Warn{signalOf(word), "caution." + word} }
+
+// Members names the members of a caution.
+func (w *Warn) Members(m *wire.Members) {
+	wire.Text(m, "signal", &w.Signal)
+	m.String("word", &w.Word)
+}
+
+// What a step may ask to be written down.
+const (
+	AskOdometer = "odometer"
+	AskLevel    = "level"
+	AskDrained  = "drained"
+	AskPoured   = "poured"
+	AskTorque   = "torque"
+	AskLeak     = "leak"
+
+	AskTemperature = "temperature" // of the oil
+	AskHours       = "hours"       // of running, where the card counts those
+)
+
+// Ask is a reading that a step asks for.
+type Ask struct {
+	What   string
+	Of     string // id of the circuit or fastener it belongs to
+	Unit   string // taken when none is typed
+	Choice []string
+	// Gauge: a level that may also be read as a share of the band between the
+	// marks.
+	Gauge *Gauge
+}
+
+// Members names the members of a reading asked for.
+func (a *Ask) Members(m *wire.Members) {
+	m.String("what", &a.What)
+	m.String("of", &a.Of)
+	m.String("unit", &a.Unit)
+	wire.Texts(m, "choice", &a.Choice)
+	wire.Optional(m, "gauge", &a.Gauge)
+}
+
+// leaks are the answers to "is it dry".
+var leaks = []string{"dry", "residue", "drop"}
+
+// Leaking is the one that keeps a job open.
+const Leaking = "drop"
+
+// levels are the answers to "where does the oil stand", from the top as on the
+// gauge.
+var levels = []string{"above", "high", "middle", "low", "below"}
+
+// holeLevels are the answers at a level hole, which has no marks.
+var holeLevels = []string{"runs-out", "at-edge", "under-edge"}
+
+// Step is one step of the job. Word names its texts in the catalogue: the
+// title, what to do (".do") and why (".why"); Values fill their placeholders,
+// and a value that begins with "@" is itself a word id.
+type Step struct {
+	ID      string
+	Stage   Stage
+	Word    string
+	Values  map[string]string
+	Warns   []Warn
+	Figures []shown.Figure
+	Asks    []Ask
+	Helps   []Help
+	Timers  []Timer
+	// Look are the names of the signs that the step asks for, where it looks at
+	// what came out; Sums says that it sums up what was seen.
+	Look []string
+	Sums bool
+	// Must: the job should not go on without it, and the record tells when it
+	// was finished without it.
+	Must bool
+	// After: it comes when the job is finished and the bike was ridden.
+	After bool
+
+	// What a replay has to know of it, and nobody has to read.
+
+	Pours string // id of the circuit whose oil goes in for the first time
+	Finds bool   // a level asked for is the one before anything was drained
+	Runs  bool   // the engine runs or the bike is ridden
+}
+
+// Members names the step's members.
+func (s *Step) Members(m *wire.Members) {
+	m.String("id", &s.ID)
+	wire.Text(m, "stage", &s.Stage)
+	m.String("word", &s.Word)
+	m.TextMap("values", &s.Values)
+	wire.List(m, "warns", &s.Warns)
+	wire.List(m, "figures", &s.Figures)
+	wire.List(m, "asks", &s.Asks)
+	wire.List(m, "helps", &s.Helps)
+	wire.List(m, "timers", &s.Timers)
+	m.Bool("must", &s.Must)
+	wire.Texts(m, "look", &s.Look)
+	m.Bool("sums", &s.Sums)
+	m.Bool("after", &s.After)
+}

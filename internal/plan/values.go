@@ -1,0 +1,120 @@
+package plan
+
+import (
+	"strconv"
+	"strings"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+)
+
+// values fills the placeholders that a step's sentences may have.
+func (p *planner) values(word string, on subject) map[string]string {
+	switch {
+	case on.circuit != nil:
+		return p.circuitValues(word, on.circuit)
+	case on.bolt != nil:
+		return p.boltValues(on.bolt)
+	case on.filter != nil:
+		return p.filterValues(on.filter)
+	case on.strain != nil:
+		return finding.Values("place", on.strain.Place)
+	}
+	return p.plainValues(word)
+}
+
+func (d *day) circuitValues(word string, c *card.Circuit) map[string]string {
+	v := finding.Values(
+		"of", "@role."+string(c.Role),
+		"where", orWord(c.Level.Where, "not-known"),
+		"device", idOr("device.", c.Level.Device),
+		"state", idOr("state.", c.Level.State),
+		"stance", idOr("stance.", c.Level.Stance),
+	)
+	if due := d.print.Card("due", d.volume(c), "volume"); len(due.Texts) > 0 {
+		v["volume"], v["first"] = due.First(), d.firstPour(c).First()
+	}
+	if word == "tray" {
+		v["volume"], _ = d.tray(c)
+	}
+	return v
+}
+
+func (d *day) boltValues(b *card.Bolt) map[string]string {
+	v := finding.Values(
+		"of", "@not-known",
+		"purpose", "@purpose."+string(b.Purpose),
+		"place", b.Place,
+		"drive", idOr("drive.", b.Drive),
+		"thread", orWord(b.Thread, "not-known"),
+		"seal", "@seal.none",
+		"count", strconv.Itoa(b.Number()),
+	)
+	if b.Order != "" {
+		v["order"] = b.Order
+	}
+	if b.Seal != nil {
+		v["seal"] = "@seal." + b.Seal.Kind
+	}
+	if c := d.card.Circuit(b.Circuit); c != nil {
+		v["of"] = "@role." + string(c.Role)
+	}
+	return v
+}
+
+func (d *day) filterValues(f *card.Filter) map[string]string {
+	return finding.Values("place", f.Place, "mount", idOr("mount.", f.Mount), "screws", strconv.Itoa(d.coverScrews(f)))
+}
+
+// plainValues are those of the steps that are about no single thing.
+func (p *planner) plainValues(word string) map[string]string {
+	switch word {
+	case "identify":
+		return finding.Values("bike", p.plan.Name)
+	case "free-filler":
+		return finding.Values("places", p.namesOf(p.fills))
+	case "wash":
+		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool { return p.opened(b) || p.fills(b) }))
+	case "caps-on":
+		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool {
+			return b.Purpose == card.FillerCap && p.fills(b) && byHand(b)
+		}))
+	case "name-plugs":
+		return finding.Values("places", p.namesOf(p.named), "leave", p.namesOf(p.left))
+	case "count":
+		n := 0
+		for _, b := range p.boltsWhere(p.opened) {
+			n += b.Number()
+		}
+		return finding.Values("count", strconv.Itoa(n), "places", p.namesOf(p.opened))
+	}
+	return nil
+}
+
+// namesOf names the places of fasteners, for a sentence.
+func (d *day) namesOf(want func(*card.Bolt) bool) string {
+	var names []string
+	for _, b := range d.boltsWhere(want) {
+		if b.Place != "" && (len(names) == 0 || names[len(names)-1] != b.Place) {
+			names = append(names, b.Place)
+		}
+	}
+	if len(names) == 0 {
+		return "@none-on-card"
+	}
+	return strings.Join(names, "; ")
+}
+
+func orWord(text, word string) string {
+	if text == "" {
+		return "@" + word
+	}
+	return text
+}
+
+func idOr(prefix, id string) string {
+	if id == "" {
+		return "@not-known"
+	}
+	return "@" + prefix + id
+}

@@ -1,0 +1,69 @@
+package shown
+
+import (
+	"math"
+	"tidysump/internal/card"
+	"tidysump/internal/quantity"
+)
+
+// Printer prints figures for a person of that system of units. Sources are those
+// of the card whose figures it prints.
+type Printer struct {
+	System  quantity.System
+	Sources []card.Source
+}
+
+// Card prepares a card's figure; nil is one that is not known. lookup is the word
+// id, without "lookup.", of the place in a manual where such a figure stands.
+func (p *Printer) Card(name string, f *card.Figure, lookup string) Figure {
+	s := Unknown(name, lookup)
+	if f == nil {
+		return s
+	}
+	s.Source, s.Page, s.Method, s.Kept = p.Title(f.Source), f.Page, f.Method, f.Kept
+	low, ok := f.Amount()
+	if !ok {
+		return s
+	}
+	s.Standing, s.Lookup = f.Standing, ""
+	s.Texts = low.Show(p.System)
+	if high, ranged := f.Upper(); ranged {
+		s.Texts = quantity.Join(s.Texts, high.Show(p.System))
+	}
+	return s
+}
+
+// Texts prints a value that is given in that unit's base, with so many digits.
+func (p *Printer) Texts(base float64, unit string, digits int) []string {
+	return amount(base, unit, digits).Show(p.System)
+}
+
+// Between is Texts of a range, or of one value where its ends look the same.
+func (p *Printer) Between(low, high float64, unit string, digits int) []string {
+	return quantity.Between(amount(low, unit, digits), amount(high, unit, digits), p.System)
+}
+
+func amount(base float64, unit string, digits int) quantity.Amount {
+	u, _ := quantity.Find(unit)
+	return quantity.Amount{Kind: u.Kind, Base: base, Unit: u.ID, Digits: digits}
+}
+
+// Title gives the title of a source by its id; "" when the card has none of it.
+func (p *Printer) Title(source string) string {
+	for _, s := range p.Sources {
+		if s.ID == source {
+			return s.Title
+		}
+	}
+	return ""
+}
+
+// Litres prints a sum in L to the 10 mL that a jug can show.
+func (p *Printer) Litres(sum float64) []string {
+	return p.Texts(math.Round(sum*100)/100, "L", 6)
+}
+
+// Kilometres prints a distance in km with so many digits, whole ones at most.
+func (p *Printer) Kilometres(km float64, digits int) []string {
+	return p.Texts(math.Round(km), "km", digits)
+}
