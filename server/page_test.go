@@ -50,8 +50,8 @@ func TestPage_Budget(t *testing.T) {
 		paths []string
 	}{
 		{"first paint", 20_000, first},
-		{"core", 640_000, []string{s.URL("core.wasm")}},
-		{"all that is kept", 780_000, s.Precache()},
+		{"core", 680_000, []string{s.URL("core.wasm")}},
+		{"all that is kept", 860_000, s.Precache()},
 	}
 	for _, b := range budgets {
 		total := 0
