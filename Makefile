@@ -8,12 +8,12 @@ WASM_EXEC = $(shell go env GOROOT)/lib/wasm
 NODE_TEST := node --test --test-reporter=spec --test-timeout=180000
 
 .DELETE_ON_ERROR:
-.PHONY: serve test bench dist lighthouse pictures build core \
+.PHONY: serve test bench dist lighthouse pictures build site core \
 	check-go test-go test-wasm test-page test-browser clean
 
-# Builds the page and serves it on http://localhost:8080.
+# Builds the program and serves the page on http://localhost:8080.
 serve: build
-	build/server
+	build/tidysump
 
 # Everything that must hold before a change goes in.
 test: check-go test-go test-wasm test-page test-browser
@@ -25,7 +25,7 @@ bench: build
 # The site as files for a static host, in dist/.
 dist: build
 	rm -rf dist
-	build/server -export dist
+	build/tidysump -export dist
 
 # Scores of the built page; the report is build/lighthouse.html.
 lighthouse: build
@@ -37,9 +37,14 @@ pictures: $(NODE_MODULES)
 	$(MAKE) build
 	CHROMIUM="$$(.ci/chromium)" node static/test/draw-pictures.js site
 
-# The server's program and all that it builds the page from.
-build: core build/licences.txt $(NODE_MODULES)
-	go build -trimpath -o build/server ./server
+# build/tidysump: the one file to run, with the built site inside.
+build: site
+	CGO_ENABLED=0 go build -trimpath -tags=inside -ldflags='-s -w -buildid=' -o build/tidysump ./server
+
+# The built site as one archive, where the server's program takes it in.
+site: core build/licences.txt $(NODE_MODULES)
+	go build -trimpath -o build/builder ./server/build
+	build/builder
 
 # The core as WebAssembly, with the compiler's own glue beside it. Without
 # inlining (-l) it compresses a tenth smaller, with the older of Go's two garbage
@@ -91,4 +96,4 @@ test-browser: build
 
 # Takes away all that was built.
 clean:
-	rm -rf build dist static/node_modules
+	rm -rf build dist static/node_modules server/site.zip

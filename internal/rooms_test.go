@@ -43,8 +43,10 @@ var rooms = []struct {
 	{"specs", ""},
 	// The site's build, which knows no mechanic's room.
 	{"internal/site/slim", ""},
-	{"internal/site", "site/slim"},
+	{"internal/site", ""},
+	{"internal/site/build", "site site/slim"},
 	{"server", "core site specs"},
+	{"server/build", "core site/build specs"},
 	// For tests only.
 	{"internal/plan/plantest", "finding quantity card shown plan specs"},
 }

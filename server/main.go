@@ -1,5 +1,5 @@
-// Command server builds the page and serves it, together with the core's
-// operations at POST /api/{op}, computed natively.
+// Command server serves the built page, which it carries inside, together with the
+// core's operations at POST /api/{op}, computed natively.
 package main
 
 import (
@@ -19,10 +19,7 @@ func main() {
 func run() int {
 	p := Program{Out: os.Stdout}
 	flag.StringVar(&p.Addr, "addr", ":8080", "`address` to listen on")
-	flag.StringVar(&p.Static, "static", "static", "`folder` of the page's sources")
-	flag.StringVar(&p.Core, "core", "build/core.wasm", "`path` of the core; wasm_exec.js lies beside it")
-	flag.BoolVar(&p.Whole, "whole-core", false, "don't slim the core: for a version of Go that slimming doesn't know")
-	flag.StringVar(&p.Cache, "cache", "build/compressed", "`folder` that keeps compressed files between starts")
+	flag.StringVar(&p.Site, "site", "", "serve the built site in this `archive` in place of the one inside")
 	flag.StringVar(&p.Export, "export", "", "write the site into this `folder` and stop")
 	flag.Parse()
 

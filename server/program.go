@@ -1,12 +1,14 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
 	"io"
 	"net"
 	"net/http"
+	"os"
 	"syscall"
 	"time"
 
@@ -17,10 +19,7 @@ import (
 // Program is the server: its settings, and Run to run it.
 type Program struct {
 	Addr   string    // to listen on; ":0" picks a free port
-	Static string    // folder of the page's sources
-	Core   string    // path of core.wasm
-	Whole  bool      // leave the core as it is built, see site.Options.WholeCore
-	Cache  string    // folder that keeps compressed files; empty for none
+	Site   string    // path of a built site's archive; empty for the one inside
 	Export string    // folder to write the site into, in place of serving it
 	Out    io.Writer // where the line goes that says it listens
 }
@@ -28,16 +27,10 @@ type Program struct {
 // stopDeadline is how long requests under way may take to end after a stop.
 const stopDeadline = 5 * time.Second
 
-// Run builds the site and exports it, or serves it until ctx ends. It returns
-// nil after a stop that was asked for.
+// Run exports the site, or serves it until ctx ends. It returns nil after a stop
+// that was asked for.
 func (p Program) Run(ctx context.Context) error {
-	data, err := dataFiles(p.Core)
-	if err != nil {
-		return err
-	}
-	built, err := site.Build(site.Options{
-		Static: p.Static, Core: p.Core, WholeCore: p.Whole, Cache: p.Cache, Data: data, Fixed: fixedFiles(), Preload: firstScreen, Say: say,
-	})
+	built, err := p.site()
 	if err != nil {
 		return err
 	}
@@ -52,6 +45,26 @@ func (p Program) Run(ctx context.Context) error {
 		return err
 	}
 	return p.serve(ctx, listener, handler(built, core.Do))
+}
+
+// site returns the site to serve.
+func (p Program) site() (*site.Site, error) {
+	archive := inside
+	if p.Site != "" {
+		var err error
+		if archive, err = os.ReadFile(p.Site); err != nil {
+			return nil, err
+		}
+	}
+	if archive == nil {
+		return nil, errors.New("this program was built without a site inside: use `make build`, or name one with -site")
+	}
+	built, err := site.Read(archive)
+	if err != nil {
+		return nil, fmt.Errorf("%s is no built site: %w", cmp.Or(p.Site, "what lies inside"), err)
+	}
+	built.Say = say
+	return built, nil
 }
 
 // serve answers until ctx ends, then lets the requests under way finish.

@@ -12,9 +12,10 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
-	"sync"
 	"syscall"
 	"testing"
+
+	"tidysump/internal/site"
 )
 
 // asProgram makes the test binary behave as the program itself.
@@ -27,39 +28,27 @@ func TestMain(m *testing.M) {
 	os.Exit(m.Run())
 }
 
-// made runs make's target for the core once, so that the tests see what the
-// program is shipped with.
-var made = sync.OnceValues(func() ([]byte, error) {
-	return exec.Command("make", "-C", "..", "core").CombinedOutput()
-})
-
-// coreFiles returns the core's path, with what belongs to it beside it.
-func coreFiles(t *testing.T) string {
+// archive returns the path of a small site's archive.
+func archive(t *testing.T) string {
 	t.Helper()
-	if out, err := made(); err != nil {
-		t.Fatalf("%v: %s", err, out)
-	}
-	return "../build/core.wasm"
-}
-
-// compilersFile returns wasm_exec.js of the compiler in use.
-func compilersFile(t *testing.T) []byte {
-	t.Helper()
-	root, err := exec.Command("go", "env", "GOROOT").Output()
+	path := filepath.Join(t.TempDir(), "site.zip")
+	f, err := os.Create(path)
 	if err != nil {
 		t.Fatal(err)
 	}
-	body, err := os.ReadFile(filepath.Join(strings.TrimSpace(string(root)), "lib/wasm/wasm_exec.js"))
-	if err != nil {
+	defer f.Close()
+	small := site.Site{Version: "0123456789ab", Built: "2026-11-25"}
+	small.Add(&site.File{Path: "/", Type: "text/html; charset=utf-8", Sum: strings.Repeat("0", 64), Body: []byte("<!doctype html><title>Small</title>")})
+	if err := small.Write(f); err != nil {
 		t.Fatal(err)
 	}
-	return body
+	return path
 }
 
 // command is the program as a process of its own.
 func command(t *testing.T, args ...string) *exec.Cmd {
 	t.Helper()
-	args = append([]string{"-static", "../static", "-core", coreFiles(t), "-cache", "../build/compressed"}, args...)
+	args = append([]string{"-site", archive(t)}, args...)
 	c := exec.Command(os.Args[0], args...)
 	c.Env = append(os.Environ(), asProgram+"=1")
 	return c
@@ -115,20 +104,27 @@ func TestProgram_BusyPort(t *testing.T) {
 
 func TestProgram_Export(t *testing.T) {
 	dir := t.TempDir()
-	p := Program{Static: "../static", Core: coreFiles(t), Cache: "../build/compressed", Export: dir, Out: io.Discard}
+	p := Program{Site: archive(t), Export: dir, Out: io.Discard}
 	if err := p.Run(context.Background()); err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range []string{"index.html", "index.html.br", "sw.js", "headers.json"} {
+	for _, name := range []string{"index.html", "headers.json"} {
 		if _, err := os.Stat(filepath.Join(dir, name)); err != nil {
 			t.Error(err)
 		}
 	}
 }
 
-func TestProgram_NoSources(t *testing.T) {
-	p := Program{Static: t.TempDir(), Core: coreFiles(t), Out: io.Discard}
-	if err := p.Run(context.Background()); err == nil || !strings.Contains(err.Error(), "changelog.json") {
-		t.Errorf("without sources: %v", err)
+func TestProgram_NoSite(t *testing.T) {
+	missing := filepath.Join(t.TempDir(), "site.zip")
+	broken := filepath.Join(t.TempDir(), "broken.zip")
+	if err := os.WriteFile(broken, []byte("PK"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	for site, want := range map[string]string{missing: missing, broken: broken, "": "make build"} {
+		err := Program{Site: site, Out: io.Discard}.Run(context.Background())
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("with the site %q: %v, want %q", site, err, want)
+		}
 	}
 }

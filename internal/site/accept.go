@@ -13,7 +13,7 @@ func chooseEncoding(h http.Header, f *File) string {
 	weights := acceptedWeights(strings.Join(h.Values("Accept-Encoding"), ","))
 	best, bestWeight := "", weights.of("identity")
 	for _, token := range []string{"gzip", "br"} { // the smaller one last
-		if *f.form(token) == nil {
+		if *f.Form(token) == nil {
 			continue
 		}
 		if w := weights.of(token); w > 0 && w >= bestWeight {

@@ -1,15 +1,7 @@
-// Package site builds the page out of a static folder and serves it from
-// memory.
+// Package site serves a built page from memory.
 //
-// Build bundles the ES modules and the style sheet, minifies everything, names
-// every file but three by its content, tells the page, the core worker and the
-// service worker which names they belong to, and compresses the result once.
-// Handler serves it with its security headers; Export writes it to a folder for
-// a host that serves files.
-//
-// Names are the whole defence against a page that mixes versions: the page
-// bundle holds the URL of its worker and its data, the worker bundle holds the
-// URL of its core, and each URL holds a hash of what is behind it.
-//
-// The package knows nothing of motorcycles; data comes in as bytes.
+// A Site is every file of the page with its compressed forms. Handler serves it
+// with its security headers; Write and Read keep it as one archive, which the
+// program that serves it carries inside; Export writes it to a folder for a host
+// that serves files. Package build, below, makes one.
 package site

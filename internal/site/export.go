@@ -14,18 +14,9 @@ func (s *Site) Export(dir string) error {
 	headers := map[string]map[string]string{}
 	for _, f := range s.Files() {
 		headers[f.Path] = f.exportHeaders()
-		name := f.Path
-		if name == "/" {
-			name = indexName
-		}
-		if err := write(filepath.Join(dir, name), f.Body); err != nil {
-			return err
-		}
-		for _, e := range encodings {
-			if body := *f.form(e.token); body != nil {
-				if err := write(filepath.Join(dir, name+e.ext), body); err != nil {
-					return err
-				}
+		for name, body := range f.forms() {
+			if err := write(filepath.Join(dir, name), body); err != nil {
+				return err
 			}
 		}
 	}

@@ -1,72 +1,69 @@
 package site
 
 import (
-	"crypto/sha256"
-	"encoding/hex"
-	"fmt"
-	"path"
+	"iter"
 	"strings"
 )
+
+// IndexName is the name of the page's own file, which is served as "/".
+const IndexName = "index.html"
 
 // File is one file of the site in every form it is sent in.
 type File struct {
 	// Path is the URL path; "/" is the page itself.
-	Path string
+	Path string `json:"path"`
 	// Type is the media type, with charset where it is text.
-	Type string
+	Type string `json:"type"`
 	// Hashed says that the path holds a hash of the body, so that a copy of it
 	// never grows old.
-	Hashed bool
+	Hashed bool `json:"hashed,omitempty"`
+	// Sum is the SHA-256 of Body, 64 hex digits.
+	Sum string `json:"sum"`
 	// Body is the file as it is; Brotli and Gzip are nil where compressing it
 	// saves nothing.
-	Body, Brotli, Gzip []byte
-
-	sum string // 64 hex digits, SHA-256 of Body
+	Body   []byte `json:"-"`
+	Brotli []byte `json:"-"`
+	Gzip   []byte `json:"-"`
 }
 
-// mediaTypes are the kinds of files a site may hold; another one stops the build.
-var mediaTypes = map[string]string{
-	".css":         "text/css; charset=utf-8",
-	".html":        "text/html; charset=utf-8",
-	".js":          "text/javascript; charset=utf-8",
-	".json":        "application/json",
-	".png":         "image/png",
-	".svg":         "image/svg+xml",
-	".txt":         "text/plain; charset=utf-8",
-	".wasm":        "application/wasm",
-	".webmanifest": "application/manifest+json",
+// encoding is one form beside the body as it is.
+type encoding struct {
+	token string // as in Accept-Encoding
+	ext   string // of the file that holds it
 }
 
-// addHashed minifies a file and adds it under a name that holds its hash.
-func (s *Site) addHashed(name string, body []byte) error {
-	return s.add(name, body, true)
-}
+var encodings = []encoding{{"br", ".br"}, {"gzip", ".gz"}}
 
-// addFixed minifies a file and adds it under its own name: for the files that are
-// found by name.
-func (s *Site) addFixed(name string, body []byte) error {
-	return s.add(name, body, false)
-}
-
-func (s *Site) add(name string, body []byte, hashed bool) error {
-	ext := path.Ext(name)
-	kind, ok := mediaTypes[ext]
-	if !ok {
-		return fmt.Errorf("%s: a site has no files of this kind", name)
+// Form returns the place of the body in an encoding, "br" or "gzip"; "" is the
+// body as it is.
+func (f *File) Form(token string) *[]byte {
+	switch token {
+	case "br":
+		return &f.Brotli
+	case "gzip":
+		return &f.Gzip
 	}
-	body, err := minified(kind, body)
-	if err != nil {
-		return fmt.Errorf("%s: %w", name, err)
+	return &f.Body
+}
+
+// name is the name of the file in a folder or an archive.
+func (f *File) name() string {
+	if f.Path == "/" {
+		return IndexName
 	}
-	digest := sha256.Sum256(body)
-	f := &File{Path: "/" + name, Type: kind, Hashed: hashed, Body: body, sum: hex.EncodeToString(digest[:])}
-	switch {
-	case hashed:
-		f.Path = "/" + strings.TrimSuffix(name, ext) + "." + f.sum[:10] + ext
-	case name == indexName:
-		f.Path = "/"
+	return strings.TrimPrefix(f.Path, "/")
+}
+
+// forms gives each form that the file has, by name: the body as it is first.
+func (f *File) forms() iter.Seq2[string, []byte] {
+	return func(yield func(string, []byte) bool) {
+		if !yield(f.name(), f.Body) {
+			return
+		}
+		for _, e := range encodings {
+			if body := *f.Form(e.token); body != nil && !yield(f.name()+e.ext, body) {
+				return
+			}
+		}
 	}
-	s.files[f.Path] = f
-	s.names[name] = f.Path
-	return nil
 }

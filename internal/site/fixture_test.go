@@ -1,73 +1,51 @@
 package site
 
 import (
-	"maps"
+	"crypto/sha256"
+	"encoding/hex"
+	"net/http/httptest"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 )
 
-// small is a static folder with one file of each kind.
-var small = map[string]string{
-	"index.html": `<!doctype html><html lang="en"><head><title>Small</title>
-		<link rel="stylesheet" href="/style/index.css"><link rel="manifest" href="/manifest.webmanifest">
-		<script type="module" src="/app/main.js"></script></head><body><a href="#top">Top</a></body></html>`,
-	"app/main.js":                  `import { greet } from './greet.js'; greet(__FILES__);`,
-	"app/greet.js":                 `export const greet = (files) => console.log('greeting', files);`,
-	"app/core/worker.js":           `import 'wasm_exec.js'; fetch(__FILES__['core.wasm']);`,
-	"style/index.css":              `@import './paper.css';`,
-	"style/screens.css":            `.later { top: 0 }`,
-	"style/paper.css":              `body { color: #123456; }`,
-	"sw.js":                        `self.kept = __PRECACHE__; self.version = __VERSION__;`,
-	"manifest.webmanifest":         `{"name":"Small","icons":[{"src":"/icons/a.png"}],"screenshots":[{"src":"icons/screenshot-a.png"}]}`,
-	"changelog.json":               `[{"date":"2026-11-25"},{"date":"2026-10-01"}]`,
-	"icons/a.png":                  "not really a picture",
-	"icons/screenshot-a.png":       "nor is this",
-	"../core/core.wasm":            "\x00asm and so on and so on and so on and so on and so on",
-	"../core/wasm_exec.js":         `globalThis.fromTheCompiler = true;`,
-	"node_modules/unused/index.js": `throw 'never';`,
-}
+// corePath is where the small site has its largest file.
+const corePath = "/core.0123456789.wasm"
 
-// folder writes the small site with changes ("" takes a file away) and returns
-// options that build it.
-func folder(t *testing.T, changes map[string]string) Options {
-	t.Helper()
-	files := maps.Clone(small)
-	maps.Copy(files, changes)
-	dir := filepath.Join(t.TempDir(), "static")
-	for name, body := range files {
-		if body == "" {
-			continue
-		}
-		if err := write(filepath.Join(dir, name), []byte(body)); err != nil {
-			t.Fatal(err)
-		}
-	}
-	return Options{
-		Static: dir, Core: filepath.Join(dir, "../core/core.wasm"), WholeCore: true,
-		Data: map[string][]byte{"bikes.json": []byte(`[ "a bike" ]`)}, Preload: []string{"bikes.json"},
+// small is a site with one file of each kind: the page, one found by its name, one
+// with a hash in its name and compressed forms, and one that has no such form.
+func small() *Site {
+	s := &Site{
+		Version: "0123456789ab", Built: "2026-11-25",
 		Say: func(id string, values map[string]string) string { return id + " " + values["path"] },
 	}
-}
-
-// mustBuild builds the small site with changes.
-func mustBuild(t *testing.T, changes map[string]string) *Site {
-	t.Helper()
-	s, err := Build(folder(t, changes))
-	if err != nil {
-		t.Fatal(err)
+	for _, f := range []*File{
+		{Path: "/", Type: "text/html; charset=utf-8", Body: []byte("<!doctype html><title>Small</title>")},
+		{Path: "/sw.js", Type: "text/javascript; charset=utf-8", Body: []byte("self.kept = [];"), Brotli: []byte("kept, br")},
+		{
+			Path: corePath, Type: "application/wasm", Hashed: true, Body: []byte(strings.Repeat("\x00asm ", 20_000)),
+			Brotli: []byte(strings.Repeat("brotli", 10_000)), Gzip: []byte(strings.Repeat("gzip", 16_000)),
+		},
+		{Path: "/icons/a.0123456789.png", Type: "image/png", Hashed: true, Body: []byte("not really a picture")},
+	} {
+		sum := sha256.Sum256(f.Body)
+		f.Sum = hex.EncodeToString(sum[:])
+		s.Add(f)
 	}
 	return s
 }
 
-// body returns what the site has for a file of the static folder.
-func (s *Site) body(t *testing.T, name string) string {
-	t.Helper()
-	f := s.files[s.names[name]]
-	if f == nil {
-		t.Fatalf("the site has no %s", name)
+// ask sends one request with headers given as "Name: value".
+func ask(s *Site, method, path string, headers ...string) *httptest.ResponseRecorder {
+	r := httptest.NewRequest(method, path, nil)
+	for _, h := range headers {
+		name, value, _ := strings.Cut(h, ": ")
+		r.Header.Add(name, value)
 	}
-	return string(f.Body)
+	w := httptest.NewRecorder()
+	s.Handler().ServeHTTP(w, r)
+	return w
 }
 
 // mustRead reads a file.

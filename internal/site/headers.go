@@ -78,5 +78,5 @@ func (f *File) etag(token string) string {
 	if token != "" {
 		token = "-" + token
 	}
-	return `"` + f.sum[:16] + token + `"`
+	return `"` + f.Sum[:16] + token + `"`
 }

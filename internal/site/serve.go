@@ -20,7 +20,7 @@ func (s *Site) serve(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	path := r.URL.Path
-	if path == "/"+indexName {
+	if path == "/"+IndexName {
 		path = "/"
 	}
 	f, ok := s.files[path]
@@ -35,7 +35,7 @@ func (s *Site) serve(w http.ResponseWriter, r *http.Request) {
 // browser has it.
 func (f *File) serve(w http.ResponseWriter, r *http.Request) {
 	token := chooseEncoding(r.Header, f)
-	body, etag := *f.form(token), f.etag(token)
+	body, etag := *f.Form(token), f.etag(token)
 	for name, value := range f.headers(token) {
 		w.Header().Set(name, value)
 	}

@@ -2,53 +2,28 @@ package site
 
 import (
 	"bytes"
-	"compress/gzip"
 	"crypto/tls"
-	"io"
 	"net/http"
 	"net/http/httptest"
 	"strconv"
 	"strings"
 	"testing"
-
-	"github.com/andybalholm/brotli"
 )
 
-// ask sends one request with headers given as "Name: value".
-func ask(s *Site, method, path string, headers ...string) *httptest.ResponseRecorder {
-	r := httptest.NewRequest(method, path, nil)
-	for _, h := range headers {
-		name, value, _ := strings.Cut(h, ": ")
-		r.Header.Add(name, value)
-	}
-	w := httptest.NewRecorder()
-	s.Handler().ServeHTTP(w, r)
-	return w
-}
-
 func TestHandler_Encodings(t *testing.T) {
-	s := mustBuild(t, map[string]string{"../core/core.wasm": strings.Repeat("\x00asm ", 1000)})
-	path := s.URL("core.wasm")
-	plainBody := s.files[path].Body
+	s := small()
+	core := s.File(corePath)
 	tags := map[string]string{}
-	for encoding, open := range map[string]func(io.Reader) (io.Reader, error){
-		"":     func(r io.Reader) (io.Reader, error) { return r, nil },
-		"br":   func(r io.Reader) (io.Reader, error) { return brotli.NewReader(r), nil },
-		"gzip": func(r io.Reader) (io.Reader, error) { return gzip.NewReader(r) },
-	} {
-		w := ask(s, "GET", path, "Accept-Encoding: "+encoding)
+	for _, encoding := range []string{"", "br", "gzip"} {
+		w := ask(s, "GET", corePath, "Accept-Encoding: "+encoding)
 		if got := w.Header().Get("Content-Encoding"); got != encoding {
 			t.Errorf("asked for %q, got %q", encoding, got)
 		}
 		if got := w.Header().Get("Content-Length"); got != strconv.Itoa(w.Body.Len()) {
 			t.Errorf("%q: Content-Length %s for %d bytes", encoding, got, w.Body.Len())
 		}
-		r, err := open(w.Body)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if body, err := io.ReadAll(r); err != nil || !bytes.Equal(body, plainBody) {
-			t.Errorf("%q: another body (%v)", encoding, err)
+		if !bytes.Equal(w.Body.Bytes(), *core.Form(encoding)) {
+			t.Errorf("%q: another body", encoding)
 		}
 		tags[w.Header().Get("ETag")] = encoding
 	}
@@ -58,7 +33,7 @@ func TestHandler_Encodings(t *testing.T) {
 }
 
 func TestHandler_Headers(t *testing.T) {
-	s := mustBuild(t, nil)
+	s := small()
 	for _, c := range []struct{ path, name, want string }{
 		{"/", "Content-Type", "text/html; charset=utf-8"},
 		{"/", "Cache-Control", "no-cache"},
@@ -66,10 +41,9 @@ func TestHandler_Headers(t *testing.T) {
 		{"/?from=icon", "Content-Type", "text/html; charset=utf-8"},
 		{"/sw.js", "Cache-Control", "no-cache"},
 		{"/sw.js", "Content-Type", "text/javascript; charset=utf-8"},
-		{"/manifest.webmanifest", "Content-Type", "application/manifest+json"},
-		{s.URL("core.wasm"), "Content-Type", "application/wasm"},
-		{s.URL("core.wasm"), "Cache-Control", "public, max-age=31536000, immutable"},
-		{s.URL("core.wasm"), "Vary", "Accept-Encoding"},
+		{corePath, "Content-Type", "application/wasm"},
+		{corePath, "Cache-Control", "public, max-age=31536000, immutable"},
+		{corePath, "Vary", "Accept-Encoding"},
 		{"/", "X-Content-Type-Options", "nosniff"},
 		{"/nothing", "X-Content-Type-Options", "nosniff"},
 		{"/nothing", "Content-Type", "text/plain; charset=utf-8"},
@@ -80,9 +54,9 @@ func TestHandler_Headers(t *testing.T) {
 			t.Errorf("%s: %s = %q, want %q", c.path, c.name, got, c.want)
 		}
 	}
-	csp := ask(s, "GET", s.URL("app/core/worker.js")).Header().Get("Content-Security-Policy")
+	csp := ask(s, "GET", corePath).Header().Get("Content-Security-Policy")
 	if !strings.HasPrefix(csp, "default-src 'none'; script-src 'self' 'wasm-unsafe-eval';") || strings.Contains(csp, "unsafe-inline") {
-		t.Errorf("the worker's policy: %s", csp)
+		t.Errorf("the policy: %s", csp)
 	}
 }
 
@@ -90,20 +64,20 @@ func TestHandler_TransportSecurity(t *testing.T) {
 	r := httptest.NewRequest("GET", "/", nil)
 	r.TLS = &tls.ConnectionState{}
 	w := httptest.NewRecorder()
-	mustBuild(t, nil).Handler().ServeHTTP(w, r)
+	small().Handler().ServeHTTP(w, r)
 	if got := w.Header().Get("Strict-Transport-Security"); got != "max-age=63072000; includeSubDomains" {
 		t.Errorf("over TLS: %q", got)
 	}
 }
 
 func TestHandler_Answers(t *testing.T) {
-	s := mustBuild(t, nil)
+	s := small()
 	tag := ask(s, "GET", "/").Header().Get("ETag")
 	for _, c := range []struct {
 		name, method, path, header string
 		status, length             int
 	}{
-		{"get", "GET", "/", "", 200, len(s.body(t, "index.html"))},
+		{"get", "GET", "/", "", 200, len(s.File("/").Body)},
 		{"head", "HEAD", "/", "", 200, 0},
 		{"post", "POST", "/", "", 405, len("http.method /\n")},
 		{"put", "PUT", "/nothing", "", 405, len("http.method /nothing\n")},
@@ -114,7 +88,7 @@ func TestHandler_Answers(t *testing.T) {
 		{"known, weak", "GET", "/", "If-None-Match: W/" + tag, 304, 0},
 		{"known among others", "GET", "/", `If-None-Match: "x", ` + tag, 304, 0},
 		{"any", "HEAD", "/", "If-None-Match: *", 304, 0},
-		{"another", "GET", "/", `If-None-Match: "x"`, 200, len(s.body(t, "index.html"))},
+		{"another", "GET", "/", `If-None-Match: "x"`, 200, len(s.File("/").Body)},
 	} {
 		var headers []string
 		if c.header != "" {

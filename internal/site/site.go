@@ -1,44 +1,9 @@
 package site
 
 import (
-	"fmt"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
-
-	"tidysump/internal/site/slim"
 )
-
-// Options say what a site is built from.
-type Options struct {
-	// Static is the folder with index.html, sw.js, app/, style/, icons/ and
-	// node_modules/.
-	Static string
-	// Core is the path of core.wasm; wasm_exec.js of the compiler that made it
-	// lies beside it.
-	Core string
-	// WholeCore leaves the core's functions their names, 48 kB compressed: for a core
-	// that package slim can't slim.
-	WholeCore bool
-	// Data are files made elsewhere, by name ("bikes.json"); the page finds
-	// their URLs as __FILES__["data/bikes.json"].
-	Data map[string][]byte
-	// Fixed are files made elsewhere that the world finds under their own names
-	// at the root ("card.schema.json").
-	Fixed map[string][]byte
-	// Preload names the data files that the first screen can't do without.
-	Preload []string
-	// Cache is a folder that keeps compressed bytes from one build to the next;
-	// empty for none.
-	Cache string
-	// Built is the date shown beside the version, as YYYY-MM-DD; empty for the
-	// date of the newest entry in changelog.json.
-	Built string
-	// Say renders a sentence of the word catalogue: "http.not-found" {path} and
-	// "http.method" {path, method}.
-	Say func(id string, values map[string]string) string
-}
 
 // Site is a built page: every file with its bytes, ready to be served.
 type Site struct {
@@ -47,29 +12,23 @@ type Site struct {
 	Version string
 	// Built is the date shown beside the version, as YYYY-MM-DD.
 	Built string
-	// Say is Options.Say.
+	// Say renders a sentence of the word catalogue: "http.not-found" {path} and
+	// "http.method" {path, method}. Handler needs it.
 	Say func(id string, values map[string]string) string
 
-	files  map[string]*File  // by URL path
-	names  map[string]string // name in the static folder -> URL path
-	inputs []string          // what went into bundles, relative to the static folder
-	first  []string          // URL paths of the parts that the page's entry can't do without
+	files map[string]*File // by URL path
 }
 
-// Build makes the site. It fails on the first thing that is missing or does not
-// parse, and says which file it was.
-func Build(o Options) (*Site, error) {
-	s := &Site{Built: o.Built, Say: o.Say, files: map[string]*File{}, names: map[string]string{}}
-	for _, step := range []func(Options) error{
-		s.addCore, s.addData, s.addChangelog, s.addIcons,
-		s.addWorker, s.addStyle, s.addPage, s.addManifest, s.addIndex, s.addServiceWorker,
-	} {
-		if err := step(o); err != nil {
-			return nil, err
-		}
+// Add takes in a file, in place of one that had the same path.
+func (s *Site) Add(f *File) {
+	if s.files == nil {
+		s.files = map[string]*File{}
 	}
-	return s, s.compress(o.Cache)
+	s.files[f.Path] = f
 }
+
+// File returns the file under a URL path, nil if the site has none.
+func (s *Site) File(path string) *File { return s.files[path] }
 
 // Files returns every file of the site, ordered by path.
 func (s *Site) Files() []*File {
@@ -79,71 +38,4 @@ func (s *Site) Files() []*File {
 	}
 	slices.SortFunc(list, func(a, b *File) int { return strings.Compare(a.Path, b.Path) })
 	return list
-}
-
-// First returns the URL paths of the parts that the page's entry imports at once.
-func (s *Site) First() []string { return s.first }
-
-// URL returns the path under which a file of the static folder is served, or ""
-// if the site has no such file: URL("app/main.js") = "/app/main.0a1b2c3d4e.js".
-func (s *Site) URL(name string) string { return s.names[name] }
-
-// Sources returns the names of all files that the site was made from, relative to
-// the static folder.
-func (s *Site) Sources() []string {
-	list := slices.Clone(s.inputs)
-	for name := range s.names {
-		list = append(list, name)
-	}
-	slices.Sort(list)
-	return slices.Compact(list)
-}
-
-// addCore takes in the WebAssembly program, without its functions' names unless
-// it is to stay whole.
-func (s *Site) addCore(o Options) error {
-	body, err := os.ReadFile(o.Core)
-	if err != nil {
-		return fmt.Errorf("the core is not built: %w", err)
-	}
-	if !o.WholeCore {
-		if body, err = slim.Program(body); err != nil {
-			return fmt.Errorf("the core can't be slimmed (-whole-core builds the site without): %w", err)
-		}
-	}
-	return s.addHashed("core.wasm", body)
-}
-
-// addData takes in the files made elsewhere.
-func (s *Site) addData(o Options) error {
-	for name, body := range o.Data {
-		if err := s.addHashed("data/"+name, body); err != nil {
-			return err
-		}
-	}
-	for name, body := range o.Fixed {
-		if err := s.addFixed(name, body); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// addIcons takes in the icons and screenshots.
-func (s *Site) addIcons(o Options) error {
-	entries, err := os.ReadDir(filepath.Join(o.Static, "icons"))
-	if err != nil {
-		return err
-	}
-	for _, e := range entries {
-		name := "icons/" + e.Name()
-		body, err := os.ReadFile(filepath.Join(o.Static, name))
-		if err != nil {
-			return err
-		}
-		if err := s.addHashed(name, body); err != nil {
-			return err
-		}
-	}
-	return nil
 }

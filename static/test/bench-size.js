@@ -3,7 +3,7 @@ import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
-import { runServer } from './browser/launch.js';
+import { run } from './browser/launch.js';
 
 // What a visit does not need: pictures for the shop window, and icons of other sizes.
 const later = /^icons\/|\.webmanifest$|^sw\.js$/;
@@ -12,7 +12,7 @@ const later = /^icons\/|\.webmanifest$|^sw\.js$/;
 export async function sizes() {
   const folder = await mkdtemp(join(tmpdir(), 'tidysump-'));
   try {
-    if ((await runServer('-export', folder)) !== 0) throw new Error('no export');
+    await run('tidysump', '-export', folder);
     const names = (await readdir(folder, { recursive: true, withFileTypes: true }))
       .filter((entry) => entry.isFile() && !/\.(br|gz)$|^headers\.json$/.test(entry.name))
       .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1));

@@ -3,7 +3,7 @@
 import { appendFile, cp, symlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { runServer, temporaryFolder } from './launch.js';
+import { run, temporaryFolder } from './launch.js';
 
 const sources = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -19,8 +19,9 @@ export async function exportEditions(t) {
   await appendFile(join(changed, 'style/index.css'), `\n.edition-next {\n  top: 0;\n}\n`);
   const folders = [join(dir, 'now'), join(dir, 'next')];
   for (const [i, from] of [sources, changed].entries()) {
-    const code = await runServer('-static', from, '-export', folders[i]);
-    if (code !== 0) throw new Error(`the export of ${from} ended with ${code}`);
+    const archive = `${folders[i]}.zip`;
+    await run('builder', '-static', from, '-out', archive);
+    await run('tidysump', '-site', archive, '-export', folders[i]);
   }
   return folders;
 }

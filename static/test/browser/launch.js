@@ -46,10 +46,11 @@ export async function openBrowser(t, profile) {
   return browser;
 }
 
-/** Runs the server's program with arguments; resolves to its exit code. */
-export function runServer(...args) {
-  const child = spawn(join(root, 'build/server'), args, { cwd: root, stdio: 'inherit' });
-  return new Promise((resolve) => child.on('exit', resolve));
+/** Runs a program of build/ with arguments; throws unless it ends well. */
+export async function run(program, ...args) {
+  const child = spawn(join(root, 'build', program), args, { cwd: root, stdio: 'inherit' });
+  const code = await new Promise((resolve) => child.on('exit', resolve));
+  if (code !== 0) throw new Error(`${program} ${args.join(' ')} ended with ${code}`);
 }
 
 /**
@@ -57,7 +58,7 @@ export function runServer(...args) {
  * {url, stop}; `stop` resolves to its exit code.
  */
 export async function startServer(t, ...args) {
-  const child = spawn(join(root, 'build/server'), ['-addr', 'localhost:0', ...args], {
+  const child = spawn(join(root, 'build/tidysump'), ['-addr', 'localhost:0', ...args], {
     cwd: root,
     stdio: ['ignore', 'pipe', 'inherit'],
   });

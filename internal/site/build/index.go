@@ -1,4 +1,4 @@
-package site
+package build
 
 import (
 	"fmt"
@@ -6,10 +6,11 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
+
+	"tidysump/internal/site"
 )
 
 const (
-	indexName    = "index.html"
 	manifestName = "manifest.webmanifest"
 	swName       = "sw.js"
 
@@ -26,7 +27,7 @@ var reference = regexp.MustCompile(`\b(href|src)="/([^"#?]+)"`)
 // Before </head> come the preloads of Options.Preload, those of the page's first
 // parts, and the version.
 func (s *Site) addIndex(o Options) error {
-	source, err := os.ReadFile(filepath.Join(o.Static, indexName))
+	source, err := os.ReadFile(filepath.Join(o.Static, site.IndexName))
 	if err != nil {
 		return err
 	}
@@ -40,16 +41,16 @@ func (s *Site) addIndex(o Options) error {
 		return fmt.Sprintf(`%s="%s"`, part[1], url)
 	})
 	if missing != nil {
-		return fmt.Errorf("%s names files that the site does not have: %s", indexName, strings.Join(missing, ", "))
+		return fmt.Errorf("%s names files that the site does not have: %s", site.IndexName, strings.Join(missing, ", "))
 	}
 	head, err := s.headLines(o)
 	if err != nil {
 		return err
 	}
 	if !strings.Contains(html, headEnd) {
-		return fmt.Errorf("%s has no %s", indexName, headEnd)
+		return fmt.Errorf("%s has no %s", site.IndexName, headEnd)
 	}
-	return s.addFixed(indexName, []byte(strings.Replace(html, headEnd, head+headEnd, 1)))
+	return s.addFixed(site.IndexName, []byte(strings.Replace(html, headEnd, head+headEnd, 1)))
 }
 
 // headLines are the lines that only the build can write.

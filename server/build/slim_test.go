@@ -17,12 +17,7 @@ import (
 // this holds with it.
 func TestSlimCore_AnswersAlike(t *testing.T) {
 	s := page(t)
-	var slimmed []byte
-	for _, f := range s.Files() {
-		if f.Path == s.URL("core.wasm") {
-			slimmed = f.Body
-		}
-	}
+	slimmed := s.File(s.URL("core.wasm")).Body
 	if whole, err := os.ReadFile(coreFiles(t)); err != nil || bytes.Equal(slimmed, whole) {
 		t.Fatalf("the site's core is not slimmed (%v)", err)
 	}
@@ -52,7 +47,7 @@ func answers(t *testing.T, program []byte, calls [][2]string) (list []string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	node := exec.Command("node", "../static/test/core-answers.js", path)
+	node := exec.Command("node", "../../static/test/core-answers.js", path)
 	node.Stdin = bytes.NewReader(in)
 	var complaints bytes.Buffer
 	node.Stderr = &complaints

@@ -11,18 +11,13 @@ import (
 	"testing"
 
 	"tidysump/internal/site"
+	"tidysump/internal/site/build"
 )
 
 // page builds the real page.
-func page(t *testing.T) *site.Site {
+func page(t *testing.T) *build.Site {
 	t.Helper()
-	data, err := dataFiles(coreFiles(t))
-	if err != nil {
-		t.Fatal(err)
-	}
-	s, err := site.Build(site.Options{
-		Static: "../static", Core: coreFiles(t), Cache: "../build/compressed", Data: data, Fixed: fixedFiles(), Preload: firstScreen, Say: say,
-	})
+	s, err := sources{static: "../../static", core: coreFiles(t), cache: "../../build/compressed"}.site()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -90,12 +85,12 @@ func TestPage_NoFileLeftOver(t *testing.T) {
 	s := page(t)
 	left := []string{"package.json", "package-lock.json", ".npmrc", ".prettierrc", ".prettierignore"}
 	used := s.Sources()
-	list, err := exec.Command("git", "ls-files", "--cached", "--others", "--exclude-standard", "../static").Output()
+	list, err := exec.Command("git", "ls-files", "--cached", "--others", "--exclude-standard", "../../static").Output()
 	if err != nil {
 		t.Skip("not a git work tree")
 	}
 	for path := range strings.Lines(string(list)) {
-		name := strings.TrimPrefix(strings.TrimSpace(path), "../static/")
+		name := strings.TrimPrefix(strings.TrimSpace(path), "../../static/")
 		if slices.Contains(left, name) || strings.HasPrefix(name, "test/") {
 			continue
 		}
@@ -108,7 +103,7 @@ func TestPage_NoFileLeftOver(t *testing.T) {
 // The core must not link what costs much: measured, fmt alone is 97 kB and embed
 // 33 kB after compression; DEVELOPERS.md has the table.
 func TestCore_Dependencies(t *testing.T) {
-	list := exec.Command("go", "list", "-deps", "../wasm")
+	list := exec.Command("go", "list", "-deps", "../../wasm")
 	list.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
 	out, err := list.Output()
 	if err != nil {

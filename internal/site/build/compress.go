@@ -1,4 +1,4 @@
-package site
+package build
 
 import (
 	"bytes"
@@ -9,13 +9,15 @@ import (
 	"path/filepath"
 
 	"github.com/andybalholm/brotli"
+
+	"tidysump/internal/site"
 )
 
 // encoding is one way to compress a body, at its best and slowest: it is done
 // once per content.
 type encoding struct {
 	token string // as in Accept-Encoding
-	ext   string // of the exported file and in the cache
+	ext   string // of the file in the cache
 	open  func(io.Writer) (io.WriteCloser, error)
 }
 
@@ -31,7 +33,7 @@ var encodings = []encoding{
 // compress fills in the compressed forms of every file, from the cache where
 // the same content was compressed before.
 func (s *Site) compress(cache string) error {
-	for _, f := range s.files {
+	for _, f := range s.Files() {
 		if f.Type == "image/png" {
 			continue // compressed already
 		}
@@ -41,30 +43,19 @@ func (s *Site) compress(cache string) error {
 				return fmt.Errorf("%s: %w", f.Path, err)
 			}
 			if len(out) < len(f.Body) {
-				*f.form(e.token) = out
+				*f.Form(e.token) = out
 			}
 		}
 	}
 	return nil
 }
 
-// form returns the place of the body in an encoding; "" is the body itself.
-func (f *File) form(token string) *[]byte {
-	switch token {
-	case "br":
-		return &f.Brotli
-	case "gzip":
-		return &f.Gzip
-	}
-	return &f.Body
-}
-
 // cached returns the compressed body of a file and keeps it for the next build.
-func (e encoding) cached(cache string, f *File) ([]byte, error) {
+func (e encoding) cached(cache string, f *site.File) ([]byte, error) {
 	if cache == "" {
 		return e.apply(f.Body)
 	}
-	kept := filepath.Join(cache, f.sum+e.ext)
+	kept := filepath.Join(cache, f.Sum+e.ext)
 	if out, err := os.ReadFile(kept); err == nil {
 		return out, nil
 	}
@@ -88,26 +79,4 @@ func (e encoding) apply(body []byte) ([]byte, error) {
 		return nil, err
 	}
 	return b.Bytes(), nil
-}
-
-// keep writes a file whole or not at all: two builds may run at once.
-func keep(path string, body []byte) error {
-	if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
-		return err
-	}
-	tmp, err := os.CreateTemp(filepath.Dir(path), "new-*")
-	if err != nil {
-		return err
-	}
-	_, err = tmp.Write(body)
-	if closing := tmp.Close(); err == nil {
-		err = closing
-	}
-	if err == nil {
-		err = os.Rename(tmp.Name(), path)
-	}
-	if err != nil {
-		os.Remove(tmp.Name())
-	}
-	return err
 }

@@ -1,4 +1,4 @@
-package site
+package build
 
 import (
 	"encoding/json"
@@ -24,6 +24,9 @@ func TestBuild_Names(t *testing.T) {
 	}
 	if want := []string{"/", "/manifest.webmanifest", "/sw.js"}; !slices.Equal(byName, want) {
 		t.Errorf("found by name: %v, want %v", byName, want)
+	}
+	if got := s.File("/manifest.webmanifest").Type; got != "application/manifest+json" {
+		t.Errorf("the manifest is of the type %s", got)
 	}
 }
 
@@ -142,8 +145,8 @@ func TestBuild_Cache(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	core := first.files[first.URL("core.wasm")]
-	kept := o.Cache + "/" + core.sum + ".br"
+	core := first.File(first.URL("core.wasm"))
+	kept := o.Cache + "/" + core.Sum + ".br"
 	if got := mustRead(t, kept); string(got) != string(core.Brotli) {
 		t.Error("the cache holds other bytes than the site")
 	}
@@ -154,7 +157,7 @@ func TestBuild_Cache(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := second.files[second.URL("core.wasm")].Brotli; string(got) != "mark" {
+	if got := second.File(second.URL("core.wasm")).Brotli; string(got) != "mark" {
 		t.Errorf("compressed again: %q", got)
 	}
 }

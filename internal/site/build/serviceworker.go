@@ -1,4 +1,4 @@
-package site
+package build
 
 import (
 	"bytes"
@@ -6,6 +6,8 @@ import (
 	"encoding/hex"
 	"fmt"
 	"strings"
+
+	"tidysump/internal/site"
 )
 
 // notKept are the files that the service worker leaves to the network: itself,
@@ -39,7 +41,7 @@ func (s *Site) addServiceWorker(o Options) error {
 	version := func(body []byte) []byte {
 		return bytes.ReplaceAll(body, []byte(versionMark), []byte(s.Version))
 	}
-	if err := s.addFixed(indexName, version(s.files["/"].Body)); err != nil {
+	if err := s.addFixed(site.IndexName, version(s.File("/").Body)); err != nil {
 		return err
 	}
 	return s.addFixed(swName, version(worker))
@@ -52,7 +54,7 @@ func (s *Site) hashKept(worker []byte) string {
 	h := sha256.New()
 	h.Write(worker)
 	for _, path := range s.Precache() {
-		f := s.files[path]
+		f := s.File(path)
 		fmt.Fprintf(h, "%s %d\n", path, len(f.Body))
 		h.Write(f.Body)
 	}

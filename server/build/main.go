@@ -1,0 +1,52 @@
+// Command build builds the page and writes it as one archive, which the server
+// carries inside.
+package main
+
+import (
+	"flag"
+	"fmt"
+	"os"
+
+	"tidysump/internal/site/build"
+)
+
+func main() {
+	if err := run(); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
+func run() error {
+	var from sources
+	flag.StringVar(&from.static, "static", "static", "`folder` of the page's sources")
+	flag.StringVar(&from.core, "core", "build/core.wasm", "`path` of the core; wasm_exec.js and licences.txt lie beside it")
+	flag.BoolVar(&from.whole, "whole-core", false, "don't slim the core: for a version of Go that slimming doesn't know")
+	flag.StringVar(&from.cache, "cache", "build/compressed", "`folder` that keeps compressed files between builds")
+	out := flag.String("out", "server/site.zip", "`path` of the archive to write")
+	flag.Parse()
+
+	built, err := from.site()
+	if err != nil {
+		return err
+	}
+	return built.Save(*out)
+}
+
+// sources say where the page's parts lie.
+type sources struct {
+	static, core, cache string
+	whole               bool // leave the core as it is built, see build.Options.WholeCore
+}
+
+// site builds the page with its data.
+func (from sources) site() (*build.Site, error) {
+	data, err := dataFiles(from.core)
+	if err != nil {
+		return nil, err
+	}
+	return build.Build(build.Options{
+		Static: from.static, Core: from.core, WholeCore: from.whole, Cache: from.cache,
+		Data: data, Fixed: fixedFiles(), Preload: firstScreen,
+	})
+}
