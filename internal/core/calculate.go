@@ -6,4 +6,6 @@ import (
 )
 
 // forms lists what the calculations ask for.
-func forms(i *calc.Ask) (*calc.Forms, []finding.Finding) { return calc.FormsOf(i), nil }
+func forms(i *calc.Ask, _ []finding.Finding) (*calc.Forms, []finding.Finding) {
+	return calc.FormsOf(i), nil
+}

@@ -172,7 +172,7 @@ func (a *entryAnswer) Members(m *wire.Members) {
 }
 
 // readEntry reads what goes into a card.
-func readEntry(i *entryInput) (*entryAnswer, []finding.Finding) {
+func readEntry(i *entryInput, _ []finding.Finding) (*entryAnswer, []finding.Finding) {
 	entry, notes := card.ReadEntry(i.kind, i.text, i.unit, i.system)
 	if finding.At("/text", notes); finding.Refused(notes) {
 		return nil, notes

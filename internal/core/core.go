@@ -48,7 +48,11 @@ func Do(op string, in []byte) (out []byte, outcome Outcome) {
 		return failed("too-large", "most", "1 MiB"), TooLarge
 	}
 	input := o.Input()
-	answer, list := o.run(input, wire.Read(in, input))
+	list := wire.Read(in, input)
+	var answer wire.Record
+	if o.tolerant || !finding.Refused(list) {
+		answer, list = o.run(input, list)
+	}
 	if answer == nil {
 		return wire.Write(&failure{list}), outcomeOf(list)
 	}

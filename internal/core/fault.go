@@ -43,7 +43,7 @@ func (a *faultAnswer) Members(m *wire.Members) {
 }
 
 // judgeFault says what to do about something that is wrong.
-func judgeFault(i *faultInput) (*faultAnswer, []finding.Finding) {
+func judgeFault(i *faultInput, _ []finding.Finding) (*faultAnswer, []finding.Finding) {
 	f := i.table.Find(i.id)
 	if f == nil {
 		return nil, finding.Refusal("unknown-fault", "/id", "text", finding.Clip(i.id))

@@ -24,9 +24,6 @@ func (i *planInput) Members(m *wire.Members) {
 // makePlan plans; read is what was found in reading the card, which is told with
 // what refuses it.
 func makePlan(i *planInput, read []finding.Finding) (*plan.Plan, []finding.Finding) {
-	if finding.Refused(read) {
-		return nil, read
-	}
 	c, list := card.Accept(&i.card)
 	if c == nil {
 		return nil, append(read, finding.Below("/card", list)...)

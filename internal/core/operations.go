@@ -15,23 +15,24 @@ type Operation struct {
 	Answer func() wire.Record
 	// run gives the answer to an input, nil where the findings refuse one. read is
 	// what reading the input found.
-	run func(in wire.Record, read []finding.Finding) (wire.Record, []finding.Finding)
+	run      func(in wire.Record, read []finding.Finding) (wire.Record, []finding.Finding)
+	tolerant bool // it judges by itself what reading found
 }
 
 // operations are all but the calculations.
 var operations = [...]Operation{
-	tolerant("bill-lines", billLines),
-	tolerant("cards", cards),
-	strict("due", dueAgain),
-	strict("calendar", calendarText),
-	strict("csv", csvText),
-	tolerant("check-card", checkCard),
-	strict("fault", judgeFault),
-	strict("forms", forms),
-	tolerant("plan", makePlan),
-	strict("read-entry", readEntry),
-	tolerant("replay", replay),
-	strict("unsaved", unsaved),
+	tolerant(operation("bill-lines", billLines)),
+	tolerant(operation("cards", cards)),
+	operation("due", dueAgain),
+	operation("calendar", calendarText),
+	operation("csv", csvText),
+	tolerant(operation("check-card", checkCard)),
+	operation("fault", judgeFault),
+	operation("forms", forms),
+	operation("plan", makePlan),
+	operation("read-entry", readEntry),
+	tolerant(operation("replay", replay)),
+	operation("unsaved", unsaved),
 }
 
 // all are the operations, the calculations among them.
@@ -62,8 +63,8 @@ type record[T any] interface {
 	wire.Record
 }
 
-// tolerant makes an operation that judges by itself what reading its input found.
-func tolerant[I, A any, PI record[I], PA record[A]](name string, run func(*I, []finding.Finding) (*A, []finding.Finding)) Operation {
+// operation makes one from what does it.
+func operation[I, A any, PI record[I], PA record[A]](name string, run func(*I, []finding.Finding) (*A, []finding.Finding)) Operation {
 	return Operation{
 		Name:   name,
 		Input:  func() wire.Record { return PI(new(I)) },
@@ -78,15 +79,11 @@ func tolerant[I, A any, PI record[I], PA record[A]](name string, run func(*I, []
 	}
 }
 
-// strict makes an operation that is not done when reading its input found what
-// refuses it.
-func strict[I, A any, PI record[I], PA record[A]](name string, run func(*I) (*A, []finding.Finding)) Operation {
-	return tolerant[I, A, PI, PA](name, func(in *I, read []finding.Finding) (*A, []finding.Finding) {
-		if finding.Refused(read) {
-			return nil, read
-		}
-		return run(in)
-	})
+// tolerant makes an operation judge by itself what reading its input found; others
+// are not done when that refuses.
+func tolerant(o Operation) Operation {
+	o.tolerant = true
+	return o
 }
 
 // calculation makes the operation of a calculation, whose form is its input.
@@ -95,6 +92,8 @@ func calculation(c calc.Calculation) Operation {
 		Name:   c.Op,
 		Input:  func() wire.Record { return c.Input() },
 		Answer: func() wire.Record { return &calc.Answer{} },
+
+		tolerant: true,
 		run: func(in wire.Record, read []finding.Finding) (wire.Record, []finding.Finding) {
 			answer, list := c.Work(in.(*calc.Form), read)
 			if answer == nil {

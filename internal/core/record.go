@@ -40,7 +40,7 @@ func (i *dueInput) Members(m *wire.Members) {
 }
 
 // dueAgain says when the oils of a bike are due, from its jobs.
-func dueAgain(i *dueInput) (*outlook.Outlook, []finding.Finding) {
+func dueAgain(i *dueInput, _ []finding.Finding) (*outlook.Outlook, []finding.Finding) {
 	system, list := systemOf(i.system)
 	if list != nil {
 		return nil, list
@@ -73,7 +73,7 @@ func (i *calendarInput) Members(m *wire.Members) {
 }
 
 // calendarText writes a calendar file.
-func calendarText(i *calendarInput) (*textAnswer, []finding.Finding) {
+func calendarText(i *calendarInput, _ []finding.Finding) (*textAnswer, []finding.Finding) {
 	n := len(i.uids)
 	switch {
 	case !date.Valid(i.stamp):
@@ -108,7 +108,7 @@ func (i *csvInput) Members(m *wire.Members) {
 }
 
 // csvText writes a table for a spreadsheet, amounts in the person's usual units.
-func csvText(i *csvInput) (*textAnswer, []finding.Finding) {
+func csvText(i *csvInput, _ []finding.Finding) (*textAnswer, []finding.Finding) {
 	system, list := systemOf(i.system)
 	switch {
 	case list != nil:
@@ -143,7 +143,7 @@ func (a *unsavedAnswer) Members(m *wire.Members) {
 }
 
 // unsaved counts the jobs that are in no backup.
-func unsaved(i *unsavedInput) (*unsavedAnswer, []finding.Finding) {
+func unsaved(i *unsavedInput, _ []finding.Finding) (*unsavedAnswer, []finding.Finding) {
 	var a unsavedAnswer
 	a.count, a.remind = due.Unsaved(i.finished, i.backup, i.later, i.now)
 	return &a, nil
