@@ -11,9 +11,9 @@ import (
 // cooler: it was emptied; tankOnly: of a dry sump only the tank was drained.
 var firstFields = [...]field{
 	{name: "volume", kind: quantity.Volume, low: 0.05, high: 25, needed: true},
-	{name: "filter", kind: aChoice, words: []string{"spin-on", "cartridge", "strainer", "stays"}, family: "filter.", needed: true},
-	{name: "layout", kind: aChoice, words: []string{"wet-sump", "small-strainer", "dry-sump"}, family: "layout.", needed: true},
-	{name: "mount", kind: aChoice, words: []string{"up", "sideways", "down"}, family: "mount."},
+	{name: "filter", kind: aChoice, words: texts(fill.SpinOn, fill.Cartridge, fill.Mesh, fill.Stays), family: "filter.", needed: true},
+	{name: "layout", kind: aChoice, words: texts(card.WetSump, card.SmallStrainer, card.DrySump), family: "layout.", needed: true},
+	{name: "mount", kind: aChoice, words: texts(card.Mounts...), family: "mount."},
 	{name: "cooler", kind: aYes},
 	{name: "tankOnly", kind: aYes},
 }

@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"tidysump/internal/card"
 	"tidysump/internal/fill"
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
@@ -11,7 +12,7 @@ import (
 // as the share of the glass that oil covers. Lean and offset go together, and
 // so do temperature, meantAt and volume.
 var levelFields = [...]field{
-	{name: "gauge", kind: aChoice, words: []string{"window", "stick-resting", "stick-screwed", "stick-pushed", "hole", "measured"}, family: "device.", needed: true},
+	{name: "gauge", kind: aChoice, words: texts(card.Devices...), family: "device.", needed: true},
 	{name: "band", kind: quantity.Volume, low: 0.01, high: 5, needed: true},
 	{name: "share", kind: quantity.Share, low: -1, high: 2, front: true},
 	{name: "above", kind: quantity.Length, low: -300, high: 900, front: true},
@@ -39,7 +40,7 @@ type gauge struct {
 
 // level turns a reading into what to pour or to take out.
 func level(f *Form, a *Answer) {
-	g := &gauge{window: f.of("gauge").text == "window", band: f.number("band") * 1000, marks: f.number("marks")}
+	g := &gauge{window: f.device() == card.Window, band: f.number("band") * 1000, marks: f.number("marks")}
 	f.gauge(a, g)
 	f.reading(g)
 	f.lean(a, g)
@@ -51,13 +52,16 @@ func level(f *Form, a *Answer) {
 	a.picture(g)
 }
 
+// device is what the level was read on.
+func (f *Form) device() card.Device { return card.Device(f.of("gauge").text) }
+
 // gauge takes in what the gauge is. A window whose size isn't given is assumed;
 // the marks of a stick can't be.
 func (f *Form) gauge(a *Answer, g *gauge) {
-	switch f.of("gauge").text {
-	case "hole", "measured":
+	switch f.device() {
+	case card.Hole, card.Gaugeless:
 		f.reject("gauge-without-marks", "gauge")
-	case "window":
+	case card.Window:
 		a.method = "usual-glass"
 		g.marks = f.orAssume(a, "marks", "marks-apart", fill.UsualMarks, "mm", 2)
 		g.glass = f.orAssume(a, "glass", "glass-across", max(fill.UsualGlass, g.marks), "mm", 2)
@@ -183,7 +187,7 @@ func (a *Answer) picture(g *gauge) {
 	a.put("gauge").text = "stick"
 	drawn := fill.Stick
 	if g.window {
-		a.put("gauge").text = "window"
+		a.put("gauge").text = string(card.Window)
 		drawn = fill.Window(g.glass, g.marks)
 	}
 	for _, height := range [...]struct {

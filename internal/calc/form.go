@@ -204,6 +204,15 @@ func (f *Form) oneOf(name, text string, known ...string) {
 	}
 }
 
+// texts gives words of a type of their own as a field has them.
+func texts[T ~string](words ...T) []string {
+	list := make([]string, len(words))
+	for n, w := range words {
+		list[n] = string(w)
+	}
+	return list
+}
+
 // round rounds to one part of a unit; no more is worth telling, and the last
 // bits differ between machines.
 func round(v, parts float64) float64 { return math.Round(v*parts) / parts }

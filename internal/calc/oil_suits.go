@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 
+	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/oil"
 	"tidysump/internal/quantity"
@@ -13,22 +14,19 @@ var oilSuitsFields = []field{
 	{name: "grades", front: true, kind: aText},
 	{name: "marks", front: true, kind: aText},
 	{name: "service", front: true, kind: aText},
-	{name: "clutch", front: true, kind: aChoice, words: []string{"wet", "dry"}, family: "clutch."},
+	{name: "clutch", front: true, kind: aChoice, words: texts(card.Clutches...), family: "clutch."},
 	{name: "bottleGrade", front: true, kind: aText},
 	{name: "bottleMark", front: true, kind: aText},
 	{name: "bottleService", front: true, kind: aText},
 	{name: "conserving", kind: aYes},
 	{name: "coldest", kind: quantity.Temperature, low: -60, high: 60},
-	{name: "purpose", kind: aChoice, words: []string{"change", "top-up"}, family: "oil-for."},
+	{name: "purpose", kind: aChoice, words: []string{"change", topUp}, family: "oil-for."},
 	{name: "add", kind: quantity.Volume, low: 0.01, high: 25},
 	{name: "due", kind: quantity.Volume, low: 0.05, high: 25},
 }
 
-// What is chosen, by its place in the words.
-const (
-	clutchDry    = 2
-	purposeTopUp = 2
-)
+// topUp is the purpose of an oil that is added to what is in.
+const topUp = "top-up"
 
 // oilSuits says whether the oil at hand suits what a bike asks for. When a little
 // of it is to be added in need, it says what that makes of the oil that is in.
@@ -58,7 +56,7 @@ func oilSuits(f *Form, a *Answer) {
 // readNeed reads what the bike asks for. An engine's clutch runs in its oil
 // unless it is said that it doesn't: that is the stricter, and the usual.
 func (f *Form) readNeed(need *oil.Need) {
-	need.TopUp = f.choice("purpose") == purposeTopUp
+	need.TopUp = f.of("purpose").text == topUp
 	if need.Coldest = math.NaN(); f.has("coldest") {
 		need.Coldest = f.number("coldest")
 	}
@@ -76,7 +74,7 @@ func (f *Form) readNeed(need *oil.Need) {
 	if need.Service, _ = f.service("service"); need.Service == oil.None {
 		need.Service = ""
 	}
-	need.WetClutch = f.choice("clutch") != clutchDry && (f.has("clutch") || !gear)
+	need.WetClutch = card.Clutch(f.of("clutch").text) != card.DryClutch && (f.has("clutch") || !gear)
 }
 
 // listed gives the words of a list, with blanks or commas between them.

@@ -50,7 +50,7 @@ func (c *checker) torque(at string, b *Bolt, t *bolt.Thread) {
 		j.What = bolt.Screw
 	}
 	if b.Seal != nil {
-		j.Seal = bolt.SealOf(b.Seal.Kind)
+		j.Seal = bolt.SealOf(string(b.Seal.Kind))
 	}
 	j.Settle()
 	u, _ := quantity.Find(a.Unit)
@@ -110,9 +110,9 @@ func (c *checker) across(at string, b *Bolt, t *bolt.Thread) {
 	a, ok := b.Size.Amount()
 	low, high := leastHexagon, mostHexagon
 	switch b.Drive {
-	case "hexagon-key":
+	case HexagonKey:
 		low, high = leastKey, mostKey
-	case "hexagon":
+	case Hexagon:
 	default:
 		return
 	}
@@ -130,7 +130,7 @@ func (c *checker) ring(at string, s *Seal, t *bolt.Thread) {
 		return
 	}
 	low, high := t.Diameter-0.3, t.Diameter+3
-	if s.Kind == "o-ring" || s.Kind == "square-ring" {
+	if s.Kind == ORing || s.Kind == SquareRing {
 		low, high = 0.8*t.Diameter, 1.6*t.Diameter
 	}
 	if a.Base < low || a.Base > high {

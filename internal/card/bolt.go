@@ -1,20 +1,7 @@
 package card
 
-import "tidysump/internal/wire"
-
-// Purpose is what a fastener is for.
-type Purpose string
-
-// The purposes of the fasteners an oil change meets.
-const (
-	DrainPlug    Purpose = "drain-plug"
-	StrainerCap  Purpose = "strainer-cap" // also the drain when Drains is set
-	FilterCover  Purpose = "filter-cover-screw"
-	FilterCanned Purpose = "filter-can" // a spin-on filter itself
-	FillerCap    Purpose = "filler-cap"
-	LevelScrew   Purpose = "level-screw"
-	Panel        Purpose = "panel"       // holds a panel or guard that is in the way
-	LeaveAlone   Purpose = "leave-alone" // looks like a drain and is not one
+import (
+	"tidysump/internal/wire"
 )
 
 // Bolt is a fastener: a plug, a cap, a screw, or a spin-on filter.
@@ -29,7 +16,7 @@ type Bolt struct {
 	Drains  bool   // oil runs out here
 	Magnet  bool
 	Thread  string // "M12x1.5", "3/4-16 UNF"
-	Drive   string // hexagon, hexagon-key, six-lobe, hand, strap
+	Drive   Drive
 	Size    *Figure
 	Torque  *Figure
 	Turn    *Figure // for a filter can: turns after the gasket touches
@@ -48,7 +35,7 @@ func (b *Bolt) Members(m *wire.Members) {
 	m.Bool("drains", &b.Drains)
 	m.Bool("magnet", &b.Magnet)
 	m.String("thread", &b.Thread)
-	m.String("drive", &b.Drive)
+	wire.Text(m, "drive", &b.Drive)
 	wire.Optional(m, "size", &b.Size)
 	wire.Optional(m, "torque", &b.Torque)
 	wire.Optional(m, "turn", &b.Turn)
@@ -60,7 +47,7 @@ func (b *Bolt) Number() int { return max(b.Count, 1) }
 
 // Seal is a washer, ring or gasket that is new at every change.
 type Seal struct {
-	Kind      string // flat-aluminium, flat-copper, folded, bonded, o-ring, paper, fibre
+	Kind      SealKind
 	Inner     *Figure
 	Outer     *Figure
 	Thickness *Figure
@@ -69,23 +56,19 @@ type Seal struct {
 
 // Members names the seal's members.
 func (s *Seal) Members(m *wire.Members) {
-	m.String("kind", &s.Kind, wire.Required)
+	wire.Text(m, "kind", &s.Kind, wire.Required)
 	wire.Optional(m, "inner", &s.Inner)
 	wire.Optional(m, "outer", &s.Outer)
 	wire.Optional(m, "thickness", &s.Thickness)
 	m.Int("count", &s.Count)
 }
 
-// Centrifugal is the kind of filter that throws the dirt out: it is cleaned and
-// put back, and doesn't count as a filter that is changed.
-const Centrifugal = "centrifugal"
-
 // Filter is an oil filter that is changed, or a centrifugal one.
 type Filter struct {
 	ID      string
-	Kind    string // spin-on, cartridge, centrifugal
+	Kind    FilterKind
 	Circuit string
-	Mount   string // up, sideways, down: where the open end points
+	Mount   Mount
 	// EveryNth: due at each nth oil change (1 = each).
 	EveryNth int
 	Place    string
@@ -95,9 +78,9 @@ type Filter struct {
 // Members names the filter's members.
 func (f *Filter) Members(m *wire.Members) {
 	m.String("id", &f.ID, wire.Required)
-	m.String("kind", &f.Kind, wire.Required)
+	wire.Text(m, "kind", &f.Kind, wire.Required)
 	m.String("circuit", &f.Circuit, wire.Required)
-	m.String("mount", &f.Mount)
+	wire.Text(m, "mount", &f.Mount)
 	m.Int("everyNth", &f.EveryNth)
 	m.String("place", &f.Place)
 	wire.List(m, "seals", &f.Seals)

@@ -5,7 +5,9 @@
 // do the job (that is the plan).
 package card
 
-import "tidysump/internal/wire"
+import (
+	"tidysump/internal/wire"
+)
 
 // Format and Version mark a card's JSON text.
 const (
@@ -56,46 +58,20 @@ func (c *Card) Members(m *wire.Members) {
 	wire.Texts(m, "notes", &c.Notes)
 }
 
-// Layout is how the bike keeps its oil.
-type Layout string
-
-// The layouts known so far.
-const (
-	WetSump         Layout = "wet-sump"         // one oil for engine, gearbox and clutch
-	WetSumpShaft    Layout = "wet-sump-shaft"   // as wet-sump, with a shaft and its final drive
-	SeparateGearbox Layout = "separate-gearbox" // wet sump, dry clutch, gearbox with an oil of its own
-	SmallStrainer   Layout = "small-strainer"   // as wet-sump, with a strainer and no filter
-	TwoStrainers    Layout = "v-twin-strainers" // V-twin, as wet-sump, with two strainers and a filter
-	TwoCompartments Layout = "two-compartment"  // crank side and clutch side with an oil each
-	DrySump         Layout = "dry-sump"         // engine oil in a tank of its own
-	DrySumpFrame    Layout = "dry-sump-frame"   // engine oil in the frame
-	SeparateOils    Layout = "separate-oils"    // tank and engine, primary case, gearbox: three oils
-	FlatTwin        Layout = "flat-twin"        // wet sump, dry clutch, gearbox and shaft
-	Scooter         Layout = "scooter"          // engine oil and final-drive oil, belt between
-)
-
-var layouts = [...]string{string(WetSump), string(WetSumpShaft), string(SeparateGearbox), string(SmallStrainer),
-	string(TwoStrainers), string(TwoCompartments), string(DrySump), string(DrySumpFrame), string(SeparateOils),
-	string(FlatTwin), string(Scooter)}
-
-// InTank reports whether the engine oil lies in a tank or the frame, from where
-// it creeps into the crankcase while the bike stands.
-func (l Layout) InTank() bool { return l == DrySump || l == DrySumpFrame || l == SeparateOils }
-
 // Engine is what the engine is.
 type Engine struct {
 	Cylinders    int
 	Displacement float64 // cm³
-	Cooling      string  // air, oil or liquid
-	Clutch       string  // wet or dry
+	Cooling      Cooling
+	Clutch       Clutch
 }
 
 // Members names the engine's members.
 func (e *Engine) Members(m *wire.Members) {
 	m.Int("cylinders", &e.Cylinders)
 	m.Float("displacement", &e.Displacement)
-	m.String("cooling", &e.Cooling)
-	m.String("clutch", &e.Clutch)
+	wire.Text(m, "cooling", &e.Cooling)
+	wire.Text(m, "clutch", &e.Clutch)
 }
 
 // Source is a document that figures of the card come from.

@@ -1,6 +1,7 @@
 package card
 
 import (
+	"slices"
 	"strconv"
 
 	"tidysump/internal/bolt"
@@ -100,7 +101,7 @@ func (c *checker) form(k *Card) bool {
 	if len(k.Circuits) == 0 {
 		c.add(finding.Refuse, "no-circuit", "/circuits")
 	}
-	c.oneOf("/layout", string(k.Layout), layouts[:]...)
+	needed(c, "/layout", k.Layout, Layouts)
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {
 		c.add(finding.Refuse, "years-reversed", "/yearTo")
 	}
@@ -140,7 +141,7 @@ func (c *checker) claim(where, id string, kind map[string]bool) {
 }
 
 func (c *checker) circuit(at string, r *Circuit) {
-	c.oneOf(at+"/role", string(r.Role), string(EngineOil), string(GearboxOil), string(PrimaryOil), string(FinalDrive))
+	needed(c, at+"/role", r.Role, Roles)
 	c.figure(at+"/oilOnly", r.OilOnly, volumeLimit)
 	c.figure(at+"/withFilter", r.WithFilt, volumeLimit)
 	c.figure(at+"/dry", r.Dry, volumeLimit)
@@ -163,7 +164,7 @@ func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
 	}
 	wet := false
 	for i, m := range o.Marks {
-		if !oneOf(m, oil.Marks...) {
+		if !slices.Contains(oil.Marks, m) {
 			c.add(finding.Refuse, "unknown-mark", at+"/marks/"+strconv.Itoa(i), "text", finding.Clip(m))
 		}
 		wet = wet || oil.WetClutchMark(m)
@@ -182,7 +183,7 @@ func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
 }
 
 func (c *checker) standing(at string, o *OilNeed) {
-	if !oneOf(string(o.Standing), string(FromManual), string(Measured), string(Estimated), string(Unknown)) {
+	if !slices.Contains(Standings, o.Standing) {
 		c.add(finding.Refuse, "unknown-standing", at, "text", finding.Clip(string(o.Standing)))
 	}
 	if o.Source != "" && !c.sources[o.Source] {
@@ -191,17 +192,16 @@ func (c *checker) standing(at string, o *OilNeed) {
 }
 
 func (c *checker) level(at string, l *Level) {
-	c.word(at+"/device", l.Device, "window", "stick-resting", "stick-screwed", "stick-pushed", "hole", "measured")
-	c.word(at+"/state", l.State, "cold", "warm", "hot")
-	c.word(at+"/stance", l.Stance, "upright", "side-stand", "centre-stand")
+	word(c, at+"/device", l.Device, Devices)
+	word(c, at+"/state", l.State, States)
+	word(c, at+"/stance", l.Stance, Stances)
 	c.figure(at+"/wait", l.Wait, durationLimit)
 	c.figure(at+"/band", l.Band, bandLimit)
 }
 
 func (c *checker) bolt(at string, b *Bolt) {
-	c.oneOf(at+"/purpose", string(b.Purpose), string(DrainPlug), string(StrainerCap), string(FilterCover),
-		string(FilterCanned), string(FillerCap), string(LevelScrew), string(Panel), string(LeaveAlone))
-	c.word(at+"/drive", b.Drive, "hexagon", "hexagon-key", "six-lobe", "hand", "strap")
+	needed(c, at+"/purpose", b.Purpose, Purposes)
+	word(c, at+"/drive", b.Drive, Drives)
 	if b.Circuit != "" {
 		c.refers(at+"/circuit", b.Circuit, c.circuits)
 	}
@@ -223,8 +223,8 @@ func (c *checker) bolt(at string, b *Bolt) {
 }
 
 func (c *checker) filter(at string, f *Filter) {
-	c.oneOf(at+"/kind", f.Kind, "spin-on", "cartridge", Centrifugal)
-	c.word(at+"/mount", f.Mount, "up", "sideways", "down")
+	needed(c, at+"/kind", f.Kind, FilterKinds)
+	word(c, at+"/mount", f.Mount, Mounts)
 	c.refers(at+"/circuit", f.Circuit, c.circuits)
 	c.nth(at+"/everyNth", f.EveryNth)
 	c.seals(at+"/seals", f.Seals)
@@ -237,7 +237,7 @@ func (c *checker) seals(at string, list []Seal) {
 }
 
 func (c *checker) seal(at string, s *Seal) {
-	c.oneOf(at+"/kind", s.Kind, bolt.Seals...)
+	needed(c, at+"/kind", s.Kind, SealKinds)
 	c.figure(at+"/inner", s.Inner, lengthLimit)
 	c.figure(at+"/outer", s.Outer, lengthLimit)
 	c.figure(at+"/thickness", s.Thickness, lengthLimit)
@@ -254,6 +254,6 @@ func (c *checker) engine(e *Engine) {
 		c.add(finding.Refuse, "not-believable", "/engine/displacement",
 			"value", strconv.FormatFloat(e.Displacement, 'f', -1, 64)+" cm³", "low", "20 cm³", "high", "3000 cm³")
 	}
-	c.word("/engine/cooling", e.Cooling, "air", "oil", "liquid")
-	c.word("/engine/clutch", e.Clutch, "wet", "dry")
+	word(c, "/engine/cooling", e.Cooling, Coolings)
+	word(c, "/engine/clutch", e.Clutch, Clutches)
 }

@@ -1,6 +1,8 @@
 package card
 
-import "tidysump/internal/finding"
+import (
+	"tidysump/internal/finding"
+)
 
 func (c *checker) interval(i *Interval) {
 	c.span("/interval", &i.Span)

@@ -1,22 +1,23 @@
 package card
 
 import (
+	"slices"
 	"strconv"
 
 	"tidysump/internal/finding"
 )
 
-// word checks an id out of a fixed list; empty means not known.
-func (c *checker) word(where, got string, list ...string) {
+// word checks a word out of a fixed list; empty means not known.
+func word[T ~string](c *checker, where string, got T, list []T) {
 	if got != "" {
-		c.oneOf(where, got, list...)
+		needed(c, where, got, list)
 	}
 }
 
-// oneOf checks an id that must be there.
-func (c *checker) oneOf(where, got string, list ...string) {
-	if !oneOf(got, list...) {
-		c.add(finding.Refuse, "unknown-word", where, "text", finding.Clip(got))
+// needed checks a word that must be there.
+func needed[T ~string](c *checker, where string, got T, list []T) {
+	if !slices.Contains(list, got) {
+		c.add(finding.Refuse, "unknown-word", where, "text", finding.Clip(string(got)))
 	}
 }
 
@@ -30,15 +31,6 @@ func (c *checker) refers(where, id string, known map[string]bool) {
 	if !known[id] {
 		c.add(finding.Refuse, "unknown-id", where, "text", finding.Clip(id))
 	}
-}
-
-func oneOf(s string, list ...string) bool {
-	for _, l := range list {
-		if s == l {
-			return true
-		}
-	}
-	return false
 }
 
 // validID: lower-case letters, digits and hyphens, 1 to 60 of them.

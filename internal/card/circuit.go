@@ -1,16 +1,7 @@
 package card
 
-import "tidysump/internal/wire"
-
-// Role is what a circuit's oil serves first of all.
-type Role string
-
-// The roles.
-const (
-	EngineOil  Role = "engine"
-	GearboxOil Role = "gearbox"
-	PrimaryOil Role = "primary"
-	FinalDrive Role = "final-drive"
+import (
+	"tidysump/internal/wire"
 )
 
 // Circuit is one oil of the bike: what it is, how much, how its level is read.
@@ -67,9 +58,9 @@ func (o *OilNeed) Members(m *wire.Members) {
 // separate facts with no default: each alone can move the reading by the whole
 // band, so what is empty is asked for.
 type Level struct {
-	Device string // window, stick-resting, stick-screwed, stick-pushed, hole, measured
-	State  string // cold, warm, hot
-	Stance string // upright, side-stand, centre-stand
+	Device Device
+	State  State
+	Stance Stance
 	Wait   *Figure
 	Band   *Figure // volume between the marks
 	Where  string  // where on the bike, in the card's own words
@@ -77,9 +68,9 @@ type Level struct {
 
 // Members names the level's members.
 func (l *Level) Members(m *wire.Members) {
-	m.String("device", &l.Device)
-	m.String("state", &l.State)
-	m.String("stance", &l.Stance)
+	wire.Text(m, "device", &l.Device)
+	wire.Text(m, "state", &l.State)
+	wire.Text(m, "stance", &l.Stance)
 	wire.Optional(m, "wait", &l.Wait)
 	wire.Optional(m, "band", &l.Band)
 	m.String("where", &l.Where)

@@ -20,6 +20,9 @@ const (
 	Unknown    Standing = "unknown"   // not known: there is no value
 )
 
+// Standings lists the standings.
+var Standings = []Standing{FromManual, Measured, Estimated, Unknown}
+
 // Figure is a quantity with its standing. An absent figure is an unknown one.
 type Figure struct {
 	// Value is as written in the source, "25 N·m" or "18-22 lbf·ft" being 18

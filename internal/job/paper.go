@@ -20,16 +20,11 @@ const (
 // not known.
 func (s *State) BillLines() []plan.Item {
 	var lines []plan.Item
-	oils := s.Oils
 	for _, part := range s.parts {
 		line := plan.Item{Word: part.Word, Values: maps.Clone(part.Values), Count: part.Count}
 		kind, count := "part", strconv.Itoa(max(part.Count, 1))
-		if part.Word == "part.oil" {
-			line.Word, kind, count = "bill.oil", "oil", first(oils[0].Poured)
-			if count == "" {
-				count = first(oils[0].Due)
-			}
-			oils = oils[1:]
+		if part.Oil != "" {
+			line.Word, kind, count = "bill.oil", "oil", s.pouredOrDue(part.Oil)
 		}
 		line.Values["line"], line.Values["count"] = kind, count
 		lines = append(lines, line)
@@ -38,6 +33,21 @@ func (s *State) BillLines() []plan.Item {
 		lines = append(lines, plan.NewItem(0, "bill."+kind, "line", kind))
 	}
 	return lines
+}
+
+// pouredOrDue is the volume of a circuit in the person's units; "" where neither
+// is known.
+func (s *State) pouredOrDue(circuit string) string {
+	for n := range s.Oils {
+		if o := &s.Oils[n]; o.Circuit != circuit {
+			continue
+		} else if len(o.Poured) > 0 {
+			return o.Poured[0]
+		} else {
+			return first(o.Due)
+		}
+	}
+	return ""
 }
 
 func first(texts []string) string {

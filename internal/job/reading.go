@@ -14,19 +14,21 @@ import (
 
 // believable gives the bounds of what may be read, in base units: wide enough
 // for any bike, narrow enough to catch a slip of the unit or the key (common
-// practice, no source).
-func believable(what string) (kind quantity.Kind, low, high float64) {
+// practice, no source). ok is false for what is no quantity.
+func believable(what string) (kind quantity.Kind, low, high float64, ok bool) {
 	switch what {
 	case plan.AskOdometer:
-		return quantity.Distance, 0, 2e6
+		return quantity.Distance, 0, 2e6, true
 	case plan.AskHours:
-		return quantity.Duration, 0, 1e5 * 60
+		return quantity.Duration, 0, 1e5 * 60, true
 	case plan.AskTorque:
-		return quantity.Torque, 0.5, 400
+		return quantity.Torque, 0.5, 400, true
 	case plan.AskTemperature:
-		return quantity.Temperature, -40, 200
+		return quantity.Temperature, -40, 200, true
+	case plan.AskDrained, plan.AskPoured:
+		return quantity.Volume, 0, 25, true
 	}
-	return quantity.Volume, 0, 25 // what is drained and poured
+	return "", 0, 0, false
 }
 
 // reading takes a reading in, and reports whether it counts.
@@ -77,7 +79,11 @@ func (r *replayer) nameOf(e placed) string {
 
 // amount takes in a reading that is a quantity.
 func (r *replayer) amount(e placed, ask *plan.Ask, read *Read) bool {
-	kind, low, high := believable(e.What)
+	kind, low, high, ok := believable(e.What)
+	if !ok {
+		r.fault(e, "not-asked", "/what", finding.Refuse, "text", finding.Clip(e.What))
+		return false
+	}
 	a, list := quantity.Parse(kind, e.Value, ask.Unit, r.print.System)
 	for _, f := range list {
 		values := make([]string, 0, 2*len(f.Values))

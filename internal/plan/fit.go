@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"strings"
-
 	"tidysump/internal/card"
 	"tidysump/internal/drain"
 	"tidysump/internal/fill"
@@ -71,13 +69,15 @@ func (d *day) needless(name string, on subject) bool {
 	case "torque":
 		return on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel
 	case "band":
-		return on.circuit.Level.Device == "hole"
+		return on.circuit.Level.Device == card.Hole
 	case "wait":
-		return on.circuit.Level.Device == "hole" || on.circuit.Level.State == "cold"
+		return on.circuit.Level.Device == card.Hole || on.circuit.Level.State == card.Cold
 	case "interval-hours":
 		return !hours
+	case "interval-distance", "interval-time":
+		return hours
 	}
-	return hours && strings.HasPrefix(name, "interval-")
+	return false
 }
 
 // signal is a caution's signal word today: oil that is read hot is at 80 °C
@@ -105,7 +105,7 @@ func (d *day) warnHolds(word string, on subject) bool {
 		c := d.card.Circuit(on.bolt.Circuit)
 		return c != nil && c.Role == card.FinalDrive
 	case "oil-on-exhaust":
-		return on.filter.Mount == "sideways"
+		return on.filter.Mount == card.OpenSideways
 	case "wrench-unit":
 		return on.bolt.Torque.Known()
 	case "torque-unknown":
@@ -139,10 +139,12 @@ func (d *day) figure(name string, on subject) shown.Figure {
 		return d.firstPour(on.circuit)
 	case "interval-distance":
 		return d.print.Card(name, d.interval().Distance, "interval")
+	case "interval-time":
+		return d.print.Card(name, d.interval().Time, "interval")
 	case "interval-hours":
 		return d.print.Card(name, d.interval().Hours, "interval")
 	}
-	return d.print.Card(name, d.interval().Time, "interval")
+	return shown.Unknown(name, "interval") // a test holds that no recipe has another
 }
 
 // practice is a range that is a trade habit.
@@ -176,35 +178,40 @@ func (d *day) asksFor(what string, on subject) []Ask {
 
 // ask fits a reading to its subject.
 func (d *day) ask(what string, on subject) Ask {
-	a := Ask{What: what, Of: on.id()}
-	us, metric := d.print.System == quantity.US, d.print.System == quantity.Metric
+	a := Ask{What: what, Of: on.id(), Unit: unitAsked(what, d.print.System)}
 	switch {
 	case what == AskLeak:
 		a.Choice = leaks
-	case what == AskLevel && on.circuit.Level.Device == "hole":
+	case what == AskLevel && on.circuit.Level.Device == card.Hole:
 		a.Choice = holeLevels
 	case what == AskLevel:
 		a.Choice, a.Gauge = levels, gaugeOf(on.circuit)
-	case what == AskOdometer && metric:
-		a.Unit = "km"
-	case what == AskOdometer:
-		a.Unit = "mi"
-	case what == AskHours:
-		a.Unit = "h"
-	case what == AskTemperature && us:
-		a.Unit = "°F"
-	case what == AskTemperature:
-		a.Unit = "°C"
-	case what == AskTorque && us:
-		a.Unit = "lbf·ft"
-	case what == AskTorque:
-		a.Unit = "N·m"
-	case metric:
-		a.Unit = "L"
-	case us:
-		a.Unit = "US qt"
-	default:
-		a.Unit = "imp pt"
 	}
 	return a
+}
+
+// asksIn are the units in which a bare number is read, where one is typed.
+var asksIn = [...]struct{ what, metric, us, imperial string }{
+	{AskOdometer, "km", "mi", "mi"},
+	{AskHours, "h", "h", "h"},
+	{AskTemperature, "°C", "°F", "°C"},
+	{AskTorque, "N·m", "lbf·ft", "N·m"},
+	{AskDrained, "L", "US qt", "imp pt"},
+	{AskPoured, "L", "US qt", "imp pt"},
+}
+
+// unitAsked is the unit that a bare number is in; "" where none is typed.
+func unitAsked(what string, system quantity.System) string {
+	for _, in := range asksIn {
+		switch {
+		case in.what != what:
+		case system == quantity.US:
+			return in.us
+		case system == quantity.Imperial:
+			return in.imperial
+		default:
+			return in.metric
+		}
+	}
+	return ""
 }

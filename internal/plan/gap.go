@@ -35,7 +35,7 @@ func (p *planner) boltGaps(b *card.Bolt, purpose string) {
 	if !b.Turn.Known() && !b.Torque.Known() {
 		p.gap("torque", "torque", purpose, orWord(b.Place, "not-known"))
 	}
-	if b.Drive != "strap" && !b.Size.Known() {
+	if b.Drive != card.Strap && !b.Size.Known() {
 		p.gap("size", "size", purpose, orWord(b.Place, "not-known"))
 	}
 }
@@ -50,7 +50,7 @@ func (p *planner) levelGaps(c *card.Circuit, role string) {
 	if l.Device == "" || l.State == "" || l.Stance == "" {
 		p.gap("level", "level", role, "")
 	}
-	if l.Device != "hole" && !l.Band.Known() {
+	if l.Device != card.Hole && !l.Band.Known() {
 		p.gap("band", "level", role, "")
 	}
 	if (readWarm(c) || readHot(c)) && !l.Wait.Known() {

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"strings"
-
 	"tidysump/internal/card"
 	"tidysump/internal/fill"
 	"tidysump/internal/wire"
@@ -33,9 +31,9 @@ func (g *Gauge) Members(m *wire.Members) {
 func gaugeOf(c *card.Circuit) *Gauge {
 	kind, drawn := "stick", fill.Stick
 	switch {
-	case c.Level.Device == "window":
-		kind, drawn = "window", fill.Window(fill.UsualGlass, fill.UsualMarks)
-	case !strings.HasPrefix(c.Level.Device, "stick"):
+	case c.Level.Device == card.Window:
+		kind, drawn = string(card.Window), fill.Window(fill.UsualGlass, fill.UsualMarks)
+	case !c.Level.Device.Stick():
 		return nil
 	}
 	return &Gauge{kind, drawn.Low, drawn.High, drawn.Height(0), drawn.Height(1),

@@ -5,6 +5,7 @@ import (
 
 	"tidysump/internal/bolt"
 	"tidysump/internal/card"
+	"tidysump/internal/fill"
 	"tidysump/internal/quantity"
 	"tidysump/internal/wire"
 )
@@ -43,11 +44,11 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 		d.filling(&h, on.circuit)
 	case "level":
 		ok = h.figure("band", on.circuit.Level.Band)
-		h.put("gauge", on.circuit.Level.Device)
+		h.put("gauge", string(on.circuit.Level.Device))
 	case "run-out":
 		ok = d.runningOut(&h, on.circuit)
-	default:
-		ok = true
+	case "cool", "debris":
+		ok = true // the card knows nothing of it
 	}
 	return h, ok
 }
@@ -94,7 +95,7 @@ func (h *Help) fastener(b *card.Bolt) {
 	h.put("what", what)
 	h.put("thread", b.Thread)
 	if b.Seal != nil {
-		h.put("seal", b.Seal.Kind)
+		h.put("seal", string(b.Seal.Kind))
 	}
 }
 
@@ -103,27 +104,27 @@ func (h *Help) oil(c *card.Circuit, due *card.Figure) {
 	h.put("marks", strings.Join(c.Oil.Marks, ", "))
 	h.put("service", c.Oil.Service)
 	if c.WetClutch {
-		h.put("clutch", "wet")
+		h.put("clutch", string(card.WetClutch))
 	}
 	h.figure("due", due)
 }
 
 // filling puts how the filter of a circuit is mounted and where its oil lies.
 func (d *day) filling(h *Help, c *card.Circuit) {
-	h.put("layout", "wet-sump")
+	h.put("layout", string(card.WetSump))
 	if d.card.Layout.InTank() {
-		h.put("layout", "dry-sump")
+		h.put("layout", string(card.DrySump))
 	}
-	h.put("filter", "strainer")
+	h.put("filter", string(fill.Mesh))
 	for i := range d.card.Filters {
 		f := &d.card.Filters[i]
 		if f.Circuit != c.ID || f.Kind == card.Centrifugal {
 			continue
 		}
-		h.put("filter", "stays")
+		h.put("filter", string(fill.Stays))
 		if d.filterChanged(c.ID) {
-			h.put("filter", f.Kind)
-			h.put("mount", f.Mount)
+			h.put("filter", string(f.Kind))
+			h.put("mount", string(f.Mount))
 		}
 	}
 }

@@ -1,6 +1,8 @@
 package plan
 
-import "tidysump/internal/card"
+import (
+	"tidysump/internal/card"
+)
 
 // withHolders gives the card with a fastener more for each filter and strainer
 // that none on it holds: what comes off goes back on, though the card doesn't say
@@ -11,7 +13,7 @@ func withHolders(c *card.Card) *card.Card {
 	for i := range c.Filters {
 		f := &c.Filters[i]
 		purpose := card.FilterCover
-		if f.Kind == "spin-on" {
+		if f.Kind == card.SpinOn {
 			purpose = card.FilterCanned
 		}
 		hold(&full, card.Bolt{ID: f.ID, Of: f.ID, Circuit: f.Circuit, Place: f.Place, Purpose: purpose})

@@ -1,6 +1,8 @@
 package plan
 
-import "tidysump/internal/card"
+import (
+	"tidysump/internal/card"
+)
 
 // Interval is how long the oil may stay in, as the bike is used.
 func (p *Plan) Interval() card.Span { return p.day.interval() }

@@ -1,6 +1,8 @@
 package plan
 
-import "tidysump/internal/card"
+import (
+	"tidysump/internal/card"
+)
 
 // drain empties one circuit after the other. Where there are several, each oil
 // is looked at and measured before the next one joins it.
@@ -38,8 +40,8 @@ func (p *planner) drainOne(c *card.Circuit) {
 	}
 	for _, f := range p.filters {
 		if f.Circuit == c.ID {
-			word := "filter-off-" + f.Kind
-			if f.Kind == "cartridge" && p.coverScrews(f) < 2 {
+			word := "filter-off-" + string(f.Kind)
+			if f.Kind == card.Cartridge && p.coverScrews(f) < 2 {
 				word = "filter-off-cap" // a cap or bowl that one thing holds
 			}
 			p.onFilter(word, f)
@@ -106,7 +108,7 @@ func (p *planner) close() {
 		}
 	}
 	for _, f := range p.filters {
-		p.onFilter("prepare-"+f.Kind, f)
+		p.onFilter("prepare-"+string(f.Kind), f)
 		p.tighten(p.holding(f.ID))
 	}
 	p.plain("dry-base", "count")

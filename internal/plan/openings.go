@@ -1,6 +1,8 @@
 package plan
 
-import "tidysump/internal/card"
+import (
+	"tidysump/internal/card"
+)
 
 // turned reports whether a fastener is opened and closed today.
 func (d *day) turned(b *card.Bolt) bool {
@@ -47,7 +49,7 @@ func (d *day) holds(b *card.Bolt) bool {
 }
 
 // wrenched reports whether a fastener is tightened with a tool at all.
-func wrenched(b *card.Bolt) bool { return b.Drive != "hand" && b.Purpose != card.LeaveAlone }
+func wrenched(b *card.Bolt) bool { return b.Drive != card.Hand && b.Purpose != card.LeaveAlone }
 
 // changing reports whether the filter of that id is changed today.
 func (d *day) changing(filter string) bool {
@@ -87,7 +89,7 @@ func (d *day) hasFillerCap(circuit string) bool {
 
 // byHand reports whether a filler cap is closed without a tool: those of which
 // the card doesn't tell are taken so too.
-func byHand(b *card.Bolt) bool { return b.Drive == "" || b.Drive == "hand" || b.Drive == "strap" }
+func byHand(b *card.Bolt) bool { return b.Drive == "" || b.Drive == card.Hand || b.Drive == card.Strap }
 
 func (d *day) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
 	var list []*card.Bolt

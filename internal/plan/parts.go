@@ -14,6 +14,9 @@ type Item struct {
 	Word   string // word id
 	Values map[string]string
 	Count  int
+	// Oil is the circuit whose oil it is, "" for anything else: for who charges for
+	// it, and not written.
+	Oil string
 }
 
 // Members names the item's members.
@@ -34,11 +37,13 @@ func (p *planner) parts() {
 	add := func(i Item) { p.plan.Parts = append(p.plan.Parts, i) }
 	for _, o := range p.plan.Oils {
 		if o.Today {
-			add(NewItem(0, "part.oil", "of", "@"+o.Role, "volume", o.Due.First(), "grade", o.Need.First()))
+			i := NewItem(0, "part.oil", "of", "@"+o.Role, "volume", o.Due.First(), "grade", o.Need.First())
+			i.Oil = o.Circuit
+			add(i)
 		}
 	}
 	for _, f := range p.filters {
-		add(NewItem(1, "part.filter-"+f.Kind, "place", f.Place))
+		add(NewItem(1, "part.filter-"+string(f.Kind), "place", f.Place))
 		p.seals(f.Seals, "part.filter")
 	}
 	for _, s := range p.strainers {
@@ -55,8 +60,13 @@ func (p *planner) parts() {
 // the cover and not under its screws.
 func sealsOf(b *card.Bolt) int {
 	cover := b.Purpose == card.FilterCover || b.Purpose == card.StrainerCap || b.Purpose == card.LevelScrew
-	if kind := b.Seal.Kind; kind == "paper" || cover && (kind == "o-ring" || kind == "square-ring") {
+	switch b.Seal.Kind {
+	case card.Paper:
 		return 1
+	case card.ORing, card.SquareRing:
+		if cover {
+			return 1
+		}
 	}
 	return b.Number()
 }
@@ -70,18 +80,18 @@ func (p *planner) seals(list []card.Seal, of string) {
 // seal adds a seal, or raises the count of one that is alike.
 func (p *planner) seal(s *card.Seal, times int, of string) {
 	count := times * max(s.Count, 1)
-	word, size := "part.seal", sealSize(s)
+	word, kind, size := "part.seal", "@seal."+string(s.Kind), sealSize(s)
 	if size == "" {
 		word = "part.seal-size-unknown"
 	}
 	for i := range p.plan.Parts {
 		have := &p.plan.Parts[i]
-		if have.Word == word && have.Values["kind"] == "@seal."+s.Kind && have.Values["size"] == size && have.Values["of"] == "@"+of {
+		if have.Word == word && have.Values["kind"] == kind && have.Values["size"] == size && have.Values["of"] == "@"+of {
 			have.Count += count
 			return
 		}
 	}
-	p.plan.Parts = append(p.plan.Parts, NewItem(count, word, "kind", "@seal."+s.Kind, "size", size, "of", "@"+of))
+	p.plan.Parts = append(p.plan.Parts, NewItem(count, word, "kind", kind, "size", size, "of", "@"+of))
 }
 
 // tray gives the size of the tray: the oils run out one after the other, so it

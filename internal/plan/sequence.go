@@ -51,9 +51,9 @@ func (p *planner) each(word string, holds func(*card.Circuit) bool) {
 }
 
 func always(*card.Circuit) bool     { return true }
-func hasGauge(c *card.Circuit) bool { return c.Level.Device != "measured" }
-func readHot(c *card.Circuit) bool  { return c.Level.State == "hot" }
-func readWarm(c *card.Circuit) bool { return c.Level.State == "warm" }
+func hasGauge(c *card.Circuit) bool { return c.Level.Device != card.Gaugeless }
+func readHot(c *card.Circuit) bool  { return c.Level.State == card.Hot }
+func readWarm(c *card.Circuit) bool { return c.Level.State == card.Warm }
 
 // readStanding: read cold, or the card does not say how.
 func readStanding(c *card.Circuit) bool { return !readWarm(c) && !readHot(c) }
@@ -128,7 +128,7 @@ func (p *planner) fill() {
 		case !readAfterRun(c):
 			// Gear and chain cases are filled and read before the engine
 			// runs: through the level cover, where there is one.
-			p.withCoverOff(c, p.pourWord(c), "top-up")
+			p.withCoverOff(c, append([]string{p.pourWord(c)}, topUp(c)...)...)
 		case p.hasFillerCap(c.ID) || len(p.levelCovers(c)) == 0:
 			p.onCircuit(p.pourWord(c), c)
 		default:
@@ -141,12 +141,20 @@ func (p *planner) fill() {
 	}
 	for _, c := range p.circuits {
 		if readAfterRun(c) && hasGauge(c) {
-			p.withCoverOff(c, "top-up")
+			p.withCoverOff(c, topUp(c)...)
 		}
 	}
 	if p.doesEngineOil() {
 		p.plain("second-start")
 	}
+}
+
+// topUp is the step that fills by the level, where there is one to be read.
+func topUp(c *card.Circuit) []string {
+	if !hasGauge(c) {
+		return nil
+	}
+	return []string{"top-up"}
 }
 
 // fillersOn closes the filler caps: by hand together, by tool one by one.
@@ -185,9 +193,7 @@ func (p *planner) withCoverOff(c *card.Circuit, words ...string) {
 		p.onBolt(word+"-off", b)
 	}
 	for _, w := range words {
-		if w != "top-up" || hasGauge(c) {
-			p.onCircuit(w, c)
-		}
+		p.onCircuit(w, c)
 	}
 	for _, b := range covers {
 		p.onBolt(word+"-on", b)

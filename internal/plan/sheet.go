@@ -130,14 +130,14 @@ func (p *planner) bolts() {
 			Thread: b.Thread, Size: p.print.Card("size", b.Size, "size"), Torque: p.print.Card("torque", b.Torque, "torque"),
 			Today: p.turned(b), Leave: p.left(b)}
 		if b.Drive != "" {
-			s.Drive = "drive." + b.Drive
+			s.Drive = "drive." + string(b.Drive)
 		}
 		if b.Turn != nil {
 			turn := p.print.Card("turn", b.Turn, "turn")
 			s.Turn = &turn
 		}
 		if b.Seal != nil {
-			s.Seal, s.SealFor = "seal."+b.Seal.Kind, sealSize(b.Seal)
+			s.Seal, s.SealFor = "seal."+string(b.Seal.Kind), sealSize(b.Seal)
 		}
 		if s.Today && wrenched(b) && b.Purpose != card.Panel {
 			p.boltGaps(b, s.Purpose)

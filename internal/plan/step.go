@@ -62,6 +62,9 @@ const (
 	AskHours       = "hours"       // of running, where the card counts those
 )
 
+// Readings lists what a step may ask for.
+var Readings = []string{AskOdometer, AskLevel, AskDrained, AskPoured, AskTorque, AskLeak, AskTemperature, AskHours}
+
 // Ask is a reading that a step asks for.
 type Ask struct {
 	What   string

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"tidysump/internal/card"
 	"tidysump/internal/drain"
 	"tidysump/internal/shown"
 	"tidysump/internal/wire"
@@ -13,6 +14,9 @@ const (
 	TimeSettle = "settle" // the oil to come down before its level is read
 	TimeLeak   = "leak"   // the second look for leaks
 )
+
+// Timers lists what a step may have to wait for.
+var Timers = []string{TimeDrain, TimeIdle, TimeSettle, TimeLeak}
 
 // Minutes that a wait takes where the card doesn't say: common practice, no
 // source. Of a range the end is taken that can do no harm: the long one of an
@@ -43,14 +47,19 @@ func (t *Timer) Members(m *wire.Members) {
 // for. Of a card's range the long end counts: read too early the level is low,
 // and what is added then is too much.
 func (d *day) timer(what string, on subject) (t Timer, ok bool) {
-	minutes, unit := float64(drain.RunOutLow), "min"
+	var minutes float64
+	unit := "min"
 	switch what {
+	default:
+		return t, false
+	case TimeDrain:
+		minutes = drain.RunOutLow
 	case TimeIdle:
 		minutes, unit = idleRun, "s"
 	case TimeLeak:
 		minutes = leakTime
 	case TimeSettle:
-		if device := on.circuit.Level.Device; device == "hole" || device == "measured" {
+		if on.circuit.Level.Device == card.Hole || !hasGauge(on.circuit) {
 			return t, false
 		}
 		wait := on.circuit.Level.Wait

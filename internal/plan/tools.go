@@ -1,9 +1,9 @@
 package plan
 
 import (
-	"sort"
-
+	"slices"
 	"tidysump/internal/bolt"
+	"tidysump/internal/card"
 )
 
 // tools lists the tools that the fasteners of the day ask for, and what every
@@ -11,7 +11,7 @@ import (
 func (p *planner) tools() {
 	p.plan.Tools = append(append(p.plan.Tools, p.drives()...), p.wrenches()...)
 	for _, f := range p.filters {
-		if f.Kind == "spin-on" {
+		if f.Kind == card.SpinOn {
 			p.plan.Tools = append(p.plan.Tools, NewItem(1, "tool.filter-grip"), NewItem(1, "tool.filter-bag"))
 			break
 		}
@@ -34,12 +34,12 @@ func (d *day) drives() []Item {
 	var list []Item
 	for i := range d.card.Bolts {
 		b := &d.card.Bolts[i]
-		if !d.turned(b) || b.Drive == "hand" || b.Drive == "strap" {
+		if !d.turned(b) || b.Drive == card.Hand || b.Drive == card.Strap {
 			continue
 		}
 		it := NewItem(1, "tool.size-unknown", "of", "@purpose."+string(b.Purpose), "place", b.Place)
 		if size, ok := b.Size.Amount(); ok && b.Drive != "" {
-			it = NewItem(1, "tool."+b.Drive, "size", size.Print(size.Unit))
+			it = NewItem(1, "tool."+string(b.Drive), "size", size.Print(size.Unit))
 		}
 		if !hasItem(list, it) {
 			list = append(list, it)
@@ -73,7 +73,7 @@ func (d *day) wrenches() []Item {
 			torques = append(torques, a.Base)
 		}
 	}
-	sort.Stable(sort.Float64Slice(torques))
+	slices.Sort(torques)
 	var list []Item
 	for _, w := range bolt.Needed(torques) {
 		word := "tool.torque-wrench-one"

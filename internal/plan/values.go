@@ -54,7 +54,7 @@ func (d *day) boltValues(b *card.Bolt) map[string]string {
 		v["order"] = b.Order
 	}
 	if b.Seal != nil {
-		v["seal"] = "@seal." + b.Seal.Kind
+		v["seal"] = "@seal." + string(b.Seal.Kind)
 	}
 	if c := d.card.Circuit(b.Circuit); c != nil {
 		v["of"] = "@role." + string(c.Role)
@@ -112,9 +112,9 @@ func orWord(text, word string) string {
 	return text
 }
 
-func idOr(prefix, id string) string {
+func idOr[T ~string](prefix string, id T) string {
 	if id == "" {
 		return "@not-known"
 	}
-	return "@" + prefix + id
+	return "@" + prefix + string(id)
 }

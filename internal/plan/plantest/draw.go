@@ -31,8 +31,8 @@ func Card(t *rapid.T) *card.Card {
 	holders := []string{""}
 	for i := range rapid.IntRange(0, 2).Draw(t, "filters") {
 		f := card.Filter{ID: "filter" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"),
-			Kind: Pick(t, "kind", "spin-on", "cartridge", card.Centrifugal), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"),
-			Mount: Pick(t, "mount", "", "up", "sideways", "down"), Seals: drawSeals(t)}
+			Kind: Pick(t, "kind", card.FilterKinds...), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"),
+			Mount: maybe(t, "mount", card.Mounts), Seals: drawSeals(t)}
 		c.Filters = append(c.Filters, f)
 		holders = append(holders, f.ID)
 	}
@@ -53,14 +53,14 @@ func Card(t *rapid.T) *card.Card {
 
 func drawCircuit(t *rapid.T, id string) card.Circuit {
 	r := card.Circuit{ID: id, WetClutch: rapid.Bool().Draw(t, "wet"),
-		Role:     rapid.SampledFrom([]card.Role{card.EngineOil, card.GearboxOil, card.PrimaryOil, card.FinalDrive}).Draw(t, "role"),
+		Role:     Pick(t, "role", card.Roles...),
 		OilOnly:  drawFigure(t, "oil only", "L", 2),
 		WithFilt: drawFigure(t, "with filter", "US qt", 2.5),
 		EveryNth: rapid.IntRange(0, 2).Draw(t, "nth"),
 		Level: card.Level{
-			Device: Pick(t, "device", "", "window", "stick-resting", "stick-screwed", "stick-pushed", "hole", "measured"),
-			State:  Pick(t, "state", "", "cold", "warm", "hot"),
-			Stance: Pick(t, "stance", "", "upright", "side-stand", "centre-stand"),
+			Device: maybe(t, "device", card.Devices),
+			State:  maybe(t, "state", card.States),
+			Stance: maybe(t, "stance", card.Stances),
 			Where:  Pick(t, "where", "", "on the left"),
 		}}
 	if rapid.Bool().Draw(t, "grade") {
@@ -71,11 +71,10 @@ func drawCircuit(t *rapid.T, id string) card.Circuit {
 
 func drawBolt(t *rapid.T, id string, circuits, holders []string) card.Bolt {
 	b := card.Bolt{ID: id, Circuit: rapid.SampledFrom(circuits).Draw(t, "circuit"), Of: rapid.SampledFrom(holders).Draw(t, "of"),
-		Purpose: rapid.SampledFrom([]card.Purpose{card.DrainPlug, card.StrainerCap, card.FilterCover, card.FilterCanned,
-			card.FillerCap, card.LevelScrew, card.Panel, card.LeaveAlone}).Draw(t, "purpose"),
-		Count: rapid.IntRange(0, 4).Draw(t, "count"), Drains: rapid.Bool().Draw(t, "drains"), Magnet: rapid.Bool().Draw(t, "magnet"),
+		Purpose: Pick(t, "purpose", card.Purposes...),
+		Count:   rapid.IntRange(0, 4).Draw(t, "count"), Drains: rapid.Bool().Draw(t, "drains"), Magnet: rapid.Bool().Draw(t, "magnet"),
 		Order:  Pick(t, "order", "", "top, bottom"),
-		Drive:  Pick(t, "drive", "", "hexagon", "hexagon-key", "six-lobe", "hand", "strap"),
+		Drive:  maybe(t, "drive", card.Drives),
 		Place:  Pick(t, "place", "", "below"),
 		Size:   drawFigure(t, "size", "mm", 17),
 		Torque: drawFigure(t, "torque", "N·m", 25)}
@@ -89,7 +88,7 @@ func drawSeals(t *rapid.T) []card.Seal {
 	if !rapid.Bool().Draw(t, "seal") {
 		return nil
 	}
-	kind := Pick(t, "seal kind", "flat-aluminium", "flat-copper", "folded", "bonded", "o-ring", "paper", "fibre", "square-ring")
+	kind := Pick(t, "seal kind", card.SealKinds...)
 	return []card.Seal{{Kind: kind, Inner: drawFigure(t, "inner", "mm", 12), Outer: drawFigure(t, "outer", "mm", 16)}}
 }
 
@@ -108,8 +107,13 @@ func drawFigure(t *rapid.T, label, unit string, value float64) *card.Figure {
 }
 
 // Pick draws one of some words.
-func Pick(t *rapid.T, label string, words ...string) string {
+func Pick[T ~string](t *rapid.T, label string, words ...T) T {
 	return rapid.SampledFrom(words).Draw(t, label)
+}
+
+// maybe draws one of some words, or none.
+func maybe[T ~string](t *rapid.T, label string, words []T) T {
+	return Pick(t, label, append([]T{""}, words...)...)
 }
 
 // Bench draws a bench of that card.

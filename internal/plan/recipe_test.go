@@ -1,0 +1,97 @@
+package plan
+
+import (
+	"slices"
+	"testing"
+
+	"tidysump/internal/card"
+	"tidysump/internal/quantity"
+	"tidysump/internal/shown"
+)
+
+// full is a day about which all is known, so that what a recipe names and nobody
+// knows can be told from what a card leaves out.
+func full() (*day, map[string]subject) {
+	figure := func(value float64, unit string) *card.Figure {
+		return &card.Figure{Value: value, Unit: unit, Standing: card.Measured, Method: "by hand"}
+	}
+	c := &card.Card{ID: "full", Circuits: []card.Circuit{{ID: "engine", Role: card.EngineOil,
+		Oil:     card.OilNeed{Grades: []string{"10W-40"}, Standing: card.Measured},
+		OilOnly: figure(2, "L"), WithFilt: figure(2.2, "L"),
+		Level: card.Level{Device: card.Window, State: card.Warm, Stance: card.Upright, Wait: figure(3, "min"), Band: figure(0.5, "L")}}},
+		Bolts: []card.Bolt{{ID: "drain", Purpose: card.DrainPlug, Circuit: "engine", Drains: true, Drive: card.Hexagon, Thread: "M14x1.5",
+			Size: figure(17, "mm"), Torque: figure(25, "N·m"), Turn: figure(1, "turn")}}}
+	c.Interval.Span = card.Span{Distance: figure(6000, "km"), Time: figure(12, "months"), Hours: figure(15, "h")}
+	d := &day{card: c, bench: &Bench{System: quantity.Metric}, print: shown.Printer{System: quantity.Metric}, circuits: []*card.Circuit{&c.Circuits[0]}}
+	return d, map[string]subject{"circuit": {circuit: &c.Circuits[0]}, "bolt": {bolt: &c.Bolts[0]}, "nothing": {}}
+}
+
+// known tries a name with each kind of subject, since a name that is about a
+// circuit says nothing of a fastener.
+func known(subjects map[string]subject, try func(subject) bool) bool {
+	for _, on := range subjects {
+		ok := func() (ok bool) {
+			defer func() { _ = recover() }() // asked of the wrong kind of subject
+			return try(on)
+		}()
+		if ok {
+			return true
+		}
+	}
+	return false
+}
+
+// Every figure, reading, timer and calculation that a recipe names is one that the
+// plan knows to make, and each figure is itself and no other.
+func TestRecipes_NamesAreKnown(t *testing.T) {
+	d, subjects := full()
+	texts := map[string]string{}
+	for _, r := range recipes {
+		for _, name := range r.figures {
+			ok := known(subjects, func(on subject) bool {
+				s := d.figure(name, on)
+				texts[s.Name] = s.First()
+				return s.Standing != card.Unknown && s.Name == "figure."+name
+			})
+			if !ok {
+				t.Errorf("%s: nobody knows how to show %q", r.word, name)
+			}
+		}
+		for _, what := range r.asks {
+			if !slices.Contains(Readings, what) {
+				t.Errorf("%s asks for %q", r.word, what)
+			}
+		}
+		for _, what := range r.timers {
+			if !slices.Contains(Timers, what) || !known(subjects, func(on subject) bool { _, ok := d.timer(what, on); return ok }) {
+				t.Errorf("%s: nobody knows how long %q takes", r.word, what)
+			}
+		}
+		for _, op := range r.helps {
+			if !known(subjects, func(on subject) bool { _, ok := d.help(op, on); return ok }) && op != "torque-guess" {
+				t.Errorf("%s: nobody knows how to fill in %q", r.word, op)
+			}
+		}
+	}
+	if s := d.figure("mood", subject{}); s.Standing != card.Unknown || len(s.Texts) > 0 {
+		t.Errorf("an unknown figure shows %+v", s)
+	}
+	for name, want := range map[string]string{"figure.interval-distance": "6000 km", "figure.interval-time": "12 months", "figure.interval-hours": "15 h"} {
+		if texts[name] != want {
+			t.Errorf("%s is %s, want %s", name, texts[name], want)
+		}
+	}
+}
+
+// Every reading that is typed is read in a unit, in each system.
+func TestAsk_EveryReadingHasAUnit(t *testing.T) {
+	for _, what := range Readings {
+		isWord := what == AskLevel || what == AskLeak
+		for _, system := range []quantity.System{quantity.Metric, quantity.US, quantity.Imperial} {
+			unit := unitAsked(what, system)
+			if _, known := quantity.Find(unit); known == isWord {
+				t.Errorf("%s in %s is read in %q", what, system, unit)
+			}
+		}
+	}
+}
