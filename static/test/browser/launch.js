@@ -1,9 +1,10 @@
 // Starts what a browser test needs: the server's program and a Chromium with a
 // profile of its own. All of it ends with the test.
 import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { delimiter, join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import puppeteer from 'puppeteer-core';
@@ -17,13 +18,19 @@ export async function temporaryFolder(t) {
   return dir;
 }
 
+/** Where a program is: a bare name is looked for as the shell does, which puppeteer doesn't. */
+const whole = (program) =>
+  process.env.PATH.split(delimiter)
+    .map((folder) => join(folder, program))
+    .find((path) => !program.includes('/') && existsSync(path)) ?? program;
+
 /**
  * Starts a Chromium; with a `profile` folder its storage outlives the browser,
  * `more` are further flags.
  */
 export function launchChromium(profile, more = []) {
   return puppeteer.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    executablePath: whole(process.env.CHROMIUM ?? 'chromium'),
     headless: true,
     userDataDir: profile,
     args: [

@@ -9,8 +9,8 @@ import { sampleCard } from './words.js';
 /** A page of the site with the sample jobs in its store, and what ends it all: {page, end}. */
 export async function openSampleSite() {
   const endings = [];
+  const browser = await launchChromium(); // first: what can't be started must leave nothing running
   const server = await startServer({ after: (end) => endings.push(end) });
-  const browser = await launchChromium();
   const page = await browser.newPage();
   await page.evaluateOnNewDocument(voices);
   await page.goto(server.url);
