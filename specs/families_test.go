@@ -127,7 +127,7 @@ func pageWords(t *testing.T) []family {
 		{"level.", choices(t, "levels", 8), plain},
 		{"due.calendar.", []string{"saved", "shared", "failed"}, plain},
 		{"leak.", choices(t, "leaks", 3), plain},
-		{"photo.what.", choices(t, "pictured", 6), plain},
+		{"photo.what.", texts(plan.Motifs), plain},
 		{"restore.", []string{"jobs", "events", "cards", "photos", "settings"}, plain},
 		{"keep.size.", []string{"mb", "gb"}, plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},

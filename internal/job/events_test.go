@@ -28,7 +28,7 @@ func drawEvents(t *rapid.T, p *plan.Plan, prefix string) []job.Event {
 		case kind == 1:
 			e.Kind = job.Finish
 		case kind == 2:
-			e.Kind, e.Step, e.What = job.Photo, s.ID, plantest.Pick(t, "picture", "plug", "pan", "filter", "seal", "odometer", "other")
+			e.Kind, e.Step, e.What = job.Photo, s.ID, string(plantest.Pick(t, "picture", plan.Motifs...))
 		case kind >= 5 && len(s.Look) > 0:
 			e.Kind, e.Step, e.Signs = job.Saw, s.ID, drawSigns(t)
 		case kind < 5 || len(s.Asks) == 0:

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -106,7 +107,7 @@ func (r *replayer) checked(e placed) bool {
 		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", finding.Clip(e.What))
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":
 		r.fault(e, "empty-note", "/text", finding.Refuse)
-	case e.Kind == Photo && !isPictured(e.What):
+	case e.Kind == Photo && !slices.Contains(plan.Motifs, plan.Motif(e.What)):
 		r.fault(e, "unknown-picture", "/what", finding.Refuse, "text", finding.Clip(e.What))
 	default:
 		return true

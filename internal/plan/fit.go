@@ -11,7 +11,7 @@ import (
 // put fits a recipe to its subject and adds it as a step.
 func (p *planner) put(word string, on subject) {
 	r := recipeOf(word)
-	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on), Look: r.look, Sums: r.sums,
+	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on), Look: r.look, Sums: r.sums, Photo: r.motif(on),
 		Finds: r.finds, Runs: r.runs}
 	if r.pours {
 		s.Pours = on.circuit.ID
@@ -27,7 +27,10 @@ func (p *planner) put(word string, on subject) {
 		}
 	}
 	for _, what := range r.asks {
-		s.Asks = append(s.Asks, p.asksFor(what, on)...)
+		for _, a := range p.asksFor(what, on) {
+			a.Amends = what == AskLevel && !r.finds
+			s.Asks = append(s.Asks, a)
+		}
 	}
 	for _, op := range r.helps {
 		if h, ok := p.help(op, on); ok {

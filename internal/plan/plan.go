@@ -27,7 +27,9 @@ type Plan struct {
 	Steps    []Step
 	Gaps     []Gap
 	Also     []Item // cleaned at some changes only; Count is 1 for those of today
-	Findings []finding.Finding
+	// MayKeepFilter: there is a filter that is changed unless the bench keeps it.
+	MayKeepFilter bool
+	Findings      []finding.Finding
 
 	day *day
 }
@@ -44,6 +46,7 @@ func (p *Plan) Members(m *wire.Members) {
 	wire.List(m, "steps", &p.Steps)
 	wire.List(m, "gaps", &p.Gaps)
 	wire.List(m, "also", &p.Also)
+	m.Bool("mayKeepFilter", &p.MayKeepFilter)
 	wire.Findings(m, "findings", &p.Findings)
 }
 
@@ -95,6 +98,7 @@ func (p *planner) choose() {
 	}
 	for i := range p.card.Filters {
 		f := &p.card.Filters[i]
+		p.plan.MayKeepFilter = p.plan.MayKeepFilter || f.Kind != card.Centrifugal
 		due := p.doing(f.Circuit) && !p.bench.KeepFilter
 		if f.Kind == card.Centrifugal {
 			due = p.also(f.EveryNth, f.Circuit, f.ID, "also.centrifugal", f.Place)

@@ -18,6 +18,7 @@ type recipe struct {
 	pours   bool     // an oil goes in for the first time
 	finds   bool     // the level is read before anything is drained
 	runs    bool     // the engine is started for good, or the bike is ridden
+	photo   Motif    // what a photo shows most likely; "" for nothing in particular
 }
 
 // What a step that looks asks for: at the oil, and at what caught the bits.
@@ -31,7 +32,7 @@ var (
 // job has, and for which circuits and fasteners, is settled in sequence.go.
 var recipes = []recipe{
 	// Ready: the bike known, everything laid out, nothing that can fall or burn.
-	{word: "identify", asks: []string{AskOdometer, AskHours}},
+	{word: "identify", photo: PhotoOdometer, asks: []string{AskOdometer, AskHours}},
 	{word: "lay-out"},
 	{word: "check-oil", must: true, figures: []string{"grade", "due"}, helps: []string{"oil-suits", "bottles"}},
 	{word: "stand", warns: []string{"traffic", "bike-falls"}},
@@ -39,7 +40,7 @@ var recipes = []recipe{
 	{word: "panel-off", figures: []string{"size"}},
 	{word: "wash"},
 	{word: "free-filler", must: true},
-	{word: "name-plugs", must: true},
+	{word: "name-plugs", photo: PhotoPlug, must: true},
 	{word: "guard", warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
 	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
 	{word: "level-found", finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
@@ -49,39 +50,39 @@ var recipes = []recipe{
 	{word: "level-found-hot", finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: every opening of the circuits of the day, and no other.
-	{word: "tray", perOil: true},
-	{word: "tray-unknown", perOil: true},
-	{word: "open-drain-plug", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "open-strainer-cap", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "open-strainer-cover", must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "tray", photo: PhotoPan, perOil: true},
+	{word: "tray-unknown", photo: PhotoPan, perOil: true},
+	{word: "open-drain-plug", photo: PhotoPlug, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cap", photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cover", photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "run-out", perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
-	{word: "strainer-out", must: true},
-	{word: "filter-off-spin-on", warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-cartridge", warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-cap", warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-centrifugal", warns: []string{"hot-oil"}},
-	{word: "old-ring", must: true, warns: []string{"ring-twice"}},
+	{word: "strainer-out", photo: PhotoFilter, must: true},
+	{word: "filter-off-spin-on", photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cartridge", photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cap", photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-centrifugal", photo: PhotoFilter, warns: []string{"hot-oil"}},
+	{word: "old-ring", photo: PhotoSeal, must: true, warns: []string{"ring-twice"}},
 	// Look: what oil, plug and filter say, before anything is wiped.
-	{word: "look-oil", look: signsOfOil, perOil: true},
-	{word: "look-magnet", look: signsOfBits},
-	{word: "look-strainer", look: signsOfBits},
-	{word: "look-filter", look: signsOfBits},
-	{word: "look-rotor", look: signsOfBits},
+	{word: "look-oil", photo: PhotoPan, look: signsOfOil, perOil: true},
+	{word: "look-magnet", photo: PhotoPlug, look: signsOfBits},
+	{word: "look-strainer", photo: PhotoFilter, look: signsOfBits},
+	{word: "look-filter", photo: PhotoFilter, look: signsOfBits},
+	{word: "look-rotor", photo: PhotoFilter, look: signsOfBits},
 	{word: "measure", figures: []string{"due"}, asks: []string{AskDrained}},
 	{word: "decide", must: true, sums: true, helps: []string{"debris"}},
 	// Close: everything that was opened, closed again and tightened once.
-	{word: "clean-seats"},
-	{word: "strainer-in", warns: []string{"solvent"}},
-	{word: "tighten", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "clean-seats", photo: PhotoSeal},
+	{word: "strainer-in", photo: PhotoFilter, warns: []string{"solvent"}},
+	{word: "tighten", photo: PhotoPlug, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "tighten-several", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "tighten-in-order", must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "prepare-spin-on"},
-	{word: "prepare-cartridge", warns: []string{"element-backwards"}},
-	{word: "prepare-centrifugal", warns: []string{"solvent", "crank-hole"}},
-	{word: "filter-on", must: true, warns: []string{"ring-twice", "torque-unknown"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "prepare-spin-on", photo: PhotoFilter},
+	{word: "prepare-cartridge", photo: PhotoFilter, warns: []string{"element-backwards"}},
+	{word: "prepare-centrifugal", photo: PhotoFilter, warns: []string{"solvent", "crank-hole"}},
+	{word: "filter-on", photo: PhotoFilter, must: true, warns: []string{"ring-twice", "torque-unknown"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "dry-base", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
 	{word: "count", must: true},
 	// Fill: most of it before the first start, the rest by the level.

@@ -89,6 +89,15 @@ func (d *day) need(c *card.Circuit) shown.Figure {
 		Source: d.print.Title(c.Oil.Source), Page: c.Oil.Page, Method: c.Oil.Method}
 }
 
+// Measure is the figure that says how tight a fastener is.
+type Measure string
+
+// The measures, named as the members of a sheet that hold them.
+const (
+	ByTorque Measure = "torque"
+	ByTurn   Measure = "turn"
+)
+
 // BoltSheet is the sheet of one fastener.
 type BoltSheet struct {
 	ID      string
@@ -98,12 +107,15 @@ type BoltSheet struct {
 	Thread  string
 	Drive   string // word id
 	Size    shown.Figure
+	Tool    []string // what it is turned with: a word id after "@", and a size if it has one; empty when not known
 	Torque  shown.Figure
 	Turn    *shown.Figure
-	Seal    string // word id of the kind
-	SealFor string // its size, "12 × 16 × 1.5 mm"
-	Today   bool   // turned today
-	Leave   bool   // to be left alone today
+	By      Measure // which of the two counts
+	Seal    string  // word id of the kind
+	SealFor string  // its size, "12 × 16 × 1.5 mm"
+	Today   bool    // turned today
+	Listed  bool    // how tight it gets today is worth reading beforehand
+	Leave   bool    // to be left alone today
 }
 
 // Members names the sheet's members.
@@ -115,11 +127,14 @@ func (b *BoltSheet) Members(m *wire.Members) {
 	m.String("thread", &b.Thread)
 	m.String("drive", &b.Drive)
 	m.Object("size", &b.Size)
+	wire.Texts(m, "tool", &b.Tool)
 	m.Object("torque", &b.Torque)
 	wire.Optional(m, "turn", &b.Turn)
+	wire.Text(m, "by", &b.By)
 	m.String("seal", &b.Seal)
 	m.String("sealSize", &b.SealFor)
 	m.Bool("today", &b.Today)
+	m.Bool("listed", &b.Listed)
 	m.Bool("leave", &b.Leave)
 }
 
@@ -128,7 +143,8 @@ func (p *planner) bolts() {
 		b := &p.card.Bolts[i]
 		s := BoltSheet{ID: b.ID, Purpose: "purpose." + string(b.Purpose), Place: b.Place, Count: b.Number(),
 			Thread: b.Thread, Size: p.print.Card("size", b.Size, "size"), Torque: p.print.Card("torque", b.Torque, "torque"),
-			Today: p.turned(b), Leave: p.left(b)}
+			By: measureOf(b), Today: p.turned(b), Listed: p.listed(b), Leave: p.left(b)}
+		s.Tool = toolOf(b, &s.Size)
 		if b.Drive != "" {
 			s.Drive = "drive." + string(b.Drive)
 		}
@@ -144,6 +160,33 @@ func (p *planner) bolts() {
 		}
 		p.plan.Bolts = append(p.plan.Bolts, s)
 	}
+}
+
+// measureOf picks the figure that says how tight a fastener is: its torque, unless
+// only its turn is to be had.
+func measureOf(b *card.Bolt) Measure {
+	if b.Turn != nil && !b.Torque.Known() {
+		return ByTurn
+	}
+	return ByTorque
+}
+
+// listed reports whether how tight a fastener gets is worth reading before the job:
+// what is closed by hand has no figure, and a panel without one is closed by feel.
+func (d *day) listed(b *card.Bolt) bool {
+	byFeel := b.Purpose == card.Panel && !b.Torque.Known()
+	return d.turned(b) && wrenched(b) && !byFeel
+}
+
+// toolOf says what a fastener is turned with. A hand and a strap have no size.
+func toolOf(b *card.Bolt, size *shown.Figure) []string {
+	switch b.Drive {
+	case "":
+		return nil
+	case card.Hand, card.Strap:
+		return []string{"@drive." + string(b.Drive)}
+	}
+	return []string{"@drive." + string(b.Drive), size.First()}
 }
 
 // sealSize gives "12 × 16 × 1.5 mm", inner × outer × thickness; "" unless the

@@ -74,6 +74,9 @@ type Ask struct {
 	// Gauge: a level that may also be read as a share of the band between the
 	// marks.
 	Gauge *Gauge
+	// Amends: oil can be poured or taken out here to mend the level. A level read
+	// before anything is drained changes nothing.
+	Amends bool
 }
 
 // Members names the members of a reading asked for.
@@ -83,6 +86,7 @@ func (a *Ask) Members(m *wire.Members) {
 	m.String("unit", &a.Unit)
 	wire.Texts(m, "choice", &a.Choice)
 	wire.Optional(m, "gauge", &a.Gauge)
+	m.Bool("amends", &a.Amends)
 }
 
 // leaks are the answers to "is it dry".
@@ -115,6 +119,8 @@ type Step struct {
 	// what came out; Sums says that it sums up what was seen.
 	Look []string
 	Sums bool
+	// Photo is what a photo taken at the step shows most likely.
+	Photo Motif
 	// Must: the job should not go on without it, and the record tells when it
 	// was finished without it.
 	Must bool
@@ -142,5 +148,6 @@ func (s *Step) Members(m *wire.Members) {
 	m.Bool("must", &s.Must)
 	wire.Texts(m, "look", &s.Look)
 	m.Bool("sums", &s.Sums)
+	wire.Text(m, "photo", &s.Photo)
 	m.Bool("after", &s.After)
 }
