@@ -75,7 +75,8 @@ func (j *Joint) Settle() {
 			j.assumed.add(finding.Note, "washer-assumed", "value", size.Text(1, " mm"))
 		}
 	}
-	if j.bearing = j.Mean(); j.bearing == 0 && j.What == Screw {
+	j.bearing = j.Mean()
+	if j.bearing == 0 && j.What == Screw {
 		j.bearing = HeadRing(j.Diameter)
 	}
 	if j.bearing == 0 {
@@ -92,18 +93,16 @@ func (j *Joint) Settle() {
 	j.assumed.add(finding.Note, "friction-taken", "value", f.Text(1, ""))
 }
 
-// The figures of a joint at a torque. All but preload and nut factor may be
-// unknown; the pressure is, where there is no washer.
-const (
-	FigurePreload    = iota // N, the lower end at the highest friction
-	FigureNutFactor         // K in T = K·d·F
-	FigureYieldShare        // share of its yield strength that the screw bears; a bore in a plug isn't counted
-	FigureStripping         // force that strips the internal thread over the preload
-	FigurePressure          // MPa on the sealing washer
-)
-
-// Figures are the figures of a joint; one that isn't known ends at 0.
-type Figures [FigurePressure + 1]Range
+// Figures are the figures of a joint at a torque; one that isn't known ends at 0.
+// All but preload and nut factor may be unknown; the pressure is, where there is no
+// washer.
+type Figures struct {
+	Preload    Range // N, the lower end at the highest friction
+	NutFactor  Range // K in T = K·d·F
+	YieldShare Range // share of its yield strength that the screw bears; a bore in a plug isn't counted
+	Stripping  Range // force that strips the internal thread over the preload
+	Pressure   Range // MPa on the sealing washer
+}
 
 // At works out the figures of a joint at a torque in N·m, over the friction that
 // its state stands for. The joint must be settled. The safety against stripping
@@ -112,25 +111,17 @@ func (j *Joint) At(torque float64, to *Figures) {
 	t, f := &j.Thread, Friction(j.Lubrication, j.Class)
 	k := Range{NutFactor(t, f.Low, f.Low, j.bearing), NutFactor(t, f.High, f.High, j.bearing)}
 	p := Range{Preload(k.High, j.Diameter, torque), Preload(k.Low, j.Diameter, torque)}
-	to[FigurePreload], to[FigureNutFactor] = p, k
+	to.Preload, to.NutFactor = p, k
 	if yield := j.Class.Strength(j.Diameter).Yield; yield > 0 {
-		to[FigureYieldShare] = Range{p.Low / Permissible(t, yield, 1, f.High), p.High / Permissible(t, yield, 1, f.Low)}
+		to.YieldShare = Range{p.Low / Permissible(t, yield, 1, f.High), p.High / Permissible(t, yield, 1, f.Low)}
 	}
 	shear, area := j.Seat.Shear(), ThreadStripArea(t, j.Length)
-	to[FigureStripping] = Range{area * shear.Low / p.High, area * shear.High / p.Low}
+	to.Stripping = Range{area * shear.Low / p.High, area * shear.High / p.Low}
 	if a := j.Area(); a > 0 {
-		to[FigurePressure] = Range{p.Low / a, p.High / a}
+		to.Pressure = Range{p.Low / a, p.High / a}
 	}
 }
 
-// Known is how many of the figures there are to tell of: none of a filter, whose
-// torque its gasket takes, and no pressure where there is no washer.
-func (j *Joint) Known() int {
-	switch {
-	case j.What == Filter:
-		return 0
-	case j.Outer > 0 || j.washered():
-		return FigurePressure + 1
-	}
-	return FigurePressure
-}
+// Washered reports whether a washer takes the preload, so that there is a pressure
+// on it to tell of.
+func (j *Joint) Washered() bool { return j.Outer > 0 || j.washered() }

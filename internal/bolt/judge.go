@@ -43,10 +43,10 @@ func (g *Judgement) Judge(j *Joint, torque, scale float64, system quantity.Syste
 		return
 	}
 	j.At(torque, &g.Figures)
-	if s := &g.Figures[FigureStripping]; s.High > 0 {
+	if s := &g.Figures.Stripping; s.High > 0 {
 		g.weigh("strip", 1/s.High, 1/s.Low)
 	}
-	if s := &g.Figures[FigureYieldShare]; s.High > 0 {
+	if s := &g.Figures.YieldShare; s.High > 0 {
 		g.weigh("yield", s.Low, s.High)
 	}
 	g.Reasons = append(g.Reasons, j.assumed...)

@@ -171,13 +171,13 @@ func TestJudge_Properties(t *testing.T) {
 		var at, tighter bolt.Judgement
 		at.Judge(&j, nm, 1, quantity.Metric)
 		tighter.Judge(&j, nm*1.1, 1, quantity.Metric)
-		for n, r := range at.Figures {
+		for n, r := range []bolt.Range{at.Figures.Preload, at.Figures.NutFactor, at.Figures.YieldShare, at.Figures.Stripping, at.Figures.Pressure} {
 			if !(r.Low >= 0 && r.Low <= r.High) || n < 2 && j.What != bolt.Filter && r.High == 0 {
 				t.Fatalf("figure %d of %+v: %+v", n, j, r)
 			}
 		}
-		if at.Verdict == bolt.NotBelievable && at.Figures[bolt.FigureStripping].High > 0 &&
-			at.Figures[bolt.FigureStripping].High < 1 && tighter.Verdict != bolt.NotBelievable {
+		if at.Verdict == bolt.NotBelievable && at.Figures.Stripping.High > 0 &&
+			at.Figures.Stripping.High < 1 && tighter.Verdict != bolt.NotBelievable {
 			t.Fatalf("%v N·m strips, and a tenth more is %s", nm, tighter.Verdict)
 		}
 		doubts := slices.ContainsFunc(at.Reasons, func(f finding.Finding) bool { return f.Grade == finding.Doubt })

@@ -75,19 +75,18 @@ func TestJoint_Properties(t *testing.T) {
 		settled(th, length).At(nm, &at)
 		settled(th, length).At(nm*1.05, &tighter)
 		settled(th, length*1.05).At(nm, &longer)
-		for n, r := range at {
+		for n, r := range []bolt.Range{at.Preload, at.NutFactor, at.YieldShare, at.Stripping, at.Pressure} {
 			if !(r.Low <= r.High) {
 				t.Fatalf("figure %d: %+v", n, r)
 			}
 		}
-		const s = bolt.FigureStripping
-		if !(tighter[s].Low < at[s].Low && tighter[s].High < at[s].High) {
+		if !(tighter.Stripping.Low < at.Stripping.Low && tighter.Stripping.High < at.Stripping.High) {
 			t.Fatal("the safety against stripping doesn't fall with the torque")
 		}
-		if !(longer[s].Low > at[s].Low && longer[s].High > at[s].High) {
+		if !(longer.Stripping.Low > at.Stripping.Low && longer.Stripping.High > at.Stripping.High) {
 			t.Fatal("the safety against stripping doesn't grow with the engaged length")
 		}
-		if tighter[bolt.FigureYieldShare].High <= at[bolt.FigureYieldShare].High {
+		if tighter.YieldShare.High <= at.YieldShare.High {
 			t.Fatal("the share of yield doesn't grow with the torque")
 		}
 	})

@@ -1,6 +1,6 @@
 package debris
 
-import "sort"
+import "slices"
 
 // Asked is one thing of a sign that a person is asked for.
 type Asked struct {
@@ -11,20 +11,22 @@ type Asked struct {
 	// From and to are the first and last of the bits with which alone it is asked;
 	// 0: always.
 	from, to int
+	// set takes the answer into a sign: a word's place, from 1, or 1 for yes.
+	set func(s *Sign, answer int)
 }
 
 // Asks are what makes up a sign, in the order of asking: of the calculation, of a
 // step that looks, and of what is kept.
 var Asks = [...]Asked{
-	{Name: "found", Words: Bits, Family: "bit.", Front: true},
-	{Name: "size", Words: Sizes, Family: "bit-size.", Front: true, from: Flakes, to: Sealant},
-	{Name: "amount", Words: Amounts, Family: "bit-amount.", Front: true, from: Flakes, to: Sealant},
-	{Name: "colour", Words: Colours, Family: "bit-colour.", Front: true, from: Flakes, to: Chip},
-	{Name: "oil", Words: Oils, Family: "oil-look.", Front: true},
-	{Name: "noise", Front: true},
-	{Name: "lamp", Front: true},
-	{Name: "more"},
-	{Name: "firstService"},
+	{Name: "found", Words: Bits, Family: "bit.", Front: true, set: func(s *Sign, answer int) { s.Bit = answer }},
+	{Name: "size", Words: Sizes, Family: "bit-size.", Front: true, from: Flakes, to: Sealant, set: func(s *Sign, answer int) { s.Size = answer }},
+	{Name: "amount", Words: Amounts, Family: "bit-amount.", Front: true, from: Flakes, to: Sealant, set: func(s *Sign, answer int) { s.Amount = answer }},
+	{Name: "colour", Words: Colours, Family: "bit-colour.", Front: true, from: Flakes, to: Chip, set: func(s *Sign, answer int) { s.Colour = answer }},
+	{Name: "oil", Words: Oils, Family: "oil-look.", Front: true, set: func(s *Sign, answer int) { s.Oil = answer }},
+	{Name: "noise", Front: true, set: func(s *Sign, answer int) { s.Noise = answer > 0 }},
+	{Name: "lamp", Front: true, set: func(s *Sign, answer int) { s.Lamp = answer > 0 }},
+	{Name: "more", set: func(s *Sign, answer int) { s.More = answer > 0 }},
+	{Name: "firstService", set: func(s *Sign, answer int) { s.FirstService = answer > 0 }},
 }
 
 // When lists the bits with which alone it is asked; none: always.
@@ -36,28 +38,7 @@ func (a *Asked) When() []string {
 }
 
 // Set takes in the answer to the nth of Asks: a word's place, from 1, or 1 for yes.
-func (s *Sign) Set(n, answer int) {
-	switch n {
-	case 0:
-		s.Bit = answer
-	case 1:
-		s.Size = answer
-	case 2:
-		s.Amount = answer
-	case 3:
-		s.Colour = answer
-	case 4:
-		s.Oil = answer
-	case 5:
-		s.Noise = answer > 0
-	case 6:
-		s.Lamp = answer > 0
-	case 7:
-		s.More = answer > 0
-	case 8:
-		s.FirstService = answer > 0
-	}
-}
+func (s *Sign) Set(n, answer int) { Asks[n].set(s, answer) }
 
 // Yes and No are the answers where there is nothing to choose from.
 const (
@@ -89,7 +70,7 @@ func Read(answers map[string]string) (s Sign, wrong []string) {
 			strange = append(strange, name)
 		}
 	}
-	sort.Stable(sort.StringSlice(strange)) // package sort has one body for all: see job
+	slices.Sort(strange)
 	return s, append(wrong, strange...)
 }
 

@@ -19,6 +19,9 @@ const (
 	Time
 )
 
+// Counters is how many of these are read on a counter: Km and Hours.
+const Counters = 2
+
 // Span is how long an oil may stay in: km, hours of running, months. What is zero
 // isn't counted.
 type Span [3]float64
@@ -58,7 +61,7 @@ const tooEarly = 0.5
 // came after it. The months count from the first entry, since nobody wrote down
 // when the machine was new.
 func (s *Span) FirstAt(entry, last *Mark) (p Mark, ok bool) {
-	for n, span := range s[:Time] {
+	for n, span := range s[:Counters] {
 		if span == 0 {
 			continue
 		}

@@ -2,7 +2,7 @@ package due
 
 import (
 	"math"
-	"sort"
+	"slices"
 )
 
 // Reading is what a counter showed on a day: an odometer in km, or hours.
@@ -33,7 +33,7 @@ func Slope(list []Reading, z float64) (p Pace, ok bool) {
 	if len(slopes) == 0 {
 		return p, false
 	}
-	sort.Stable(sort.Float64Slice(slopes)) // see job: the generic sort costs more
+	slices.Sort(slopes)
 	n, pairs, last := float64(len(list)), float64(len(slopes)), len(slopes)-1
 	half := z * math.Sqrt(n*(n-1)*(2*n+5)/18)
 	low := max(int(math.RoundToEven((pairs-half)/2))-1, 0)

@@ -46,7 +46,8 @@ func Judge(t *Table, f *Fault, answers map[string]string, hand []string) *Verdic
 	if Rank(v.Outcome) == 0 {
 		v.Outcome = unknown.Outcome
 	}
-	if v.Feared = j.best < rank(&v.Row); v.Feared {
+	v.Feared = j.best < rank(&v.Row)
+	if v.Feared {
 		v.Sure = "guess"
 	}
 	return v

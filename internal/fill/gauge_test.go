@@ -166,8 +166,8 @@ func TestBegin(t *testing.T) {
 	// 3.0 L with filter: 87.5 %, the middle of the range, are 2.625 L, and 375 mL
 	// are kept for the steps (worked out apart).
 	s := Begin(3, SpinOn, OpenDown, false, false)
-	near(t, "middle of before", (s[Before].Low+s[Before].High)/2, 2.625, 1e-12)
-	near(t, "middle of after", (s[After].Low+s[After].High)/2, 0.375, 1e-12)
+	near(t, "middle of before", (s.Before.Low+s.Before.High)/2, 2.625, 1e-12)
+	near(t, "middle of after", (s.After.Low+s.After.High)/2, 0.375, 1e-12)
 	near(t, "First agrees", First(3), 2.625, 1e-12)
 	for _, row := range []struct {
 		name    string
@@ -182,10 +182,10 @@ func TestBegin(t *testing.T) {
 		{"strainer: not known", Begin(0.9, Mesh, "", false, false), Span{}, Span{}},
 		{"cooler emptied", Begin(3, Cartridge, "", true, false), Span{}, Span{0.3, 0.8}},
 	} {
-		near(t, row.name+", prefill low", row.start[Prefill].Low, row.prefill.Low, 1e-12)
-		near(t, row.name+", prefill high", row.start[Prefill].High, row.prefill.High, 1e-12)
-		near(t, row.name+", drop low", row.start[Drop].Low, row.drop.Low, 1e-12)
-		near(t, row.name+", drop high", row.start[Drop].High, row.drop.High, 1e-12)
+		near(t, row.name+", prefill low", row.start.Prefill.Low, row.prefill.Low, 1e-12)
+		near(t, row.name+", prefill high", row.start.Prefill.High, row.prefill.High, 1e-12)
+		near(t, row.name+", drop low", row.start.Drop.Low, row.drop.Low, 1e-12)
+		near(t, row.name+", drop high", row.start.Drop.High, row.drop.High, 1e-12)
 	}
 }
 
@@ -199,16 +199,16 @@ func TestBeginNeverTooMuch(t *testing.T) {
 		filter := rapid.SampledFrom([]Filter{SpinOn, Cartridge, Mesh, Stays}).Draw(t, "filter")
 		mount := rapid.SampledFrom([]Mount{"", OpenUp, OpenSideways, OpenDown}).Draw(t, "mount")
 		s := Begin(due, filter, mount, rapid.Bool().Draw(t, "cooler"), tankOnly)
-		for _, span := range s {
+		for _, span := range []Span{s.Before, s.Prefill, s.Holds, s.Old, s.After, s.Drop} {
 			if span.Low < 0 || span.High < span.Low {
 				t.Fatalf("a range of %v", span)
 			}
 		}
-		if s[Before].High > due || !tankOnly && math.Abs(s[Before].Low+s[After].High-due) > 1e-9 {
-			t.Fatalf("%v before and %v after of %v", s[Before], s[After], due)
+		if s.Before.High > due || !tankOnly && math.Abs(s.Before.Low+s.After.High-due) > 1e-9 {
+			t.Fatalf("%v before and %v after of %v", s.Before, s.After, due)
 		}
-		if tankOnly && s[Before].High+s[Old].High > due {
-			t.Fatalf("with %v of old oil in the case, %v is too much for %v", s[Old].High, s[Before].High, due)
+		if tankOnly && s.Before.High+s.Old.High > due {
+			t.Fatalf("with %v of old oil in the case, %v is too much for %v", s.Old.High, s.Before.High, due)
 		}
 	})
 }

@@ -36,19 +36,16 @@ var oldInCase = Span{0.2, 0.6}
 // oil in the crankcase; with less, as much might stay as goes in.
 const LeastTank = 1.2
 
-// Start is what goes in before the first start and what after it, in litres,
-// by the ranges' numbers; a range that is not known or not there is zero.
-type Start [Drop + 1]Span
-
-// The ranges of a Start.
-const (
-	Before  = iota // in all, with what goes into the filter
-	Prefill        // of that, into the filter
-	Holds          // what the filter takes
-	Old            // old oil that stays in the crankcase
-	After          // kept back for the level
-	Drop           // by how much the oil is expected to fall when the engine has run
-)
+// Start is what goes in before the first start and what after it, in litres; a
+// range that is not known or not there is zero.
+type Start struct {
+	Before  Span // in all, with what goes into the filter
+	Prefill Span // of that, into the filter
+	Holds   Span // what the filter takes
+	Old     Span // old oil that stays in the crankcase
+	After   Span // kept back for the level
+	Drop    Span // by how much the oil is expected to fall when the engine has run
+}
 
 // kinds gives, for each filter, what it takes and by how much the oil falls
 // after the first start when it was empty: from memory. For the spin-on a
@@ -73,23 +70,23 @@ func Begin(due float64, filter Filter, mount Mount, cooler, tankOnly bool) *Star
 	s := &Start{}
 	for i := range kinds {
 		if kinds[i].filter == filter {
-			s[Holds], s[Drop] = kinds[i].holds, kinds[i].drop
+			s.Holds, s.Drop = kinds[i].holds, kinds[i].drop
 		}
 	}
 	if cooler {
-		s[Drop] = withCooler
+		s.Drop = withCooler
 	}
 	if tankOnly {
-		s[Old] = oldInCase
+		s.Old = oldInCase
 	}
-	room := due - s[Old].High
-	s[Before] = Span{firstLow * room, firstHigh * room}
-	s[After] = Span{room - s[Before].High, due - s[Before].Low - s[Old].Low}
+	room := due - s.Old.High
+	s.Before = Span{firstLow * room, firstHigh * room}
+	s.After = Span{room - s.Before.High, due - s.Before.Low - s.Old.Low}
 	if filter == SpinOn {
-		s[Prefill] = prefill(mount, s[Holds])
+		s.Prefill = prefill(mount, s.Holds)
 	}
-	s[Drop].Low = max(s[Drop].Low-s[Prefill].High, 0)
-	s[Drop].High = max(s[Drop].High-s[Prefill].Low, 0)
+	s.Drop.Low = max(s.Drop.Low-s.Prefill.High, 0)
+	s.Drop.High = max(s.Drop.High-s.Prefill.Low, 0)
 	return s
 }
 

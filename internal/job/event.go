@@ -2,7 +2,9 @@ package job
 
 import (
 	"bytes"
-	"sort"
+	"cmp"
+	"slices"
+	"strings"
 
 	"tidysump/internal/date"
 	"tidysump/internal/wire"
@@ -101,7 +103,7 @@ func ordered(events []Event) []placed {
 	for i, e := range events {
 		list[i] = placed{e, i, !date.Valid(e.Time)}
 	}
-	sort.Stable(byTime(list))
+	slices.SortStableFunc(list, inOrder)
 	seen := map[string]bool{}
 	kept := list[:0]
 	for _, e := range list {
@@ -113,22 +115,16 @@ func ordered(events []Event) []placed {
 	return kept
 }
 
-// byTime sorts without the generic sort, which costs the core 3 kB for every
-// type it is used with.
-type byTime []placed
-
-func (l byTime) Len() int      { return len(l) }
-func (l byTime) Swap(i, j int) { l[i], l[j] = l[j], l[i] }
-func (l byTime) Less(i, j int) bool {
-	if l[i].timeless != l[j].timeless {
-		return l[j].timeless
+// inOrder says which of two events comes first.
+func inOrder(x, y placed) int {
+	if x.timeless != y.timeless {
+		if y.timeless {
+			return -1
+		}
+		return 1
 	}
-	a, b := &l[i].Event, &l[j].Event
-	if a.Time != b.Time {
-		return a.Time < b.Time
+	if order := cmp.Or(strings.Compare(x.Time, y.Time), strings.Compare(x.ID, y.ID)); order != 0 {
+		return order
 	}
-	if a.ID != b.ID {
-		return a.ID < b.ID
-	}
-	return bytes.Compare(wire.Write(a), wire.Write(b)) < 0
+	return bytes.Compare(wire.Write(&x.Event), wire.Write(&y.Event))
 }

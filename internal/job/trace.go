@@ -28,10 +28,10 @@ func (p *Past) Members(m *wire.Members) {
 // by their ids.
 type Trace struct {
 	Plan    *plan.Plan
-	Read    [due.Time]due.Reading // km and hours; a count of zero was not read
-	Changed map[string]float64    // day of the change of a circuit's oil, counted from 1970-01-01
-	Drained map[string]float64    // L
-	Poured  map[string]float64    // L
+	Read    [due.Counters]due.Reading // km and hours; a count of zero was not read
+	Changed map[string]float64        // day of the change of a circuit's oil, counted from 1970-01-01
+	Drained map[string]float64        // L
+	Poured  map[string]float64        // L
 	// ShareFound and ShareLeft are levels as shares of the band, before anything
 	// was drained and at the end.
 	ShareFound, ShareLeft map[string]*float64

@@ -22,7 +22,7 @@ type reckoner struct {
 	print    shown.Printer // of that card's figures
 	past     []*job.Trace
 	now      due.Mark // the last readings, and today
-	counters [due.Time]counter
+	counters [due.Counters]counter
 	engine   string // id of the engine's oil
 	outlook  Outlook
 }

@@ -75,7 +75,8 @@ func (r *reckoner) forecast(d *DueOil, at *due.Mark) (middle float64) {
 	case at[due.Time] > 0:
 		d.Why = "due.time-first"
 	}
-	if middle = min(middle, day); middle < today+never {
+	middle = min(middle, day)
+	if middle < today+never {
 		d.Remind = dayText(math.Floor(max(middle, today)))
 		if o := &r.outlook; o.Remind == "" || d.Remind < o.Remind {
 			o.Remind = d.Remind

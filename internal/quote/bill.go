@@ -6,7 +6,11 @@
 // which tax applies, or what a law asks a bill to say.
 package quote
 
-import "math/bits"
+import (
+	"cmp"
+	"math/bits"
+	"slices"
+)
 
 // The whole of a share, in thousandths of a per cent; and of a quantity, in
 // thousandths.
@@ -141,21 +145,12 @@ func Part(amount, top, bottom int) int {
 func (b *Bill) byRate() []*Line {
 	order := make([]*Line, len(b.Lines))
 	for i := range b.Lines {
-		l, at := &b.Lines[i], i
-		for at > 0 && l.before(order[at-1]) {
-			order[at] = order[at-1]
-			at--
-		}
-		order[at] = l
+		order[i] = &b.Lines[i]
 	}
+	slices.SortStableFunc(order, func(x, y *Line) int {
+		return cmp.Or(cmp.Compare(x.Rate, y.Rate), cmp.Compare(x.Amount, y.Amount))
+	})
 	return order
-}
-
-func (l *Line) before(other *Line) bool {
-	if l.Rate != other.Rate {
-		return l.Rate < other.Rate
-	}
-	return l.Amount < other.Amount
 }
 
 // Exceeds gives by how much a total lies above an estimate, as a share rounded

@@ -1,7 +1,7 @@
 package wire
 
 import (
-	"sort"
+	"slices"
 
 	"tidysump/internal/finding"
 )
@@ -128,7 +128,7 @@ func (m *Members) writeTextMap(p map[string]string) {
 	for n := range p {
 		names = append(names, n)
 	}
-	sort.Stable(sort.StringSlice(names))
+	slices.Sort(names)
 	m.out.open('{')
 	for _, n := range names {
 		m.out.name(n)
