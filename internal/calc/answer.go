@@ -3,7 +3,6 @@ package calc
 import (
 	"math"
 
-	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
 	"tidysump/internal/shown"
@@ -14,7 +13,6 @@ import (
 // they were put there. What is empty isn't written.
 type Answer struct {
 	system  quantity.System
-	method  string // of the estimates to come: word id without "method."
 	members []member
 	notes   []finding.Finding
 }
@@ -63,32 +61,33 @@ func (a *Answer) word(name, id string) { a.put(name).text = id }
 // number puts a bare number, for a program or a picture.
 func (a *Answer) number(name string, v float64) { a.put(name).number = v }
 
+// method is how an estimate was made: a word id without "method.".
+type method string
+
 // estimate adds an estimate to a list of figures, and gives it for what is to be
 // changed in it.
-func (a *Answer) estimate(list, name string, texts ...string) *shown.Figure {
+func (a *Answer) estimate(list, name string, by method, texts ...string) *shown.Figure {
 	m := a.put(list)
-	m.figures = append(m.figures, shown.Figure{Name: "figure." + name, Texts: texts, Standing: card.Estimated, Method: "@method." + a.method})
+	m.figures = append(m.figures, shown.Estimate(name, string(by), texts...))
 	return &m.figures[len(m.figures)-1]
 }
 
 // unknown adds a figure that can't be had; lookup.<name> says where to look.
-func (a *Answer) unknown(list, name string) *shown.Figure {
-	s := a.estimate(list, name)
-	s.Standing, s.Method, s.Lookup = card.Unknown, "", "lookup."+name
-	return s
+func (a *Answer) unknown(list, name string) {
+	m := a.put(list)
+	m.figures = append(m.figures, shown.Unknown(name, name))
 }
 
 // amount adds an estimate from low to high in the unit's base, shown in the
 // person's units.
-func (a *Answer) amount(list, name string, low, high float64, unit string, digits int) *shown.Figure {
-	return a.estimate(list, name, a.between(low, high, unit, digits)...)
+func (a *Answer) amount(list, name string, by method, low, high float64, unit string, digits int) *shown.Figure {
+	return a.estimate(list, name, by, a.between(low, high, unit, digits)...)
 }
 
 // between prints a range, or one figure where its ends are the same.
 func (a *Answer) between(low, high float64, unit string, digits int) []string {
-	u, _ := quantity.Find(unit)
-	return quantity.Between(quantity.Amount{Kind: u.Kind, Base: low, Unit: u.ID, Digits: digits},
-		quantity.Amount{Kind: u.Kind, Base: high, Unit: u.ID, Digits: digits}, a.system)
+	p := shown.Printer{System: a.system}
+	return p.Between(low, high, unit, digits)
 }
 
 // axis puts what stands along an axis of the picture, "x" or "y": places in the

@@ -45,30 +45,37 @@ var billFields = [...]field{
 
 // workBill adds up an estimate or a bill.
 func workBill(f *Form, a *Answer) {
-	b := f.bill()
+	b, units := f.bill()
 	if f.refused() {
 		return
 	}
 	digits, _ := quote.Digits(f.of("currency").text)
 	a.word("currency", f.of("currency").text)
 	a.word("prices", f.of("prices").text)
-	a.wholes("digits,sum,discount,net,tax,rounding,total", digits, b.Sum, b.Cut, b.Net, b.Tax, b.Rounding, b.Total)
+	a.whole("digits", digits)
+	a.whole("sum", b.Sum)
+	a.whole("discount", b.Cut)
+	a.whole("net", b.Net)
+	a.whole("tax", b.Tax)
+	a.whole("rounding", b.Rounding)
+	a.whole("total", b.Total)
 	lines := make([]Answer, len(b.Lines))
 	for n := range lines {
 		r, l := &lines[n], &b.Lines[n]
-		if unit := f.of("lines").rows[n].of("count").unit; unit != nil {
-			r.word("unit", unit.ID)
-		}
+		r.word("unit", units[n])
 		r.word("count", thousandths(l.Count))
 		r.word("rate", thousandths(l.Rate))
-		r.wholes("price,discount,amount", l.Price, l.Cut, l.Amount)
+		r.whole("price", l.Price)
+		r.whole("discount", l.Cut)
+		r.whole("amount", l.Amount)
 	}
 	a.put("lines").rows = lines
 	taxes := make([]Answer, len(b.Taxes))
 	for n := range taxes {
 		t := &b.Taxes[n]
 		taxes[n].word("rate", thousandths(t.Rate))
-		taxes[n].wholes("base,tax", t.Base, t.Tax)
+		taxes[n].whole("base", t.Base)
+		taxes[n].whole("tax", t.Tax)
 	}
 	a.put("taxes").rows = taxes
 	if f.has("estimate") {
@@ -82,26 +89,23 @@ func (f *Form) compare(a *Answer, total int) {
 	e := newForm(billFields[:])
 	before := 0
 	if e.settle(wire.Read([]byte(f.of("estimate").text), e)) {
-		before = e.bill().Total
+		bill, _ := e.bill()
+		before = bill.Total
 	}
 	if e.refused() || e.of("currency").text != f.of("currency").text {
 		f.say(finding.Doubt, "estimate-unreadable", "estimate")
 		return
 	}
-	a.wholes("estimate,more,less", before, max(total-before, 0), max(before-total, 0))
+	a.whole("estimate", before)
+	a.whole("more", max(total-before, 0))
+	a.whole("less", max(before-total, 0))
 	if share, ask := quote.Exceeds(total, before); ask {
 		f.say(finding.Doubt, "over-estimate", "estimate", "share", thousandths(share))
 	}
 }
 
-// wholes puts amounts of money, in minor units, by names with commas between.
-func (a *Answer) wholes(names string, values ...int) {
-	for _, v := range values {
-		name, rest, _ := strings.Cut(names, ",")
-		a.put(name).whole = v
-		names = rest
-	}
-}
+// whole puts an amount of money, in minor units.
+func (a *Answer) whole(name string, amount int) { a.put(name).whole = amount }
 
 // thousandths writes a count or a share as a number.
 func thousandths(n int) string { return quantity.Number(float64(n)/quote.One, 7) }

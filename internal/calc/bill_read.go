@@ -12,13 +12,14 @@ import (
 // mostCount is the most pieces, litres or hours of one line.
 const mostCount = 1000
 
-// bill reads a bill and adds it up; what is wrong is told beside its field.
-func (f *Form) bill() *quote.Bill {
-	b := &quote.Bill{PerLine: f.of("rounding").text == perLine}
+// bill reads a bill and adds it up; what is wrong is said beside its field. The
+// units are those of the lines' counts, "" for pieces.
+func (f *Form) bill() (b *quote.Bill, units []string) {
+	b = &quote.Bill{PerLine: f.of("rounding").text == perLine}
 	digits, known := quote.Digits(f.of("currency").text)
 	if !known {
 		f.reject("unknown-currency", "currency", "text", finding.Clip(f.of("currency").text))
-		return b
+		return b, nil
 	}
 	if f.has("prices") {
 		b.Mode = quote.Mode(f.number("prices") - 1)
@@ -27,11 +28,11 @@ func (f *Form) bill() *quote.Bill {
 	b.Off = f.discount(digits)
 	usual := f.share("tax")
 	rows := f.of("lines").rows
-	b.Lines = make([]quote.Line, len(rows))
+	b.Lines, units = make([]quote.Line, len(rows)), make([]string, len(rows))
 	labour, rateless := 0, false
 	for n := range rows {
 		r, l := &rows[n], &b.Lines[n]
-		r.line(l, digits)
+		units[n] = r.line(l, digits)
 		if l.Rate = usual; b.Mode == quote.NoTax {
 			l.Rate = 0
 		} else if r.has("tax") {
@@ -48,19 +49,24 @@ func (f *Form) bill() *quote.Bill {
 		f.reject("no-tax-rate", "tax")
 	}
 	if f.refused() {
-		return b
+		return b, nil
 	}
 	for n := range rows {
-		rows[n].priced(&b.Lines[n], labour)
+		if price, share := rows[n].shareOf(labour); share {
+			b.Lines[n].Price = price
+		}
 	}
 	b.Work()
+	for n := range rows {
+		rows[n].within(b.Lines[n].Off, b.Lines[n].Cut)
+	}
 	f.within(b.Off, b.Cut)
-	return b
+	return b, units
 }
 
-// line reads count, price and discount of a line.
-func (f *Form) line(l *quote.Line, digits int) {
-	l.Count = f.count()
+// line reads count, price and discount of a line, and gives the unit of its count.
+func (f *Form) line(l *quote.Line, digits int) (unit string) {
+	l.Count, unit = f.count()
 	if _, share := percent(f.of("price").text); !share || f.of("kind").text != "materials" {
 		l.Price = f.decimal("price", digits, quote.Most)
 	}
@@ -68,16 +74,16 @@ func (f *Form) line(l *quote.Line, digits int) {
 		f.say(finding.Doubt, "no-price", "price")
 	}
 	l.Off = f.discount(digits)
+	return unit
 }
 
-// priced gives small materials that are charged as a share of the labour their
-// price, and refuses a discount that exceeds its line.
-func (f *Form) priced(l *quote.Line, labour int) {
-	if _, share := percent(f.of("price").text); share {
-		l.Price = quote.Part(labour, f.share("price"), quote.Whole)
+// shareOf gives the price of small materials that are charged as a share of the
+// labour; share is false for all else.
+func (f *Form) shareOf(labour int) (price int, share bool) {
+	if _, share = percent(f.of("price").text); !share {
+		return 0, false
 	}
-	l.Work()
-	f.within(l.Off, l.Cut)
+	return quote.Part(labour, f.share("price"), quote.Whole), true
 }
 
 // within refuses a discount of which less could be given.
@@ -87,40 +93,36 @@ func (f *Form) within(d quote.Discount, given int) {
 	}
 }
 
-// count reads how much of it, in thousandths: oil in the unit typed (litres for
-// mL, since prices are by the litre), labour in hours, all else in pieces.
-func (f *Form) count() int {
-	g, d := f.of("count"), field{name: "count", high: mostCount}
-	typed := g.text
+// count reads how much of it, in thousandths, and its unit: oil in the unit typed
+// (litres for mL, since prices are by the litre), labour in hours, all else in
+// pieces. Nothing typed is one.
+func (f *Form) count() (thousandths int, unit string) {
+	g, d := given{text: f.of("count").text}, field{name: "count", high: mostCount}
+	if g.text == "" {
+		return quote.One, ""
+	}
 	switch f.of("kind").text {
 	default:
-		if typed == "" {
-			return quote.One
-		}
-		return f.decimal("count", 3, mostCount*quote.One)
+		return f.decimal("count", 3, mostCount*quote.One), ""
 	case "oil":
 		d.kind = quantity.Volume
 	case "labour":
 		d.kind, d.high = quantity.Duration, mostCount*60
-		if _, bare := quantity.ParseNumber(typed); bare {
+		if _, bare := quantity.ParseNumber(g.text); bare {
 			g.text += " h"
 		}
 	}
-	if typed == "" {
-		return quote.One
-	}
-	f.amount(&d, g)
+	f.amount(&d, &g)
 	if f.refused() {
-		return 0
+		return 0, ""
 	}
 	if d.kind == quantity.Duration {
-		g.unit, _ = quantity.Find("h")
-		return quote.Tenths(g.number)
+		return quote.Tenths(g.number), "h"
 	}
 	if g.unit.ID == "mL" {
 		g.unit, _ = quantity.Find("L")
 	}
-	return int(math.Round(g.unit.FromBase(g.number) * quote.One))
+	return int(math.Round(g.unit.FromBase(g.number) * quote.One)), g.unit.ID
 }
 
 // decimal reads a number of at most that many decimals, nothing as zero.

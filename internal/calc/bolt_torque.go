@@ -58,7 +58,8 @@ func (f *Form) joint() *bolt.Joint {
 func torqueCheck(f *Form, a *Answer) {
 	j := f.joint()
 	j.Lubrication, j.Length = bolt.Lubrication(f.choice("lubrication")), f.number("length")
-	if j.Inner, j.Outer = f.number("inner"), f.number("outer"); j.Outer < j.Inner || j.Inner == 0 && j.Outer > 0 {
+	j.Inner, j.Outer = f.number("inner"), f.number("outer")
+	if j.Outer < j.Inner || j.Inner == 0 && j.Outer > 0 {
 		f.reject("washer-size", "outer")
 	}
 	if f.refused() {
@@ -76,35 +77,35 @@ func torqueCheck(f *Form, a *Answer) {
 	*f.list = append(*f.list, g.Reasons...)
 }
 
-// jointFigures are the figures of a joint, in the order of bolt.Figures.
-var jointFigures = [...]struct {
-	name, unit string
-	scale      float64
-}{
-	{"preload", " kN", 1000},
-	{"nut-factor", "", 1},
-	{"yield-share", " %", 0.01},
-	{"strip-safety", "", 1},
-	{"washer-pressure", " MPa", 1},
-}
-
 // poundForce is in newtons, exact.
 const poundForce = 4.4482216152605
 
-// joint puts the figures of a joint.
+// joint puts the figures of a joint: none of a filter, whose torque its gasket
+// takes, and no pressure where there is no washer.
 func (a *Answer) joint(j *bolt.Joint, all *bolt.Figures) {
-	for n := range j.Known() {
-		f, r := &jointFigures[n], &all[n]
-		if a.method = f.name; r.High == 0 {
-			a.unknown("figures", f.name)
-			continue
-		}
-		text := r.Text(f.scale, f.unit)
-		if n == bolt.FigurePreload && a.system == quantity.US {
-			text = r.Text(poundForce, " lbf")
-		}
-		a.ranged(a.estimate("figures", f.name, text), r)
+	if j.What == bolt.Filter {
+		return
 	}
+	if a.system == quantity.US {
+		a.jointFigure("preload", &all.Preload, poundForce, " lbf")
+	} else {
+		a.jointFigure("preload", &all.Preload, 1000, " kN")
+	}
+	a.jointFigure("nut-factor", &all.NutFactor, 1, "")
+	a.jointFigure("yield-share", &all.YieldShare, 0.01, " %")
+	a.jointFigure("strip-safety", &all.Stripping, 1, "")
+	if j.Washered() {
+		a.jointFigure("washer-pressure", &all.Pressure, 1, " MPa")
+	}
+}
+
+// jointFigure puts one figure of a joint; how it was worked out is named after it.
+func (a *Answer) jointFigure(name string, r *bolt.Range, scale float64, unit string) {
+	if r.High == 0 {
+		a.unknown("figures", name)
+		return
+	}
+	a.ranged(a.estimate("figures", name, method(name), r.Text(scale, unit)), r)
 }
 
 // ranged gives a figure its ends.
@@ -118,9 +119,9 @@ func torqueGuess(f *Form, a *Answer) {
 		return
 	}
 	b := j.Published()
-	if a.method = b.Table; b.High == 0 {
+	if b.High == 0 {
 		a.unknown("figures", "torque")
 		return
 	}
-	a.ranged(a.estimate("figures", "torque", b.Torques(f.system)...), &b.Range)
+	a.ranged(a.estimate("figures", "torque", method(b.Table), b.Torques(f.system)...), &b.Range)
 }

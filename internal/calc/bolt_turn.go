@@ -25,6 +25,5 @@ func turn(f *Form, a *Answer) {
 	if f.system == quantity.US {
 		text = plain(mm/25.4, mm/25.4, " in", 2)
 	}
-	a.method = "pitch"
-	a.ranged(a.estimate("figures", "travel", text), &bolt.Range{Low: mm, High: mm})
+	a.ranged(a.estimate("figures", "travel", "pitch", text), &bolt.Range{Low: mm, High: mm})
 }

@@ -74,7 +74,6 @@ func (a *Answer) wrench(f *Form, torque float64, adapter bolt.Adapter) float64 {
 	}
 	a.put("setting").text = quantity.Number(setting/unit.Scale, 4) + " " + unit.ID
 	got := w.Within(adapter.Applied(setting))
-	a.method = "wrench-deviation"
-	a.ranged(a.estimate("gets", "wrench-gets", got.Torques(a.system)...), &got)
+	a.ranged(a.estimate("gets", "wrench-gets", "wrench-deviation", got.Torques(a.system)...), &got)
 	return w.High
 }

@@ -26,16 +26,15 @@ const closeReadings, longWait = 3, 7 * 24 * 60
 // it does now.
 func cool(f *Form, a *Answer) {
 	first, second, air := f.number("first"), f.number("second"), f.number("air")
-	a.method = "safer-warm"
-	target := f.orAssume(a, "target", "target", drain.SaferWarm, "°C", 3)
+	target := f.orAssume(a, "target", "target", "safer-warm", drain.SaferWarm, "°C", 3)
 	rise := (second - first) / f.number("between")
 	rate, falls := drain.CoolingRate(first, second, air, f.number("between"))
 	minutes, reached := drain.CoolingTime(second, target, air, rate)
-	verdict, method := "cool.cooling", "newton"
+	verdict, by := "cool.cooling", method("newton")
 	if rise > 0 {
 		// How warming goes on is not known: a straight line is the least.
 		minutes = max((target-second)/rise, 0)
-		verdict, method = "cool.warming", "straight-line"
+		verdict, by = "cool.warming", "straight-line"
 	}
 	switch {
 	case rise == 0:
@@ -55,8 +54,7 @@ func cool(f *Form, a *Answer) {
 	}
 	a.word("verdict", verdict)
 	a.number("minutes", round(minutes, 10))
-	a.method = method
-	a.estimate("figures", "time-to-target", timeText(minutes*60))
+	a.estimate("figures", "time-to-target", by, timeText(minutes*60))
 	if math.Abs(second-first) < closeReadings {
 		f.say(finding.Doubt, "readings-close", "second")
 	}
@@ -88,10 +86,9 @@ func (a *Answer) coolCurve(minutes float64, temperature func(minutes float64) fl
 // burns tells what touching metal and oil of that temperature in °C does, and
 // that the usual temperature for draining burns too.
 func (f *Form) burns(a *Answer, celsius float64) {
-	a.method = "burn-bands"
 	for n := range drain.Bands {
 		b := &drain.Bands[n]
-		s := a.amount("touch", "", b.Low, b.High, "°C", 3)
+		s := a.amount("touch", "", "burn-bands", b.Low, b.High, "°C", 3)
 		s.Name = "touch." + string(b.At(celsius))
 		s.Texts = append([]string{timeText(b.Seconds)}, s.Texts...)
 	}
@@ -100,13 +97,10 @@ func (f *Form) burns(a *Answer, celsius float64) {
 		if seconds > 0 {
 			text = timeText(seconds)
 		}
-		a.method = "water-scald"
-		a.estimate("figures", "scald", text)
+		a.estimate("figures", "scald", "water-scald", text)
 	}
-	a.method = "practice"
-	a.amount("figures", "usual-warm", drain.WarmLow, drain.WarmHigh, "°C", 2)
-	a.method = "safer-warm"
-	a.amount("figures", "safer-warm", drain.SaferWarm, drain.WarmLow, "°C", 2)
+	a.amount("figures", "usual-warm", "practice", drain.WarmLow, drain.WarmHigh, "°C", 2)
+	a.amount("figures", "safer-warm", "safer-warm", drain.SaferWarm, drain.WarmLow, "°C", 2)
 	f.touch(a, "second", celsius)
 	f.say(finding.Note, "usual-warm-burns", "")
 }

@@ -38,8 +38,7 @@ func runOut(f *Form, a *Answer) {
 		return
 	}
 	e := f.engine(a)
-	a.method = "practice"
-	seconds := f.orAssume(a, "minutes", "run-out", drain.RunOutHigh, "min", 2) * 60
+	seconds := f.orAssume(a, "minutes", "run-out", "practice", drain.RunOutHigh, "min", 2) * 60
 	a.number("viscosity", round(thin*1e6, 10))
 	a.put("times").points = runOutTimes
 	a.put("left").points = curve(e, thin)
@@ -48,12 +47,11 @@ func runOut(f *Form, a *Answer) {
 	a.decades(f.number("volume") * 1000)
 
 	left := e.Left(thin, seconds)
-	a.method = "run-out"
-	a.estimate("figures", "stream-ends", timeText(e.RunsFor(thin)))
-	a.millilitres("left-inside", left*1000, 2)
-	a.millilitres("on-walls", e.Film(thin, seconds)*1000, 2)
-	a.millilitres("five-minutes-more", (left-e.Left(thin, seconds+moreTime))*1000, 2)
-	a.millilitres("thirty-degrees-more", (left-e.Left(thinner, seconds))*1000, 2)
+	a.estimate("figures", "stream-ends", "run-out", timeText(e.RunsFor(thin)))
+	a.millilitres("left-inside", "run-out", left*1000, 2)
+	a.millilitres("on-walls", "run-out", e.Film(thin, seconds)*1000, 2)
+	a.millilitres("five-minutes-more", "run-out", (left-e.Left(thin, seconds+moreTime))*1000, 2)
+	a.millilitres("thirty-degrees-more", "run-out", (left-e.Left(thinner, seconds))*1000, 2)
 
 	f.touch(a, "temperature", celsius)
 	if celsius < 0 {
@@ -68,9 +66,8 @@ func (f *Form) viscosities(a *Answer, celsius float64) (now, warmer float64) {
 		f.need("at40")
 		f.need("at100")
 	}
-	a.method = "typical-oil"
-	at40 := f.orAssume(a, "at40", "typical-at-40", drain.TypicalAt40, "mm²/s", 3)
-	at100 := f.orAssume(a, "at100", "typical-at-100", drain.TypicalAt100, "mm²/s", 3)
+	at40 := f.orAssume(a, "at40", "typical-at-40", "typical-oil", drain.TypicalAt40, "mm²/s", 3)
+	at100 := f.orAssume(a, "at100", "typical-at-100", "typical-oil", drain.TypicalAt100, "mm²/s", 3)
 	line, ok := oil.LineThrough(40, at40, 100, at100)
 	now, warmer = line.At(celsius)*1e-6, line.At(celsius+moreWarmth)*1e-6
 	if !ok || math.IsNaN(now+warmer) {
@@ -82,10 +79,9 @@ func (f *Form) viscosities(a *Answer, celsius float64) (now, warmer float64) {
 // engine takes the engine's shape as far as it is given.
 func (f *Form) engine(a *Answer) *drain.Engine {
 	e := drain.Guess(f.number("volume")/1000, f.number("hole")/1000)
-	a.method = "engine-shape"
-	e.Head = f.orAssume(a, "head", "head", e.Head*1000, "mm", 3) / 1000
-	e.Height = f.orAssume(a, "height", "wall-height", e.Height*1000, "mm", 3) / 1000
-	e.Walls = f.orAssume(a, "walls", "wet-walls", e.Walls, "m²", 2)
+	e.Head = f.orAssume(a, "head", "head", "engine-shape", e.Head*1000, "mm", 3) / 1000
+	e.Height = f.orAssume(a, "height", "wall-height", "engine-shape", e.Height*1000, "mm", 3) / 1000
+	e.Walls = f.orAssume(a, "walls", "wet-walls", "engine-shape", e.Walls, "m²", 2)
 	return e
 }
 
@@ -116,18 +112,18 @@ func (a *Answer) decades(volume float64) {
 
 // orAssume gives a field's number. Where nothing was given it takes the guess,
 // in the unit's base, and tells so.
-func (f *Form) orAssume(a *Answer, field, figure string, guess float64, unit string, digits int) float64 {
+func (f *Form) orAssume(a *Answer, field, figure string, by method, guess float64, unit string, digits int) float64 {
 	if f.has(field) {
 		return f.number(field)
 	}
-	a.amount("assumed", figure, guess, guess, unit, digits)
+	a.amount("assumed", figure, by, guess, guess, unit, digits)
 	return guess
 }
 
 // millilitres adds a volume in L to the figures, rounded to whole mL.
-func (a *Answer) millilitres(name string, litres float64, digits int) {
+func (a *Answer) millilitres(name string, by method, litres float64, digits int) {
 	v := round(litres, 1000)
-	a.amount("figures", name, v, v, "mL", digits)
+	a.amount("figures", name, by, v, v, "mL", digits)
 }
 
 // touch notes that metal and oil of that temperature in °C burn.

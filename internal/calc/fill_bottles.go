@@ -54,10 +54,9 @@ func bottles(f *Form, a *Answer) {
 	a.number("opened", float64(c.New))
 	a.number("left", left)
 	a.number("missing", missing)
-	a.method = "shelf"
-	a.millilitres("left-over", left, 4)
+	a.millilitres("left-over", "shelf", left, 4)
 	if missing > 0 {
-		a.millilitres("lacks", missing, 4)
+		a.millilitres("lacks", "shelf", missing, 4)
 	}
 	f.cost(a, &c, shelf)
 }
@@ -120,7 +119,7 @@ func (f *Form) cost(a *Answer, c *fill.Choice, shelf []fill.Bottle) {
 	}
 	cost := float64(c.Cost) / 100
 	a.number("cost", cost)
-	a.estimate("figures", "cost", strconv.FormatFloat(cost, 'f', 2, 64))
+	a.estimate("figures", "cost", "shelf", strconv.FormatFloat(cost, 'f', 2, 64))
 	if unpriced >= 0 {
 		rows[unpriced].say(finding.Note, "price-left-out", "price")
 	}

@@ -35,17 +35,17 @@ func firstFill(f *Form, a *Answer) {
 	if dry {
 		a.word("read", "read-level.hot")
 	}
-	a.span("before", "first-pour", "first-range", s[fill.Before])
-	a.span("before", "prefill", "practice", s[fill.Prefill])
-	a.span("before", "filter-holds", "memory", s[fill.Holds])
-	a.span("before", "old-in-case", "memory", s[fill.Old])
-	a.span("after", "kept-back", "first-range", s[fill.After])
-	a.span("after", "drop", "memory", s[fill.Drop])
+	a.span("before", "first-pour", "first-range", s.Before)
+	a.span("before", "prefill", "practice", s.Prefill)
+	a.span("before", "filter-holds", "memory", s.Holds)
+	a.span("before", "old-in-case", "memory", s.Old)
+	a.span("after", "kept-back", "first-range", s.After)
+	a.span("after", "drop", "memory", s.Drop)
 
 	if filter == fill.SpinOn && mount == "" {
 		f.say(finding.Note, "mount-unknown", "mount")
 	}
-	if s[fill.Drop].High == 0 {
+	if s.Drop.High == 0 {
 		a.unknown("after", "drop")
 	} else if mount != fill.OpenUp {
 		f.say(finding.Note, "no-drop", "filter")
@@ -57,10 +57,9 @@ func firstFill(f *Form, a *Answer) {
 
 // span adds a range of volumes to the tenth of a decilitre; one that is not
 // there is left out.
-func (a *Answer) span(list, name, method string, v fill.Span) {
+func (a *Answer) span(list, name string, by method, v fill.Span) {
 	if v.High > 0 {
-		a.method = method
-		a.amount(list, name, round(v.Low, 100), round(v.High, 100), "mL", 3)
+		a.amount(list, name, by, round(v.Low, 100), round(v.High, 100), "mL", 3)
 	}
 }
 

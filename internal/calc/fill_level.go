@@ -62,9 +62,8 @@ func (f *Form) gauge(a *Answer, g *gauge) {
 	case card.Hole, card.Gaugeless:
 		f.reject("gauge-without-marks", "gauge")
 	case card.Window:
-		a.method = "usual-glass"
-		g.marks = f.orAssume(a, "marks", "marks-apart", fill.UsualMarks, "mm", 2)
-		g.glass = f.orAssume(a, "glass", "glass-across", max(fill.UsualGlass, g.marks), "mm", 2)
+		g.marks = f.orAssume(a, "marks", "marks-apart", "usual-glass", fill.UsualMarks, "mm", 2)
+		g.glass = f.orAssume(a, "glass", "glass-across", "usual-glass", max(fill.UsualGlass, g.marks), "mm", 2)
 		if g.glass < g.marks {
 			f.reject("marks-beyond-glass", "marks")
 		}
@@ -122,14 +121,14 @@ func (f *Form) lean(a *Answer, g *gauge) {
 	if !f.has("lean") {
 		return
 	}
-	if f.need("offset"); f.refused() {
+	f.need("offset")
+	if f.refused() {
 		return
 	}
 	off := fill.Tilt(f.number("offset"), f.number("lean"))
 	g.off = off / fill.Upright(g.marks, f.number("slant"))
-	a.method = "tilt"
-	a.amount("figures", "tilt-error", off, off, "mm", 2)
-	a.amount("figures", "tilt-share", g.off, g.off, "%", 2)
+	a.amount("figures", "tilt-error", "tilt", off, off, "mm", 2)
+	a.amount("figures", "tilt-share", "tilt", g.off, g.off, "%", 2)
 	if g.off > fill.Reliable {
 		f.say(finding.Doubt, "leans-too-much", "lean")
 	}
@@ -142,16 +141,16 @@ func (f *Form) heat(a *Answer, g *gauge) {
 	}
 	f.need("temperature")
 	f.need("meantAt")
-	if f.need("volume"); f.refused() {
+	f.need("volume")
+	if f.refused() {
 		return
 	}
 	rise := fill.RiseInCase(f.number("volume"), f.number("temperature"), f.number("meantAt"))
 	g.heat = rise * 1000 / g.band
-	a.method = "expansion"
 	if rise < 0 {
-		a.millilitres("shrink", -rise, 3)
+		a.millilitres("shrink", "expansion", -rise, 3)
 	} else {
-		a.millilitres("rise", rise, 3)
+		a.millilitres("rise", "expansion", rise, 3)
 	}
 	f.say(finding.Note, "state-first", "temperature")
 }
@@ -167,16 +166,13 @@ func (f *Form) advise(a *Answer, g *gauge) {
 	a.number("corrected", round(now, 1e4))
 	switch advice {
 	case fill.AddOil:
-		a.method = "level-step"
-		a.millilitres("pour-now", litres, 4)
-		a.method = "level-aim"
-		a.millilitres("missing-to-middle", fill.Missing(now, g.band)/1000, 3)
+		a.millilitres("pour-now", "level-step", litres, 4)
+		a.millilitres("missing-to-middle", "level-aim", fill.Missing(now, g.band)/1000, 3)
 		if now < 0 {
 			f.say(finding.Note, "below-marks", g.way)
 		}
 	case fill.TakeOut:
-		a.method = "level-aim"
-		a.millilitres("take-out", litres, 4)
+		a.millilitres("take-out", "level-aim", litres, 4)
 		litres = -litres
 	}
 	a.number("change", litres)

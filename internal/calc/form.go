@@ -86,7 +86,8 @@ func (f *Form) Members(m *wire.Members) {
 			m.Rows(d.name, func(size int) []wire.Record { return f.newRows(d, g, size) })
 		case aYes:
 			var yes bool
-			if m.Bool(d.name, &yes); yes {
+			m.Bool(d.name, &yes)
+			if yes {
 				g.number = 1
 			}
 		default:

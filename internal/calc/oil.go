@@ -47,18 +47,18 @@ func (f *Form) checkGrade(grade oil.Grade, at100 float64) {
 }
 
 // figureAt adds a figure that holds at a temperature in °C.
-func (a *Answer) figureAt(name string, low, high float64, unit string, celsius float64) *shown.Figure {
-	return a.figure("figures", name, low, high, unit+" ("+a.between(celsius, celsius, "°C", 3)[0]+")")
+func (a *Answer) figureAt(name string, by method, low, high float64, unit string, celsius float64) *shown.Figure {
+	return a.figure("figures", name, by, low, high, unit+" ("+a.between(celsius, celsius, "°C", 3)[0]+")")
 }
 
 // figure adds a figure to a list, with its ends.
-func (a *Answer) figure(list, name string, low, high float64, unit string) *shown.Figure {
-	return ends(a.estimate(list, name, plain(low, high, unit, 3)), low, high)
+func (a *Answer) figure(list, name string, by method, low, high float64, unit string) *shown.Figure {
+	return ends(a.estimate(list, name, by, plain(low, high, unit, 3)), low, high)
 }
 
 // worked adds an amount that was worked out, with its ends.
-func (a *Answer) worked(name string, low, high float64, unit string) {
-	ends(a.amount("figures", name, low, high, unit, 3), low, high)
+func (a *Answer) worked(name string, by method, low, high float64, unit string) {
+	ends(a.amount("figures", name, by, low, high, unit, 3), low, high)
 }
 
 func ends(s *shown.Figure, low, high float64) *shown.Figure {

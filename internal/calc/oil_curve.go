@@ -51,15 +51,14 @@ func (f *Form) curveOfPoints(a *Answer, grade oil.Grade) {
 		return
 	}
 	f.checkGrade(grade, at100)
-	a.method = "walther"
+	const by = "walther"
 	s := line.Spread()
-	a.viscosityAt(s, 40)
-	a.viscosityAt(s, 100)
-	f.curve(a, s)
+	a.viscosityAt(s, 40, by)
+	a.viscosityAt(s, 100, by)
+	f.curve(a, s, by)
 	if index, ok := oil.Index(at40, at100); ok {
 		index = math.RoundToEven(index)
-		a.method = "index"
-		a.figure("figures", "viscosity-index", index, index, "")
+		a.figure("figures", "viscosity-index", "index", index, index, "")
 	}
 	if f.has("index") {
 		f.unused("index", "@ask.oil-curve.index", "@ask.oil-curve.second")
@@ -70,21 +69,20 @@ func (f *Form) curveOfPoints(a *Answer, grade oil.Grade) {
 // curveOfGrade takes the band that a grade leaves open. At 100 °C it is the
 // standard's; elsewhere it depends on the index, which is given or assumed.
 func (f *Form) curveOfGrade(a *Answer, grade oil.Grade) {
-	a.method = "given-index"
+	by := method("given-index")
 	least, most := f.number("index"), f.number("index")
 	if !f.has("index") {
-		a.method = "assumed-index"
+		by = "assumed-index"
 		least, most = oil.AssumedIndex(grade)
-		a.figure("assumed", "viscosity-index", least, most, "")
+		a.figure("assumed", "viscosity-index", by, least, most, "")
 	}
 	s, ok := oil.SpreadOf(grade, least, most)
 	if !ok {
 		f.reject("oil-no-limits", "grade")
 		return
 	}
-	a.viscosityAt(s, 40)
-	f.curve(a, s)
-	a.method = "j300"
+	a.viscosityAt(s, 40, by)
+	f.curve(a, s, by)
 	w, hot, _ := grade.Limits()
 	if s.Open {
 		a.limit("viscosity-least", hot.Least, hot.Least, " mm²/s", 100)
@@ -102,17 +100,17 @@ func (f *Form) curveOfGrade(a *Answer, grade oil.Grade) {
 
 // limit adds what J300 asks of new oil at a temperature.
 func (a *Answer) limit(name string, low, high float64, unit string, celsius float64) {
-	a.figureAt(name, low, high, unit, celsius).Standing = shown.Standard
+	a.figureAt(name, "j300", low, high, unit, celsius).Standing = shown.Standard
 }
 
 // curve answers for the temperature and the viscosity that are asked for, and
 // gives the points to draw.
-func (f *Form) curve(a *Answer, s *oil.Spread) {
+func (f *Form) curve(a *Answer, s *oil.Spread, by method) {
 	if f.has("at") {
-		a.viscosityAt(s, f.number("at"))
+		a.viscosityAt(s, f.number("at"), by)
 	}
 	if f.has("want") {
-		a.temperatureFor(s, f.number("want"))
+		a.temperatureFor(s, f.number("want"), by)
 	}
 	a.draw(s)
 	f.say(finding.Note, "cold-is-thicker", "")
@@ -146,7 +144,7 @@ func (a *Answer) draw(s *oil.Spread) {
 }
 
 // viscosityAt adds the viscosity at a temperature, if the relation reaches it.
-func (a *Answer) viscosityAt(s *oil.Spread, celsius float64) {
+func (a *Answer) viscosityAt(s *oil.Spread, celsius float64, by method) {
 	name := "viscosity"
 	if s.Open {
 		name = "viscosity-least"
@@ -154,18 +152,18 @@ func (a *Answer) viscosityAt(s *oil.Spread, celsius float64) {
 	if low, high := s.At(celsius); math.IsNaN(low + high) {
 		a.unknown("figures", name)
 	} else {
-		a.figureAt(name, low, high, " mm²/s", celsius)
+		a.figureAt(name, by, low, high, " mm²/s", celsius)
 	}
 }
 
 // temperatureFor adds where the oil has a viscosity, if the relation reaches it.
-func (a *Answer) temperatureFor(s *oil.Spread, viscosity float64) {
+func (a *Answer) temperatureFor(s *oil.Spread, viscosity float64, by method) {
 	low, high := s.Temperature(viscosity)
 	if low < oil.LeastHeat || high > oil.MostHeat || math.IsNaN(low+high) {
 		a.unknown("figures", "temperature-for")
 		return
 	}
-	a.worked("temperature-for", low, high, "°C")
+	a.worked("temperature-for", by, low, high, "°C")
 }
 
 // powers puts an upright axis of the powers of ten between two viscosities.

@@ -25,8 +25,7 @@ func oilMix(f *Form, a *Answer) {
 		return
 	}
 	added := f.number("secondVolume")
-	a.method = "mix"
-	f.mixture(a, first, second, added/(f.number("firstVolume")+added), heat)
+	f.mixture(a, "mix", first, second, added/(f.number("firstVolume")+added), heat)
 }
 
 // thickness gives what is known of an oil at a temperature: its viscosity, or
@@ -50,10 +49,10 @@ func (f *Form) thickness(viscosity, name string, heat float64) oil.Band {
 
 // mixture adds what two oils make at a temperature; share is the second one's
 // part of the volume.
-func (f *Form) mixture(a *Answer, first, second oil.Band, share, heat float64) {
-	a.worked("second-share", share, share, "%")
+func (f *Form) mixture(a *Answer, by method, first, second oil.Band, share, heat float64) {
+	a.worked("second-share", by, share, share, "%")
 	mix := first.Mix(second, share)
-	a.figureAt("viscosity-mix", mix.Low, mix.High, " mm²/s", heat)
+	a.figureAt("viscosity-mix", by, mix.Low, mix.High, " mm²/s", heat)
 	f.say(finding.Note, "mix-estimate", "")
 	if heat == 100 {
 		a.put("grades").texts = oil.GradesAt(mix.Low, mix.High)

@@ -57,7 +57,8 @@ func oilSuits(f *Form, a *Answer) {
 // unless it is said that it doesn't: that is the stricter, and the usual.
 func (f *Form) readNeed(need *oil.Need) {
 	need.TopUp = f.of("purpose").text == topUp
-	if need.Coldest = math.NaN(); f.has("coldest") {
+	need.Coldest = math.NaN()
+	if f.has("coldest") {
 		need.Coldest = f.number("coldest")
 	}
 	gear := false
@@ -71,7 +72,8 @@ func (f *Form) readNeed(need *oil.Need) {
 			need.Marks = append(need.Marks, mark)
 		}
 	}
-	if need.Service, _ = f.service("service"); need.Service == oil.None {
+	need.Service, _ = f.service("service")
+	if need.Service == oil.None {
 		need.Service = ""
 	}
 	need.WetClutch = card.Clutch(f.of("clutch").text) != card.DryClutch && (f.has("clutch") || !gear)
@@ -138,7 +140,7 @@ func (f *Form) topUp(a *Answer, need *oil.Need, bottle *oil.Bottle, share float6
 		a.unknown("figures", "second-share")
 		return
 	}
-	a.method = "mix-of-grades"
+	const by = "mix-of-grades"
 	var usual oil.Grade
 	if len(need.Grades) > 0 {
 		usual = need.Grades[0]
@@ -146,8 +148,8 @@ func (f *Form) topUp(a *Answer, need *oil.Need, bottle *oil.Bottle, share float6
 	first, known := usual.Band()
 	second, alsoKnown := bottle.Grade.Band()
 	if known && alsoKnown {
-		f.mixture(a, first, second, share, 100)
+		f.mixture(a, by, first, second, share, 100)
 	} else {
-		a.worked("second-share", share, share, "%")
+		a.worked("second-share", by, share, share, "%")
 	}
 }

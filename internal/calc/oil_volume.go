@@ -40,10 +40,10 @@ func oilVolume(f *Form, a *Answer) {
 		return
 	}
 	litres := mass / there * 1000
-	a.method = "expansion-of-oil"
-	a.worked("volume-at", litres, litres, "L")
-	a.worked("oil-mass", mass, mass, "kg")
-	a.figureAt("density", there, there, " kg/m³", f.number("to"))
+	const by = "expansion-of-oil"
+	a.worked("volume-at", by, litres, litres, "L")
+	a.worked("oil-mass", by, mass, mass, "kg")
+	a.figureAt("density", by, there, there, " kg/m³", f.number("to"))
 }
 
 // densityAt15 gives the density at 15 °C: from the one on the data sheet, or a
@@ -52,7 +52,6 @@ func (f *Form) densityAt15(a *Answer) float64 {
 	if f.has("density") {
 		return oil.DensityAt15(f.number("density"), f.number("densityAt"))
 	}
-	a.method = "usual-density"
-	a.figure("assumed", "density", oil.UsualDensity, oil.UsualDensity, " kg/m³ (15 °C)")
+	a.figure("assumed", "density", "usual-density", oil.UsualDensity, oil.UsualDensity, " kg/m³ (15 °C)")
 	return oil.UsualDensity
 }

@@ -40,9 +40,10 @@ func ReadEntry(kind quantity.Kind, text, unit string, system quantity.System) (e
 // readLabel reads the grades or marks of a label, in whatever spelling.
 func readLabel(kind quantity.Kind, text string) (e Entry, notes []finding.Finding) {
 	for _, word := range oil.Words(text) {
-		code, read := "unknown-grade", word
+		code := "unknown-grade"
 		grade, ok := oil.ReadGrade(word)
-		if read = grade.String(); kind == MarksEntry {
+		read := grade.String()
+		if kind == MarksEntry {
 			code = "unknown-mark"
 			read, ok = oil.ReadMark(word)
 		}

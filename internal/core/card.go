@@ -101,7 +101,8 @@ func cards(i *cardsInput, read []finding.Finding) (*cardsAnswer, []finding.Findi
 		var c *card.Checked
 		if !finding.Refused(found) {
 			var refused []finding.Finding
-			if c, refused = card.Accept(&i.cards[n]); c == nil {
+			c, refused = card.Accept(&i.cards[n])
+			if c == nil {
 				found = append(found, finding.Below(at, refused)...)
 			} else {
 				found = append(found, finding.Below(at, slices.Clone(c.Doubts()))...)
@@ -174,7 +175,8 @@ func (a *entryAnswer) Members(m *wire.Members) {
 // readEntry reads what goes into a card.
 func readEntry(i *entryInput, _ []finding.Finding) (*entryAnswer, []finding.Finding) {
 	entry, notes := card.ReadEntry(i.kind, i.text, i.unit, i.system)
-	if finding.At("/text", notes); finding.Refused(notes) {
+	finding.At("/text", notes)
+	if finding.Refused(notes) {
 		return nil, notes
 	}
 	return &entryAnswer{entry, notes}, nil

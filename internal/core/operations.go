@@ -2,6 +2,7 @@ package core
 
 import (
 	"slices"
+
 	"tidysump/internal/calc"
 	"tidysump/internal/finding"
 	"tidysump/internal/wire"
