@@ -3,6 +3,7 @@ package card
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"tidysump/internal/bolt"
 	"tidysump/internal/finding"
@@ -15,7 +16,24 @@ import (
 func Read(in []byte) (*Card, []finding.Finding) {
 	c := &Card{}
 	list := wire.Read(in, c)
-	return c, append(list, Check(c)...)
+	if Readable(list) {
+		list = append(list, Check(c)...)
+	}
+	return c, list
+}
+
+// Readable reports whether a card may be checked, by what reading it found: what
+// couldn't be read in full isn't checked, since what is missing would be blamed
+// twice. A card of which only its name or its manual's is missing is being written,
+// and may be.
+func Readable(read []finding.Finding) bool {
+	for _, f := range read {
+		name := f.Where[strings.LastIndexByte(f.Where, '/')+1:]
+		if f.Grade == finding.Refuse && (f.Code != "missing" || name != "make" && name != "model" && name != "title") {
+			return false
+		}
+	}
+	return true
 }
 
 // Checked is a card that passed its check: whoever has one need not check it

@@ -29,22 +29,10 @@ func checkCard(i *cardInput, read []finding.Finding) (*findingsAnswer, []finding
 	if malformed(read) {
 		return nil, read
 	}
-	if nameless(read) || !finding.Refused(read) {
+	if card.Readable(read) {
 		read = append(read, finding.Below("/card", card.Check(&i.card))...)
 	}
 	return &findingsAnswer{read}, nil
-}
-
-// nameless reports whether nothing worse is wrong with a card's form than that
-// its name or its manual's is missing: it is being written, and may be checked.
-func nameless(list []finding.Finding) bool {
-	for _, f := range list {
-		name := f.Where[strings.LastIndexByte(f.Where, '/')+1:]
-		if f.Grade == finding.Refuse && (f.Code != "missing" || name != "make" && name != "model" && name != "title") {
-			return false
-		}
-	}
-	return true
 }
 
 // cardsInput is a set of cards to be listed, canonical with the text of each.

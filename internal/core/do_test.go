@@ -47,14 +47,6 @@ func must(t testing.TB, op string, in []byte, into any) {
 	}
 }
 
-// checkFindings gives what check-card says of a card's text.
-func checkFindings(t testing.TB, card []byte) []finding {
-	t.Helper()
-	var a answer
-	must(t, "check-card", slices.Concat([]byte(`{"card":`), card, []byte("}")), &a)
-	return a.Findings
-}
-
 func cardInput(card []byte, bench string) []byte {
 	return slices.Concat([]byte(`{"card":`), card, []byte(`,"bench":`+bench+`}`))
 }

@@ -97,3 +97,13 @@ func TestMissing(t *testing.T) {
 		}
 	}
 }
+
+// decode gives a JSON text as the language has it.
+func decode(t testing.TB, text []byte) any {
+	t.Helper()
+	var v any
+	if err := json.Unmarshal(text, &v); err != nil {
+		t.Fatalf("%.80s: %v", text, err)
+	}
+	return v
+}

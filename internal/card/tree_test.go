@@ -1,4 +1,4 @@
-package core_test
+package card_test
 
 import (
 	"encoding/json"

@@ -1,14 +1,19 @@
-package core_test
+package card_test
 
 import (
 	"encoding/json"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
+	"tidysump/internal/bolt"
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
 	"tidysump/specs"
 )
 
-func TestCheckCard_WrongCards(t *testing.T) {
+func TestCheck_WrongCards(t *testing.T) {
 	n := 0
 	for line := range strings.Lines(string(rootFile(t, "testdata/cards-wrong/want.txt"))) {
 		want := strings.Fields(line)
@@ -17,12 +22,12 @@ func TestCheckCard_WrongCards(t *testing.T) {
 		}
 		n++
 		t.Run(want[0], func(t *testing.T) {
-			got := checkFindings(t, rootFile(t, "testdata/cards-wrong/"+want[0]+".json"))
+			_, got := card.Read(rootFile(t, "testdata/cards-wrong/"+want[0]+".json"))
 			if len(got) != 1 {
 				t.Fatalf("got %d findings %+v, want one: %v", len(got), got, want[1:])
 			}
 			f := got[0]
-			if f.Code != want[1] || f.Where != want[2] || f.Grade != want[3] {
+			if f.Code != want[1] || "/card"+f.Where != want[2] || string(f.Grade) != want[3] {
 				t.Errorf("got %s %s %s, want %v", f.Code, f.Where, f.Grade, want[1:4])
 			}
 		})
@@ -32,11 +37,11 @@ func TestCheckCard_WrongCards(t *testing.T) {
 	}
 }
 
-func TestCheckCard_RightCards(t *testing.T) {
+func TestCheck_RightCards(t *testing.T) {
 	cards := specs.Cards()
 	cards["card-minimal.json"] = rootFile(t, "testdata/card-minimal.json")
 	for name, text := range cards {
-		if got := checkFindings(t, text); len(got) > 0 {
+		if _, got := card.Read(text); len(got) > 0 {
 			t.Errorf("%s: %+v, want none", name, got)
 		}
 	}
@@ -72,7 +77,7 @@ var wordCodes = map[string]bool{"unknown-word": true, "unknown-mark": true, "unk
 
 // The schema's lists of words and the program's are the same: each word of the
 // schema is known to the check, and no other word is.
-func TestCheckCard_WordsOfTheSchema(t *testing.T) {
+func TestCheck_WordsOfTheSchema(t *testing.T) {
 	schema := decode(t, specs.CardSchema)
 	for _, place := range enumPlaces {
 		words, _ := at(schema, place.schema).(map[string]any)["enum"].([]any)
@@ -91,7 +96,7 @@ func TestCheckCard_WordsOfTheSchema(t *testing.T) {
 }
 
 // Every list of words in the schema is checked above.
-func TestCheckCard_NoOtherLists(t *testing.T) {
+func TestCheck_NoOtherLists(t *testing.T) {
 	known := map[string]bool{}
 	for _, p := range enumPlaces {
 		known[p.schema] = true
@@ -116,16 +121,56 @@ func TestCheckCard_NoOtherLists(t *testing.T) {
 // place of the minimal card; "" if there is none.
 func codeWith(t *testing.T, place, word string) string {
 	t.Helper()
-	card := decode(t, rootFile(t, "testdata/card-minimal.json"))
-	put(card, strings.Split(place, "/"), word)
-	text, err := json.Marshal(card)
+	minimal := decode(t, rootFile(t, "testdata/card-minimal.json"))
+	put(minimal, strings.Split(place, "/"), word)
+	text, err := json.Marshal(minimal)
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, f := range checkFindings(t, text) {
-		if wordCodes[f.Code] && strings.HasPrefix("/card/"+place, f.Where) {
+	_, list := card.Read(text)
+	for _, f := range list {
+		if wordCodes[f.Code] && strings.HasPrefix("/"+place, f.Where) {
 			return f.Code
 		}
 	}
 	return ""
+}
+
+// rootFile reads a file by its path in the repository.
+func rootFile(t testing.TB, name string) []byte {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join("..", "..", filepath.FromSlash(name)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return text
+}
+
+// The kinds of seals that a card may name are those that the joint of a fastener
+// knows.
+func TestSealKinds_AreThoseOfJoints(t *testing.T) {
+	if len(card.SealKinds) != len(bolt.Seals) {
+		t.Fatalf("%v, and of joints %v", card.SealKinds, bolt.Seals)
+	}
+	for n, kind := range card.SealKinds {
+		if string(kind) != bolt.Seals[n] {
+			t.Errorf("%s is %s to a joint", kind, bolt.Seals[n])
+		}
+	}
+}
+
+// A card that is accepted was checked, and keeps its doubts; one that is refused
+// is not to be had.
+func TestAccept(t *testing.T) {
+	for name, refused := range map[string]bool{"card-minimal": false, "cards-wrong/torque-4000": true, "cards-wrong/years-reversed": true} {
+		c, _ := card.Read(rootFile(t, "testdata/"+name+".json"))
+		list := card.Check(c)
+		got, found := card.Accept(c)
+		if (got == nil) != refused || refused != finding.Refused(found) || refused && len(found) != len(list) {
+			t.Errorf("%s: accepted %v, %v", name, got != nil, found)
+		}
+		if got != nil && (got.Card() != c || len(got.Doubts()) != len(list)) {
+			t.Errorf("%s: the doubts %v, of %v", name, got.Doubts(), list)
+		}
+	}
 }
