@@ -4,12 +4,14 @@ import (
 	"encoding/json"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
 	"tidysump/internal/bolt"
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
 	"tidysump/specs"
 )
 
@@ -91,6 +93,34 @@ func TestCheck_WordsOfTheSchema(t *testing.T) {
 		}
 		if code := codeWith(t, place.card, "made-up"); code == "" {
 			t.Errorf("%s \"made-up\" is no fault to the check", place.card)
+		}
+	}
+}
+
+// unitLists are the places of the schema that list the units of a kind.
+var unitLists = map[quantity.Kind]string{
+	quantity.Volume: "$defs/volume", quantity.Torque: "$defs/torque", quantity.Length: "$defs/length",
+	quantity.Distance: "$defs/distance", quantity.Duration: "$defs/duration", quantity.Angle: "$defs/angle",
+}
+
+// noCard are the kinds of quantities that no figure of a card is.
+var noCard = []quantity.Kind{quantity.Temperature, quantity.Pressure, quantity.Mass, quantity.Viscosity,
+	quantity.Density, quantity.Area, quantity.Share}
+
+// Every unit in which a figure of a card can be read stands in the schema.
+func TestCheck_UnitsStandInTheSchema(t *testing.T) {
+	schema := decode(t, specs.CardSchema)
+	for _, u := range quantity.Units {
+		place, onCards := unitLists[u.Kind]
+		if onCards == slices.Contains(noCard, u.Kind) {
+			t.Errorf("%s: are there figures of cards in %s, or not?", u.ID, u.Kind)
+		}
+		if !onCards {
+			continue
+		}
+		list, _ := at(schema, place+"/properties/unit").(map[string]any)["enum"].([]any)
+		if !slices.Contains(list, any(u.ID)) {
+			t.Errorf("%s stands in no list of the schema, at %s it has %v", u.ID, place, list)
 		}
 	}
 }

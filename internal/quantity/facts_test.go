@@ -52,6 +52,11 @@ var unitFacts = []struct {
 	{"imp gal", "imp pt", 8, 1e-15, "definition"},
 	{"turn", "°", 360, 0, "definition"},
 	{"h", "s", 3600, 1e-15, "definition"},
+	{"min", "s", 60, 1e-15, "definition"},
+	{"months", "h", 365.25 * 24 / 12, 1e-15, "a twelfth of the Julian year, IAU"},
+	{"L", "mL", 1000, 1e-15, "definition"},
+	{"kg", "g", 1000, 1e-15, "definition"},
+	{"kg/L", "kg/m³", 1000, 1e-15, "a litre is 0.001 m³, SI Brochure (9th ed.), table 8"},
 }
 
 func TestUnits_Published(t *testing.T) {
@@ -59,6 +64,26 @@ func TestUnits_Published(t *testing.T) {
 		got := convert(t, 1, f.one, f.in)
 		if off := math.Abs(got-f.want) / f.want; off > f.within {
 			t.Errorf("1 %s = %.17g %s, want %.17g within %g (%s)", f.one, got, f.in, f.want, f.within, f.source)
+		}
+	}
+}
+
+// Every unit is held against a fact: one in which nobody else's figure stands could
+// have any factor. A kind with one unit has nothing to convert.
+func TestUnits_EachHasAFact(t *testing.T) {
+	of, facts := map[quantity.Kind]int{}, map[string]bool{}
+	for _, u := range quantity.Units {
+		of[u.Kind]++
+	}
+	for _, f := range unitFacts {
+		facts[f.one], facts[f.in] = true, true
+	}
+	for _, p := range amountFacts {
+		facts[p.from], facts[p.to] = true, true
+	}
+	for _, u := range quantity.Units {
+		if of[u.Kind] > 1 && !facts[u.ID] {
+			t.Errorf("no published fact about %s", u.ID)
 		}
 	}
 }
@@ -81,24 +106,24 @@ func checkPairs(t *testing.T, list []pair) {
 	}
 }
 
-// Single conversions as documents print them.
-func TestUnits_PublishedAmounts(t *testing.T) {
-	checkPairs(t, []pair{
-		{19, "lbf·ft", "N·m", 25.8, 0.05, "TM 5-3805-274-13&P"},
-		{27, "lbf·in", "N·m", 3.1, 0.05, "TM 9-6115-604-34 table 1-3"},
-		{43, "lbf·in", "N·m", 4.9, 0.05, "TM 9-6115-604-34 table 1-3"},
-		{12, "lbf·in", "N·m", 1.4, 0.05, "TM 9-6115-604-34 table 1-3"},
-		{212, "°F", "°C", 100, 1e-12, "t/°C = (t/°F − 32)/1.8, NIST SP 811 B.8"},
-		{70, "°F", "°C", 21.1111111111111, 1e-12, "GNU units 2.22, tempF(70)"},
-		{90, "°C", "°F", 194, 1e-12, "GNU units 2.22, tempC(90)"},
-		{-10, "°C", "°F", 14, 1e-12, "GNU units 2.22, tempC(-10)"},
-		{-40, "°C", "°F", -40, 1e-12, "both scales meet at −40"},
-		{6000, "km", "mi", 3728.22715342, 1e-8, "GNU units 2.22"},
-		{3.5, "US qt", "L", 3.312235311, 1e-12, "GNU units 2.22"},
-		{1, "US qt", "imp qt", 0.832674184628989, 1e-14, "GNU units 2.22"},
-		{30, "psi", "bar", 2.06842718795, 1e-10, "GNU units 2.22"},
-	})
+// amountFacts are single conversions as documents print them.
+var amountFacts = []pair{
+	{19, "lbf·ft", "N·m", 25.8, 0.05, "TM 5-3805-274-13&P"},
+	{27, "lbf·in", "N·m", 3.1, 0.05, "TM 9-6115-604-34 table 1-3"},
+	{43, "lbf·in", "N·m", 4.9, 0.05, "TM 9-6115-604-34 table 1-3"},
+	{12, "lbf·in", "N·m", 1.4, 0.05, "TM 9-6115-604-34 table 1-3"},
+	{212, "°F", "°C", 100, 1e-12, "t/°C = (t/°F − 32)/1.8, NIST SP 811 B.8"},
+	{70, "°F", "°C", 21.1111111111111, 1e-12, "GNU units 2.22, tempF(70)"},
+	{90, "°C", "°F", 194, 1e-12, "GNU units 2.22, tempC(90)"},
+	{-10, "°C", "°F", 14, 1e-12, "GNU units 2.22, tempC(-10)"},
+	{-40, "°C", "°F", -40, 1e-12, "both scales meet at −40"},
+	{6000, "km", "mi", 3728.22715342, 1e-8, "GNU units 2.22"},
+	{3.5, "US qt", "L", 3.312235311, 1e-12, "GNU units 2.22"},
+	{1, "US qt", "imp qt", 0.832674184628989, 1e-14, "GNU units 2.22"},
+	{30, "psi", "bar", 2.06842718795, 1e-10, "GNU units 2.22"},
 }
+
+func TestUnits_PublishedAmounts(t *testing.T) { checkPairs(t, amountFacts) }
 
 // The slip of a wrench set in lbf·ft to a figure in N·m: 30 becomes 40.7 N·m,
 // more than a third too much (worked from the exact factor).

@@ -59,7 +59,8 @@ func (a Amount) Print(unitID string) string {
 	if u.ID == a.Unit {
 		return Number(value, max(a.Digits, 1)) + space(u)
 	}
-	behind, coarse := settable(u, value)
+	fine, _ := settable(u.ID, value)
+	behind, coarse := fine.behind, fine.coarse
 	// A scale's zero is not nothing: digits say little about a temperature.
 	if magnitude := wholeDigits(value); value != 0 && a.Kind != Temperature {
 		digits := max(a.Digits, 2)
@@ -95,41 +96,6 @@ func inches(sixteenths int) string {
 }
 
 func space(u *Unit) string { return " " + u.ID }
-
-// settable says how finely a converted figure is printed: the digits behind
-// the point, or the tens. They are the graduations people meet on wrenches,
-// jugs and bottles: common practice, no source.
-func settable(u *Unit, value float64) (behind, coarse int) {
-	size := math.Abs(value)
-	switch u.ID {
-	case "mL":
-		return 0, 1
-	case "L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m":
-		return 2, 0
-	case "lbf·ft", "N·m":
-		if size < 10 {
-			return 1, 0
-		}
-		return 0, 0
-	case "km", "mi":
-		if size >= 1000 {
-			return 0, 1
-		}
-		return 0, 0
-	case "US fl oz", "imp fl oz":
-		if size < 1 {
-			return 1, 0
-		}
-		return 0, 0
-	case "mm", "kg", "lb":
-		return 2, 0
-	case "in":
-		return 3, 0
-	case "bar":
-		return 2, 0
-	}
-	return 0, 0
-}
 
 // Show gives the amount in the units of a system, the one a person would read
 // first, then the others that may stand on a wrench or a bottle.

@@ -50,6 +50,15 @@ func TestUnits_GNU(t *testing.T) {
 	}
 }
 
+// Every unit has a name of GNU units, so that it is held against that program too.
+func TestUnits_EachHasAGNUName(t *testing.T) {
+	for _, u := range quantity.Units {
+		if gnuNames[u.ID] == "" {
+			t.Errorf("no GNU name for %s", u.ID)
+		}
+	}
+}
+
 func askGNU(t *testing.T, program string, value float64, from, to quantity.Unit) float64 {
 	t.Helper()
 	have, ok1 := gnuNames[from.ID]
