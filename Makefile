@@ -5,6 +5,7 @@ SHELL := /bin/bash
 NODE_MODULES := static/node_modules/.package-lock.json
 PURE = $(shell go list ./internal/... | grep -v /internal/site)
 WASM_EXEC = $(shell go env GOROOT)/lib/wasm
+PAGE_TESTS = $(shell find static/app -name '*.test.js' | sort)
 NODE_TEST := node --test --test-reporter=spec --test-timeout=180000
 
 .DELETE_ON_ERROR:
@@ -88,7 +89,7 @@ test-wasm:
 # The page's modules without a browser, and their form.
 test-page: $(NODE_MODULES)
 	static/node_modules/.bin/prettier --check static/app static/sw.js static/test
-	$(NODE_TEST) static/test/*.test.js
+	$(NODE_TEST) $(PAGE_TESTS)
 
 # The built page in a real browser.
 test-browser: build

@@ -19,7 +19,7 @@ func firstPart(t *testing.T) map[string]string {
 	modules := map[string]string{}
 	var add func(file string)
 	add = func(file string) {
-		if modules[file] != "" || file == "../static/app/files.js" { // made by the build
+		if modules[file] != "" || file == "../static/app/site/files.js" { // made by the build
 			return
 		}
 		modules[file] = readText(t, file)

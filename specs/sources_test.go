@@ -40,7 +40,7 @@ func filesOf(t *testing.T, ext string, folders ...string) []string {
 	var list []string
 	for _, folder := range folders {
 		err := filepath.WalkDir(filepath.Join("..", filepath.FromSlash(folder)), func(path string, d fs.DirEntry, err error) error {
-			if err == nil && !d.IsDir() && filepath.Ext(path) == ext {
+			if err == nil && !d.IsDir() && filepath.Ext(path) == ext && !strings.HasSuffix(path, ".test.js") {
 				list = append(list, path)
 			}
 			return err

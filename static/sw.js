@@ -1,7 +1,7 @@
 /* global __VERSION__, __PRECACHE__ */
 // The service worker: keeps the whole program as one set of files and answers
 // from that set only. It stores nothing at run time.
-import { cacheName, keptPath, staleCaches } from './app/sw/rules.js';
+import { cacheName, keptPath, staleCaches } from './app/phone/offline-rules.js';
 
 const version = __VERSION__;
 const kept = new Set(__PRECACHE__);

@@ -6,7 +6,7 @@ import (
 )
 
 // contentSecurityPolicy allows this origin's files and nothing inline. The two
-// trusted-types policies are ours (static/app/trusted.js) and lit-html's own.
+// trusted-types policies are ours (static/app/site/trusted.js) and lit-html's own.
 var contentSecurityPolicy = strings.Join([]string{
 	"default-src 'none'",
 	"script-src 'self' 'wasm-unsafe-eval'",

@@ -34,7 +34,7 @@ func sent(f *site.File) int {
 
 func TestPage_Budget(t *testing.T) {
 	s := page(t)
-	first := []string{"/", s.URL("style/index.css"), s.URL("app/main.js")}
+	first := []string{"/", s.URL("app/main.css"), s.URL("app/main.js")}
 	first = append(first, s.First()...)
 	for _, name := range firstScreen {
 		first = append(first, s.URL("data/"+name))
@@ -91,7 +91,7 @@ func TestPage_NoFileLeftOver(t *testing.T) {
 	}
 	for path := range strings.Lines(string(list)) {
 		name := strings.TrimPrefix(strings.TrimSpace(path), "../../static/")
-		if slices.Contains(left, name) || strings.HasPrefix(name, "test/") {
+		if slices.Contains(left, name) || strings.HasPrefix(name, "test/") || strings.HasSuffix(name, ".test.js") {
 			continue
 		}
 		if !slices.Contains(used, name) {

@@ -1,14 +1,18 @@
-import { route } from './router.js';
-import { loadWordsOf, t } from './words.js';
-import { bikes } from './view/bikes.js';
-import { theirStyle } from './later-style.js';
+import { route } from './ui/address.js';
+import { loadWordsOf, t } from './words/catalogue.js';
+import { bikes } from './bikes/bikes.js';
+import { loadLaterStyle } from './site/later-style.js';
 
 const full = 'store.full';
 
 /** Fetches the screens that the first one can do without, and their words; the page asks for them at once after it. */
 export async function fetchScreens() {
-  const [part] = await Promise.all([import('./screens.js'), loadWordsOf('work'), theirStyle()]);
-  return part;
+  const [module] = await Promise.all([
+    import('./screens.js'),
+    loadWordsOf('work'),
+    loadLaterStyle(),
+  ]);
+  return module;
 }
 
 // A screen is opened with the rest of its address; it says its name, its tab
@@ -49,7 +53,7 @@ export class App {
     else this.arrive();
   }
 
-  /** A screen that can't be made is told, in place of a page that stays empty. */
+  /** A screen that can't be made is reported, in place of a page that stays empty. */
   async #load(name, rest) {
     try {
       const make = await screenOf(name);
@@ -77,16 +81,16 @@ export class App {
     this.redraw();
   }
 
-  /** Tells of a trouble that stays until the page is loaded again. */
+  /** Shows a trouble that stays until the page is loaded again. */
   fail(word) {
     this.trouble = word;
     this.redraw();
   }
 
-  /** Runs work that may fail to store; resolves to undefined then, and tells. */
-  async keep(work, word = 'store.failed') {
+  /** Runs an action that may fail at the store; resolves to undefined then, and says so. */
+  async attempt(action, word = 'store.failed') {
     try {
-      const result = await work();
+      const result = await action();
       if ([word, full].includes(this.trouble)) this.trouble = '';
       return result;
     } catch (error) {

@@ -1,32 +1,32 @@
-import { bench } from './view/bench.js';
-import { benchSheet } from './view/bench-sheet.js';
-import { bill } from './view/bill.js';
-import { cards } from './view/cards.js';
-import { due } from './view/due.js';
-import { edit } from './view/edit.js';
-import { job } from './view/job.js';
-import { keep } from './view/keep.js';
-import { ownerSheet } from './view/owner-sheet.js';
-import { plan } from './view/plan.js';
-import { record } from './view/record.js';
-import { settings } from './view/settings.js';
-import { trouble } from './view/trouble.js';
+import { bench } from './bench/bench.js';
+import { bill } from './bill/bill.js';
+import { bike } from './plan/bike.js';
+import { benchSheet } from './plan/bench-sheet.js';
+import { cards } from './cards/cards.js';
+import { due } from './due/due.js';
+import { edit } from './edit/edit.js';
+import { job } from './job/job.js';
+import { keep } from './backup/keep.js';
+import { record } from './record/record.js';
+import { settings } from './settings/settings.js';
+import { sheet } from './record/sheet.js';
+import { trouble } from './trouble/trouble.js';
 
-export { tellDue } from './view/due-notice.js';
+export { notifyDue } from './due/notice.js';
 
-/** All screens but the first, by the name in their address. */
+/** All screens but the first, by the name in their address, which is also that of their file. */
 export const screens = {
-  bike: plan,
-  job,
-  record,
   bench,
+  'bench-sheet': benchSheet,
+  bike,
+  bill,
   cards,
   due,
   edit,
-  settings,
+  job,
   keep,
-  sheet: ownerSheet,
+  record,
+  settings,
+  sheet,
   trouble,
-  'bench-sheet': benchSheet,
-  bill,
 };

@@ -14,8 +14,8 @@ import (
 const (
 	pageEntry   = "app/main.js"
 	workerEntry = "app/core/worker.js"
-	styleEntry  = "style/index.css"
-	laterStyle  = "style/screens.css"
+	styleEntry  = "app/main.css"
+	laterStyle  = "app/screens.css"
 	wasmExec    = "wasm_exec.js"
 )
 
@@ -37,7 +37,7 @@ func (s *Site) addStyle(o Options) error {
 
 // addPage bundles the page's modules, which learn the URL of every file that a
 // page may ask for. The core is not among them: only the worker knows it. A
-// module that is imported when it is needed, import('./view/bench.js'), becomes a
+// module that is imported when it is needed, import('./screens.js'), becomes a
 // part of its own, and what parts share one more.
 func (s *Site) addPage(o Options) error {
 	files := map[string]string{}

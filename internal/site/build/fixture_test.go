@@ -10,14 +10,14 @@ import (
 // small is a static folder with one file of each kind.
 var small = map[string]string{
 	"index.html": `<!doctype html><html lang="en"><head><title>Small</title>
-		<link rel="stylesheet" href="/style/index.css"><link rel="manifest" href="/manifest.webmanifest">
+		<link rel="stylesheet" href="/app/main.css"><link rel="manifest" href="/manifest.webmanifest">
 		<script type="module" src="/app/main.js"></script></head><body><a href="#top">Top</a></body></html>`,
 	"app/main.js":                  `import { greet } from './greet.js'; greet(__FILES__);`,
 	"app/greet.js":                 `export const greet = (files) => console.log('greeting', files);`,
 	"app/core/worker.js":           `import 'wasm_exec.js'; fetch(__FILES__['core.wasm']);`,
-	"style/index.css":              `@import './paper.css';`,
-	"style/screens.css":            `.later { top: 0 }`,
-	"style/paper.css":              `body { color: #123456; }`,
+	"app/main.css":                 `@import './paper.css';`,
+	"app/screens.css":              `.later { top: 0 }`,
+	"app/paper.css":                `body { color: #123456; }`,
 	"sw.js":                        `self.kept = __PRECACHE__; self.version = __VERSION__;`,
 	"manifest.webmanifest":         `{"name":"Small","icons":[{"src":"/icons/a.png"}],"screenshots":[{"src":"icons/screenshot-a.png"}]}`,
 	"changelog.json":               `[{"date":"2026-11-25"},{"date":"2026-10-01"}]`,

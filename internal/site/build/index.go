@@ -22,7 +22,7 @@ const (
 var reference = regexp.MustCompile(`\b(href|src)="/([^"#?]+)"`)
 
 // addIndex makes the page's HTML. Whoever writes index.html names files as they
-// lie in the static folder (href="/style/index.css"); each such name is replaced
+// lie in the static folder (href="/app/main.css"); each such name is replaced
 // by the one it is served under, and one that names nothing stops the build.
 // Before </head> come the preloads of Options.Preload, those of the page's first
 // parts, and the version.

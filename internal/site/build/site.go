@@ -12,7 +12,7 @@ import (
 
 // Options say what a site is built from.
 type Options struct {
-	// Static is the folder with index.html, sw.js, app/, style/, icons/ and
+	// Static is the folder with index.html, sw.js, app/, icons/ and
 	// node_modules/.
 	Static string
 	// Core is the path of core.wasm; wasm_exec.js of the compiler that made it

@@ -35,7 +35,7 @@ func TestBuild_Chain(t *testing.T) {
 	s := mustBuild(t, nil)
 	for _, c := range []struct{ in, url string }{
 		{"index.html", s.URL("app/main.js")},
-		{"index.html", s.URL("style/index.css")},
+		{"index.html", s.URL("app/main.css")},
 		{"index.html", `rel="preload" as="fetch" crossorigin="anonymous" href="` + s.URL("data/bikes.json") + `"`},
 		{"index.html", `<meta name="version" content="` + s.Version + `">`},
 		{"index.html", `<meta name="built" content="2026-11-25">`},
@@ -47,8 +47,8 @@ func TestBuild_Chain(t *testing.T) {
 		{"manifest.webmanifest", s.URL("icons/a.png")},
 		{"manifest.webmanifest", s.URL("icons/screenshot-a.png")},
 		{"sw.js", s.Version},
-		{"app/main.js", s.URL("style/screens.css")},
-		{"style/index.css", "#123456"},
+		{"app/main.js", s.URL("app/screens.css")},
+		{"app/main.css", "#123456"},
 	} {
 		if c.url == "" || !strings.Contains(s.body(t, c.in), c.url) {
 			t.Errorf("%s doesn't hold %q: %s", c.in, c.url, s.body(t, c.in))
@@ -86,7 +86,7 @@ func TestBuild_Version(t *testing.T) {
 	}
 	for name, body := range map[string]string{
 		"app/greet.js":           `export const greet = (files) => console.log('hello', files);`,
-		"style/paper.css":        `body { color: #654321; }`,
+		"app/paper.css":          `body { color: #654321; }`,
 		"sw.js":                  small["sw.js"] + `self.more = 1;`,
 		"../core/core.wasm":      "\x00asm, another",
 		"../core/wasm_exec.js":   `globalThis.fromTheCompiler = 2;`,
@@ -113,7 +113,7 @@ func TestBuild_Errors(t *testing.T) {
 		"no compiler file":  {map[string]string{"../core/wasm_exec.js": ""}, "app/core/worker.js can't be bundled"},
 		"broken module":     {map[string]string{"app/greet.js": "export const ="}, "app/greet.js:1"},
 		"missing import":    {map[string]string{"app/greet.js": ""}, "app/main.js:1"},
-		"missing style":     {map[string]string{"style/paper.css": ""}, "style/index.css:1"},
+		"missing style":     {map[string]string{"app/paper.css": ""}, "app/main.css:1"},
 		"unknown reference": {map[string]string{"index.html": `<head></head><img src="/icons/b.png">`}, "icons/b.png"},
 		"no head":           {map[string]string{"index.html": `<p>`}, "</head>"},
 		"broken manifest":   {map[string]string{"manifest.webmanifest": `{`}, "manifest.webmanifest"},

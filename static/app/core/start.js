@@ -1,5 +1,5 @@
-import { files } from '../files.js';
-import { scriptURL } from '../trusted.js';
+import { files } from '../site/files.js';
+import { scriptURL } from '../site/trusted.js';
 import { remoteWorker } from './remote.js';
 
 /** Starts what computes: the core worker, or the server where that can't be. */

@@ -1,6 +1,6 @@
 import { call } from '../core/client.js';
-import { t } from '../words.js';
-import { when, windowOf } from './sentences.js';
+import { t } from '../words/catalogue.js';
+import { whenDue, windowOf } from './sentences.js';
 
 /** The due oils of a bike as a calendar file. */
 export async function calendarFile(id, bike, { oils }) {
@@ -12,7 +12,7 @@ export async function calendarFile(id, bike, { oils }) {
     days: due.map(({ remind }) => remind),
     summaries: due.map(({ role }) => t('due.event', { bike, oil: t(role) })),
     descriptions: due.map((oil) =>
-      t('due.event.why', { when: when(oil), window: windowOf(oil) }).trim(),
+      t('due.event.why', { when: whenDue(oil), window: windowOf(oil) }).trim(),
     ),
   });
   return new File([ok.text], `${id}-oil.ics`, { type: 'text/calendar' });

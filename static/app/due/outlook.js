@@ -1,15 +1,10 @@
 import { call } from '../core/client.js';
-import { settings } from '../settings.js';
-import * as store from '../store.js';
+import { settings } from '../store/settings.js';
+import * as store from '../store/store.js';
+import { today } from '../words/dates.js';
 
-const most = 16; // jobs of a bike: more tell of other years
+const most = 16; // jobs of a bike: more are of other years
 const room = 900_000; // letters that the core takes at once, with some to spare
-
-/** The day here and now, "2026-11-25". */
-export function today(now = new Date()) {
-  const two = (n) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
 
 /** The jobs of each bike, the newest first: card id -> lines. `jobs` are lines of the log. */
 export function byBike(jobs) {
@@ -49,5 +44,5 @@ export async function remember(id, name, outlook) {
   const { remind } = outlook ?? {};
   const own = remind ? [{ id, name, remind }] : [];
   const all = [...others, ...own].sort((a, b) => (a.remind < b.remind ? -1 : 1));
-  await store.keepSetting('due', all);
+  await store.saveSetting('due', all);
 }

@@ -1,12 +1,12 @@
-import { t, text } from '../words.js';
-import { dayText, monthsText } from './dates.js';
+import { t, text } from '../words/catalogue.js';
+import { dayText, monthsText } from '../words/dates.js';
 
 /** Where an oil is due: odometer, hours, day, as far as they are known. */
-export const marks = ({ at, hours, day }) =>
+export const dueMarks = ({ at, hours, day }) =>
   [at?.[0], hours, day && dayText(day)].filter(Boolean).map(text);
 
 /** Where an oil is due, in a sentence: "at 26000 km or by 2 Jun 2027, whichever comes first". */
-export function when({ at, hours, day }) {
+export function whenDue({ at, hours, day }) {
   const parts = [
     at && t('due.at', { at: at[0] }),
     hours && t('due.at', { at: hours }),

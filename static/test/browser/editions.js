@@ -16,7 +16,7 @@ export async function exportEditions(t) {
   await symlink(left[0], join(changed, 'node_modules'));
   await appendFile(join(changed, 'app/main.js'), `\nglobalThis.edition = 'next';\n`);
   await appendFile(join(changed, 'app/core/worker.js'), `\nglobalThis.edition = 'next';\n`);
-  await appendFile(join(changed, 'style/index.css'), `\n.edition-next {\n  top: 0;\n}\n`);
+  await appendFile(join(changed, 'app/main.css'), `\n.edition-next {\n  top: 0;\n}\n`);
   const folders = [join(dir, 'now'), join(dir, 'next')];
   for (const [i, from] of [sources, changed].entries()) {
     const archive = `${folders[i]}.zip`;

@@ -1,0 +1,113 @@
+import { html, nothing } from 'lit-html';
+import { download, share, shareable } from '../phone/share.js';
+import { makeBackup } from './write.js';
+import { saveSetting } from '../store/store.js';
+import { t } from '../words/catalogue.js';
+import { size } from '../words/size.js';
+
+// What a job of 30 events takes in a backup, measured with a sample card; pictures
+// take a third more in plain text, where they stand in base64.
+const bytesOfJob = { plain: 8000, zipped: 1000 };
+
+const probe = (ending, type) => new File(['x'], ['x', ending].join('.'), { type });
+
+/** Some phones share text only: there the whole file is plain text. */
+const plain = () =>
+  !shareable(probe('gz', 'application/gzip')) && shareable(probe('txt', 'text/plain'));
+
+/** Making a backup and handing it out. */
+export class BackupForm {
+  #app;
+  #then;
+  #photos = true;
+  #said = null;
+  #file = null;
+  #made;
+  #busy = false;
+
+  /** `then` is run when a backup was handed out. */
+  constructor(app, then) {
+    this.#app = app;
+    this.#then = then;
+  }
+
+  #say(word, values) {
+    this.#said = word ? [word, values] : null;
+    this.#app.redraw();
+  }
+
+  async #make() {
+    if (this.#busy) return;
+    this.#busy = true;
+    this.#file = null;
+    const made = new Date().toISOString();
+    const progress = ({ jobs, photos }) => this.#say('keep.making', { jobs, photos });
+    progress({ jobs: 0, photos: 0 });
+    try {
+      const blob = await makeBackup({ made, photos: this.#photos, plain: plain(), progress });
+      const ending = blob.type === 'text/plain' ? 'txt' : 'jsonl.gz';
+      const name = `tidysump-backup-${made.slice(0, 10)}.${ending}`;
+      this.#file = new File([blob], name, { type: blob.type });
+      this.#made = made;
+      this.#busy = false;
+      this.#say('keep.ready', { name, size: size(blob.size) });
+    } catch {
+      this.#busy = false;
+      this.#say('keep.failed');
+    }
+  }
+
+  async #give(way) {
+    const outcome = await way(this.#file);
+    if (outcome === 'keep.share-failed' || !outcome) return this.#say(outcome);
+    await this.#app.attempt(() => saveSetting('backup', { time: this.#made }));
+    this.#file = null;
+    await this.#then();
+    this.#say(outcome);
+  }
+
+  /** `held` says how many jobs and photos there are: {jobs, photos, bytes}. */
+  draw({ jobs, photos, bytes }) {
+    const ofJobs = jobs * bytesOfJob[plain() ? 'plain' : 'zipped'];
+    const about = ofJobs + (this.#photos ? bytes * (plain() ? 4 / 3 : 1) : 0);
+    const tick = ({ target }) => {
+      this.#photos = target.checked;
+      this.#app.redraw();
+    };
+    return html`<p>${t('keep.out.how')}</p>
+      ${
+        photos
+          ? html`<label class="pick">
+              <input type="checkbox" .checked=${this.#photos} @change=${tick} />
+              <span>${t('keep.with-photos', { count: photos, size: size(bytes) })}</span>
+            </label>`
+          : nothing
+      }
+      <p>${t('keep.about', { size: size(about) })}</p>
+      <p>
+        <button type="button" ?disabled=${this.#busy} @click=${() => this.#make()}>
+          ${t('keep.make')}
+        </button>
+      </p>
+      <p role="status" class="told">${this.#said ? t(...this.#said) : nothing}</p>
+      ${this.#file ? this.#handing() : nothing}`;
+  }
+
+  #handing() {
+    const saved = (file) => (download(file), 'keep.saved');
+    const shared = async (file) => {
+      const answer = await share(file);
+      return answer === 'failed' ? 'keep.share-failed' : answer && 'keep.shared';
+    };
+    return html`<p class="entry">
+      <button type="button" @click=${() => this.#give(saved)}>${t('keep.save')}</button>
+      ${
+        shareable(this.#file)
+          ? html`<button type="button" class="quiet" @click=${() => this.#give(shared)}>
+              ${t('keep.share')}
+            </button>`
+          : nothing
+      }
+    </p>`;
+  }
+}

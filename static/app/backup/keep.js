@@ -1,0 +1,64 @@
+import { html, nothing } from 'lit-html';
+import { unsaved } from './unsaved.js';
+import { address } from '../ui/address.js';
+import { photoRoom } from '../store/photos.js';
+import * as store from '../store/store.js';
+import { day } from '../words/dates.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
+import { EraseForm } from './erase.js';
+import { RestoreForm } from './restore-form.js';
+import { BackupForm } from './backup-form.js';
+import { Room } from './room.js';
+import { section } from '../ui/section.js';
+
+/** Backups, and what they are for: "#/keep"; "#/keep/erase" erases everything. */
+export async function keep([view], app) {
+  await loadWordsOf('keep');
+  const screen = { name: 'keep', tab: 'settings', title: t('keep.title') };
+  if (view === 'erase') {
+    const erase = new EraseForm(app);
+    return { ...screen, draw: () => erase.draw() };
+  }
+  let here = { jobs: [], room: new Map() };
+  const load = async () => {
+    const read = await app.attempt(() =>
+      Promise.all([store.log(), photoRoom(), store.setting('backup')]),
+    );
+    if (read) {
+      [here.jobs, here.room, here.backup] = read;
+      here.unsaved = (await unsaved(here.jobs).catch(() => ({}))).count;
+    }
+    app.redraw();
+  };
+  await load();
+  const out = new BackupForm(app, load);
+  const incoming = new RestoreForm(app, load);
+  const room = new Room(app, load);
+  const all = () => html`
+    <h1 tabindex="-1">${t('keep.title')}</h1>
+    <p>${t('keep.why')}</p>
+    <p><strong>${last(here)}</strong></p>
+    ${section('keep.out', out.draw(held(here)))} ${section('restore.title', incoming.draw())}
+    ${section('room.title', room.draw(here.jobs, here.room))}
+    ${section(
+      'erase.title',
+      html`<p>${t('erase.what')}</p>
+        <p>
+          <a class="button quiet" href=${address('keep', 'erase')}>${t('erase.open')}</a>
+        </p>`,
+    )}
+  `;
+  return { ...screen, draw: () => (incoming.open ? incoming.draw() : all()) };
+}
+
+function last({ unsaved: count, backup }) {
+  const when = backup ? t('keep.last', { date: day(backup.time) }) : t('keep.never');
+  const rest = count ? t('keep.unsaved', { count }) : backup ? t('keep.all-saved') : nothing;
+  return html`${when} ${rest}`;
+}
+
+function held({ jobs, room }) {
+  const all = [...room.values()];
+  const sum = (name) => all.reduce((total, each) => total + each[name], 0);
+  return { jobs: jobs.length, photos: sum('count'), bytes: sum('bytes') };
+}

@@ -1,0 +1,131 @@
+import { html, nothing } from 'lit-html';
+import { persistRecords } from '../phone/storage.js';
+import { readBackup, restore } from './restore.js';
+import { loadSettings } from '../store/settings.js';
+import { day } from '../words/dates.js';
+import { t } from '../words/catalogue.js';
+
+const kinds = ['jobs', 'events', 'cards', 'photos', 'settings'];
+
+/** Restoring: a file is read and checked, shown, and only then put in. */
+export class RestoreForm {
+  #app;
+  #then;
+  #said = null;
+  #read = null; // {backup, added}
+  #busy = false;
+
+  /** `then` is run when something was restored. */
+  constructor(app, then) {
+    this.#app = app;
+    this.#then = then;
+  }
+
+  /** Whether it fills the screen. */
+  get open() {
+    return Boolean(this.#read);
+  }
+
+  #say(word, values) {
+    this.#said = [word, values];
+    this.#app.redraw();
+  }
+
+  async #choose(file) {
+    if (this.#busy) return;
+    this.#busy = true;
+    this.#say('restore.checking');
+    try {
+      this.#read = await readBackup(file);
+      this.#said = null;
+    } catch (fault) {
+      const known = fault.message.startsWith('restore.');
+      this.#said = [known ? fault.message : 'restore.damaged'];
+    }
+    this.#busy = false;
+    if (this.#read) this.#app.arrive();
+    else this.#app.redraw();
+  }
+
+  async #restore() {
+    if (this.#busy) return;
+    this.#busy = true;
+    const progress = (count) => this.#say('restore.doing', { count });
+    progress(0);
+    try {
+      await restore(this.#read.backup, progress);
+      this.#said = ['restore.done'];
+      await loadSettings();
+    } catch (error) {
+      this.#said = [error.name === 'QuotaExceededError' ? 'restore.full' : 'restore.failed'];
+    }
+    this.#busy = false;
+    this.#read = null;
+    persistRecords();
+    await this.#then();
+    this.#app.arrive();
+  }
+
+  draw() {
+    return this.open ? this.#review() : this.#form();
+  }
+
+  #status() {
+    return html`<p role="status" class="told">${this.#said ? t(...this.#said) : nothing}</p>`;
+  }
+
+  #form() {
+    const pick = ({ target }) => {
+      const [file] = target.files;
+      target.value = '';
+      if (file) this.#choose(file);
+    };
+    return html`<p>${t('restore.how')}</p>
+      <p class="file">
+        <input id="backup-file" type="file" @change=${pick} />
+        <label for="backup-file" class="button">${t('restore.choose')}</label>
+      </p>
+      ${this.#status()}`;
+  }
+
+  #review() {
+    const { backup, added } = this.#read;
+    const leave = () => {
+      this.#read = null;
+      this.#app.arrive();
+    };
+    const nothingNew = kinds.every((kind) => !added[kind]);
+    return html`<h1 tabindex="-1">${t('restore.title')}</h1>
+      <p>${t('restore.whole', { date: day(backup.made) })}</p>
+      <table class="holds">
+        <thead>
+          <tr>
+            <td></td>
+            <th scope="col">${t('restore.holds')}</th>
+            <th scope="col">${t('restore.adds')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${kinds.map(
+            (kind) =>
+              html`<tr>
+                <th scope="row">${t(`restore.${kind}`)}</th>
+                <td>${backup.counts[kind]}</td>
+                <td>${added[kind]}</td>
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+      ${nothingNew ? html`<p>${t('restore.nothing-new')}</p>` : nothing}
+      <p>${t('restore.rule')}</p>
+      <p class="entry">
+        <button type="button" ?disabled=${this.#busy} @click=${() => this.#restore()}>
+          ${t('restore.do')}
+        </button>
+        <button type="button" class="quiet" ?disabled=${this.#busy} @click=${leave}>
+          ${t('restore.leave')}
+        </button>
+      </p>
+      ${this.#status()}`;
+  }
+}

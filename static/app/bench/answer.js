@@ -1,0 +1,45 @@
+import { html, nothing } from 'lit-html';
+import { t, text } from '../words/catalogue.js';
+import { figureRow } from '../ui/figure.js';
+import { finding } from '../ui/findings.js';
+import { pictures } from './pictures.js';
+import { wrenches } from './wrenches.js';
+import { pours } from './pours.js';
+
+/** What a calculation came to; `poured` is called when what it says to pour was poured. */
+export function drawAnswer(op, answer, poured) {
+  const { verdict, texts, notes = [] } = answer;
+  const loud = notes.filter((n) => n.grade === 'doubt');
+  const quiet = notes.filter((n) => n.grade !== 'doubt');
+  return html`
+    <h2>${t('bench.worked')}</h2>
+    ${verdict ? html`<p class="verdict">${t(verdict)}</p>` : nothing} ${loud.map(finding)}
+    ${pictures[op]?.(answer) ?? nothing} ${answer.wrenches ? wrenches(answer) : nothing}
+    ${answer.pours ? pours(answer, poured) : nothing}
+    ${
+      texts
+        ? html`<ul class="values">
+            ${texts.map((value) => html`<li class="value">${text(value)}</li>`)}
+          </ul>`
+        : nothing
+    }
+    ${Object.entries(lists).map(([name, title]) => list(title, answer[name]))} ${quiet.map(finding)}
+  `;
+}
+
+// The lists of figures that an answer may have, in the order of reading.
+const lists = {
+  before: 'bench.before',
+  after: 'bench.after',
+  figures: '',
+  touch: 'bench.touch',
+  assumed: 'bench.assumed',
+};
+
+function list(title, figures) {
+  if (!figures) return nothing;
+  return html`
+    ${title ? html`<h3>${t(title)}</h3>` : nothing}
+    <dl>${figures.map(figureRow)}</dl>
+  `;
+}

@@ -1,0 +1,50 @@
+import { html } from 'lit-html';
+import { call } from '../core/client.js';
+import { address } from '../ui/address.js';
+import { settings } from '../store/settings.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
+import { Calculation } from './calculation.js';
+import { findings } from '../ui/findings.js';
+
+/**
+ * The bench: "#/bench" lists the calculations, "#/bench/OP" opens one,
+ * "#/bench/OP/GIVEN" opens it with what a step knows, as JSON.
+ */
+export async function bench([op, given], app) {
+  await loadWordsOf('bench');
+  const { ok, findings: refused } = await call('forms', { system: settings.system });
+  const screen = { name: 'bench', tab: 'bench', title: t('bench.title') };
+  const form = ok?.forms.find((f) => f.op === op);
+  if (form) {
+    const calculation = await Calculation.open(form, readGiven(given), app);
+    screen.title = t(`calc.${op}`);
+    screen.draw = () => calculation.draw();
+  } else screen.draw = () => (ok ? list(ok.forms) : findings(refused));
+  return screen;
+}
+
+function readGiven(text) {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+function list(forms) {
+  return html`
+    <h1 tabindex="-1">${t('bench.title')}</h1>
+    <p>${t('bench.intro')}</p>
+    <ul class="calculations">
+      ${forms.map(
+        ({ op }) =>
+          html`<li>
+            <a href=${address('bench', op)}>
+              <strong>${t(`calc.${op}`)}</strong>
+              <span>${t(`calc.${op}.why`)}</span>
+            </a>
+          </li>`,
+      )}
+    </ul>
+  `;
+}

@@ -1,0 +1,123 @@
+import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
+import { address } from '../ui/address.js';
+import { settings } from '../store/settings.js';
+import { saveSetting, setting } from '../store/store.js';
+import { t } from '../words/catalogue.js';
+import { Fields } from '../ui/fields.js';
+import { findings } from '../ui/findings.js';
+import { afterPouring } from './pours.js';
+import { drawAnswer } from './answer.js';
+
+/** One calculation on the screen: what is asked, what was typed, what came of it. */
+export class Calculation {
+  #form;
+  #app;
+  #fields;
+  #answer = null;
+  #asked = 0;
+  #given;
+
+  constructor(form, values, given, app) {
+    this.#given = given;
+    this.#form = form;
+    this.#app = app;
+    this.#fields = new Fields(form, values, () => this.#changed());
+  }
+
+  /**
+   * Opens a calculation with what a step gives, else with what was typed last
+   * time. The lists, one's wrenches and bottles, stay from one time to the next.
+   */
+  static async open(form, given, app) {
+    const kept = (await setting(key(form)).catch(() => undefined)) ?? {};
+    const lists = form.fields.filter((f) => f.kind === 'list' && kept[f.name]);
+    const own = Object.fromEntries(lists.map((f) => [f.name, kept[f.name]]));
+    const calculation = new Calculation(form, given ? { ...own, ...given } : kept, given, app);
+    if (calculation.#fields.complete()) await calculation.#calculate();
+    if (!calculation.#answer?.ok) calculation.#answer = null; // nobody is scolded before typing
+    return calculation;
+  }
+
+  async #changed() {
+    saveSetting(key(this.#form), this.#fields.values).catch(() => {}); // a help, not a record
+    if (this.#answer || this.#fields.complete()) await this.#calculate();
+    else this.#app.redraw();
+  }
+
+  async #calculate() {
+    const asked = ++this.#asked;
+    const { op } = this.#form;
+    const answer = await call(op, { ...this.#fields.given(), system: settings.system });
+    if (asked !== this.#asked) return; // something else was typed meanwhile
+    this.#answer = answer;
+    this.#app.redraw();
+  }
+
+  draw() {
+    // A step raised the question: then the answer comes first.
+    const [first, second] = this.#given
+      ? [this.#drawAnswer(), this.#drawForm()]
+      : [this.#drawForm(), this.#drawAnswer()];
+    return html`
+      <header class="bar">
+        ${this.#given ? back() : nothing}
+        <a href=${address('bench')} class="all">${t('bench.all')}</a>
+      </header>
+      <h1 tabindex="-1">${t(`calc.${this.#form.op}`)}</h1>
+      ${first} ${second}
+    `;
+  }
+
+  #drawForm() {
+    const submit = async (event) => {
+      event.preventDefault();
+      const screen = event.target.parentElement;
+      await this.#calculate();
+      screen.querySelector('.finding, .worked h2')?.scrollIntoView({ block: 'center' });
+    };
+    return html`<form class="calculation" @submit=${submit} novalidate>
+      ${this.#given && this.#answer?.ok ? html`<h2>${t('bench.from')}</h2>` : nothing}
+      ${this.#fields.draw(this.#answer?.findings ?? [])}
+      <div class="entry">
+        <button type="submit">${t('bench.work')}</button>
+        ${this.#fields.empty() ? nothing : this.#clear()}
+      </div>
+    </form>`;
+  }
+
+  #drawAnswer() {
+    const { ok, findings: refused = [] } = this.#answer ?? {};
+    return html`<div class="worked" aria-live="polite">
+      ${ok ? drawAnswer(this.#form.op, ok, (list) => this.#poured(list)) : findings(refused.filter((f) => !this.#fields.place(f)))}
+    </div>`;
+  }
+
+  /** What was poured is gone from the shelf, and needed no more. */
+  #poured(list) {
+    const { values } = this.#fields;
+    values.bottles = afterPouring(values.bottles, list);
+    delete values.need;
+    this.#answer = null;
+    this.#asked++;
+    this.#changed();
+    this.#app.say(t('bench.poured.said'));
+  }
+
+  #clear() {
+    const clear = () => {
+      this.#answer = null;
+      this.#asked++;
+      this.#fields.clear();
+    };
+    return html`<button type="button" class="quiet" @click=${clear}>${t('bench.clear')}</button>`;
+  }
+}
+
+/** Back to the step that raised the question. */
+const back = () =>
+  html`<button type="button" class="quiet" @click=${() => history.back()}>
+    ${t('nav.back')}
+  </button>`;
+
+const key = ({ op }) => `calculation/${op}`;

@@ -1,0 +1,29 @@
+import { html, nothing } from 'lit-html';
+import { t, text } from '../words/catalogue.js';
+
+/** What comes out of which bottle, in the order to pour; `poured` takes it off the shelf. */
+export function pours({ pours: list }, poured) {
+  return html`<ol class="pours">
+      ${list.map(
+        ({ id, verdict, left, pourTexts, leftTexts }) =>
+          html`<li>
+            <span class="value">${text(pourTexts[0])}</span>
+            ${pourTexts[1] ? html`<span class="other">${text(pourTexts[1])}</span>` : nothing}
+            <span
+              ><strong>${id}</strong> · ${t(verdict)} ·
+              ${left ? t('bench.stays', { value: leftTexts[0] }) : t('bench.emptied')}</span
+            >
+          </li>`,
+      )}
+    </ol>
+    <p>
+      <button type="button" class="quiet" @click=${() => poured(list)}>${t('bench.poured')}</button>
+    </p>`;
+}
+
+/** The bottles of the shelf after these were poured. */
+export const afterPouring = (bottles, list) =>
+  bottles.map((bottle, n) => {
+    const pour = list.find(({ place }) => place === n + 1);
+    return pour ? { ...bottle, opened: true, left: pour.leftTexts?.[0] ?? '0 mL' } : bottle;
+  });

@@ -1,0 +1,21 @@
+import { html, nothing } from 'lit-html';
+import { t } from '../words/catalogue.js';
+import { figureRow } from '../ui/figure.js';
+import { scale } from '../ui/picture/scale.js';
+
+/** The wrenches at hand, the one to take first said so. */
+export function wrenches({ wrenches: list, take }) {
+  return html`
+    ${take ? nothing : html`<p class="verdict">${t('bench.no-wrench')}</p>`}
+    ${list.map(
+      (w) =>
+        html`<article class="sheet">
+          <h3>${w.id}${w.id === take ? html` · <strong>${t('bench.take')}</strong>` : nothing}</h3>
+          <p class="big">
+            ${w.setting ? html`<span class="value">${w.setting}</span> ` : nothing}${t(w.verdict)}
+          </p>
+          ${scale(w)} ${w.gets ? html`<dl>${w.gets.map(figureRow)}</dl>` : nothing}
+        </article>`,
+    )}
+  `;
+}

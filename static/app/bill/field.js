@@ -1,0 +1,63 @@
+import { html, nothing } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { hasWord, t } from '../words/catalogue.js';
+import { control } from '../ui/field.js';
+import { finding } from '../ui/findings.js';
+
+const long = ['seller', 'customer', 'remark'];
+
+/** A field with its label, its hint and what was found about it. */
+export function typedField({ fields, found, act }, values, name, at) {
+  const field = fields.find((f) => f.name === name);
+  const where = `${at}/${name}`;
+  const hints = [`bill.ask.${name}.hint.${values.kind}`, `bill.ask.${name}.hint`];
+  const hint = hints.find(hasWord);
+  const type = (value) => {
+    if (value) values[name] = value;
+    else delete values[name];
+  };
+  return html`<div class="field">
+    ${(field.words ? choice : control)(field, {
+      id: `bill${where.replaceAll('/', '-')}`,
+      value: values[name],
+      label: t(`bill.ask.${name}`),
+      hint: hint ? html`<small>${t(hint)}</small>` : nothing,
+      lines: long.includes(name),
+      type,
+      set: (value) => {
+        type(value);
+        act.change();
+      },
+    })}
+    ${found.filter((f) => f.where === where).map(finding)}
+  </div>`;
+}
+
+/** One of a few words; only where nothing chosen means something is it offered. */
+const choice = ({ name, words, family = '' }, { id, value, label, set }) =>
+  html`<label for=${id}>${label}</label>
+    <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>
+      ${name === 'cash' ? html`<option value="">${t('bill.cash.exact')}</option>` : nothing}
+      ${words.map(
+        (word) =>
+          html`<option value=${word} .selected=${live(word === value)}>
+            ${family ? t(`${family}${word}`) : word}
+          </option>`,
+      )}
+    </select>`;
+
+/** The field of what a line is: longer than others, and never empty of label. */
+export const textField = (values, n, act) =>
+  html`<div class="field wide">
+    <label for=${`bill-text-${n}`}>${t('bill.ask.text')}</label>
+    <input
+      id=${`bill-text-${n}`}
+      .value=${live(values.text ?? '')}
+      maxlength="200"
+      autocomplete="off"
+      @change=${({ target }) => {
+        values.text = target.value;
+        act.change();
+      }}
+    />
+  </div>`;

@@ -1,0 +1,30 @@
+const most = 40; // further ones are left out
+
+const isObject = (value) => typeof value === 'object' && value !== null;
+
+/** The members of a value by name; those of a list by their ids, where they have some. */
+function members(value) {
+  if (!Array.isArray(value)) return new Map(Object.entries(value ?? {}));
+  return new Map(value.map((item, n) => [item?.id ?? item?.kind ?? String(n + 1), item]));
+}
+
+/** A figure as one reads it, "2 L"; undefined for what is none. */
+const shown = (value) =>
+  isObject(value) && 'value' in value
+    ? [[value.value, value.to].filter((v) => v !== undefined).join('–'), value.unit].join(' ')
+    : undefined;
+
+/** Where two cards differ: [{where: [name, …], values: [of one, of the other]}]. */
+export function differences(one, other, where = []) {
+  if (!isObject(one) && !isObject(other))
+    return one === other ? [] : [{ where, values: [one, other] }];
+  const texts = [shown(one), shown(other)];
+  if (texts[0] !== texts[1]) return [{ where, values: texts }];
+  const [a, b] = [members(one), members(other)];
+  const list = [];
+  for (const name of new Set([...a.keys(), ...b.keys()])) {
+    list.push(...differences(a.get(name), b.get(name), [...where, name]));
+    if (list.length >= most) break;
+  }
+  return list.slice(0, most);
+}

@@ -1,0 +1,36 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { differences } from './differences.js';
+
+const volume = (value, page) => ({ value, unit: 'L', standing: 'manual', page });
+const card = (...circuits) => ({ make: 'Plainford', circuits });
+
+test('a figure that differs is told once, as it is read', () => {
+  const one = card({ id: 'engine', oilOnly: volume(1.6, '3-1') });
+  const other = card({ id: 'engine', oilOnly: volume(1.8, '3-2') });
+  assert.deepEqual(differences(one, other), [
+    { where: ['circuits', 'engine', 'oilOnly'], values: ['1.6 L', '1.8 L'] },
+  ]);
+});
+
+test('the same figure from another page differs in the page', () => {
+  const one = card({ id: 'engine', oilOnly: volume(1.6, '3-1') });
+  const other = card({ id: 'engine', oilOnly: volume(1.6, '3-2') });
+  assert.deepEqual(differences(one, other), [
+    { where: ['circuits', 'engine', 'oilOnly', 'page'], values: ['3-1', '3-2'] },
+  ]);
+});
+
+test('parts are compared by their ids, whatever their order', () => {
+  const [a, b] = [{ id: 'a' }, { id: 'b', role: 'engine' }];
+  assert.deepEqual(differences(card(a, b), card(b, a)), []);
+  assert.deepEqual(differences(card(a, b), card(a)), [
+    { where: ['circuits', 'b', 'id'], values: ['b', undefined] },
+    { where: ['circuits', 'b', 'role'], values: ['engine', undefined] },
+  ]);
+});
+
+test('of a great many differences the first are told', () => {
+  const notes = (word) => ({ notes: Array.from({ length: 500 }, (_, n) => `${word} ${n}`) });
+  assert.equal(differences(notes('one'), notes('other')).length, 40);
+});

@@ -1,0 +1,63 @@
+import { call, core } from '../../core/client.js';
+
+const batchLetters = 150_000; // of one call: far below the core's 1 MiB in any alphabet
+
+/**
+ * Has the core look at each card's text. Resolves to an entry for each: {text, bike,
+ * findings} with the canonical text and the line for the list of bikes, or
+ * {findings} when the card is refused. `progress` is called with how many are done.
+ * Rejects when there is no core.
+ */
+export async function checkTexts(texts, progress = () => {}) {
+  const entries = [];
+  for (let from = 0; from < texts.length; from = entries.length) {
+    let to = from + 1;
+    for (let size = texts[from].length; to < texts.length; to++) {
+      size += texts[to].length;
+      if (size > batchLetters) break;
+    }
+    entries.push(...(await ask(texts.slice(from, to))));
+    progress(entries.length);
+  }
+  return entries;
+}
+
+/** A batch of which one card can't even be read is asked about in halves. */
+async function ask(batch) {
+  const answer = await call('cards', `{"canonical":true,"cards":[${batch.join(',')}]}`);
+  if (answer.ok) return sorted(batch, answer.ok);
+  if (core.state === 'failed') throw new Error('no core to check cards');
+  if (batch.length === 1) return [{ findings: answer.findings }];
+  const half = batch.length >> 1;
+  return [...(await ask(batch.slice(0, half))), ...(await ask(batch.slice(half)))];
+}
+
+function sorted(batch, { bikes = [], findings = [] }) {
+  const entries = batch.map(() => ({ findings: [] }));
+  for (const { text, place = 0, ...bike } of bikes) Object.assign(entries[place], { text, bike });
+  for (const finding of findings) entries[finding.where.split('/')[2]]?.findings.push(finding);
+  return entries;
+}
+
+/**
+ * Says of each entry how it stands to the cards that are here already, [{id,
+ * text}], and to those before it: its `status` becomes new, changed (same id,
+ * other content), same or refused.
+ */
+export function compare(entries, here) {
+  const byID = new Map();
+  const note = (id, text) => byID.set(id, (byID.get(id) ?? new Set()).add(text));
+  for (const { id, text } of here) note(id, text);
+  for (const entry of entries) {
+    entry.status = standing(entry, byID);
+    if (entry.text) note(entry.bike.id, entry.text);
+  }
+  return entries;
+}
+
+function standing({ text, bike }, byID) {
+  if (!text) return 'refused';
+  const texts = byID.get(bike.id);
+  if (!texts) return 'new';
+  return texts.has(text) ? 'same' : 'changed';
+}

@@ -1,0 +1,98 @@
+import { html, nothing } from 'lit-html';
+import { calendarFile } from './calendar.js';
+import { whenDue } from './sentences.js';
+import { outlookOf, remember } from './outlook.js';
+import { download, share, shareable } from '../phone/share.js';
+import * as store from '../store/store.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
+import { radios } from '../ui/choice.js';
+import { dueOil, pace, uses, verdictOf } from './oil.js';
+import { findings } from '../ui/findings.js';
+
+/** When the oil of a bike is due again, as a section of a screen. */
+export class DueSection {
+  outlook;
+  severe = false; // how the bike is used, as the newest job says
+
+  constructor(card, app) {
+    this.id = card.id;
+    this.name = `${card.make} ${card.model}`;
+    this.app = app;
+  }
+
+  /** Works it out; only if that job is the newest of the bike, where one is named. */
+  async load({ severe, newest } = {}) {
+    await loadWordsOf('due');
+    const jobs = await store.logOf(this.id);
+    if (!jobs.length || (newest && jobs[0].id !== newest)) return;
+    this.severe = severe ?? Boolean((await store.job(jobs[0].id)).bench?.severe);
+    this.outlook = await outlookOf(jobs, severe);
+    if (severe === undefined) await remember(this.id, this.name, this.outlook);
+    this.app.redraw();
+  }
+
+  /** Works it out on a plan: the bike is used as it was, until the person says otherwise. */
+  begin(bench, change) {
+    const known = () => bench.severe === undefined && this.severe && change({ severe: true });
+    this.load().then(known, () => {}); // without a store there is no record
+  }
+
+  /** Works it out again when the bench has changed in what matters. */
+  follow({ severe }, changed) {
+    if ('severe' in changed || 'system' in changed) this.load({ severe }).catch(() => {});
+  }
+
+  /** Asks how the bike is used. */
+  use({ severe }, change) {
+    const pick = (v) => change({ severe: v === 'hard' });
+    return html`${radios('plan.use', 'plan.use', severe ? 'hard' : 'usual', ['usual', 'hard'], pick)}
+      <p><small>${t('plan.use.when')}</small></p>`;
+  }
+
+  /** The section with its heading; nothing while nothing is known. */
+  draw() {
+    if (!this.#oils().length) return nothing;
+    return html`<section>
+      <h2>${t('due.title')}</h2>
+      ${this.#body()}
+    </section>`;
+  }
+
+  /** The same in one line that opens. */
+  line() {
+    const [first] = [...this.#oils()].sort((a, b) => (b.grade ?? 0) - (a.grade ?? 0));
+    if (!first) return nothing;
+    return html`<details class="today">
+      <summary>${t('due.title')}: ${verdictOf(first)} ${whenDue(first)}</summary>
+      ${this.#body()}
+    </details>`;
+  }
+
+  /** The oils of which the record knows something. */
+  #oils = () => (this.outlook?.oils ?? []).filter(({ changed, at, day }) => changed || at || day);
+
+  #body() {
+    const { oils, uses: used, findings: faults } = this.outlook;
+    return html`${oils.map((oil) => dueOil(oil, oils.length === 1))} ${pace(this.outlook)}
+    ${uses(used)} ${findings(faults)}
+    ${oils.some(({ remind }) => remind) ? this.#calendar() : nothing}`;
+  }
+
+  #calendar() {
+    const give = (way) => async () => {
+      const said = await this.app.attempt(async () => {
+        const file = await calendarFile(this.id, this.name, this.outlook);
+        return (await way(file)) ?? '';
+      }, 'due.calendar.failed');
+      if (said) this.app.say(t(`due.calendar.${said}`));
+    };
+    const saved = (file) => (download(file), 'saved');
+    const button = (word, way) =>
+      html`<button type="button" class="quiet" @click=${give(way)}>${t(word)}</button>`;
+    const some = new File(['x'], 'oil.ics', { type: 'text/calendar' });
+    return html`<p class="entry">
+      ${button('due.calendar', saved)}
+      ${shareable(some) ? button('due.calendar.share', share) : nothing}
+    </p>`;
+  }
+}

@@ -1,0 +1,71 @@
+// A card as the editor writes it: places, sections, parts.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { addPart, blankCard, removePart } from './parts.js';
+import { at, put } from './pointer.js';
+import { sectionsOf, textOf } from './sections.js';
+
+const table = JSON.parse(
+  readFileSync(new URL('../../../specs/entries.json', import.meta.url), 'utf8'),
+);
+const blank = () => blankCard('wet-sump', 'edit.filter-spin-on', table, 'own-1');
+const places = (card) => sectionsOf(card, table).flatMap(({ entries }) => entries.map((e) => e.at));
+
+test('a value goes to its place, and what lies above is made', () => {
+  const card = {};
+  put(card, '/bolts/0/seal/kind', 'o-ring');
+  assert.deepEqual(card, { bolts: [{ seal: { kind: 'o-ring' } }] });
+  assert.equal(at(card, '/bolts/0/seal/kind'), 'o-ring');
+  assert.equal(at(card, '/bolts/4/seal/kind'), undefined);
+  put(card, '/bolts/0/seal', undefined);
+  assert.deepEqual(card, { bolts: [{}] });
+});
+
+test('a new card asks only for what such a bike has', () => {
+  const asked = places(blank());
+  assert.ok(asked.includes('/circuits/0/withFilter'));
+  assert.ok(!asked.includes('/circuits/0/level/band'), 'no marks before the gauge is known');
+  assert.ok(!asked.includes('/circuits/0/everyNth'), 'the engine oil is due each time');
+  const card = blank();
+  put(card, '/circuits/0/level/device', 'window');
+  assert.ok(places(card).includes('/circuits/0/level/band'));
+  const without = blankCard('wet-sump', '', table, 'own-2');
+  assert.ok(!places(without).includes('/circuits/0/withFilter'), 'no filter, no such volume');
+  assert.deepEqual(
+    without.bolts.map(({ purpose }) => purpose),
+    ['drain-plug', 'filler-cap'],
+  );
+});
+
+test('parts have ids of their own and hold what they came with', () => {
+  const card = blank();
+  addPart(card, table, 'purpose.drain-plug');
+  addPart(card, table, 'edit.filter-cartridge');
+  const ids = [...card.bolts, ...card.filters].map(({ id }) => id);
+  assert.equal(new Set(ids).size, ids.length, ids.join());
+  assert.equal(card.bolts.at(-1).of, card.filters[1].id);
+});
+
+test('a filter takes what held it along; a cap that drains stays', () => {
+  const card = blank();
+  removePart(card, '/filters/0');
+  assert.deepEqual(
+    card.bolts.map(({ purpose }) => purpose),
+    ['drain-plug', 'filler-cap'],
+  );
+  addPart(card, table, 'part.strainer');
+  removePart(card, '/strainers/0');
+  const cap = card.bolts.find(({ purpose }) => purpose === 'strainer-cap');
+  assert.ok(cap.drains);
+  assert.equal(cap.of, undefined);
+});
+
+test('figures stand as a person types them', () => {
+  const card = {
+    bolts: [{ torque: { value: 18, to: 22, unit: 'lbf·ft' }, size: { standing: 'unknown' } }],
+  };
+  assert.equal(textOf(card, { at: '/bolts/0/torque', kind: 'torque' }), '18–22 lbf·ft');
+  assert.equal(textOf(card, { at: '/bolts/0/size', kind: 'length' }), '');
+  assert.equal(textOf({ notes: ['a', 'b'] }, { at: '/notes', kind: 'lines' }), 'a\nb');
+});

@@ -1,0 +1,102 @@
+import { html, nothing } from 'lit-html';
+import { at } from './pointer.js';
+import { isFigure, isWords, textOf } from './sections.js';
+import { t } from '../words/catalogue.js';
+import { control } from '../ui/field.js';
+import { finding } from '../ui/findings.js';
+
+const standings = ['manual', 'measured', 'estimated'];
+
+/** One entry of a card: what stands there, its page in the manual, what is odd about it. */
+export function entryField(draft, entry, changed) {
+  const unread = draft.unread.get(entry.at);
+  const value = at(draft.card, entry.at);
+  const stated = entry.stated ? at(draft.card, above(entry.at)) : value;
+  const own = draft.found.filter(({ where }) => where === entry.at || within(entry, where));
+  const write = (text, more = pick(stated)) => draft.write(entry, text, more);
+  const kind = entry.kind === 'choice' || entry.kind === 'yes' ? entry.kind : 'text';
+  const text = unread?.text ?? textOf(draft.card, entry);
+  return html`<div class="field">
+    ${control(
+      { name: entry.at, kind, words: entry.words, family: entry.family },
+      {
+        id: `entry${entry.at.replaceAll('/', '-')}`,
+        ...typing(draft, entry.at, text, changed, (typed) =>
+          write(typed === true ? 'yes' : typed || ''),
+        ),
+        label: t(entry.word),
+        hint: nothing,
+        lines: entry.kind === 'lines',
+      },
+    )}
+    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, own, changed, (more) => write(text, more)) : nothing}
+    ${[...(unread?.findings ?? []), ...own].map(finding)}
+  </div>`;
+}
+
+/** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
+function origin(draft, entry, figure, found, changed, write) {
+  const id = `origin${entry.at.replaceAll('/', '-')}`;
+  const now = pick(figure);
+  const doubted = found.some(({ grade }) => grade === 'doubt');
+  const field = (name, word) =>
+    control(
+      { name: `${entry.at}/${name}`, kind: 'text' },
+      {
+        id: `${id}-${name}`,
+        ...typing(draft, `${entry.at}/${name}`, now[name], changed, (text) =>
+          write({ ...now, [name]: text || undefined }),
+        ),
+        label: t(word),
+        hint: nothing,
+      },
+    );
+  const standing = control(
+    { name: `${entry.at}/standing`, kind: 'choice', words: standings, family: 'standing.' },
+    {
+      id: `${id}-standing`,
+      ...typing(draft, `${entry.at}/standing`, now.standing, changed, (word) =>
+        write({ ...now, standing: word || 'manual' }),
+      ),
+      label: t('edit.standing'),
+    },
+  );
+  return html`<div class="origin">
+    ${field('page', 'edit.page')}
+    <details ?open=${now.standing !== 'manual' || Boolean(now.kept) || doubted}>
+      <summary>${t('edit.other')}</summary>
+      ${standing} ${now.standing === 'manual' ? nothing : field('method', 'edit.method')}
+      ${field('kept', 'edit.kept')}
+    </details>
+  </div>`;
+}
+
+/**
+ * What stands in a field, and what is done with it. What is under the fingers, or
+ * just being taken in, stays there while the screen is drawn anew.
+ */
+const typing = (draft, pointer, value, changed, write) => ({
+  value: draft.typed.get(pointer) ?? value,
+  type: (text) => draft.typed.set(pointer, text),
+  set: async (text) => {
+    draft.typed.set(pointer, text);
+    const written = write(text);
+    changed();
+    await written;
+    if (draft.typed.get(pointer) === text) draft.typed.delete(pointer);
+    changed();
+  },
+});
+
+const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
+  standing,
+  page,
+  method,
+  kept,
+});
+
+const above = (pointer) => pointer.slice(0, pointer.lastIndexOf('/'));
+
+/** A finding about a part of the entry, such as its value; not about another entry in it. */
+const within = (entry, where) =>
+  where.startsWith(`${entry.at}/`) && (isFigure(entry) || isWords(entry));

@@ -1,0 +1,145 @@
+import { Drafts } from '../store/drafts.js';
+import { address, go } from '../ui/address.js';
+import { t } from '../words/catalogue.js';
+import { nextAfter } from './moves.js';
+import { watchTimers } from './timers.js';
+
+/** What a person can do to a job that is on the screen, one thing at a time. */
+export class Control {
+  awake = ''; // what keeps the screen on
+  hands; // reads aloud and listens
+  latest = null; // {event, findings}: what was just entered, and what was found about it
+  typed = new Map(); // what stands in fields and is not kept yet: field -> event
+  forms = null; // the fields of a look
+  look = null; // the one on the screen
+  view; // undefined for one step, or 'steps'
+  stepId; // of the step shown; undefined for the next one
+  #before = Promise.resolve(); // what is being saved: one thing after the other
+
+  constructor(job, app) {
+    this.job = job;
+    this.app = app;
+    this.drafts = new Drafts(job.record.id);
+  }
+
+  /** Reports whether an address is one of this job. */
+  holds([id]) {
+    return id === this.job.record.id;
+  }
+
+  /** Turns to the view of the job that an address names; false if it is there already. */
+  move([, view, stepId]) {
+    if (this.view === view && this.stepId === stepId) return false;
+    this.hands?.turn();
+    this.latest = null;
+    this.typed.clear();
+    this.look = null;
+    this.view = view;
+    this.stepId = stepId;
+    return true;
+  }
+
+  /** Keeps an event once those before it are; one that `needless` says is no longer called for is not. */
+  #save(event, needless = () => false, photo = undefined) {
+    const kept = this.#before.then(() => needless() || this.#put(event, photo));
+    this.#before = kept;
+    return kept;
+  }
+
+  async #put(event, photo) {
+    const found = await this.app.attempt(() => this.job.add(event, photo), 'job.not-saved');
+    this.latest = found ? { event, findings: found } : null;
+    watchTimers(this.job, this.app);
+    return Boolean(found) && !found.some((f) => f.grade === 'refuse');
+  }
+
+  /** Adds an event and says so; resolves to whether it was kept. */
+  async add(event, said, photo) {
+    const kept = await this.#save(event, undefined, photo);
+    this.app.say(kept ? said : '');
+    return kept;
+  }
+
+  /** Notes what stands in a field, so that it is kept with the step at the latest. */
+  type(field, event, content) {
+    if (content.trim()) {
+      this.typed.set(field, event);
+      this.drafts.put(field.id, content);
+    } else this.#forget(field);
+  }
+
+  /** Puts back what stood in a field when its screen was left. */
+  restore(field, event) {
+    const content = this.drafts.get(field.id);
+    if (!content || this.typed.has(field)) return;
+    field.value = content;
+    this.typed.set(field, event);
+  }
+
+  #forget(field) {
+    this.typed.delete(field);
+    this.drafts.drop(field.id);
+  }
+
+  /** Keeps what a field holds, and empties it; else leaves it as it is. */
+  async saveTyped(field, event, said) {
+    if (!(await this.add(event, said))) {
+      field.focus();
+      (field.form ?? field).scrollIntoView({ block: 'center' });
+      return;
+    }
+    this.#forget(field);
+    field.value = '';
+  }
+
+  /** Keeps what was typed, marks the step as done and goes on. */
+  async done(step) {
+    for (const [field, event] of [...this.typed]) {
+      await this.saveTyped(field, event(), '');
+      if (this.typed.has(field)) return;
+    }
+    const already = () => this.job.isDone(step.id);
+    if (await this.#save({ kind: 'done', step: step.id }, already)) this.forward(step);
+    else this.app.redraw();
+  }
+
+  /** What was found about the last event, if that is what `holds` says. */
+  findingsAbout(holds) {
+    return this.latest && holds(this.latest.event) ? this.latest.findings : [];
+  }
+
+  /** Takes the last event back and shows its step. */
+  async undo() {
+    const { lastID } = this.job.state;
+    const step = this.job.events.find((e) => e.id === lastID)?.step;
+    const undone = await this.#save({ kind: 'undo', of: lastID });
+    if (undone && step) this.show(step);
+    this.app.say(undone ? t('job.undone') : '');
+  }
+
+  /** Takes one event back, whatever came after it. */
+  async takeBack(id) {
+    const undone = await this.#save({ kind: 'undo', of: id });
+    this.app.say(undone ? t('job.undone') : '');
+  }
+
+  /** On to the step after this one that is not done, or to the next open one. */
+  forward(step) {
+    this.show(nextAfter(this.job, step));
+  }
+
+  /** Shows a step, at once: a second tap must not meet the one before. */
+  show(stepId) {
+    const { id } = this.job.record;
+    const parts = stepId ? ['job', id, 'step', stepId] : ['job', id];
+    this.move(parts.slice(1));
+    this.app.arrive();
+    if (location.hash !== address(...parts)) go(...parts);
+  }
+
+  /** Closes the job. */
+  async finish() {
+    if (await this.#save({ kind: 'finish' })) go('record', this.job.record.id);
+    else this.app.redraw();
+  }
+}

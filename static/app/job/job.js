@@ -1,0 +1,149 @@
+import { html, nothing } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
+import { stayAwake } from '../phone/lock.js';
+import { Job } from '../store/job.js';
+import { address } from '../ui/address.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
+import { asks } from './ask.js';
+import { Control } from './control.js';
+import { figureRow } from '../ui/figure.js';
+import { findings, warning } from '../ui/findings.js';
+import { Hands } from './hands.js';
+import { helps } from './helps.js';
+import { follow } from './follow.js';
+import { look, looks } from '../look/look.js';
+import { onward, stepBefore } from './moves.js';
+import { note } from './note.js';
+import { takePhoto } from '../photos/take.js';
+import { letGo } from '../photos/photos.js';
+import { allSteps, closing } from './steps.js';
+import { stick } from './stick.js';
+import { timerLines, timers, watchTimers } from './timers.js';
+import { stops, wrong } from '../trouble/in-job.js';
+
+/**
+ * A job under way. "#/job/ID" shows the next step, "#/job/ID/step/STEP" any
+ * step, "#/job/ID/steps" all of them.
+ */
+export async function job([id, view, stepId], app) {
+  await Promise.all(['hands', 'keep'].map(loadWordsOf));
+  const job = await app.attempt(() => Job.open(id));
+  const forms = await looks();
+  const screen = { name: 'job', tab: 'bikes', title: job?.record.name ?? t('nav.bikes') };
+  if (!job?.plan || !job.state) {
+    screen.draw = () =>
+      html`<h1 tabindex="-1">${t(job ? 'core.failed' : 'job.unknown')}</h1>
+        ${findings(job?.findings)} ${back()}`;
+    return screen;
+  }
+  const control = new Control(job, app);
+  control.forms = forms;
+  control.move([id, view, stepId]);
+  control.hands = new Hands(control);
+  watchTimers(job, app);
+  screen.holds = (parts) => control.holds(parts);
+  screen.move = (parts) => control.move(parts);
+  screen.draw = () => draw(job, control);
+  const unfollow = follow(job, control, app);
+  screen.close = () => {
+    control.hands.close();
+    stayAwake(false);
+    unfollow();
+    letGo(job);
+  };
+  stayAwake(true).then((how) => {
+    control.awake = how;
+    app.redraw();
+  });
+  return screen;
+}
+
+const back = () => html`<p><a class="button" href=${address('bikes')}>${t('nav.back')}</a></p>`;
+
+function draw(job, control) {
+  if (control.view === 'steps') return allSteps(job, control);
+  const step = job.step(control.stepId ?? job.state.next);
+  if (!step) return closing(job, control);
+  // Keyed: what was typed or opened at one step does not appear at the next.
+  return keyed(step.id, oneStep(job, step, control));
+}
+
+function oneStep(job, step, control) {
+  const { steps } = job.plan;
+  const number = steps.indexOf(step) + 1;
+  const done = job.isDone(step.id);
+  return html`
+    <header class="bar">
+      <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
+      <span class="where">${job.record.name}</span>
+    </header>
+    ${timerLines(job, step)} ${stick(job, step.stage)} ${stops(job, control)}
+    <article class="step" ?data-done=${done}>
+      <h1 tabindex="-1">
+        ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
+      </h1>
+      ${job.state.warnAt?.includes(step.id) ? job.state.warns.map(warning) : nothing}
+      ${(step.warns ?? []).map(warning)}
+      <p class="do">${t(`${step.word}.do`, step.values)}</p>
+      ${timers(job, step, control)}
+      ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
+      ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing} ${control.hands.draw()}
+      ${look(job, step, control)} ${asks(job, step, control)} ${helps(step, job.state)}
+      ${wrong(job, step)}
+      <details class="why">
+        <summary>${t('job.why')}</summary>
+        <p>${t(`${step.word}.why`, step.values)}</p>
+      </details>
+      ${note(job, step, control)} ${takePhoto(job, step, control)}
+      ${findings(control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
+      <p class="awake">
+        ${t(awake[control.awake])} ${control.app.trouble ? nothing : t('job.saved')}
+      </p>
+    </article>
+    ${actions(job, step, number, done, control)}
+  `;
+}
+
+const awake = { lock: 'job.awake', film: 'hands.film', '': 'job.asleep' };
+
+/** Acts on the first tap only: the second of a double tap meets another step. */
+const once = (event, act) => event.detail < 2 && act();
+
+/** The bar under the thumb: how far the job is, back, on, and the last thing taken back. */
+function actions(job, step, number, done, control) {
+  const before = stepBefore(job, step);
+  return html`<div class="actions">
+    <p class="progress">
+      <progress
+        aria-hidden="true"
+        max=${job.plan.steps.length}
+        .value=${job.state.done?.length ?? 0}
+      ></progress>
+      ${t('job.step', { number, steps: job.plan.steps.length })}
+    </p>
+    <button
+      type="button"
+      class="quiet"
+      aria-label=${t('job.previous')}
+      ?disabled=${!before}
+      @click=${() => control.show(before.id)}
+    >
+      ‹
+    </button>
+    <button
+      type="button"
+      class="main"
+      @click=${(event) => once(event, () => onward(control, step))}
+    >
+      ${t(done ? 'job.next' : 'job.done')}
+    </button>
+    <button
+      type="button"
+      class="quiet"
+      ?disabled=${!job.state.lastID}
+      @click=${() => control.undo()}
+    >
+      ${t('job.undo')}
+    </button>
+  </div>`;
+}

@@ -1,0 +1,63 @@
+import { html, nothing } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { ref } from 'lit-html/directives/ref.js';
+import { t } from '../words/catalogue.js';
+import { levelPicture } from '../ui/picture/level.js';
+
+const percent = 100;
+
+/**
+ * This bike's gauge, on which the oil line is dragged to where it stands. The
+ * slider lies over the picture, so that fingers, keys and screen readers all
+ * move the line. A thumb that only scrolls may touch it: so it is kept by a tap
+ * of its own, or with the step. `event` makes the event of a share.
+ */
+export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
+  const moved = control.drafts.get(id);
+  const share = Number(moved ?? last ?? percent / 2);
+  const { low, high = 0, kind, ...marks } = drawn;
+  const line = (share / percent - low) / (high - low);
+  const typed = (field) => event(`${field.value} %`);
+  const drag = ({ target }) => {
+    control.type(target, () => typed(target), target.value);
+    control.app.redraw();
+  };
+  const keep = async () => {
+    const field = document.getElementById(id);
+    await control.saveTyped(field, typed(field), t('job.kept', { value: `${share} %` }));
+    control.app.redraw();
+  };
+  return html`<div class="level-gauge" data-of=${of}>
+    <p>${t('level.drag')}</p>
+    <div class="drag">
+      ${levelPicture({ gauge: kind, line, ...marks })}
+      <input
+        id=${id}
+        type="range"
+        aria-label=${t('ask.level')}
+        aria-valuetext=${t('level.share', { share })}
+        min=${low * percent}
+        max=${high * percent}
+        step="5"
+        .value=${live(String(share))}
+        @input=${drag}
+        ${ref((field) => field && control.restore(field, () => typed(field)))}
+      />
+    </div>
+    ${
+      moved === undefined
+        ? nothing
+        : html`<p>
+            <button type="button" @click=${keep}>${t('level.keep', { share })}</button>
+          </p>`
+    }
+  </div>`;
+}
+
+/** What to do about the level of a circuit, where the core could say. */
+export const amend = ({ amend: word, change } = {}) =>
+  word
+    ? html`<p class="verdict" role="status">
+        ${change ? html`<strong class="value">${change[0]}</strong> ` : nothing}${t(word)}
+      </p>`
+    : nothing;

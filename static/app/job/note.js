@@ -1,0 +1,37 @@
+import { html } from 'lit-html';
+import { ref } from 'lit-html/directives/ref.js';
+import { t } from '../words/catalogue.js';
+import { findings } from '../ui/findings.js';
+
+/** Notes on a step: those kept, and room for one more. */
+export function note(job, step, control) {
+  const own = (job.state.notes ?? []).filter((n) => n.step === step.id);
+  const written = (field) => ({ kind: 'note', step: step.id, text: field.value });
+  const input = ({ target }) => control.type(target, () => written(target), target.value);
+  const submit = (e) => {
+    e.preventDefault();
+    const field = e.target.elements.text;
+    return control.saveTyped(field, written(field), t('job.note.kept'));
+  };
+  const id = `note-${step.id}`;
+  const restore = (field) => field && control.restore(field, () => written(field));
+  return html`
+    ${own.map((n) => html`<p class="kept">✎ ${n.text}</p>`)}
+    <details class="note">
+      <summary>${t('job.note')}</summary>
+      <form @submit=${submit}>
+        <label class="hidden" for=${id}>${t('job.note')}</label>
+        <textarea
+          id=${id}
+          name="text"
+          rows="3"
+          maxlength="4000"
+          @input=${input}
+          ${ref(restore)}
+        ></textarea>
+        ${findings(control.findingsAbout((e) => e.kind === 'note'))}
+        <button type="submit">${t('job.note.save')}</button>
+      </form>
+    </details>
+  `;
+}

@@ -1,0 +1,70 @@
+import { idsOf, t, text } from '../words/catalogue.js';
+
+// What is read aloud of a step: what stands on the screen, with units as words.
+
+const plain = (sentence) => sentence.replace(/\u00a0/g, ' ');
+const literal = (s) => s.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+
+/** The units that can be said, the longest first: "US fl oz" holds "oz". */
+const units = () =>
+  idsOf('say.')
+    .filter((unit) => !unit.endsWith('.one'))
+    .sort((a, b) => b.length - a.length);
+
+/** A figure as one says it: "5–10 min" is "5 to 10 minutes". */
+export function saidFigure(figure) {
+  const unit = units().map(literal).join('|');
+  const amount = new RegExp(`(?<![\\d.])(\\d[\\d.,/]*) ?(${unit})(?![\\p{L}\\d·²³])`, 'gu');
+  return plain(figure)
+    .replace(
+      amount,
+      (_, n, u) => `${n} ${t(n === '1' || n.includes('/') ? `say.${u}.one` : `say.${u}`)}`,
+    )
+    .replace(/(?<=[\p{L}\d]) ?– ?(?=\d)/gu, ` ${t('hands.to')} `);
+}
+
+/** A sentence with the units in it said: only those that cannot be a word. */
+function saidSentence(sentence) {
+  const odd = units().filter((unit) => /[·°]\p{L}/u.test(unit));
+  return odd.reduce((s, unit) => s.replaceAll(unit, t(`say.${unit}`)), plain(sentence));
+}
+
+const saidValues = (values = {}) =>
+  Object.fromEntries(
+    Object.entries(values).map(([name, v]) => [name, v.startsWith('@') ? v : saidFigure(v)]),
+  );
+
+function saidShown({ name, texts = [], standing, lookup }) {
+  const value = texts.length ? saidFigure(text(texts[0])) : t('not-known');
+  const origin = texts.length ? t(`standing.${standing}`) : lookup ? t(lookup) : '';
+  return `${t(name)}: ${value}. ${saidSentence(origin)}`;
+}
+
+/** What the state of the job puts before a step: what was found, and problems that stop the bike. */
+function warned({ id }, { warnAt = [], warns = [], problems = [] }) {
+  const stops = problems.filter(({ stops: stop }) => stop);
+  return [
+    ...stops.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
+    ...(warnAt.includes(id) ? warns : []).map(caution),
+  ];
+}
+
+const caution = ({ signal, word }) => `${t(`signal.${signal}`)}! ${t(word)}`;
+
+/** The sentences of a step, in the order of the screen. */
+export function spoken(step, state = {}) {
+  const values = saidValues(step.values);
+  const { word, warns = [], figures = [], timers = [], asks = [], must } = step;
+  return [
+    t(word, values),
+    ...warned(step, state),
+    ...warns.map(caution),
+    t(`${word}.do`, values),
+    ...timers.map(({ name, texts }) =>
+      t('hands.timer', { name: t(name), length: saidFigure(text(texts[0])) }),
+    ),
+    ...figures.map(saidShown),
+    ...(must ? [t('job.must')] : []),
+    ...asks.map(({ what }) => t('hands.ask', { what: t(`ask.${what}`) })),
+  ].map(saidSentence);
+}

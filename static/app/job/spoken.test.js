@@ -1,0 +1,106 @@
+import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
+import { before, test } from 'node:test';
+import { saidFigure, spoken } from './spoken.js';
+import { loadWords, loadWordsOf } from '../words/catalogue.js';
+
+const words = (name) =>
+  readFile(new URL(`../../../specs/words/${name}.json`, import.meta.url), 'utf8');
+const plan = async (name) =>
+  JSON.parse(
+    await readFile(new URL(`../../../testdata/plans/${name}.json`, import.meta.url), 'utf8'),
+  );
+
+before(async (context) => {
+  const parts = ['work', 'hands', 'faults'];
+  const texts = await Promise.all(['en', ...parts.map((part) => `en-${part}`)].map(words));
+  context.mock.method(globalThis, 'fetch', async () => new Response(texts.shift()));
+  await loadWords();
+  for (const part of parts) await loadWordsOf(part);
+});
+
+const figures = [
+  ['24 N·m', '24 newton metres'],
+  ['1 N·m', '1 newton metre'],
+  ['1 L', '1 litre'],
+  ['1.4 L', '1.4 litres'],
+  ['11 L', '11 litres'],
+  ['250 mL', '250 millilitres'],
+  ['3.2 US qt', '3.2 US quarts'],
+  ['8 US fl oz', '8 US fluid ounces'],
+  ['18 lbf·ft', '18 pound-feet'],
+  ['5–10 min', '5 to 10 minutes'],
+  ['65–82 °C', '65 to 82 degrees Celsius'],
+  ['20–25 N·m', '20 to 25 newton metres'],
+  ['20 s', '20 seconds'],
+  ['3/16 in', '3/16 inch'],
+  ['0.75 turn', '0.75 turns'],
+  ['17\u00a0mm', '17 millimetres'],
+  ['10W-40 · JASO MA2', '10W-40 · JASO MA2'],
+  ['M12x1.5', 'M12x1.5'],
+  ['6000 km', '6000 kilometres'],
+];
+
+for (const [figure, said] of figures) {
+  test(`"${figure}" is said "${said}"`, () => assert.equal(saidFigure(figure), said));
+}
+
+test('a step is read in the order of the screen: title, cautions, doing, timer, figures, readings', async () => {
+  const { steps } = await plan('tessaly-corda-650.metric');
+  const [title, ...rest] = spoken(steps.find(({ id }) => id === 'run-out'));
+  assert.equal(title, 'Let it run: engine');
+  const order = [
+    'WARNING! ',
+    'Open the filler',
+    'Timer: Oil runs out, 5 minutes',
+    'Let it run: 5 to 10',
+  ];
+  assert.equal(rest.length, order.length);
+  order.forEach((begin, i) => assert.ok(rest[i].startsWith(begin), `${rest[i]} / ${begin}`));
+  const tighten = spoken(steps.find(({ id }) => id === 'tighten-drain'));
+  assert.ok(tighten.includes('Write down: Torque used'), tighten.join('\n'));
+});
+
+test('every step of every plan is read whole: no id, no placeholder, no unit as a sign', async () => {
+  for (const name of [
+    'ondrake-meridano-1300.all',
+    'tessaly-corda-650.us-keep-filter',
+    'hallowmoor-drover-1700.all',
+  ]) {
+    for (const step of (await plan(name)).steps) {
+      for (const sentence of spoken(step)) {
+        const odd = sentence.match(
+          /[{}@]|\u00a0|N·m|lbf|°|\b(step|caution|figure|timer|say)\.[a-z]|undefined/,
+        );
+        assert.equal(odd, null, `${name}, ${step.id}: ${sentence}`);
+      }
+    }
+  }
+});
+
+test('what is not known is said as that, with the place to find it', () => {
+  const step = {
+    word: 'step.tighten',
+    values: { purpose: '@purpose.drain-plug' },
+    figures: [{ name: 'figure.torque', standing: 'unknown', lookup: 'lookup.torque' }],
+  };
+  const said = spoken(step).at(-1);
+  assert.ok(said.startsWith('Torque: not known. Manual, table'), said);
+});
+
+test('what was found on the way, and says stop, is read before the step', () => {
+  const step = { id: 'first-start', word: 'step.first-start', warns: [] };
+  const state = {
+    warnAt: ['first-start'],
+    warns: [{ signal: 'WARNING', word: 'caution.found-stop' }],
+    problems: [
+      { what: 'fell-in', outcome: 'do-not-start', stops: true },
+      { what: 'drop-plug', outcome: 'carry-on' },
+    ],
+  };
+  const said = spoken(step, state);
+  assert.ok(said[1].endsWith(': Do not start'), said[1]);
+  assert.ok(said[2].startsWith('WARNING! '), said[2]);
+  assert.equal(said.length, 4, 'what does not stop the bike is not among them');
+  assert.equal(spoken({ ...step, id: 'identify' }, { ...state, problems: [] }).length, 2);
+});

@@ -1,0 +1,71 @@
+import { html, nothing } from 'lit-html';
+import { address } from '../ui/address.js';
+import { t } from '../words/catalogue.js';
+import { findings } from '../ui/findings.js';
+import { timerLines } from './timers.js';
+import { stops } from '../trouble/in-job.js';
+
+/** All steps of a job, stage by stage, to jump to any of them. */
+export function allSteps(job, control) {
+  const { stages } = job.state;
+  return html`
+    <header class="bar">
+      <a href=${address('job', job.record.id)} class="all">${t('nav.back')}</a>
+      <a href=${address('bikes')} class="all">${t('job.leave')}</a>
+    </header>
+    ${timerLines(job)}
+    <h1 tabindex="-1">${t('job.all-steps')}</h1>
+    ${stages.map(
+      ({ stage }) =>
+        html`<section class="stage-steps">
+          <h2>${t(`stage.${stage}`)}</h2>
+          <ol>
+            ${job.plan.steps.filter((s) => s.stage === stage).map((s) => line(job, s))}
+          </ol>
+        </section>`,
+    )}
+    ${finish(job, control)}
+  `;
+}
+
+function line(job, step) {
+  const done = job.isDone(step.id);
+  return html`<li>
+    <a href=${address('job', job.record.id, 'step', step.id)} ?data-done=${done}>
+      <span class="mark" role="img" aria-label=${t(done ? 'job.is-done' : 'job.is-open')}
+        >${done ? '✓' : '○'}</span
+      >
+      ${t(step.word, step.values)}
+    </a>
+  </li>`;
+}
+
+/** What is shown when no step is left. */
+export function closing(job, control) {
+  return html`
+    <header class="bar">
+      <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
+    </header>
+    ${timerLines(job)}
+    <h1 tabindex="-1">${job.record.name}</h1>
+    ${finish(job, control)}
+  `;
+}
+
+function finish(job, control) {
+  const { finished, waiting, missing = [] } = job.state;
+  if (finished)
+    return html`${waiting ? html`<p>${t('job.finish.then')}</p>` : nothing}
+      <p>
+        <a class="button" href=${address('record', job.record.id)}>${t('nav.record')}</a>
+      </p>`;
+  return html`<section class="finish">
+    ${stops(job, control)}
+    <p>
+      ${missing.length ? t('job.finish.missing', { count: missing.length }) : t('job.finish.ready')}
+    </p>
+    <p>${t('job.finish.then')}</p>
+    ${findings(control.findingsAbout(({ kind }) => kind === 'finish'))}
+    <button type="button" class="main" @click=${() => control.finish()}>${t('job.finish')}</button>
+  </section>`;
+}

@@ -1,0 +1,114 @@
+import { html, nothing } from 'lit-html';
+import { alarm } from './alarm.js';
+import { arm, armed, hasTones } from '../phone/bell.js';
+import { ago, digits, left } from './countdown.js';
+import { address } from '../ui/address.js';
+import { t, text } from '../words/catalogue.js';
+import { standing } from '../ui/figure.js';
+import { icon } from '../ui/icon.js';
+
+/** Watches the timers of a job; to be called when its state has changed. */
+export function watchTimers(job, app) {
+  const name = ({ what }) => t(`timer.${what}`);
+  alarm.follow(job.record.id, job.state?.timers ?? [], {
+    tick: () => app.screen?.name === 'job' && app.redraw(),
+    soon: (timer) => app.say(t('timer.minute', { name: name(timer) })),
+    over: (timer) => app.say(t('timer.over.named', { name: name(timer) })),
+  });
+}
+
+const running = (job, step, { what }) =>
+  job.state.timers?.find((r) => r.step === step.id && r.what === what);
+
+/** The timers of a step: to be started, counting, or over. */
+export const timers = (job, step, control) =>
+  (step.timers ?? []).map((timer) => {
+    const run = running(job, step, timer);
+    const state = !run ? 'ready' : left(run) > 0 ? 'counts' : 'over';
+    return html`<section class="timer" data-over=${state === 'over'} aria-label=${t(timer.name)}>
+      <p class="name">${t(timer.name)}</p>
+      ${parts[state](step, timer, run, control)}
+    </section>`;
+  });
+
+const parts = {
+  ready: (step, timer, _, control) =>
+    html`<button type="button" @click=${() => start(step, timer, control)}>
+        <span aria-hidden="true">▶</span>
+        <span>${t('timer.start', { length: text(timer.texts[0]) })}</span>
+      </button>
+      ${standing(timer)}`,
+
+  counts: (step, timer, run, control) => {
+    const ms = left(run);
+    const share = Math.min(ms / (timer.seconds * 1000), 1);
+    return html`<p class="counting">
+        <span class="digits" role="timer">${digits(ms)}</span>
+        ${t('timer.left', { clock: clock(run.until) })}
+      </p>
+      <progress aria-hidden="true" max="1" .value=${share}></progress>
+      ${silence()}
+      <button
+        type="button"
+        class="quiet"
+        @click=${() => end(step, timer, control, 'timer.stopped')}
+      >
+        ${t('timer.stop')}
+      </button>`;
+  },
+
+  over: (step, timer, run, control) => {
+    const [word, count] = ago(-left(run));
+    return html`<p class="up">${icon('bell')} ${t('timer.over')}</p>
+      <p>${t('timer.ago', { ago: t(word, { count }) })}</p>
+      <div class="answers">
+        <button type="button" @click=${() => end(step, timer, control, 'timer.answered')}>
+          ${t('timer.seen')}
+        </button>
+        <button type="button" class="quiet" @click=${() => start(step, timer, control)}>
+          ${t('timer.again', { length: text(timer.texts[0]) })}
+        </button>
+      </div>`;
+  },
+};
+
+/** Why a timer may end without a sound. */
+function silence() {
+  if (!hasTones()) return html`<p class="kept">${t('timer.no-sound')}</p>`;
+  return armed() ? nothing : html`<p class="kept">${t('timer.mute')}</p>`;
+}
+
+const clock = (until) =>
+  new Date(until).toLocaleTimeString(document.documentElement.lang, { timeStyle: 'short' });
+
+function start(step, { what, seconds, texts }, control) {
+  arm(); // within the tap, before anything is waited for
+  const until = new Date(Date.now() + seconds * 1000).toISOString();
+  const event = { kind: 'timer', step: step.id, what, until };
+  return control.add(event, t('timer.started', { length: text(texts[0]) }));
+}
+
+/** Ends a timer, and those that it had replaced and that would come back. */
+async function end(step, timer, control, said) {
+  for (let run; (run = running(control.job, step, timer));)
+    if (!(await control.add({ kind: 'undo', of: run.id }, t(said)))) return;
+}
+
+/** The timers of the other steps, each a line that leads there. */
+export function timerLines(job, step) {
+  const others = (job.state.timers ?? []).filter((r) => r.step !== step?.id);
+  if (others.length === 0) return nothing;
+  return html`<nav class="timer-lines" aria-label=${t('timer.running')}>
+    ${others.map((run) => {
+      const ms = left(run);
+      return html`<a href=${address('job', job.record.id, 'step', run.step)} data-over=${ms <= 0}>
+        <span>${t(`timer.${run.what}`)}</span>
+        ${
+          ms > 0
+            ? html`<span class="digits">${digits(ms)}</span>`
+            : html`<strong>${icon('bell')} ${t('timer.over')}</strong>`
+        }
+      </a>`;
+    })}
+  </nav>`;
+}

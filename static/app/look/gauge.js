@@ -1,0 +1,150 @@
+import { html, nothing, svg } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { call } from '../core/client.js';
+import { onZoom, zoom } from '../phone/zoom.js';
+import { set, settings } from '../store/settings.js';
+import { t } from '../words/catalogue.js';
+import { finding } from '../ui/findings.js';
+
+const step = 0.5; // CSS pixels; a card's edge has hundreds of them
+const margin = 6; // left of the first line
+
+let shown = null; // the gauge on the screen
+onZoom(() => shown?.ask());
+
+/**
+ * A gauge drawn at true scale, to hold a piece against: matched once to the edge of
+ * a bank card. `choose` is called with the size that a mark stands for.
+ */
+export class Gauge {
+  #app;
+  #choose;
+  #answer = null;
+  #open = false;
+  #edge = null; // between the lines while it is being matched
+
+  constructor(app, choose) {
+    this.#app = app;
+    this.#choose = choose;
+    shown = this;
+    this.ask();
+  }
+
+  /** Asks the core how large everything is, and whether it is true. */
+  async ask() {
+    const { ratio, pinch } = zoom();
+    const now = String(ratio);
+    const kept = this.#edge ? { edge: String(this.#edge), ratio: now } : settings.gauge;
+    this.#answer = await call('gauge', { ...kept, now, zoom: String(pinch) });
+    if (shown === this) this.#app.redraw();
+  }
+
+  draw(size) {
+    const { ok, findings = [] } = this.#answer ?? {};
+    const turned = ({ target }) => {
+      this.#open = target.open;
+      if (this.#open) this.ask(); // the settings may have come since
+    };
+    return html`<details class="true-gauge more" ?open=${this.#open} @toggle=${turned}>
+      <summary>${t('gauge.title')}</summary>
+      ${ok ? this.#verdict(ok.verdict) : nothing} ${findings.map(finding)}
+      ${this.#edge ? this.#match(ok) : this.#marks(ok, size)}
+    </details>`;
+  }
+
+  #verdict(word) {
+    const isTrue = word === 'gauge.true';
+    if (isTrue && this.#edge) return nothing;
+    return html`<p class="finding" data-grade=${isTrue ? 'note' : 'doubt'}>${t(word)}</p>`;
+  }
+
+  #turn(edge) {
+    this.#edge = edge;
+    return this.ask();
+  }
+
+  #marks(ok, size) {
+    if (!ok) return nothing;
+    return html`
+      <h3>${t('gauge.marks')}</h3>
+      <div class="marks">${ok.marks.map((mark) => this.#mark(mark, ok.verdict, size))}</div>
+      ${ruler(ok.ruler)} ${button('gauge.match', () => this.#turn(ok.edge))}
+    `;
+  }
+
+  #mark({ across, text, size }, verdict, chosen) {
+    const choose = async () => {
+      await this.ask(); // not every browser reports that it zoomed
+      if (this.#answer.ok?.verdict === verdict) this.#choose(size);
+    };
+    const wide = 2 * across + 8;
+    return html`<button
+      type="button"
+      class="quiet"
+      aria-pressed=${size === chosen}
+      ?disabled=${verdict !== 'gauge.true'}
+      @click=${choose}
+    >
+      <svg width=${wide} height=${across} aria-hidden="true">
+        <circle cx=${across / 2} cy=${across / 2} r=${across / 2} />
+        <rect x=${across + 8} y="0" width=${across} height=${across} />
+      </svg>
+      ${text}
+    </button>`;
+  }
+
+  #match(ok) {
+    const widest = document.documentElement.clientWidth - 2 * margin;
+    const move = (edge) => this.#turn(Math.min(Math.max(edge, 1), widest));
+    const keep = async () => {
+      const gauge = { edge: String(this.#edge), ratio: String(zoom().ratio) };
+      await this.#app.attempt(() => set('gauge', gauge));
+      this.#turn(null);
+    };
+    return html`
+      <p>${t('gauge.match.how')}</p>
+      <svg
+        class="card"
+        width=${this.#edge + 2 * margin}
+        height="150"
+        role="img"
+        aria-label=${t('gauge.picture')}
+      >
+        <rect x=${margin} y="4" width=${this.#edge} height="400" rx="12" />
+      </svg>
+      <input
+        type="range"
+        aria-label=${t('gauge.edge')}
+        min="100"
+        max=${widest}
+        step=${step}
+        .value=${live(String(this.#edge))}
+        @input=${({ target }) => move(Number(target.value))}
+      />
+      <div class="entry">
+        ${button('gauge.smaller', () => move(this.#edge - step))}
+        ${button('gauge.larger', () => move(this.#edge + step))}
+        <button type="button" ?disabled=${ok?.verdict !== 'gauge.true'} @click=${keep}>
+          ${t('gauge.keep')}
+        </button>
+        ${button('nav.back', () => this.#turn(null))}
+      </div>
+    `;
+  }
+}
+
+const button = (word, act) =>
+  html`<button type="button" class="quiet" @click=${act}>${t(word)}</button>`;
+
+function ruler(places) {
+  const [end] = places.slice(-1);
+  return html`<svg
+    class="ruler"
+    width=${end + 2}
+    height="28"
+    role="img"
+    aria-label=${t('gauge.ruler')}
+  >
+    ${places.map((x, mm) => svg`<line x1=${x + 1} x2=${x + 1} y1="0" y2=${mm % 5 ? 16 : 26} />`)}
+  </svg>`;
+}

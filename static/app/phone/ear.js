@@ -1,0 +1,73 @@
+// Listening for a few words, only where the phone itself can: no sound may leave
+// it. `processLocally` says so to the browser, which refuses to start otherwise.
+
+const recognition = () => globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition;
+
+/** The person's kinds of the page's language: what a phone knows is "en-GB" or "en-US". */
+function languages() {
+  const { lang } = document.documentElement;
+  return [...navigator.languages.filter((l) => l.split('-')[0] === lang), lang];
+}
+
+/** Resolves to the language in which this phone recognises speech by itself, or undefined. */
+export async function canListen() {
+  for (const lang of languages()) {
+    const options = { langs: [lang], processLocally: true };
+    const answer = await Promise.resolve(recognition()?.available?.(options)).catch(() => {});
+    if (answer === 'available') return lang;
+  }
+}
+
+/** The last of the words that was said, or undefined. */
+export function wordIn(said, words) {
+  const parts = said.toLowerCase().match(/[\p{L}\p{N}']+/gu) ?? [];
+  return parts.findLast((word) => words.includes(word));
+}
+
+// What ends the listening for good; a pause or a noise does not.
+const final = ['not-allowed', 'service-not-allowed', 'language-not-supported', 'audio-capture'];
+
+const pause = 300; // ms before it starts again: one that ends at once must not spin
+
+/**
+ * Listens in a language for words until it is stopped; `heard` is called with each,
+ * `lost` an end that was not asked for.
+ */
+export class Listener {
+  #ear;
+
+  constructor(lang, words, heard, lost) {
+    const ear = new (recognition())();
+    Object.assign(ear, { lang, continuous: true, processLocally: true });
+    ear.onresult = ({ results, resultIndex }) => {
+      const word = wordIn(results[resultIndex][0].transcript, words);
+      if (word && this.#ear) heard(word);
+    };
+    ear.onerror = ({ error }) => final.includes(error) && this.#lose(lost);
+    // A browser stops by itself after a silence.
+    ear.onend = () => setTimeout(() => this.#begin(lost), pause);
+    this.#ear = ear;
+    this.#begin(lost);
+  }
+
+  #begin(lost) {
+    try {
+      this.#ear?.start();
+    } catch {
+      this.#lose(lost);
+    }
+  }
+
+  #lose(lost) {
+    if (!this.#ear) return;
+    this.#ear = undefined;
+    lost();
+  }
+
+  /** Stops listening. */
+  stop() {
+    const ear = this.#ear;
+    this.#ear = undefined;
+    ear?.abort();
+  }
+}

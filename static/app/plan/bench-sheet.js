@@ -1,0 +1,99 @@
+import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
+import { cardOf } from '../store/card-of.js';
+import { day } from '../words/dates.js';
+import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { findings } from '../ui/findings.js';
+import { mark, marks } from '../ui/figure.js';
+import { box, paper } from '../ui/paper.js';
+import { section } from '../ui/section.js';
+
+/** "#/bench-sheet/BIKE/BENCH": the job on paper before it begins, to tick by hand. */
+export async function benchSheet([id, given], app) {
+  await loadWordsOf('paper');
+  const card = await cardOf(id);
+  const screen = { name: 'bench-sheet', tab: 'bikes', title: t('paper.bench') };
+  const answer = card && (await call('plan', { card, bench: read(given) }));
+  const above = html`<h1 tabindex="-1">${t('paper.bench')}</h1>
+    <p>${t('paper.bench.note')}</p>`;
+  screen.draw = () =>
+    answer?.ok
+      ? paper(`${t('paper.bench')} ${answer.ok.name}`, above, sheet(answer.ok), app)
+      : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>
+          ${findings(answer?.findings)}`;
+  return screen;
+}
+
+function read(given) {
+  try {
+    return JSON.parse(given);
+  } catch {
+    return {};
+  }
+}
+
+const sheet = ({ name, oils, bolts = [], parts = [], tools = [], steps, gaps = [] }) => html`
+  <header>
+    <h1>${text(name)}</h1>
+    <p class="blanks">
+      ${['paper.odometer', 'paper.by', 'paper.sign'].map((word) => html`<span>${t(word)}</span>`)}
+    </p>
+    <p>
+      ${t('paper.written', { date: day(new Date().toISOString()) })} · ${t('plan.manual-wins')}
+      ${t('paper.standing', { marks: marks() })}
+    </p>
+  </header>
+  ${section('paper.oil', oils.filter(({ today }) => today).map(oil))}
+  ${section(
+    'plan.gaps',
+    gaps.map(({ word, values }) => html`<p>${box} ${t(word, values)}</p>`),
+    gaps.length,
+  )}
+  ${section('plan.bolts', table(bolts.filter(({ today }) => today)))}
+  ${section(
+    'plan.leave',
+    bolts.filter(({ leave }) => leave).map(({ place }) => html`<p>✕ ${place}</p>`),
+    bolts.some(({ leave }) => leave),
+  )}
+  <div class="two">
+    ${section('plan.parts', ticks(parts))} ${section('plan.tools', ticks(tools))}
+  </div>
+  ${section('paper.steps', ticks(steps))}
+`;
+
+const oil = ({ role, due, need }) =>
+  html`<p>
+    <strong>${t(role)}: ${figure(due)}</strong> · ${figure(need)}
+    <span class="blank">${t('paper.oil.in')}</span>
+  </p>`;
+
+/** A figure with the mark of its standing, which says how far it can be trusted. */
+const figure = (f) => html`${f.texts?.join(' · ') ?? t('not-known')} ${mark(f)}`;
+
+const table = (bolts) =>
+  html`<table>
+    ${bolts.map(
+      ({ purpose, place, count, thread, size, torque, turn, seal, sealSize }) =>
+        html`<tr>
+          <td>${box}</td>
+          <td>
+            ${count > 1 ? t('plan.count', { count }) : nothing}
+            ${t(purpose)}${place ? `: ${place}` : nothing}
+          </td>
+          <td>${[thread, size.texts?.[0]].filter(Boolean).join(', ') || t('not-known')}</td>
+          <td>${figure(torque.texts || !turn ? torque : turn)}</td>
+          <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
+        </tr>`,
+    )}
+  </table>`;
+
+const ticks = (list) =>
+  html`<ul class="ticks">
+    ${list.map(
+      ({ word, values, count, asks = [] }) =>
+        html`<li>
+          ${box} ${count > 1 ? t('plan.count', { count }) : nothing} ${t(word, values)}
+          ${asks.map(({ what }) => html`<span class="blank">${t(`ask.${what}`)}</span>`)}
+        </li>`,
+    )}
+  </ul>`;

@@ -1,0 +1,142 @@
+import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
+import { cardOf } from '../store/card-of.js';
+import { persistRecords } from '../phone/storage.js';
+import { startJob } from '../store/job.js';
+import { go } from '../ui/address.js';
+import { set, settings } from '../store/settings.js';
+import { t, text } from '../words/catalogue.js';
+import { radios, ticks } from '../ui/choice.js';
+import { DueSection } from '../due/section.js';
+import { finding, findings } from '../ui/findings.js';
+import { toEdit, toPaper } from './links.js';
+import { boltSheets, gaps, lists, oilSheets, stages } from './sheets.js';
+import { section } from '../ui/section.js';
+
+/** The plan of a bike: what today is like, and all that follows from it. */
+export async function bike([id], app) {
+  const card = await cardOf(id);
+  const screen = {
+    name: 'bike',
+    tab: 'bikes',
+    title: card ? `${card.make} ${card.model}` : t('plan.title'),
+  };
+  const bench = { system: settings.system, place: 'garage' };
+  const due = card && new DueSection(card, app);
+  let answer = null;
+  const makePlan = async () => {
+    answer = await call('plan', { card, bench });
+    app.redraw();
+  };
+  const change = (values) => {
+    Object.assign(bench, values);
+    due.follow(bench, values);
+    makePlan();
+  };
+  const start = async () => {
+    const job = await app.attempt(() => startJob(card, bench));
+    if (!job) return;
+    persistRecords();
+    go('job', job);
+  };
+  screen.draw = () =>
+    card
+      ? html`${draw(card, bench, answer, change, start, due)} ${toPaper(id, bench)}
+        ${id === card.id ? nothing : toEdit(id)}`
+      : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
+  if (card) makePlan();
+  due?.begin(bench, change);
+  return screen;
+}
+
+function draw(card, bench, answer, change, start, due) {
+  return html`
+    <h1 tabindex="-1">${text(`${card.make} ${card.model}`)}</h1>
+    ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
+    ${today(card, bench, answer?.ok, change, due)} ${due.line()}
+    ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
+  `;
+}
+
+function sheets(card, answer, start) {
+  if (!answer.ok) return findings(answer.findings);
+  const { oils, bolts, parts, tools, steps, gaps: missing, findings: doubts = [] } = answer.ok;
+  return html`
+    ${missing ? gaps(missing) : nothing} ${oilSheets(oils)} ${boltSheets(bolts)}
+    ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing}
+    ${lists('plan.parts', parts)} ${lists('plan.tools', tools)}
+    ${
+      card.notes
+        ? section(
+            'plan.remarks',
+            card.notes.map((note) => html`<p>${text(note)}</p>`),
+          )
+        : nothing
+    }
+    ${stages(steps)}
+    <p class="caution">${t('plan.manual-wins')}</p>
+    <div class="actions">
+      <button type="button" class="main" @click=${start}>${t('plan.start')}</button>
+    </div>
+  `;
+}
+
+/** The bench: what is true here today, in one line that opens. */
+function today(card, bench, { oils, also } = {}, change, due) {
+  const system = (value) => {
+    set('system', value).catch(() => {}); // a store that is missing must not stop the plan
+    change({ system: value });
+  };
+  const filter = bench.keepFilter ? 'keep' : 'change';
+  const changes = card.filters?.some(({ kind }) => kind !== 'centrifugal'); // that one is cleaned
+  const summary = {
+    units: t(`plan.units.${bench.system}`),
+    filter: t(`plan.filter.${filter}.short`),
+    place: t(`plan.place.${bench.place}`),
+  };
+  return html`<details class="today">
+    <summary>${t(changes ? 'plan.today' : 'plan.today.no-filter', summary)}</summary>
+    ${radios('plan.units', 'plan.units', bench.system, ['metric', 'us', 'imperial'], system)}
+    ${
+      changes
+        ? radios('plan.filter', 'plan.filter', filter, ['change', 'keep'], (v) =>
+            change({ keepFilter: v === 'keep' }),
+          )
+        : nothing
+    }
+    ${radios('plan.place', 'plan.place', bench.place, ['garage', 'roadside'], (v) =>
+      change({ place: v }),
+    )}
+    ${due.use(bench, change)} ${oils?.length > 1 ? circuits(bench, oils, change) : nothing}
+    ${also ? alsos(bench, also, change) : nothing}
+  </details>`;
+}
+
+function circuits(bench, oils, change) {
+  const pick = (id, on) => {
+    // What was chosen a moment ago counts, though the core has not answered yet.
+    const before = bench.circuits ?? oils.filter((o) => o.today).map((o) => o.circuit);
+    const chosen = oils.map((o) => o.circuit).filter((c) => (c === id ? on : before.includes(c)));
+    // An empty list would mean "as usual" to the core: one oil at least stays.
+    change({ circuits: chosen.length ? chosen : [id] });
+  };
+  return ticks(
+    'plan.circuits',
+    oils.map(({ circuit, role, today: on }) => ({ id: circuit, label: t(role), on })),
+    pick,
+  );
+}
+
+/** What is cleaned at some changes only. */
+function alsos(bench, list, change) {
+  const pick = (id, on) => {
+    const others = (bench.also ?? []).filter((other) => other !== id);
+    change({ also: on ? [...others, id] : others });
+  };
+  const lines = list.map(({ word, values, count }) => ({
+    id: values.id,
+    label: t(word, values),
+    on: count,
+  }));
+  return ticks('plan.also', lines, pick);
+}

@@ -1,0 +1,66 @@
+import { call } from '../core/client.js';
+import { settings } from '../store/settings.js';
+import * as store from '../store/store.js';
+import { t, text } from '../words/catalogue.js';
+import { today } from '../words/dates.js';
+
+// The columns of the table, with what the core takes their cells for.
+const columns = [
+  ['csv.date', 'text'],
+  ['csv.bike', 'text'],
+  ['csv.state', 'text'],
+  ['csv.odometer', 'distance'],
+  ['csv.oil', 'text'],
+  ['csv.poured', 'volume'],
+  ['csv.drained', 'volume'],
+  ['csv.level', 'text'],
+  ['csv.steps', 'number'],
+  ['csv.findings', 'text'],
+  ['csv.notes', 'text'],
+];
+const together = 200; // rows written at a time
+const longest = 4800; // letters of a cell; the core takes no more of four bytes each
+
+/** A job as a row; `state` is its replay, undefined when it can't be made. */
+export function row({ name, started, summary = {} }, state = {}) {
+  const { oils = [], odometer, done, findings = [], notes = [] } = state;
+  const [first = {}] = oils;
+  const { finished, waiting } = { ...summary, ...state };
+  const standing = !finished ? 'record.open' : waiting ? 'record.waiting' : 'record.closed';
+  return [
+    started.slice(0, 10),
+    name,
+    t(standing),
+    odometer ?? '',
+    oils.map(({ role, poured }) => `${t(role)}: ${poured?.[0] ?? t('not-known')}`).join('\n'),
+    first.in ?? '',
+    first.out ?? '',
+    first.level ? t(first.level) : '',
+    done?.length ?? '',
+    findings.map(({ code, values }) => t(`finding.${code}`, values)).join('\n'),
+    notes.map((note) => text(note.text)).join('\n'),
+  ].map((cell) => String(cell).slice(0, longest));
+}
+
+/** All jobs as a table, a file. `progress` is called with how many are done. */
+export async function table(jobs, comma, progress) {
+  let written = '\ufeff'; // says to spreadsheets that it is UTF-8
+  let rows = [columns.map(([name]) => t(name))];
+  const flush = async () => {
+    const kinds = columns.map(([, kind]) => kind);
+    const { system } = settings;
+    const { ok } = await call('csv', { system, comma, kinds, cells: rows.flat() });
+    written += ok.text;
+    rows = [];
+  };
+  for (const [n, job] of jobs.entries()) {
+    const { id } = job;
+    const { card, bench } = await store.job(id);
+    const { ok } = await call('replay', { card, bench, events: await store.events(id) });
+    rows.push(row(job, ok));
+    if (rows.length >= together) await flush();
+    if (n % 20 === 19) progress(n + 1);
+  }
+  await flush();
+  return new File([written], `tidysump-${today()}.csv`, { type: 'text/csv' });
+}

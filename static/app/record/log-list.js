@@ -1,0 +1,44 @@
+import { plain } from '../words/search.js';
+
+// The log of all jobs: what is searched and filtered, of lines that are kept beside
+// the jobs.
+
+/** The log's lines as a search sees them; `word` gives a word's sentence. */
+export function logList(lines, word) {
+  return lines.map((line) => ({ ...line, text: plain(searched(line, word)) }));
+}
+
+const searched = ({ name, started, summary }, word) =>
+  [
+    name,
+    started.slice(0, 10),
+    summary.odometer,
+    summary.said,
+    summary.verdict && word(summary.verdict),
+    ...(summary.oils ?? []).flatMap(({ role, poured, grade }) => [word(role), poured, grade]),
+  ].join(' ');
+
+// Which lines a filter lets through.
+const filters = {
+  open: ({ summary }) => !summary.finished,
+  waiting: ({ summary }) => Boolean(summary.waiting),
+  watch: ({ summary }) => ['debris.watch', 'debris.stop'].includes(summary.verdict),
+  noted: ({ summary }) => Boolean(summary.notes || summary.photos),
+};
+
+/** The names of the filters. */
+export const filterNames = Object.keys(filters);
+
+/** The lines of a bike, or of all when there is none, that pass a filter, or any. */
+export const filtered = (list, bike, filter) =>
+  list.filter((line) => (!bike || line.bike === bike) && (!filter || filters[filter](line)));
+
+/** The bikes in the log, those of the newest jobs first: [{bike, name, count}]. */
+export function bikesIn(list) {
+  const bikes = new Map();
+  for (const { bike, name } of list) {
+    const known = bikes.get(bike) ?? { bike, name, count: 0 };
+    bikes.set(bike, { ...known, count: known.count + 1 });
+  }
+  return [...bikes.values()];
+}

@@ -1,0 +1,130 @@
+import { html, nothing } from 'lit-html';
+import { costsOf } from '../bill/costs.js';
+import { Job } from '../store/job.js';
+import { address } from '../ui/address.js';
+import { settings } from '../store/settings.js';
+import * as store from '../store/store.js';
+import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { when } from '../words/dates.js';
+import { CsvForm } from './csv-form.js';
+import { DueSection } from '../due/section.js';
+import { findings } from '../ui/findings.js';
+import { standing } from '../ui/figure.js';
+import { reminder } from '../backup/reminder.js';
+import { log, standingOf } from './log.js';
+import { letGo, photos } from '../photos/photos.js';
+import { problems } from '../trouble/in-job.js';
+import { seen } from '../look/verdict.js';
+import { section } from '../ui/section.js';
+
+/** The record: the list of jobs, or "#/record/ID", one job on a page. */
+export async function record([id], app) {
+  const screen = { name: 'record', tab: 'record', title: t('record.title') };
+  await loadWordsOf('keep').catch(() => {}); // the record is readable without them
+  if (id) {
+    const job = await app.attempt(() => Job.open(id));
+    const due = job?.state && new DueSection(job.record.card, app);
+    if (due) app.attempt(() => due.load({ newest: id }));
+    await loadWordsOf('bench').catch(() => {}); // for what came out
+    const costs = job?.state && (await costsOf(job));
+    screen.draw = () =>
+      job?.state
+        ? one(job, due, costs, app)
+        : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
+            ${findings(job?.findings)}`;
+    screen.close = () => letGo(job);
+    return screen;
+  }
+  const list = (await app.attempt(() => store.log())) ?? [];
+  const drawLog = log(list, app);
+  const csv = await CsvForm.open(list, app);
+  const remind = await reminder(list, app);
+  screen.draw = () => html`
+    <h1 tabindex="-1">${t('record.title')}</h1>
+    ${remind()}
+    ${list.length ? html`<p><a class="button quiet" href=${address('due')}>${t('record.due-list')}</a></p>` : nothing}
+    ${drawLog()} ${list.length ? csv.draw() : nothing}
+  `;
+  return screen;
+}
+
+function one(job, due, costs, app) {
+  const { record, state } = job;
+  const {
+    oils = [],
+    readings = [],
+    notes = [],
+    finished,
+    dueAgain,
+    findings: warnings = [],
+  } = state;
+  return html`
+    <h1 tabindex="-1">${record.name}</h1>
+    <p>
+      ${t('job.started', { date: when(record.started) })} ·
+      ${standingOf({ ...state, done: state.done?.length })} ${finished ? when(finished) : nothing}
+    </p>
+    ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', record.id)}>${t('record.go-on')}</a></p>`}
+    <p><a class="button quiet" href=${address('sheet', record.id)}>${t('record.sheet')}</a></p>
+    ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
+    ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
+    ${section('record.warnings', findings(warnings), warnings.length)}
+    ${section('record.problems', problems(job), state.problems?.length)} ${seen(job)}
+    ${section('record.oils', oils.map(balance), oils.length)}
+    ${
+      due?.outlook
+        ? due.draw()
+        : dueAgain
+          ? html`<section>
+              <h2>${t(dueAgain.name)}</h2>
+              <p class="big">${dueAgain.texts.join(' · ')}</p>
+              ${standing(dueAgain)}
+            </section>`
+          : nothing
+    }
+    ${section(
+      'record.readings',
+      html`<ul>
+        ${readings.map((r) => reading(r))}
+      </ul>`,
+      readings.length,
+    )}
+    ${section('record.photos', photos(job, state.photos ?? [], app), state.photos?.length)}
+    ${section(
+      'record.notes',
+      notes.map((n) => remark(job, n)),
+      notes.length,
+    )}
+  `;
+}
+
+function balance({ role, due, drained, poured, level, verdict }) {
+  const parts = [
+    due && t('record.due', { value: due[0] }),
+    drained && t('record.drained', { value: drained[0] }),
+    poured && t('record.poured', { value: poured[0] }),
+  ].filter(Boolean);
+  return html`<article class="sheet">
+    <h3>${t(role)}</h3>
+    <p>${parts.join(' · ') || t('not-known')}</p>
+    ${verdict ? html`<p>${t(verdict)}</p>` : nothing}
+    ${level ? html`<p>${t('ask.level')}: ${t(level)}</p>` : nothing}
+  </article>`;
+}
+
+function reading({ what, name, texts, card, time }) {
+  return html`<li>
+    <strong>${t(`ask.${what}`)}</strong> ${name ? text(name) : nothing}:
+    ${texts.map(text).join(' · ')}
+    ${card ? html`<small>${t('record.card', { value: card[0] })}</small>` : nothing}
+    <small>${when(time)}</small>
+  </li>`;
+}
+
+function remark(job, { step, text: written, time }) {
+  const at = step && job.step(step);
+  return html`<article class="remark">
+    <p>${written}</p>
+    <small>${at ? t(at.word, at.values) : nothing} ${when(time)}</small>
+  </article>`;
+}

@@ -1,0 +1,31 @@
+import { html } from 'lit-html';
+import { t } from '../words/catalogue.js';
+
+/** What oil, plug and filter said, as it was written down in the job. */
+export function found({ state, ...job }) {
+  const { oils = [], notes = [], readings = [], looks = [], problems = [] } = state;
+  const leak = readings.findLast(({ what }) => what === 'leak')?.texts[0];
+  const lines = [
+    ...oils.filter(({ caught }) => caught).map(({ role, caught }) => `${t(role)}: ${t(caught)}`),
+    ...oils.filter(({ since }) => since).map(({ since }) => used(since)),
+    ...looks.map(
+      ({ step, told = [], verdict }) =>
+        `${name(job, step)}: ${[...told, verdict].map((word) => t(word)).join(', ')}`,
+    ),
+    ...problems.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
+    leak && `${t('ask.leak')} ${t(leak.slice(1))}`,
+    ...notes.map(({ step, text }) => (step ? `${name(job, step)}: ${text}` : text)),
+  ].filter(Boolean);
+  return lines.length
+    ? html`<ul class="lines">
+        ${lines.map((line) => html`<li>${line}</li>`)}
+      </ul>`
+    : html`<p>${t('paper.found.none')}</p>`;
+}
+
+const used = (since) => t('job.since', { ...since, use: `@${since.use}` });
+
+function name({ plan }, id) {
+  const step = plan.steps.find((s) => s.id === id);
+  return step ? t(step.word, step.values) : '';
+}

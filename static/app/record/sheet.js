@@ -1,0 +1,136 @@
+import { html, nothing } from 'lit-html';
+import { Job } from '../store/job.js';
+import { set, settings } from '../store/settings.js';
+import { day, when } from '../words/dates.js';
+import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { ticks } from '../ui/choice.js';
+import { finding, findings } from '../ui/findings.js';
+import { marks } from '../ui/figure.js';
+import { closed, oilLine } from './sheet-done.js';
+import { found } from './sheet-found.js';
+import { paper } from '../ui/paper.js';
+import { section } from '../ui/section.js';
+import { letGo, shelfOf } from '../photos/photos.js';
+
+/** "#/sheet/JOB": one page about a job for the owner of the bike. */
+export async function sheet([id], app) {
+  await loadWordsOf('paper');
+  await Promise.all(['bench', 'keep'].map(loadWordsOf)); // for what came out, and photos
+  const job = await app.attempt(() => Job.open(id));
+  const screen = { name: 'sheet', tab: 'record', title: t('paper.owner') };
+  const shown = { photos: false };
+  screen.close = () => letGo(job);
+  screen.draw = () =>
+    job?.state
+      ? paper(
+          `${job.record.name} ${day(job.state.finished || job.record.started)}`,
+          above(job, shown, app),
+          content(job, shown, app),
+          app,
+        )
+      : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
+          ${findings(job?.findings)}`;
+  return screen;
+}
+
+const above = ({ state }, shown, app) => html`
+  <h1 tabindex="-1">${t('paper.owner')}</h1>
+  ${state.finished ? nothing : html`<p class="must">${t('paper.open')}</p>`}
+  <label for="done-by">${t('paper.by')} <small>${t('paper.by.hint')}</small></label>
+  <textarea
+    id="done-by"
+    rows="3"
+    maxlength="300"
+    .value=${settings.doneBy}
+    @change=${({ target }) => app.attempt(() => set('doneBy', target.value)).then(() => app.redraw())}
+  ></textarea>
+  ${
+    state.photos
+      ? ticks(
+          'record.photos',
+          [{ id: 'photos', label: t('paper.photos'), on: shown.photos }],
+          (_, on) => {
+            shown.photos = on;
+            app.redraw();
+          },
+        )
+      : nothing
+  }
+`;
+
+function content(job, shown, app) {
+  const { record, state, plan } = job;
+  const { finished, missing = [], findings: doubts = [] } = state;
+  return html`
+    <header>
+      <h1>${text(record.name)}</h1>
+      <p>
+        ${t(finished ? 'paper.finished' : 'paper.started')} ${when(finished || record.started)}
+        ${odometer(state)}
+      </p>
+      ${settings.doneBy ? html`<p class="lines">${t('paper.by')}: ${settings.doneBy}</p>` : nothing}
+    </header>
+    ${section(
+      'paper.oil',
+      plan.oils.map((oil) => oilLine(oil, job)),
+    )}
+    ${section(
+      'paper.closed',
+      closed(job),
+      plan.bolts?.some(({ today }) => today),
+    )}
+    ${section('paper.parts', parts(plan), plan.parts)} ${section('paper.found', found(job))}
+    ${section('paper.watch', watch(doubts))}
+    ${section('paper.missing', html`<p>${missing.map((step) => name(job.step(step))).join('; ')}</p>`, missing.length)}
+    ${section('paper.due', due(job), job.record.card.interval)}
+    ${section('record.photos', pictures(job, app), shown.photos)}
+    <footer>
+      <p>${t('paper.no-promise')} ${t('paper.standing', { marks: marks() })}</p>
+      <p class="sign">${t('paper.sign')}</p>
+    </footer>
+  `;
+}
+
+const name = ({ word, values }) => t(word, values);
+
+function odometer({ readings = [] }) {
+  const read = readings.findLast(({ what }) => what === 'odometer');
+  return read ? html`· ${t('paper.odometer')} ${read.texts[0]}` : nothing;
+}
+
+const parts = (plan) =>
+  html`<ul>
+    ${plan.parts?.map(({ word, values, count }) => html`<li>${count > 1 ? t('plan.count', { count }) : nothing} ${t(word, values)}</li>`)}
+  </ul>`;
+
+const watched = ['paper.watch.floor', 'paper.watch.level', 'paper.watch.lamp'];
+
+const watch = (doubts) => html`
+  ${doubts.map(finding)}
+  <ul>
+    ${watched.map((word) => html`<li>${t(word)}</li>`)}
+  </ul>
+`;
+
+/** When the oil is due again, by the card. */
+function due({ state, plan }) {
+  const [distance, time] = ['interval-distance', 'interval-time'].map(
+    (figure) =>
+      plan.steps
+        .find(({ word }) => word === 'step.write-down')
+        ?.figures?.find((f) => f.name === `figure.${figure}`)?.texts?.[0],
+  );
+  const at = state.dueAgain?.texts[0] ?? distance;
+  if (!at && !time) return html`<p>${t('not-known')}</p>`;
+  if (!at) return html`<p>${t('paper.due.time', { time })}</p>`;
+  return html`<p><strong>${at}</strong> ${time ? t('paper.due.or', { time }) : nothing}</p>`;
+}
+
+/** The photos that were not deleted, each with what it shows. */
+const pictures = (job, app) =>
+  html`<div class="pictures">
+    ${(job.state.photos ?? []).map(({ id, what }) => {
+      const url = shelfOf(job, app).urls?.get(id);
+      return url ? html`<img src=${url} alt=${t(`photo.what.${what}`)} />` : nothing;
+    })}
+  </div>`;

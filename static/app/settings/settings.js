@@ -1,0 +1,68 @@
+import { html } from 'lit-html';
+import { recordsPersist } from '../phone/storage.js';
+import { files } from '../site/files.js';
+import { offline } from '../phone/offline.js';
+import { address } from '../ui/address.js';
+import { set, settings as kept } from '../store/settings.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
+import { changeList } from './changes.js';
+import { radios, ticks } from '../ui/choice.js';
+import { section } from '../ui/section.js';
+
+/** Settings, and how the app stands with this phone. */
+export async function settings(_, app) {
+  await loadWordsOf('keep');
+  let safe = null;
+  recordsPersist().then((answer) => {
+    safe = answer;
+    app.redraw();
+  });
+  const change = async (key, value) => {
+    await app.attempt(() => set(key, value));
+    app.redraw();
+  };
+  return {
+    name: 'settings',
+    tab: 'settings',
+    title: t('settings.title'),
+    draw: () => draw(app.changelog, safe, change),
+  };
+}
+
+function draw(changelog, safe, change) {
+  return html`
+    <h1 tabindex="-1">${t('settings.title')}</h1>
+    ${radios('settings.units', 'plan.units', kept.system, ['metric', 'us', 'imperial'], (v) => change('system', v))}
+    ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
+    ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
+    ${section('settings.offline', html`<p>${offlineWords()}</p>`)}
+    ${section(
+      'settings.storage',
+      html`<p>${t(safe ? 'settings.storage.kept' : 'settings.storage.may-go')}</p>
+        <p>
+          <a class="button" href=${address('keep')}>${t('keep.open')}</a>
+        </p>`,
+    )}
+    ${section('settings.install', html`<p>${t('settings.install.how')}</p>`)}
+    ${section(
+      'settings.about',
+      html`<p>${t('settings.safety')}</p>
+        <p>${t('settings.about.text')}</p>
+        <p><a href=${files['data/licences.txt']}>${t('settings.licences')}</a></p>`,
+    )}
+    ${changelog ? section('settings.changes', changeList(changelog)) : ''}
+    <p>
+      <button type="button" class="quiet" @click=${() => location.reload()}>
+        ${t('settings.reload')}
+      </button>
+    </p>
+  `;
+}
+
+function offlineWords() {
+  const { supported, ready, version, built } = offline.state;
+  if (!supported) return t('settings.offline.unsupported');
+  return ready
+    ? t('settings.offline.ready', { version, date: built })
+    : t('settings.offline.not-yet');
+}

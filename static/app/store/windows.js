@@ -1,0 +1,24 @@
+// Says to the other windows of the app what happened here. What a window missed,
+// asleep or without channels, it reads again when it is seen.
+
+const channel = globalThis.BroadcastChannel && new BroadcastChannel('tidysump');
+channel?.unref?.(); // only in Node, where it would keep the tests from ending
+
+/** Says to the other windows that a job has changed; without an id, that anything may have. */
+export const announce = (job) => channel?.postMessage({ job });
+
+/** Calls see() when that job may have changed elsewhere; returns what ends it. */
+export function watchJob(id, see) {
+  const heard = ({ data }) => (data.job === id || !data.job) && see();
+  const shown = () => document.visibilityState === 'visible' && see();
+  channel?.addEventListener('message', heard);
+  document.addEventListener('visibilitychange', shown);
+  return () => {
+    channel?.removeEventListener('message', heard);
+    document.removeEventListener('visibilitychange', shown);
+  };
+}
+
+/** Calls see() when anything may have changed elsewhere. */
+export const watchAll = (see) =>
+  channel?.addEventListener('message', ({ data }) => data.job || see());

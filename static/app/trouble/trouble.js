@@ -1,0 +1,117 @@
+import { html } from 'lit-html';
+import { call } from '../core/client.js';
+import { file } from '../site/data.js';
+import { Job } from '../store/job.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
+import { answer } from './answer.js';
+import { troubleAt } from './address.js';
+import { TroubleList } from './list.js';
+
+/**
+ * Something is wrong: "#/trouble" lists the problems, "#/trouble/ID" says what to
+ * do about one. What was answered, what is at hand and the job and step that one
+ * comes from stand after it as JSON: {answers, hand, job, step}.
+ */
+export async function trouble(parts, app) {
+  const [table] = await Promise.all([file('faults.json'), loadWordsOf('faults')]);
+  const problem = new Trouble(table, app);
+  await problem.move(parts);
+  const screen = { name: 'trouble', tab: 'bikes', title: t('trouble.title') };
+  screen.holds = () => true;
+  screen.move = (to) => problem.move(to);
+  screen.draw = () => problem.draw();
+  return screen;
+}
+
+const readState = (text) => {
+  try {
+    const { hand, ...others } = Object(JSON.parse(text));
+    return Array.isArray(hand) ? { ...others, hand } : others;
+  } catch {
+    return {};
+  }
+};
+
+/** A problem on the screen, or the list of them. */
+export class Trouble {
+  fault; // undefined for the list
+  state = {}; // {answers, hand, job, step}
+  verdict = null; // the core's {ok} or {findings}
+  kept = false; // whether it was kept in the job as it stands
+  #ticket = 0;
+
+  constructor(table, app) {
+    this.table = table;
+    this.app = app;
+    this.list = new TroubleList(table, (id) => troubleAt(id, this.#from()), app);
+  }
+
+  /** Turns to an address; true when another problem, or the list, is shown. */
+  move(parts) {
+    const [first = '', second = ''] = parts;
+    const id = first.startsWith('{') ? '' : first;
+    this.state = readState(id ? second : first);
+    const other = this.id !== id;
+    this.id = id;
+    this.fault = this.table.faults.find((f) => f.id === id);
+    this.kept = false;
+    if (other) this.verdict = null;
+    if (this.fault) this.#judge();
+    return other;
+  }
+
+  async #judge() {
+    const ticket = ++this.#ticket;
+    const { answers, hand } = this.state;
+    const table = { ...this.table, faults: [this.fault] };
+    const verdict = await call('fault', { table, id: this.id, answers, hand });
+    if (ticket !== this.#ticket) return;
+    this.verdict = verdict;
+    this.app.redraw();
+  }
+
+  #from() {
+    const { job, step } = this.state;
+    return { job, step };
+  }
+
+  /** Answers a question: Back takes a first answer away, and not each change of mind. */
+  answer(question, value) {
+    const { answers = {} } = this.state;
+    this.#turn({ ...this.state, answers: { ...answers, [question]: value } }, answers[question]);
+  }
+
+  /** Says what is at hand. */
+  have(thing, on) {
+    const { hand = [] } = this.state;
+    const others = hand.filter((h) => h !== thing);
+    this.#turn({ ...this.state, hand: on ? [...others, thing] : others }, true);
+  }
+
+  #turn(state, inPlace) {
+    const to = troubleAt(this.id, state);
+    if (inPlace) location.replace(to);
+    else location.hash = to;
+  }
+
+  /** Adds what follows to the job one comes from. */
+  async addToJob() {
+    const { job: id, step, answers = {}, hand = [] } = this.state;
+    const { outcome } = this.verdict.ok;
+    const signs = hand.length ? { ...answers, hand: hand.join(' ') } : answers;
+    const event = { kind: 'problem', step, what: this.id, value: outcome, signs };
+    const found = await this.app.attempt(
+      async () => (await Job.open(id)).add(event),
+      'job.not-saved',
+    );
+    this.kept = Boolean(found) && !found.some((f) => f.grade === 'refuse');
+    this.app.say(this.kept ? t('trouble.kept') : '');
+  }
+
+  draw() {
+    if (this.fault) return answer(this);
+    return html`<h1 tabindex="-1">${t('trouble.title')}</h1>
+      ${this.id ? html`<p>${t('trouble.unknown')}</p>` : html`<p>${t('trouble.intro')}</p>`}
+      ${this.list.draw()}`;
+  }
+}

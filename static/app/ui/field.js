@@ -1,0 +1,76 @@
+import { html, nothing } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { t } from '../words/catalogue.js';
+
+/**
+ * What a person types or chooses in. `type` is called at each letter, `set` with
+ * what is entered.
+ */
+export function control(field, is) {
+  if (field.kind === 'yes') return tick(is);
+  return field.kind === 'choice' ? choice(field, is) : entry(field, is);
+}
+
+const tick = ({ value, label, set }) =>
+  html`<label class="ticked">
+    <input
+      type="checkbox"
+      .checked=${live(Boolean(value))}
+      @change=${({ target }) => set(target.checked)}
+    />
+    ${label}
+  </label>`;
+
+function choice({ name, words, family = '' }, { id, value = '', label, set }) {
+  return html`<label for=${id}>${label}</label>
+    <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>
+      ${['', ...words].map(
+        (word) =>
+          html`<option value=${word} .selected=${live(word === value)}>
+            ${word ? t(`${family}${word}`) : t('bench.choose')}
+          </option>`,
+      )}
+    </select>`;
+}
+
+const entry = ({ name, kind, low = 0, high }, { id, value = '', label, hint, lines, type, set }) =>
+  html`<label for=${id}>${label} ${hint}</label>
+    ${kind === 'share' ? slider({ value, label, low, high, set }) : nothing}
+    ${lines ? area({ name }, { id, value, type, set }) : line({ name }, { id, value, type, set })}`;
+
+/** A share is slid with a glove on, or typed below. */
+const slider = ({ value, label, low, high, set }) =>
+  html`<input
+    type="range"
+    aria-label=${label}
+    min=${low}
+    max=${high}
+    step="5"
+    .value=${live(String(parseFloat(value) || 0))}
+    @change=${({ target }) => set(`${target.value} %`)}
+  />`;
+
+const area = ({ name }, { id, value, type, set }) =>
+  html`<textarea
+    id=${id}
+    name=${name}
+    rows="4"
+    maxlength="4000"
+    .value=${live(value)}
+    @input=${({ target }) => type(target.value)}
+    @change=${({ target }) => set(target.value)}
+  ></textarea>`;
+
+const line = ({ name }, { id, value, type, set }) =>
+  html` <input
+    id=${id}
+    name=${name}
+    .value=${live(value)}
+    autocomplete="off"
+    autocapitalize="none"
+    spellcheck="false"
+    maxlength="60"
+    enterkeyhint="done"
+    @input=${({ target }) => type(target.value)}
+    @change=${({ target }) => set(target.value)}
+  />`;

@@ -1,0 +1,140 @@
+import { html, nothing } from 'lit-html';
+import { t } from '../words/catalogue.js';
+import { control } from './field.js';
+import { finding } from './findings.js';
+import { hint, label } from './labels.js';
+
+/** The fields of a calculation, as the core describes them, and what is typed in them. */
+export class Fields {
+  values;
+  #form;
+  #changed;
+  #opened = new Set(); // the lists that are unfolded
+
+  constructor(form, values, changed) {
+    this.#form = form;
+    this.values = structuredClone(values);
+    this.#changed = changed;
+  }
+
+  /** Reports whether all that is needed is there. */
+  complete() {
+    return this.#form.fields.every((f) => !f.needed || full(this.values[f.name]));
+  }
+
+  empty() {
+    return !Object.values(this.values).some(full);
+  }
+
+  clear() {
+    this.values = {};
+    this.#changed();
+  }
+
+  /** Reports whether a field is asked for, as things stand. */
+  #asked = ({ on, when }) => !on || when.includes(this.values[on]);
+
+  /** Reports whether the field of that name is asked for. */
+  asks = (name) => this.#form.fields.some((f) => f.name === name && this.#asked(f));
+
+  /** What is given to the fields that are asked for. */
+  given() {
+    return Object.fromEntries(Object.entries(this.values).filter(([name]) => this.asks(name)));
+  }
+
+  /** The field that a finding is about, drawn beside it; undefined for another. */
+  place({ where }) {
+    const [, name] = where.split('/');
+    return this.#form.fields.find((f) => f.name === name);
+  }
+
+  draw(found) {
+    const fields = this.#form.fields.filter(this.#asked);
+    const front = fields.filter((f) => f.needed || f.front);
+    const more = fields.filter((f) => !front.includes(f));
+    const open = more.some(
+      (f) => full(this.values[f.name]) || found.some((x) => this.place(x) === f),
+    );
+    return html`
+      ${front.map((f) => this.#one(f, this.values, '', found))}
+      ${
+        more.length
+          ? html`<details class="more" ?open=${open}>
+              <summary>${t('bench.more')}</summary>
+              ${more.map((f) => this.#one(f, this.values, '', found))}
+            </details>`
+          : nothing
+      }
+    `;
+  }
+
+  #one(field, values, at, found) {
+    const where = `${at}/${field.name}`;
+    const own = found.filter((f) => f.where === where);
+    if (field.kind === 'list') return this.#list(field, values, where, found);
+    return html`<div class="field">
+      ${this.#control(field, values, where)} ${own.map(finding)}
+    </div>`;
+  }
+
+  #control(field, values, where) {
+    const set = (value) => {
+      if (full(value)) values[field.name] = value;
+      else delete values[field.name];
+    };
+    return control(field, {
+      id: `field${where.replaceAll('/', '-')}`,
+      value: values[field.name],
+      label: label(this.#form.op, field),
+      hint: hint(this.#form.op, field),
+      type: set,
+      set: (value) => {
+        set(value);
+        this.#changed();
+      },
+    });
+  }
+
+  #list(field, values, where, found) {
+    const rows = values[field.name] ?? (field.needed ? [{}] : []);
+    const keep = () => {
+      if (rows.length) values[field.name] = rows;
+      else delete values[field.name];
+    };
+    keep();
+    const add = () => {
+      this.#opened.add(where);
+      rows.push({});
+      keep();
+      this.#changed();
+    };
+    const remove = (n) => {
+      rows.splice(n, 1);
+      keep();
+      this.#changed();
+    };
+    const own = found.filter((f) => f.where === where);
+    // Open once, it does not fold up under the fingers.
+    if (own.length || !full(rows) || found.some((f) => f.where.startsWith(`${where}/`)))
+      this.#opened.add(where);
+    return html`<details class="rows" ?open=${this.#opened.has(where)}>
+      <summary>
+        ${label(this.#form.op, field)} (${rows.filter((row) => full([row])).length})
+      </summary>
+      ${own.map(finding)}
+      ${rows.map(
+        (row, n) =>
+          html`<div class="row">
+            ${field.rows.map((f) => this.#one(f, row, `${where}/${n}`, found))}
+            <button type="button" class="quiet" @click=${() => remove(n)}>
+              ${t('bench.remove')}
+            </button>
+          </div>`,
+      )}
+      <button type="button" class="quiet" @click=${add}>${t('bench.add')}</button>
+    </details>`;
+  }
+}
+
+const full = (value) =>
+  Array.isArray(value) ? value.some((row) => Object.keys(row).length) : Boolean(value);

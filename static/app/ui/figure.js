@@ -1,0 +1,50 @@
+import { html, nothing } from 'lit-html';
+import { t, text } from '../words/catalogue.js';
+
+// How far a figure can be trusted is said by a shape and a word, never by
+// colour alone.
+const shapes = { manual: '■', measured: '◆', estimated: '≈', standard: '▲', unknown: '?' };
+
+/** Where a figure comes from, in words. */
+function origin({ standing, source, page, method, lookup }) {
+  if (standing === 'unknown') return lookup ? t(lookup) : '';
+  if (standing === 'manual')
+    return t(page ? 'standing.manual.from' : 'standing.manual.title', { source, page });
+  return t(`standing.${standing}.from`, { method: text(method ?? '@not-known') });
+}
+
+/** The bare mark of a figure's standing. */
+export const mark = ({ standing: grade = 'unknown' }) => shapes[grade];
+
+/** All marks with what they stand for. */
+export const marks = () =>
+  Object.entries(shapes)
+    .map(([grade, shape]) => `${shape} ${t(`standing.${grade}`)}`)
+    .join(', ');
+
+/** The mark of a figure's standing; opens to say where the figure comes from. */
+export function standing(figure) {
+  const { standing: grade = 'unknown', page, kept } = figure;
+  const word =
+    grade === 'manual' && page ? t('standing.manual.page', { page }) : t(`standing.${grade}`);
+  return html`<details class="standing" data-standing=${grade}>
+    <summary><span aria-hidden="true">${shapes[grade]}</span> ${word}</summary>
+    <p>${origin(figure)}${kept ? ` ${t('standing.kept', { why: kept })}` : nothing}</p>
+  </details>`;
+}
+
+/** A figure as it is read: the person's unit large, the others beside it. */
+export function value(figure) {
+  const [first, ...others] = figure.texts ?? [];
+  if (!first) return html`<span class="value unknown">${t('not-known')}</span>`;
+  return html`<span class="value">${text(first)}</span
+    >${others.map((o) => html` <span class="other">${text(o)}</span>`)}`;
+}
+
+/** A figure with its name and standing, as a row of a list. */
+export function figureRow(figure) {
+  return html`<div class="figure">
+    <dt>${t(figure.name)}</dt>
+    <dd>${value(figure)} ${standing(figure)}</dd>
+  </div>`;
+}

@@ -1,0 +1,24 @@
+import { html, nothing } from 'lit-html';
+import { hasWord, t } from '../words/catalogue.js';
+
+/** A caution, with its signal word. NOTICE is about things, the others about people. */
+export function warning({ signal, word }) {
+  const alert =
+    signal === 'NOTICE' ? nothing : html`<span class="alert" aria-hidden="true">!</span>`;
+  return html`<div class="warn" data-signal=${signal}>
+    <strong>${alert}${t(`signal.${signal}`)}</strong>
+    <p>${t(word)}</p>
+  </div>`;
+}
+
+/** What a check found: what is wrong, and what to do about it. */
+export function finding({ code, grade, values = {} }) {
+  const doing = `finding.${code}.do`;
+  return html`<p class="finding" data-grade=${grade}>
+    ${t(`finding.${code}`, values)} ${hasWord(doing) ? t(doing, values) : nothing}
+  </p>`;
+}
+
+/** Several findings; nothing when there are none. */
+export const findings = (list) =>
+  list?.length ? html`<div class="findings">${list.map(finding)}</div>` : nothing;

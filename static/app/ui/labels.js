@@ -1,0 +1,18 @@
+import { html, nothing } from 'lit-html';
+import { hasWord, t } from '../words/catalogue.js';
+
+// A label may be that of one calculation or of all that ask for the same.
+function word(op, { name }) {
+  const own = `ask.${op}.${name}`;
+  return hasWord(own) ? own : `ask.${name}`;
+}
+
+/** The label of a calculation's field. */
+export const label = (op, field) => t(word(op, field));
+
+/** An example of what it may hold, or its unit. */
+export function hint(op, field) {
+  const example = `${word(op, field)}.hint`;
+  if (hasWord(example)) return html`<small>${t('bench.like', { example: t(example) })}</small>`;
+  return field.unit ? html`<small>${t('bench.unit', { unit: field.unit })}</small>` : nothing;
+}

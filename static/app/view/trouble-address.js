@@ -1,5 +1,0 @@
-import { address } from '../router.js';
-
-/** The address of a problem, or with no id of their list, with what goes with it. */
-export const troubleAt = (id, state) =>
-  address('trouble', ...[id, JSON.stringify(state)].filter((part) => part && part !== '{}'));
