@@ -1,16 +1,16 @@
 import { html, nothing } from 'lit-html';
 import { today } from '../words/dates.js';
+import { askToNotify, canNotify, mayNotify, notify } from '../phone/notice.js';
 import * as store from '../store/store.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 
 const pause = 7 * 24 * 3600 * 1000; // ms between two notices
-const possible = () => 'Notification' in globalThis && 'serviceWorker' in navigator;
 
 /** The button that asks for notices; the browser is asked by a tap only. */
 export async function notice(app) {
   let on = Boolean(await store.setting('notice').catch(() => false));
   const change = (wanted) => async () => {
-    if (wanted && (await Notification.requestPermission()) !== 'granted') {
+    if (wanted && !(await askToNotify())) {
       app.say(t('due.notice.denied'));
       return;
     }
@@ -21,7 +21,7 @@ export async function notice(app) {
     app.redraw();
   };
   const draw = () =>
-    possible()
+    canNotify()
       ? html`<p>${t('due.notice.on')}</p>
           <p class="entry">
             <button type="button" class="quiet" @click=${change(!on)}>
@@ -35,12 +35,11 @@ export async function notice(app) {
 /** Notifies of what is due, where that was asked for, at most once a week. */
 export async function notifyDue(now = Date.now()) {
   const wanted = await store.setting('notice');
-  if (!wanted || !possible() || Notification.permission !== 'granted') return;
+  if (!wanted || !mayNotify()) return;
   if (now - wanted.told < pause) return;
   const [bike] = (await store.setting('due')) ?? [];
   if (!bike || bike.remind > today()) return;
   await loadWordsOf('due');
-  const registration = await navigator.serviceWorker.ready;
-  await registration.showNotification(t('due.notice.text', { bike: bike.name }), { tag: 'due' });
+  await notify(t('due.notice.text', { bike: bike.name }), 'due');
   await store.saveSetting('notice', { told: now });
 }
