@@ -1,0 +1,100 @@
+// Arrows point one way: which room of the page may import which, and which module
+// alone may use an ability of the phone.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { modules, namesIn, nodes, roomOf } from '../test/modules.js';
+
+// The ground, from the lowest up, each with the rooms below it that it builds on.
+const ground = {
+  site: [],
+  words: ['site'],
+  core: ['site'],
+  phone: ['site'],
+  store: ['site', 'words', 'core'],
+  ui: ['words', 'phone'],
+};
+
+// The features, each with the other features it shows something of. All stand on the ground.
+const features = {
+  backup: ['cards'],
+  bench: [],
+  bikes: [],
+  bill: [],
+  cards: ['bikes'],
+  due: [],
+  edit: ['cards'],
+  job: ['look', 'photos', 'trouble'],
+  look: [],
+  photos: [],
+  plan: ['due'],
+  record: ['backup', 'bill', 'due', 'look', 'photos', 'trouble'],
+  settings: [],
+  trouble: [],
+};
+
+const mayImport = (room) =>
+  ground[room] ?? (features[room] && [...Object.keys(ground), ...features[room]]);
+
+test('every room is in the table', () => {
+  const rooms = new Set(modules.map(({ room }) => room).filter(Boolean));
+  assert.deepEqual([...rooms].sort(), [...Object.keys(ground), ...Object.keys(features)].sort());
+});
+
+test('a room imports only what is below it', () => {
+  for (const { path, room, imports } of modules) {
+    if (!room) continue; // the frame holds everything together
+    for (const other of imports) {
+      const there = roomOf(other);
+      assert.ok(there === room || mayImport(room).includes(there), `${path} imports ${other}`);
+    }
+  }
+});
+
+test('what the table allows is made use of', () => {
+  for (const [room, others] of Object.entries({ ...ground, ...features })) {
+    const own = modules.filter((module) => module.room === room);
+    const used = own.flatMap(({ imports }) => imports.map(roomOf));
+    for (const other of others)
+      assert.ok(used.includes(other), `${room} may import ${other} and doesn't`);
+  }
+});
+
+test('features point in no circle', () => {
+  const reached = (room, seen = []) => {
+    assert.ok(!seen.includes(room), `a circle: ${[...seen, room].join(' -> ')}`);
+    features[room].forEach((other) => reached(other, [...seen, room]));
+  };
+  Object.keys(features).forEach((room) => reached(room));
+});
+
+// The names by which a browser gives its abilities, and who alone uses each.
+const abilities = {
+  indexedDB: ['store/whole.js'], // to delete the whole; idb opens it
+  BroadcastChannel: ['store/windows.js'],
+  Worker: ['core/start.js'],
+  serviceWorker: ['phone/notice.js', 'phone/offline.js'],
+  Notification: ['phone/notice.js'],
+  AudioContext: ['phone/bell.js'],
+  vibrate: ['phone/bell.js'],
+  speechSynthesis: ['phone/voice.js'],
+  SpeechRecognition: ['phone/ear.js'],
+  wakeLock: ['phone/lock.js'],
+  canShare: ['phone/share.js'],
+  trustedTypes: ['site/trusted.js'],
+  getUserMedia: ['cards/qr/scan.js'],
+};
+
+test('an ability of the phone has one owner', () => {
+  for (const [name, owners] of Object.entries(abilities)) {
+    const users = modules.filter(({ ast }) => namesIn(ast).has(name));
+    assert.deepEqual(users.map(({ path }) => path).sort(), owners, name);
+  }
+});
+
+test('only the store opens its database', () => {
+  const opens = ({ ast }) => nodes(ast, 'ImportDeclaration').some((n) => n.source.value === 'idb');
+  assert.deepEqual(
+    modules.filter(opens).map(({ path }) => path),
+    ['store/database.js'],
+  );
+});
