@@ -1,6 +1,8 @@
 package job
 
 import (
+	"strings"
+
 	"tidysump/internal/card"
 	"tidysump/internal/fill"
 	"tidysump/internal/finding"
@@ -23,6 +25,7 @@ func (r *replayer) levelRead(e placed, ask *plan.Ask, read *Read) bool {
 		return false
 	}
 	read.Texts = share.Show(r.print.System)
+	read.Share, _, _ = strings.Cut(read.Texts[0], " ")
 	r.levelIs(e, read, string(fill.LevelAt(share.Base)))
 	r.share[e.Of] = &share.Base
 	if r.plan.Step(e.Step).Finds {
@@ -36,6 +39,7 @@ func (r *replayer) levelRead(e placed, ask *plan.Ask, read *Read) bool {
 func (r *replayer) levelIs(e placed, read *Read, word string) {
 	r.level[e.Of] = word
 	r.share[e.Of] = nil
+	read.Choice = word
 	read.Texts = append(read.Texts, "@level."+word)
 	if word == string(fill.Above) {
 		r.fault(e, "level-above", "/value", finding.Doubt, "of", read.Name)
@@ -46,7 +50,7 @@ func (r *replayer) levelIs(e placed, read *Read, word string) {
 func (r *replayer) leakRead(e placed, ask *plan.Ask, read *Read) bool {
 	for _, word := range ask.Choice {
 		if word == e.Value {
-			read.Texts = []string{"@leak." + word}
+			read.Choice, read.Texts = word, []string{"@leak." + word}
 			if r.plan.Step(e.Step).After {
 				r.leak = word
 			}

@@ -23,6 +23,8 @@ type Looked struct {
 	// Compared is what the last job on this bike saw at the same step, and how
 	// this differs: one finding, or none where it didn't look.
 	Compared []finding.Finding
+	// MayDeny: it comes out as more than the last time, which the person may deny.
+	MayDeny bool
 
 	sign    debris.Sign
 	verdict debris.Verdict
@@ -39,6 +41,7 @@ func (l *Looked) Members(m *wire.Members) {
 	wire.Findings(m, "reasons", &l.Reasons)
 	wire.Texts(m, "next", &l.Next)
 	wire.Findings(m, "compared", &l.Compared)
+	m.Bool("mayDeny", &l.MayDeny)
 }
 
 // saw takes in what was seen, in place of what was seen at the same step
@@ -78,9 +81,8 @@ func (r *replayer) judge() {
 		l := &r.state.Looks[i]
 		sign := l.sign
 		sign.Noise, sign.Lamp = noise, lamp
-		if r.compare(l) == debris.More && l.Signs["more"] != debris.No {
-			sign.More = true
-		}
+		l.MayDeny = r.compare(l) == debris.More
+		sign.More = sign.More || l.MayDeny && l.Signs["more"] != debris.No
 		l.judge(&sign)
 		worst = max(worst, l.verdict)
 		unsaid = unsaid || l.verdict == debris.Unsaid

@@ -155,6 +155,9 @@ func TestLook_Compared(t *testing.T) {
 		if s.Verdict != c.verdict || code != c.code {
 			t.Errorf("%s: %s %q, want %s %q", c.what, s.Verdict, code, c.verdict, c.code)
 		}
+		if may := s.Looks[0].MayDeny; may != (c.code == "look-more") {
+			t.Errorf("%s: may be denied %v", c.what, may)
+		}
 	}
 }
 

@@ -14,6 +14,24 @@ const (
 	Bill     = "bill"
 )
 
+// billed takes an estimate or a bill in, in place of one written before. A job cost
+// what its bill says, and what its estimate says as long as there is no bill.
+func (r *replayer) billed(e placed) {
+	kept := r.state.Papers[:0]
+	for _, p := range r.state.Papers {
+		if p.What != e.What {
+			kept = append(kept, p)
+		}
+	}
+	r.state.Papers = append(kept, e.Event)
+	r.state.Costs = ""
+	for _, p := range r.state.Papers {
+		if p.What == Bill || r.state.Costs == "" {
+			r.state.Costs = p.ID
+		}
+	}
+}
+
 // BillLines lists what a job is charged for: the parts laid out, of each oil what
 // was poured, or what is due as long as nothing was; the work and the waste. The
 // value "line" is the kind of line, "count" how much of it, empty when that is

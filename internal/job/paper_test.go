@@ -13,9 +13,9 @@ func paper(id, second, what, text string) job.Event {
 	return job.Event{ID: id, Time: "2026-11-25T10:00:" + second + ".000Z", Kind: job.Billed, What: what, Text: text}
 }
 
-// Estimates and bills stand in the order of their times, whatever order they come
-// in: the last of each counts. An undone one never was, and none is what an undo
-// at the bench would take back.
+// Of estimates and bills the last of each counts, by their times and not by the
+// order they come in. An undone one never was, and none is what an undo at the bench
+// would take back.
 func TestReplay_Papers(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
 	events := []job.Event{
@@ -35,7 +35,7 @@ func TestReplay_Papers(t *testing.T) {
 	for _, p := range s.Papers {
 		texts = append(texts, p.Text)
 	}
-	if want := []string{"first", "second", "bill"}; !slices.Equal(texts, want) {
+	if want := []string{"second", "bill"}; !slices.Equal(texts, want) {
 		t.Errorf("papers %q, want %q", texts, want)
 	}
 	if s.LastID != "e" {
@@ -43,5 +43,29 @@ func TestReplay_Papers(t *testing.T) {
 	}
 	if len(s.Findings) != 1 || s.Findings[0].Code != "unknown-word" {
 		t.Errorf("findings %+v", s.Findings)
+	}
+}
+
+// A job cost what its bill says, whenever that was written, else what its estimate
+// says.
+func TestReplay_Costs(t *testing.T) {
+	c := plantest.Sample(t, "tessaly-corda-650")
+	estimate, bill, later := paper("a", "10", job.Estimate, ""), paper("b", "20", job.Bill, ""), paper("c", "30", job.Estimate, "")
+	undo := job.Event{ID: "u", Time: "2026-11-25T10:00:40.000Z", Kind: job.Undo, Of: "b"}
+	for _, f := range []struct {
+		name   string
+		events []job.Event
+		want   string
+	}{
+		{"nothing written", nil, ""},
+		{"an estimate", []job.Event{estimate}, "a"},
+		{"a bill", []job.Event{estimate, bill}, "b"},
+		{"an estimate after the bill", []job.Event{estimate, bill, later}, "b"},
+		{"the bill taken back", []job.Event{estimate, bill, undo}, "a"},
+		{"and estimated anew", []job.Event{estimate, bill, undo, later}, "c"},
+	} {
+		if s, _ := replayed(c, plan.Bench{}, f.events); s.Costs != f.want {
+			t.Errorf("%s: the costs are those of %q, want %q", f.name, s.Costs, f.want)
+		}
 	}
 }

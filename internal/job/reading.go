@@ -49,6 +49,12 @@ func (r *replayer) reading(e placed) bool {
 	if !take(e, ask, &read) {
 		return false
 	}
+	for i := range r.state.Readings {
+		if other := &r.state.Readings[i]; other.What == read.What && other.Of == read.Of {
+			other.Stands = false
+		}
+	}
+	read.Stands = true
 	r.state.Readings = append(r.state.Readings, read)
 	return true
 }
@@ -168,6 +174,15 @@ func (r *replayer) balance() {
 		if known && sum < due.Base {
 			b.Left = r.print.Litres(due.Base - sum)
 		}
+		switch {
+		case !poured:
+		case !known:
+			b.Pouring = "job.poured"
+		case len(b.Left) > 0:
+			b.Pouring = "job.poured.left"
+		default:
+			b.Pouring = "job.poured.all"
+		}
 		r.amend(c, &b)
 		if r.last != nil {
 			if u, ok := UseBetween(r.last, &r.trace, c.ID, r.print); ok {
@@ -180,16 +195,4 @@ func (r *replayer) balance() {
 		}
 		r.state.Oils = append(r.state.Oils, b)
 	}
-}
-
-// dueAgain adds the card's interval to the odometer reading.
-func (r *replayer) dueAgain() {
-	distance := r.plan.Interval().Distance
-	interval, ok := distance.Amount()
-	if !ok || r.state.Odometer == 0 {
-		return
-	}
-	s := r.print.Card("due-again", distance, "interval")
-	s.Texts = r.print.Kilometres(r.state.Odometer+interval.Base, 7)
-	r.state.DueAgain = &s
 }

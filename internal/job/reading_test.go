@@ -3,6 +3,7 @@ package job_test
 import (
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"tidysump/internal/card"
@@ -148,5 +149,36 @@ func TestReplay_Verdict(t *testing.T) {
 	s, _ := replayed(c, plan.Bench{}, []job.Event{read("pour-unknown-engine", "poured", "engine", "2.5")})
 	if got := s.Oils[0].Verdict; got != "poured.no-figure" {
 		t.Errorf("without a figure: %s", got)
+	}
+}
+
+// Of readings of one thing the last stands, at whatever step it was taken; one that
+// was taken back gives way to the one before.
+func TestReplay_ReadingsThatStand(t *testing.T) {
+	c := plantest.Sample(t, bike)
+	events := series(
+		read("level-found-engine", plan.AskLevel, "engine", "low"),
+		read("top-up-engine", plan.AskLevel, "engine", "40 %"),
+		read("tighten-drain", plan.AskTorque, "drain", "24 N·m"),
+		read("tighten-drain", plan.AskTorque, "drain", "25 N·m"),
+		read("leak-look", plan.AskLeak, "", "dry"),
+	)
+	standing := func(events []job.Event) string {
+		s, _ := replayed(c, plan.Bench{}, events)
+		var list []string
+		for _, r := range s.Readings {
+			if r.Stands {
+				list = append(list, r.Texts[0]+" "+r.Choice+" "+r.Share)
+			}
+		}
+		return strings.Join(list, ", ")
+	}
+	if got, want := standing(events), "40 % middle 40, 25 N·m  , @leak.dry dry "; got != want {
+		t.Errorf("standing: %q, want %q", got, want)
+	}
+	undone := append(events, job.Event{ID: "u", Time: "2026-11-25T13:00:00.000Z", Kind: job.Undo, Of: "e1"},
+		job.Event{ID: "v", Time: "2026-11-25T13:00:01.000Z", Kind: job.Undo, Of: "e3"})
+	if got, want := standing(undone), "@level.low low , 24 N·m  , @leak.dry dry "; got != want {
+		t.Errorf("two taken back: %q, want %q", got, want)
 	}
 }

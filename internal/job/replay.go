@@ -38,6 +38,8 @@ func Replay(p *plan.Plan, events []Event, last *Trace) *State {
 	r.judge()
 	r.balance()
 	r.dueAgain()
+	r.helps()
+	r.summarize()
 	return r.state
 }
 
@@ -151,7 +153,7 @@ func (r *replayer) apply(e placed) {
 			return
 		}
 	case Billed:
-		r.state.Papers = append(r.state.Papers, e.Event)
+		r.billed(e)
 		return // an undo at the bench takes back work, not paper
 	}
 	r.state.LastID = e.ID
@@ -174,7 +176,8 @@ func (r *replayer) finish(e placed) {
 	}
 }
 
-// progress counts the steps done and finds the next one.
+// progress counts the steps done, finds those that have their turn, and says how far
+// the job has come.
 func (r *replayer) progress() {
 	counts := map[plan.Stage]*StageCount{}
 	for _, s := range plan.Stages {
@@ -187,8 +190,8 @@ func (r *replayer) progress() {
 		case r.done[s.ID]:
 			counts[s.Stage].Done++
 			r.state.Done = append(r.state.Done, s.ID)
-		case r.state.Next == "" && (!s.After || r.state.Finished != ""):
-			r.state.Next = s.ID
+		case !s.After || r.state.Finished != "":
+			r.state.Open = append(r.state.Open, s.ID)
 		}
 		if s.Must && !r.done[s.ID] {
 			r.state.Missing = append(r.state.Missing, s.ID)
@@ -197,7 +200,13 @@ func (r *replayer) progress() {
 	for _, s := range plan.Stages {
 		r.state.Stages = append(r.state.Stages, *counts[s])
 	}
-	if r.state.Finished != "" {
-		r.state.Waiting, r.state.Closed = r.looked == "", r.looked
+	r.state.Next = first(r.state.Open)
+	switch {
+	case r.state.Finished == "":
+		r.state.Phase = PhaseOpen
+	case r.looked == "":
+		r.state.Phase, r.state.Waiting = PhaseWaiting, true
+	default:
+		r.state.Phase, r.state.Closed = PhaseClosed, r.looked
 	}
 }

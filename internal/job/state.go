@@ -7,11 +7,26 @@ import (
 	"tidysump/internal/wire"
 )
 
+// Phase is how far a job has come.
+type Phase string
+
+// The phases.
+const (
+	PhaseOpen    Phase = "open"    // the work is under way
+	PhaseWaiting Phase = "waiting" // finished; the second look after the first ride is to come
+	PhaseClosed  Phase = "closed"  // the second look has closed it
+)
+
+// Phases lists the phases in order.
+var Phases = []Phase{PhaseOpen, PhaseWaiting, PhaseClosed}
+
 // State is where a job stands: a replay of its events over its plan.
 type State struct {
+	Phase Phase
 	// Next is the id of the first step not done; empty when all are done.
 	Next     string
 	Done     []string // ids of the steps done, in the order of the plan
+	Open     []string // ids of the steps not done that have their turn: what comes after the job only once it is finished
 	Steps    int      // how many steps the plan has
 	Stages   []StageCount
 	Oils     []Balance
@@ -28,8 +43,12 @@ type State struct {
 	// Timers are those that count, or have rung and were not answered.
 	Timers   []Timer
 	DueAgain *shown.Figure // odometer reading at which the oil is due again
-	Papers   []Event       // that wrote estimates and bills; the last of each counts
-	parts    []plan.Item   // of the plan, for BillLines
+	Change   NextChange
+	Papers   []Event    // that wrote estimates and bills: the last of each
+	Costs    string     // id of the one of them that says what the job cost; empty when there is none
+	Helps    []StepHelp // what the job knows of a calculation beyond what its step gives
+	Summary  Summary
+	parts    []plan.Item // of the plan, for BillLines
 	// LastID is the id of the last event that still counts: what an undo
 	// would cancel.
 	LastID   string
@@ -48,8 +67,10 @@ type State struct {
 
 // Members names the state's members.
 func (s *State) Members(m *wire.Members) {
+	wire.Text(m, "phase", &s.Phase)
 	m.String("next", &s.Next)
 	wire.Texts(m, "done", &s.Done)
+	wire.Texts(m, "open", &s.Open)
 	m.Int("steps", &s.Steps)
 	wire.List(m, "stages", &s.Stages)
 	wire.List(m, "oils", &s.Oils)
@@ -63,7 +84,10 @@ func (s *State) Members(m *wire.Members) {
 	m.String("closed", &s.Closed)
 	wire.List(m, "timers", &s.Timers)
 	wire.Optional(m, "dueAgain", &s.DueAgain)
+	m.Object("change", &s.Change)
 	wire.List(m, "papers", &s.Papers)
+	m.String("costs", &s.Costs)
+	wire.List(m, "helps", &s.Helps)
 	m.String("lastID", &s.LastID)
 	m.Float("odometer", &s.Odometer)
 	wire.List(m, "looks", &s.Looks)
@@ -72,6 +96,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.Texts(m, "warnAt", &s.WarnAt)
 	wire.Findings(m, "findings", &s.Findings)
 	wire.List(m, "problems", &s.Problems)
+	m.Object("summary", &s.Summary)
 }
 
 // StageCount is how far a stage has got.
@@ -99,6 +124,7 @@ type Balance struct {
 	Verdict string   // word id: what the poured volume means
 	Caught  string   // word id: what the drained volume means
 	Left    []string // what is still to be poured of what is due; empty when nothing or not known
+	Pouring string   // word id: how far the pouring has come; empty before it has begun
 	Amend   string   // word id: what to do about a level read between the marks
 	Change  []string // how much to pour or take out for it
 	// Since is what was used since the last job on the same bike; nil where that
@@ -118,6 +144,7 @@ func (b *Balance) Members(m *wire.Members) {
 	m.String("verdict", &b.Verdict)
 	m.String("caught", &b.Caught)
 	wire.Texts(m, "left", &b.Left)
+	m.String("pouring", &b.Pouring)
 	m.String("amend", &b.Amend)
 	wire.Texts(m, "change", &b.Change)
 	wire.Optional(m, "since", &b.Since)
@@ -135,6 +162,11 @@ type Read struct {
 	Name  string   // word id of the circuit's role, or the fastener's place
 	Texts []string // in the person's units, or a word id after "@"
 	Card  []string // the card's figure beside it, where there is one
+	// Choice is the answer that was chosen, or that a level in percent comes to;
+	// Share is that level.
+	Choice, Share string
+	// Stands: nothing later says otherwise about the same thing.
+	Stands bool
 }
 
 // Members names the members of a reading.
@@ -147,6 +179,9 @@ func (r *Read) Members(m *wire.Members) {
 	m.String("name", &r.Name)
 	wire.Texts(m, "texts", &r.Texts)
 	wire.Texts(m, "card", &r.Card)
+	m.String("choice", &r.Choice)
+	m.String("share", &r.Share)
+	m.Bool("stands", &r.Stands)
 }
 
 // Remark is a note that counts.
