@@ -23,6 +23,7 @@ type member struct {
 	text    string
 	number  float64
 	whole   int // of money: minor units
+	yes     bool
 	texts   []string
 	points  []float64
 	figures []shown.Figure
@@ -36,6 +37,7 @@ func (a *Answer) Members(m *wire.Members) {
 		m.String(e.name, &e.text)
 		m.Float(e.name, &e.number)
 		m.Int(e.name, &e.whole)
+		m.Bool(e.name, &e.yes)
 		wire.Texts(m, e.name, &e.texts)
 		m.Floats(e.name, e.points)
 		wire.List(m, e.name, &e.figures)

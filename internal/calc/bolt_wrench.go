@@ -53,6 +53,17 @@ func wrench(f *Form, a *Answer) {
 	a.put("take").text = take
 }
 
+// scale gives the wrench's scale as a picture, in shares of it: from where on it may
+// be used, and where the mark to set stands, unless that is off the scale.
+func (a *Answer) scale(w *bolt.Wrench, setting float64, unit *quantity.Unit) {
+	usable := max(w.Low, w.Fifth())
+	a.number("usable", significant(usable/unit.Scale, 6))
+	a.number("usableAt", round(usable/w.High, 1e4))
+	if setting <= w.High {
+		a.number("markAt", round(setting/w.High, 1e4))
+	}
+}
+
 // wrench fits one wrench to the torque in N·m. It gives the end of its scale in
 // N·m, and 0 where it can't be set.
 func (a *Answer) wrench(f *Form, torque float64, adapter bolt.Adapter) float64 {
@@ -69,6 +80,7 @@ func (a *Answer) wrench(f *Form, torque float64, adapter bolt.Adapter) float64 {
 	a.number("high", significant(w.High/unit.Scale, 6))
 	a.number("step", significant(step/unit.Scale, 6))
 	a.number("mark", significant(setting/unit.Scale, 6))
+	a.scale(&w, setting, unit)
 	if fit != bolt.Sets {
 		return 0
 	}

@@ -49,6 +49,7 @@ func bottles(f *Form, a *Answer) {
 		pours[n].pour(p, rows[p.Bottle].of("id").text, shelf[p.Bottle].Opened)
 	}
 	a.put("pours").rows = pours
+	a.put("shelf").rows = shelfAfter(rows, &c, pours)
 
 	left, missing := float64(c.Left)/1000, float64(c.Missing)/1000
 	a.number("opened", float64(c.New))
@@ -97,6 +98,28 @@ func (a *Answer) pour(p *fill.Pour, id string, opened bool) {
 	a.put("pourTexts").texts = a.between(pour, pour, "mL", 4)
 	a.number("left", left)
 	a.put("leftTexts").texts = a.between(left, left, "mL", 4)
+}
+
+// shelfAfter is the shelf once all that was poured, each bottle as a person would
+// type it: what was poured from is opened, and what is left in it is known.
+func shelfAfter(rows []Form, c *fill.Choice, pours []Answer) []Answer {
+	shelf := make([]Answer, len(rows))
+	for n := range rows {
+		for i := range rows[n].fields {
+			name, g := rows[n].fields[i].name, &rows[n].given[i]
+			if rows[n].fields[i].kind == aYes {
+				shelf[n].put(name).yes = g.number > 0
+			} else {
+				shelf[n].put(name).text = g.text
+			}
+		}
+	}
+	for n := range c.Pours {
+		bottle := &shelf[c.Pours[n].Bottle]
+		bottle.put("opened").yes = true
+		bottle.put("left").text = pours[n].put("leftTexts").texts[0]
+	}
+	return shelf
 }
 
 // cost adds up the prices of the bottles to be opened. One without a price

@@ -28,6 +28,7 @@ type boltAnswer struct {
 	Wrenches             []struct {
 		ID, Verdict, Unit, Setting   string
 		Low, High, Fifth, Mark, Step float64
+		Usable, UsableAt, MarkAt     float64
 		Gets                         []boltFigure
 	}
 	Notes, Findings []boltNote // Findings when refused
@@ -231,6 +232,27 @@ func TestWrench(t *testing.T) {
 	}
 	if w := a.Wrenches[2]; w.Verdict != "wrench.above-scale" || w.Setting != "" || len(w.Gets) > 0 {
 		t.Errorf("%+v", w)
+	}
+}
+
+// What may be used of a scale, and where the mark stands on it: a fifth of the scale
+// or where it begins, whichever is more; no mark beyond the end.
+func TestWrench_Scale(t *testing.T) {
+	a, _ := runBolt(t, "wrench", `{"torque":"25 N·m","wrenches":[{"low":"20 N·m","high":"100 N·m"},{"low":"40 N·m","high":"160 N·m"},
+		{"high":"200 N·m"},{"high":"20 N·m"},{"low":"5 lbf·ft","high":"80 lbf·ft"}]}`)
+	for n, want := range []struct{ usable, usableAt, markAt float64 }{
+		{20, 0.2, 0.25},
+		{40, 0.25, 0.1563}, // 25/160
+		{40, 0.2, 0.125},   // below a fifth, and drawn there all the same
+		{4, 0.2, 0},
+		{16, 0.2, 0.2305}, // 25 N·m = 18.439 lbf·ft
+	} {
+		if w := a.Wrenches[n]; w.Usable != want.usable || w.UsableAt != want.usableAt || w.MarkAt != want.markAt {
+			t.Errorf("wrench %d: %+v, want %+v", n, w, want)
+		}
+	}
+	if a, _ := runBolt(t, "wrench", `{"torque":"25 N·m","adapter":"50 mm","wrenches":[{"high":"60 N·m"}]}`); a.Wrenches[0].MarkAt != 0 {
+		t.Errorf("no setting is known, and the mark is drawn at %v", a.Wrenches[0].MarkAt)
 	}
 }
 

@@ -1,8 +1,10 @@
 package core_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
+	"reflect"
 	"strconv"
 	"strings"
 	"testing"
@@ -50,6 +52,32 @@ func TestBottles(t *testing.T) {
 	must(t, "bottles", []byte(`{"need":"1 L"}`), &a)
 	if a.Verdict != "shelf.lacks" || a.Missing != 1 || len(a.Pours) != 0 {
 		t.Errorf("an empty shelf: %+v", a)
+	}
+}
+
+// What was poured from is opened and holds what is left; all else stays as it was
+// typed, in its place.
+func TestBottles_ShelfAfter(t *testing.T) {
+	var a struct{ Shelf []map[string]any }
+	must(t, "bottles", []byte(`{"need":"2.6 L","bottles":[{"id":"a","size":"1 L","price":"12.50"},{"id":"b","size":"4 L","left":"0,7 L","opened":true},{"size":"2 L","price":"25,5"},{"size":"1 l","opened":true,"left":"0 L"}]}`), &a)
+	want := []map[string]any{
+		{"id": "a", "size": "1 L", "price": "12.50"},
+		{"id": "b", "size": "4 L", "left": "0 mL", "opened": true},
+		{"size": "2 L", "price": "25,5", "left": "100 mL", "opened": true},
+		{"size": "1 l", "left": "0 L", "opened": true},
+	}
+	if !reflect.DeepEqual(a.Shelf, want) {
+		t.Errorf("got %v,\nwant %v", a.Shelf, want)
+	}
+	// The shelf that is left can be asked again: it holds 0.1 L and a new litre.
+	rest, err := json.Marshal(a.Shelf)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var again pouredOut
+	must(t, "bottles", []byte(`{"need":"1.2 L","bottles":`+string(rest)+`}`), &again)
+	if again.Verdict != "shelf.lacks" || again.Missing != 0.1 || len(again.Pours) != 2 || again.Pours[0].Pour != 0.1 {
+		t.Errorf("%+v", again)
 	}
 }
 
