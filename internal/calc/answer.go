@@ -17,12 +17,34 @@ type Answer struct {
 	notes   []finding.Finding
 }
 
-// member is a named part of an answer; it holds one of these.
+// content is what kind of thing a member of an answer holds.
+type content int
+
+const (
+	holdsWord    content = iota // a word id, or a text
+	holdsNumber                 // a bare number, for a program or a picture
+	holdsMoney                  // in minor units
+	holdsYes                    // true or false
+	holdsTexts                  // several texts
+	holdsPoints                 // numbers of a curve or an axis
+	holdsFigures                // shown figures
+	holdsRows                   // answers with members of their own
+)
+
+// part is a member that an answer may have; rows are what each of its rows may.
+type part struct {
+	name string
+	content
+	rows []part
+}
+
+// member is a member that an answer has; it holds what its content says.
 type member struct {
-	name    string
+	name string
+	content
 	text    string
 	number  float64
-	whole   int // of money: minor units
+	whole   int
 	yes     bool
 	texts   []string
 	points  []float64
@@ -30,38 +52,73 @@ type member struct {
 	rows    []Answer
 }
 
+// emptyAnswer has every member that an answer may have, and nothing in them: it
+// lists them.
+func emptyAnswer(parts []part) *Answer {
+	a := &Answer{}
+	for _, p := range parts {
+		a.members = append(a.members, member{name: p.name, content: p.content, rows: []Answer{*emptyAnswer(p.rows)}})
+	}
+	return a
+}
+
 // Members names the answer's members.
 func (a *Answer) Members(m *wire.Members) {
 	for n := range a.members {
 		e := &a.members[n]
-		m.String(e.name, &e.text)
-		m.Float(e.name, &e.number)
-		m.Int(e.name, &e.whole)
-		m.Bool(e.name, &e.yes)
-		wire.Texts(m, e.name, &e.texts)
-		m.Floats(e.name, e.points)
-		wire.List(m, e.name, &e.figures)
-		wire.List(m, e.name, &e.rows)
+		switch e.content {
+		case holdsWord:
+			m.String(e.name, &e.text)
+		case holdsNumber:
+			m.Float(e.name, &e.number)
+		case holdsMoney:
+			m.Int(e.name, &e.whole)
+		case holdsYes:
+			m.Bool(e.name, &e.yes)
+		case holdsTexts:
+			wire.Texts(m, e.name, &e.texts)
+		case holdsPoints:
+			m.Floats(e.name, e.points)
+		case holdsFigures:
+			wire.List(m, e.name, &e.figures)
+		case holdsRows:
+			wire.List(m, e.name, &e.rows)
+		}
 	}
 	wire.Findings(m, "notes", &a.notes)
 }
 
 // put gives the member of that name, and adds it if there is none yet.
-func (a *Answer) put(name string) *member {
+func (a *Answer) put(name string, c content) *member {
 	for n := range a.members {
 		if a.members[n].name == name {
 			return &a.members[n]
 		}
 	}
-	a.members = append(a.members, member{name: name})
+	a.members = append(a.members, member{name: name, content: c})
 	return &a.members[len(a.members)-1]
 }
 
 // word puts a word id, or a text; verdict is the one that says what comes of it all.
-func (a *Answer) word(name, id string) { a.put(name).text = id }
+func (a *Answer) word(name, id string) { a.put(name, holdsWord).text = id }
 
 // number puts a bare number, for a program or a picture.
-func (a *Answer) number(name string, v float64) { a.put(name).number = v }
+func (a *Answer) number(name string, v float64) { a.put(name, holdsNumber).number = v }
+
+// whole puts an amount of money, in minor units.
+func (a *Answer) whole(name string, amount int) { a.put(name, holdsMoney).whole = amount }
+
+// yes puts true or false.
+func (a *Answer) yes(name string, v bool) { a.put(name, holdsYes).yes = v }
+
+// list puts texts.
+func (a *Answer) list(name string, texts []string) { a.put(name, holdsTexts).texts = texts }
+
+// points puts the numbers of a curve or an axis.
+func (a *Answer) points(name string, list []float64) { a.put(name, holdsPoints).points = list }
+
+// rows puts answers with members of their own.
+func (a *Answer) rows(name string, list []Answer) { a.put(name, holdsRows).rows = list }
 
 // method is how an estimate was made: a word id without "method.".
 type method string
@@ -69,14 +126,14 @@ type method string
 // estimate adds an estimate to a list of figures, and gives it for what is to be
 // changed in it.
 func (a *Answer) estimate(list, name string, by method, texts ...string) *shown.Figure {
-	m := a.put(list)
+	m := a.put(list, holdsFigures)
 	m.figures = append(m.figures, shown.Estimate(name, string(by), texts...))
 	return &m.figures[len(m.figures)-1]
 }
 
 // unknown adds a figure that can't be had; lookup.<name> says where to look.
 func (a *Answer) unknown(list, name string) {
-	m := a.put(list)
+	m := a.put(list, holdsFigures)
 	m.figures = append(m.figures, shown.Unknown(name, name))
 }
 
@@ -95,12 +152,12 @@ func (a *Answer) between(low, high float64, unit string, digits int) []string {
 // axis puts what stands along an axis of the picture, "x" or "y": places in the
 // unit's base, and their texts.
 func (a *Answer) axis(name, unit string, digits int, places ...float64) {
-	a.put(name + "Ticks").points = places
+	a.points(name+"Ticks", places)
 	texts := make([]string, len(places))
 	for n, v := range places {
 		texts[n] = a.between(v, v, unit, digits)[0]
 	}
-	a.put(name + "Texts").texts = texts
+	a.list(name+"Texts", texts)
 }
 
 // plain prints a range that has the same unit, or none, in every system.

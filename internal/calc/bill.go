@@ -11,7 +11,7 @@ import (
 
 // billing is made like a calculation and stands at no bench: who doesn't charge
 // doesn't meet it.
-var billing = Calculation{"bill", billFields[:], workBill}
+var billing = Calculation{"bill", billFields[:], workBill, billParts}
 
 // perLine: tax is rounded for each line.
 const perLine = "line"
@@ -69,7 +69,7 @@ func workBill(f *Form, a *Answer) {
 		r.whole("discount", l.Cut)
 		r.whole("amount", l.Amount)
 	}
-	a.put("lines").rows = lines
+	a.rows("lines", lines)
 	taxes := make([]Answer, len(b.Taxes))
 	for n := range taxes {
 		t := &b.Taxes[n]
@@ -77,7 +77,7 @@ func workBill(f *Form, a *Answer) {
 		taxes[n].whole("base", t.Base)
 		taxes[n].whole("tax", t.Tax)
 	}
-	a.put("taxes").rows = taxes
+	a.rows("taxes", taxes)
 	if f.has("estimate") {
 		f.compare(a, b.Total)
 	}
@@ -103,9 +103,6 @@ func (f *Form) compare(a *Answer, total int) {
 		f.say(finding.Doubt, "over-estimate", "estimate", "share", thousandths(share))
 	}
 }
-
-// whole puts an amount of money, in minor units.
-func (a *Answer) whole(name string, amount int) { a.put(name).whole = amount }
 
 // thousandths writes a count or a share as a number.
 func thousandths(n int) string { return quantity.Number(float64(n)/quote.One, 7) }

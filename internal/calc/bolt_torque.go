@@ -70,9 +70,9 @@ func torqueCheck(f *Form, a *Answer) {
 	var g bolt.Judgement
 	g.Judge(j, torque.number, torque.unit.Scale, f.system)
 	a.word("verdict", "torque."+string(g.Verdict))
-	a.put("texts").texts = bolt.Texts(torque.number, f.system)
+	a.list("texts", bolt.Texts(torque.number, f.system))
 	a.number("base", torque.number)
-	a.put("meant").text = g.Meant
+	a.word("meant", g.Meant)
 	a.joint(j, &g.Figures)
 	*f.list = append(*f.list, g.Reasons...)
 }

@@ -44,13 +44,13 @@ func wrench(f *Form, a *Answer) {
 			id = strconv.Itoa(n + 1)
 		}
 		set[n].system = f.system
-		set[n].put("id").text = id
+		set[n].word("id", id)
 		if end := set[n].wrench(w, torque, adapter); end > 0 && end <= least {
 			take, least = id, end
 		}
 	}
-	a.put("wrenches").rows = set
-	a.put("take").text = take
+	a.rows("wrenches", set)
+	a.word("take", take)
 }
 
 // scale gives the wrench's scale as a picture, in shares of it: from where on it may
@@ -74,7 +74,7 @@ func (a *Answer) wrench(f *Form, torque float64, adapter bolt.Adapter) float64 {
 	unit := f.of("high").unit
 	setting, fit := w.Set(&adapter, torque, step)
 	a.word("verdict", "wrench."+string(fit))
-	a.put("unit").text = unit.ID
+	a.word("unit", unit.ID)
 	a.number("low", significant(w.Low/unit.Scale, 6))
 	a.number("fifth", significant(w.Fifth()/unit.Scale, 6))
 	a.number("high", significant(w.High/unit.Scale, 6))
@@ -84,7 +84,7 @@ func (a *Answer) wrench(f *Form, torque float64, adapter bolt.Adapter) float64 {
 	if fit != bolt.Sets {
 		return 0
 	}
-	a.put("setting").text = quantity.Number(setting/unit.Scale, 4) + " " + unit.ID
+	a.word("setting", quantity.Number(setting/unit.Scale, 4)+" "+unit.ID)
 	got := w.Within(adapter.Applied(setting))
 	a.ranged(a.estimate("gets", "wrench-gets", "wrench-deviation", got.Torques(a.system)...), &got)
 	return w.High

@@ -18,25 +18,26 @@ type Calculation struct {
 	Op     string // name of its operation
 	fields []field
 	work   func(f *Form, a *Answer)
+	parts  []part // that its answer may have
 }
 
 // benches are the calculations in the order in which the page lists them.
 var benches = [...]Calculation{
-	{"oil-suits", oilSuitsFields, oilSuits},
-	{"bottles", bottlesFields[:], bottles},
-	{"cool", coolFields[:], cool},
-	{"run-out", runOutFields[:], runOut},
-	{"debris", debrisFields, judgeDebris},
-	{"torque-check", torqueFields[:], torqueCheck},
-	{"torque-guess", guessFields[:], torqueGuess},
-	{"wrench", wrenchFields[:], wrench},
-	{"turn", turnFields[:], turn},
-	{"first-fill", firstFields[:], firstFill},
-	{"level", levelFields[:], level},
-	{"oil-curve", oilCurveFields, oilCurve},
-	{"oil-mix", oilMixFields, oilMix},
-	{"oil-volume", oilVolumeFields, oilVolume},
-	{"convert", convertFields, convert},
+	{"oil-suits", oilSuitsFields, oilSuits, oilSuitsParts},
+	{"bottles", bottlesFields[:], bottles, bottlesParts},
+	{"cool", coolFields[:], cool, coolParts},
+	{"run-out", runOutFields[:], runOut, runOutParts},
+	{"debris", debrisFields, judgeDebris, debrisParts},
+	{"torque-check", torqueFields[:], torqueCheck, torqueParts},
+	{"torque-guess", guessFields[:], torqueGuess, guessParts},
+	{"wrench", wrenchFields[:], wrench, wrenchParts},
+	{"turn", turnFields[:], turn, turnParts},
+	{"first-fill", firstFields[:], firstFill, firstParts},
+	{"level", levelFields[:], level, levelParts},
+	{"oil-curve", oilCurveFields, oilCurve, oilCurveParts},
+	{"oil-mix", oilMixFields, oilMix, oilMixParts},
+	{"oil-volume", oilVolumeFields, oilVolume, oilVolumeParts},
+	{"convert", convertFields, convert, convertParts},
 }
 
 // All lists the calculations: those at the bench, the bill and the gauge.
@@ -46,6 +47,9 @@ func All() []Calculation {
 
 // Input gives an empty form to be read.
 func (c *Calculation) Input() *Form { return newForm(c.fields) }
+
+// Answer gives an answer with every member that it may have, all of them empty.
+func (c *Calculation) Answer() *Answer { return emptyAnswer(c.parts) }
 
 // Work gives the answer to a form that was read, or what refuses it. read is what
 // the reading found.

@@ -17,12 +17,13 @@ func convert(f *Form, a *Answer) {
 	case amount.Base < 0 && amount.Kind != quantity.Temperature:
 		f.reject("negative", "text", "value", amount.Print(amount.Unit))
 	}
-	a.put("kind").text = string(amount.Kind)
+	a.word("kind", string(amount.Kind))
 	a.number("base", amount.Base)
-	texts := a.put("texts")
+	var texts []string
 	for i := range quantity.Units {
 		if u := &quantity.Units[i]; u.Kind == amount.Kind {
-			texts.texts = append(texts.texts, amount.Print(u.ID))
+			texts = append(texts, amount.Print(u.ID))
 		}
 	}
+	a.list("texts", texts)
 }

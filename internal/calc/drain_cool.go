@@ -79,8 +79,8 @@ func (a *Answer) coolCurve(minutes float64, temperature func(minutes float64) fl
 		at := max(minutes*1.25, 10) * float64(n) / (points - 1)
 		times[n], temps[n] = round(at, 10), round(temperature(at), 10)
 	}
-	a.put("times").points = times
-	a.put("temps").points = temps
+	a.points("times", times)
+	a.points("temps", temps)
 }
 
 // burns tells what touching metal and oil of that temperature in °C does, and

@@ -40,9 +40,9 @@ func runOut(f *Form, a *Answer) {
 	e := f.engine(a)
 	seconds := f.orAssume(a, "minutes", "run-out", "practice", drain.RunOutHigh, "min", 2) * 60
 	a.number("viscosity", round(thin*1e6, 10))
-	a.put("times").points = runOutTimes
-	a.put("left").points = curve(e, thin)
-	a.put("warmer").points = curve(e, thinner)
+	a.points("times", runOutTimes)
+	a.points("left", curve(e, thin))
+	a.points("warmer", curve(e, thinner))
 	a.axis("x", "min", 2, 0, 5, 10, 20, 30)
 	a.decades(f.number("volume") * 1000)
 
@@ -106,8 +106,8 @@ func (a *Answer) decades(volume float64) {
 		places = append(places, v)
 		texts = append(texts, text)
 	}
-	a.put("yTicks").points = places
-	a.put("yTexts").texts = texts
+	a.points("yTicks", places)
+	a.list("yTexts", texts)
 }
 
 // orAssume gives a field's number. Where nothing was given it takes the guess,

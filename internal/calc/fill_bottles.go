@@ -48,8 +48,8 @@ func bottles(f *Form, a *Answer) {
 		pours[n].system = f.system
 		pours[n].pour(p, rows[p.Bottle].of("id").text, shelf[p.Bottle].Opened)
 	}
-	a.put("pours").rows = pours
-	a.put("shelf").rows = shelfAfter(rows, &c, pours)
+	a.rows("pours", pours)
+	a.rows("shelf", shelfAfter(rows, &c, pours))
 
 	left, missing := float64(c.Left)/1000, float64(c.Missing)/1000
 	a.number("opened", float64(c.New))
@@ -87,7 +87,7 @@ func (a *Answer) pour(p *fill.Pour, id string, opened bool) {
 	if id == "" {
 		id = strconv.Itoa(p.Bottle + 1)
 	}
-	a.put("id").text = id
+	a.word("id", id)
 	a.number("place", float64(p.Bottle+1))
 	a.word("verdict", "shelf.open-it")
 	if opened {
@@ -95,9 +95,9 @@ func (a *Answer) pour(p *fill.Pour, id string, opened bool) {
 	}
 	pour, left := float64(p.Amount)/1000, float64(p.Left)/1000
 	a.number("pour", pour)
-	a.put("pourTexts").texts = a.between(pour, pour, "mL", 4)
+	a.list("pourTexts", a.between(pour, pour, "mL", 4))
 	a.number("left", left)
-	a.put("leftTexts").texts = a.between(left, left, "mL", 4)
+	a.list("leftTexts", a.between(left, left, "mL", 4))
 }
 
 // shelfAfter is the shelf once all that was poured, each bottle as a person would
@@ -108,16 +108,16 @@ func shelfAfter(rows []Form, c *fill.Choice, pours []Answer) []Answer {
 		for i := range rows[n].fields {
 			name, g := rows[n].fields[i].name, &rows[n].given[i]
 			if rows[n].fields[i].kind == aYes {
-				shelf[n].put(name).yes = g.number > 0
+				shelf[n].yes(name, g.number > 0)
 			} else {
-				shelf[n].put(name).text = g.text
+				shelf[n].word(name, g.text)
 			}
 		}
 	}
 	for n := range c.Pours {
 		bottle := &shelf[c.Pours[n].Bottle]
-		bottle.put("opened").yes = true
-		bottle.put("left").text = pours[n].put("leftTexts").texts[0]
+		bottle.yes("opened", true)
+		bottle.word("left", pours[n].put("leftTexts", holdsTexts).texts[0])
 	}
 	return shelf
 }

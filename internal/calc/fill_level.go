@@ -180,10 +180,10 @@ func (f *Form) advise(a *Answer, g *gauge) {
 
 // picture gives the gauge as it was read: heights as shares of it.
 func (a *Answer) picture(g *gauge) {
-	a.put("gauge").text = "stick"
+	a.word("gauge", "stick")
 	drawn := fill.Stick
 	if g.window {
-		a.put("gauge").text = string(card.Window)
+		a.word("gauge", string(card.Window))
 		drawn = fill.Window(g.glass, g.marks)
 	}
 	for _, height := range [...]struct {

@@ -27,7 +27,7 @@ var trueScale = Calculation{"gauge", []field{
 	{name: "ratio", kind: aNumber, low: 0.01, high: 100, absent: 1},
 	{name: "now", kind: aNumber, low: 0.01, high: 100, absent: 1},
 	{name: "zoom", kind: aNumber, low: 0.01, high: 100, absent: 1},
-}, scaleGauge}
+}, scaleGauge, gaugeParts}
 
 // marks are the gauge's, in mm.
 var marks = [...]float64{0.5, 1, 2, 5, 10}
@@ -51,16 +51,18 @@ func scaleGauge(f *Form, a *Answer) {
 	a.number("edge", round(scale*cardEdge, 100))
 	a.number("low", math.Ceil(scaleLow*cardEdge))
 	a.number("high", math.Floor(scaleHigh*cardEdge))
-	ruler := a.put("ruler")
+	var ruler []float64
 	for mm := range int(marks[len(marks)-1]) + 1 {
-		ruler.points = append(ruler.points, round(scale*float64(mm), 100))
+		ruler = append(ruler, round(scale*float64(mm), 100))
 	}
+	a.points("ruler", ruler)
+	var held []Answer
 	for _, mm := range marks {
 		row := Answer{}
 		row.number("across", round(scale*mm, 100))
 		row.word("text", quantity.Number(mm, 2)+" mm")
 		row.word("size", debris.Sizes[debris.SizeUpTo(mm)-1])
-		rows := a.put("marks")
-		rows.rows = append(rows.rows, row)
+		held = append(held, row)
 	}
+	a.rows("marks", held)
 }

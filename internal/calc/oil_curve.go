@@ -63,7 +63,7 @@ func (f *Form) curveOfPoints(a *Answer, grade oil.Grade) {
 	if f.has("index") {
 		f.unused("index", "@ask.oil-curve.index", "@ask.oil-curve.second")
 	}
-	a.put("grades").texts = oil.GradesAt(at100, at100)
+	a.list("grades", oil.GradesAt(at100, at100))
 }
 
 // curveOfGrade takes the band that a grade leaves open. At 100 °C it is the
@@ -90,7 +90,7 @@ func (f *Form) curveOfGrade(a *Answer, grade oil.Grade) {
 	} else {
 		a.limit("viscosity-new", hot.Least, hot.Below, " mm²/s", 100)
 		a.limit("high-shear-least", hot.HighShear, hot.HighShear, " mPa·s", 150)
-		a.put("grades").texts = []string{grade.Summer()}
+		a.list("grades", []string{grade.Summer()})
 	}
 	if w.Cranking > 0 {
 		a.limit("cranking-most", w.Cranking, w.Cranking, " mPa·s", w.CrankingAt)
@@ -136,10 +136,10 @@ func (a *Answer) draw(s *oil.Spread) {
 	}
 	a.axis("x", "°C", 3, -10, 20, 60, 100)
 	a.powers(thin[n-1], thick[0])
-	a.put("temps").points = temps[:n]
-	a.put("low").points = thin[:n]
+	a.points("temps", temps[:n])
+	a.points("low", thin[:n])
 	if band {
-		a.put("high").points = thick[:n]
+		a.points("high", thick[:n])
 	}
 }
 
@@ -174,6 +174,6 @@ func (a *Answer) powers(low, high float64) {
 		places = append(places, v)
 		texts = append(texts, quantity.Number(v, 1))
 	}
-	a.put("yTicks").points = places
-	a.put("yTexts").texts = texts
+	a.points("yTicks", places)
+	a.list("yTexts", texts)
 }

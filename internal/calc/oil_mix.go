@@ -55,7 +55,7 @@ func (f *Form) mixture(a *Answer, by method, first, second oil.Band, share, heat
 	a.figureAt("viscosity-mix", by, mix.Low, mix.High, " mm²/s", heat)
 	f.say(finding.Note, "mix-estimate", "")
 	if heat == 100 {
-		a.put("grades").texts = oil.GradesAt(mix.Low, mix.High)
+		a.list("grades", oil.GradesAt(mix.Low, mix.High))
 		f.say(finding.Note, "winter-not-known", "")
 	}
 }

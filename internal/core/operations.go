@@ -92,7 +92,7 @@ func calculation(c calc.Calculation) Operation {
 	return Operation{
 		Name:   c.Op,
 		Input:  func() wire.Record { return c.Input() },
-		Answer: func() wire.Record { return &calc.Answer{} },
+		Answer: func() wire.Record { return c.Answer() },
 
 		tolerant: true,
 		run: func(in wire.Record, read []finding.Finding) (wire.Record, []finding.Finding) {
