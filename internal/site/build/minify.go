@@ -27,9 +27,6 @@ var minifier = func() *minify.M {
 
 // minified returns the body in fewer bytes if its kind allows it, else as it is.
 func minified(kind string, body []byte) ([]byte, error) {
-	if kind == "image/png" {
-		return smallerPNG(body), nil
-	}
 	media, _, _ := strings.Cut(kind, ";")
 	out, err := minifier.Bytes(media, body)
 	if err == minify.ErrNotExist {

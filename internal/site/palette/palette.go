@@ -1,4 +1,4 @@
-package build
+package main
 
 import (
 	"bytes"
@@ -7,10 +7,10 @@ import (
 	"image/png"
 )
 
-// smallerPNG writes a PNG again with a palette where it has at most 256 colours,
+// smaller writes a PNG again with a palette where it has at most 256 colours,
 // as a drawn icon has: the same pixels in fewer bytes. Another picture, and what
 // is no PNG, stays as it is.
-func smallerPNG(body []byte) []byte {
+func smaller(body []byte) []byte {
 	picture, err := png.Decode(bytes.NewReader(body))
 	if err != nil {
 		return body
