@@ -82,6 +82,7 @@ func (s *Site) build(o Options, entry string, define map[string]any, split bool)
 	if entry == swName {
 		format = api.FormatIIFE
 	}
+	script := filepath.Ext(entry) == ".js" // style sheets are minified with the other kinds of files
 	constants := map[string]string{}
 	for name, value := range define {
 		text, err := json.Marshal(value)
@@ -91,21 +92,24 @@ func (s *Site) build(o Options, entry string, define map[string]any, split bool)
 		constants[name] = string(text)
 	}
 	result := api.Build(api.BuildOptions{
-		AbsWorkingDir: dir,
-		EntryPoints:   []string{entry},
-		Outbase:       dir,
-		Outdir:        dir, // nothing is written; esbuild names its output by it
-		ChunkNames:    "app/[name]-[hash]",
-		Bundle:        true,
-		Splitting:     split,
-		Format:        format,
-		Target:        api.ES2022,
-		Conditions:    []string{"module"}, // never "development": its builds are for people who debug lit
-		LegalComments: api.LegalCommentsNone,
-		Loader:        map[string]api.Loader{".svg": api.LoaderDataURL},
-		Define:        constants,
-		Metafile:      true,
-		Plugins:       []api.Plugin{wasmExecPlugin(filepath.Join(filepath.Dir(o.Core), wasmExec))},
+		AbsWorkingDir:     dir,
+		EntryPoints:       []string{entry},
+		Outbase:           dir,
+		Outdir:            dir, // nothing is written; esbuild names its output by it
+		ChunkNames:        "app/[name]-[hash]",
+		Bundle:            true,
+		Splitting:         split,
+		Format:            format,
+		Target:            api.ES2022,
+		Conditions:        []string{"module"}, // never "development": its builds are for people who debug lit
+		LegalComments:     api.LegalCommentsNone,
+		Loader:            map[string]api.Loader{".svg": api.LoaderDataURL},
+		Define:            constants,
+		MinifyWhitespace:  script,
+		MinifyIdentifiers: script,
+		MinifySyntax:      script,
+		Metafile:          true,
+		Plugins:           []api.Plugin{wasmExecPlugin(filepath.Join(filepath.Dir(o.Core), wasmExec))},
 	})
 	if len(result.Errors) > 0 {
 		return result, bundleError(entry, result.Errors)

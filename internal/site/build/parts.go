@@ -67,6 +67,9 @@ func (p *parts) add(name string) error {
 		}
 		if url, ok := p.site.names[i.Path]; ok {
 			written := `"./` + filepath.Base(i.Path) + `"`
+			if !strings.Contains(body, written) {
+				return fmt.Errorf("%s imports %s under another name than %s", name, i.Path, written)
+			}
 			body = strings.ReplaceAll(body, written, `"`+url+`"`)
 			if i.Kind != "dynamic-import" && name == pageEntry {
 				p.site.first = append(p.site.first, url)

@@ -59,6 +59,26 @@ func TestBuild_Chain(t *testing.T) {
 	}
 }
 
+// Scripts are minified; what a template says stays as it is written, white space
+// too.
+func TestBuild_Scripts(t *testing.T) {
+	s := mustBuild(t, map[string]string{"app/greet.js": `/** Says. */
+		export const greet = (someFiles) => {
+			const html = (...given) => console.log('greeting', given, someFiles);
+			const ninth = someFiles[9];
+			return html` + "`<p>\n\t two   spaces ${ninth} </p>\n`" + `;
+		};`})
+	body := s.body(t, "app/main.js")
+	if !regexp.MustCompile("`<p>\n\t two   spaces \\$\\{[^}]+\\} </p>\n`").MatchString(body) {
+		t.Errorf("the template is not as it was: %s", body)
+	}
+	for _, gone := range []string{"someFiles", "Says", "ninth"} {
+		if strings.Contains(body, gone) {
+			t.Errorf("not minified, it has %q: %s", gone, body)
+		}
+	}
+}
+
 func TestBuild_Precache(t *testing.T) {
 	s := mustBuild(t, nil)
 	left := map[string]bool{"/sw.js": true, s.URL("icons/screenshot-a.png"): true}
