@@ -221,7 +221,7 @@ func TestFamilies_NoWordIsIdle(t *testing.T) {
 		used[strings.TrimPrefix(text, "@")] = true
 	}
 	for _, path := range filesOf(t, ".js", "static/app") {
-		for _, s := range jsTexts(readText(t, path)) {
+		for _, s := range readScript(t, readText(t, path)).texts {
 			used[strings.TrimPrefix(s.text, "@")] = true
 		}
 	}

@@ -3,14 +3,11 @@ package specs_test
 import (
 	"encoding/json"
 	"path"
-	"regexp"
 	"strings"
 	"testing"
 
 	"tidysump/specs"
 )
-
-var importFrom = regexp.MustCompile(`(?s)(?:^|\n)(?:import|export)\b[^;]*?from\s+'(\.[^']+)'`)
 
 // firstPart lists the modules that the first screen is made of: all that main.js
 // imports before it fetches the rest.
@@ -23,8 +20,10 @@ func firstPart(t *testing.T) map[string]string {
 			return
 		}
 		modules[file] = readText(t, file)
-		for _, m := range importFrom.FindAllStringSubmatch(modules[file], -1) {
-			add(path.Join(path.Dir(file), m[1]))
+		for _, module := range readScript(t, modules[file]).imports {
+			if strings.HasPrefix(module, ".") { // no package
+				add(path.Join(path.Dir(file), module))
+			}
 		}
 	}
 	add("../static/app/main.js")
@@ -40,7 +39,7 @@ func TestFirstWords_AreTheFirstScreens(t *testing.T) {
 	}
 	said := map[string]bool{}
 	for file, text := range firstPart(t) {
-		for _, s := range jsTexts(text) {
+		for _, s := range readScript(t, text).texts {
 			said[s.text] = true
 			if _, here := first[s.text]; !here && catalogue(t)[s.text] != "" && !strings.HasPrefix(s.text, "change.") {
 				t.Errorf("%s says %q, which comes with a later part", file, s.text)

@@ -31,7 +31,7 @@ var (
 func TestSentences_NoneInThePage(t *testing.T) {
 	seen := map[string]bool{}
 	for _, path := range filesOf(t, ".js", "static/app") {
-		for _, s := range jsTexts(readText(t, path)) {
+		for _, s := range readScript(t, readText(t, path)).texts {
 			seen[s.text] = true
 			if notSpoken[s.text] || cssOrURL.MatchString(s.text) {
 				continue
