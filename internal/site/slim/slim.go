@@ -25,7 +25,7 @@ func Program(program []byte) ([]byte, error) {
 		return nil, err
 	}
 	if !slices.Contains(Seen, minor(version)) {
-		return nil, fmt.Errorf("Go %s made the program, and slimming knows %s: add %q to Seen in internal/site/slim and run `make test-go`, which tells whether it still answers alike",
+		return nil, fmt.Errorf("made by Go %s, where slimming knows %s: add %q to Seen in internal/site/slim and run `make test-go`, which tells whether it still answers alike",
 			version, strings.Join(Seen, ", "), minor(version))
 	}
 	segments, err := sections.segments()
@@ -34,7 +34,7 @@ func Program(program []byte) ([]byte, error) {
 	}
 	m := load(program, segments)
 	if err := m.slim(); err != nil {
-		return nil, fmt.Errorf("Go %s made the program, and slimming doesn't know its layout: %w", version, err)
+		return nil, fmt.Errorf("made by Go %s in a layout that slimming doesn't know: %w", version, err)
 	}
 	return m.store(program, segments), nil
 }

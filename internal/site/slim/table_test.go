@@ -113,7 +113,7 @@ func TestProgram_Refused(t *testing.T) {
 		for _, v := range []uint64{0, 1 << 20, 1 << 40, ^uint64(0)} {
 			table := twoFunctions(names)
 			binary.LittleEndian.PutUint64(table[at:], v)
-			refused(fmt.Sprintf("%d at %d", v, at), program("1.26.8", table), "doesn't know its layout")
+			refused(fmt.Sprintf("%d at %d", v, at), program("1.26.8", table), "a layout that slimming doesn't know")
 		}
 	}
 	records := len(twoFunctions(names)) - 48 - 48
