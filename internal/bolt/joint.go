@@ -123,5 +123,5 @@ func (j *Joint) At(torque float64, to *Figures) {
 }
 
 // Washered reports whether a washer takes the preload, so that there is a pressure
-// on it to tell of.
+// on it to speak of.
 func (j *Joint) Washered() bool { return j.Outer > 0 || j.washered() }

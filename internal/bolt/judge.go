@@ -109,7 +109,7 @@ func (g *Judgement) slip(band *Range, typed, factor float64, system quantity.Sys
 }
 
 // weigh judges a load that must stay below 1: beyond it at best it can't be
-// right, in the middle of its range it is doubtful, at worst it is told. That a
+// right, in the middle of its range it is doubtful, at worst it is mentioned. That a
 // load is borne makes no torque believable: it may be far too low.
 func (g *Judgement) weigh(what string, low, high float64) {
 	code, grade := "torque-may-", finding.Doubt

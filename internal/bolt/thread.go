@@ -1,4 +1,8 @@
-// Package bolt knows fasteners: threads, and the wrenches that tighten them.
+// Package bolt knows fasteners: threads, how tight they may be, and the wrenches
+// that tighten them.
+//
+// Lengths and diameters are in mm, torques in N·m, forces in N, strengths and
+// pressures in MPa, angles in degrees.
 package bolt
 
 import (

@@ -28,7 +28,7 @@ func TestDate(t *testing.T) {
 	}
 }
 
-// The standard library counts a day too many into the month behind; here it is
+// The standard library counts a day too many into the next month; here it is
 // the last day of its own.
 func TestAddMonths(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

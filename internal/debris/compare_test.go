@@ -36,7 +36,7 @@ func TestCompare(t *testing.T) {
 	}
 }
 
-// Over all that can be told of bits: turned round, more is less; and what is more
+// Over all that can be reported of bits: turned round, more is less; and what is more
 // than, or the same as, what is more than a third is more than it.
 func TestCompare_IsAnOrder(t *testing.T) {
 	var all []debris.Sign

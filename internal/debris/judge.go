@@ -15,7 +15,7 @@ type rule struct {
 	Reason
 }
 
-// rules, of which every one that holds is told.
+// rules, of which every one that holds is reported.
 var rules = [...]rule{
 	{bit: Nothing, Reason: Reason{"debris-nothing", Normal, 0}},
 	{bit: Paste, Reason: Reason{"debris-paste", Normal, photo}},
@@ -52,7 +52,7 @@ func (r *rule) holds(s *Sign) bool {
 }
 
 // Judge gives the worst verdict of all that holds, and the reasons, the worst
-// first. What isn't told counts against: metal whose size or amount nobody measured
+// first. What isn't reported counts against: metal whose size or amount nobody measured
 // is at least watched, and no answer at all is no verdict.
 func Judge(s *Sign) (Verdict, []Reason) {
 	var list []Reason

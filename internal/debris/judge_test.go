@@ -76,7 +76,7 @@ func TestJudge(t *testing.T) {
 	}
 }
 
-// everySign calls work with all that can be told.
+// everySign calls work with all that can be reported.
 func everySign(work func(s debris.Sign)) {
 	var s debris.Sign
 	for s.Bit = range len(debris.Bits) + 1 {
@@ -95,7 +95,7 @@ func everySign(work func(s debris.Sign)) {
 	}
 }
 
-// Over all that can be told: a worse sign never gives a better verdict, a stop is
+// Over all that can be reported: a worse sign never gives a better verdict, a stop is
 // never called normal for lack of a measure, and every rule is reached.
 func TestJudge_Everything(t *testing.T) {
 	reached := map[string]bool{}

@@ -29,7 +29,7 @@ var Actions = []string{"no-start", "thread", "measure", "photo", "keep", "cut", 
 const onTheRoad = short | soon | half | hotRide
 
 // Next lists what to do next after a judgement, in the order of doing. Where the
-// verdict is to stop, nothing is told for which the engine must run; of two
+// verdict is to stop, nothing is advised for which the engine must run; of two
 // distances the shorter counts.
 func Next(verdict Verdict, reasons []Reason) []string {
 	var all action

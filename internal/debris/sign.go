@@ -11,7 +11,7 @@ type Verdict int
 
 // The verdicts.
 const (
-	Unsaid Verdict = iota // nothing was told
+	Unsaid Verdict = iota // nothing was reported
 	Normal                // no reason found to stop
 	Watch
 	Stop // not to be started or ridden
@@ -20,7 +20,7 @@ const (
 // Verdicts are the last parts of the verdicts' word ids.
 var Verdicts = []string{"unsaid", "normal", "watch", "stop"}
 
-// What was found, by its place in Bits, from 1; 0: not told.
+// What was found, by its place in Bits, from 1; 0: not reported.
 const (
 	Nothing = 1 + iota
 	Paste
@@ -82,7 +82,7 @@ const (
 // Oils are the names of how it may be.
 var Oils = []string{"dark", "foam", "milky", "water", "fuel", "burnt"}
 
-// Sign is all that was told; zero is not told.
+// Sign is all that was reported; zero is not reported.
 type Sign struct {
 	Bit, Size, Amount, Colour, Oil int
 	FirstService                   bool // within the first service, or after a repair

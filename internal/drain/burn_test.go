@@ -43,8 +43,8 @@ func TestBandsHoldPublishedLimits(t *testing.T) {
 }
 
 // TestScaldIsNeverLonger: the lists of agencies and hospitals differ by up to
-// two; none of them gives less time at its temperature than is told here. Where
-// a row is the shortest it is told as printed.
+// two; none of them gives less time at its temperature than is given here. Where
+// a row is the shortest it is given as printed.
 func TestScaldIsNeverLonger(t *testing.T) {
 	const hour, minute = 3600, 60
 	for _, row := range []struct {

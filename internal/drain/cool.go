@@ -12,8 +12,8 @@ func CoolingRate(first, second, air, minutes float64) (k float64, ok bool) {
 	return math.Log((first-air)/(second-air)) / minutes, true
 }
 
-// CoolingTime gives the minutes to cool from one temperature to another, 0 when
-// it is already there. It reports false for a target that is not above the air:
+// CoolingTime gives the minutes to cool from one temperature to another, both in °C,
+// 0 when it is already there; k is that of CoolingRate. It reports false for a target that is not above the air:
 // that is never reached.
 func CoolingTime(from, target, air, k float64) (minutes float64, ok bool) {
 	if !(target > air && from > air && k > 0) {
@@ -22,5 +22,6 @@ func CoolingTime(from, target, air, k float64) (minutes float64, ok bool) {
 	return max(math.Log((from-air)/(target-air))/k, 0), true
 }
 
-// Cooled gives the temperature after so many minutes.
+// Cooled gives the temperature in °C after so many minutes; k is that of
+// CoolingRate.
 func Cooled(from, air, k, minutes float64) float64 { return air + (from-air)*math.Exp(-k*minutes) }

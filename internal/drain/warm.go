@@ -1,4 +1,7 @@
-// Package drain knows how oil runs out: how warm, how long.
+// Package drain knows how oil runs out: how warm it should be, how long it takes,
+// how much stays in, and when hot metal burns.
+//
+// Engines and films are in m, m², m³, m²/s and s; temperatures are in °C.
 package drain
 
 // The temperature of oil to be drained, in °C: thin enough to run and to carry

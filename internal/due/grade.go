@@ -4,7 +4,7 @@ package due
 type Grade int
 
 // The grades, the least urgent first. Up to a tenth of the interval too late is
-// fine, up to a half is told, more asks for a harder look at what comes out, and
+// fine, up to a half is pointed out, more asks for a harder look at what comes out, and
 // more than the interval again for a second change soon after: common practice,
 // no source, and so are the nine tenths from which it is soon.
 const (

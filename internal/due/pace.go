@@ -46,7 +46,7 @@ func Slope(list []Reading, z float64) (p Pace, ok bool) {
 // readings span a year and where they don't.
 const (
 	LeastDays  = 30
-	mostRecent = 40 // readings; older ones tell of other years
+	mostRecent = 40 // readings; older ones are of other years
 	wholeYear  = 365
 	yearSpread = 0.2
 	partSpread = 0.5
@@ -76,7 +76,7 @@ func PaceOf(list []Reading) (p Pace, ok bool) {
 	return p, true
 }
 
-// When gives the days between which a counter reaches a count, and the likeliest.
+// When gives the days, counted from 1970-01-01, between which a counter reaches a count, and the likeliest.
 // The last may be infinite. What the counter has passed was reached on the day of
 // the last reading at the latest.
 func (p Pace) When(last Reading, count float64) (early, middle, late float64) {

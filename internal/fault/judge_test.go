@@ -187,7 +187,7 @@ func TestJudge_AlwaysSevere(t *testing.T) {
 	}
 }
 
-// A table from elsewhere may be anything: what no rule tells, an outcome that is
+// A table from elsewhere may be anything: what no rule says, an outcome that is
 // none and an answer that is none count as the worst, and a flood of questions ends.
 func TestJudge_ForeignTable(t *testing.T) {
 	many := fault.Fault{Rows: []fault.Row{{Outcome: "carry-on"}}}

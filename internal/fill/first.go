@@ -1,4 +1,7 @@
 // Package fill says how much oil goes in, and when.
+//
+// Volumes are in litres; those of bottles and of what is added by the level are in
+// mL. A share is a fraction: 1 is the whole.
 package fill
 
 // firstShare is the share of the full volume that goes in before the first

@@ -5,7 +5,7 @@ package fill
 // point.
 type Gauge struct{ Low, High float64 }
 
-// Window is a round glass of that width and distance of its marks.
+// Window is a round glass of that width and distance of its marks, in one unit.
 func Window(glass, marks float64) Gauge {
 	return Gauge{ShareAt(0, glass, marks), ShareAt(glass, glass, marks)}
 }

@@ -56,7 +56,8 @@ func Amend(share, band, off float64) (Advice, float64) {
 	return AddOil, step
 }
 
-// Missing gives the millilitres that lack to the middle of the band.
+// Missing gives the millilitres that are missing to the middle of a band that holds
+// so many.
 func Missing(share, band float64) float64 { return max(AimLow-share, 0) * band }
 
 func step(missing float64) float64 { return max(missing-50, min(missing, 50)) }

@@ -45,9 +45,9 @@ func SpreadOf(g Grade, indexLow, indexHigh float64) (*Spread, bool) {
 // Spread is the line alone: its thinnest is its thickest.
 func (l Line) Spread() *Spread { return &Spread{lines: [4]Line{l, l, l, l}} }
 
-// At gives the thinnest and the thickest that the oil may be at a temperature;
-// the same for a single line or where nothing bounds it. NaN outside the
-// relation of ASTM D341.
+// At gives the thinnest and the thickest that the oil may be, in mm²/s, at a
+// temperature in °C; the same for a single line or where nothing bounds it. NaN
+// outside the relation of ASTM D341.
 func (s *Spread) At(celsius float64) (low, high float64) {
 	n := 0
 	if celsius > 100 {
@@ -60,8 +60,8 @@ func (s *Spread) At(celsius float64) (low, high float64) {
 	return low, high
 }
 
-// Temperature is the inverse of At: where the thinnest and where the thickest
-// oil has that viscosity.
+// Temperature is the inverse of At: the °C at which the thinnest and at which the
+// thickest oil has that viscosity.
 func (s *Spread) Temperature(viscosity float64) (low, high float64) {
 	low, high = s.lines[0].Temperature(viscosity), s.lines[1].Temperature(viscosity)
 	if low > 100 {

@@ -11,8 +11,8 @@ const (
 	MostHeat     = 150    // °C
 )
 
-// UsualDensity is a density at 15 °C to reckon with when the bottle doesn't say:
-// the middle of the 840 to 910 kg/m³ that motor oils have.
+// UsualDensity is the density in kg/m³ at 15 °C to calculate with when the bottle
+// doesn't say: the middle of the 840 to 910 that motor oils have.
 const UsualDensity = 875
 
 // swell is 1/VCF: how much longer a volume is at a temperature than at 15 °C.
@@ -23,8 +23,8 @@ func swell(expansion, celsius float64) float64 {
 	return math.Exp(x * (1 + 0.8*x))
 }
 
-// Density gives the density at a temperature from the one at 15 °C, by the
-// relation for lubricating oils (API MPMS 11.1 / ASTM D1250, table 54D:
+// Density gives the density in kg/m³ at a temperature in °C from the one at 15 °C,
+// by the relation for lubricating oils (API MPMS 11.1 / ASTM D1250, table 54D:
 // expansion 0.6278/ρ15 per K). The temperature scales of 1968 and 1990 are
 // taken as one, which moves the sixth digit. NaN outside the relation's range.
 func Density(at15, celsius float64) float64 {

@@ -87,7 +87,7 @@ func squash(text string) string {
 	return string(kept)
 }
 
-// ParseGrade tells which standard a grade belongs to, and false when neither
+// ParseGrade gives the standard that a grade belongs to, and false when neither
 // knows it. It takes the spellings of a card: "10W-40" or "10W40", "30", "10W".
 func ParseGrade(text string) (Family, bool) {
 	g, ok := ReadGrade(text)

@@ -77,7 +77,7 @@ func (g Grade) Limits() (w Winter, s Summer, ok bool) {
 // GradesAt lists the grades without W whose range at 100 °C a viscosity from
 // low to high touches (low = high for one figure). Several answers mean that
 // the kinematic viscosity alone doesn't settle the grade: between 8, 12, 16
-// and 20 the high-shear viscosity does. The W part can't be told from it at
+// and 20 the high-shear viscosity does. The W part can't be read from it at
 // all.
 func GradesAt(low, high float64) []string {
 	var list []string

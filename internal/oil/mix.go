@@ -2,7 +2,7 @@ package oil
 
 import "math"
 
-// Mix gives the viscosity of two oils mixed, both figures at one temperature;
+// Mix gives the viscosity of two oils mixed in mm²/s, all figures at one temperature;
 // share is the second oil's share of the volume, 0 to 1. It is the blending
 // method of ASTM D7152 (scope read, equation from memory): log log Z weighted
 // by volume. The standard says that it may not hold for oils with additives
@@ -31,7 +31,7 @@ func clamp(v, low, high float64) float64 {
 	return v
 }
 
-// Band is a range of viscosities at one temperature.
+// Band is a range of viscosities in mm²/s at one temperature.
 type Band struct{ Low, High float64 }
 
 // Band is what J300 asks of the grade at 100 °C. It reports false for a grade

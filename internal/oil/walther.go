@@ -49,7 +49,7 @@ func ofLoglog(w float64) float64 {
 
 func known(viscosity float64) bool { return viscosity >= leastKnown && viscosity <= mostKnown }
 
-// LineThrough gives the line through two points. It reports false when the
+// LineThrough gives the line through two points, in °C and mm²/s. It reports false when the
 // points can't be one oil's: same temperature, a warmer oil that is not
 // thinner, or a figure outside the relation.
 func LineThrough(at1, viscosity1, at2, viscosity2 float64) (Line, bool) {
@@ -62,12 +62,12 @@ func LineThrough(at1, viscosity1, at2, viscosity2 float64) (Line, bool) {
 	return Line{w1 + b*t1, b}, b > 0
 }
 
-// At gives the viscosity at a temperature; NaN outside the relation.
+// At gives the viscosity in mm²/s at a temperature in °C; NaN outside the relation.
 func (l Line) At(celsius float64) float64 {
 	return ofLoglog(l.A - l.B*math.Log10(celsius+kelvin))
 }
 
-// Temperature is the inverse of At: where the oil has that viscosity.
+// Temperature is the inverse of At: the °C at which the oil has that viscosity.
 func (l Line) Temperature(viscosity float64) float64 {
 	if !known(viscosity) || !(l.B > 0) {
 		return math.NaN()

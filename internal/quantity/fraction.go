@@ -9,7 +9,7 @@ import (
 const fractionDigits = 4
 
 // cutFraction takes a fraction off the front of a text, "5/8 in" or
-// "1 1/16 in", and gives its value and the unit word behind it.
+// "1 1/16 in", and gives its value and the unit word after it.
 func cutFraction(text string) (value float64, word string, ok bool) {
 	top, rest, found := strings.Cut(strings.TrimSpace(text), "/")
 	whole, top, mixed := strings.Cut(strings.TrimSpace(top), " ")

@@ -2,9 +2,9 @@ package quantity
 
 import "math"
 
-// fineness is how finely a converted figure is printed: digits behind the point,
+// fineness is how finely a converted figure is printed: digits after the point,
 // or with coarse > 0 tens, hundreds, ….
-type fineness struct{ behind, coarse int }
+type fineness struct{ after, coarse int }
 
 // graduations are the graduations that people meet on wrenches, jugs and bottles,
 // and how finely other things are told: common practice, no source. From a size on
@@ -15,11 +15,11 @@ var graduations = [...]struct {
 	size  float64 // in the unit; 0 where there is one fineness for all
 	from  fineness
 }{
-	{[]string{"L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m", "mm", "kg", "lb", "bar"}, fineness{behind: 2}, 0, fineness{}},
+	{[]string{"L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m", "mm", "kg", "lb", "bar"}, fineness{after: 2}, 0, fineness{}},
 	{[]string{"mL"}, fineness{coarse: 1}, 0, fineness{}},
-	{[]string{"US fl oz", "imp fl oz"}, fineness{behind: 1}, 1, fineness{}},
-	{[]string{"N·m", "lbf·ft"}, fineness{behind: 1}, 10, fineness{}},
-	{[]string{"in"}, fineness{behind: 3}, 0, fineness{}},
+	{[]string{"US fl oz", "imp fl oz"}, fineness{after: 1}, 1, fineness{}},
+	{[]string{"N·m", "lbf·ft"}, fineness{after: 1}, 10, fineness{}},
+	{[]string{"in"}, fineness{after: 3}, 0, fineness{}},
 	{[]string{"km", "mi"}, fineness{}, 1000, fineness{coarse: 1}},
 	{[]string{"lbf·in", "°C", "°F", "kPa", "psi", "g", "min", "s", "h", "months", "°", "turn",
 		"mm²/s", "kg/m³", "kg/L", "m²", "%"}, fineness{}, 0, fineness{}},

@@ -61,8 +61,8 @@ func Parse(kind Kind, text, standard string, system System) (Amount, []finding.F
 	text = typed(text)
 	number, word := split(text)
 	value, digits, ok := parseNumber(number)
-	if f, behind, isFraction := cutFraction(text); isFraction {
-		value, digits, word, ok = f, fractionDigits, behind, true
+	if f, after, isFraction := cutFraction(text); isFraction {
+		value, digits, word, ok = f, fractionDigits, after, true
 	}
 	if !ok {
 		return refuse(kind, "not-a-number", text)

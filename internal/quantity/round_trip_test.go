@@ -60,7 +60,7 @@ func TestPrint_InAnotherUnit(t *testing.T) {
 }
 
 // amountIn draws an amount in a unit, of one to six digits. Distances have one
-// digit behind the point at most: three would read as grouped thousands.
+// digit after the point at most: three would read as grouped thousands.
 func amountIn(t *rapid.T, u quantity.Unit) quantity.Amount {
 	mantissa := rapid.IntRange(0, 999999).Draw(t, "mantissa")
 	finest := 4
@@ -140,7 +140,7 @@ func TestParse_AmbiguousUnits(t *testing.T) {
 	}
 }
 
-// A refusal is told, and comes with an amount that can't pass for one.
+// A refusal is reported, and comes with an amount that can't pass for one.
 func TestParse_Refuses(t *testing.T) {
 	for _, c := range []struct{ text, standard, code string }{
 		{"", "L", "not-a-number"},

@@ -7,7 +7,7 @@ import (
 )
 
 // Number prints a value with at most that many significant digits, and no
-// trailing zeros behind the decimal point.
+// trailing zeros after the decimal point.
 func Number(value float64, digits int) string {
 	if value == 0 {
 		return "0"
@@ -22,14 +22,14 @@ func wholeDigits(value float64) int {
 	return int(math.Floor(math.Log10(math.Abs(value)))) + 1
 }
 
-// decimals rounds to that many digits behind the point; with coarse > 0 it
+// decimals rounds to that many digits after the point; with coarse > 0 it
 // rounds to tens, hundreds, … instead.
-func decimals(value float64, behind, coarse int) string {
+func decimals(value float64, after, coarse int) string {
 	if coarse > 0 {
 		step := math.Pow(10, float64(coarse))
 		value = math.Round(value/step) * step
 	}
-	s := strconv.FormatFloat(value, 'f', behind, 64)
+	s := strconv.FormatFloat(value, 'f', after, 64)
 	if strings.Contains(s, ".") {
 		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
 	}
@@ -60,17 +60,17 @@ func (a Amount) Print(unitID string) string {
 		return Number(value, max(a.Digits, 1)) + space(u)
 	}
 	fine, _ := settable(u.ID, value)
-	behind, coarse := fine.behind, fine.coarse
+	after, coarse := fine.after, fine.coarse
 	// A scale's zero is not nothing: digits say little about a temperature.
 	if magnitude := wholeDigits(value); value != 0 && a.Kind != Temperature {
 		digits := max(a.Digits, 2)
 		if scale := math.Pow(10, float64(magnitude-digits)); math.Abs(math.Round(value/scale)*scale/value-1) > farOff {
 			digits++ // "1 L" is 1.06 US qt and not 1.1
 		}
-		behind = min(behind, max(digits-magnitude, 0))
+		after = min(after, max(digits-magnitude, 0))
 		coarse = max(coarse, magnitude-digits)
 	}
-	return decimals(value, behind, coarse) + space(u)
+	return decimals(value, after, coarse) + space(u)
 }
 
 // sixteenths gives a size in inches as sixteenths, false when it is none. It

@@ -11,18 +11,18 @@ const Most = 10_000_000_000
 // never goes through a float. A fault is the code of a finding, "" for none.
 func Decimal(text string, places, most int) (units int, fault string) {
 	const none = -1
-	read, behind := 0, none // digits; digits behind the mark
+	read, after := 0, none // digits; digits after the mark
 	for _, c := range []byte(quantity.Typed(text)) {
 		switch {
 		case c >= '0' && c <= '9':
 			units = min(units*10+int(c-'0'), Most+1)
 			read++
-			if behind != none {
-				behind++
+			if after != none {
+				after++
 			}
-		case (c == '.' || c == ',') && behind == none:
-			behind = 0
-		case c == '-' && read == 0 && behind == none:
+		case (c == '.' || c == ',') && after == none:
+			after = 0
+		case c == '-' && read == 0 && after == none:
 			fault = "negative"
 		case c != ' ' && c != '\'':
 			return 0, "no-plain-number"
@@ -31,10 +31,10 @@ func Decimal(text string, places, most int) (units int, fault string) {
 	switch {
 	case read == 0:
 		return 0, "no-plain-number"
-	case behind > places:
+	case after > places:
 		fault = "too-many-decimals"
 	}
-	for behind = max(behind, 0); behind < places; behind++ {
+	for after = max(after, 0); after < places; after++ {
 		units *= 10
 	}
 	if units > most && fault == "" {

@@ -61,7 +61,7 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 	}
 }
 
-// Rows is a member that is an array of records made by the reader, which is told
+// Rows is a member that is an array of records made by the reader, which learns
 // how many there are and may make fewer. It is for reading alone.
 func (m *Members) Rows(name string, records func(n int) []Record) {
 	n := m.take(name, kindArray, "array", nil)

@@ -8,7 +8,7 @@ import (
 	"tidysump/internal/wire"
 )
 
-// Each fault has its finding, with its place; reading goes on behind it.
+// Each fault has its finding, with its place; reading goes on after it.
 func TestRead_Faults(t *testing.T) {
 	for _, c := range []struct {
 		in   string

@@ -24,7 +24,7 @@ type syntax struct {
 	at int // of the next byte
 }
 
-// space passes white space over and gives the byte behind it, 0 at the end.
+// space passes white space over and gives the byte after it, 0 at the end.
 func (s *syntax) space() byte {
 	for ; s.at < len(s.in); s.at++ {
 		switch c := s.in[s.at]; c {

@@ -21,7 +21,7 @@ type node struct {
 	text    string
 	names   []string
 	members []*node
-	// where is built on demand: most values never need their place told.
+	// where is built on demand: most values never need their place reported.
 	parent *node
 	name   string
 }
@@ -146,7 +146,7 @@ func (t *tree) members(n *node, end byte, depth int) {
 	}
 }
 
-// memberName reads the name that begins with c, and the colon behind it.
+// memberName reads the name that begins with c, and the colon after it.
 func (t *tree) memberName(n *node, c byte, seen map[string]bool) string {
 	from := t.at
 	name, ok := "", c == '"'
