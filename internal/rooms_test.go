@@ -43,6 +43,7 @@ var rooms = []struct {
 	{"specs", ""},
 	// The site's build, which knows no mechanic's room.
 	{"internal/site/slim", ""},
+	{"internal/site/palette", ""},
 	{"internal/site", ""},
 	{"internal/site/build", "site site/slim"},
 	{"server", "core site specs"},
