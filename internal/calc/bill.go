@@ -16,14 +16,21 @@ var billing = Calculation{"bill", billFields[:], workBill, billParts}
 // perLine: tax is rounded for each line.
 const perLine = "line"
 
+// Letters that are offered for what a line is for, and for what is written in several
+// lines.
+const (
+	lineLetters    = 200
+	writtenLetters = 4000
+)
+
 // billFields: money, shares and counts are texts, since how many decimals they
 // may have follows from the currency and the kind of line. The prices' words
 // stand in the order of quote.Mode.
 var billFields = [...]field{
 	{name: "number", kind: aText},
-	{name: "seller", kind: aText},
-	{name: "customer", kind: aText},
-	{name: "remark", kind: aText},
+	{name: "seller", kind: aText, letters: writtenLetters, lines: true},
+	{name: "customer", kind: aText, letters: writtenLetters, lines: true},
+	{name: "remark", kind: aText, letters: writtenLetters, lines: true},
 	{name: "currency", kind: aText, needed: true},
 	{name: "prices", kind: aChoice, words: []string{"none", "net", "gross"}, family: "bill.prices."},
 	{name: "tax", kind: aText},
@@ -34,7 +41,7 @@ var billFields = [...]field{
 	{name: "lines", kind: aList, needed: true, rows: []field{
 		{name: "kind", kind: aChoice, needed: true, family: "bill.kind.",
 			words: []string{"part", "oil", "bottle", "labour", "flat", "waste", "materials", "free"}},
-		{name: "text", kind: aText},
+		{name: "text", kind: aText, letters: lineLetters},
 		{name: "count", kind: aText},
 		{name: "price", kind: aText},
 		{name: "discount", kind: aText},

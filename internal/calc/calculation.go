@@ -135,6 +135,9 @@ func (r *fieldRecord) Members(m *wire.Members) {
 		m.Float("low", &low)
 		m.Float("high", &high)
 	}
+	letters := r.field.typed()
+	m.Int("letters", &letters)
+	m.Bool("lines", &r.field.lines)
 	wire.Texts(m, "words", &r.field.words)
 	m.String("family", &r.field.family)
 	wire.List(m, "rows", &r.rows)

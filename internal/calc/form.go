@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -34,6 +35,20 @@ type field struct {
 	rows              []field  // of each row of a list
 	on                string   // name of a field, with one of whose answers in when this one is asked
 	when              []string
+	letters           int  // that are offered to be typed; typedLetters where it is 0
+	lines             bool // several lines may be typed
+}
+
+// typedLetters are offered for a quantity, a number or a name.
+const typedLetters = 60
+
+// typed gives the letters that are offered for a field; 0 where nothing is typed.
+func (d *field) typed() int {
+	switch d.kind {
+	case aChoice, aYes, aList:
+		return 0
+	}
+	return cmp.Or(d.letters, typedLetters)
 }
 
 // mostRows is the most rows of a list: far above any shelf or toolbox.

@@ -12,6 +12,13 @@ const (
 	MarksEntry  quantity.Kind = "marks"
 )
 
+// Letters that are offered for what is written into a card: a line, and a remark of
+// several lines.
+const (
+	EntryLetters  = 60
+	RemarkLetters = 4000
+)
+
 // Entry is what a person wrote, as a card holds it: value and unit of a figure,
 // or words.
 type Entry struct {

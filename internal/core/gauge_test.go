@@ -11,6 +11,7 @@ import (
 
 type gaugeAnswer struct {
 	Verdict                string
+	Trusted                bool
 	Scale, Edge, Low, High float64
 	Ruler                  []float64
 	Marks                  []struct {
@@ -48,6 +49,9 @@ func TestGauge(t *testing.T) {
 			if want := edge / 53.98 * float64(mm); math.Abs(place-want) > 0.011 {
 				t.Fatalf("edge %v: %d mm on the ruler is at %v px, want %v", edge, mm, place, want)
 			}
+		}
+		if a.Trusted != (a.Verdict == "gauge.true") {
+			t.Fatalf("%s, and may be measured with: %v", a.Verdict, a.Trusted)
 		}
 		if isTrue := a.Verdict == "gauge.true"; isTrue != (ratio == now && zoom == "1") {
 			t.Fatalf("ratio %s, now %s, zoom %s: %s", ratio, now, zoom, a.Verdict)

@@ -1,6 +1,7 @@
 package core
 
 import (
+	"slices"
 	"strconv"
 
 	"tidysump/internal/calendar"
@@ -17,10 +18,10 @@ import (
 // systemOf gives the system of units that was asked for, metric where none was,
 // and what refuses one that there is none of.
 func systemOf(asked quantity.System) (quantity.System, []finding.Finding) {
-	switch asked {
-	case "":
+	switch {
+	case asked == "":
 		return quantity.Metric, nil
-	case quantity.Metric, quantity.US, quantity.Imperial:
+	case slices.Contains(quantity.Systems, asked):
 		return asked, nil
 	}
 	return "", finding.Refusal("unknown-word", "/system", "text", finding.Clip(string(asked)))
@@ -147,4 +148,62 @@ func unsaved(i *unsavedInput, _ []finding.Finding) (*unsavedAnswer, []finding.Fi
 	var a unsavedAnswer
 	a.count, a.remind = due.Unsaved(i.finished, i.backup, i.later, i.now)
 	return &a, nil
+}
+
+// noticeInput are the bikes that the phone remembers, each with the day from which
+// it is to be looked at.
+type noticeInput struct {
+	bikes                []noticedBike
+	today, notified, now string
+}
+
+func (i *noticeInput) Members(m *wire.Members) {
+	wire.List(m, "bikes", &i.bikes)
+	m.String("today", &i.today, wire.Required)
+	m.String("notified", &i.notified)
+	m.String("now", &i.now, wire.Required)
+}
+
+type noticedBike struct{ name, remind string }
+
+func (b *noticedBike) Members(m *wire.Members) {
+	m.Lenient()
+	m.String("name", &b.name)
+	m.String("remind", &b.remind)
+}
+
+type noticeAnswer struct{ bike string }
+
+func (a *noticeAnswer) Members(m *wire.Members) { m.String("bike", &a.bike) }
+
+// dueNotice says of which bike to notify, if of any.
+func dueNotice(i *noticeInput, _ []finding.Finding) (*noticeAnswer, []finding.Finding) {
+	days := make([]string, len(i.bikes))
+	for n := range i.bikes {
+		days[n] = i.bikes[n].remind
+	}
+	if n := due.Notice(days, i.today, i.notified, i.now); n >= 0 {
+		return &noticeAnswer{i.bikes[n].name}, nil
+	}
+	return &noticeAnswer{}, nil
+}
+
+// lastInput are the jobs on the bike of a job that was started then.
+type lastInput struct {
+	started string
+	jobs    []job.Finished
+}
+
+func (i *lastInput) Members(m *wire.Members) {
+	m.String("started", &i.started, wire.Required)
+	wire.List(m, "jobs", &i.jobs)
+}
+
+type lastAnswer struct{ id string }
+
+func (a *lastAnswer) Members(m *wire.Members) { m.String("id", &a.id) }
+
+// lastJob says with which job another one is compared.
+func lastJob(i *lastInput, _ []finding.Finding) (*lastAnswer, []finding.Finding) {
+	return &lastAnswer{job.LastBefore(i.started, i.jobs)}, nil
 }

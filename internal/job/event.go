@@ -43,6 +43,13 @@ var kinds = [...]struct {
 	{Billed, false},
 }
 
+// Letters that are offered for what is typed in a job: a note, and a reading with
+// its unit.
+const (
+	NoteLetters    = 4000
+	ReadingLetters = 40
+)
+
 // known reports whether there is such a kind, and whether it belongs to a step.
 func (k EventKind) known() (known, ofStep bool) {
 	for _, row := range kinds {

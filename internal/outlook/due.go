@@ -51,7 +51,7 @@ func Foresee(jobs []job.Past, today int, system quantity.System) *Outlook {
 		return &r.outlook
 	}
 	newest := r.past[len(r.past)-1]
-	r.card, r.interval = newest.Plan.Card(), newest.Plan.Interval()
+	r.card, r.interval, r.outlook.Severe = newest.Plan.Card(), newest.Plan.Interval(), newest.Plan.Severe()
 	r.print = shown.Printer{System: system, Sources: r.card.Sources}
 	r.now[due.Time] = float64(today)
 	r.count()
@@ -64,6 +64,7 @@ func Foresee(jobs []job.Past, today int, system quantity.System) *Outlook {
 	for n := range r.outlook.Oils {
 		r.oil(&r.outlook.Oils[n], &r.card.Circuits[n])
 	}
+	r.rank()
 	r.uses()
 	return &r.outlook
 }

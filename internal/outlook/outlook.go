@@ -9,6 +9,9 @@ import (
 	"tidysump/internal/wire"
 )
 
+// MostJobs is how many jobs of a bike are worth looking at: more are of other years.
+const MostJobs = 16
+
 // Outlook is what the record of a bike says about its next change of oil.
 type Outlook struct {
 	Oils []DueOil
@@ -16,6 +19,8 @@ type Outlook struct {
 	// them all, for lists and the first screen.
 	Grade  int
 	Remind string
+	First  string        // circuit of the most urgent oil of which something is known
+	Severe bool          // the bike is used hard, as the newest job has it
 	Pace   *shown.Figure // what is ridden in a month; nil while not known
 	// Readings are the odometer readings that the pace comes from, Since the day
 	// of the first.
@@ -30,6 +35,8 @@ func (o *Outlook) Members(m *wire.Members) {
 	wire.List(m, "oils", &o.Oils)
 	m.Int("grade", &o.Grade)
 	m.String("remind", &o.Remind)
+	m.String("first", &o.First)
+	m.Bool("severe", &o.Severe)
 	wire.Optional(m, "pace", &o.Pace)
 	m.Int("readings", &o.Readings)
 	m.String("since", &o.Since)
@@ -44,6 +51,8 @@ type DueOil struct {
 	Verdict   string // word id
 	Values    map[string]string
 	Grade     int      // due.Grade
+	Order     string   // sorts the oils of many bikes, the most urgent first
+	Known     bool     // something is known of it: when it was changed, or when it is due
 	Changed   string   // day of the last change; empty when the record has none
 	ChangedAt []string // odometer then
 	At        []string // odometer at which it is due
@@ -67,6 +76,8 @@ func (d *DueOil) Members(m *wire.Members) {
 	m.String("verdict", &d.Verdict)
 	m.TextMap("values", &d.Values)
 	m.Int("grade", &d.Grade)
+	m.String("order", &d.Order)
+	m.Bool("known", &d.Known)
 	m.String("changed", &d.Changed)
 	wire.Texts(m, "changedAt", &d.ChangedAt)
 	wire.Texts(m, "at", &d.At)

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strconv"
 
 	"tidysump/internal/card"
@@ -17,6 +18,9 @@ const (
 	Garage   Place = "garage"
 	Roadside Place = "roadside"
 )
+
+// Places lists the places, the usual one first.
+var Places = []Place{Garage, Roadside}
 
 // Bench is what is true here today. Its zero value is a garage with metric
 // units, where the filter is changed and every circuit due at each change is
@@ -60,10 +64,10 @@ func (b *Bench) check(c *card.Card) []finding.Finding {
 	add := func(code, where, text string) {
 		list = append(list, finding.Refusal(code, where, "text", text)...)
 	}
-	if b.System != quantity.Metric && b.System != quantity.US && b.System != quantity.Imperial {
+	if !slices.Contains(quantity.Systems, b.System) {
 		add("unknown-word", "/system", string(b.System))
 	}
-	if b.Place != Garage && b.Place != Roadside {
+	if !slices.Contains(Places, b.Place) {
 		add("unknown-word", "/place", string(b.Place))
 	}
 	for i, id := range b.Circuits {

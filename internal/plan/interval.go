@@ -7,6 +7,9 @@ import (
 // Interval is how long the oil may stay in, as the bike is used.
 func (p *Plan) Interval() card.Span { return p.day.interval() }
 
+// Severe reports whether the bike is used hard.
+func (p *Plan) Severe() bool { return p.day.bench.Severe }
+
 func (d *day) interval() card.Span { return intervalOf(&d.card.Interval, d.bench.Severe) }
 
 // intervalOf gives the card's interval. In severe use, where the manual has nothing

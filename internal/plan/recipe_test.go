@@ -87,7 +87,7 @@ func TestRecipes_NamesAreKnown(t *testing.T) {
 func TestAsk_EveryReadingHasAUnit(t *testing.T) {
 	for _, what := range Readings {
 		isWord := what == AskLevel || what == AskLeak
-		for _, system := range []quantity.System{quantity.Metric, quantity.US, quantity.Imperial} {
+		for _, system := range quantity.Systems {
 			unit := unitAsked(what, system)
 			if _, known := quantity.Find(unit); known == isWord {
 				t.Errorf("%s in %s is read in %q", what, system, unit)

@@ -20,6 +20,9 @@ const (
 	Imperial System = "imperial"
 )
 
+// Systems lists the systems, the usual one first.
+var Systems = []System{Metric, US, Imperial}
+
 // Amount is a quantity as somebody gave it.
 type Amount struct {
 	Kind Kind

@@ -11,7 +11,7 @@ import (
 	"tidysump/internal/quantity"
 )
 
-var systems = []quantity.System{quantity.Metric, quantity.US, quantity.Imperial}
+var systems = quantity.Systems
 
 // What is printed in the unit it was given in reads back as the same amount,
 // and prints the same again.

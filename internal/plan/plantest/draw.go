@@ -119,8 +119,8 @@ func maybe[T ~string](t *rapid.T, label string, words []T) T {
 // Bench draws a bench of that card.
 func Bench(t *rapid.T, c *card.Card) plan.Bench {
 	b := plan.Bench{KeepFilter: rapid.Bool().Draw(t, "keep filter"),
-		System: rapid.SampledFrom([]quantity.System{"", quantity.Metric, quantity.US, quantity.Imperial}).Draw(t, "system"),
-		Place:  rapid.SampledFrom([]plan.Place{"", plan.Garage, plan.Roadside}).Draw(t, "place")}
+		System: rapid.SampledFrom(append([]quantity.System{""}, quantity.Systems...)).Draw(t, "system"),
+		Place:  rapid.SampledFrom(append([]plan.Place{""}, plan.Places...)).Draw(t, "place")}
 	for _, r := range c.Circuits {
 		if rapid.Bool().Draw(t, "does "+r.ID) {
 			b.Circuits = append(b.Circuits, r.ID)

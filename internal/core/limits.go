@@ -1,0 +1,49 @@
+package core
+
+import (
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+	"tidysump/internal/outlook"
+	"tidysump/internal/plan"
+	"tidysump/internal/quantity"
+	"tidysump/internal/wire"
+)
+
+// nothing is the input of an operation that is asked for nothing in particular. It
+// has a size, so that two are never one.
+type nothing struct{ _ byte }
+
+func (*nothing) Members(*wire.Members) {}
+
+// limitsAnswer is what a page has to know before it asks for anything else. It is
+// the same at each call.
+type limitsAnswer struct {
+	call, text                   int // bytes
+	note, reading, entry, remark int // letters that are offered to be typed
+	jobs                         int
+	photos                       []plan.Motif
+	systems                      []quantity.System
+	places                       []plan.Place
+}
+
+func (a *limitsAnswer) Members(m *wire.Members) {
+	m.Int("call", &a.call)
+	m.Int("text", &a.text)
+	m.Int("note", &a.note)
+	m.Int("reading", &a.reading)
+	m.Int("entry", &a.entry)
+	m.Int("remark", &a.remark)
+	m.Int("jobs", &a.jobs)
+	wire.Texts(m, "photos", &a.photos)
+	wire.Texts(m, "systems", &a.systems)
+	wire.Texts(m, "places", &a.places)
+}
+
+func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
+	return &limitsAnswer{
+		call: MaxInput, text: wire.MaxText,
+		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
+		jobs: outlook.MostJobs, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places,
+	}, nil
+}
