@@ -47,7 +47,7 @@ func scaleGauge(f *Form, a *Answer) {
 		verdict = "gauge.zoomed"
 	}
 	a.word("verdict", verdict)
-	a.put("trusted").yes = verdict == "gauge.true"
+	a.yes("trusted", verdict == "gauge.true")
 	a.number("scale", round(scale, 1000))
 	a.number("edge", round(scale*cardEdge, 100))
 	a.number("low", math.Ceil(scaleLow*cardEdge))

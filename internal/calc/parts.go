@@ -172,6 +172,7 @@ var billParts = []part{
 
 var gaugeParts = []part{
 	{name: "verdict"},
+	{name: "trusted", content: holdsYes},
 	{name: "scale", content: holdsNumber},
 	{name: "edge", content: holdsNumber},
 	{name: "low", content: holdsNumber},
