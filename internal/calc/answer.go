@@ -32,10 +32,10 @@ const (
 )
 
 // part is a member that an answer may have; rows are what each of its rows may.
-type part struct {
+type shape struct {
 	name string
 	content
-	rows []part
+	rows []shape
 }
 
 // member is a member that an answer has; it holds what its content says.
@@ -54,9 +54,9 @@ type member struct {
 
 // emptyAnswer has every member that an answer may have, and nothing in them: it
 // lists them.
-func emptyAnswer(parts []part) *Answer {
+func emptyAnswer(shapes []shape) *Answer {
 	a := &Answer{}
-	for _, p := range parts {
+	for _, p := range shapes {
 		a.members = append(a.members, member{name: p.name, content: p.content, rows: []Answer{*emptyAnswer(p.rows)}})
 	}
 	return a

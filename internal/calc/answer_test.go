@@ -52,10 +52,10 @@ func filled(r *rand.Rand, fields []field, chance int) map[string]any {
 }
 
 // holds notes which members an answer has, and fails where one isn't declared.
-func holds(t *testing.T, op, at string, parts []part, a *Answer, came map[string]bool) {
+func holds(t *testing.T, op, at string, shapes []shape, a *Answer, came map[string]bool) {
 	t.Helper()
-	declared := map[string]part{}
-	for _, p := range parts {
+	declared := map[string]shape{}
+	for _, p := range shapes {
 		declared[p.name] = p
 	}
 	for n := range a.members {
@@ -94,31 +94,31 @@ func TestAnswers_AreDeclared(t *testing.T) {
 		came, answers := map[string]bool{}, 0
 		for _, in := range inputs {
 			f := c.Input()
-			if a, list := c.Work(f, wire.Read(in, f)); a != nil {
-				holds(t, c.Op, "", c.parts, a, came)
+			if a, list := c.Calculate(f, wire.Read(in, f)); a != nil {
+				holds(t, c.Op, "", c.shape, a, came)
 				answers++
 			} else if !finding.Refused(list) {
 				t.Fatalf("%s %s: neither an answer nor a refusal", c.Op, in)
 			}
 		}
-		var missed func(at string, parts []part)
-		missed = func(at string, parts []part) {
-			for _, p := range parts {
+		var missed func(at string, shapes []shape)
+		missed = func(at string, shapes []shape) {
+			for _, p := range shapes {
 				if !came[at+p.name] {
 					t.Errorf("%s never answers with %s%s, in %d answers", c.Op, at, p.name, answers)
 				}
 				missed(at+p.name+"/", p.rows)
 			}
 		}
-		missed("", c.parts)
+		missed("", c.shape)
 	}
 }
 
 // An empty answer lists all that may be in it.
 func TestAnswer_ListsItsMembers(t *testing.T) {
 	for _, c := range All() {
-		if got := len(c.Answer().members); got != len(c.parts) || got == 0 {
-			t.Errorf("%s lists %d members of %d", c.Op, got, len(c.parts))
+		if got := len(c.Answer().members); got != len(c.shape) || got == 0 {
+			t.Errorf("%s lists %d members of %d", c.Op, got, len(c.shape))
 		}
 	}
 }

@@ -11,7 +11,7 @@ import (
 
 // billing is made like a calculation and stands at no bench: who doesn't charge
 // doesn't meet it.
-var billing = Calculation{"bill", billFields[:], workBill, billParts}
+var billing = Calculation{"bill", billFields[:], addUp, billShape}
 
 // perLine: tax is rounded for each line.
 const perLine = "line"
@@ -37,7 +37,7 @@ var billFields = [...]field{
 	{name: "rounding", kind: aChoice, words: []string{"total", perLine}, family: "bill.rounding."},
 	{name: "cash", kind: aChoice, words: []string{"0.05", "0.10", "0.20", "0.50", "1", "5", "10"}},
 	{name: "discount", kind: aText},
-	{name: "estimate", kind: aText}, // the estimate's input, as it was kept
+	{name: "estimate", kind: aText}, // the estimate's input, as it was stored
 	{name: "lines", kind: aList, needed: true, rows: []field{
 		{name: "kind", kind: aChoice, needed: true, family: "bill.kind.",
 			words: []string{"part", "oil", "bottle", "labour", "flat", "waste", "materials", "free"}},
@@ -50,8 +50,8 @@ var billFields = [...]field{
 	}},
 }
 
-// workBill adds up an estimate or a bill.
-func workBill(f *Form, a *Answer) {
+// addUp adds up an estimate or a bill.
+func addUp(f *Form, a *Answer) {
 	b, units := f.bill()
 	if f.refused() {
 		return

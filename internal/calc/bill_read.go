@@ -41,7 +41,7 @@ func (f *Form) bill() (b *quote.Bill, units []string) {
 			rateless = true
 		}
 		if r.of("kind").text == "labour" && !f.refused() {
-			l.Work()
+			l.Compute()
 			labour += l.Amount
 		}
 	}
@@ -56,7 +56,7 @@ func (f *Form) bill() (b *quote.Bill, units []string) {
 			b.Lines[n].Price = price
 		}
 	}
-	b.Work()
+	b.Compute()
 	for n := range rows {
 		rows[n].within(b.Lines[n].Off, b.Lines[n].Cut)
 	}
@@ -83,7 +83,7 @@ func (f *Form) shareOf(labour int) (price int, share bool) {
 	if _, share = percent(f.of("price").text); !share {
 		return 0, false
 	}
-	return quote.Part(labour, f.share("price"), quote.Whole), true
+	return quote.Proportion(labour, f.share("price"), quote.Whole), true
 }
 
 // within refuses a discount of which less could be given.

@@ -15,50 +15,50 @@ import (
 // Calculation answers one question: what it asks a person for, and how it gets from
 // a filled-in form to an answer.
 type Calculation struct {
-	Op     string // name of its operation
-	fields []field
-	work   func(f *Form, a *Answer)
-	parts  []part // that its answer may have
+	Op        string // name of its operation
+	fields    []field
+	calculate func(f *Form, a *Answer)
+	shape     []shape // that its answer may have
 }
 
 // benches are the calculations in the order in which the page lists them.
 var benches = [...]Calculation{
-	{"oil-suits", oilSuitsFields, oilSuits, oilSuitsParts},
-	{"bottles", bottlesFields[:], bottles, bottlesParts},
-	{"cool", coolFields[:], cool, coolParts},
-	{"run-out", runOutFields[:], runOut, runOutParts},
-	{"debris", debrisFields, judgeDebris, debrisParts},
-	{"torque-check", torqueFields[:], torqueCheck, torqueParts},
-	{"torque-guess", guessFields[:], torqueGuess, guessParts},
-	{"wrench", wrenchFields[:], wrench, wrenchParts},
-	{"turn", turnFields[:], turn, turnParts},
-	{"first-fill", firstFields[:], firstFill, firstParts},
-	{"level", levelFields[:], level, levelParts},
-	{"oil-curve", oilCurveFields, oilCurve, oilCurveParts},
-	{"oil-mix", oilMixFields, oilMix, oilMixParts},
-	{"oil-volume", oilVolumeFields, oilVolume, oilVolumeParts},
-	{"convert", convertFields, convert, convertParts},
+	{"oil-suits", oilSuitsFields, oilSuits, oilSuitsShape},
+	{"bottles", bottlesFields[:], bottles, bottlesShape},
+	{"cool", coolFields[:], cool, coolShape},
+	{"run-out", runOutFields[:], runOut, runOutShape},
+	{"debris", debrisFields, judgeDebris, debrisShape},
+	{"torque-check", torqueFields[:], torqueCheck, torqueShape},
+	{"torque-guess", guessFields[:], torqueGuess, guessShape},
+	{"wrench", wrenchFields[:], wrench, wrenchShape},
+	{"turn", turnFields[:], turn, turnShape},
+	{"first-fill", firstFields[:], firstFill, firstShape},
+	{"level", levelFields[:], level, levelShape},
+	{"oil-curve", oilCurveFields, oilCurve, oilCurveShape},
+	{"oil-mix", oilMixFields, oilMix, oilMixShape},
+	{"oil-volume", oilVolumeFields, oilVolume, oilVolumeShape},
+	{"convert", convertFields, convert, convertShape},
 }
 
-// All lists the calculations: those at the bench, the bill and the gauge.
+// All lists the calculations: those at the bench, the bill and the ruler.
 func All() []Calculation {
-	return append(append([]Calculation{}, benches[:]...), billing, trueScale)
+	return append(append([]Calculation{}, benches[:]...), billing, ruler)
 }
 
 // Input gives an empty form to be read.
 func (c *Calculation) Input() *Form { return newForm(c.fields) }
 
 // Answer gives an answer with every member that it may have, all of them empty.
-func (c *Calculation) Answer() *Answer { return emptyAnswer(c.parts) }
+func (c *Calculation) Answer() *Answer { return emptyAnswer(c.shape) }
 
-// Work gives the answer to a form that was read, or what refuses it. read is what
+// Calculate gives the answer to a form that was read, or what refuses it. read is what
 // the reading found.
-func (c *Calculation) Work(f *Form, read []finding.Finding) (*Answer, []finding.Finding) {
+func (c *Calculation) Calculate(f *Form, read []finding.Finding) (*Answer, []finding.Finding) {
 	if !f.settle(read) {
 		return nil, *f.list
 	}
 	a := &Answer{system: f.system}
-	c.work(f, a)
+	c.calculate(f, a)
 	if finding.Refused(*f.list) {
 		return nil, *f.list
 	}
@@ -69,13 +69,13 @@ func (c *Calculation) Work(f *Form, read []finding.Finding) (*Answer, []finding.
 // Ask says for which forms one asks.
 type Ask struct {
 	System quantity.System
-	Of     string // "bill" for the bill's form; else those at the bench
+	Which  string // "bill" for the bill's form; else those at the bench
 }
 
 // Members names the members of the question.
 func (i *Ask) Members(m *wire.Members) {
 	wire.Text(m, "system", &i.System)
-	m.String("of", &i.Of)
+	m.String("of", &i.Which)
 }
 
 // Forms is what calculations ask for.
@@ -87,7 +87,7 @@ func (f *Forms) Members(m *wire.Members) { wire.List(m, "forms", &f.forms) }
 // FormsOf lists what calculations ask for.
 func FormsOf(i *Ask) *Forms {
 	of := benches[:]
-	if i.Of == billing.Op {
+	if i.Which == billing.Op {
 		of = []Calculation{billing}
 	}
 	list := make([]formRecord, len(of))

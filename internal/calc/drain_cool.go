@@ -18,7 +18,7 @@ var coolFields = [...]field{
 	{name: "target", kind: quantity.Temperature, low: -40, high: 150},
 }
 
-// Readings closer than this many K tell the rate poorly, and a target further
+// Readings closer than this many K show the rate poorly, and a target further
 // than this many minutes is not worth waiting for.
 const closeReadings, longWait = 3, 7 * 24 * 60
 
@@ -83,7 +83,7 @@ func (a *Answer) coolCurve(minutes float64, temperature func(minutes float64) fl
 	a.points("temps", temps)
 }
 
-// burns tells what touching metal and oil of that temperature in °C does, and
+// burns says what touching metal and oil of that temperature in °C does, and
 // that the usual temperature for draining burns too.
 func (f *Form) burns(a *Answer, celsius float64) {
 	for n := range drain.Bands {

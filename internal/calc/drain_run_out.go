@@ -111,7 +111,7 @@ func (a *Answer) decades(volume float64) {
 }
 
 // orAssume gives a field's number. Where nothing was given it takes the guess,
-// in the unit's base, and tells so.
+// in the unit's base, and notes so.
 func (f *Form) orAssume(a *Answer, field, figure string, by method, guess float64, unit string, digits int) float64 {
 	if f.has(field) {
 		return f.number(field)

@@ -81,7 +81,7 @@ func (f *Form) bottle() fill.Bottle {
 	return fill.Bottle{Left: int(left*1000 + 1e-6), Opened: opened, Price: int(math.Round(f.number("price") * 100))}
 }
 
-// pour tells what to pour from one bottle; without an id it goes by its place
+// pour says what to pour from one bottle; without an id it goes by its place
 // on the shelf.
 func (a *Answer) pour(p *fill.Pour, id string, opened bool) {
 	if id == "" {
@@ -123,7 +123,7 @@ func shelfAfter(rows []Form, c *fill.Choice, pours []Answer) []Answer {
 }
 
 // cost adds up the prices of the bottles to be opened. One without a price
-// counts as free, which is told if another has one.
+// counts as free, which is noted if another has one.
 func (f *Form) cost(a *Answer, c *fill.Choice, shelf []fill.Bottle) {
 	rows := f.of("bottles").rows
 	priced, unpriced := false, -1

@@ -18,7 +18,7 @@ var firstFields = [...]field{
 	{name: "tankOnly", kind: aYes},
 }
 
-// firstFill tells what to pour when, and by how much the level is expected to
+// firstFill says what to pour when, and by how much the level is expected to
 // fall.
 func firstFill(f *Form, a *Answer) {
 	volume, filter, mount := f.number("volume"), fill.Filter(f.of("filter").text), fill.Mount(f.of("mount").text)

@@ -75,7 +75,7 @@ func (f *Form) gauge(a *Answer, g *gauge) {
 }
 
 // reading takes in what was read, as a share of the band, and refuses what
-// can't be on the gauge. A window that shows no line tells little: empty and
+// can't be on the gauge. A window that shows no line says little: empty and
 // brim-full look alike.
 func (f *Form) reading(g *gauge) {
 	ways := 0

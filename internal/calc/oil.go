@@ -57,7 +57,7 @@ func (a *Answer) figure(list, name string, by method, low, high float64, unit st
 }
 
 // worked adds an amount that was worked out, with its ends.
-func (a *Answer) worked(name string, by method, low, high float64, unit string) {
+func (a *Answer) computed(name string, by method, low, high float64, unit string) {
 	ends(a.amount("figures", name, by, low, high, unit, 3), low, high)
 }
 

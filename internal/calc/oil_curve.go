@@ -22,7 +22,7 @@ var oilCurveFields = []field{
 
 // shown.Standard is the standing of a limit that a published standard sets: it is
 // neither the bike's own figure nor an estimate.
-// oilCurve tells how thick an oil is over temperature: one curve through two
+// oilCurve says how thick an oil is over temperature: one curve through two
 // viscosities, or the band that a bare grade leaves open.
 func oilCurve(f *Form, a *Answer) {
 	grade := f.grade("grade")
@@ -163,7 +163,7 @@ func (a *Answer) temperatureFor(s *oil.Spread, viscosity float64, by method) {
 		a.unknown("figures", "temperature-for")
 		return
 	}
-	a.worked("temperature-for", by, low, high, "°C")
+	a.computed("temperature-for", by, low, high, "°C")
 }
 
 // powers puts an upright axis of the powers of ten between two viscosities.

@@ -50,7 +50,7 @@ func (f *Form) thickness(viscosity, name string, heat float64) oil.Band {
 // mixture adds what two oils make at a temperature; share is the second one's
 // part of the volume.
 func (f *Form) mixture(a *Answer, by method, first, second oil.Band, share, heat float64) {
-	a.worked("second-share", by, share, share, "%")
+	a.computed("second-share", by, share, share, "%")
 	mix := first.Mix(second, share)
 	a.figureAt("viscosity-mix", by, mix.Low, mix.High, " mm²/s", heat)
 	f.say(finding.Note, "mix-estimate", "")

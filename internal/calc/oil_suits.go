@@ -120,7 +120,7 @@ func (f *Form) reason(r *oil.Reason) {
 	f.say(grade, r.Code, "", values...)
 }
 
-// assumptions tells what was assumed since it was not given.
+// assumptions notes what was assumed since it was not given.
 func (f *Form) assumptions(need *oil.Need) {
 	if need.WetClutch && !f.has("clutch") {
 		f.say(finding.Note, "clutch-assumed", "clutch")
@@ -150,6 +150,6 @@ func (f *Form) topUp(a *Answer, need *oil.Need, bottle *oil.Bottle, share float6
 	if known && alsoKnown {
 		f.mixture(a, by, first, second, share, 100)
 	} else {
-		a.worked("second-share", by, share, share, "%")
+		a.computed("second-share", by, share, share, "%")
 	}
 }

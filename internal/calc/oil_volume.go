@@ -41,8 +41,8 @@ func oilVolume(f *Form, a *Answer) {
 	}
 	litres := mass / there * 1000
 	const by = "expansion-of-oil"
-	a.worked("volume-at", by, litres, litres, "L")
-	a.worked("oil-mass", by, mass, mass, "kg")
+	a.computed("volume-at", by, litres, litres, "L")
+	a.computed("oil-mass", by, mass, mass, "kg")
 	a.figureAt("density", by, there, there, " kg/m³", f.number("to"))
 }
 

@@ -89,7 +89,7 @@ const (
 	mostPerLitre              = 14        // small engines have most
 )
 
-// Bounds of an interval: machines that are not for competition are told from 1,000
+// Bounds of an interval: machines that are not for competition have intervals from 1,000
 // to 16,000 km and 12 months (from memory and common practice, no source).
 const (
 	leastInterval, mostInterval = 500, 20000 // km
@@ -97,7 +97,7 @@ const (
 	month                       = 365.25 / 12 * 24 * 60 // in the base unit of durations
 )
 
-// usual doubts an interval beyond what manuals tell. Competition machines count
+// usual doubts an interval beyond what manuals have. Competition machines count
 // hours.
 func (c *checker) usual(at string, f *Figure, low, high float64) {
 	if a, ok := f.Amount(); ok && (a.Base < low || a.Base > high) {

@@ -9,7 +9,7 @@ type Bolt struct {
 	ID      string
 	Purpose Purpose
 	Circuit string // id of the circuit it closes
-	Of      string // id of the filter or strainer it holds
+	Holds   string // id of the filter or strainer it holds
 	Place   string // where on the bike, in the card's own words
 	Count   int    // how many alike; 0 means one
 	Order   string // in which order they are tightened, and which is the longer one
@@ -28,7 +28,7 @@ func (b *Bolt) Members(m *wire.Members) {
 	m.String("id", &b.ID, wire.Required)
 	wire.Text(m, "purpose", &b.Purpose, wire.Required)
 	m.String("circuit", &b.Circuit)
-	m.String("of", &b.Of)
+	m.String("of", &b.Holds)
 	m.String("place", &b.Place)
 	m.Int("count", &b.Count)
 	m.String("order", &b.Order)

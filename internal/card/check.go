@@ -223,8 +223,8 @@ func (c *checker) bolt(at string, b *Bolt) {
 	if b.Circuit != "" {
 		c.refers(at+"/circuit", b.Circuit, c.circuits)
 	}
-	if b.Of != "" {
-		c.refers(at+"/of", b.Of, c.holders)
+	if b.Holds != "" {
+		c.refers(at+"/of", b.Holds, c.holders)
 	}
 	if b.Count < 0 || b.Count > 40 {
 		c.add(finding.Refuse, "bad-count", at+"/count", "value", strconv.Itoa(b.Count))

@@ -23,7 +23,7 @@ func (c *checker) whole(k *Card) {
 // needs doubts that no fastener drains a circuit, or holds a filter or strainer.
 func (c *checker) needs(k *Card, code, at string, i int, id string) {
 	for n := range k.Bolts {
-		if b := &k.Bolts[n]; b.Of == id || b.Drains && b.Circuit == id {
+		if b := &k.Bolts[n]; b.Holds == id || b.Drains && b.Circuit == id {
 			return
 		}
 	}

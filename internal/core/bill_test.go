@@ -94,7 +94,7 @@ func TestBill_Materials(t *testing.T) {
 	}
 }
 
-// The estimate is compared with the bill; more than a tenth above it is told.
+// The estimate is compared with the bill; more than a tenth above it is reported.
 func TestBill_Estimate(t *testing.T) {
 	in := func(price, estimate string) string {
 		text, _ := json.Marshal(`{"currency":"EUR","lines":[{"kind":"flat","price":"` + estimate + `"}]}`)
@@ -122,7 +122,7 @@ func TestBill_Estimate(t *testing.T) {
 	}
 }
 
-// Whatever is typed, a bill is added up or refused, what is told has words, and
+// Whatever is typed, a bill is added up or refused, what is reported has words, and
 // what is added up adds up.
 func TestBill_Words(t *testing.T) {
 	words := specs.EN()

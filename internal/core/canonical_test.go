@@ -49,7 +49,7 @@ func TestCanonical_Samples(t *testing.T) {
 	}
 }
 
-// The doubts about a card are told with its text, and not without it.
+// The doubts about a card are reported with its text, and not without it.
 func TestCanonical_TellsDoubts(t *testing.T) {
 	samples := string(specs.Samples())
 	cards := strings.Replace(samples, `{`, `{"later":1,`, 1)
@@ -62,7 +62,7 @@ func TestCanonical_TellsDoubts(t *testing.T) {
 	}
 }
 
-// A card that keeps the whole list from being read is told, not passed over.
+// A card that keeps the whole list from being read is reported, not passed over.
 func TestCards_UnreadableIsRefused(t *testing.T) {
 	long := `{"format":"tidysump-card","model":"` + strings.Repeat("x", 30000) + `"}`
 	for _, cards := range []string{"[" + long + "]", "[" + long + "," + long + "]", `[{"id":1,"id":2}]`} {

@@ -81,7 +81,7 @@ func TestBottles_ShelfAfter(t *testing.T) {
 	}
 }
 
-// TestBottlesAssumed: what is taken for granted is told.
+// TestBottlesAssumed: what is taken for granted is noted.
 func TestBottlesAssumed(t *testing.T) {
 	for _, row := range []struct{ in, verdict, code, where, cost string }{
 		// A bottle that isn't full is an opened one, whatever is said.

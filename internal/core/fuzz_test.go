@@ -44,7 +44,7 @@ func FuzzDo(f *testing.F) {
 }
 
 // A body of 10 MB, a megabyte of open brackets, a number beyond all numbers, a
-// name given twice: each is told in one finding, and at once.
+// name given twice: each is reported in one finding, and at once.
 func TestDo_HostileSizes(t *testing.T) {
 	tests := []struct {
 		name, code string

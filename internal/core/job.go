@@ -21,7 +21,7 @@ func (i *planInput) Members(m *wire.Members) {
 	m.Object("bench", &i.bench)
 }
 
-// makePlan plans; read is what was found in reading the card, which is told with
+// makePlan plans; read is what was found in reading the card, which is reported with
 // what refuses it.
 func makePlan(i *planInput, read []finding.Finding) (*plan.Plan, []finding.Finding) {
 	c, list := card.Accept(&i.card)

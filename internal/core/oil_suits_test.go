@@ -37,7 +37,7 @@ func TestOilSuits(t *testing.T) {
 }
 
 // An engine's clutch is taken to run in its oil until it is said that it
-// doesn't, and that is told; a gear oil has none.
+// doesn't, and that is noted; a gear oil has none.
 func TestOilSuits_Clutch(t *testing.T) {
 	for in, want := range map[string]string{
 		`{"grades":"10W-40","bottleGrade":"10W-40","bottleMark":"none"`:                "oil-verdict.limit clutch-assumed",

@@ -99,7 +99,7 @@ func calculation(c calc.Calculation) Operation {
 
 		tolerant: true,
 		run: func(in wire.Record, read []finding.Finding) (wire.Record, []finding.Finding) {
-			answer, list := c.Work(in.(*calc.Form), read)
+			answer, list := c.Calculate(in.(*calc.Form), read)
 			if answer == nil {
 				return nil, list
 			}

@@ -60,7 +60,7 @@ func TestDo_UnknownOp(t *testing.T) {
 }
 
 // A last job that can't be read keeps the one under way from nothing, and what is
-// wrong with it is not told.
+// wrong with it is not reported.
 func TestReplay_BadLastJob(t *testing.T) {
 	card := rootFile(t, "testdata/card-minimal.json")
 	head := slices.Concat([]byte(`{"card":`), card, []byte(`,"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"done","step":"identify"}]`))

@@ -16,7 +16,7 @@ type Asked struct {
 }
 
 // Asks are what makes up a sign, in the order of asking: of the calculation, of a
-// step that looks, and of what is kept.
+// step that looks, and of what is stored.
 var Asks = [...]Asked{
 	{Name: "found", Words: Bits, Family: "bit.", Front: true, set: func(s *Sign, answer int) { s.Bit = answer }},
 	{Name: "size", Words: Sizes, Family: "bit-size.", Front: true, from: Flakes, to: Sealant, set: func(s *Sign, answer int) { s.Size = answer }},

@@ -1,4 +1,4 @@
-// Package debris tells from what came out of an engine whether there is a reason
+// Package debris says from what came out of an engine whether there is a reason
 // to stop: from solid bits and from the look and smell of the oil.
 //
 // The rules are common practice without a published source for motorcycles, where

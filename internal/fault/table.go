@@ -1,4 +1,4 @@
-// Package fault tells what to do when something is wrong with the oil, its plug,
+// Package fault says what to do when something is wrong with the oil, its plug,
 // filter or level, in a garage or at the roadside: whether to carry on, to ride
 // gently, not to ride or not to start, and what can be done with what is at hand.
 //

@@ -115,7 +115,7 @@ func TestTable_EveryRowIsReached(t *testing.T) {
 	}
 }
 
-// key tells a row from the others of its problem.
+// key names a row among the others of its problem.
 func key(r *fault.Row) string {
 	parts := slices.Clone(r.With)
 	for _, q := range slices.Sorted(maps.Keys(r.When)) {

@@ -15,7 +15,7 @@ func TestCompareCaught(t *testing.T) {
 		{3, 3, fill.AsMuch}, {2.71, 3, fill.AsMuch}, {3.29, 3, fill.AsMuch},
 		{2.69, 3, fill.Less}, {2.01, 3, fill.Less}, {1.99, 3, fill.FarLess}, {0, 3, fill.FarLess},
 		{3.31, 3, fill.More}, {5, 3, fill.More},
-		{0.1, 0.2, fill.AsMuch}, {0.09, 0.2, fill.FarLess}, // a tenth of a litre is what a jug can't tell
+		{0.1, 0.2, fill.AsMuch}, {0.09, 0.2, fill.FarLess}, // a tenth of a litre is what a jug can't show
 		{2, 0, fill.NoCompare}, {0, 0, fill.NoCompare},
 	} {
 		if got := fill.CompareCaught(c.out, c.due); got != c.want {

@@ -47,7 +47,7 @@ func TestLevelRoundTrips(t *testing.T) {
 		if back := Window(glass, marks).Height(share); math.Abs(back-height) > 1e-9 {
 			t.Fatalf("height %v comes back as %v", height*glass, back)
 		}
-		// At the rim the area hardly grows, so it tells the height less well.
+		// At the rim the area hardly grows, so it shows the height less well.
 		if back := LineAt(Covered(height)); math.Abs(back-height) > 1e-8 {
 			t.Fatalf("line %v comes back as %v", height, back)
 		}

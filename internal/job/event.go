@@ -68,9 +68,9 @@ type Event struct {
 	Kind EventKind
 	Step string // id of the step
 	What string // of a reading: one of the Ask words; of a photo: what it shows
-	// Of is the circuit or fastener of a reading, or the event that an undo
+	// About is the circuit or fastener of a reading, or the event that an undo
 	// cancels.
-	Of    string
+	About string
 	Value string // as typed
 	Text  string
 	Until string // of a timer: when it ends, in the form of Time
@@ -79,7 +79,7 @@ type Event struct {
 	Signs map[string]string
 }
 
-// Members names the event's members. None is required: a faulty event is told
+// Members names the event's members. None is required: a faulty event is reported
 // by the replay and must not keep the others from being used.
 func (e *Event) Members(m *wire.Members) {
 	m.Lenient()
@@ -88,7 +88,7 @@ func (e *Event) Members(m *wire.Members) {
 	wire.Text(m, "kind", &e.Kind)
 	m.String("step", &e.Step)
 	m.String("what", &e.What)
-	m.String("of", &e.Of)
+	m.String("of", &e.About)
 	m.String("value", &e.Value)
 	m.String("text", &e.Text)
 	m.String("until", &e.Until)
@@ -112,14 +112,14 @@ func ordered(events []Event) []placed {
 	}
 	slices.SortStableFunc(list, inOrder)
 	seen := map[string]bool{}
-	kept := list[:0]
+	others := list[:0]
 	for _, e := range list {
 		if !seen[e.ID] {
-			kept = append(kept, e)
+			others = append(others, e)
 		}
 		seen[e.ID] = e.ID != ""
 	}
-	return kept
+	return others
 }
 
 // inOrder says which of two events comes first.

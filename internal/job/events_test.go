@@ -29,7 +29,7 @@ func drawEvents(t *rapid.T, p *plan.Plan, prefix string) []job.Event {
 			e.Kind = job.Finish
 		case kind == 2:
 			e.Kind, e.Step, e.What = job.Photo, s.ID, string(plantest.Pick(t, "picture", plan.Motifs...))
-		case kind >= 5 && len(s.Look) > 0:
+		case kind >= 5 && len(s.Signs) > 0:
 			e.Kind, e.Step, e.Signs = job.Saw, s.ID, drawSigns(t)
 		case kind < 5 || len(s.Asks) == 0:
 			e.Kind, e.Step = job.Done, s.ID
@@ -38,7 +38,7 @@ func drawEvents(t *rapid.T, p *plan.Plan, prefix string) []job.Event {
 			}
 		default:
 			a := rapid.SampledFrom(s.Asks).Draw(t, "ask")
-			e.Kind, e.Step, e.What, e.Of, e.Value = job.Reading, s.ID, a.What, a.Of, drawValue(t, a)
+			e.Kind, e.Step, e.What, e.About, e.Value = job.Reading, s.ID, a.What, a.About, drawValue(t, a)
 		}
 		list = append(list, e)
 	}
@@ -82,7 +82,7 @@ func drawGarbage(t *rapid.T, p *plan.Plan) []job.Event {
 			Time: word("time", "", "2026-11-25T10:02:00.000Z", "2026-13-25T10:02:00.000Z", "yesterday"),
 			Kind: job.EventKind(word("kind", "", "done", "reading", "note", "photo", "undo", "timer")),
 			Step: word("step", steps...), What: word("what", "level", "poured", "odometer"),
-			Of: word("of", "oil0", "garbage", ""), Value: word("value", "1 L", "NaN"), Text: word("text", "", " "),
+			About: word("of", "oil0", "garbage", ""), Value: word("value", "1 L", "NaN"), Text: word("text", "", " "),
 		})
 	}
 	return list
@@ -114,7 +114,7 @@ func replay(t *rapid.T, c *card.Card, b plan.Bench, events []job.Event) *job.Sta
 	return s
 }
 
-// canonical gives a state's text, the places of its findings told by the ids of
+// canonical gives a state's text, the places of its findings named by the ids of
 // the events and not by their numbers, which depend on the order.
 func canonical(t *rapid.T, s *job.State, events []job.Event) string {
 	for i, f := range s.Findings {

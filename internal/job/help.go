@@ -40,7 +40,7 @@ func (r *replayer) leftAt(s *plan.Step) string {
 	for i := range r.state.Oils {
 		b := &r.state.Oils[i]
 		for _, a := range s.Asks {
-			if a.Of == b.Circuit && len(b.Poured) > 0 {
+			if a.About == b.Circuit && len(b.Poured) > 0 {
 				return first(b.Left)
 			}
 		}

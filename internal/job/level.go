@@ -27,18 +27,18 @@ func (r *replayer) levelRead(e placed, ask *plan.Ask, read *Read) bool {
 	read.Texts = share.Show(r.print.System)
 	read.Share, _, _ = strings.Cut(read.Texts[0], " ")
 	r.levelIs(e, read, string(fill.LevelAt(share.Base)))
-	r.share[e.Of] = &share.Base
+	r.share[e.About] = &share.Base
 	if r.plan.Step(e.Step).Finds {
-		r.trace.ShareFound[e.Of] = &share.Base
+		r.trace.ShareFound[e.About] = &share.Base
 	} else {
-		r.trace.ShareLeft[e.Of] = &share.Base
+		r.trace.ShareLeft[e.About] = &share.Base
 	}
 	return true
 }
 
 func (r *replayer) levelIs(e placed, read *Read, word string) {
-	r.level[e.Of] = word
-	r.share[e.Of] = nil
+	r.level[e.About] = word
+	r.share[e.About] = nil
 	read.Choice = word
 	read.Texts = append(read.Texts, "@level."+word)
 	if word == string(fill.Above) {

@@ -8,8 +8,8 @@ import (
 	"tidysump/internal/wire"
 )
 
-// Looked is what was seen at a step, judged.
-type Looked struct {
+// Look is what was seen at a step, judged.
+type Look struct {
 	ID    string // of the event
 	Time  string
 	Step  string
@@ -31,7 +31,7 @@ type Looked struct {
 }
 
 // Members names the members of a look.
-func (l *Looked) Members(m *wire.Members) {
+func (l *Look) Members(m *wire.Members) {
 	m.String("id", &l.ID)
 	m.String("time", &l.Time)
 	m.String("step", &l.Step)
@@ -47,7 +47,7 @@ func (l *Looked) Members(m *wire.Members) {
 // saw takes in what was seen, in place of what was seen at the same step
 // before, and reports whether it counts.
 func (r *replayer) saw(e placed) bool {
-	if len(r.plan.Step(e.Step).Look) == 0 {
+	if len(r.plan.Step(e.Step).Signs) == 0 {
 		r.fault(e, "not-asked", "/kind", finding.Refuse, "text", string(e.Kind))
 		return false
 	}
@@ -58,18 +58,18 @@ func (r *replayer) saw(e placed) bool {
 	if len(wrong) > 0 {
 		return false
 	}
-	kept := r.state.Looks[:0]
+	others := r.state.Looks[:0]
 	for _, l := range r.state.Looks {
 		if l.Step != e.Step {
-			kept = append(kept, l)
+			others = append(others, l)
 		}
 	}
-	r.state.Looks = append(kept, Looked{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign})
+	r.state.Looks = append(others, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign})
 	return true
 }
 
 // judge judges all that was seen. A noise or the lamp belongs to the engine and not
-// to the place where somebody told of it: it counts for each look.
+// to the place where somebody mentioned it: it counts for each look.
 func (r *replayer) judge() {
 	var noise, lamp, unsaid bool
 	for i := range r.state.Looks {
@@ -91,7 +91,7 @@ func (r *replayer) judge() {
 		}
 	}
 	if unsaid && worst == debris.Normal {
-		worst = debris.Unsaid // somebody looked and didn't tell: that is not nothing
+		worst = debris.Unsaid // somebody looked and didn't say: that is not nothing
 	}
 	if len(r.state.Looks) > 0 {
 		r.state.Verdict = "debris." + debris.Verdicts[worst]
@@ -101,7 +101,7 @@ func (r *replayer) judge() {
 	}
 }
 
-func (l *Looked) judge(sign *debris.Sign) {
+func (l *Look) judge(sign *debris.Sign) {
 	for n := range debris.Asks {
 		if w := debris.Asks[n].Word(l.Signs); w != "" {
 			l.Told = append(l.Told, w)
@@ -122,7 +122,7 @@ func (l *Looked) judge(sign *debris.Sign) {
 }
 
 // compare holds a look against that of the last job at the same step.
-func (r *replayer) compare(l *Looked) debris.Comparison {
+func (r *replayer) compare(l *Look) debris.Comparison {
 	if r.last == nil {
 		return debris.Apart
 	}
@@ -144,14 +144,14 @@ func (r *replayer) compare(l *Looked) debris.Comparison {
 }
 
 // found is what was seen, as a value of a sentence.
-func (l *Looked) found() string {
+func (l *Look) found() string {
 	if w := l.sign.Word(); w != "" {
 		return "@" + w
 	}
 	return "@not-known"
 }
 
-// stop warns at the steps that fill, start and ride, and tells which of the latter
+// stop warns at the steps that fill, start and ride, and reports which of the latter
 // were done all the same: the person decides, the record says so.
 func (r *replayer) stop(since string) {
 	r.state.Warns = []plan.Warn{plan.CautionOf("found-stop")}

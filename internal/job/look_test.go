@@ -27,7 +27,7 @@ func lookAt(id string, minute int, step string, signs ...string) job.Event {
 
 func event(id string, minute int, kind job.EventKind, step, of string) job.Event {
 	e := lookAt(id, minute, step)
-	e.Kind, e.Of, e.Signs = kind, of, nil
+	e.Kind, e.About, e.Signs = kind, of, nil
 	return e
 }
 
@@ -93,7 +93,7 @@ func TestLook_Refused(t *testing.T) {
 }
 
 // A stop warns at every step that fills, starts or rides and at no other; done all
-// the same, it is told; done before anybody saw it, it is not.
+// the same, it is reported; done before anybody saw it, it is not.
 func TestLook_Stop(t *testing.T) {
 	milky := lookAt("a", 5, "look-oil", "oil", "milky")
 	s := after(t, nil, milky)
@@ -161,7 +161,7 @@ func TestLook_Compared(t *testing.T) {
 	}
 }
 
-// What is wrong with the last job is not told, and changes nothing.
+// What is wrong with the last job is not reported, and changes nothing.
 func TestReplayAfter_NothingLeaks(t *testing.T) {
 	now := lookAt("n", 1, "look-magnet-drain", "found", "glitter")
 	want := string(wire.Write(after(t, nil, now)))
@@ -221,7 +221,7 @@ func drawLooks(t *rapid.T, prefix string) []job.Event {
 			Step: plantest.Pick(t, "step", "look-oil", "look-magnet-drain", "look-filter-filter"), Signs: drawSigns(t)}
 		list = append(list, e)
 		if rapid.IntRange(0, 4).Draw(t, "undone") == 0 {
-			list = append(list, job.Event{ID: "u" + e.ID, Time: drawTime(t), Kind: job.Undo, Of: e.ID})
+			list = append(list, job.Event{ID: "u" + e.ID, Time: drawTime(t), Kind: job.Undo, About: e.ID})
 		}
 	}
 	return list

@@ -8,7 +8,7 @@ import (
 )
 
 // What a Billed event writes; its text is what was typed, the input of the
-// operation "bill". Nothing that follows from it is kept.
+// operation "bill". Nothing that follows from it is stored.
 const (
 	Estimate = "estimate"
 	Bill     = "bill"
@@ -17,13 +17,13 @@ const (
 // billed takes an estimate or a bill in, in place of one written before. A job cost
 // what its bill says, and what its estimate says as long as there is no bill.
 func (r *replayer) billed(e placed) {
-	kept := r.state.Papers[:0]
+	others := r.state.Papers[:0]
 	for _, p := range r.state.Papers {
 		if p.What != e.What {
-			kept = append(kept, p)
+			others = append(others, p)
 		}
 	}
-	r.state.Papers = append(kept, e.Event)
+	r.state.Papers = append(others, e.Event)
 	r.state.Costs = ""
 	for _, p := range r.state.Papers {
 		if p.What == Bill || r.state.Costs == "" {

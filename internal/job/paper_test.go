@@ -24,7 +24,7 @@ func TestReplay_Papers(t *testing.T) {
 		paper("c", "30", job.Bill, "bill"),
 		paper("d", "40", job.Bill, "slip"),
 		{ID: "e", Time: "2026-11-25T10:00:05.000Z", Kind: job.Done, Step: "identify"},
-		{ID: "f", Time: "2026-11-25T10:00:50.000Z", Kind: job.Undo, Of: "d"},
+		{ID: "f", Time: "2026-11-25T10:00:50.000Z", Kind: job.Undo, About: "d"},
 		paper("g", "55", "letter", "?"),
 	}
 	s, list := replayed(c, plan.Bench{}, events)
@@ -51,7 +51,7 @@ func TestReplay_Papers(t *testing.T) {
 func TestReplay_Costs(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
 	estimate, bill, later := paper("a", "10", job.Estimate, ""), paper("b", "20", job.Bill, ""), paper("c", "30", job.Estimate, "")
-	undo := job.Event{ID: "u", Time: "2026-11-25T10:00:40.000Z", Kind: job.Undo, Of: "b"}
+	undo := job.Event{ID: "u", Time: "2026-11-25T10:00:40.000Z", Kind: job.Undo, About: "b"}
 	for _, f := range []struct {
 		name   string
 		events []job.Event

@@ -38,7 +38,7 @@ func (r *replayer) reading(e placed) bool {
 		r.fault(e, "not-asked", "/what", finding.Refuse, "text", finding.Clip(e.What))
 		return false
 	}
-	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, Of: e.Of, Name: r.nameOf(e)}
+	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, About: e.About, Name: r.nameOf(e)}
 	take := r.amount
 	switch e.What {
 	case plan.AskLevel:
@@ -50,7 +50,7 @@ func (r *replayer) reading(e placed) bool {
 		return false
 	}
 	for i := range r.state.Readings {
-		if other := &r.state.Readings[i]; other.What == read.What && other.Of == read.Of {
+		if other := &r.state.Readings[i]; other.What == read.What && other.About == read.About {
 			other.Stands = false
 		}
 	}
@@ -62,7 +62,7 @@ func (r *replayer) reading(e placed) bool {
 func (r *replayer) asked(e placed) *plan.Ask {
 	s := r.plan.Step(e.Step)
 	for i := range s.Asks {
-		if s.Asks[i].What == e.What && s.Asks[i].Of == e.Of {
+		if s.Asks[i].What == e.What && s.Asks[i].About == e.About {
 			return &s.Asks[i]
 		}
 	}
@@ -71,10 +71,10 @@ func (r *replayer) asked(e placed) *plan.Ask {
 
 // nameOf is what a reading belongs to: a circuit's role or a fastener's place.
 func (r *replayer) nameOf(e placed) string {
-	if c := r.plan.Card().Circuit(e.Of); c != nil {
+	if c := r.plan.Card().Circuit(e.About); c != nil {
 		return "@role." + string(c.Role)
 	}
-	if b := r.plan.Card().Bolt(e.Of); b != nil {
+	if b := r.plan.Card().Bolt(e.About); b != nil {
 		if b.Place == "" {
 			return "@purpose." + string(b.Purpose)
 		}
@@ -126,10 +126,10 @@ func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 	case plan.AskHours:
 		r.trace.Read[due.Hours] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base / 60}
 	case plan.AskDrained:
-		r.trace.Drained[e.Of] += a.Base
+		r.trace.Drained[e.About] += a.Base
 	case plan.AskPoured:
-		r.trace.Poured[e.Of] += a.Base
-		r.changedAt(e.Of, e.Time)
+		r.trace.Poured[e.About] += a.Base
+		r.changedAt(e.About, e.Time)
 	case plan.AskTorque:
 		r.torqueUsed(e, a, read)
 	case plan.AskTemperature:
@@ -138,9 +138,9 @@ func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 }
 
 // torqueUsed compares the torque used with the card's: more than the wrench's
-// own deviation off is told.
+// own deviation off is reported.
 func (r *replayer) torqueUsed(e placed, a quantity.Amount, read *Read) {
-	b := r.plan.Card().Bolt(e.Of)
+	b := r.plan.Card().Bolt(e.About)
 	low, ok := b.Torque.Amount()
 	if !ok {
 		return

@@ -17,10 +17,10 @@ import (
 const noon = "2026-11-25T12:00:00.000Z"
 
 func read(step, what, of, value string) job.Event {
-	return job.Event{ID: "e", Time: noon, Kind: job.Reading, Step: step, What: what, Of: of, Value: value}
+	return job.Event{ID: "e", Time: noon, Kind: job.Reading, Step: step, What: what, About: of, Value: value}
 }
 
-// Each event that can't be used is told, with its place and grade.
+// Each event that can't be used is reported, with its place and grade.
 func TestReplay_Findings(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
 	event := func(e job.Event) job.Event { e.ID, e.Time = "e", noon; return e }
@@ -37,8 +37,8 @@ func TestReplay_Findings(t *testing.T) {
 		{"step", event(job.Event{Kind: job.Done, Step: "polish"}), "unknown-step /events/0/step refuse"},
 		{"no step", event(job.Event{Kind: job.Done}), "unknown-step /events/0/step refuse"},
 		{"blank note", event(job.Event{Kind: job.Note, Text: " \n"}), "empty-note /events/0/text refuse"},
-		{"undo of nothing", event(job.Event{Kind: job.Undo, Of: "x"}), "undo-unknown /events/0/of refuse"},
-		{"undo of itself", event(job.Event{Kind: job.Undo, Of: "e"}), "undo-of-undo /events/0/of refuse"},
+		{"undo of nothing", event(job.Event{Kind: job.Undo, About: "x"}), "undo-unknown /events/0/of refuse"},
+		{"undo of itself", event(job.Event{Kind: job.Undo, About: "e"}), "undo-of-undo /events/0/of refuse"},
 		{"not asked", read("guard", "poured", "engine", "1 L"), "not-asked /events/0/what refuse"},
 		{"asked of another", read("pour-engine", "poured", "gearbox", "1 L"), "not-asked /events/0/what refuse"},
 		{"level word", read("level-found-engine", "level", "engine", "full"), "unknown-word /events/0/value refuse"},
@@ -104,7 +104,7 @@ func TestReplay_DueAgain(t *testing.T) {
 }
 
 // A whole job, every step done: nothing is missing but the second look, and
-// finishing it raises no doubt. Closed with nothing done, every step that must be done is told.
+// finishing it raises no doubt. Closed with nothing done, every step that must be done is reported.
 func TestReplay_Finish(t *testing.T) {
 	for _, name := range []string{"tessaly-corda-650", "marrowick-pip-125", "ondrake-quarto-900", "hallowmoor-drover-1700"} {
 		c := plantest.Sample(t, name)
@@ -176,8 +176,8 @@ func TestReplay_ReadingsThatStand(t *testing.T) {
 	if got, want := standing(events), "40 % middle 40, 25 N·m  , @leak.dry dry "; got != want {
 		t.Errorf("standing: %q, want %q", got, want)
 	}
-	undone := append(events, job.Event{ID: "u", Time: "2026-11-25T13:00:00.000Z", Kind: job.Undo, Of: "e1"},
-		job.Event{ID: "v", Time: "2026-11-25T13:00:01.000Z", Kind: job.Undo, Of: "e3"})
+	undone := append(events, job.Event{ID: "u", Time: "2026-11-25T13:00:00.000Z", Kind: job.Undo, About: "e1"},
+		job.Event{ID: "v", Time: "2026-11-25T13:00:01.000Z", Kind: job.Undo, About: "e3"})
 	if got, want := standing(undone), "@level.low low , 24 N·m  , @leak.dry dry "; got != want {
 		t.Errorf("two taken back: %q, want %q", got, want)
 	}

@@ -68,14 +68,14 @@ func (r *replayer) cancel(sorted []placed) {
 		if e.Kind != Undo {
 			continue
 		}
-		kind, ok := known[e.Of]
+		kind, ok := known[e.About]
 		switch {
 		case !ok:
-			r.fault(e, "undo-unknown", "/of", finding.Refuse, "text", e.Of)
+			r.fault(e, "undo-unknown", "/of", finding.Refuse, "text", e.About)
 		case kind == Undo:
 			r.fault(e, "undo-of-undo", "/of", finding.Refuse)
 		default:
-			r.canceled[e.Of] = true
+			r.canceled[e.About] = true
 		}
 	}
 }
@@ -159,7 +159,7 @@ func (r *replayer) apply(e placed) {
 	r.state.LastID = e.ID
 }
 
-// finish ends the work. A step that must be done and is not is told, and the
+// finish ends the work. A step that must be done and is not is reported, and the
 // work stays finished all the same: the person decides, the record says so.
 func (r *replayer) finish(e placed) {
 	r.state.Finished, r.state.Timers = e.Time, nil

@@ -31,7 +31,7 @@ func TestReplay_OrderAndRepetitionDoNotMatter(t *testing.T) {
 func drawUndos(t *rapid.T, events []job.Event) []job.Event {
 	var list []job.Event
 	for i, e := range someOf(t, events) {
-		list = append(list, job.Event{ID: "u" + strconv.Itoa(i), Time: drawTime(t), Kind: job.Undo, Of: e.ID})
+		list = append(list, job.Event{ID: "u" + strconv.Itoa(i), Time: drawTime(t), Kind: job.Undo, About: e.ID})
 	}
 	return list
 }
@@ -58,7 +58,7 @@ func TestReplay_UndoCancels(t *testing.T) {
 		want := canonical(t, replay(t, c, b, events), events)
 		all := append(slices.Clone(events), undone...)
 		for i, e := range undone {
-			all = append(all, job.Event{ID: "u" + strconv.Itoa(i), Time: drawTime(t), Kind: job.Undo, Of: e.ID})
+			all = append(all, job.Event{ID: "u" + strconv.Itoa(i), Time: drawTime(t), Kind: job.Undo, About: e.ID})
 		}
 		if got := canonical(t, replay(t, c, b, all), all); got != want {
 			t.Fatalf("without:\n%s\nundone:\n%s", want, got)
@@ -76,9 +76,9 @@ func TestReplay_PouredIsTheSum(t *testing.T) {
 			ml := 10 * rapid.IntRange(0, 99).Draw(t, "10 mL")
 			id := "e" + strconv.Itoa(i)
 			events = append(events, job.Event{ID: id, Time: drawTime(t), Kind: job.Reading, Step: plantest.Pick(t, "step", "pour-engine", "top-up-engine"),
-				What: plan.AskPoured, Of: "engine", Value: strconv.Itoa(ml) + " mL"})
+				What: plan.AskPoured, About: "engine", Value: strconv.Itoa(ml) + " mL"})
 			if rapid.Bool().Draw(t, "undone") {
-				events = append(events, job.Event{ID: "u" + id, Time: drawTime(t), Kind: job.Undo, Of: id})
+				events = append(events, job.Event{ID: "u" + id, Time: drawTime(t), Kind: job.Undo, About: id})
 				continue
 			}
 			millilitres, any = millilitres+ml, true
@@ -105,7 +105,7 @@ func first(texts []string) string {
 }
 
 // Garbage among the events changes nothing that the good ones say, and each
-// useless event is told.
+// useless event is reported.
 func TestReplay_GarbageLosesNothing(t *testing.T) {
 	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
 		events := drawEvents(t, p, "a")

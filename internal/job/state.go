@@ -55,8 +55,8 @@ type State struct {
 	Findings []finding.Finding
 	Problems []Trouble // that stand, the earliest first
 	// Looks are what was seen, and Verdict the word id of the worst of it; empty
-	// when nobody told.
-	Looks   []Looked
+	// when nobody said.
+	Looks   []Look
 	Verdict string
 	// Warns stand at the steps WarnAt: what came out says stop.
 	Warns  []plan.Warn
@@ -158,7 +158,7 @@ type Read struct {
 	Time  string
 	Step  string
 	What  string
-	Of    string
+	About string
 	Name  string   // word id of the circuit's role, or the fastener's place
 	Texts []string // in the person's units, or a word id after "@"
 	Card  []string // the card's figure beside it, where there is one
@@ -175,7 +175,7 @@ func (r *Read) Members(m *wire.Members) {
 	m.String("time", &r.Time)
 	m.String("step", &r.Step)
 	m.String("what", &r.What)
-	m.String("of", &r.Of)
+	m.String("of", &r.About)
 	m.String("name", &r.Name)
 	wire.Texts(m, "texts", &r.Texts)
 	wire.Texts(m, "card", &r.Card)

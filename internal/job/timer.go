@@ -25,7 +25,7 @@ func (t *Timer) Members(m *wire.Members) {
 }
 
 // start takes a timer in; it replaces one of the same name. That its end lies
-// behind the time of its event is not asked for: a phone's clock can be set back
+// after the time of its event is not asked for: a phone's clock can be set back
 // in between.
 func (r *replayer) start(e placed) bool {
 	asked := false
@@ -47,11 +47,11 @@ func (r *replayer) start(e placed) bool {
 
 // endTimers ends the timers of a step of that name, or all of them.
 func (r *replayer) endTimers(step, what string) {
-	kept := r.state.Timers[:0]
+	others := r.state.Timers[:0]
 	for _, t := range r.state.Timers {
 		if t.Step != step || what != "" && t.What != what {
-			kept = append(kept, t)
+			others = append(others, t)
 		}
 	}
-	r.state.Timers = kept
+	r.state.Timers = others
 }

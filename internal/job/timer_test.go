@@ -26,7 +26,7 @@ func TestReplay_Timers(t *testing.T) {
 	done := job.Event{ID: "d", Time: "2026-11-25T10:12:00.000Z", Kind: job.Done, Step: "run-out"}
 	finish := job.Event{ID: "f", Time: "2026-11-25T10:13:00.000Z", Kind: job.Finish}
 	undo := func(of string) job.Event {
-		return job.Event{ID: "u" + of, Time: "2026-11-25T10:13:30.000Z", Kind: job.Undo, Of: of}
+		return job.Event{ID: "u" + of, Time: "2026-11-25T10:13:30.000Z", Kind: job.Undo, About: of}
 	}
 	for name, tt := range map[string]struct {
 		events []job.Event
@@ -61,7 +61,7 @@ func TestReplay_Timers(t *testing.T) {
 	}
 }
 
-// What is wrong with a timer is told at its place, and refuses it.
+// What is wrong with a timer is reported at its place, and refuses it.
 func TestReplay_TimerFaults(t *testing.T) {
 	for want, e := range map[string]job.Event{
 		"not-asked /events/0/what":    timer("x", "09", "run-out", "egg", fiveOn),

@@ -9,7 +9,7 @@ import (
 	"tidysump/internal/wire"
 )
 
-// Past is an earlier job on the same bike, as it is kept.
+// Past is an earlier job on the same bike, as it is stored.
 type Past struct {
 	Card   card.Card
 	Bench  plan.Bench
@@ -36,7 +36,7 @@ type Trace struct {
 	// was drained and at the end.
 	ShareFound, ShareLeft map[string]*float64
 
-	looks []Looked
+	looks []Look
 }
 
 func newTrace(p *plan.Plan) Trace {

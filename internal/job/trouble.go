@@ -40,13 +40,13 @@ func (r *replayer) problem(e placed) bool {
 		r.fault(e, "unknown-word", "/value", finding.Refuse, "text", finding.Clip(e.Value))
 		return false
 	}
-	kept := r.state.Problems[:0]
+	others := r.state.Problems[:0]
 	for _, p := range r.state.Problems {
 		if p.What != e.What {
-			kept = append(kept, p)
+			others = append(others, p)
 		}
 	}
-	r.state.Problems = append(kept, Trouble{e.ID, e.Time, e.Step, e.What, e.Value, fault.Stops(e.Value), e.Signs})
+	r.state.Problems = append(others, Trouble{e.ID, e.Time, e.Step, e.What, e.Value, fault.Stops(e.Value), e.Signs})
 	return true
 }
 
@@ -70,7 +70,7 @@ func (r *replayer) stops() bool {
 	return false
 }
 
-// stopped tells the problems with which the bike should not have been given back.
+// stopped reports the problems with which the bike should not have been given back.
 func (r *replayer) stopped(e placed) {
 	for _, p := range r.state.Problems {
 		if p.Stops {

@@ -21,14 +21,14 @@ func TestReplay_Problems(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
 	lamp, open := problem("a", "01", "lamp-start", "do-not-start"), problem("b", "02", "cap-off", "carry-on")
 	better := problem("c", "03", "lamp-start", "ride-gently")
-	undo := job.Event{ID: "u", Time: "2026-11-25T10:04:00.000Z", Kind: job.Undo, Of: "c"}
+	undo := job.Event{ID: "u", Time: "2026-11-25T10:04:00.000Z", Kind: job.Undo, About: "c"}
 	finish := job.Event{ID: "f", Time: "2026-11-25T10:05:00.000Z", Kind: job.Finish}
 	for _, test := range []struct {
 		name     string
 		events   []job.Event
 		want     []string
 		finishes int // findings about closing the job all the same
-		useless  int // events that are told and have no effect
+		useless  int // events that are reported and have no effect
 	}{
 		{"none", []job.Event{finish}, nil, 0, 0},
 		{"one", []job.Event{lamp, finish}, []string{"lamp-start do-not-start stops"}, 1, 0},

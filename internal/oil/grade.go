@@ -76,15 +76,15 @@ func ReadGrade(text string) (g Grade, ok bool) {
 
 // squash takes out of a label's words what people write in or leave out.
 func squash(text string) string {
-	var kept []byte
+	var list []byte
 	for i := range len(text) {
 		if c := text[i]; c >= 'a' && c <= 'z' {
-			kept = append(kept, c-'a'+'A')
+			list = append(list, c-'a'+'A')
 		} else if c != ' ' && c != '-' && c != '/' {
-			kept = append(kept, c)
+			list = append(list, c)
 		}
 	}
-	return string(kept)
+	return string(list)
 }
 
 // ParseGrade gives the standard that a grade belongs to, and false when neither

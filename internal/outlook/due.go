@@ -35,7 +35,7 @@ type counter struct {
 }
 
 // Foresee says when the oils of a bike are due again, from its jobs, the newest
-// last, whose card and bench hold. Jobs that can't be used are left out and told,
+// last, whose card and bench hold. Jobs that can't be used are left out and reported,
 // with their place in the list.
 func Foresee(jobs []job.Past, today int, system quantity.System) *Outlook {
 	r := &reckoner{}

@@ -22,7 +22,7 @@ func changed(c *card.Card, day, odometer string, more ...job.Event) job.Past {
 	id := c.Circuits[0].ID
 	e := job.Past{Card: *c, Events: append([]job.Event{
 		{Kind: job.Reading, Step: "identify", What: plan.AskOdometer, Value: odometer},
-		{Kind: job.Reading, Step: "pour-" + id, What: plan.AskPoured, Of: id, Value: "2.5 L"},
+		{Kind: job.Reading, Step: "pour-" + id, What: plan.AskPoured, About: id, Value: "2.5 L"},
 	}, more...)}
 	for n := range e.Events {
 		e.Events[n].ID, e.Events[n].Time = strconv.Itoa(n), day+"T10:00:0"+strconv.Itoa(n)+".000Z"
@@ -112,7 +112,7 @@ func TestForesee_EveryNth(t *testing.T) {
 	if each < 2 {
 		t.Fatalf("the card has no oil of every nth change: %+v", c.Circuits)
 	}
-	all := changed(&c, "2025-06-01", "12000", job.Event{Kind: job.Reading, Step: "pour-all-" + other, What: plan.AskPoured, Of: other, Value: "0.5 L"})
+	all := changed(&c, "2025-06-01", "12000", job.Event{Kind: job.Reading, Step: "pour-all-" + other, What: plan.AskPoured, About: other, Value: "0.5 L"})
 	all.Bench.Circuits = []string{c.Circuits[0].ID, other}
 	oil := func(o *outlook.Outlook) *outlook.DueOil {
 		return &o.Oils[slices.IndexFunc(o.Oils, func(d outlook.DueOil) bool { return d.Circuit == other })]
@@ -172,7 +172,7 @@ func TestForesee_Uses(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
 	band, _ := c.Circuits[0].Level.Band.Amount()
 	level := func(step, value string) job.Event {
-		return job.Event{Kind: job.Reading, Step: step, What: plan.AskLevel, Of: "engine", Value: value}
+		return job.Event{Kind: job.Reading, Step: step, What: plan.AskLevel, About: "engine", Value: value}
 	}
 	full := level("top-up-engine", "90 %")
 	o := foresee(t, "2026-06-02", changed(c, "2025-01-01", "12000", full),
@@ -186,7 +186,7 @@ func TestForesee_Uses(t *testing.T) {
 			t.Errorf("use %d is %s, want %v", n, got, want)
 		}
 	}
-	drained := job.Event{Kind: job.Reading, Step: "measure-engine", What: plan.AskDrained, Of: "engine", Value: "1.3 L"}
+	drained := job.Event{Kind: job.Reading, Step: "measure-engine", What: plan.AskDrained, About: "engine", Value: "1.3 L"}
 	o = foresee(t, "2026-06-02", changed(c, "2025-01-01", "12000"), changed(c, "2026-06-01", "16000", drained))
 	if len(o.Uses) != 1 || o.Uses[0].Rate != "0.3 L" || o.Uses[0].Use != "use.usual" || o.Uses[0].Method != "@method.use-volumes" {
 		t.Errorf("2.5 L in, 1.3 L out after 4000 km: %+v", o.Uses)
@@ -221,7 +221,7 @@ func TestForesee_Monotonic(t *testing.T) {
 	})
 }
 
-// A job whose card can't be used is told, and the others count.
+// A job whose card can't be used is reported, and the others count.
 func TestForesee_BadJob(t *testing.T) {
 	good := changed(plantest.Sample(t, "tessaly-corda-650"), "2026-06-01", "12000")
 	bad := good

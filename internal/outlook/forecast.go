@@ -40,7 +40,7 @@ func (r *reckoner) judge(d *DueOil, last, at *due.Mark) {
 }
 
 // forecast puts the months between which the first of all comes, and the day for a
-// calendar, and gives the likeliest day. What is ridden is never told to the day.
+// calendar, and gives the likeliest day. What is ridden never gives a day.
 func (r *reckoner) forecast(d *DueOil, at *due.Mark) (middle float64) {
 	const never = 50 * 365.25 // days from now; nobody plans for those
 	today := r.now[due.Time]

@@ -5,7 +5,7 @@ import (
 	"tidysump/internal/job"
 )
 
-// uses tells what the engine used between each two changes of its oil, the oldest
+// uses lists what the engine used between each two changes of its oil, the oldest
 // first.
 func (r *reckoner) uses() {
 	var before *job.Trace

@@ -11,7 +11,7 @@ import (
 // put fits a recipe to its subject and adds it as a step.
 func (p *planner) put(word string, on subject) {
 	r := recipeOf(word)
-	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on), Look: r.look, Sums: r.sums, Photo: r.motif(on),
+	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
 		Finds: r.finds, Runs: r.runs}
 	if r.pours {
 		s.Pours = on.circuit.ID
@@ -45,10 +45,10 @@ func (p *planner) put(word string, on subject) {
 	p.plan.Steps = append(p.plan.Steps, s)
 }
 
-// stepID names a step. What a day with one oil says once has no id behind it.
+// stepID names a step. What a day with one oil says once has no id after it.
 // Words and ids can make the same name ("level-found-hot" of "x" and
-// "level-found" of "hot-x"), and a cover can come off twice: the second is told
-// apart, since events name steps by it.
+// "level-found" of "hot-x"), and a cover can come off twice: the second has a
+// name of its own, since events name steps by it.
 func (p *planner) stepID(r *recipe, on subject) string {
 	id := r.word
 	if on.id() != "" && !(r.perOil && len(p.circuits) == 1) {
@@ -181,7 +181,7 @@ func (d *day) asksFor(what string, on subject) []Ask {
 
 // ask fits a reading to its subject.
 func (d *day) ask(what string, on subject) Ask {
-	a := Ask{What: what, Of: on.id(), Unit: unitAsked(what, d.print.System)}
+	a := Ask{What: what, About: on.id(), Unit: unitAsked(what, d.print.System)}
 	switch {
 	case what == AskLeak:
 		a.Choice = leaks

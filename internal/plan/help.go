@@ -82,7 +82,7 @@ func (h *Help) torque(b *card.Bolt) {
 	}
 }
 
-// fastener puts what is known of a fastener. A card doesn't tell of what its
+// fastener puts what is known of a fastener. A card doesn't say of what its
 // thread is cut in, nor the class of a screw.
 func (h *Help) fastener(b *card.Bolt) {
 	what := bolt.Whats[bolt.Plug-1]

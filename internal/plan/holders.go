@@ -16,11 +16,11 @@ func withHolders(c *card.Card) *card.Card {
 		if f.Kind == card.SpinOn {
 			purpose = card.FilterCanned
 		}
-		hold(&full, card.Bolt{ID: f.ID, Of: f.ID, Circuit: f.Circuit, Place: f.Place, Purpose: purpose})
+		hold(&full, card.Bolt{ID: f.ID, Holds: f.ID, Circuit: f.Circuit, Place: f.Place, Purpose: purpose})
 	}
 	for i := range c.Strain {
 		s := &c.Strain[i]
-		hold(&full, card.Bolt{ID: s.ID, Of: s.ID, Circuit: s.Circuit, Place: s.Place, Purpose: card.StrainerCap})
+		hold(&full, card.Bolt{ID: s.ID, Holds: s.ID, Circuit: s.Circuit, Place: s.Place, Purpose: card.StrainerCap})
 	}
 	return &full
 }
@@ -28,7 +28,7 @@ func withHolders(c *card.Card) *card.Card {
 // hold adds a fastener unless another holds the same.
 func hold(c *card.Card, b card.Bolt) {
 	for i := range c.Bolts {
-		if other := &c.Bolts[i]; other.Of == b.Of && other.Purpose != card.LeaveAlone && other.Purpose != card.Panel {
+		if other := &c.Bolts[i]; other.Holds == b.Holds && other.Purpose != card.LeaveAlone && other.Purpose != card.Panel {
 			return
 		}
 	}

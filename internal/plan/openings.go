@@ -10,11 +10,11 @@ func (d *day) turned(b *card.Bolt) bool {
 	case card.LeaveAlone:
 		return false
 	case card.FilterCover, card.FilterCanned:
-		return d.changing(b.Of)
+		return d.changing(b.Holds)
 	case card.Panel:
 		return b.Circuit == "" || d.doing(b.Circuit)
 	case card.StrainerCap:
-		if b.Of != "" && !b.Drains {
+		if b.Holds != "" && !b.Drains {
 			return d.holds(b)
 		}
 	}
@@ -41,11 +41,11 @@ func (d *day) opened(b *card.Bolt) bool {
 // today; it is then closed together with it.
 func (d *day) holds(b *card.Bolt) bool {
 	for _, s := range d.strainers {
-		if s.ID == b.Of {
+		if s.ID == b.Holds {
 			return true
 		}
 	}
-	return d.changing(b.Of)
+	return d.changing(b.Holds)
 }
 
 // wrenched reports whether a fastener is tightened with a tool at all.
@@ -66,7 +66,7 @@ func (d *day) openings() []*card.Bolt { return d.boltsWhere(d.opens) }
 
 // holding lists the fasteners of the day that hold a filter or strainer.
 func (d *day) holding(id string) []*card.Bolt {
-	return d.boltsWhere(func(b *card.Bolt) bool { return b.Of == id && d.opened(b) })
+	return d.boltsWhere(func(b *card.Bolt) bool { return b.Holds == id && d.opened(b) })
 }
 
 // fills reports whether an oil of the day is poured in here: through its filler
@@ -88,7 +88,7 @@ func (d *day) hasFillerCap(circuit string) bool {
 }
 
 // byHand reports whether a filler cap is closed without a tool: those of which
-// the card doesn't tell are taken so too.
+// the card says nothing are taken so too.
 func byHand(b *card.Bolt) bool { return b.Drive == "" || b.Drive == card.Hand || b.Drive == card.Strap }
 
 func (d *day) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
@@ -101,7 +101,7 @@ func (d *day) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
 	return list
 }
 
-// named reports whether a fastener has to be told from others before the job:
+// named reports whether a fastener has to be named before the job:
 // what lets oil out, what holds a strainer, and what the level is read through.
 func (d *day) named(b *card.Bolt) bool {
 	return d.opens(b) || d.turned(b) && (b.Purpose == card.StrainerCap || b.Purpose == card.LevelScrew)

@@ -103,7 +103,7 @@ func TestMake_AsksWhatTheGaugeCanSay(t *testing.T) {
 	for _, s := range p.Steps {
 		for _, a := range s.Asks {
 			if a.What == plan.AskLevel {
-				asked[a.Of] = a.Choice
+				asked[a.About] = a.Choice
 			}
 		}
 	}
@@ -128,7 +128,7 @@ func TestMake_CentrifugalFilter(t *testing.T) {
 	}
 }
 
-// Step ids are told apart where a step's word and an id make the same name.
+// Step ids differ where a step's word and an id make the same name.
 func TestMake_StepIDsDoNotCollide(t *testing.T) {
 	hot := card.Level{Device: "window", State: "hot", Stance: "upright"}
 	warm := card.Level{Device: "window", State: "warm", Stance: "upright"}

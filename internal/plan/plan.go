@@ -111,7 +111,7 @@ func (p *planner) choose() {
 		s := &p.card.Strain[i]
 		nth := s.EveryNth
 		for n := range p.card.Bolts {
-			if b := &p.card.Bolts[n]; b.Of == s.ID && b.Drains {
+			if b := &p.card.Bolts[n]; b.Holds == s.ID && b.Drains {
 				nth = 1 // it comes out with the drain, whatever the card says
 			}
 		}

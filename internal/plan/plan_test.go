@@ -106,7 +106,7 @@ func TestMake_EveryOilOfTheDayIsPoured(t *testing.T) {
 		for _, o := range p.Oils {
 			poured := 0
 			for _, s := range p.Steps {
-				if strings.HasPrefix(s.Word, "step.pour") && len(s.Asks) == 1 && s.Asks[0].Of == o.Circuit {
+				if strings.HasPrefix(s.Word, "step.pour") && len(s.Asks) == 1 && s.Asks[0].About == o.Circuit {
 					poured++
 				}
 			}

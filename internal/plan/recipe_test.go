@@ -10,7 +10,7 @@ import (
 )
 
 // full is a day about which all is known, so that what a recipe names and nobody
-// knows can be told from what a card leaves out.
+// knows can be known from what a card leaves out.
 func full() (*day, map[string]subject) {
 	figure := func(value float64, unit string) *card.Figure {
 		return &card.Figure{Value: value, Unit: unit, Standing: card.Measured, Method: "by hand"}

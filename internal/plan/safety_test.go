@@ -98,8 +98,8 @@ func TestMake_NothingIsOpenWhenItRunsOrIsFilled(t *testing.T) {
 			}
 			if id := closes(c, s); id != "" {
 				delete(open, id)
-				if b := boltOf(c, id); b != nil && b.Of != "" {
-					delete(open, b.Of) // the filter that it holds
+				if b := boltOf(c, id); b != nil && b.Holds != "" {
+					delete(open, b.Holds) // the filter that it holds
 				}
 			}
 			switch {
@@ -111,7 +111,7 @@ func TestMake_NothingIsOpenWhenItRunsOrIsFilled(t *testing.T) {
 						t.Errorf("%s %s: %s is open when %s begins", c.ID, p.Steps[0].ID, id, s.ID)
 					}
 				}
-				filler = filler || s.Asks[0].Of == "engine" && hasFiller(c, s.Asks[0].Of)
+				filler = filler || s.Asks[0].About == "engine" && hasFiller(c, s.Asks[0].About)
 			case slices.Contains(engineRuns, s.Word) && (len(open) > 0 || filler):
 				t.Errorf("%s: open %v, filler open %v when %s begins", c.ID, open, filler, s.ID)
 			}

@@ -202,7 +202,7 @@ func (p *planner) withCoverOff(c *card.Circuit, words ...string) {
 
 // pourWord picks the step of a circuit's first pour. Gear and chain cases have
 // no pump circuit or filter that fills up later: all their oil goes in at once,
-// as it does where no gauge could tell how much is missing.
+// as it does where no gauge could show how much is missing.
 func (d *day) pourWord(c *card.Circuit) string {
 	if _, known := d.volume(c).Amount(); !known {
 		return "pour-unknown"

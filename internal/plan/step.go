@@ -68,7 +68,7 @@ var Readings = []string{AskOdometer, AskLevel, AskDrained, AskPoured, AskTorque,
 // Ask is a reading that a step asks for.
 type Ask struct {
 	What   string
-	Of     string // id of the circuit or fastener it belongs to
+	About  string // id of the circuit or fastener it belongs to
 	Unit   string // taken when none is typed
 	Choice []string
 	// Gauge: a level that may also be read as a share of the band between the
@@ -82,7 +82,7 @@ type Ask struct {
 // Members names the members of a reading asked for.
 func (a *Ask) Members(m *wire.Members) {
 	m.String("what", &a.What)
-	m.String("of", &a.Of)
+	m.String("of", &a.About)
 	m.String("unit", &a.Unit)
 	wire.Texts(m, "choice", &a.Choice)
 	wire.Optional(m, "gauge", &a.Gauge)
@@ -115,13 +115,13 @@ type Step struct {
 	Asks    []Ask
 	Helps   []Help
 	Timers  []Timer
-	// Look are the names of the signs that the step asks for, where it looks at
+	// Signs are the names of the signs that the step asks for, where it looks at
 	// what came out; Sums says that it sums up what was seen.
-	Look []string
-	Sums bool
+	Signs []string
+	Sums  bool
 	// Photo is what a photo taken at the step shows most likely.
 	Photo Motif
-	// Must: the job should not go on without it, and the record tells when it
+	// Must: the job should not go on without it, and the record says so when it
 	// was finished without it.
 	Must bool
 	// After: it comes when the job is finished and the bike was ridden.
@@ -146,7 +146,7 @@ func (s *Step) Members(m *wire.Members) {
 	wire.List(m, "helps", &s.Helps)
 	wire.List(m, "timers", &s.Timers)
 	m.Bool("must", &s.Must)
-	wire.Texts(m, "look", &s.Look)
+	wire.Texts(m, "look", &s.Signs)
 	m.Bool("sums", &s.Sums)
 	wire.Text(m, "photo", &s.Photo)
 	m.Bool("after", &s.After)

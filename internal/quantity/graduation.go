@@ -7,7 +7,7 @@ import "math"
 type fineness struct{ after, coarse int }
 
 // graduations are the graduations that people meet on wrenches, jugs and bottles,
-// and how finely other things are told: common practice, no source. From a size on
+// and how finely other things are given: common practice, no source. From a size on
 // it may be another.
 var graduations = [...]struct {
 	units []string

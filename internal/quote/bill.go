@@ -23,7 +23,7 @@ const (
 type Discount struct{ Share, Amount int }
 
 // of gives the discount on an amount, which it can't exceed.
-func (d Discount) of(amount int) int { return min(Part(amount, d.Share, Whole)+d.Amount, amount) }
+func (d Discount) of(amount int) int { return min(Proportion(amount, d.Share, Whole)+d.Amount, amount) }
 
 // Line is one line of a bill.
 type Line struct {
@@ -36,9 +36,9 @@ type Line struct {
 	Amount int // worked out: what is left
 }
 
-// Work works out the line's own discount and amount.
-func (l *Line) Work() {
-	full := Part(l.Price, l.Count, One)
+// Compute works out the line's own discount and amount.
+func (l *Line) Compute() {
+	full := Proportion(l.Price, l.Count, One)
 	l.Cut = l.Off.of(full)
 	l.Amount = full - l.Cut
 }
@@ -69,11 +69,11 @@ type Bill struct {
 	Taxes                               []Tax // by rate, the lowest first
 }
 
-// Work adds the bill up. The order of the lines changes nothing but their order.
-func (b *Bill) Work() {
+// Compute adds the bill up. The order of the lines changes nothing but their order.
+func (b *Bill) Compute() {
 	b.Sum, b.Tax, b.Taxes = 0, 0, nil
 	for i := range b.Lines {
-		b.Lines[i].Work()
+		b.Lines[i].Compute()
 		b.Sum += b.Lines[i].Amount
 	}
 	b.Cut = b.Off.of(b.Sum)
@@ -84,7 +84,7 @@ func (b *Bill) Work() {
 	}
 	b.Total = b.Net + b.Tax
 	if b.Step > 1 {
-		b.Total = Part(b.Total, 1, b.Step) * b.Step
+		b.Total = Proportion(b.Total, 1, b.Step) * b.Step
 	}
 	b.Rounding = b.Total - b.Net - b.Tax
 }
@@ -95,7 +95,7 @@ func (b *Bill) spread(order []*Line) {
 	sum, given := 0, 0
 	for i, l := range order {
 		sum += l.Amount
-		part := Part(b.Cut, sum, max(b.Sum, 1)) - given
+		part := Proportion(b.Cut, sum, max(b.Sum, 1)) - given
 		given += part
 		if b.Mode == NoTax {
 			continue
@@ -124,14 +124,14 @@ func (b *Bill) spread(order []*Line) {
 // taxIn gives the tax on or in an amount.
 func (b *Bill) taxIn(amount, rate int) int {
 	if b.Mode == Gross {
-		return Part(amount, rate, Whole+rate)
+		return Proportion(amount, rate, Whole+rate)
 	}
-	return Part(amount, rate, Whole)
+	return Proportion(amount, rate, Whole)
 }
 
-// Part gives amount · top / bottom, rounded half away from zero. None of them is
+// Proportion gives amount · top / bottom, rounded half away from zero. None of them is
 // negative; the product may be larger than an int.
-func Part(amount, top, bottom int) int {
+func Proportion(amount, top, bottom int) int {
 	high, low := bits.Mul64(uint64(amount), uint64(top))
 	whole, rest := bits.Div64(high, low, uint64(bottom))
 	if rest >= uint64(bottom)-rest {
@@ -163,5 +163,5 @@ func Exceeds(total, estimate int) (share int, ask bool) {
 		return 0, false
 	}
 	more := total - estimate
-	return Part(more, 1000, max(estimate, 1)) * (Whole / 1000), more > estimate/10
+	return Proportion(more, 1000, max(estimate, 1)) * (Whole / 1000), more > estimate/10
 }

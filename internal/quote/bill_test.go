@@ -14,7 +14,7 @@ func TestBill_OilChange(t *testing.T) {
 	b := quote.Bill{Mode: quote.Net, Lines: []quote.Line{
 		{Count: 3400, Price: 1400, Rate: 20000}, {Count: 1000, Price: 1200, Rate: 20000}, {Count: 1000, Price: 150, Rate: 20000},
 		{Count: 700, Price: 7000, Rate: 20000}, {Count: 1000, Price: 300, Rate: 20000}}}
-	b.Work()
+	b.Compute()
 	if b.Net != 11310 || b.Tax != 2262 || b.Total != 13572 {
 		t.Errorf("net %d tax %d total %d, want 11310 2262 13572", b.Net, b.Tax, b.Total)
 	}
@@ -53,7 +53,7 @@ func drawBill(t *rapid.T) quote.Bill {
 func TestBill_AddsUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := drawBill(t)
-		b.Work()
+		b.Compute()
 		lines, base, tax := 0, 0, 0
 		for _, l := range b.Lines {
 			if l.Amount < 0 || l.Cut < 0 {
@@ -94,8 +94,8 @@ func TestBill_OrderOfLines(t *testing.T) {
 		one := drawBill(t)
 		other := one
 		other.Lines = rapid.Permutation(one.Lines).Draw(t, "order")
-		one.Work()
-		other.Work()
+		one.Compute()
+		other.Compute()
 		if one.Total != other.Total || one.Tax != other.Tax || one.Net != other.Net || one.Cut != other.Cut {
 			t.Fatalf("total %d tax %d, in another order %d %d", one.Total, one.Tax, other.Total, other.Tax)
 		}

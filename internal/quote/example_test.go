@@ -8,7 +8,7 @@ import (
 
 // 3.4 L of oil at 14.50, a filter at 9.90 and 0.8 h at 68.00, with 19 % tax on top,
 // the oil 10 % off. What does it cost?
-func ExampleBill_Work() {
+func ExampleBill_Compute() {
 	litres, _ := quote.Decimal("3,4", 3, 1_000_000)
 	price, _ := quote.Decimal("14.5", 2, quote.Most)
 	const tax = 19_000
@@ -17,7 +17,7 @@ func ExampleBill_Work() {
 		{Count: quote.One, Price: 990, Rate: tax},
 		{Count: quote.Tenths(46), Price: 6800, Rate: tax},
 	}}
-	bill.Work()
+	bill.Compute()
 	fmt.Println(bill.Lines[0].Amount, bill.Net, bill.Tax, bill.Total)
 	// Output:
 	// 4437 10867 2065 12932

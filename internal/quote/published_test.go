@@ -17,7 +17,7 @@ func bill(mode quote.Mode, perLine bool, step, rate int, prices ...int) *quote.B
 	for _, p := range prices {
 		b.Lines = append(b.Lines, quote.Line{Count: quote.One, Price: p, Rate: rate})
 	}
-	b.Work()
+	b.Compute()
 	return b
 }
 
@@ -88,7 +88,7 @@ func TestBill_Halves(t *testing.T) {
 			t.Errorf("%d at %d thousandths: tax %d, want %d", c.price, c.rate, got, c.want)
 		}
 	}
-	if got := quote.Part(5, 1, 2); got != 3 {
+	if got := quote.Proportion(5, 1, 2); got != 3 {
 		t.Errorf("half of 5 is %d, want 3", got)
 	}
 }

@@ -2,7 +2,7 @@ package wire
 
 import "unicode/utf8"
 
-// kind tells JSON values apart.
+// kind is the kind of a JSON value.
 type kind byte
 
 const (

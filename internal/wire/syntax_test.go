@@ -9,7 +9,7 @@ import (
 	"github.com/go-json-experiment/json/jsontext"
 )
 
-// outline tells a tree token by token, as theirs does.
+// outline writes a tree token by token, as theirs does.
 func (n *node) outline(b *strings.Builder) {
 	b.WriteByte(' ')
 	switch n.kind {
@@ -37,7 +37,7 @@ func (n *node) outline(b *strings.Builder) {
 	}
 }
 
-// theirs tells a text as jsontext reads it, and whether it does.
+// theirs outlines a text as jsontext reads it, and whether it does.
 func theirs(in []byte) (string, bool) {
 	var b strings.Builder
 	dec := jsontext.NewDecoder(bytes.NewReader(in))

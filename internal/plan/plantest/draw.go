@@ -70,7 +70,7 @@ func drawCircuit(t *rapid.T, id string) card.Circuit {
 }
 
 func drawBolt(t *rapid.T, id string, circuits, holders []string) card.Bolt {
-	b := card.Bolt{ID: id, Circuit: rapid.SampledFrom(circuits).Draw(t, "circuit"), Of: rapid.SampledFrom(holders).Draw(t, "of"),
+	b := card.Bolt{ID: id, Circuit: rapid.SampledFrom(circuits).Draw(t, "circuit"), Holds: rapid.SampledFrom(holders).Draw(t, "of"),
 		Purpose: Pick(t, "purpose", card.Purposes...),
 		Count:   rapid.IntRange(0, 4).Draw(t, "count"), Drains: rapid.Bool().Draw(t, "drains"), Magnet: rapid.Bool().Draw(t, "magnet"),
 		Order:  Pick(t, "order", "", "top, bottom"),
@@ -127,7 +127,7 @@ func Bench(t *rapid.T, c *card.Card) plan.Bench {
 		}
 	}
 	for _, s := range c.Strain {
-		drains := slices.ContainsFunc(c.Bolts, func(b card.Bolt) bool { return b.Of == s.ID && b.Drains })
+		drains := slices.ContainsFunc(c.Bolts, func(b card.Bolt) bool { return b.Holds == s.ID && b.Drains })
 		if s.EveryNth > 1 && !drains && rapid.Bool().Draw(t, "also "+s.ID) {
 			b.Also = append(b.Also, s.ID)
 		}

@@ -7,19 +7,19 @@ import "slices"
 
 // xAxis and yAxis are what stands along an axis of a picture.
 var (
-	xAxis = []part{{name: "xTicks", content: holdsPoints}, {name: "xTexts", content: holdsTexts}}
-	yAxis = []part{{name: "yTicks", content: holdsPoints}, {name: "yTexts", content: holdsTexts}}
+	xAxis = []shape{{name: "xTicks", content: holdsPoints}, {name: "xTexts", content: holdsTexts}}
+	yAxis = []shape{{name: "yTicks", content: holdsPoints}, {name: "yTexts", content: holdsTexts}}
 )
 
-var oilSuitsParts = []part{
+var oilSuitsShape = []shape{
 	{name: "verdict"},
 	{name: "figures", content: holdsFigures},
 	{name: "grades", content: holdsTexts},
 }
 
-var bottlesParts = []part{
+var bottlesShape = []shape{
 	{name: "verdict"},
-	{name: "pours", content: holdsRows, rows: []part{
+	{name: "pours", content: holdsRows, rows: []shape{
 		{name: "id"},
 		{name: "place", content: holdsNumber},
 		{name: "verdict"},
@@ -28,7 +28,7 @@ var bottlesParts = []part{
 		{name: "left", content: holdsNumber},
 		{name: "leftTexts", content: holdsTexts},
 	}},
-	{name: "shelf", content: holdsRows, rows: []part{
+	{name: "shelf", content: holdsRows, rows: []shape{
 		{name: "id"},
 		{name: "size"},
 		{name: "left"},
@@ -42,7 +42,7 @@ var bottlesParts = []part{
 	{name: "cost", content: holdsNumber},
 }
 
-var coolParts = slices.Concat([]part{
+var coolShape = slices.Concat([]shape{
 	{name: "assumed", content: holdsFigures},
 	{name: "verdict"},
 	{name: "minutes", content: holdsNumber},
@@ -52,7 +52,7 @@ var coolParts = slices.Concat([]part{
 	{name: "touch", content: holdsFigures},
 }, xAxis, yAxis)
 
-var runOutParts = slices.Concat([]part{
+var runOutShape = slices.Concat([]shape{
 	{name: "assumed", content: holdsFigures},
 	{name: "viscosity", content: holdsNumber},
 	{name: "times", content: holdsPoints},
@@ -61,9 +61,9 @@ var runOutParts = slices.Concat([]part{
 	{name: "figures", content: holdsFigures},
 }, xAxis, yAxis)
 
-var debrisParts = []part{{name: "verdict"}}
+var debrisShape = []shape{{name: "verdict"}}
 
-var torqueParts = []part{
+var torqueShape = []shape{
 	{name: "verdict"},
 	{name: "texts", content: holdsTexts},
 	{name: "base", content: holdsNumber},
@@ -71,10 +71,10 @@ var torqueParts = []part{
 	{name: "figures", content: holdsFigures},
 }
 
-var guessParts = []part{{name: "figures", content: holdsFigures}}
+var guessShape = []shape{{name: "figures", content: holdsFigures}}
 
-var wrenchParts = []part{
-	{name: "wrenches", content: holdsRows, rows: []part{
+var wrenchShape = []shape{
+	{name: "wrenches", content: holdsRows, rows: []shape{
 		{name: "id"},
 		{name: "verdict"},
 		{name: "unit"},
@@ -92,16 +92,16 @@ var wrenchParts = []part{
 	{name: "take"},
 }
 
-var turnParts = []part{{name: "figures", content: holdsFigures}}
+var turnShape = []shape{{name: "figures", content: holdsFigures}}
 
-var firstParts = []part{
+var firstShape = []shape{
 	{name: "prefill"},
 	{name: "read"},
 	{name: "before", content: holdsFigures},
 	{name: "after", content: holdsFigures},
 }
 
-var levelParts = []part{
+var levelShape = []shape{
 	{name: "assumed", content: holdsFigures},
 	{name: "figures", content: holdsFigures},
 	{name: "verdict"},
@@ -117,7 +117,7 @@ var levelParts = []part{
 	{name: "covered", content: holdsNumber},
 }
 
-var oilCurveParts = slices.Concat([]part{
+var oilCurveShape = slices.Concat([]shape{
 	{name: "figures", content: holdsFigures},
 	{name: "assumed", content: holdsFigures},
 	{name: "grades", content: holdsTexts},
@@ -126,23 +126,23 @@ var oilCurveParts = slices.Concat([]part{
 	{name: "high", content: holdsPoints},
 }, xAxis, yAxis)
 
-var oilMixParts = []part{
+var oilMixShape = []shape{
 	{name: "figures", content: holdsFigures},
 	{name: "grades", content: holdsTexts},
 }
 
-var oilVolumeParts = []part{
+var oilVolumeShape = []shape{
 	{name: "assumed", content: holdsFigures},
 	{name: "figures", content: holdsFigures},
 }
 
-var convertParts = []part{
+var convertShape = []shape{
 	{name: "kind"},
 	{name: "base", content: holdsNumber},
 	{name: "texts", content: holdsTexts},
 }
 
-var billParts = []part{
+var billShape = []shape{
 	{name: "currency"},
 	{name: "prices"},
 	{name: "digits", content: holdsMoney},
@@ -152,7 +152,7 @@ var billParts = []part{
 	{name: "tax", content: holdsMoney},
 	{name: "rounding", content: holdsMoney},
 	{name: "total", content: holdsMoney},
-	{name: "lines", content: holdsRows, rows: []part{
+	{name: "lines", content: holdsRows, rows: []shape{
 		{name: "unit"},
 		{name: "count"},
 		{name: "rate"},
@@ -160,7 +160,7 @@ var billParts = []part{
 		{name: "discount", content: holdsMoney},
 		{name: "amount", content: holdsMoney},
 	}},
-	{name: "taxes", content: holdsRows, rows: []part{
+	{name: "taxes", content: holdsRows, rows: []shape{
 		{name: "rate"},
 		{name: "base", content: holdsMoney},
 		{name: "tax", content: holdsMoney},
@@ -170,7 +170,7 @@ var billParts = []part{
 	{name: "less", content: holdsMoney},
 }
 
-var gaugeParts = []part{
+var rulerShape = []shape{
 	{name: "verdict"},
 	{name: "trusted", content: holdsYes},
 	{name: "scale", content: holdsNumber},
@@ -178,7 +178,7 @@ var gaugeParts = []part{
 	{name: "low", content: holdsNumber},
 	{name: "high", content: holdsNumber},
 	{name: "ruler", content: holdsPoints},
-	{name: "marks", content: holdsRows, rows: []part{
+	{name: "marks", content: holdsRows, rows: []shape{
 		{name: "across", content: holdsNumber},
 		{name: "text"},
 		{name: "size"},

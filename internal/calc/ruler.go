@@ -18,25 +18,25 @@ const (
 	scaleNominal        = 96 / 25.4
 )
 
-// trueScale is the operation for the gauge that is drawn on the screen to hold
+// ruler is the operation for the ruler that is drawn on the screen to hold
 // pieces against. It is none of the calculations: the page draws it by itself.
-var trueScale = Calculation{"gauge", []field{
+var ruler = Calculation{"gauge", []field{
 	// edge is how long the card's short edge was matched to, in CSS pixels; ratio
 	// are the screen's pixels per CSS pixel then and now; zoom is the pinch zoom now.
 	{name: "edge", kind: aNumber, high: 1e5},
 	{name: "ratio", kind: aNumber, low: 0.01, high: 100, absent: 1},
 	{name: "now", kind: aNumber, low: 0.01, high: 100, absent: 1},
 	{name: "zoom", kind: aNumber, low: 0.01, high: 100, absent: 1},
-}, scaleGauge, gaugeParts}
+}, drawRuler, rulerShape}
 
-// marks are the gauge's, in mm.
+// marks are the ruler's, in mm.
 var marks = [...]float64{0.5, 1, 2, 5, 10}
 
-// scaleGauge tells how large everything on the gauge is to be drawn, and whether it
+// drawRuler says how large everything on the ruler is to be drawn, and whether it
 // may be measured with.
-func scaleGauge(f *Form, a *Answer) {
+func drawRuler(f *Form, a *Answer) {
 	scale, verdict := f.number("edge")/cardEdge, "gauge.true"
-	const tolerance = 0.005 // of the zoom: below what an eye can tell
+	const tolerance = 0.005 // of the zoom: below what an eye can see
 	switch {
 	case scale == 0:
 		scale, verdict = scaleNominal, "gauge.not-set"
@@ -52,11 +52,11 @@ func scaleGauge(f *Form, a *Answer) {
 	a.number("edge", round(scale*cardEdge, 100))
 	a.number("low", math.Ceil(scaleLow*cardEdge))
 	a.number("high", math.Floor(scaleHigh*cardEdge))
-	var ruler []float64
+	var ticks []float64
 	for mm := range int(marks[len(marks)-1]) + 1 {
-		ruler = append(ruler, round(scale*float64(mm), 100))
+		ticks = append(ticks, round(scale*float64(mm), 100))
 	}
-	a.points("ruler", ruler)
+	a.points("ruler", ticks)
 	var held []Answer
 	for _, mm := range marks {
 		row := Answer{}
