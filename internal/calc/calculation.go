@@ -101,7 +101,7 @@ func fieldRecords(fields []field, system quantity.System) []fieldRecord {
 	list := make([]fieldRecord, len(fields))
 	for n := range fields {
 		d := &fields[n]
-		list[n] = fieldRecord{field: d, unit: quantity.Usual(d.kind, system), rows: fieldRecords(d.rows, system)}
+		list[n] = fieldRecord{field: *d, unit: quantity.Usual(d.kind, system), rows: fieldRecords(d.rows, system)}
 	}
 	return list
 }
@@ -119,7 +119,7 @@ func (r *formRecord) Members(m *wire.Members) {
 // fieldRecord is a field as the page draws it; unit is what a bare number is
 // read in.
 type fieldRecord struct {
-	field *field
+	field field
 	unit  string
 	rows  []fieldRecord
 }
@@ -130,7 +130,7 @@ func (r *fieldRecord) Members(m *wire.Members) {
 	m.Bool("needed", &r.field.needed)
 	m.Bool("front", &r.field.front)
 	m.String("unit", &r.unit)
-	if r.field.kind == quantity.Share { // it can be slid as well as typed: in percent
+	if r.field.kind == quantity.Share || m.Describing() { // it can be slid as well as typed: in percent
 		low, high := 100*r.field.low, 100*r.field.high
 		m.Float("low", &low)
 		m.Float("high", &high)

@@ -15,4 +15,6 @@
 //	}
 //
 // Writing leaves out what is empty; an absent member reads as the zero value.
+// Describe lists a record's members for programs that write down what the JSON
+// looks like.
 package wire

@@ -15,14 +15,15 @@ type Rule int
 // Required: absence of the member is a finding "missing".
 const Required Rule = 1
 
-// Members reads or writes the members of one object, in the order in which the
-// record names them.
+// Members reads, writes or describes the members of one object, in the order in
+// which the record names them.
 type Members struct {
-	at      *node // nil when writing
-	out     *writer
-	report  *report
-	claimed map[string]bool
-	unknown finding.Grade
+	at        *node // nil when not reading
+	out       *writer
+	described *[]Member // nil when not describing
+	report    *report
+	claimed   map[string]bool
+	unknown   finding.Grade
 }
 
 type report struct{ findings []finding.Finding }
@@ -95,6 +96,10 @@ func (m *Members) take(name string, want kind, wantWord string, rules []Rule) *n
 // String is a text member. A required one is written even when it is empty, so
 // that what was read can be read again.
 func (m *Members) String(name string, p *string, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: TextKind, Text: ""}, rules)
+		return
+	}
 	if !m.Reading() {
 		if *p != "" || len(rules) > 0 {
 			m.out.name(name)
@@ -109,6 +114,10 @@ func (m *Members) String(name string, p *string, rules ...Rule) {
 
 // Text is String for types that are strings, such as ids.
 func Text[T ~string](m *Members, name string, p *T, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: TextKind, Text: *new(T)}, rules)
+		return
+	}
 	s := string(*p)
 	m.String(name, &s, rules...)
 	*p = T(s)
@@ -116,6 +125,10 @@ func Text[T ~string](m *Members, name string, p *T, rules ...Rule) {
 
 // Bool is a true-or-false member.
 func (m *Members) Bool(name string, p *bool, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: BoolKind}, rules)
+		return
+	}
 	if !m.Reading() {
 		if *p {
 			m.out.name(name)
@@ -130,6 +143,10 @@ func (m *Members) Bool(name string, p *bool, rules ...Rule) {
 
 // Float is a number member.
 func (m *Members) Float(name string, p *float64, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: NumberKind}, rules)
+		return
+	}
 	if !m.Reading() {
 		if *p != 0 {
 			m.out.name(name)
@@ -151,6 +168,10 @@ func (m *Members) Float(name string, p *float64, rules ...Rule) {
 
 // Int is a whole-number member.
 func (m *Members) Int(name string, p *int, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: IntegerKind}, rules)
+		return
+	}
 	if !m.Reading() {
 		if *p != 0 {
 			m.out.name(name)

@@ -14,6 +14,10 @@ type pointerTo[T any] interface {
 
 // Object is a member that is itself a record.
 func (m *Members) Object(name string, r Record, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: ObjectKind, Always: true, Record: r}, rules)
+		return
+	}
 	if !m.Reading() {
 		m.out.name(name)
 		m.writeObject(r)
@@ -26,6 +30,10 @@ func (m *Members) Object(name string, r Record, rules ...Rule) {
 
 // Optional is a record member that may be absent: the pointer is then nil.
 func Optional[T any, P pointerTo[T]](m *Members, name string, p **T) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: ObjectKind, Record: P(new(T))}, nil)
+		return
+	}
 	if !m.Reading() {
 		if *p != nil {
 			m.Object(name, P(*p))
@@ -40,6 +48,10 @@ func Optional[T any, P pointerTo[T]](m *Members, name string, p **T) {
 
 // List is a member that is an array of records.
 func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: ObjectKind, Many: true, Record: element[T, P](*list)}, rules)
+		return
+	}
 	if !m.Reading() {
 		if len(*list) > 0 {
 			m.out.name(name)
@@ -64,6 +76,10 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 // Rows is a member that is an array of records made by the reader, which learns
 // how many there are and may make fewer. It is for reading alone.
 func (m *Members) Rows(name string, records func(n int) []Record) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: ObjectKind, Many: true, Record: records(1)[0]}, nil)
+		return
+	}
 	n := m.take(name, kindArray, "array", nil)
 	if n == nil {
 		return
@@ -75,6 +91,10 @@ func (m *Members) Rows(name string, records func(n int) []Record) {
 
 // Texts is a member that is an array of strings.
 func Texts[T ~string](m *Members, name string, list *[]T, rules ...Rule) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: TextKind, Many: true, Text: *new(T)}, rules)
+		return
+	}
 	if !m.Reading() {
 		if len(*list) > 0 {
 			m.out.name(name)
@@ -102,6 +122,10 @@ func Texts[T ~string](m *Members, name string, list *[]T, rules ...Rule) {
 // TextMap is a member that is an object of strings, written in the order of
 // its names.
 func (m *Members) TextMap(name string, p *map[string]string) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: TextMapKind}, nil)
+		return
+	}
 	if !m.Reading() {
 		if len(*p) > 0 {
 			m.out.name(name)
