@@ -1,10 +1,11 @@
 package site
 
 import (
+	"bytes"
 	"io"
 	"net/http"
 	"strconv"
-	"strings"
+	"time"
 )
 
 // Handler serves the site from memory. It answers GET and HEAD only, each with
@@ -31,47 +32,25 @@ func (s *Site) serve(w http.ResponseWriter, r *http.Request) {
 	f.serve(w, r)
 }
 
-// serve sends the form of the file that suits the request, or 304 where the
-// browser has it.
+// serve sends the form of the file that suits the request, or what of it is asked
+// for: nothing where the browser has it, or a range (RFC 9110, 13 and 14).
 func (f *File) serve(w http.ResponseWriter, r *http.Request) {
 	token := chooseEncoding(r.Header, f)
-	body, etag := *f.Form(token), f.etag(token)
-	for name, value := range f.headers(token) {
-		w.Header().Set(name, value)
-	}
-	if matches(r.Header.Values("If-None-Match"), etag) {
-		w.WriteHeader(http.StatusNotModified)
-		return
-	}
-	w.Header().Set("Content-Type", f.Type)
-	w.Header().Set("Content-Length", strconv.Itoa(len(body)))
+	body := *f.Form(token)
+	h := w.Header()
+	h.Set("Cache-Control", f.cacheControl())
+	h.Set("ETag", f.etag(token))
+	h.Set("Vary", "Accept-Encoding")
+	h.Set("Content-Type", f.Type)
 	if token != "" {
-		w.Header().Set("Content-Encoding", token)
-	}
-	if r.Method == http.MethodGet {
-		w.Write(body) // the browser went away if this fails: nobody to tell
-	}
-}
-
-// headers are those that a 304 repeats.
-func (f *File) headers(token string) map[string]string {
-	return map[string]string{
-		"Cache-Control": f.cacheControl(),
-		"ETag":          f.etag(token),
-		"Vary":          "Accept-Encoding",
-	}
-}
-
-// matches reports whether If-None-Match names the tag, by weak comparison
-// (RFC 9110, 13.1.2).
-func matches(fields []string, etag string) bool {
-	for part := range strings.SplitSeq(strings.Join(fields, ","), ",") {
-		part = strings.TrimPrefix(strings.TrimSpace(part), "W/")
-		if part == etag || part == "*" {
-			return true
+		h.Set("Content-Encoding", token)
+		// ServeContent leaves the length of what is encoded to its caller, and takes it
+		// out again where it sends something else, unless If-Match fails.
+		if r.Header.Get("If-Match") == "" {
+			h.Set("Content-Length", strconv.Itoa(len(body)))
 		}
 	}
-	return false
+	http.ServeContent(w, r, "", time.Time{}, &paced{bytes.NewReader(body), http.NewResponseController(w)})
 }
 
 // plain answers with one line of text.
