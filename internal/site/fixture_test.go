@@ -44,7 +44,7 @@ func ask(s *Site, method, path string, headers ...string) *httptest.ResponseReco
 		r.Header.Add(name, value)
 	}
 	w := httptest.NewRecorder()
-	s.Handler().ServeHTTP(w, r)
+	Secure(s.Handler()).ServeHTTP(w, r)
 	return w
 }
 

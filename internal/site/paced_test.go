@@ -23,7 +23,7 @@ func TestHandler_Pace(t *testing.T) {
 	r := httptest.NewRequest("GET", corePath, nil)
 	l := &line{ResponseRecorder: httptest.NewRecorder()}
 	before := time.Now()
-	s.Handler().ServeHTTP(l, r)
+	Secure(s.Handler()).ServeHTTP(l, r)
 	if parts := (l.Body.Len() + 32<<10 - 1) / (32 << 10); len(l.ends) < parts {
 		t.Errorf("the end moved %d times over %d parts", len(l.ends), parts)
 	}

@@ -8,11 +8,9 @@ import (
 	"time"
 )
 
-// Handler serves the site from memory. It answers GET and HEAD only, each with
-// the security headers.
-func (s *Site) Handler() http.Handler {
-	return Secure(http.HandlerFunc(s.serve))
-}
+// Handler serves the site from memory. It answers GET and HEAD only. The security
+// headers are Secure's, around this and whatever else is served.
+func (s *Site) Handler() http.Handler { return http.HandlerFunc(s.serve) }
 
 func (s *Site) serve(w http.ResponseWriter, r *http.Request) {
 	if r.Method != http.MethodGet && r.Method != http.MethodHead {

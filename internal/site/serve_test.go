@@ -64,7 +64,7 @@ func TestHandler_TransportSecurity(t *testing.T) {
 	r := httptest.NewRequest("GET", "/", nil)
 	r.TLS = &tls.ConnectionState{}
 	w := httptest.NewRecorder()
-	small().Handler().ServeHTTP(w, r)
+	Secure(small().Handler()).ServeHTTP(w, r)
 	if got := w.Header().Get("Strict-Transport-Security"); got != "max-age=63072000; includeSubDomains" {
 		t.Errorf("over TLS: %q", got)
 	}
