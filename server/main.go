@@ -9,6 +9,8 @@ import (
 	"os"
 	"os/signal"
 	"syscall"
+
+	"golang.org/x/crypto/acme/autocert"
 )
 
 func main() {
@@ -18,9 +20,16 @@ func main() {
 // run is main with an exit code: 0 after a stop that was asked for, else 1.
 func run() int {
 	p := Program{Out: os.Stdout}
-	flag.StringVar(&p.Addr, "addr", ":8080", "`address` to listen on")
+	flag.StringVar(&p.Addr, "addr", "", "`address` to listen on (default :8080; over HTTPS :443)")
 	flag.StringVar(&p.Site, "site", "", "serve the built site in this `archive` in place of the one inside")
 	flag.StringVar(&p.Export, "export", "", "write the site into this `folder` and stop")
+	flag.StringVar(&p.Domains, "domain", "", "serve over HTTPS under these `names`, separated by commas, with certificates that\nare got and renewed by ACME; whoever sets it accepts the authority's terms")
+	flag.StringVar(&p.Store, "certs", "certificates", "`folder` that keeps the certificates got for -domain")
+	flag.StringVar(&p.ACME, "acme", autocert.DefaultACMEDirectory, "`URL` of the authority's directory for -domain")
+	flag.StringVar(&p.ACMERoot, "acme-ca", "", "`file` with the certificate by which to trust that directory (default those of the system)")
+	flag.StringVar(&p.Cert, "cert", "", "serve over HTTPS with the certificate and chain in this `file`, which is read again when it changes")
+	flag.StringVar(&p.Key, "key", "", "`file` with the key to -cert")
+	flag.StringVar(&p.Plain, "plain", "", "`address` from which plain HTTP is led to HTTPS; none for nowhere (default :80 with -domain)")
 	flag.Parse()
 
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)

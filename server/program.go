@@ -18,7 +18,9 @@ import (
 
 // Program is the server: its settings, and Run to run it.
 type Program struct {
-	Addr   string    // to listen on; ":0" picks a free port
+	Addr  string // to listen on, ":0" for a free port; empty for :8080, over HTTPS :443
+	Plain string // where to lead plain HTTP to HTTPS; empty for :80 with an authority, "none" for nowhere
+	Certificates
 	Site   string    // path of a built site's archive; empty for the one inside
 	Export string    // folder to write the site into, in place of serving it
 	Out    io.Writer // where the line goes that says it listens
@@ -37,14 +39,15 @@ func (p Program) Run(ctx context.Context) error {
 	if p.Export != "" {
 		return built.Export(p.Export)
 	}
-	listener, err := net.Listen("tcp", p.Addr)
-	if errors.Is(err, syscall.EADDRINUSE) {
-		return fmt.Errorf("another program listens on %s already: stop it, or choose another address with -addr", p.Addr)
-	}
+	_, port, _ := net.SplitHostPort(cmp.Or(p.Addr, ":443")) // an address without a port fails when it is listened on
+	over, err := p.Certificates.open(port)
 	if err != nil {
 		return err
 	}
-	return p.serve(ctx, listener, handler(built, core.Do))
+	if over == nil {
+		return p.serve(ctx, handler(built, core.Do))
+	}
+	return p.serveHTTPS(ctx, handler(built, core.Do), over)
 }
 
 // site returns the site to serve.
@@ -67,26 +70,106 @@ func (p Program) site() (*site.Site, error) {
 	return built, nil
 }
 
-// serve answers until ctx ends, then lets the requests under way finish.
-func (p Program) serve(ctx context.Context, listener net.Listener, h http.Handler) error {
-	server := &http.Server{
+// serve answers over plain HTTP.
+func (p Program) serve(ctx context.Context, h http.Handler) error {
+	listener, err := listen(cmp.Or(p.Addr, ":8080"), "-addr")
+	if err != nil {
+		return err
+	}
+	p.announce(fmt.Sprintf("http://localhost:%d", listener.Addr().(*net.TCPAddr).Port))
+	return serve(ctx, listening{listener, server(h)})
+}
+
+// serveHTTPS answers over HTTPS and leads plain HTTP there.
+func (p Program) serveHTTPS(ctx context.Context, h http.Handler, over *secured) error {
+	listener, err := listen(cmp.Or(p.Addr, ":443"), "-addr")
+	if err != nil {
+		return err
+	}
+	secure := server(h)
+	secure.TLSConfig = over.config
+	all := []listening{{listener, secure}}
+	plain := p.Plain
+	if plain == "" && p.Domains != "" {
+		plain = ":80"
+	}
+	if plain != "" && plain != "none" {
+		other, err := listen(plain, "-plain")
+		if err != nil {
+			listener.Close()
+			return err
+		}
+		all = append(all, listening{other, server(over.plain)})
+	}
+	url := "https://" + over.name
+	if port := listener.Addr().(*net.TCPAddr).Port; port != 443 {
+		url = fmt.Sprintf("%s:%d", url, port)
+	}
+	p.announce(url)
+	go over.start()
+	return serve(ctx, all...)
+}
+
+func (p Program) announce(url string) {
+	fmt.Fprintf(p.Out, "Tidysump is on %s (Ctrl-C stops it)\n", url)
+}
+
+// listen listens on the address that a flag gave.
+func listen(addr, flag string) (net.Listener, error) {
+	listener, err := net.Listen("tcp", addr)
+	switch {
+	case errors.Is(err, syscall.EADDRINUSE):
+		return nil, fmt.Errorf("another program listens on %s already: stop it, or choose another address with %s", addr, flag)
+	case errors.Is(err, syscall.EACCES):
+		return nil, fmt.Errorf("this user may not listen on %s: choose another address with %s", addr, flag)
+	}
+	return listener, err
+}
+
+// server is a server that gives no caller much time; a body gets more of it as it
+// gets on (site.Handler).
+func server(h http.Handler) *http.Server {
+	return &http.Server{
 		Handler:           h,
 		ReadHeaderTimeout: 5 * time.Second,
 		ReadTimeout:       15 * time.Second,
-		WriteTimeout:      60 * time.Second, // the core over a slow line
+		WriteTimeout:      60 * time.Second,
 		IdleTimeout:       2 * time.Minute,
 		MaxHeaderBytes:    16 << 10,
 	}
-	stopped := make(chan error, 1)
-	go func() { stopped <- server.Serve(listener) }()
-	port := listener.Addr().(*net.TCPAddr).Port
-	fmt.Fprintf(p.Out, "Tidysump is on http://localhost:%d (Ctrl-C stops it)\n", port)
+}
+
+// listening is a server and where it listens.
+type listening struct {
+	at     net.Listener
+	server *http.Server
+}
+
+func (l listening) serve() error {
+	if l.server.TLSConfig != nil {
+		return l.server.ServeTLS(l.at, "", "")
+	}
+	return l.server.Serve(l.at)
+}
+
+// serve answers until ctx ends, then lets the requests under way finish. If one of
+// the servers fails, all stop.
+func serve(ctx context.Context, all ...listening) error {
+	stopped := make(chan error, len(all))
+	for _, l := range all {
+		go func() { stopped <- l.serve() }()
+	}
+	var failed error
 	select {
-	case err := <-stopped:
-		return err
+	case failed = <-stopped:
 	case <-ctx.Done():
 	}
 	deadline, cancel := context.WithTimeout(context.Background(), stopDeadline)
 	defer cancel()
-	return server.Shutdown(deadline)
+	for _, l := range all {
+		if err := l.server.Shutdown(deadline); failed == nil {
+			failed = err
+		}
+	}
+	return failed
 }

@@ -54,8 +54,11 @@ func command(t *testing.T, args ...string) *exec.Cmd {
 	return c
 }
 
-func TestProgram_Process(t *testing.T) {
-	c := command(t, "-addr", "localhost:0")
+// started starts the program and returns the URL that it says it is on. With the
+// test it is stopped, as a person would, and must end well.
+func started(t *testing.T, args ...string) string {
+	t.Helper()
+	c := command(t, args...)
 	out, err := c.StdoutPipe()
 	if err != nil {
 		t.Fatal(err)
@@ -63,13 +66,28 @@ func TestProgram_Process(t *testing.T) {
 	if err := c.Start(); err != nil {
 		t.Fatal(err)
 	}
-	defer c.Process.Kill()
+	t.Cleanup(func() {
+		if err := c.Process.Signal(syscall.SIGTERM); err != nil {
+			t.Error(err)
+		}
+		if err := c.Wait(); err != nil {
+			t.Errorf("after SIGTERM: %v", err)
+		}
+	})
 	line, err := bufio.NewReader(out).ReadString('\n')
-	parts := regexp.MustCompile(`^Tidysump is on (http://localhost:\d+) \(Ctrl-C stops it\)\n$`).FindStringSubmatch(line)
+	parts := regexp.MustCompile(`^Tidysump is on (https?://[a-z.]+(:\d+)?) \(Ctrl-C stops it\)\n$`).FindStringSubmatch(line)
 	if parts == nil {
 		t.Fatalf("it says %q (%v)", line, err)
 	}
-	resp, err := http.Get(parts[1] + "/healthz")
+	return parts[1]
+}
+
+func TestProgram_Process(t *testing.T) {
+	url := started(t, "-addr", "localhost:0")
+	if !strings.HasPrefix(url, "http://localhost:") {
+		t.Errorf("it says it is on %s", url)
+	}
+	resp, err := http.Get(url + "/healthz")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -77,12 +95,6 @@ func TestProgram_Process(t *testing.T) {
 	resp.Body.Close()
 	if err != nil || !regexp.MustCompile(`^ok [0-9a-f]{12}\n$`).Match(body) {
 		t.Errorf("/healthz: %q (%v)", body, err)
-	}
-	if err := c.Process.Signal(syscall.SIGTERM); err != nil {
-		t.Fatal(err)
-	}
-	if err := c.Wait(); err != nil {
-		t.Errorf("after SIGTERM: %v", err)
 	}
 }
 

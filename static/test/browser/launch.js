@@ -26,13 +26,14 @@ const whole = (program) =>
 
 /**
  * Starts a Chromium; with a `profile` folder its storage outlives the browser,
- * `more` are further flags.
+ * `more` are further flags, `env` is what else its environment says.
  */
-export function launchChromium(profile, more = []) {
+export function launchChromium(profile, more = [], env = {}) {
   return puppeteer.launch({
     executablePath: whole(process.env.CHROMIUM ?? 'chromium'),
     headless: true,
     userDataDir: profile,
+    env: { ...process.env, ...env },
     args: [
       ...(process.getuid() === 0 ? ['--no-sandbox'] : []),
       '--disable-gpu',
@@ -47,8 +48,8 @@ export function launchChromium(profile, more = []) {
 }
 
 /** Starts a Chromium that closes when the test `t` ends. */
-export async function openBrowser(t, profile) {
-  const browser = await launchChromium(profile);
+export async function openBrowser(t, profile, more, env) {
+  const browser = await launchChromium(profile, more, env);
   t.after(() => browser.close());
   return browser;
 }
@@ -80,5 +81,5 @@ export async function startServer(t, ...args) {
     new Promise((resolve) => lines.once('line', resolve)),
     exited.then((code) => Promise.reject(new Error(`the server ended with ${code}`))),
   ]);
-  return { url: line.match(/http:\S+/)[0] + '/', stop };
+  return { url: line.match(/https?:\S+/)[0] + '/', stop };
 }
