@@ -120,12 +120,14 @@ func TestTidysump_EmptyFolder(t *testing.T) {
 	if out, err := shutIn("-export", "/out").CombinedOutput(); err == nil || !strings.Contains(string(out), "read-only") {
 		t.Fatalf("the folder can be written: %v, %s", err, out)
 	}
-	serves(t, shutIn("-addr", "127.0.0.1:0"))
+	if err := serves(t, shutIn("-addr", "127.0.0.1:0")); err != nil {
+		t.Errorf("after SIGTERM: %v", err)
+	}
 }
 
-// serves starts the program, asks it for the page, the core and a calculation, and
-// stops it.
-func serves(t *testing.T, c *exec.Cmd) {
+// serves starts the program, asks it for the page, the core and a calculation, stops
+// it, and returns how it ended.
+func serves(t *testing.T, c *exec.Cmd) error {
 	t.Helper()
 	out, err := c.StdoutPipe()
 	if err != nil {
@@ -145,9 +147,7 @@ func serves(t *testing.T, c *exec.Cmd) {
 	if err := c.Process.Signal(syscall.SIGTERM); err != nil {
 		t.Fatal(err)
 	}
-	if err := c.Wait(); err != nil {
-		t.Errorf("after SIGTERM: %v", err)
-	}
+	return c.Wait()
 }
 
 // asks holds what the program at the URL answers against the archive.
