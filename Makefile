@@ -95,7 +95,9 @@ test-page: $(NODE_MODULES)
 
 # The built page in a real browser.
 test-browser: build
-	CHROMIUM="$$(.ci/chromium)" PDFTOTEXT="$$(.ci/program poppler-utils pdftotext)" $(NODE_TEST) --test-concurrency=1 static/test/browser/*.test.js
+	CHROMIUM="$$(.ci/chromium)" PDFTOTEXT="$$(.ci/program poppler-utils pdftotext)" \
+	CERTUTIL="$$(.ci/program libnss3-tools certutil)" OPENSSL="$$(.ci/program openssl openssl)" \
+		$(NODE_TEST) --test-concurrency=1 static/test/browser/*.test.js
 
 # Takes away all that was built.
 clean:

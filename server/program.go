@@ -126,8 +126,8 @@ func listen(addr, flag string) (net.Listener, error) {
 	return listener, err
 }
 
-// server is a server that gives no caller much time; a body gets more of it as it
-// gets on (site.Handler).
+// server is a server that gives no caller much time; a large body gets more of it
+// (site.Handler).
 func server(h http.Handler) *http.Server {
 	return &http.Server{
 		Handler:           h,
