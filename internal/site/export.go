@@ -2,7 +2,6 @@ package site
 
 import (
 	"encoding/json"
-	"maps"
 	"os"
 	"path/filepath"
 )
@@ -30,7 +29,10 @@ func (s *Site) Export(dir string) error {
 // exportHeaders are all headers of the file in its plain form; a host on the
 // open web has TLS. ETags are left to the host, which knows what it sends.
 func (f *File) exportHeaders() map[string]string {
-	h := maps.Clone(securityHeaders)
+	h := map[string]string{}
+	for name := range securityHeaders {
+		h[name] = securityHeaders.Get(name)
+	}
 	h["Strict-Transport-Security"] = transportSecurity
 	h["Content-Type"] = f.Type
 	h["Cache-Control"] = f.cacheControl()

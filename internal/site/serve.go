@@ -48,7 +48,7 @@ func (f *File) serve(w http.ResponseWriter, r *http.Request) {
 			h.Set("Content-Length", strconv.Itoa(len(body)))
 		}
 	}
-	http.ServeContent(w, r, "", time.Time{}, &paced{bytes.NewReader(body), http.NewResponseController(w)})
+	http.ServeContent(sender{w}, r, "", time.Time{}, inMemory{bytes.NewReader(body), body})
 }
 
 // plain answers with one line of text.
