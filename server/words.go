@@ -7,8 +7,8 @@ import (
 	"tidysump/specs"
 )
 
-// words is the English catalogue: word id -> sentence.
-var words = sync.OnceValue(specs.EN)
+// words is the catalogue of the default language: word id -> sentence.
+var words = sync.OnceValue(specs.Sentences)
 
 // say fills the values into a sentence of the catalogue; "" if it has no such
 // sentence.

@@ -109,11 +109,7 @@ func TestFaults_Sources(t *testing.T) {
 
 // Sentences that hold in a dark garage are short.
 func TestFaults_ShortSentences(t *testing.T) {
-	var words map[string]string
-	if err := json.Unmarshal(specs.Words()["en-faults.json"], &words); err != nil {
-		t.Fatal(err)
-	}
-	for id, s := range words {
+	for id, s := range specs.Words()[0].Part("faults") {
 		if len([]rune(s)) > 190 {
 			t.Errorf("%s has %d letters: %s", id, len([]rune(s)), s)
 		}

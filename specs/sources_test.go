@@ -7,24 +7,32 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 )
 
-// goSource is a Go file of the program, without its tests.
+// goSource is a Go file.
 type goSource struct {
 	path string
 	file *ast.File
 }
 
+// goSources are the Go files of folders without their tests.
 func goSources(t *testing.T, folders ...string) []goSource {
+	t.Helper()
+	ofTests := func(s goSource) bool { // or what only tests use
+		return strings.HasSuffix(s.path, "_test.go") || strings.HasSuffix(filepath.Dir(s.path), "test")
+	}
+	return slices.DeleteFunc(allGoSources(t, folders...), ofTests)
+}
+
+// allGoSources are the Go files with their tests.
+func allGoSources(t *testing.T, folders ...string) []goSource {
 	t.Helper()
 	var list []goSource
 	for _, path := range filesOf(t, ".go", folders...) {
-		if strings.HasSuffix(path, "_test.go") || strings.HasSuffix(filepath.Dir(path), "test") {
-			continue // or what only tests use
-		}
 		f, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.SkipObjectResolution)
 		if err != nil {
 			t.Fatal(err)

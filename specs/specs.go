@@ -7,7 +7,6 @@ package specs
 import (
 	"bytes"
 	"embed"
-	"encoding/json"
 	"path"
 )
 
@@ -25,30 +24,10 @@ var CardSchema []byte
 //go:embed entries.json
 var Entries []byte
 
-//go:embed words/*.json
-var words embed.FS
-
-// Words gives the English word catalogue in its parts, name of file to JSON
-// text: an object from word id to sentence, placeholders in braces. "en.json" is
-// what the first screen and the job say; each other part belongs to screens that
-// load it when they are opened.
-func Words() map[string][]byte { return files(words, "words") }
-
 // Faults is the table of what can go wrong, for the operation "fault".
 //
 //go:embed faults.json
 var Faults []byte
-
-// EN gives the whole English catalogue.
-func EN() map[string]string {
-	var list map[string]string
-	for _, text := range Words() {
-		if err := json.Unmarshal(text, &list); err != nil {
-			panic(err) // the catalogue is embedded: a test has read it
-		}
-	}
-	return list
-}
 
 // Cards gives the sample cards, name of file to JSON text.
 func Cards() map[string][]byte { return files(cards, "cards") }

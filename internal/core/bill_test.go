@@ -125,7 +125,7 @@ func TestBill_Estimate(t *testing.T) {
 // Whatever is typed, a bill is added up or refused, what is reported has words, and
 // what is added up adds up.
 func TestBill_Words(t *testing.T) {
-	words := specs.EN()
+	words := specs.Sentences()
 	money := rapid.SampledFrom([]string{"", "14.00", "14,5", "0", "-1", "x", "10 %", "3,333 %", "1,400", "9e9", "100000000", "1 000"})
 	count := rapid.SampledFrom([]string{"", "1", "3.4 L", "2 qt", "42 min", "0.7 h", "12", "-2", "L", "9999"})
 	rapid.Check(t, func(t *rapid.T) {

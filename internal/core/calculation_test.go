@@ -165,7 +165,7 @@ func (s sayer) answer(v any) {
 // in the catalogue with its placeholders filled.
 func TestCalculations_Words(t *testing.T) {
 	forms := askedForms(t)
-	words := specs.EN()
+	words := specs.Sentences()
 	answered := map[string]int{}
 	rapid.Check(t, func(t *rapid.T) {
 		f := rapid.SampledFrom(forms).Draw(t, "calculation")
@@ -198,7 +198,7 @@ func TestCalculations_Words(t *testing.T) {
 // Each calculation has its title, and each field its label and each of its words
 // to choose a sentence.
 func TestCalculations_Labels(t *testing.T) {
-	words := specs.EN()
+	words := specs.Sentences()
 	var label func(op string, fields []askedField)
 	label = func(op string, fields []askedField) {
 		for _, f := range fields {

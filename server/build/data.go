@@ -12,12 +12,17 @@ import (
 )
 
 // firstScreen names the data files that the first screen can't do without.
-var firstScreen = []string{"bikes.json", "words-en.json"}
+func firstScreen(language string) []string {
+	return []string{"bikes.json", wordsFile(language, specs.FirstPart)}
+}
+
+// wordsFile names the file of a part of the catalogue.
+func wordsFile(language, part string) string { return "words/" + language + "/" + part + ".json" }
 
 // dataFiles makes the data that goes with the page, by file name: the sample
 // cards, the list of their bikes as the core draws it up, the words, and the
 // licences of what is in the app, which lie beside the core.
-func dataFiles(corePath string) (map[string][]byte, error) {
+func dataFiles(corePath string, languages []specs.Language) (map[string][]byte, error) {
 	licences, err := os.ReadFile(filepath.Join(filepath.Dir(corePath), "licences.txt"))
 	if err != nil {
 		return nil, err
@@ -40,8 +45,12 @@ func dataFiles(corePath string) (map[string][]byte, error) {
 		"samples.json": samples,
 		"faults.json":  specs.Faults,
 	}
-	for name, text := range specs.Words() {
-		data["words-"+name] = text
+	for _, l := range languages {
+		for name, text := range l.Parts {
+			if name != specs.SitePart {
+				data[wordsFile(l.Tag, name)] = text
+			}
+		}
 	}
 	return data, nil
 }

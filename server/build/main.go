@@ -8,6 +8,7 @@ import (
 	"os"
 
 	"tidysump/internal/site/build"
+	"tidysump/specs"
 )
 
 func main() {
@@ -22,6 +23,7 @@ func run() error {
 	flag.StringVar(&from.static, "static", "static", "`folder` of the page's sources")
 	flag.StringVar(&from.core, "core", "build/core.wasm", "`path` of the core; wasm_exec.js and licences.txt lie beside it")
 	flag.BoolVar(&from.whole, "whole-core", false, "don't slim the core: for a version of Go that slimming doesn't know")
+	flag.StringVar(&from.words, "words", "", "`folder` of languages in place of those inside, laid out as specs/words is")
 	flag.StringVar(&from.cache, "cache", "build/compressed", "`folder` that keeps compressed files between builds")
 	out := flag.String("out", "server/site.zip", "`path` of the archive to write")
 	flag.Parse()
@@ -35,18 +37,30 @@ func run() error {
 
 // sources say where the page's parts lie.
 type sources struct {
-	static, core, cache string
-	whole               bool // leave the core as it is built, see build.Options.WholeCore
+	static, core, words, cache string
+	whole                      bool // leave the core as it is built, see build.Options.WholeCore
 }
 
 // site builds the page with its data.
 func (from sources) site() (*build.Site, error) {
-	data, err := dataFiles(from.core)
+	languages := specs.Words()
+	if from.words != "" {
+		var err error
+		if languages, err = specs.ReadWords(os.DirFS(from.words)); err != nil {
+			return nil, err
+		}
+	}
+	data, err := dataFiles(from.core, languages)
 	if err != nil {
 		return nil, err
 	}
+	var spoken []build.Language
+	for _, l := range languages {
+		spoken = append(spoken, build.Language{Tag: l.Tag, Name: l.Name, Dir: l.Dir})
+	}
 	return build.Build(build.Options{
 		Static: from.static, Core: from.core, WholeCore: from.whole, Cache: from.cache,
-		Data: data, Fixed: fixedFiles(), Preload: firstScreen,
+		Data: data, Fixed: fixedFiles(), Preload: firstScreen(languages[0].Tag),
+		Languages: spoken, Sentences: languages[0].Sentences(),
 	})
 }

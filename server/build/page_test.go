@@ -12,6 +12,7 @@ import (
 
 	"tidysump/internal/site"
 	"tidysump/internal/site/build"
+	"tidysump/specs"
 )
 
 // page builds the real page.
@@ -36,7 +37,7 @@ func TestPage_Budget(t *testing.T) {
 	s := page(t)
 	first := []string{"/", s.URL("app/main.css"), s.URL("app/main.js")}
 	first = append(first, s.First()...)
-	for _, name := range firstScreen {
+	for _, name := range firstScreen(specs.Words()[0].Tag) {
 		first = append(first, s.URL("data/"+name))
 	}
 	budgets := []struct {

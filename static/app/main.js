@@ -6,16 +6,17 @@ import { file } from './site/data.js';
 import { watchTextSize } from './phone/text-size.js';
 import { offline } from './phone/offline.js';
 import { loadSettings } from './store/settings.js';
-import { blocked } from './store/store.js';
+import { blocked, setting } from './store/store.js';
 import { firstVisit } from './settings/changes.js';
 import { shell } from './shell.js';
 import { loadWords } from './words/catalogue.js';
+import { languageFor, languages } from './words/language.js';
 
 const root = document.getElementById('app');
 const app = new App((state) => render(shell(state), root));
 
 watchTextSize(root);
-await loadWords();
+await speak();
 blocked.report = () => app.fail('store.blocked');
 addEventListener('hashchange', () => app.open());
 await app.open();
@@ -24,6 +25,16 @@ core.onState(() => app.redraw());
 core.start();
 offline.subscribe(() => app.redraw());
 offline.start();
+
+/** Has everything said in the language that was chosen, else in that of the phone. */
+async function speak() {
+  // With one language there is nothing to wait for.
+  const chosen = languages.length > 1 ? await setting('language').catch(() => {}) : '';
+  const language = languageFor([chosen, ...navigator.languages]);
+  const { tag: lang, dir } = language;
+  Object.assign(document.documentElement, { lang, dir });
+  await loadWords(language);
+}
 
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => {}); // the next tap tries again

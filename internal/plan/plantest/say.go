@@ -10,7 +10,7 @@ import (
 	"tidysump/specs"
 )
 
-var catalogue = specs.EN()
+var catalogue = specs.Sentences()
 
 var placeholder = regexp.MustCompile(`\{(\w+)\}`)
 

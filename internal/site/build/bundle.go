@@ -36,7 +36,7 @@ func (s *Site) addStyle(o Options) error {
 }
 
 // addPage bundles the page's modules, which learn the URL of every file that a
-// page may ask for. The core is not among them: only the worker knows it. A
+// page may ask for, and the languages that it can speak. The core is not among them: only the worker knows it. A
 // module that is imported when it is needed, import('./screens.js'), becomes a
 // part of its own, and what parts share one more.
 func (s *Site) addPage(o Options) error {
@@ -46,7 +46,7 @@ func (s *Site) addPage(o Options) error {
 			files[name] = url
 		}
 	}
-	result, err := s.build(o, pageEntry, map[string]any{"__FILES__": files}, true)
+	result, err := s.build(o, pageEntry, map[string]any{"__FILES__": files, "__LANGUAGES__": o.Languages}, true)
 	if err != nil {
 		return err
 	}

@@ -9,17 +9,17 @@ import (
 
 // small is a static folder with one file of each kind.
 var small = map[string]string{
-	"index.html": `<!doctype html><html lang="en"><head><title>Small</title>
+	"index.html": `<!doctype html><html lang="{lang}" dir="{dir}"><head><title>{app.name}</title>
 		<link rel="stylesheet" href="/app/main.css"><link rel="manifest" href="/manifest.webmanifest">
 		<script type="module" src="/app/main.js"></script></head><body><a href="#top">Top</a></body></html>`,
-	"app/main.js":                  `import { greet } from './greet.js'; greet(__FILES__);`,
+	"app/main.js":                  `import { greet } from './greet.js'; greet(__FILES__, __LANGUAGES__);`,
 	"app/greet.js":                 `export const greet = (files) => console.log('greeting', files);`,
 	"app/core/worker.js":           `import 'wasm_exec.js'; fetch(__FILES__['core.wasm']);`,
 	"app/main.css":                 `@import './paper.css';`,
 	"app/screens.css":              `.later { top: 0 }`,
 	"app/paper.css":                `body { color: #123456; }`,
 	"sw.js":                        `self.kept = __PRECACHE__; self.version = __VERSION__;`,
-	"manifest.webmanifest":         `{"name":"Small","icons":[{"src":"/icons/a.png"}],"screenshots":[{"src":"icons/screenshot-a.png"}]}`,
+	"manifest.webmanifest":         `{"name":"{app.name}","lang":"{lang}","dir":"{dir}","icons":[{"src":"/icons/a.png"}],"screenshots":[{"src":"icons/screenshot-a.png"}]}`,
 	"changelog.json":               `[{"date":"2026-11-25"},{"date":"2026-10-01"}]`,
 	"icons/a.png":                  "not really a picture",
 	"icons/screenshot-a.png":       "nor is this",
@@ -50,6 +50,7 @@ func folder(t *testing.T, changes map[string]string) Options {
 	return Options{
 		Static: dir, Core: filepath.Join(dir, "../core/core.wasm"), WholeCore: true,
 		Data: map[string][]byte{"bikes.json": []byte(`[ "a bike" ]`)}, Preload: []string{"bikes.json"},
+		Languages: []Language{{"xa", "Small talk", "rtl"}, {"ab", "Other", "ltr"}}, Sentences: map[string]string{"app.name": `Small & "neat"`},
 	}
 }
 

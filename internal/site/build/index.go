@@ -2,6 +2,7 @@ package build
 
 import (
 	"fmt"
+	"html"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -24,7 +25,7 @@ var reference = regexp.MustCompile(`\b(href|src)="/([^"#?]+)"`)
 // addIndex makes the page's HTML. Whoever writes index.html names files as they
 // lie in the static folder (href="/app/main.css"); each such name is replaced
 // by the one it is served under, and one that names nothing stops the build.
-// Before </head> come the preloads of Options.Preload, those of the page's first
+// Where {id} stands, the sentence of that id is put. Before </head> come the preloads of Options.Preload, those of the page's first
 // parts, and the version.
 func (s *Site) addIndex(o Options) error {
 	source, err := os.ReadFile(filepath.Join(o.Static, site.IndexName))
@@ -32,7 +33,7 @@ func (s *Site) addIndex(o Options) error {
 		return err
 	}
 	var missing []string
-	html := reference.ReplaceAllStringFunc(string(source), func(attribute string) string {
+	page := reference.ReplaceAllStringFunc(string(source), func(attribute string) string {
 		part := reference.FindStringSubmatch(attribute)
 		url, ok := s.names[part[2]]
 		if !ok {
@@ -43,14 +44,18 @@ func (s *Site) addIndex(o Options) error {
 	if missing != nil {
 		return fmt.Errorf("%s names files that the site does not have: %s", site.IndexName, strings.Join(missing, ", "))
 	}
+	page, err = o.say(page, html.EscapeString)
+	if err != nil {
+		return fmt.Errorf("%s: %w", site.IndexName, err)
+	}
 	head, err := s.headLines(o)
 	if err != nil {
 		return err
 	}
-	if !strings.Contains(html, headEnd) {
+	if !strings.Contains(page, headEnd) {
 		return fmt.Errorf("%s has no %s", site.IndexName, headEnd)
 	}
-	return s.addFixed(site.IndexName, []byte(strings.Replace(html, headEnd, head+headEnd, 1)))
+	return s.addFixed(site.IndexName, []byte(strings.Replace(page, headEnd, head+headEnd, 1)))
 }
 
 // headLines are the lines that only the build can write.

@@ -29,12 +29,25 @@ type Options struct {
 	Fixed map[string][]byte
 	// Preload names the data files that the first screen can't do without.
 	Preload []string
+	// Languages are those that the page can speak, the default first; the page
+	// finds them as __LANGUAGES__. Its HTML and its manifest are in the default.
+	Languages []Language
+	// Sentences are the default language's, by id: index.html and the manifest
+	// say them where {id} stands.
+	Sentences map[string]string
 	// Cache is a folder that keeps compressed bytes from one build to the next;
 	// empty for none.
 	Cache string
 	// Built is the date shown beside the version, as YYYY-MM-DD; empty for the
 	// date of the newest entry in changelog.json.
 	Built string
+}
+
+// Language is a language of the page.
+type Language struct {
+	Tag  string `json:"tag"`  // BCP 47
+	Name string `json:"name"` // in the language itself
+	Dir  string `json:"dir"`  // in which it is written: "ltr" or "rtl"
 }
 
 // Site is a site with what is known of how it was built.

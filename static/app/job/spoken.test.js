@@ -2,21 +2,17 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { before, test } from 'node:test';
 import { saidFigure, spoken } from './spoken.js';
-import { loadWords, loadWordsOf } from '../words/catalogue.js';
+import { loadWords } from '../words/catalogue.js';
+import { defaultLanguage, entriesOf } from '../../test/catalogue.js';
 
-const words = (name) =>
-  readFile(new URL(`../../../specs/words/${name}.json`, import.meta.url), 'utf8');
 const plan = async (name) =>
   JSON.parse(
     await readFile(new URL(`../../../testdata/plans/${name}.json`, import.meta.url), 'utf8'),
   );
 
 before(async (context) => {
-  const parts = ['work', 'hands', 'faults'];
-  const texts = await Promise.all(['en', ...parts.map((part) => `en-${part}`)].map(words));
-  context.mock.method(globalThis, 'fetch', async () => new Response(texts.shift()));
-  await loadWords();
-  for (const part of parts) await loadWordsOf(part);
+  context.mock.method(globalThis, 'fetch', async () => Response.json(entriesOf(defaultLanguage)));
+  await loadWords(defaultLanguage);
 });
 
 const figures = [

@@ -6,7 +6,8 @@ const recognition = () => globalThis.SpeechRecognition ?? globalThis.webkitSpeec
 /** The person's kinds of the page's language: what a phone knows is "en-GB" or "en-US". */
 function languages() {
   const { lang } = document.documentElement;
-  return [...navigator.languages.filter((l) => l.split('-')[0] === lang), lang];
+  const [own] = lang.split('-');
+  return [...navigator.languages.filter((l) => l.split('-')[0] === own), lang];
 }
 
 /** Resolves to the language in which this phone recognises speech by itself, or undefined. */

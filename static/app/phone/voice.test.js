@@ -4,9 +4,9 @@ import { beforeEach, mock, test } from 'node:test';
 import { canListen, Listener, wordIn } from './ear.js';
 import { canSpeak, hush, speak, speaking } from './voice.js';
 
-globalThis.document = { documentElement: { lang: 'en' } };
+globalThis.document = { documentElement: { lang: 'it' } };
 Object.defineProperty(globalThis, 'navigator', {
-  value: { languages: ['de-DE', 'en-GB', 'en-US'] },
+  value: { languages: ['de-DE', 'it-CH', 'it-IT'] },
   configurable: true,
 });
 
@@ -15,7 +15,7 @@ let voices;
 
 beforeEach(() => {
   hush();
-  [queue, voices] = [[], [{ lang: 'en-GB', localService: true }]];
+  [queue, voices] = [[], [{ lang: 'it-CH', localService: true }]];
   globalThis.SpeechSynthesisUtterance = function (text) {
     this.text = text;
   };
@@ -28,7 +28,7 @@ beforeEach(() => {
 
 test('a voice of the network stays out; voices not told yet may be there', () => {
   assert.equal(canSpeak(), true);
-  voices = [{ lang: 'en-GB', localService: false }];
+  voices = [{ lang: 'it-CH', localService: false }];
   assert.equal(canSpeak(), false);
   voices = [{ lang: 'de_DE', localService: true }];
   assert.equal(canSpeak(), false, 'no voice of this language');
@@ -44,8 +44,8 @@ test('sentences are read one by one, in the language of the page, by a voice of 
   assert.deepEqual(
     queue.map(({ text, lang, voice }) => [text, lang, voice]),
     [
-      ['One.', 'en', voices[0]],
-      ['Two.', 'en', voices[0]],
+      ['One.', 'it', voices[0]],
+      ['Two.', 'it', voices[0]],
     ],
   );
   assert.equal(speaking(), true);
@@ -70,7 +70,7 @@ class Ear {
   static ears = [];
   static async available(options) {
     Ear.asked.push(options);
-    return options.langs[0] === 'en-US' ? Ear.state : 'unavailable';
+    return options.langs[0] === 'it-IT' ? Ear.state : 'unavailable';
   }
   starts = 0;
   constructor() {
@@ -89,7 +89,7 @@ class Ear {
 
 test('listening is offered only where the phone does it by itself', async () => {
   globalThis.SpeechRecognition = Ear;
-  assert.equal(await canListen(), 'en-US');
+  assert.equal(await canListen(), 'it-IT');
   assert.ok(Ear.asked.every(({ processLocally }) => processLocally === true));
   for (Ear.state of ['downloadable', 'downloading', 'unavailable'])
     assert.equal(await canListen(), undefined, Ear.state);
@@ -124,9 +124,9 @@ test('a listener goes on after a silence, never sends sound away, and stops for 
   globalThis.SpeechRecognition = Ear;
   const heard = [];
   const lost = mock.fn();
-  const listener = new Listener('en-US', ['next'], (word) => heard.push(word), lost);
+  const listener = new Listener('it-IT', ['next'], (word) => heard.push(word), lost);
   const ear = Ear.ears.at(-1);
-  assert.deepEqual([ear.processLocally, ear.lang, ear.starts], [true, 'en-US', 1]);
+  assert.deepEqual([ear.processLocally, ear.lang, ear.starts], [true, 'it-IT', 1]);
   ear.say('next please');
   ear.say('hello');
   assert.deepEqual(heard, ['next']);
@@ -144,7 +144,7 @@ test('a phone that does not allow it ends the listening, and that is told once',
   t.mock.timers.enable({ apis: ['setTimeout'] });
   globalThis.SpeechRecognition = Ear;
   const lost = mock.fn();
-  new Listener('en-US', ['next'], () => {}, lost);
+  new Listener('it-IT', ['next'], () => {}, lost);
   const ear = Ear.ears.at(-1);
   ear.onerror({ error: 'not-allowed' });
   ear.onend();

@@ -1,12 +1,13 @@
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { recordsPersist } from '../phone/storage.js';
 import { files } from '../site/files.js';
 import { offline } from '../phone/offline.js';
 import { address } from '../ui/address.js';
 import { set, settings as kept } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
+import { languages } from '../words/language.js';
 import { changeList } from './changes.js';
-import { radios, ticks } from '../ui/choice.js';
+import { namedRadios, radios, ticks } from '../ui/choice.js';
 import { section } from '../ui/section.js';
 
 /** Settings, and how the app stands with this phone. */
@@ -25,15 +26,17 @@ export async function settings(_, app) {
     name: 'settings',
     tab: 'settings',
     title: t('settings.title'),
-    draw: () => draw(app.changelog, safe, change),
+    draw: () => draw(app, safe, change),
   };
 }
 
-function draw(changelog, safe, change) {
+function draw(app, safe, change) {
+  const { changelog } = app;
   return html`
     <h1 tabindex="-1">${t('settings.title')}</h1>
     ${radios('settings.units', 'plan.units', kept.system, ['metric', 'us', 'imperial'], (v) => change('system', v))}
     ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
+    ${languages.length > 1 ? languageChoice(app) : nothing}
     ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
     ${section('settings.offline', html`<p>${offlineWords()}</p>`)}
     ${section(
@@ -57,6 +60,16 @@ function draw(changelog, safe, change) {
       </button>
     </p>
   `;
+}
+
+/** Each language by its own name. The page loads anew, so that all of it is said in the one chosen. */
+function languageChoice(app) {
+  const pick = async (tag) => {
+    if (await app.attempt(() => set('language', tag).then(() => true))) location.reload();
+    else app.redraw();
+  };
+  const lines = languages.map(({ tag, name }) => ({ id: tag, label: name, lang: tag }));
+  return namedRadios('settings.language', lines, document.documentElement.lang, pick);
 }
 
 function offlineWords() {

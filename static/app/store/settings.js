@@ -4,6 +4,7 @@ import { saveSetting, setting } from './store.js';
 export const settings = {
   system: 'metric',
   theme: 'auto',
+  language: undefined, // that of the phone
   seenChange: undefined,
   doneBy: '',
   gauge: undefined,

@@ -1,4 +1,4 @@
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { t } from '../words/catalogue.js';
 
@@ -8,22 +8,27 @@ import { t } from '../words/catalogue.js';
  * back, so that it can be made again.
  */
 export function radios(legend, words, value, values, pick, apart = '') {
-  return html`<fieldset class="choice">
+  const lines = values.map((v) => ({ id: v, label: t(`${words}.${v}`) }));
+  return namedRadios(legend, lines, value, pick, apart);
+}
+
+/** The same with labels that are no words: lines of id, label and the language of the label. */
+export const namedRadios = (legend, lines, value, pick, apart = '') =>
+  html`<fieldset class="choice">
     <legend>${t(legend)}</legend>
-    ${values.map(
-      (v) =>
-        html`<label
+    ${lines.map(
+      ({ id, label, lang }) =>
+        html`<label lang=${lang ?? nothing}
           ><input
             type="radio"
             name=${legend + apart}
-            .checked=${live(v === value)}
-            @change=${() => pick(v)}
+            .checked=${live(id === value)}
+            @change=${() => pick(id)}
           />
-          <span>${t(`${words}.${v}`)}</span></label
+          <span>${label}</span></label
         >`,
     )}
   </fieldset>`;
-}
 
 /** Boxes that can be ticked: a legend and lines of id, label and whether it is on. */
 export const ticks = (legend, lines, pick) =>

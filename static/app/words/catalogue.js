@@ -2,20 +2,18 @@ import { file } from '../site/data.js';
 
 // The word catalogue: every sentence that a person reads stands in it.
 let catalogue = {};
+let language;
 
-/** Loads the catalogue; until then words show their ids. */
-export async function loadWords() {
-  await add('words-en.json');
+/** Loads what the first screen says in a language; until then words show their ids. */
+export async function loadWords(spoken) {
+  language = spoken;
+  await loadWordsOf('first');
 }
 
-/** Loads the section of it that only some screens need, such as 'bench' or 'cards'. */
-export async function loadWordsOf(section) {
-  await add(`words-en-${section}.json`);
-}
-
-async function add(name) {
-  const section = await file(name); // others may be added meanwhile
-  catalogue = { ...catalogue, ...section };
+/** Loads the part of it that only some screens need, such as 'bench' or 'cards'. */
+export async function loadWordsOf(name) {
+  const part = await file(`words/${language.tag}/${name}.json`); // others may be added meanwhile
+  catalogue = { ...catalogue, ...part };
 }
 
 /** Reports whether the catalogue has a word. */

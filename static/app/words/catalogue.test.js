@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { before, test } from 'node:test';
 import { hasWord, loadWords, loadWordsOf, t, text } from './catalogue.js';
+import { defaultLanguage } from '../../test/catalogue.js';
 
 const catalogue = {
   plain: 'Nothing to fill.',
@@ -13,7 +14,7 @@ const catalogue = {
 
 before(async (context) => {
   context.mock.method(globalThis, 'fetch', async () => Response.json(catalogue));
-  await loadWords();
+  await loadWords(defaultLanguage);
 });
 
 const sentences = [

@@ -12,6 +12,7 @@ import { untilState } from './page.js';
 import { keepPicture, limitStorage, noisy, pictures } from './photos-page.js';
 import { choose, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
+import { defaultLanguage } from '../catalogue.js';
 
 const card = sampleCard('tessaly-corda-650');
 const bike = `${card.make} ${card.model}`;
@@ -66,7 +67,7 @@ test('a backup of one phone makes another like it, photos and all; the jobs go o
   await untilSeen(one.page, words('keep.never'));
   const file = await backUp(t, one.page);
   assert.match(file.name, /^tidysump-backup-\d{4}-\d\d-\d\d\.jsonl\.gz$/);
-  const today = new Date().toLocaleDateString('en', { dateStyle: 'medium' });
+  const today = new Date().toLocaleDateString(defaultLanguage.tag, { dateStyle: 'medium' });
   await untilSeen(one.page, words('keep.last', { date: today }));
   const want = await held(one.page);
   assert.equal(want.photos.length, 1);

@@ -10,6 +10,7 @@ import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { polling, untilState } from './page.js';
 import { choose, seen, tap, tapText, under, untilSeen } from './person.js';
 import { words } from './words.js';
+import { defaultLanguage } from '../catalogue.js';
 
 const bike = '#/bike/tessaly-corda-650';
 
@@ -32,7 +33,7 @@ async function openOffline(t, jobs) {
 /** The months in which the window of two to seven thirds of a 10 000 km interval lies. */
 function months() {
   const month = (days) =>
-    new Date(Date.now() + days * 24 * 3600 * 1000).toLocaleDateString('en', {
+    new Date(Date.now() + days * 24 * 3600 * 1000).toLocaleDateString(defaultLanguage.tag, {
       month: 'long',
       timeZone: 'UTC',
     });

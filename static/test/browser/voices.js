@@ -11,7 +11,7 @@ export function voices() {
     }
   };
   const synthesis = {
-    getVoices: () => [{ lang: 'en-US', localService: true }],
+    getVoices: () => [{ lang: document.documentElement.lang, localService: true }],
     speak: (part) => phone.spoken.push(part) && phone.said.push(part.text),
     cancel: () => (phone.spoken = []),
   };
@@ -20,7 +20,7 @@ export function voices() {
   phone.finish = () => phone.spoken.splice(0).forEach((part) => part.onend?.());
   globalThis.SpeechRecognition = class {
     static available = async ({ langs: [lang], processLocally }) =>
-      processLocally && lang === 'en-US' ? 'available' : 'unavailable';
+      processLocally && lang === document.documentElement.lang ? 'available' : 'unavailable';
     start() {
       if (!this.processLocally) throw new Error('the sound would leave the phone');
       phone.ears.add(this);

@@ -1,12 +1,11 @@
 // The page's sentences by their ids, so that a reworded sentence breaks no test.
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
+import { defaultLanguage, entriesOf } from '../catalogue.js';
 
 const read = (path) =>
   JSON.parse(readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8'));
 
-const folder = new URL('../../../specs/words/', import.meta.url);
-const parts = readdirSync(folder).map((name) => read(`specs/words/${name}`));
-const catalogue = Object.assign({}, ...parts);
+const catalogue = entriesOf(defaultLanguage);
 
 /** The sentence of that id, its placeholders filled; "@id" stands for a sentence too. */
 export function words(id, values = {}) {
