@@ -9,7 +9,7 @@ PAGE_TESTS = $(shell find static/app -name '*.test.js' | sort)
 NODE_TEST := node --test --test-reporter=spec --test-timeout=180000
 
 .DELETE_ON_ERROR:
-.PHONY: serve test bench dist lighthouse pictures build site core \
+.PHONY: serve test bench dist lighthouse pictures types build site core \
 	check-go test-go test-wasm test-page test-browser clean
 
 # Builds the program and serves the page on http://localhost:8080.
@@ -39,6 +39,12 @@ pictures: $(NODE_MODULES)
 	$(MAKE) build
 	CHROMIUM="$$(.ci/chromium)" node static/test/draw-pictures.js site
 	go run ./internal/site/palette static/icons/*.png
+
+# The types of the core's operations, for the page.
+types:
+	mkdir -p build
+	go run ./internal/declare > build/core.d.ts
+	mv build/core.d.ts static/app/core/
 
 # build/tidysump: the one file to run, with the built site inside.
 build: site

@@ -39,6 +39,7 @@ var rooms = []struct {
 	{"internal/calc", "finding wire quantity oil drain bolt fill debris quote card shown"},
 	// The door.
 	{"internal/core", "finding date wire quantity csv calendar due fault card plan job outlook calc"},
+	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},
 	// The site's build, which knows no mechanic's room.

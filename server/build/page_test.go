@@ -92,7 +92,7 @@ func TestPage_NoFileLeftOver(t *testing.T) {
 	}
 	for path := range strings.Lines(string(list)) {
 		name := strings.TrimPrefix(strings.TrimSpace(path), "../../static/")
-		if slices.Contains(left, name) || strings.HasPrefix(name, "test/") || strings.HasSuffix(name, ".test.js") {
+		if slices.Contains(left, name) || strings.HasSuffix(name, ".d.ts") || strings.HasPrefix(name, "test/") || strings.HasSuffix(name, ".test.js") {
 			continue
 		}
 		if !slices.Contains(used, name) {

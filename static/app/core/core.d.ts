@@ -1,0 +1,1836 @@
+// Written by internal/declare out of what the Go types say: make types.
+//
+// An answer leaves out what is empty, zero or false; an input may leave out, or set
+// to null, whatever is marked so. Texts that are word ids are strings here.
+
+/** How the core answers: with what was asked for, or with what refuses it. */
+export type Answer<Out> =
+  { ok: Out; findings?: undefined } | { ok?: undefined; findings: Finding[] };
+
+/** The operations by their names. */
+export interface Ops {
+  'bill-lines': { in: ReplayInput; out: BillLinesAnswer };
+  cards: { in: CardsInput; out: CardsAnswer };
+  due: { in: DueInput; out: Outlook };
+  'due-notice': { in: NoticeInput; out: NoticeAnswer };
+  calendar: { in: CalendarInput; out: TextAnswer };
+  csv: { in: CsvInput; out: TextAnswer };
+  'check-card': { in: CardInput; out: FindingsAnswer };
+  fault: { in: FaultInput; out: FaultAnswer };
+  forms: { in: CalcAsk; out: Forms };
+  'last-job': { in: LastInput; out: LastAnswer };
+  limits: { in: Nothing; out: LimitsAnswer };
+  plan: { in: PlanInput; out: Plan };
+  'read-entry': { in: EntryInput; out: EntryAnswer };
+  replay: { in: ReplayInput; out: State };
+  unsaved: { in: UnsavedInput; out: UnsavedAnswer };
+  'oil-suits': { in: OilSuitsInput; out: OilSuitsAnswer };
+  bottles: { in: BottlesInput; out: BottlesAnswer };
+  cool: { in: CoolInput; out: CoolAnswer };
+  'run-out': { in: RunOutInput; out: RunOutAnswer };
+  debris: { in: DebrisInput; out: DebrisAnswer };
+  'torque-check': { in: TorqueCheckInput; out: TorqueCheckAnswer };
+  'torque-guess': { in: TorqueGuessInput; out: TorqueGuessAnswer };
+  wrench: { in: WrenchInput; out: WrenchAnswer };
+  turn: { in: TurnInput; out: TurnAnswer };
+  'first-fill': { in: FirstFillInput; out: FirstFillAnswer };
+  level: { in: LevelInput; out: LevelAnswer };
+  'oil-curve': { in: OilCurveInput; out: OilCurveAnswer };
+  'oil-mix': { in: OilMixInput; out: OilMixAnswer };
+  'oil-volume': { in: OilVolumeInput; out: OilVolumeAnswer };
+  convert: { in: ConvertInput; out: ConvertAnswer };
+  bill: { in: BillInput; out: BillAnswer };
+  gauge: { in: GaugeInput; out: GaugeAnswer };
+}
+
+/** A whole number of things. */
+export type Count = number;
+
+/** A place in a row, from 0, the higher the worse. */
+export type Rank = number;
+
+/** A year of the Gregorian calendar. */
+export type Year = number;
+
+/** How many letters a text may have. */
+export type Letters = number;
+
+/** How many bytes a text may have in UTF-8. */
+export type Bytes = number;
+
+/** Money in whole minor units of its currency, such as cents. */
+export type MinorUnits = number;
+
+/** Money in major units of whatever currency, with decimals. */
+export type MajorUnits = number;
+
+/** A part of the whole, which is 1; of a level, of the band between the marks. */
+export type Share = number;
+
+/** A part of the whole, which is 100. */
+export type Percent = number;
+
+/** A volume in L. */
+export type Litres = number;
+
+/** A volume in mL. */
+export type Millilitres = number;
+
+/** A volume in cm³. */
+export type CubicCentimetres = number;
+
+/** A torque in N·m. */
+export type NewtonMetres = number;
+
+/** A distance in km. */
+export type Kilometres = number;
+
+/** A temperature in °C. */
+export type Celsius = number;
+
+/** A kinematic viscosity in mm²/s. */
+export type Viscosity = number;
+
+/** A time in s. */
+export type Seconds = number;
+
+/** A time in min. */
+export type Minutes = number;
+
+/** A length on the screen in CSS pixels. */
+export type Pixels = number;
+
+/** How large a millimetre is on the screen, in CSS pixels. */
+export type PixelsPerMillimetre = number;
+
+/** A number in the unit that the member `unit` beside it names. */
+export type InUnit = number;
+
+/** A number in the base unit of the quantity that the member `kind` beside it names. */
+export type InBase = number;
+
+/** A number in the unit that specs/ops.md names for the figure. */
+export type InFigure = number;
+
+/** Clutch says whether the clutch runs in oil. */
+export type Clutch = 'wet' | 'dry';
+
+/** Cooling is what takes the engine's heat away. */
+export type Cooling = 'air' | 'oil' | 'liquid';
+
+/** Device is what an oil level is read on. */
+export type Device =
+  'window' | 'stick-resting' | 'stick-screwed' | 'stick-pushed' | 'hole' | 'measured';
+
+/** Drive is what a fastener is turned with. */
+export type Drive = 'hexagon' | 'hexagon-key' | 'six-lobe' | 'hand' | 'strap';
+
+/** EventKind is what an event says happened. */
+export type EventKind =
+  'done' | 'reading' | 'note' | 'undo' | 'finish' | 'timer' | 'problem' | 'look' | 'bill' | 'photo';
+
+/** FilterKind is a kind of oil filter. */
+export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal';
+
+/** Grade says how bad a finding is. */
+export type Grade = 'refuse' | 'doubt' | 'note';
+
+/** Kind is a kind of quantity. */
+export type Kind =
+  | 'text'
+  | 'choice'
+  | 'yes'
+  | 'list'
+  | 'grades'
+  | 'marks'
+  | 'volume'
+  | 'torque'
+  | 'length'
+  | 'temperature'
+  | 'distance'
+  | 'pressure'
+  | 'mass'
+  | 'duration'
+  | 'angle'
+  | 'viscosity'
+  | 'density'
+  | 'area'
+  | 'share'
+  | 'number';
+
+/** Layout is how the bike keeps its oil. */
+export type Layout =
+  | 'wet-sump'
+  | 'wet-sump-shaft'
+  | 'separate-gearbox'
+  | 'small-strainer'
+  | 'v-twin-strainers'
+  | 'two-compartment'
+  | 'dry-sump'
+  | 'dry-sump-frame'
+  | 'separate-oils'
+  | 'flat-twin'
+  | 'scooter';
+
+/** Measure is the figure that says how tight a fastener is. */
+export type Measure = 'torque' | 'turn';
+
+/** Motif is what a photo shows. */
+export type Motif = 'plug' | 'pan' | 'filter' | 'seal' | 'odometer' | 'other';
+
+/** Mount is where the open end of a mounted filter points. */
+export type Mount = 'up' | 'sideways' | 'down';
+
+/** Phase is how far a job has come. */
+export type Phase = 'open' | 'waiting' | 'closed';
+
+/** Place is where the work is done. */
+export type Place = 'garage' | 'roadside';
+
+/** Purpose is what a fastener is for. */
+export type Purpose =
+  | 'drain-plug'
+  | 'strainer-cap'
+  | 'filter-cover-screw'
+  | 'filter-can'
+  | 'filler-cap'
+  | 'level-screw'
+  | 'panel'
+  | 'leave-alone';
+
+/** Role is what a circuit's oil serves first of all. */
+export type Role = 'engine' | 'gearbox' | 'primary' | 'final-drive';
+
+/** SealKind is a kind of washer, ring or gasket. */
+export type SealKind =
+  | 'flat-aluminium'
+  | 'flat-copper'
+  | 'folded'
+  | 'bonded'
+  | 'fibre'
+  | 'o-ring'
+  | 'square-ring'
+  | 'paper';
+
+/** Signal is a signal word in the sense of ANSI Z535.4 and ISO 3864-2. */
+export type Signal = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
+
+/** Stage is one of the seven stages of the job. */
+export type Stage = 'ready' | 'warm' | 'drain' | 'look' | 'close' | 'fill' | 'settle';
+
+/** Stance is how the bike stands when a level is read. */
+export type Stance = 'upright' | 'side-stand' | 'centre-stand';
+
+/** Standing says how far a figure can be trusted. */
+export type Standing = 'manual' | 'measured' | 'estimated' | 'unknown' | 'standard';
+
+/** StateWord is how hot the oil is when its level is read. */
+export type StateWord = 'cold' | 'warm' | 'hot';
+
+/**
+ * System is the set of units that a person works in. It settles what "qt", "pt", "oz" and "gal"
+ * mean.
+ */
+export type System = 'metric' | 'us' | 'imperial';
+
+/** ReplayInput is a job: what it is planned from, and its events. */
+export interface ReplayInput {
+  card: Card;
+  bench?: Bench | null;
+  events?: Event[] | null;
+  /** on the same bike; nil where there is none */
+  last?: Past | null;
+}
+
+/** Card is a bike's card. */
+export interface Card {
+  format: string;
+  version: Count;
+  id: string;
+  /** an example that belongs to no real machine */
+  invented?: boolean | null;
+  make: string;
+  model: string;
+  yearFrom?: Year | null;
+  yearTo?: Year | null;
+  layout: Layout;
+  engine?: Engine | null;
+  sources?: Source[] | null;
+  circuits: Circuit[];
+  bolts?: Bolt[] | null;
+  filters?: Filter[] | null;
+  strainers?: Strainer[] | null;
+  interval?: Interval | null;
+  /** the owner's or the manual's, in the card's own language */
+  notes?: string[] | null;
+}
+
+/** Engine is what the engine is. */
+export interface Engine {
+  cylinders?: Count | null;
+  /** cm³ */
+  displacement?: CubicCentimetres | null;
+  cooling?: Cooling | null;
+  clutch?: Clutch | null;
+}
+
+/** Source is a document that figures of the card come from. */
+export interface Source {
+  id: string;
+  title: string;
+}
+
+/** Circuit is one oil of the bike: what it is, how much, how its level is read. */
+export interface Circuit {
+  id: string;
+  role: Role;
+  /** WetClutch: a clutch runs in this oil. */
+  wetClutch?: boolean | null;
+  oil?: OilNeed | null;
+  /** volume when the filter stays */
+  oilOnly?: CardFigure | null;
+  /** volume when the filter is changed too */
+  withFilter?: CardFigure | null;
+  /** volume of a stripped and dry engine: never for an oil change */
+  dry?: CardFigure | null;
+  /** EveryNth: the oil is due at each nth oil change of the engine (1 = each). */
+  everyNth?: Count | null;
+  level?: Level | null;
+}
+
+/** OilNeed is the oil that the card asks for. */
+export interface OilNeed {
+  /** SAE J300 or SAE J306 grades, the first being the usual one */
+  grades?: string[] | null;
+  /** JASO T903 marks that suit, for instance MA and MA2 */
+  marks?: string[] | null;
+  /** API service category, at least */
+  service?: string | null;
+  standing?: Standing | null;
+  source?: string | null;
+  page?: string | null;
+  method?: string | null;
+}
+
+/** CardFigure is a quantity with its standing. An absent figure is an unknown one. */
+export interface CardFigure {
+  /**
+   * Value is as written in the source, "25 N·m" or "18-22 lbf·ft" being 18 to 22: To is zero when
+   * the source gives one value.
+   */
+  value?: InUnit | null;
+  to?: InUnit | null;
+  unit?: string | null;
+  standing: Standing;
+  /** id of one of the card's sources */
+  source?: string | null;
+  page?: string | null;
+  method?: string | null;
+  /** Kept is why a figure that looks wrong was kept all the same. */
+  kept?: string | null;
+}
+
+/**
+ * Level is how the oil level is read. State, stance, wait and device are four separate facts with
+ * no default: each alone can move the reading by the whole band, so what is empty is asked for.
+ */
+export interface Level {
+  device?: Device | null;
+  state?: StateWord | null;
+  stance?: Stance | null;
+  wait?: CardFigure | null;
+  /** volume between the marks */
+  band?: CardFigure | null;
+  /** where on the bike, in the card's own words */
+  where?: string | null;
+}
+
+/** Bolt is a fastener: a plug, a cap, a screw, or a spin-on filter. */
+export interface Bolt {
+  id: string;
+  purpose: Purpose;
+  /** id of the circuit it closes */
+  circuit?: string | null;
+  /** id of the filter or strainer it holds */
+  of?: string | null;
+  /** where on the bike, in the card's own words */
+  place?: string | null;
+  /** how many alike; 0 means one */
+  count?: Count | null;
+  /** in which order they are tightened, and which is the longer one */
+  order?: string | null;
+  /** oil runs out here */
+  drains?: boolean | null;
+  magnet?: boolean | null;
+  /** "M12x1.5", "3/4-16 UNF" */
+  thread?: string | null;
+  drive?: Drive | null;
+  size?: CardFigure | null;
+  torque?: CardFigure | null;
+  /** for a filter can: turns after the gasket touches */
+  turn?: CardFigure | null;
+  seal?: Seal | null;
+}
+
+/** Seal is a washer, ring or gasket that is new at every change. */
+export interface Seal {
+  kind: SealKind;
+  inner?: CardFigure | null;
+  outer?: CardFigure | null;
+  thickness?: CardFigure | null;
+  count?: Count | null;
+}
+
+/** Filter is an oil filter that is changed, or a centrifugal one. */
+export interface Filter {
+  id: string;
+  kind: FilterKind;
+  circuit: string;
+  mount?: Mount | null;
+  /** EveryNth: due at each nth oil change (1 = each). */
+  everyNth?: Count | null;
+  place?: string | null;
+  seals?: Seal[] | null;
+}
+
+/** Strainer is a mesh that is cleaned and put back. */
+export interface Strainer {
+  id: string;
+  circuit: string;
+  /** EveryNth: cleaned at each nth oil change (1 = each). */
+  everyNth?: Count | null;
+  place?: string | null;
+  seals?: Seal[] | null;
+}
+
+/** Interval is when the oil is due again, whichever comes first. */
+export interface Interval {
+  distance?: CardFigure | null;
+  time?: CardFigure | null;
+  /** of running, where a manual counts those */
+  hours?: CardFigure | null;
+  /** of a new or rebuilt engine, counted from its beginning */
+  first?: Span | null;
+  /** in severe use; what it leaves out is as usual */
+  severe?: Span | null;
+}
+
+/** Span is how long an oil may stay in, whichever comes first. */
+export interface Span {
+  distance?: CardFigure | null;
+  time?: CardFigure | null;
+  /** of running, where a manual counts those */
+  hours?: CardFigure | null;
+}
+
+/**
+ * Bench is what is true here today. Its zero value is a garage with metric units, where the filter
+ * is changed and every circuit due at each change is done.
+ */
+export interface Bench {
+  system?: System | null;
+  place?: Place | null;
+  /** KeepFilter: the filter stays on today. */
+  keepFilter?: boolean | null;
+  /**
+   * Circuits are the ids of the circuits done today; empty means those that the card wants at each
+   * change.
+   */
+  circuits?: string[] | null;
+  /**
+   * Also are the ids of the strainers and centrifugal filters not due at each change that are
+   * cleaned today all the same; any other id does nothing.
+   */
+  also?: string[] | null;
+  /** Severe: the bike is used hard, so that its oil is due earlier. */
+  severe?: boolean | null;
+}
+
+/**
+ * Event is one thing that happened during a job. Events are never changed and never removed; a
+ * mistake is mended by an Undo event.
+ */
+export interface Event {
+  id?: string;
+  /** RFC 3339 in UTC with milliseconds, "2026-11-25T10:09:01.000Z" */
+  time?: string;
+  kind?: EventKind;
+  /** id of the step */
+  step?: string;
+  /** of a reading: one of the Ask words; of a photo: what it shows */
+  what?: string;
+  /** About is the circuit or fastener of a reading, or the event that an undo cancels. */
+  of?: string;
+  /** as typed */
+  value?: string;
+  text?: string;
+  /** of a timer: when it ends, in the form of Time */
+  until?: string;
+  /** Signs are answers by question: of a problem, and of a look by the names of debris.Asks. */
+  signs?: { [name: string]: string };
+}
+
+/** Past is an earlier job on the same bike, as it is stored. */
+export interface Past {
+  card: Card;
+  bench?: Bench | null;
+  events?: Event[] | null;
+}
+
+export interface BillLinesAnswer {
+  lines?: Item[];
+}
+
+/** Item is a part or a tool to lay out. */
+export interface Item {
+  /** word id */
+  word?: string;
+  values?: { [name: string]: string };
+  count?: Count;
+}
+
+/** CardsInput is a set of cards to be listed, canonical with the text of each. */
+export interface CardsInput {
+  cards: Card[];
+  bench?: Bench | null;
+  canonical?: boolean | null;
+}
+
+export interface CardsAnswer {
+  bikes?: Listed[];
+  findings?: Finding[];
+}
+
+/** Listed is a line in the list of bikes; place and text are given with the canonical text only. */
+export interface Listed {
+  /** of its card */
+  id?: string;
+  /** make and model */
+  name?: string;
+  years?: string;
+  /** word id */
+  layout?: string;
+  invented?: boolean;
+  oils?: Oil[];
+  gaps?: Count;
+  /** in the input */
+  place?: Count;
+  /** canonical */
+  text?: string;
+}
+
+/** Oil is the sheet of one circuit: what goes in and how much. */
+export interface Oil {
+  circuit?: string;
+  /** word id */
+  role?: string;
+  today?: boolean;
+  /** Due is the volume for today; Figures are the others on the card. */
+  due: ShownFigure;
+  figures?: ShownFigure[];
+  grades?: string[];
+  marks?: string[];
+  service?: string;
+  /** the standing of grade and mark */
+  need: ShownFigure;
+}
+
+/**
+ * ShownFigure is a figure ready to be read: its name and texts, and how far it can be trusted. A
+ * figure that is not known has no text, and Lookup says where to find it.
+ */
+export interface ShownFigure {
+  /** word id */
+  name?: string;
+  /** in the person's units first */
+  texts?: string[];
+  standing?: Standing;
+  /** title of the document */
+  source?: string;
+  page?: string;
+  /** in the card's words, or a word id after "@" */
+  method?: string;
+  kept?: string;
+  /** word id; only for what is not known */
+  lookup?: string;
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  low?: InFigure;
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  high?: InFigure;
+}
+
+/**
+ * Finding is one remark of a check. Code is an id of the word catalogue ("finding.<code>" says what
+ * is wrong, "finding.<code>.do" what to do about it); Where is an RFC 6901 JSON pointer into the
+ * input; Values fill the placeholders of the sentence.
+ */
+export interface Finding {
+  code: string;
+  where?: string;
+  grade?: Grade;
+  values?: { [name: string]: string };
+}
+
+/** DueInput is the record of a bike: its jobs, the newest last. */
+export interface DueInput {
+  system?: System | null;
+  today?: string | null;
+  jobs?: Past[] | null;
+}
+
+/** Outlook is what the record of a bike says about its next change of oil. */
+export interface Outlook {
+  oils?: DueOil[];
+  /**
+   * Grade is that of the most urgent oil (due.Grade), Remind the first day of them all, for lists
+   * and the first screen.
+   */
+  grade?: Rank;
+  remind?: string;
+  /** circuit of the most urgent oil of which something is known */
+  first?: string;
+  /** the bike is used hard, as the newest job has it */
+  severe?: boolean;
+  /** what is ridden in a month; nil while not known */
+  pace?: ShownFigure;
+  /** Readings are the odometer readings that the pace comes from, Since the day of the first. */
+  readings?: Count;
+  since?: string;
+  /** the oldest first */
+  uses?: Use[];
+  findings?: Finding[];
+}
+
+/** DueOil is when an oil is due. Days are full-dates, months "2027-03". */
+export interface DueOil {
+  circuit?: string;
+  /** word id */
+  role?: string;
+  /** word id */
+  verdict?: string;
+  values?: { [name: string]: string };
+  /** due.Grade */
+  grade?: Rank;
+  /** sorts the oils of many bikes, the most urgent first */
+  order?: string;
+  /** something is known of it: when it was changed, or when it is due */
+  known?: boolean;
+  /** day of the last change; empty when the record has none */
+  changed?: string;
+  /** odometer then */
+  changedAt?: string[];
+  /** odometer at which it is due */
+  at?: string[];
+  /** counter of hours at which it is due */
+  hours?: string;
+  /** by time */
+  day?: string;
+  /**
+   * From and To are the months between which the first of both comes, by what is ridden. Without To
+   * it can't be said, without From time comes first or nothing is known.
+   */
+  from?: string;
+  /**
+   * From and To are the months between which the first of both comes, by what is ridden. Without To
+   * it can't be said, without From time comes first or nothing is known.
+   */
+  to?: string;
+  /** word id: what comes first */
+  why?: string;
+  /** distance from the last reading to At */
+  left?: string[];
+  /** day for a calendar; empty when nothing is known */
+  remind?: string;
+  /** Intervals are the card's figures, as the bike is used. */
+  intervals?: ShownFigure[];
+}
+
+/** Use is the oil used between two changes. */
+export interface Use {
+  /** days */
+  from?: string;
+  /** days */
+  to?: string;
+  /** ridden between */
+  distance?: string[];
+  /** oil */
+  lost?: string[];
+  /** oil for the distance Per */
+  rate?: string;
+  per?: string;
+  /** word id of due.Use */
+  use?: string;
+  /** word id of due.Trend; empty for the first */
+  trend?: string;
+  /** word id: measured by level or by what was poured and drained */
+  method?: string;
+}
+
+/**
+ * NoticeInput are the bikes that the phone remembers, each with the day from which it is to be
+ * looked at.
+ */
+export interface NoticeInput {
+  bikes?: NoticedBike[] | null;
+  today: string;
+  notified?: string | null;
+  now: string;
+}
+
+export interface NoticedBike {
+  name?: string | null;
+  remind?: string | null;
+}
+
+export interface NoticeAnswer {
+  bike?: string;
+}
+
+/** CalendarInput are days to remember, side by side; the sentences are the page's. */
+export interface CalendarInput {
+  stamp?: string | null;
+  maker?: string | null;
+  uids?: string[] | null;
+  days?: string[] | null;
+  summaries?: string[] | null;
+  descriptions?: string[] | null;
+}
+
+/** TextAnswer is a file for another program. */
+export interface TextAnswer {
+  text?: string;
+}
+
+/**
+ * CsvInput is a table: what kind of thing each column holds, and its cells, row by row, amounts in
+ * base units.
+ */
+export interface CsvInput {
+  system?: System | null;
+  comma?: boolean | null;
+  kinds?: string[] | null;
+  cells?: string[] | null;
+}
+
+/** CardInput is the input of an operation that needs no more than a card. */
+export interface CardInput {
+  card: Card;
+}
+
+/** FindingsAnswer is the answer of a check. */
+export interface FindingsAnswer {
+  findings?: Finding[];
+}
+
+/** FaultInput is a problem of the table, with what was answered and is at hand. */
+export interface FaultInput {
+  table: Table;
+  id: string;
+  answers?: { [name: string]: string } | null;
+  hand?: string[] | null;
+}
+
+/**
+ * Table is all that is known of what can go wrong. It is only ever read: written as well, its lists
+ * would cost the core 3 kB more.
+ */
+export interface Table {
+  format?: string | null;
+  version?: Count | null;
+  /** the possible answers of each, blanks between */
+  questions?: { [name: string]: string } | null;
+  /** signal word of each caution, by its word id */
+  warns?: { [name: string]: string } | null;
+  faults?: Fault[] | null;
+}
+
+/** Fault is one problem, as one sees it. Of its rows the first that holds counts. */
+export interface Fault {
+  id: string;
+  group?: string | null;
+  /** ids of its questions */
+  asks?: string[] | null;
+  /** what may be at hand that changes the answer */
+  hand?: string[] | null;
+  rows?: Row[] | null;
+}
+
+/**
+ * Row is a rule: when the answers are such and these things are at hand, that follows. All but
+ * Outcome are word ids; Sure is "sure", "likely" or "guess".
+ */
+export interface Row {
+  /** by question: the answers that fit, blanks between */
+  when?: { [name: string]: string } | null;
+  /** all of them are at hand */
+  with?: string[] | null;
+  outcome?: string | null;
+  /** how far it may be ridden gently */
+  to?: string | null;
+  why?: string | null;
+  now?: string[] | null;
+  limits?: string[] | null;
+  home?: string[] | null;
+  warns?: string[] | null;
+  sure?: string | null;
+  source?: string | null;
+}
+
+/** FaultAnswer is what follows, with its cautions' signal words. */
+export interface FaultAnswer {
+  outcome?: string;
+  to?: string;
+  open?: string[];
+  why?: string;
+  feared?: boolean;
+  warns?: Warn[];
+  now?: string[];
+  limits?: string[];
+  home?: string[];
+  sure?: string;
+  source?: string;
+}
+
+/** Warn is a caution of a step: its signal word and the word id of its text. */
+export interface Warn {
+  signal?: Signal;
+  word?: string;
+}
+
+/** CalcAsk says for which forms one asks. */
+export interface CalcAsk {
+  system?: System | null;
+  /** "bill" for the bill's form; else those at the bench */
+  of?: string | null;
+}
+
+/** Forms is what calculations ask for. */
+export interface Forms {
+  forms?: Form[];
+}
+
+export interface Form {
+  op?: string;
+  fields?: Field[];
+}
+
+/** Field is a field as the page draws it; unit is what a bare number is read in. */
+export interface Field {
+  name?: string;
+  /** of a quantity, or one of those above */
+  kind?: Kind;
+  needed?: boolean;
+  /** asked at once although it isn't needed */
+  front?: boolean;
+  unit?: string;
+  low?: Percent;
+  high?: Percent;
+  letters?: Letters;
+  /** several lines may be typed */
+  lines?: boolean;
+  /** that may be chosen */
+  words?: string[];
+  /** a word's word id is family + word; "": it stands for itself */
+  family?: string;
+  rows?: Field[];
+  /** name of a field, with one of whose answers in when this one is asked */
+  on?: string;
+  when?: string[];
+}
+
+/** LastInput are the jobs on the bike of a job that was started then. */
+export interface LastInput {
+  started: string;
+  jobs?: Finished[] | null;
+}
+
+/** Finished is a job of a bike by its id, with the time of its finish; empty while it is open. */
+export interface Finished {
+  id?: string | null;
+  finished?: string | null;
+}
+
+export interface LastAnswer {
+  id?: string;
+}
+
+/**
+ * Nothing is the input of an operation that is asked for nothing in particular. It has a size, so
+ * that two are never one.
+ */
+export interface Nothing {}
+
+/**
+ * LimitsAnswer is what a page has to know before it asks for anything else. It is the same at each
+ * call.
+ */
+export interface LimitsAnswer {
+  /** bytes */
+  call?: Bytes;
+  /** bytes */
+  text?: Bytes;
+  /** letters that are offered to be typed */
+  note?: Letters;
+  /** letters that are offered to be typed */
+  reading?: Letters;
+  /** letters that are offered to be typed */
+  entry?: Letters;
+  /** letters that are offered to be typed */
+  remark?: Letters;
+  jobs?: Count;
+  photos?: Motif[];
+  systems?: System[];
+  places?: Place[];
+}
+
+/** PlanInput is a card and a bench. */
+export interface PlanInput {
+  card: Card;
+  bench?: Bench | null;
+}
+
+/**
+ * Plan is all that a person needs to know before the first bolt turns, and the steps of the job.
+ */
+export interface Plan {
+  card?: string;
+  /** make and model */
+  name?: string;
+  invented?: boolean;
+  oils?: Oil[];
+  bolts?: BoltSheet[];
+  parts?: Item[];
+  tools?: Item[];
+  steps?: Step[];
+  gaps?: Gap[];
+  /** cleaned at some changes only; Count is 1 for those of today */
+  also?: Item[];
+  /** MayKeepFilter: there is a filter that is changed unless the bench keeps it. */
+  mayKeepFilter?: boolean;
+  findings?: Finding[];
+}
+
+/** BoltSheet is the sheet of one fastener. */
+export interface BoltSheet {
+  id?: string;
+  /** word id */
+  purpose?: string;
+  place?: string;
+  count?: Count;
+  thread?: string;
+  /** word id */
+  drive?: string;
+  size: ShownFigure;
+  /** what it is turned with: a word id after "@", and a size if it has one; empty when not known */
+  tool?: string[];
+  torque: ShownFigure;
+  turn?: ShownFigure;
+  /** which of the two counts */
+  by?: Measure;
+  /** word id of the kind */
+  seal?: string;
+  /** its size, "12 × 16 × 1.5 mm" */
+  sealSize?: string;
+  /** turned today */
+  today?: boolean;
+  /** how tight it gets today is worth reading beforehand */
+  listed?: boolean;
+  /** to be left alone today */
+  leave?: boolean;
+}
+
+/**
+ * Step is one step of the job. Word names its texts in the catalogue: the title, what to do (".do")
+ * and why (".why"); Values fill their placeholders, and a value that begins with "@" is itself a
+ * word id.
+ */
+export interface Step {
+  id?: string;
+  stage?: Stage;
+  word?: string;
+  values?: { [name: string]: string };
+  warns?: Warn[];
+  figures?: ShownFigure[];
+  asks?: PlanAsk[];
+  helps?: Help[];
+  timers?: PlanTimer[];
+  /**
+   * Must: the job should not go on without it, and the record says so when it was finished without
+   * it.
+   */
+  must?: boolean;
+  /**
+   * Signs are the names of the signs that the step asks for, where it looks at what came out; Sums
+   * says that it sums up what was seen.
+   */
+  look?: string[];
+  sums?: boolean;
+  /** Photo is what a photo taken at the step shows most likely. */
+  photo?: Motif;
+  /** After: it comes when the job is finished and the bike was ridden. */
+  after?: boolean;
+}
+
+/** PlanAsk is a reading that a step asks for. */
+export interface PlanAsk {
+  what?: string;
+  /** id of the circuit or fastener it belongs to */
+  of?: string;
+  /** taken when none is typed */
+  unit?: string;
+  choice?: string[];
+  /** Gauge: a level that may also be read as a share of the band between the marks. */
+  gauge?: Gauge;
+  /**
+   * Amends: oil can be poured or taken out here to mend the level. A level read before anything is
+   * drained changes nothing.
+   */
+  amends?: boolean;
+}
+
+/**
+ * Gauge is a level gauge to be drawn: the shares of the band at its lowest and its highest point,
+ * and as shares of the way between these where the marks and the aim lie. Slide is the same in
+ * percent, for a hand that slides the level, with where it begins: between the marks.
+ */
+export interface Gauge {
+  /** "window" or "stick" */
+  kind?: string;
+  low?: Share;
+  high?: Share;
+  lowMark?: Share;
+  highMark?: Share;
+  aimLow?: Share;
+  aimHigh?: Share;
+  slideLow?: Percent;
+  slideHigh?: Percent;
+  slideFrom?: Percent;
+}
+
+/**
+ * Help is a calculation that answers what a step raises: an operation of the core, and what the
+ * card knows of its input.
+ */
+export interface Help {
+  op?: string;
+  given?: { [name: string]: string };
+}
+
+/**
+ * PlanTimer is a wait that belongs to a step: how long it takes, with name, texts and standing as a
+ * shown figure has them.
+ */
+export interface PlanTimer {
+  what?: string;
+  seconds?: Seconds;
+  /** word id */
+  name?: string;
+  /** in the person's units first */
+  texts?: string[];
+  standing?: Standing;
+  /** title of the document */
+  source?: string;
+  page?: string;
+  /** in the card's words, or a word id after "@" */
+  method?: string;
+  kept?: string;
+  /** word id; only for what is not known */
+  lookup?: string;
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  low?: InFigure;
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  high?: InFigure;
+}
+
+/** Gap is something the card does not know and the job needs. */
+export interface Gap {
+  /** word id of what is missing */
+  word?: string;
+  values?: { [name: string]: string };
+  /** word id of where to find it */
+  lookup?: string;
+}
+
+/** EntryInput is what a person writes into a card, and what kind of thing it is. */
+export interface EntryInput {
+  kind: Kind;
+  text: string;
+  unit?: string | null;
+  system?: System | null;
+}
+
+/** EntryAnswer is it as a card holds it: value and unit of a figure, or words. */
+export interface EntryAnswer {
+  value?: InUnit;
+  to?: InUnit;
+  unit?: string;
+  words?: string[];
+  notes?: Finding[];
+}
+
+/** State is where a job stands: a replay of its events over its plan. */
+export interface State {
+  phase?: Phase;
+  /** Next is the id of the first step not done; empty when all are done. */
+  next?: string;
+  /** ids of the steps done, in the order of the plan */
+  done?: string[];
+  /**
+   * ids of the steps not done that have their turn: what comes after the job only once it is
+   * finished
+   */
+  open?: string[];
+  /** how many steps the plan has */
+  steps?: Count;
+  stages?: StageCount[];
+  oils?: Balance[];
+  readings?: Read[];
+  notes?: Remark[];
+  photos?: Picture[];
+  /** Missing are the steps that must be done before the job can be finished. */
+  missing?: string[];
+  /** what the oil's temperature means; nil while not read */
+  warmth?: Warmth;
+  /** time of the finish; empty while the work is under way */
+  finished?: string;
+  /** Waiting: the work is finished, the second look after the first ride is not. */
+  waiting?: boolean;
+  /** time at which the second look closed the job */
+  closed?: string;
+  /** Timers are those that count, or have rung and were not answered. */
+  timers?: JobTimer[];
+  /** odometer reading at which the oil is due again */
+  dueAgain?: ShownFigure;
+  change: NextChange;
+  /** that wrote estimates and bills: the last of each */
+  papers?: Event[];
+  /** id of the one of them that says what the job cost; empty when there is none */
+  costs?: string;
+  /** what the job knows of a calculation beyond what its step gives */
+  helps?: StepHelp[];
+  /** LastID is the id of the last event that still counts: what an undo would cancel. */
+  lastID?: string;
+  /** km; zero while not read */
+  odometer?: Kilometres;
+  /**
+   * Looks are what was seen, and Verdict the word id of the worst of it; empty when nobody said.
+   */
+  looks?: Look[];
+  verdict?: string;
+  /** Warns stand at the steps WarnAt: what came out says stop. */
+  warns?: Warn[];
+  warnAt?: string[];
+  findings?: Finding[];
+  /** that stand, the earliest first */
+  problems?: Trouble[];
+  summary: Summary;
+}
+
+/** StageCount is how far a stage has got. */
+export interface StageCount {
+  stage?: Stage;
+  done?: Count;
+  steps?: Count;
+}
+
+/** Balance is a circuit's oil out and in. */
+export interface Balance {
+  circuit?: string;
+  /** word id */
+  role?: string;
+  /** as the card has it, empty when not known */
+  due?: string[];
+  /** sum of what was measured, empty when nothing was */
+  drained?: string[];
+  /** sum of what was poured */
+  poured?: string[];
+  /** word id of the last level read */
+  level?: string;
+  /** word id: what the poured volume means */
+  verdict?: string;
+  /** word id: what the drained volume means */
+  caught?: string;
+  /** what is still to be poured of what is due; empty when nothing or not known */
+  left?: string[];
+  /** word id: how far the pouring has come; empty before it has begun */
+  pouring?: string;
+  /** word id: what to do about a level read between the marks */
+  amend?: string;
+  /** how much to pour or take out for it */
+  change?: string[];
+  /** Since is what was used since the last job on the same bike; nil where that is not known. */
+  since?: Use;
+  /** what was drained and poured, in L */
+  out?: Litres;
+  /** what was drained and poured, in L */
+  in?: Litres;
+}
+
+/** Read is a reading that counts, ready to be shown. */
+export interface Read {
+  /** of the event */
+  id?: string;
+  time?: string;
+  step?: string;
+  what?: string;
+  of?: string;
+  /** word id of the circuit's role, or the fastener's place */
+  name?: string;
+  /** in the person's units, or a word id after "@" */
+  texts?: string[];
+  /** the card's figure beside it, where there is one */
+  card?: string[];
+  /**
+   * Choice is the answer that was chosen, or that a level in percent comes to; Share is that level.
+   */
+  choice?: string;
+  /**
+   * Choice is the answer that was chosen, or that a level in percent comes to; Share is that level.
+   */
+  share?: string;
+  /** Stands: nothing later says otherwise about the same thing. */
+  stands?: boolean;
+}
+
+/** Remark is a note that counts. */
+export interface Remark {
+  id?: string;
+  time?: string;
+  step?: string;
+  text?: string;
+}
+
+/** Picture is a photo that counts. */
+export interface Picture {
+  /** of the event, and of the picture in the phone's store */
+  id?: string;
+  time?: string;
+  step?: string;
+  /** it shows: a plan.Motif */
+  what?: string;
+}
+
+/** Warmth is what the temperature of the oil means before it is drained. */
+export interface Warmth {
+  /** word id of the verdict */
+  word?: string;
+  /** how long bare metal of that temperature may be touched; empty where it may for hours */
+  burns?: string[];
+  /**
+   * Wait is how long it takes to be cool enough to drain, from two readings; empty when it is, or
+   * is not known.
+   */
+  wait?: string[];
+}
+
+/**
+ * JobTimer is a timer of a step that was started: it counts, or has rung and nobody has answered.
+ * Whether it is over only the phone's clock can say: Until is a text that sorts as the times of
+ * events do.
+ */
+export interface JobTimer {
+  /** of the event that started it */
+  id?: string;
+  step?: string;
+  what?: string;
+  until?: string;
+}
+
+/**
+ * NextChange is when the oil is due again by the card, whichever comes first: at a reading of the
+ * odometer, or after a distance where that is not known, and after a time. What is not known is
+ * empty.
+ */
+export interface NextChange {
+  at?: string;
+  after?: string;
+}
+
+/**
+ * StepHelp is a calculation of a step with what the job knows of its input, in place of what the
+ * plan gives.
+ */
+export interface StepHelp {
+  step?: string;
+  op?: string;
+  given?: { [name: string]: string };
+}
+
+/** Look is what was seen at a step, judged. */
+export interface Look {
+  /** of the event */
+  id?: string;
+  time?: string;
+  step?: string;
+  /** as they were given */
+  signs?: { [name: string]: string };
+  /** word ids of the same */
+  told?: string[];
+  /**
+   * Verdict is a word id; Reasons are findings, the worst first; Next are word ids of what to do,
+   * in the order of doing.
+   */
+  verdict?: string;
+  reasons?: Finding[];
+  next?: string[];
+  /**
+   * Compared is what the last job on this bike saw at the same step, and how this differs: one
+   * finding, or none where it didn't look.
+   */
+  compared?: Finding[];
+  /** MayDeny: it comes out as more than the last time, which the person may deny. */
+  mayDeny?: boolean;
+}
+
+/** Trouble is a problem that was met in the job, with what follows from it. */
+export interface Trouble {
+  /** of the event */
+  id?: string;
+  time?: string;
+  /** where it was met; may be empty */
+  step?: string;
+  /** id of the problem in the table */
+  what?: string;
+  /** one of fault.Outcomes */
+  outcome?: string;
+  /** the bike is not to be ridden or started */
+  stops?: boolean;
+  signs?: { [name: string]: string };
+}
+
+/**
+ * Summary is what lists show and find of a job without replaying it. The phone keeps it beside the
+ * job.
+ */
+export interface Summary {
+  phase?: Phase;
+  done?: Count;
+  steps?: Count;
+  /** time */
+  finished?: string;
+  /** as it was read last */
+  odometer?: string;
+  oils?: SummaryOil[];
+  /** word id of the worst that was seen; empty when nobody looked */
+  verdict?: string;
+  /** that is a reason to watch or to stop */
+  watch?: boolean;
+  notes?: Count;
+  photos?: Count;
+  /** the beginning of the notes */
+  said?: string;
+}
+
+/** SummaryOil is an oil that was poured. */
+export interface SummaryOil {
+  /** word id */
+  role?: string;
+  poured?: string;
+  /** the usual one of the card's */
+  grade?: string;
+}
+
+/** UnsavedInput are the times of a record's jobs and of its backups. */
+export interface UnsavedInput {
+  finished?: string[] | null;
+  backup?: string | null;
+  later?: string | null;
+  now: string;
+}
+
+export interface UnsavedAnswer {
+  count?: Count;
+  remind?: boolean;
+}
+
+/** What `oil-suits` takes. */
+export interface OilSuitsInput {
+  system?: System | null;
+  grades?: string | null;
+  marks?: string | null;
+  service?: string | null;
+  clutch?: string | null;
+  bottleGrade?: string | null;
+  bottleMark?: string | null;
+  bottleService?: string | null;
+  conserving?: boolean | null;
+  coldest?: string | null;
+  purpose?: string | null;
+  add?: string | null;
+  due?: string | null;
+}
+
+/** What `oil-suits` answers. */
+export interface OilSuitsAnswer {
+  verdict?: string;
+  figures?: ShownFigure[];
+  grades?: string[];
+  notes?: Finding[];
+}
+
+/** What `bottles` takes. */
+export interface BottlesInput {
+  system?: System | null;
+  need?: string | null;
+  bottles?: BottlesInputBottles[] | null;
+}
+
+/** One of `bottles` of BottlesInput. */
+export interface BottlesInputBottles {
+  id?: string | null;
+  size?: string | null;
+  left?: string | null;
+  opened?: boolean | null;
+  price?: string | null;
+}
+
+/** What `bottles` answers. */
+export interface BottlesAnswer {
+  verdict?: string;
+  pours?: BottlesAnswerPours[];
+  shelf?: BottlesAnswerShelf[];
+  opened?: Count;
+  left?: Litres;
+  missing?: Litres;
+  figures?: ShownFigure[];
+  cost?: MajorUnits;
+  notes?: Finding[];
+}
+
+/** One of `pours` of BottlesAnswer. */
+export interface BottlesAnswerPours {
+  id?: string;
+  place?: Count;
+  verdict?: string;
+  pour?: Litres;
+  pourTexts?: string[];
+  left?: Litres;
+  leftTexts?: string[];
+  notes?: Finding[];
+}
+
+/** One of `shelf` of BottlesAnswer. */
+export interface BottlesAnswerShelf {
+  id?: string;
+  size?: string;
+  left?: string;
+  opened?: boolean;
+  price?: string;
+  notes?: Finding[];
+}
+
+/** What `cool` takes. */
+export interface CoolInput {
+  system?: System | null;
+  first?: string | null;
+  second?: string | null;
+  between?: string | null;
+  air?: string | null;
+  target?: string | null;
+}
+
+/** What `cool` answers. */
+export interface CoolAnswer {
+  assumed?: ShownFigure[];
+  verdict?: string;
+  minutes?: Minutes;
+  figures?: ShownFigure[];
+  times?: Minutes[];
+  temps?: Celsius[];
+  touch?: ShownFigure[];
+  xTicks?: Minutes[];
+  xTexts?: string[];
+  yTicks?: Celsius[];
+  yTexts?: string[];
+  notes?: Finding[];
+}
+
+/** What `run-out` takes. */
+export interface RunOutInput {
+  system?: System | null;
+  volume?: string | null;
+  hole?: string | null;
+  temperature?: string | null;
+  minutes?: string | null;
+  head?: string | null;
+  height?: string | null;
+  walls?: string | null;
+  at40?: string | null;
+  at100?: string | null;
+}
+
+/** What `run-out` answers. */
+export interface RunOutAnswer {
+  assumed?: ShownFigure[];
+  viscosity?: Viscosity;
+  times?: Minutes[];
+  left?: Millilitres[];
+  warmer?: Millilitres[];
+  figures?: ShownFigure[];
+  xTicks?: Minutes[];
+  xTexts?: string[];
+  yTicks?: Millilitres[];
+  yTexts?: string[];
+  notes?: Finding[];
+}
+
+/** What `debris` takes. */
+export interface DebrisInput {
+  system?: System | null;
+  found?: string | null;
+  size?: string | null;
+  amount?: string | null;
+  colour?: string | null;
+  oil?: string | null;
+  noise?: boolean | null;
+  lamp?: boolean | null;
+  more?: boolean | null;
+  firstService?: boolean | null;
+}
+
+/** What `debris` answers. */
+export interface DebrisAnswer {
+  verdict?: string;
+  notes?: Finding[];
+}
+
+/** What `torque-check` takes. */
+export interface TorqueCheckInput {
+  system?: System | null;
+  what?: string | null;
+  thread?: string | null;
+  torque?: string | null;
+  seal?: string | null;
+  seat?: string | null;
+  class?: string | null;
+  lubrication?: string | null;
+  length?: string | null;
+  inner?: string | null;
+  outer?: string | null;
+}
+
+/** What `torque-check` answers. */
+export interface TorqueCheckAnswer {
+  verdict?: string;
+  texts?: string[];
+  base?: NewtonMetres;
+  meant?: string;
+  figures?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `torque-guess` takes. */
+export interface TorqueGuessInput {
+  system?: System | null;
+  what?: string | null;
+  thread?: string | null;
+  seal?: string | null;
+  seat?: string | null;
+  class?: string | null;
+}
+
+/** What `torque-guess` answers. */
+export interface TorqueGuessAnswer {
+  figures?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `wrench` takes. */
+export interface WrenchInput {
+  system?: System | null;
+  torque?: string | null;
+  wrenches?: WrenchInputWrenches[] | null;
+  adapter?: string | null;
+  angle?: string | null;
+  grip?: string | null;
+}
+
+/** One of `wrenches` of WrenchInput. */
+export interface WrenchInputWrenches {
+  id?: string | null;
+  low?: string | null;
+  high?: string | null;
+  graduation?: string | null;
+  grip?: string | null;
+}
+
+/** What `wrench` answers. */
+export interface WrenchAnswer {
+  wrenches?: WrenchAnswerWrenches[];
+  take?: string;
+  notes?: Finding[];
+}
+
+/** One of `wrenches` of WrenchAnswer. */
+export interface WrenchAnswerWrenches {
+  id?: string;
+  verdict?: string;
+  unit?: string;
+  low?: InUnit;
+  fifth?: InUnit;
+  high?: InUnit;
+  step?: InUnit;
+  mark?: InUnit;
+  usable?: InUnit;
+  usableAt?: Share;
+  markAt?: Share;
+  setting?: string;
+  gets?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `turn` takes. */
+export interface TurnInput {
+  system?: System | null;
+  thread?: string | null;
+  turn?: string | null;
+}
+
+/** What `turn` answers. */
+export interface TurnAnswer {
+  figures?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `first-fill` takes. */
+export interface FirstFillInput {
+  system?: System | null;
+  volume?: string | null;
+  filter?: string | null;
+  layout?: string | null;
+  mount?: string | null;
+  cooler?: boolean | null;
+  tankOnly?: boolean | null;
+}
+
+/** What `first-fill` answers. */
+export interface FirstFillAnswer {
+  prefill?: string;
+  read?: string;
+  before?: ShownFigure[];
+  after?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `level` takes. */
+export interface LevelInput {
+  system?: System | null;
+  gauge?: string | null;
+  band?: string | null;
+  share?: string | null;
+  above?: string | null;
+  covered?: string | null;
+  marks?: string | null;
+  glass?: string | null;
+  slant?: string | null;
+  lean?: string | null;
+  offset?: string | null;
+  temperature?: string | null;
+  meantAt?: string | null;
+  volume?: string | null;
+}
+
+/** What `level` answers. */
+export interface LevelAnswer {
+  assumed?: ShownFigure[];
+  figures?: ShownFigure[];
+  verdict?: string;
+  share?: Share;
+  corrected?: Share;
+  change?: Litres;
+  gauge?: string;
+  line?: Share;
+  lowMark?: Share;
+  highMark?: Share;
+  aimLow?: Share;
+  aimHigh?: Share;
+  covered?: Share;
+  notes?: Finding[];
+}
+
+/** What `oil-curve` takes. */
+export interface OilCurveInput {
+  system?: System | null;
+  grade?: string | null;
+  first?: string | null;
+  firstAt?: string | null;
+  second?: string | null;
+  secondAt?: string | null;
+  index?: string | null;
+  at?: string | null;
+  want?: string | null;
+}
+
+/** What `oil-curve` answers. */
+export interface OilCurveAnswer {
+  figures?: ShownFigure[];
+  assumed?: ShownFigure[];
+  grades?: string[];
+  temps?: Celsius[];
+  low?: Viscosity[];
+  high?: Viscosity[];
+  xTicks?: Celsius[];
+  xTexts?: string[];
+  yTicks?: Viscosity[];
+  yTexts?: string[];
+  notes?: Finding[];
+}
+
+/** What `oil-mix` takes. */
+export interface OilMixInput {
+  system?: System | null;
+  firstVolume?: string | null;
+  firstGrade?: string | null;
+  firstViscosity?: string | null;
+  secondVolume?: string | null;
+  secondGrade?: string | null;
+  secondViscosity?: string | null;
+  temperature?: string | null;
+}
+
+/** What `oil-mix` answers. */
+export interface OilMixAnswer {
+  figures?: ShownFigure[];
+  grades?: string[];
+  notes?: Finding[];
+}
+
+/** What `oil-volume` takes. */
+export interface OilVolumeInput {
+  system?: System | null;
+  volume?: string | null;
+  from?: string | null;
+  mass?: string | null;
+  to?: string | null;
+  density?: string | null;
+  densityAt?: string | null;
+}
+
+/** What `oil-volume` answers. */
+export interface OilVolumeAnswer {
+  assumed?: ShownFigure[];
+  figures?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `convert` takes. */
+export interface ConvertInput {
+  system?: System | null;
+  text?: string | null;
+}
+
+/** What `convert` answers. */
+export interface ConvertAnswer {
+  kind?: string;
+  base?: InBase;
+  texts?: string[];
+  notes?: Finding[];
+}
+
+/** What `bill` takes. */
+export interface BillInput {
+  system?: System | null;
+  number?: string | null;
+  seller?: string | null;
+  customer?: string | null;
+  remark?: string | null;
+  currency?: string | null;
+  prices?: string | null;
+  tax?: string | null;
+  rounding?: string | null;
+  cash?: string | null;
+  discount?: string | null;
+  estimate?: string | null;
+  lines?: BillInputLines[] | null;
+}
+
+/** One of `lines` of BillInput. */
+export interface BillInputLines {
+  kind?: string | null;
+  text?: string | null;
+  count?: string | null;
+  price?: string | null;
+  discount?: string | null;
+  tax?: string | null;
+  of?: string | null;
+}
+
+/** What `bill` answers. */
+export interface BillAnswer {
+  currency?: string;
+  prices?: string;
+  digits?: Count;
+  sum?: MinorUnits;
+  discount?: MinorUnits;
+  net?: MinorUnits;
+  tax?: MinorUnits;
+  rounding?: MinorUnits;
+  total?: MinorUnits;
+  lines?: BillAnswerLines[];
+  taxes?: BillAnswerTaxes[];
+  estimate?: MinorUnits;
+  more?: MinorUnits;
+  less?: MinorUnits;
+  notes?: Finding[];
+}
+
+/** One of `lines` of BillAnswer. */
+export interface BillAnswerLines {
+  unit?: string;
+  count?: string;
+  rate?: string;
+  price?: MinorUnits;
+  discount?: MinorUnits;
+  amount?: MinorUnits;
+  notes?: Finding[];
+}
+
+/** One of `taxes` of BillAnswer. */
+export interface BillAnswerTaxes {
+  rate?: string;
+  base?: MinorUnits;
+  tax?: MinorUnits;
+  notes?: Finding[];
+}
+
+/** What `gauge` takes. */
+export interface GaugeInput {
+  system?: System | null;
+  edge?: string | null;
+  ratio?: string | null;
+  now?: string | null;
+  zoom?: string | null;
+}
+
+/** What `gauge` answers. */
+export interface GaugeAnswer {
+  verdict?: string;
+  trusted?: boolean;
+  scale?: PixelsPerMillimetre;
+  edge?: Pixels;
+  low?: Pixels;
+  high?: Pixels;
+  ruler?: Pixels[];
+  marks?: GaugeAnswerMarks[];
+  notes?: Finding[];
+}
+
+/** One of `marks` of GaugeAnswer. */
+export interface GaugeAnswerMarks {
+  across?: Pixels;
+  text?: string;
+  size?: string;
+  notes?: Finding[];
+}
