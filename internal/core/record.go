@@ -58,37 +58,44 @@ type textAnswer struct{ text string }
 
 func (a *textAnswer) Members(m *wire.Members) { m.String("text", &a.text) }
 
-// calendarInput are days to remember, side by side; the sentences are the page's.
+// calendarInput are days to remember; the sentences are the page's.
 type calendarInput struct {
-	stamp, maker                        string
-	uids, days, summaries, descriptions []string
+	stamp, maker string
+	entries      []calendarEntry
 }
 
 func (i *calendarInput) Members(m *wire.Members) {
-	m.String("stamp", &i.stamp)
+	m.String("stamp", &i.stamp, wire.Required)
 	m.String("maker", &i.maker)
-	wire.Texts(m, "uids", &i.uids)
-	wire.Texts(m, "days", &i.days)
-	wire.Texts(m, "summaries", &i.summaries)
-	wire.Texts(m, "descriptions", &i.descriptions)
+	wire.List(m, "entries", &i.entries, wire.Required)
+}
+
+// calendarEntry is one day to remember.
+type calendarEntry struct{ uid, day, summary, description string }
+
+func (e *calendarEntry) Members(m *wire.Members) {
+	m.String("uid", &e.uid, wire.Required)
+	m.String("day", &e.day, wire.Required)
+	m.String("summary", &e.summary, wire.Required)
+	m.String("description", &e.description)
 }
 
 // calendarText writes a calendar file.
 func calendarText(i *calendarInput, _ []finding.Finding) (*textAnswer, []finding.Finding) {
-	n := len(i.uids)
 	switch {
 	case !date.Valid(i.stamp):
 		return nil, finding.Refusal("bad-time", "/stamp", "text", finding.Clip(i.stamp))
-	case n == 0 || len(i.days) != n || len(i.summaries) != n || len(i.descriptions) != n:
-		return nil, finding.Refusal("rows-uneven", "/uids", "text", strconv.Itoa(n))
+	case len(i.entries) == 0:
+		return nil, finding.Refusal("missing", "/entries", "name", "entries")
 	}
 	file := calendar.Begin(i.maker, i.stamp)
-	for n, text := range i.days {
-		day, ok := date.ReadDay(text)
+	for n := range i.entries {
+		e := &i.entries[n]
+		day, ok := date.ReadDay(e.day)
 		if !ok {
-			return nil, finding.Refusal("bad-day", "/days/"+strconv.Itoa(n), "text", finding.Clip(text))
+			return nil, finding.Refusal("bad-day", "/entries/"+strconv.Itoa(n)+"/day", "text", finding.Clip(e.day))
 		}
-		file.Add(i.uids[n], day, i.summaries[n], i.descriptions[n])
+		file.Add(e.uid, day, e.summary, e.description)
 	}
 	return &textAnswer{file.End()}, nil
 }

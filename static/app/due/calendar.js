@@ -8,12 +8,12 @@ export async function calendarFile(id, bike, { oils }) {
   const { ok } = await call('calendar', {
     maker: t('app.name'),
     stamp: new Date().toISOString(),
-    uids: due.map(({ circuit }) => `${id}-${circuit}@tidysump`),
-    days: due.map(({ remind }) => remind),
-    summaries: due.map(({ role }) => t('due.event', { bike, oil: t(role) })),
-    descriptions: due.map((oil) =>
-      t('due.event.why', { when: whenDue(oil), window: windowOf(oil) }).trim(),
-    ),
+    entries: due.map((oil) => ({
+      uid: `${id}-${oil.circuit}@tidysump`,
+      day: oil.remind,
+      summary: t('due.event', { bike, oil: t(oil.role) }),
+      description: t('due.event.why', { when: whenDue(oil), window: windowOf(oil) }).trim(),
+    })),
   });
   return new File([ok.text], `${id}-oil.ics`, { type: 'text/calendar' });
 }

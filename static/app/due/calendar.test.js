@@ -14,10 +14,12 @@ function write(texts) {
   const input = {
     maker: 'Tidysump',
     stamp: '2026-11-25T10:09:01.000Z',
-    uids: texts.map((_, n) => `one-${n}@tidysump`),
-    days: texts.map(() => '2027-02-28'),
-    summaries: texts,
-    descriptions: texts.map((text) => `${text}\nsecond line; end`),
+    entries: texts.map((summary, n) => ({
+      uid: `one-${n}@tidysump`,
+      day: '2027-02-28',
+      summary,
+      description: `${summary}\nsecond line; end`,
+    })),
   };
   return JSON.parse(core('calendar', JSON.stringify(input))).ok.text;
 }
