@@ -1,3 +1,5 @@
+//go:build !js
+
 // Package internal_test holds which room may use which.
 package internal_test
 

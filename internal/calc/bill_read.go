@@ -26,28 +26,9 @@ func (f *Form) bill() (b *quote.Bill, units []string) {
 	}
 	b.Step = f.decimal("cash", digits, quote.Most)
 	b.Off = f.discount(digits)
-	usual := f.share("tax")
 	rows := f.of("lines").rows
 	b.Lines, units = make([]quote.Line, len(rows)), make([]string, len(rows))
-	labour, rateless := 0, false
-	for n := range rows {
-		r, l := &rows[n], &b.Lines[n]
-		units[n] = r.line(l, digits)
-		if l.Rate = usual; b.Mode == quote.NoTax {
-			l.Rate = 0
-		} else if r.has("tax") {
-			l.Rate = r.share("tax")
-		} else if !f.has("tax") {
-			rateless = true
-		}
-		if r.of("kind").text == "labour" && !f.refused() {
-			l.Compute()
-			labour += l.Amount
-		}
-	}
-	if rateless {
-		f.reject("no-tax-rate", "tax")
-	}
+	labour := f.lines(b, units, digits)
 	if f.refused() {
 		return b, nil
 	}
@@ -62,6 +43,32 @@ func (f *Form) bill() (b *quote.Bill, units []string) {
 	}
 	f.within(b.Off, b.Cut)
 	return b, units
+}
+
+// lines reads the lines of a bill, and gives what its labour comes to.
+func (f *Form) lines(b *quote.Bill, units []string, digits int) (labour int) {
+	usual, rateless := f.share("tax"), false
+	for n := range b.Lines {
+		r, l := &f.of("lines").rows[n], &b.Lines[n]
+		units[n] = r.line(l, digits)
+		l.Rate = usual
+		switch {
+		case b.Mode == quote.NoTax:
+			l.Rate = 0
+		case r.has("tax"):
+			l.Rate = r.share("tax")
+		case !f.has("tax"):
+			rateless = true
+		}
+		if r.of("kind").text == "labour" && !f.refused() {
+			l.Compute()
+			labour += l.Amount
+		}
+	}
+	if rateless {
+		f.reject("no-tax-rate", "tax")
+	}
+	return labour
 }
 
 // line reads count, price and discount of a line, and gives the unit of its count.

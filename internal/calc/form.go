@@ -149,7 +149,8 @@ func (f *Form) check() {
 			f.oneOf(d.name, g.text, d.words...)
 		case d.kind == aNumber:
 			v, ok := quantity.ParseNumber(g.text)
-			if g.number = v; !ok {
+			g.number = v
+			if !ok {
 				f.reject("not-a-number", d.name, "text", finding.Clip(g.text))
 			} else if v < d.low || v > d.high {
 				f.reject("not-believable", d.name, "value", finding.Clip(g.text), "low", quantity.Number(d.low, 4), "high", quantity.Number(d.high, 4))

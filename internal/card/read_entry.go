@@ -35,7 +35,8 @@ func ReadEntry(kind quantity.Kind, text, unit string, system quantity.System) (e
 		return readLabel(kind, text)
 	case quantity.Plain:
 		v, ok := quantity.ParseNumber(text)
-		if e.Figure.Value = v; !ok {
+		e.Figure.Value = v
+		if !ok {
 			notes = finding.Refusal("not-a-number", "", "text", finding.Clip(text))
 		}
 	default:

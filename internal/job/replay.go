@@ -117,46 +117,48 @@ func (r *replayer) checked(e placed) bool {
 	return false
 }
 
+// apply takes an event in that can be used. What counts is what an undo at the bench
+// would take back next: work, and not paper.
 func (r *replayer) apply(e placed) {
+	counts := true
 	switch e.Kind {
 	case Done:
-		r.done[e.Step] = true
-		r.pouredAt(e)
-		r.endTimers(e.Step, "")
-		s := r.plan.Step(e.Step)
-		if s.Runs {
-			r.ran[e.Step] = e
-		}
-		if s.After {
-			r.looked = e.Time
-		}
+		r.stepDone(e)
 	case Note:
 		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
 	case Photo:
 		r.state.Photos = append(r.state.Photos, Picture{e.ID, e.Time, e.Step, e.What})
 	case Reading:
-		if !r.reading(e) {
-			return
-		}
+		counts = r.reading(e)
 	case Timed:
-		if !r.start(e) {
-			return
-		}
+		counts = r.start(e)
 	case Saw:
-		if !r.saw(e) {
-			return
-		}
+		counts = r.saw(e)
 	case Finish:
 		r.finish(e)
 	case Problem:
-		if !r.problem(e) {
-			return
-		}
+		counts = r.problem(e)
 	case Billed:
 		r.billed(e)
-		return // an undo at the bench takes back work, not paper
+		counts = false
 	}
-	r.state.LastID = e.ID
+	if counts {
+		r.state.LastID = e.ID
+	}
+}
+
+// stepDone notes that a step was done, and what follows from it.
+func (r *replayer) stepDone(e placed) {
+	s := r.plan.Step(e.Step)
+	r.done[e.Step] = true
+	r.pouredAt(e)
+	r.endTimers(e.Step, "")
+	if s.Runs {
+		r.ran[e.Step] = e
+	}
+	if s.After {
+		r.looked = e.Time
+	}
 }
 
 // finish ends the work. A step that must be done and is not is reported, and the

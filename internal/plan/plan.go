@@ -160,3 +160,45 @@ func (d *day) filterChanged(circuit string) bool {
 	}
 	return false
 }
+
+// also reports whether a strainer or centrifugal filter of a circuit is cleaned
+// today. What is not due at each change is offered, and done if the bench says so.
+func (p *planner) also(nth int, circuit, id, word, place string) bool {
+	if !p.doing(circuit) || nth <= 1 {
+		return p.doing(circuit)
+	}
+	i := NewItem(0, word, "id", id, "place", orWord(place, "not-known"))
+	for _, a := range p.bench.Also {
+		if a == id {
+			i.Count = 1
+		}
+	}
+	p.plan.Also = append(p.plan.Also, i)
+	return i.Count > 0
+}
+
+// What a job asks of its plan, besides what is written of it.
+
+// Card is the card of the plan, with a fastener for each filter and strainer that
+// none on it holds.
+func (p *Plan) Card() *card.Card { return p.day.card }
+
+// Circuits are those whose oil is changed today.
+func (p *Plan) Circuits() []*card.Circuit { return p.day.circuits }
+
+// Volume is the card's figure of a circuit's volume due today: with the filter if
+// that is changed.
+func (p *Plan) Volume(c *card.Circuit) *card.Figure { return p.day.volume(c) }
+
+// Printer prints figures in the units of the plan's bench.
+func (p *Plan) Printer() *shown.Printer { return &p.day.print }
+
+// Step gives the step of that id, nil when there is none.
+func (p *Plan) Step(id string) *Step {
+	for i := range p.Steps {
+		if p.Steps[i].ID == id {
+			return &p.Steps[i]
+		}
+	}
+	return nil
+}

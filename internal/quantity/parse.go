@@ -107,12 +107,7 @@ func amount(kind Kind, value float64, digits int, unit *Unit, notes []finding.Fi
 }
 
 func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
-	if len(text) > 40 {
-		text = strings.ToValidUTF8(text[:40], "") + "…"
-	}
-	f := finding.Finding{Code: code, Where: "/", Grade: finding.Refuse,
-		Values: finding.Values("text", text, "kind", string(kind))}
-	return Amount{Kind: kind, Base: math.NaN()}, []finding.Finding{f}
+	return Amount{Kind: kind, Base: math.NaN()}, finding.Refusal(code, "/", "text", finding.Clip(text), "kind", string(kind))
 }
 
 // marks are signs that phones and packagings have, and the plain ones for them.
