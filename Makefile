@@ -5,7 +5,7 @@ SHELL := /bin/bash
 NODE_MODULES := static/node_modules/.package-lock.json
 PURE = $(shell GOOS=js GOARCH=wasm go list ./internal/... | grep -v /internal/site)
 WASM_EXEC = $(shell go env GOROOT)/lib/wasm
-PAGE_TESTS = $(shell find static/app -name '*.test.js' | sort)
+PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' -not -path '*/browser/*' | sort)
 NODE_TEST := node --test --test-reporter=spec --test-timeout=180000
 
 .DELETE_ON_ERROR:

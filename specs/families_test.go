@@ -60,7 +60,7 @@ func planWords(t *testing.T) []family {
 		{"use.", texts([]due.Use{due.Gained, due.Little, due.Usual, due.High, due.Undue}), plain},
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
 		{"timer.", plan.Timers, plain},
-		{"say.", saidUnits(), []string{"", ".one"}},
+		{"say.", saidUnits(), plain},
 		{"stage.", texts(plan.Stages), plain},
 		{"signal.", texts([]plan.Signal{plan.Danger, plan.Warning, plan.Caution, plan.Notice}), plain},
 		{"record.costs.", []string{"bill", "estimate"}, plain},

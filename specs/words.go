@@ -31,8 +31,9 @@ type Language struct {
 	Dir  string // in which it is written: "ltr" or "rtl"
 	// Parts are the catalogue's files, by name without ".json": each an object
 	// from word id to entry. An entry is a sentence, or an object of sentences
-	// by plural category, which the value {count} decides on. They are whole:
-	// what a language lacks is the default's.
+	// by plural category, as the value {count} has it, or the one that the
+	// object's member "by" names. They are whole: what a language lacks is the
+	// default's.
 	Parts map[string][]byte
 }
 

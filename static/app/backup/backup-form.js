@@ -41,7 +41,11 @@ export class BackupForm {
     this.#busy = true;
     this.#file = null;
     const made = new Date().toISOString();
-    const progress = ({ jobs, photos }) => this.#say('keep.making', { jobs, photos });
+    const progress = ({ jobs, photos }) =>
+      this.#say('keep.making', {
+        jobs: t('keep.making.jobs', { count: jobs }),
+        photos: t('keep.making.photos', { count: photos }),
+      });
     progress({ jobs: 0, photos: 0 });
     try {
       const blob = await makeBackup({ made, photos: this.#photos, plain: plain(), progress });

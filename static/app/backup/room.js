@@ -65,7 +65,7 @@ export class Room {
 
   #line({ id, name, started }, { count, bytes }) {
     const date = when(started);
-    const taken = t(count === 1 ? 'room.line-one' : 'room.line', { count, size: size(bytes) });
+    const taken = t('room.line', { count, size: size(bytes) });
     return html`<p><strong>${name}</strong> ${date} · ${taken}</p>
       ${
         this.#asked === id

@@ -11,9 +11,7 @@ export function bikeFacts({ bike, twin, changed }) {
   const { name, years, layout, invented, oils = [], gaps, unfinished } = bike;
   const [oil] = oils;
   const missing = gaps
-    ? html`<span class="gaps"
-        >? ${t(gaps === 1 ? 'bikes.gap' : 'bikes.gaps', { count: gaps })}</span
-      >`
+    ? html`<span class="gaps">? ${t('bikes.gaps', { count: gaps })}</span>`
     : nothing;
   return html`<span class="who">
       <strong>${short(name) || t('bikes.unnamed')}</strong>

@@ -121,7 +121,7 @@ function openJobs(open) {
           ${
             summary.steps
               ? html`<span
-                  >${t('bikes.progress', { done: summary.done, steps: summary.steps })}</span
+                  >${t('bikes.progress', { done: summary.done, count: summary.steps })}</span
                 >`
               : nothing
           }

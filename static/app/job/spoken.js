@@ -6,20 +6,17 @@ const plain = (sentence) => sentence.replace(/\u00a0/g, ' ');
 const literal = (s) => s.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
 /** The units that can be said, the longest first: "US fl oz" holds "oz". */
-const units = () =>
-  idsOf('say.')
-    .filter((unit) => !unit.endsWith('.one'))
-    .sort((a, b) => b.length - a.length);
+const units = () => idsOf('say.').sort((a, b) => b.length - a.length);
+
+/** What goes before a unit, as a count: of a fraction, "3/16 inch", there is one. */
+const counted = (number) => (number.includes('/') ? 1 : number);
 
 /** A figure as one says it: "5–10 min" is "5 to 10 minutes". */
 export function saidFigure(figure) {
   const unit = units().map(literal).join('|');
   const amount = new RegExp(`(?<![\\d.])(\\d[\\d.,/]*) ?(${unit})(?![\\p{L}\\d·²³])`, 'gu');
   return plain(figure)
-    .replace(
-      amount,
-      (_, n, u) => `${n} ${t(n === '1' || n.includes('/') ? `say.${u}.one` : `say.${u}`)}`,
-    )
+    .replace(amount, (_, n, u) => `${n} ${t(`say.${u}`, { count: counted(n) })}`)
     .replace(/(?<=[\p{L}\d]) ?– ?(?=\d)/gu, ` ${t('hands.to')} `);
 }
 

@@ -93,7 +93,7 @@ function line({ id, name, started, summary }) {
   const facts = [
     odometer,
     ...oils.map(({ poured, grade }) => [poured, grade].filter(Boolean).join(' ')),
-    notes && `✎ ${t(notes === 1 ? 'record.note-count' : 'record.notes-count', { count: notes })}`,
+    notes && `✎ ${t('record.notes-count', { count: notes })}`,
     photos && t('log.photos', { count: photos }),
   ].filter(Boolean);
   return html`<li>
@@ -109,6 +109,6 @@ function line({ id, name, started, summary }) {
 /** Whether a job is open, waits for its second look, or is closed. */
 export function standingOf({ finished, waiting, done = 0, steps }) {
   if (!finished)
-    return `○ ${t('record.open')}${steps ? `, ${t('record.steps', { done, steps })}` : ''}`;
+    return `○ ${t('record.open')}${steps ? `, ${t('record.steps', { done, count: steps })}` : ''}`;
   return waiting ? `◐ ${t('record.waiting')}` : `✓ ${t('record.closed')}`;
 }

@@ -26,11 +26,25 @@ export const idsOf = (stem) =>
     .map((id) => id.slice(stem.length));
 
 /**
+ * The plural category of a count in the language, as the decimals of a text are
+ * written: in English there is 1 litre, and there are 1.0 litres.
+ */
+function category(count) {
+  const [, decimals = ''] = String(count).split('.');
+  const rules = new Intl.PluralRules(language.tag, { minimumFractionDigits: decimals.length });
+  return rules.select(count);
+}
+
+/** An entry is a sentence, or has one for each plural category of {count}, or of the value that it names. */
+const form = (entry, values) =>
+  typeof entry === 'string' ? entry : (entry[category(values[entry.by ?? 'count'])] ?? entry.other);
+
+/**
  * The sentence of a word id, its {placeholders} filled. A value that begins
  * with "@" is itself a word id, and is filled from the other values.
  */
 export function t(id, values = {}) {
-  const sentence = hasWord(id) ? catalogue[id] : id;
+  const sentence = hasWord(id) ? form(catalogue[id], values) : id;
   return sentence.replace(/\{(\w+)\}/g, (mark, name) => {
     if (!Object.hasOwn(values, name)) return mark;
     const { [name]: value, ...others } = values;

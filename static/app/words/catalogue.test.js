@@ -10,6 +10,9 @@ const catalogue = {
   open: 'Open it: {of}',
   without: 'Closed without: {step}',
   ring: 'round {ring}',
+  days: { one: '{count} day', other: '{count} days' },
+  screws: { by: 'turned', one: 'the screw', other: 'all {turned} screws' },
+  after: 'after {count}: {days}',
 };
 
 before(async (context) => {
@@ -32,6 +35,16 @@ const sentences = [
   ['open', { of: '@nobody@example' }, 'Open it: @nobody@example'],
   ['open', { of: '@constructor' }, 'Open it: @constructor'],
   ['ring', { ring: '@ring' }, 'round round {ring}'],
+  ['days', { count: 1 }, '1 day'],
+  ['days', { count: '1' }, '1 day'],
+  ['days', { count: '1.0' }, '1.0 days'],
+  ['days', { count: 0 }, '0 days'],
+  ['days', { count: 12 }, '12 days'],
+  ['days', { count: 'some' }, 'some days'],
+  ['days', {}, '{count} days'],
+  ['screws', { turned: '1', count: 3 }, 'the screw'],
+  ['screws', { turned: '3', count: 1 }, 'all 3 screws'],
+  ['after', { count: 1, days: '@days' }, 'after 1: 1 day'],
 ];
 
 for (const [id, values, want] of sentences) {
@@ -50,6 +63,16 @@ test('a name cannot turn round the figures after it', () => {
 test('only the catalogue knows words', () => {
   assert.ok(hasWord('plain'));
   for (const id of ['nothing', 'toString', '__proto__']) assert.ok(!hasWord(id));
+});
+
+test('each language has forms of its own', async (context) => {
+  const days = { one: 'a', few: 'b', many: 'c', other: 'd' };
+  context.mock.method(globalThis, 'fetch', async () => Response.json({ days }));
+  await loadWords({ tag: 'pl' });
+  const said = ['1', '2', '5', '22', '1.5'].map((count) => t('days', { count }));
+  assert.deepEqual(said, ['a', 'b', 'c', 'b', 'd']);
+  await loadWords({ tag: 'ja' }); // one form for all, and the default's words have more
+  assert.equal(t('days', { count: 1 }), 'd');
 });
 
 test('parts that are loaded side by side are all there', async (context) => {

@@ -119,7 +119,7 @@ test('two tabs on one job: both add, and after a reload both see everything', as
     await tab.bringToFront();
     await tab.goto(`${url}#/bikes`);
     await tab.reload();
-    await untilSeen(tab, words('bikes.progress', { done: 4, steps }));
+    await untilSeen(tab, words('bikes.progress', { done: 4, count: steps }));
     await goTo(tab, '#/job/open-job/steps');
     assert.deepEqual(await stepsDone(tab), [1, 2, 3, 7]);
   }

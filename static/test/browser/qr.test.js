@@ -73,7 +73,7 @@ test('the largest sample card comes back to the byte from pictures, in any order
   await goTo(page, '#/cards/read');
   const input = await page.waitForSelector('#qr-pictures');
   await input.uploadFile(paths.at(-1));
-  await untilSeen(page, words('qr.got', { count: 1, of: texts.length, got: texts.length }));
+  await untilSeen(page, words('qr.got', { read: 1, count: texts.length, got: texts.length }));
   await input.uploadFile(...paths.slice(0, -1).reverse());
   await untilSeen(page, words('pack.same.why'));
   assert.deepEqual(complaints, []);
@@ -123,7 +123,7 @@ test('codes as text: pasted, mixed, foreign and cut ones are told', async (t) =>
     await tap(page, words('qr.paste.read'));
   };
   await paste([texts[1]]);
-  await untilSeen(page, words('qr.got', { count: 1, of: texts.length, got: 2 }));
+  await untilSeen(page, words('qr.got', { read: 1, count: texts.length, got: 2 }));
   await paste([others[0]]);
   await untilSeen(page, words('qr.other'));
   await paste(['hello']);

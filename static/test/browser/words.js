@@ -7,10 +7,17 @@ const read = (path) =>
 
 const catalogue = entriesOf(defaultLanguage);
 
+/** The sentence of an entry; one that has several goes by the plural category of a count. */
+function sentence(entry, values) {
+  if (typeof entry === 'string') return entry;
+  const count = values[entry.by ?? 'count'];
+  return entry[new Intl.PluralRules(defaultLanguage.tag).select(count)];
+}
+
 /** The sentence of that id, its placeholders filled; "@id" stands for a sentence too. */
 export function words(id, values = {}) {
   if (!(id in catalogue)) throw new Error(`the catalogue has no ${id}`);
-  return catalogue[id].replace(/\{(\w+)\}/g, (_, name) => {
+  return sentence(catalogue[id], values).replace(/\{(\w+)\}/g, (_, name) => {
     if (!(name in values)) throw new Error(`${id} has no value for ${name}`);
     const value = String(values[name]);
     return value.startsWith('@') ? words(value.slice(1), values) : value;

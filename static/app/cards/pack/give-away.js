@@ -16,9 +16,7 @@ export function giveAway(list, app) {
     const made = await app.attempt(() => pack([...list.ticked]), 'cards.failed');
     if (made) app.say(t((await way(made)) ?? ''));
   };
-  return html`<p>
-      ${size ? t(size === 1 ? 'cards.ticked-one' : 'cards.ticked', { count: size }) : t('cards.tick-some')}
-    </p>
+  return html`<p>${size ? t('cards.ticked', { count: size }) : t('cards.tick-some')}</p>
     <p class="entry">
       <button type="button" ?disabled=${!size} @click=${give(saved)}>${t('cards.save')}</button>
       ${

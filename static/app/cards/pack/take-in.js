@@ -85,7 +85,9 @@ export class TakeIn {
     });
     this.entries = null;
     count = Math.min(count, taken.length);
-    this.#said = [all ? 'pack.kept' : 'pack.kept-part', { count, of: taken.length }];
+    this.#said = all
+      ? ['pack.kept', { count }]
+      : ['pack.kept-part', { kept: count, count: taken.length }];
     if (count) persistRecords();
     await this.#then();
   }

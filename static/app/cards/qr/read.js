@@ -78,7 +78,7 @@ export class QrRead {
     return html`
       <h1 tabindex="-1">${t('qr.read')}</h1>
       <p role="status" class="told">
-        ${of ? t('qr.got', { got: got.join(', '), count: got.length, of }) : t('qr.read.how')}
+        ${of ? t('qr.got', { got: got.join(', '), read: got.length, count: of }) : t('qr.read.how')}
       </p>
       ${this.#said ? html`<p class="finding" data-grade="refuse">${t(this.#said)}</p>` : nothing}
       ${of ? html`<p><button type="button" class="quiet" @click=${anew}>${t('qr.anew')}</button></p>` : nothing}
