@@ -692,14 +692,19 @@ export interface NoticeAnswer {
   bike?: string;
 }
 
-/** CalendarInput are days to remember, side by side; the sentences are the page's. */
+/** CalendarInput are days to remember; the sentences are the page's. */
 export interface CalendarInput {
-  stamp?: string | null;
+  stamp: string;
   maker?: string | null;
-  uids?: string[] | null;
-  days?: string[] | null;
-  summaries?: string[] | null;
-  descriptions?: string[] | null;
+  entries: CalendarEntry[];
+}
+
+/** CalendarEntry is one day to remember. */
+export interface CalendarEntry {
+  uid: string;
+  day: string;
+  summary: string;
+  description?: string | null;
 }
 
 /** TextAnswer is a file for another program. */
