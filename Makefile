@@ -19,9 +19,12 @@ serve: build
 # Everything that must hold before a change goes in.
 test: check-go test-go test-wasm test-page test-browser
 
-# What it costs: the core natively and as WebAssembly, the bytes, the start.
+# What it costs: the core natively and as WebAssembly, the bytes, the start, the
+# server beside nginx.
 bench: build
-	CHROMIUM="$$(.ci/chromium)" node static/test/bench.js
+	CHROMIUM="$$(.ci/chromium)" WRK="$$(.ci/program wrk wrk)" \
+	NGINX="$$(.ci/program "nginx-light libnginx-mod-http-brotli-static" nginx /usr/sbin/nginx)" \
+		node static/test/bench.js
 
 # The site as files for a static host, in dist/.
 dist: build

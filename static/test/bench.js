@@ -5,6 +5,7 @@ import { calculationCosts } from './bench-calculations.js';
 import { coreCosts } from './bench-core.js';
 import { logTimes } from './bench-log.js';
 import { searchTimes } from './bench-search.js';
+import { firstAnswer, serverRates, slowPhones } from './bench-server.js';
 import { sizes } from './bench-size.js';
 import { startTimes } from './bench-start.js';
 
@@ -77,5 +78,36 @@ table(
     key.toFixed(0),
     worst.toFixed(0),
     replay.toFixed(0),
+  ]),
+);
+
+console.log(`\nThe server's first answer after its start: ${(await firstAnswer()).toFixed(0)} ms`);
+
+table(
+  'The server beside nginx, same files, median of turns; p99 in ms, CPU in µs a request, memory in MB',
+  ['', 'cores', 'requests/s', 'of nginx', 'p99', 'nginx', 'CPU', 'nginx', 'memory', 'nginx'],
+  (await serverRates()).map(({ cores, what, tidysump: own, nginx }) => [
+    what,
+    cores,
+    own.rate.toFixed(0),
+    (own.rate / nginx.rate).toFixed(2),
+    own.p99.toFixed(1),
+    nginx.p99.toFixed(1),
+    own.cost.toFixed(0),
+    nginx.cost.toFixed(0),
+    own.memory.toFixed(0),
+    nginx.memory.toFixed(0),
+  ]),
+);
+
+table(
+  '1,000 slow phones load the core at once from one core, a fast one the first page',
+  ['', 'got it whole', 'the last after s', 'memory, MB', 'p99 of the fast one, ms'],
+  (await slowPhones()).map(({ name, whole, last, memory, p99 }) => [
+    name,
+    whole,
+    last.toFixed(0),
+    memory.toFixed(0),
+    p99.toFixed(1),
   ]),
 );
