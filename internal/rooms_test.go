@@ -24,7 +24,7 @@ var rooms = []struct {
 	{"internal/csv", "quantity"},
 	{"internal/calendar", "date"},
 	// The mechanic's figures.
-	{"internal/oil", "quantity"},
+	{"internal/oil", ""},
 	{"internal/drain", ""},
 	{"internal/bolt", "finding quantity"},
 	{"internal/fill", ""},

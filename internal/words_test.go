@@ -8,8 +8,11 @@ import (
 	"go/parser"
 	"go/token"
 	"go/types"
+	"io/fs"
+	"maps"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -84,5 +87,45 @@ func TestCardWords_AreSpeltInOnePlace(t *testing.T) {
 	}
 	if words < 50 {
 		t.Errorf("only %d words of cards were seen", words)
+	}
+}
+
+// A card is checked once for each call: by who takes it in, and by the check that a
+// person asks for. All else takes a card that was checked.
+func TestCards_AreCheckedOnce(t *testing.T) {
+	want := map[string]string{
+		"internal/core/card.go": "Accept Check", // of a list; and what is being written
+		"internal/core/job.go":  "Accept",       // of a plan or a job
+		"internal/job/trace.go": "Accept",       // of an earlier job
+	}
+	got := map[string]string{}
+	err := filepath.WalkDir("..", func(path string, d fs.DirEntry, err error) error {
+		if err != nil || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") || strings.HasSuffix(filepath.Dir(path), "test") {
+			return err
+		}
+		f, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.SkipObjectResolution)
+		if err != nil {
+			return err
+		}
+		var calls []string
+		ast.Inspect(f, func(n ast.Node) bool {
+			if s, ok := n.(*ast.SelectorExpr); ok && (s.Sel.Name == "Check" || s.Sel.Name == "Accept") {
+				if room, ok := s.X.(*ast.Ident); ok && room.Name == "card" {
+					calls = append(calls, s.Sel.Name)
+				}
+			}
+			return true
+		})
+		if len(calls) > 0 {
+			slices.Sort(calls)
+			got[strings.TrimPrefix(filepath.ToSlash(path), "../")] = strings.Join(calls, " ")
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !maps.Equal(got, want) {
+		t.Errorf("cards are checked in %v, and should be in %v", got, want)
 	}
 }

@@ -8,8 +8,6 @@ package bolt
 import (
 	"strconv"
 	"strings"
-
-	"tidysump/internal/quantity"
 )
 
 // Thread is a straight screw thread.
@@ -33,7 +31,7 @@ var coarse = [...][2]float64{
 // change.
 func ParseThread(text string) (Thread, bool) {
 	t := Thread{Name: strings.TrimSpace(text)}
-	s := quantity.Upper(strings.ReplaceAll(t.Name, " ", ""))
+	s := strings.ToUpper(strings.ReplaceAll(t.Name, " ", ""))
 	s = strings.ReplaceAll(strings.ReplaceAll(s, "×", "X"), ",", ".")
 	var ok bool
 	if strings.HasPrefix(s, "M") {

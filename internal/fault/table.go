@@ -26,8 +26,7 @@ func Rank(outcome string) int {
 // Stops reports whether an outcome keeps the bike where it is.
 func Stops(outcome string) bool { return Rank(outcome) > Rank("ride-gently") }
 
-// Table is all that is known of what can go wrong. It is only ever read: written as
-// well, its lists would cost the core 3 kB more.
+// Table is all that is known of what can go wrong.
 type Table struct {
 	Format    string
 	Version   int
@@ -42,14 +41,7 @@ func (t *Table) Members(m *wire.Members) {
 	m.Int("version", &t.Version)
 	m.TextMap("questions", &t.Questions)
 	m.TextMap("warns", &t.Warns)
-	m.Rows("faults", func(n int) []wire.Record {
-		t.Faults = make([]Fault, n)
-		list := make([]wire.Record, n)
-		for i := range list {
-			list[i] = &t.Faults[i]
-		}
-		return list
-	})
+	wire.List(m, "faults", &t.Faults)
 }
 
 // Find gives the problem of that id, nil when there is none.
@@ -76,14 +68,7 @@ func (f *Fault) Members(m *wire.Members) {
 	m.String("group", &f.Group)
 	wire.Texts(m, "asks", &f.Asks)
 	wire.Texts(m, "hand", &f.Hand)
-	m.Rows("rows", func(n int) []wire.Record {
-		f.Rows = make([]Row, n)
-		list := make([]wire.Record, n)
-		for i := range list {
-			list[i] = &f.Rows[i]
-		}
-		return list
-	})
+	wire.List(m, "rows", &f.Rows)
 }
 
 // Row is a rule: when the answers are such and these things are at hand, that

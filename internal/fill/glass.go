@@ -19,7 +19,7 @@ func ShareAt(height, glass, marks float64) float64 { return (height - (glass-mar
 // circle segment r²·acos((r−h)/r) − (r−h)·√(2rh−h²) over πr².
 func Covered(height float64) float64 {
 	h := clamp(height)
-	// The arc cosine by way of an arc tangent, which costs the core less.
+	// The arc cosine by way of an arc tangent, which keeps its digits near 0.
 	arc := 2 * math.Atan(math.Sqrt(h/(1-h)))
 	return clamp((arc - 2*(1-2*h)*HalfChord(h)) / math.Pi)
 }

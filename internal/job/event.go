@@ -1,3 +1,9 @@
+// Package job replays the events of an oil change over its plan into its state:
+//
+//	replay(plan, events) -> state    pure
+//
+// What a job leaves for later ones on the same bike is its trace. It holds no
+// sentence: states and findings name entries of the word catalogue.
 package job
 
 import (

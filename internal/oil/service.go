@@ -3,8 +3,6 @@ package oil
 import (
 	"slices"
 	"strings"
-
-	"tidysump/internal/quantity"
 )
 
 // petrol are the API categories for petrol engines, oldest first. "The latest
@@ -19,7 +17,7 @@ var petrol = []string{"SA", "SB", "SC", "SD", "SE", "SF", "SG", "SH", "SJ", "SL"
 // It reports false for a word that is no category. Of the categories for
 // diesel engines (C, F) and gears (GL-) only the beginning is looked at.
 func ReadService(text string) (categories string, conserving, ok bool) {
-	text = strings.ReplaceAll(quantity.Upper(text), " PLUS", "+")
+	text = strings.ReplaceAll(strings.ToUpper(text), " PLUS", "+")
 	for _, mark := range []string{"/", "-RC", "-EC"} {
 		text = strings.ReplaceAll(text, mark, " "+mark[1:])
 	}

@@ -130,7 +130,7 @@ func split(text string) (number, word string) {
 	for i < len(text) && (strings.IndexByte("+-0123456789.,", text[i]) >= 0 || groups(text, i)) {
 		i++
 	}
-	word = Lower(text[i:])
+	word = strings.ToLower(text[i:])
 	for _, gone := range []string{" ", "."} {
 		word = strings.ReplaceAll(word, gone, "")
 	}

@@ -741,10 +741,7 @@ export interface FaultInput {
   hand?: string[] | null;
 }
 
-/**
- * Table is all that is known of what can go wrong. It is only ever read: written as well, its lists
- * would cost the core 3 kB more.
- */
+/** Table is all that is known of what can go wrong. */
 export interface Table {
   format?: string | null;
   version?: Count | null;
