@@ -25,7 +25,7 @@ type family struct {
 var plain = []string{""}
 
 // families lists all of them. Their members are what Go, the schema or the page
-// can put behind the stem, never what the catalogue happens to hold.
+// can put after the stem, never what the catalogue happens to hold.
 func families(t *testing.T) []family {
 	t.Helper()
 	var list []family

@@ -50,7 +50,7 @@ func faultWords(t *testing.T) []family {
 	}
 	return []family{ids, groups, hands, asks, answers, words,
 		{"outcome.", fault.Outcomes, plain},
-		{"outcome.", []string{"carry-on", "do-not-ride", "do-not-start"}, []string{".so"}}, // gently is told by how far
+		{"outcome.", []string{"carry-on", "do-not-ride", "do-not-start"}, []string{".so"}}, // gently is said by how far
 		{"sure.", []string{"sure", "likely", "guess"}, plain}}
 }
 

@@ -2,7 +2,7 @@
 
 // Command wasm hands the page's calls to the core. It exports three functions,
 // which belong together: the page asks for room, writes there the operation's
-// name and its input, one behind the other, calls, and reads the answer. (Values
+// name and its input, one after the other, calls, and reads the answer. (Values
 // of syscall/js in their place cost the core 19 kB more.)
 package main
 

@@ -230,6 +230,6 @@ func texts[T ~string](words ...T) []string {
 	return list
 }
 
-// round rounds to so many steps of a unit; no more is worth telling, and the last
+// round rounds to so many steps of a unit; no more is worth saying, and the last
 // bits differ between machines.
 func round(v, steps float64) float64 { return math.Round(v*steps) / steps }

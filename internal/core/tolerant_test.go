@@ -24,8 +24,8 @@ func TestCards_OneBadCard(t *testing.T) {
 		if len(a.Bikes) != 1 || a.Bikes[0].ID != "minimal" {
 			t.Errorf("beside %.60s: bikes %v, want the good one", bad, a.Bikes)
 		}
-		told := slices.ContainsFunc(a.Findings, func(f finding) bool { return f.Code == want && len(f.Where) >= 8 && f.Where[:8] == "/cards/0" })
-		if !told {
+		reported := slices.ContainsFunc(a.Findings, func(f finding) bool { return f.Code == want && len(f.Where) >= 8 && f.Where[:8] == "/cards/0" })
+		if !reported {
 			t.Errorf("%.60s: findings %+v, want %s below /cards/0", bad, a.Findings, want)
 		}
 	}

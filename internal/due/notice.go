@@ -2,7 +2,7 @@ package due
 
 import "tidysump/internal/date"
 
-// noticePause is how long nobody is told again that an oil is due: common practice,
+// noticePause is how long nobody is reminded again that an oil is due: common practice,
 // no source.
 const noticePause = 7 // days
 

@@ -6,7 +6,7 @@ import (
 	"tidysump/internal/due"
 )
 
-// Of the bikes whose day has come the first, and nobody is told twice within seven
+// Of the bikes whose day has come the first, and nobody is reminded twice within seven
 // days.
 func TestNotice(t *testing.T) {
 	const now = "2026-11-28T12:00:00.000Z"

@@ -110,8 +110,8 @@ func TestReplay_SecondLook(t *testing.T) {
 		{"the leak look alone", series(read("leak-look", "leak", "", "dry"), finish, done), true, false, "leak-not-said"},
 	} {
 		s, _ := replayed(c, plan.Bench{}, f.events)
-		told := slices.ContainsFunc(s.Findings, func(x finding.Finding) bool { return x.Code == f.found })
-		if s.Waiting != f.waiting || (s.Closed != "") != f.closed || f.found != "" && !told {
+		found := slices.ContainsFunc(s.Findings, func(x finding.Finding) bool { return x.Code == f.found })
+		if s.Waiting != f.waiting || (s.Closed != "") != f.closed || f.found != "" && !found {
 			t.Errorf("%s: waiting %v, closed %q, %+v", f.name, s.Waiting, s.Closed, s.Findings)
 		}
 		if s.Next == "second-look" {

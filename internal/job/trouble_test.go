@@ -52,17 +52,17 @@ func TestReplay_Problems(t *testing.T) {
 			}
 			got = append(got, line)
 		}
-		told, useless := 0, 0
+		reported, useless := 0, 0
 		for _, f := range s.Findings {
 			if f.Code == "finished-with-problem" {
-				told++
+				reported++
 			}
 			if f.Code == "unknown-word" {
 				useless++
 			}
 		}
-		if !slices.Equal(got, test.want) || told != test.finishes || useless != test.useless {
-			t.Errorf("%s: %q, %d told at the end, %d useless; want %q, %d, %d", test.name, got, told, useless, test.want, test.finishes, test.useless)
+		if !slices.Equal(got, test.want) || reported != test.finishes || useless != test.useless {
+			t.Errorf("%s: %q, %d reported at the end, %d useless; want %q, %d, %d", test.name, got, reported, useless, test.want, test.finishes, test.useless)
 		}
 	}
 }

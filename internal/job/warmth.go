@@ -28,7 +28,7 @@ func (w *Warmth) Members(m *wire.Members) {
 // assumption, no source. In warmer air it takes longer.
 const usualAir = 20
 
-// leastBetween is how many minutes two readings must be apart to tell how fast
+// leastBetween is how many minutes two readings must be apart to show how fast
 // the oil cools: common practice, no source.
 const leastBetween = 1
 

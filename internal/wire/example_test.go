@@ -29,7 +29,7 @@ func ExampleWrite() {
 	// {"id":"sump","torque":24}
 }
 
-// Reading tells all that is wrong, and where.
+// Reading reports all that is wrong, and where.
 func ExampleRead() {
 	var p plug
 	list := wire.Read([]byte(`{"thread": "M12x1.5", "torque": "24", "colour": "red"}`), &p)
