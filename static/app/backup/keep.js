@@ -19,7 +19,7 @@ export async function keep([view], app) {
     const erase = new EraseForm(app);
     return { ...screen, draw: () => erase.draw() };
   }
-  let here = { jobs: [], room: new Map() };
+  const here = { jobs: [], room: new Map() };
   const load = async () => {
     const read = await app.attempt(() =>
       Promise.all([store.log(), photoRoom(), store.setting('backup')]),

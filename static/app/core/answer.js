@@ -5,7 +5,7 @@ export const unavailable = Object.freeze({
 
 /** Reads an answer of the core; null if it has not the shape of one. */
 export function readAnswer(output) {
-  let answer = null;
+  let answer;
   try {
     answer = JSON.parse(output);
   } catch {

@@ -14,7 +14,8 @@ export async function playFilm() {
   const point = canvas.getContext('2d');
   let light = false;
   const draw = () => {
-    point.fillStyle = (light = !light) ? 'black' : 'white';
+    light = !light;
+    point.fillStyle = light ? 'black' : 'white';
     point.fillRect(0, 0, 2, 2);
   };
   draw();

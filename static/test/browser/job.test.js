@@ -58,8 +58,8 @@ async function readPlan(page) {
   const plug = await under(page, words('purpose.drain-plug'));
   assert.ok(plug.includes(`${drain.torque.value} N·m`), plug);
   const [, feet] = plug.match(/([\d.]+) lbf·ft/);
-  // 1 lbf·ft is 1.3558179483314004 N·m exactly (NIST SP 811, appendix B.8).
-  assert.ok(Math.abs(Number(feet) - drain.torque.value / 1.3558179483314004) <= 0.5, plug);
+  const lbfFt = 4.4482216152605 * 0.3048; // N·m, exactly (NIST SP 811, appendix B.8)
+  assert.ok(Math.abs(Number(feet) - drain.torque.value / lbfFt) <= 0.5, plug);
   assert.ok(plug.includes(drain.thread), plug);
 }
 

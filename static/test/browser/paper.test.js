@@ -6,7 +6,7 @@ import { goTo, openStep, startJob, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { openSite } from './open-site.js';
 import { printed } from './pdf.js';
-import { enter, tap, type, untilSeen } from './person.js';
+import { enter, type, untilSeen } from './person.js';
 import { keepPicture } from './photos-page.js';
 import { sampleCard, words } from './words.js';
 

@@ -191,6 +191,7 @@ for (const version of [1, 2])
           const opening = indexedDB.open('tidysump', to);
           opening.onerror = () => reject(opening.error);
           opening.onupgradeneeded = () => {
+            // eslint-disable-next-line no-eval -- the source of a function from beside this page
             for (const source of sources) (0, eval)(source)(opening.result);
           };
           opening.onsuccess = () => (opening.result.close(), resolve());

@@ -1,4 +1,3 @@
-/* global BarcodeDetector */
 // Reads QR codes where the browser can: from the camera, or from a picture.
 
 const pause = 150; // ms between two looks, so that the phone stays cool

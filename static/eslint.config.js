@@ -1,0 +1,27 @@
+// What is likely a mistake; how the code is laid out is prettier's.
+import js from '@eslint/js';
+import globals from 'globals';
+
+export default [
+  js.configs.recommended,
+  {
+    rules: {
+      'array-callback-return': 'error',
+      eqeqeq: 'error',
+      'no-duplicate-imports': 'error',
+      'no-eval': 'error',
+      'no-implied-eval': 'error',
+      'no-new-func': 'error',
+      'no-self-compare': 'error',
+      'no-template-curly-in-string': 'error',
+      'no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+      'prefer-const': 'error',
+    },
+  },
+  { files: ['app/**/*.js'], languageOptions: { globals: globals.browser } },
+  { files: ['sw.js'], languageOptions: { globals: globals.serviceworker } },
+  {
+    files: ['test/**/*.js', 'app/**/*.test.js'],
+    languageOptions: { globals: { ...globals.browser, ...globals.node } },
+  },
+];
