@@ -31,6 +31,8 @@ require (
 	honnef.co/go/tools v0.8.2 // indirect
 )
 
+ignore ./static/node_modules
+
 tool (
 	github.com/letsencrypt/pebble/v2/cmd/pebble
 	github.com/letsencrypt/pebble/v2/cmd/pebble-challtestsrv
