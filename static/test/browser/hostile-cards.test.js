@@ -8,6 +8,7 @@ import { goTo, stored } from './job-page.js';
 import { figuresTurned, stickingOut } from './layout.js';
 import { temporaryFolder } from './launch.js';
 import { askCore } from './page.js';
+import { patience } from './patience.js';
 import { untilSeen } from './person.js';
 import { words } from './words.js';
 
@@ -55,7 +56,7 @@ test('harmful packs are refused with a reason, and the page lives on', async (t)
   for (const [name, [pack, reason]] of Object.entries(refused)) {
     await t.test(name, async () => {
       await paste(page, pack);
-      await untilSeen(page, reason, 60_000);
+      await untilSeen(page, reason, patience(60));
       assert.deepEqual(await stored(page, 'cards'), []);
       assert.equal(await askCore(page), 'unknown-op', 'the core answers');
     });

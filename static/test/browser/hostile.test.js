@@ -6,6 +6,7 @@ import { done, goTo, plant, startJob, stored, untilStep } from './job-page.js';
 import { figuresTurned, stickingOut } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
+import { patience } from './patience.js';
 import { tap, untilSeen } from './person.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
@@ -39,7 +40,7 @@ test('the core is silently gone in mid-job: the tap is answered all the same, on
   await page.workers()[0].evaluate(() => self.close());
   await tap(page, words('job.done'));
   // The client waits ten seconds for an answer before it gives the worker up.
-  await untilStep(page, 2, 25_000);
+  await untilStep(page, 2, patience(25));
   await done(page, 2);
   assert.deepEqual((await stored(page, 'events')).map(({ step }) => step).sort(), [
     'identify',

@@ -1,5 +1,6 @@
 // The job on the screen and in the store.
 import { polling } from './page.js';
+import { patience } from './patience.js';
 import { tap, tapText, untilSeen } from './person.js';
 import { words } from './words.js';
 
@@ -76,7 +77,7 @@ export async function goTo(page, address) {
     location.hash = hash;
   }, address);
   const arrived = () => document.activeElement?.tagName === 'H1';
-  await page.waitForFunction(arrived, { polling, timeout: 30_000 });
+  await page.waitForFunction(arrived, { polling, timeout: patience() });
 }
 
 /** Opens a step of the one job there is. */

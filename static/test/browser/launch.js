@@ -8,6 +8,12 @@ import { delimiter, join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import puppeteer from 'puppeteer-core';
+import { patience } from './patience.js';
+
+// A test file that is given up must not leave its servers behind.
+const servers = new Set();
+process.once('SIGTERM', () => process.exit(1));
+process.once('exit', () => servers.forEach((server) => server.kill()));
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
@@ -28,10 +34,12 @@ const whole = (program) =>
  * Starts a Chromium; with a `profile` folder its storage outlives the browser,
  * `more` are further flags, `env` is what else its environment says.
  */
-export function launchChromium(profile, more = [], env = {}) {
-  return puppeteer.launch({
+export async function launchChromium(profile, more = [], env = {}) {
+  const browser = await puppeteer.launch({
     executablePath: whole(process.env.CHROMIUM ?? 'chromium'),
     headless: true,
+    timeout: patience(),
+    protocolTimeout: patience(180),
     userDataDir: profile,
     env: { ...process.env, ...env },
     args: [
@@ -45,6 +53,13 @@ export function launchChromium(profile, more = [], env = {}) {
       ...more,
     ],
   });
+  const newPage = browser.newPage.bind(browser);
+  browser.newPage = async () => {
+    const page = await newPage();
+    page.setDefaultTimeout(patience());
+    return page;
+  };
+  return browser;
 }
 
 /** Starts a Chromium that closes when the test `t` ends. */
@@ -76,6 +91,7 @@ export async function startServer(t, ...args) {
     return exited;
   };
   t.after(stop);
+  servers.add(child);
   const lines = createInterface(child.stdout);
   const line = await Promise.race([
     new Promise((resolve) => lines.once('line', resolve)),

@@ -1,15 +1,14 @@
 // What a person does at the page: reads, taps, types. Things are found by what
 // they are called, never by how they are styled.
 import { polling } from './page.js';
+import { patience } from './patience.js';
 import { words } from './words.js';
-
-const patience = 30_000; // ms until what should come is given up
 
 /** What stands on the screen, with plain spaces. */
 export const seen = (page) => page.evaluate(() => document.body.innerText.replace(/\s+/g, ' '));
 
 /** Waits until a text, or something that fits a pattern, stands on the screen. */
-export async function untilSeen(page, text, timeout = patience) {
+export async function untilSeen(page, text, timeout = patience()) {
   const [source, plain] = text instanceof RegExp ? [text.source, false] : [text, true];
   const stands = (want, isPlain) => {
     const all = document.body.innerText.replace(/\s+/g, ' ');
@@ -24,7 +23,7 @@ export async function untilSeen(page, text, timeout = patience) {
 
 /** Waits for a thing and brings it where a finger reaches it, clear of the bars. */
 async function reach(page, selector) {
-  const thing = await page.waitForSelector(selector, { visible: true, timeout: patience });
+  const thing = await page.waitForSelector(selector, { visible: true, timeout: patience() });
   await thing.evaluate((element) => element.scrollIntoView({ block: 'center' }));
   return thing;
 }
@@ -52,7 +51,7 @@ export async function choose(page, text) {
   const find = (want) =>
     [...document.querySelectorAll('label')].find((l) => l.textContent.trim() === want);
   const label = (
-    await page.waitForFunction(find, { polling, timeout: patience }, text)
+    await page.waitForFunction(find, { polling, timeout: patience() }, text)
   ).asElement();
   await label.evaluate((element) => element.scrollIntoView({ block: 'center' }));
   await label.click();
@@ -64,7 +63,7 @@ export async function field(page, label) {
     [...document.querySelectorAll('input, textarea')].find(({ labels }) =>
       [...labels].some((l) => l.textContent.trim().startsWith(text)),
     );
-  const handle = await page.waitForFunction(find, { polling, timeout: patience }, label);
+  const handle = await page.waitForFunction(find, { polling, timeout: patience() }, label);
   return handle.asElement();
 }
 
@@ -105,7 +104,7 @@ export async function answer(page, label, text) {
     [...document.querySelectorAll('select')].find(({ labels }) =>
       [...labels].some((l) => l.textContent.trim() === want),
     );
-  const found = await page.waitForFunction(find, { polling, timeout: patience }, label);
+  const found = await page.waitForFunction(find, { polling, timeout: patience() }, label);
   const list = found.asElement();
   const option = (element, want) =>
     [...element.options].find((o) => o.textContent.trim() === want)?.value;

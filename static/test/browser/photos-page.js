@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { writeFile } from 'node:fs/promises';
 import { temporaryFolder } from './launch.js';
 import { polling } from './page.js';
+import { patience } from './patience.js';
 import { tapText, untilSeen } from './person.js';
 import { words } from './words.js';
 
@@ -23,7 +24,7 @@ export async function keepPicture(t, page, bytes, what) {
   const before = await count();
   await choosePicture(t, page, bytes, what);
   const more = (n) => document.querySelectorAll('.photos img').length > n;
-  await page.waitForFunction(more, { polling, timeout: 30_000 }, before);
+  await page.waitForFunction(more, { polling, timeout: patience() }, before);
   await untilSeen(page, words('photo.kept'));
 }
 

@@ -10,6 +10,7 @@ import { keep, openReady, ownCard, packOf } from './cards-page.js';
 import { goTo, stored } from './job-page.js';
 import { launchChromium, startServer, temporaryFolder } from './launch.js';
 import { untilState } from './page.js';
+import { patience } from './patience.js';
 import { field, seen, tap, tapText, untilSeen } from './person.js';
 import { film } from './film.js';
 import { words } from './words.js';
@@ -105,7 +106,7 @@ test('a camera films the codes of a card of one’s own, and it is taken in', as
   await untilState(other, 'ready');
   await goTo(other, '#/cards/read');
   await tap(other, words('qr.camera'));
-  await untilSeen(other, words('pack.new.why'), 60_000);
+  await untilSeen(other, words('pack.new.why'), patience(60));
   assert.equal(await other.$('video'), null, 'the camera is off');
   await keep(other, 1);
   assert.equal((await stored(other, 'cards'))[0].text, text);

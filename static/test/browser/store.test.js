@@ -5,6 +5,7 @@ import { test } from 'node:test';
 import { done, goTo, startJob, stored, untilStep } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
+import { patience } from './patience.js';
 import { choose, enter, heading, seen, tap, tapText, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
@@ -79,7 +80,7 @@ test('a level that could not be stored can be chosen again', async (t) => {
   await page.evaluate(() => globalThis.mend());
   await choose(page, words('level.low'));
   const over = () => !document.querySelector('[role=alert]');
-  await page.waitForFunction(over, { polling, timeout: 5000 });
+  await page.waitForFunction(over, { polling, timeout: patience() });
   assert.deepEqual(
     (await stored(page, 'events')).map(({ value }) => value),
     ['low'],

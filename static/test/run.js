@@ -1,0 +1,30 @@
+// Runs test files of the page: node static/test/run.js [flags of node --test] FILE...
+// What may take how long is measured first (slowness.js).
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { measureSlowness } from './slowness.js';
+
+const hangs = 600; // s after which a test is given up on a quiet machine
+
+const slowness = Number(process.env.TEST_SLOWNESS) || (await measureSlowness());
+if (slowness > 1) console.log(`This machine is ${slowness} times slower than a quiet one now.`);
+
+const literal = (s) => s.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+const { TEST_NAME: name } = process.env; // of the one test to run
+const chosen = name ? [`--test-name-pattern=^${literal(name)}$`] : [];
+
+const reporters = ['spec', fileURLToPath(new URL('failed.js', import.meta.url))].flatMap((name) => [
+  `--test-reporter=${name}`,
+  '--test-reporter-destination=stdout',
+]);
+const flags = [
+  '--test',
+  `--test-timeout=${Math.round(hangs * slowness) * 1000}`,
+  ...chosen,
+  ...reporters,
+];
+const child = spawn(process.execPath, [...flags, ...process.argv.slice(2)], {
+  stdio: 'inherit',
+  env: { ...process.env, TEST_SLOWNESS: String(slowness) },
+});
+child.once('exit', (code) => process.exit(code ?? 1));
