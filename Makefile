@@ -6,18 +6,33 @@ NODE_MODULES := static/node_modules/.package-lock.json
 PURE = $(shell GOOS=js GOARCH=wasm go list ./internal/... | grep -v /internal/site)
 WASM_EXEC = $(shell go env GOROOT)/lib/wasm
 PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' -not -path '*/browser/*' | sort)
-NODE_TEST := node --test --test-reporter=spec --test-timeout=180000
+BROWSER_TESTS = $(wildcard static/test/browser/*.test.js)
+NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
-.PHONY: serve test bench dist lighthouse pictures types build site core \
-	check-go test-go test-wasm test-page test-browser clean
+.PHONY: serve test test-one bench dist lighthouse pictures build site core types \
+	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser clean
 
 # Builds the program and serves the page on http://localhost:8080.
 serve: build
 	build/tidysump
 
-# Everything that must hold before a change goes in.
-test: check-go test-go test-wasm test-page test-browser
+# Everything that must hold before a change goes in. All of it runs, whatever fails;
+# what failed, and how to run it alone, comes last.
+test:
+	@node static/test/all.js check-go test-go test-wasm test-page test-browser
+
+# One test, with what it needs built before it:
+#   make test-one T=TestRound                     a test of Go, wherever it is
+#   make test-one T=TestRound/litres              one case of it
+#   make test-one T=./internal/oil                the tests of a package
+#   make test-one T=./internal/oil:TestBlend      one of them
+#   make test-one T=wasm:./internal/oil:TestBlend the same, as the page runs it
+#   make test-one T=merge                         a test file of the page, by its name
+#   make test-one T=browser/job                   one that needs a browser
+#   make test-one T='browser/job:a long ride'     one test of it, by its whole name
+test-one:
+	@node static/test/one.js
 
 # What it costs: the core natively and as WebAssembly, the bytes, the start, the
 # server beside nginx.
@@ -91,22 +106,28 @@ check-go:
 # The Go tests; those of the server build the real page, those of units ask GNU
 # units.
 test-go: core build/licences.txt $(NODE_MODULES)
-	GNU_UNITS="$$(.ci/program units units)" go test ./...
+test-go test-go-bare:
+	GNU_UNITS="$$(.ci/program units units)" go test $${GO_RUN:+-run "$$GO_RUN"} $(or $(PACKAGES),./...)
 
 # The core's tests once more, as the page runs it.
 test-wasm:
-	GOOS=js GOARCH=wasm go test -exec="$(WASM_EXEC)/go_js_wasm_exec" $(PURE)
+	GOOS=js GOARCH=wasm go test -exec="$(WASM_EXEC)/go_js_wasm_exec" $${GO_RUN:+-run "$$GO_RUN"} $(or $(PACKAGES),$(PURE))
 
-# The page's modules without a browser, and their form.
-test-page: $(NODE_MODULES)
-	static/node_modules/.bin/prettier --check static/app static/sw.js static/test
+# The page's modules without a browser, and their form. Some ask the core.
+test-page: check-page test-units
+
+check-page: $(NODE_MODULES)
+	static/node_modules/.bin/prettier --check static/app static/sw.js static/test static/eslint.config.js
+	cd static && node_modules/.bin/eslint .
+
+test-units: core $(NODE_MODULES)
 	$(NODE_TEST) $(PAGE_TESTS)
 
 # The built page in a real browser.
 test-browser: build
 	CHROMIUM="$$(.ci/chromium)" PDFTOTEXT="$$(.ci/program poppler-utils pdftotext)" \
 	CERTUTIL="$$(.ci/program libnss3-tools certutil)" OPENSSL="$$(.ci/program openssl openssl)" \
-		$(NODE_TEST) --test-concurrency=1 static/test/browser/*.test.js
+		$(NODE_TEST) --test-concurrency=1 $(BROWSER_TESTS)
 
 # Takes away all that was built.
 clean:
