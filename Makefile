@@ -10,12 +10,25 @@ BROWSER_TESTS = $(wildcard static/test/browser/*.test.js)
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
-.PHONY: serve test test-one bench dist lighthouse pictures build site core types \
+.PHONY: serve watch watcher watched test test-one bench dist lighthouse pictures build site core types \
 	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser clean
 
 # Builds the program and serves the page on http://localhost:8080.
 serve: build
 	build/tidysump
+
+# Serves the page on http://localhost:8081 while one works on it: what changed is built
+# anew, and every page that is open loads again.
+watch: watcher $(NODE_MODULES)
+	build/watch
+
+watcher:
+	go build -trimpath -o build/watch ./server/watch
+
+# What watch builds first when anything but the page has changed.
+watched: core build/licences.txt $(NODE_MODULES)
+	go build -trimpath -o build/builder ./server/build
+	go build -trimpath -o build/server ./server
 
 # Everything that must hold before a change goes in. All of it runs, whatever fails;
 # what failed, and how to run it alone, comes last.
@@ -124,7 +137,7 @@ test-units: core $(NODE_MODULES)
 	$(NODE_TEST) $(PAGE_TESTS)
 
 # The built page in a real browser.
-test-browser: build
+test-browser: build watcher
 	CHROMIUM="$$(.ci/chromium)" PDFTOTEXT="$$(.ci/program poppler-utils pdftotext)" \
 	CERTUTIL="$$(.ci/program libnss3-tools certutil)" OPENSSL="$$(.ci/program openssl openssl)" \
 		$(NODE_TEST) --test-concurrency=1 $(BROWSER_TESTS)

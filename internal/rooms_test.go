@@ -51,6 +51,8 @@ var rooms = []struct {
 	{"internal/site/build", "site site/slim"},
 	{"server", "core site specs"},
 	{"server/build", "core site/build specs"},
+	// For those who work on it.
+	{"server/watch", ""},
 	// For tests only.
 	{"internal/plan/plantest", "finding quantity card shown plan specs"},
 }

@@ -25,6 +25,8 @@ func run() error {
 	flag.BoolVar(&from.whole, "whole-core", false, "don't slim the core: for a version of Go that slimming doesn't know")
 	flag.StringVar(&from.words, "words", "", "`folder` of languages in place of those inside, laid out as specs/words is")
 	flag.StringVar(&from.cache, "cache", "build/compressed", "`folder` that keeps compressed files between builds")
+	flag.BoolVar(&from.quick, "quick", false, "compress little, for a site that is built again in a moment")
+	flag.StringVar(&from.script, "script", "", "one more module for the page to load, as this `path`")
 	out := flag.String("out", "server/site.zip", "`path` of the archive to write")
 	flag.Parse()
 
@@ -38,7 +40,9 @@ func run() error {
 // sources say where the page's parts lie.
 type sources struct {
 	static, core, words, cache string
-	whole                      bool // leave the core as it is built, see build.Options.WholeCore
+	script                     string // one more module of the page; empty for none
+	quick                      bool   // compress little
+	whole                      bool   // leave the core as it is built, see build.Options.WholeCore
 }
 
 // site builds the page with its data.
@@ -59,7 +63,7 @@ func (from sources) site() (*build.Site, error) {
 		spoken = append(spoken, build.Language{Tag: l.Tag, Name: l.Name, Dir: l.Dir})
 	}
 	return build.Build(build.Options{
-		Static: from.static, Core: from.core, WholeCore: from.whole, Cache: from.cache,
+		Static: from.static, Core: from.core, WholeCore: from.whole, Cache: from.cache, Quick: from.quick, Script: from.script,
 		Data: data, Fixed: fixedFiles(), Preload: firstScreen(languages[0].Tag),
 		Languages: spoken, Sentences: languages[0].Sentences(),
 	})

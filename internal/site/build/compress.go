@@ -13,15 +13,15 @@ import (
 	"tidysump/internal/site"
 )
 
-// encoding is one way to compress a body, at its best and slowest: it is done
-// once per content.
+// encoding is one way to compress a body.
 type encoding struct {
 	token string // as in Accept-Encoding
 	ext   string // of the file in the cache
 	open  func(io.Writer) (io.WriteCloser, error)
 }
 
-var encodings = []encoding{
+// best are the encodings at their best and slowest: it is done once per content.
+var best = []encoding{
 	{"br", ".br", func(w io.Writer) (io.WriteCloser, error) {
 		return brotli.NewWriterLevel(w, brotli.BestCompression), nil
 	}},
@@ -30,9 +30,16 @@ var encodings = []encoding{
 	}},
 }
 
+// quick is for a site that is built again in a moment.
+var quick = []encoding{
+	{"gzip", ".gz", func(w io.Writer) (io.WriteCloser, error) {
+		return gzip.NewWriterLevel(w, gzip.BestSpeed)
+	}},
+}
+
 // compress fills in the compressed forms of every file, from the cache where
 // the same content was compressed before.
-func (s *Site) compress(cache string) error {
+func (s *Site) compress(encodings []encoding, cache string) error {
 	for _, f := range s.Files() {
 		if f.Type == "image/png" {
 			continue // compressed already

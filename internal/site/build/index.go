@@ -14,6 +14,7 @@ import (
 const (
 	manifestName = "manifest.webmanifest"
 	swName       = "sw.js"
+	scriptName   = "app/watch.js" // Options.Script
 
 	versionMark = "__VERSION__" // stands in the page until the version is known
 	headEnd     = "</head>"
@@ -70,6 +71,9 @@ func (s *Site) headLines(o Options) (string, error) {
 	}
 	for _, url := range s.first {
 		fmt.Fprintf(&b, `<link rel="modulepreload" href="%s">`, url)
+	}
+	if url, ok := s.names[scriptName]; ok {
+		fmt.Fprintf(&b, `<script type="module" src="%s"></script>`, url)
 	}
 	fmt.Fprintf(&b, `<meta name="version" content="%s"><meta name="built" content="%s">`, versionMark, s.Built)
 	return b.String(), nil

@@ -38,6 +38,11 @@ type Options struct {
 	// Cache is a folder that keeps compressed bytes from one build to the next;
 	// empty for none.
 	Cache string
+	// Quick compresses little: for a site that is built again in a moment.
+	Quick bool
+	// Script is the path of one more module that the page loads, for those who work
+	// on it; empty for none.
+	Script string
 	// Built is the date shown beside the version, as YYYY-MM-DD; empty for the
 	// date of the newest entry in changelog.json.
 	Built string
@@ -65,13 +70,16 @@ func Build(o Options) (*Site, error) {
 	s := &Site{Site: site.Site{Built: o.Built}, names: map[string]string{}}
 	for _, step := range []func(Options) error{
 		s.addCore, s.addData, s.addChangelog, s.addIcons,
-		s.addWorker, s.addStyle, s.addPage, s.addManifest, s.addIndex, s.addServiceWorker,
+		s.addWorker, s.addStyle, s.addPage, s.addScript, s.addManifest, s.addIndex, s.addServiceWorker,
 	} {
 		if err := step(o); err != nil {
 			return nil, err
 		}
 	}
-	return s, s.compress(o.Cache)
+	if o.Quick {
+		return s, s.compress(quick, "")
+	}
+	return s, s.compress(best, o.Cache)
 }
 
 // First returns the URL paths of the parts that the page's entry imports at once.
@@ -120,6 +128,18 @@ func (s *Site) addData(o Options) error {
 		}
 	}
 	return nil
+}
+
+// addScript takes in the module that only those who work on the page have.
+func (s *Site) addScript(o Options) error {
+	if o.Script == "" {
+		return nil
+	}
+	body, err := os.ReadFile(o.Script)
+	if err != nil {
+		return err
+	}
+	return s.addHashed(scriptName, body)
 }
 
 // addIcons takes in the icons and screenshots.

@@ -3,6 +3,7 @@ package build
 import (
 	"encoding/json"
 	"os"
+	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -27,6 +28,27 @@ func TestBuild_Names(t *testing.T) {
 	}
 	if got := s.File("/manifest.webmanifest").Type; got != "application/manifest+json" {
 		t.Errorf("the manifest is of the type %s", got)
+	}
+}
+
+// A site for those who work on it has one more module, which no other has, and only
+// what is compressed in no time.
+func TestBuild_Watched(t *testing.T) {
+	o := folder(t, map[string]string{"../watch/reload.js": `location.reload();`, "../core/core.wasm": strings.Repeat("\x00asm ", 1000)})
+	o.Quick, o.Script = true, filepath.Join(o.Static, "../watch/reload.js")
+	watched, err := Build(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	url := watched.URL(scriptName)
+	if tag := `<script type="module" src="` + url + `"></script>`; url == "" || !strings.Contains(watched.body(t, "index.html"), tag) {
+		t.Errorf("the page doesn't load the module at %q", url)
+	}
+	if core := watched.File(watched.URL("core.wasm")); core.Brotli != nil || core.Gzip == nil {
+		t.Error("the core has another form than gzip")
+	}
+	if url := mustBuild(t, nil).URL(scriptName); url != "" {
+		t.Errorf("any site has the module, at %s", url)
 	}
 }
 

@@ -87,6 +87,7 @@ export async function startServer(t, ...args) {
   });
   const exited = new Promise((resolve) => child.on('exit', resolve));
   const stop = () => {
+    child.ref();
     child.kill('SIGTERM');
     return exited;
   };
@@ -97,5 +98,8 @@ export async function startServer(t, ...args) {
     new Promise((resolve) => lines.once('line', resolve)),
     exited.then((code) => Promise.reject(new Error(`the server ended with ${code}`))),
   ]);
+  // A test that failed before its end must not wait for the server.
+  child.unref();
+  child.stdout.unref();
   return { url: line.match(/https?:\S+/)[0] + '/', stop };
 }

@@ -9,8 +9,22 @@ import { sampleCard } from './words.js';
 /** A page of the site with the sample jobs in its store, and what ends it all: {page, end}. */
 export async function openSampleSite() {
   const endings = [];
-  const browser = await launchChromium(); // first: what can't be started must leave nothing running
-  const server = await startServer({ after: (end) => endings.push(end) });
+  const end = async () => {
+    for (const ending of endings.reverse()) await ending();
+  };
+  try {
+    return { page: await open((ending) => endings.push(ending)), end };
+  } catch (error) {
+    await end();
+    throw error;
+  }
+}
+
+/** Opens the page; `after` is given what ends each thing that was started. */
+async function open(after) {
+  const server = await startServer({ after });
+  const browser = await launchChromium();
+  after(() => browser.close());
   const page = await browser.newPage();
   await page.evaluateOnNewDocument(voices);
   await page.goto(server.url);
@@ -19,9 +33,5 @@ export async function openSampleSite() {
   for (const [job, events] of sampleJobs(steps)) await plant(page, job, events);
   for (const [job, events] of dueJobs('ondrake-quarto-900')) await plant(page, job, events);
   await page.reload();
-  const end = async () => {
-    await browser.close();
-    for (const ending of endings) await ending();
-  };
-  return { page, end };
+  return page;
 }
