@@ -39,7 +39,7 @@ export async function searchTimes() {
   }
 }
 
-/** Puts the cards into the store behind the page's back. */
+/** Puts the cards into the store unseen by the page. */
 async function fill(page) {
   const card = sampleCard('ondrake-quarto-900');
   const { ok } = await page.evaluate(

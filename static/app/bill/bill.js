@@ -28,7 +28,7 @@ function draw(papers, app) {
   const act = {
     change: () => after(papers.change()),
     add: (kind) => after(papers.add(kind)),
-    keep: () => after(keep(papers, app)),
+    save: () => after(save(papers, app)),
   };
   const { ok, findings: refused = [] } = papers.answer;
   // Nobody is scolded before typing.
@@ -40,20 +40,20 @@ function draw(papers, app) {
       ${radios('bill.what', 'bill.what', papers.what, ['estimate', 'bill'], (what) => after(papers.turn(what)))}
       ${billForm(papers, found, act)}
       ${findings(found.filter(({ where }) => where === '/' || where === '/estimate'))}
-      ${keeping(papers, act)}
+      ${saving(papers, act)}
       ${ok ? nothing : html`<p>${t(papers.begun() ? 'bill.mend' : 'bill.begin')}</p>`}
     </div>
     ${ok ? paper(title(papers), nothing, billPaper(papers, ok), app) : nothing}
   `;
 }
 
-const keeping = (papers, act) => html`
+const saving = (papers, act) => html`
   ${papers.changed() ? html`<p>${t('bill.unkept')}</p>` : nothing} ${findings(papers.refused)}
   <p class="entry">
-    <button type="button" @click=${act.keep}>${t(`bill.keep.${papers.what}`)}</button>
+    <button type="button" @click=${act.save}>${t(`bill.keep.${papers.what}`)}</button>
   </p>
 `;
 
-async function keep(papers, app) {
+async function save(papers, app) {
   if (await app.attempt(() => papers.save(), 'job.not-saved')) app.say(t('bill.kept'));
 }

@@ -22,7 +22,7 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
     control.type(target, () => typed(target), target.value);
     control.app.redraw();
   };
-  const keep = async () => {
+  const save = async () => {
     const field = document.getElementById(id);
     await control.saveTyped(field, typed(field), t('job.kept', { value: `${share} %` }));
     control.app.redraw();
@@ -48,7 +48,7 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
       moved === undefined
         ? nothing
         : html`<p>
-            <button type="button" @click=${keep}>${t('level.keep', { share })}</button>
+            <button type="button" @click=${save}>${t('level.keep', { share })}</button>
           </p>`
     }
   </div>`;

@@ -96,7 +96,7 @@ export class Gauge {
   #match(ok) {
     const widest = document.documentElement.clientWidth - 2 * margin;
     const move = (edge) => this.#turn(Math.min(Math.max(edge, 1), widest));
-    const keep = async () => {
+    const save = async () => {
       const gauge = { edge: String(this.#edge), ratio: String(zoom().ratio) };
       await this.#app.attempt(() => set('gauge', gauge));
       this.#turn(null);
@@ -124,7 +124,7 @@ export class Gauge {
       <div class="entry">
         ${button('gauge.smaller', () => move(this.#edge - step))}
         ${button('gauge.larger', () => move(this.#edge + step))}
-        <button type="button" ?disabled=${ok?.verdict !== 'gauge.true'} @click=${keep}>
+        <button type="button" ?disabled=${ok?.verdict !== 'gauge.true'} @click=${save}>
           ${t('gauge.keep')}
         </button>
         ${button('nav.back', () => this.#turn(null))}

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { Offline } from './offline.js';
 
-/** A service worker that says its version when asked, and remembers what it was told. */
+/** A service worker that says its version when asked, and remembers what it was sent. */
 class FakeServiceWorker extends EventTarget {
   told = [];
   constructor(version) {

@@ -102,7 +102,7 @@ async function take(file, job, step, control) {
   } catch {
     return say('photo.unreadable');
   }
-  await keep(job, step, control);
+  await save(job, step, control);
 
   function say(word) {
     state.said = word;
@@ -111,7 +111,7 @@ async function take(file, job, step, control) {
 }
 
 /** Keeps the picture that waits; what can't be kept goes on waiting. */
-async function keep(job, step, control) {
+async function save(job, step, control) {
   const state = stateOf(job, step);
   const picture = state.waiting;
   const event = { kind: 'photo', step: step.id, what: picture.what };
@@ -135,7 +135,7 @@ function waiting(job, step, control) {
   return html`<div class="message">
     <p>${t('photo.waiting')}</p>
     <p class="entry">
-      <button type="button" @click=${() => keep(job, step, control)}>${t('photo.again')}</button>
+      <button type="button" @click=${() => save(job, step, control)}>${t('photo.again')}</button>
       <button type="button" class="quiet" @click=${() => download(file())}>
         ${t('photo.as-file')}
       </button>

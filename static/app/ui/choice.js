@@ -4,7 +4,7 @@ import { t } from '../words/catalogue.js';
 
 /**
  * A few possibilities of which one holds. `words` is the stem of their word
- * ids; `pick` is called with the one chosen; `apart` tells two with one legend from each other. A choice that was not saved goes
+ * ids; `pick` is called with the one chosen; `apart` is what sets two with one legend apart. A choice that was not saved goes
  * back, so that it can be made again.
  */
 export function radios(legend, words, value, values, pick, apart = '') {

@@ -97,20 +97,20 @@ export class Fields {
 
   #list(field, values, where, found) {
     const rows = values[field.name] ?? (field.needed ? [{}] : []);
-    const keep = () => {
+    const enter = () => {
       if (rows.length) values[field.name] = rows;
       else delete values[field.name];
     };
-    keep();
+    enter();
     const add = () => {
       this.#opened.add(where);
       rows.push({});
-      keep();
+      enter();
       this.#changed();
     };
     const remove = (n) => {
       rows.splice(n, 1);
-      keep();
+      enter();
       this.#changed();
     };
     const own = found.filter((f) => f.where === where);

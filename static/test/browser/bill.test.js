@@ -83,7 +83,7 @@ test('an estimate, then the bill: worked out, kept and printed without a network
     await fill(page, 'count', '2.5 L');
     await fill(page, 'count', '42 min', 3);
     await page.select('[name="prices"]', 'net');
-    await fill(page, 'tax', '20 %', 5); // behind those of the lines
+    await fill(page, 'tax', '20 %', 5); // after those of the lines
     await fill(page, 'seller', 'Yard Nine\n12 Mill Lane');
     // 2.5 · 14.00 + 12.00 + 1.50 + 0.7 · 70.00 + 3.00 = 100.50; with 20 % 120.60.
     await untilSeen(page, /Total .?120\.60/);

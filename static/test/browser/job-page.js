@@ -18,7 +18,7 @@ const all = (store) =>
 /** All records of one of the store's lists: 'jobs' or 'events'. */
 export const stored = (page, store) => page.evaluate(all, store);
 
-/** Puts a job with its events into the store behind the page's back. */
+/** Puts a job with its events into the store unseen by the page. */
 export const plant = (page, job, events = []) =>
   page.evaluate(
     (record, list) =>
@@ -61,7 +61,7 @@ export async function planOf(page, card) {
   return (await page.evaluate(plan, card)).ok;
 }
 
-/** Says that the step with that number is done, and waits for the one behind it. */
+/** Says that the step with that number is done, and waits for the one after it. */
 export async function done(page, number) {
   await tap(page, words('job.done'));
   await untilStep(page, number + 1);

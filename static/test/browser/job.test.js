@@ -87,7 +87,7 @@ async function firstHalf(t, page, number) {
   await untilSeen(page, words('job.kept', { value: '29 N·m' }));
 }
 
-// The bounds are the program's own; that they are told is the fact.
+// The bounds are the program's own; that they are shown is the fact.
 const unbelievable = words('finding.not-believable', {
   value: '4000 N·m',
   low: '0.5 N·m',

@@ -98,7 +98,7 @@ test('undone, the stop is gone and the form is empty; told anew, it is kept with
   await untilSeen(page, words('debris.normal'));
   await goTo(page, '#/job/now/steps');
   await goTo(page, '#/job/now/step/look-magnet-drain');
-  await untilSeen(page, words('debris.normal')); // what was told and not kept is still there
+  await untilSeen(page, words('debris.normal')); // what was entered and not saved is still there
   await tap(page, words('job.done'));
   await untilSeen(page, words('step.look-filter'));
   const [, undone, kept] = (await stored(page, 'events')).sort((a, b) =>

@@ -95,7 +95,7 @@ export async function noisy(page) {
   return Buffer.from(base64, 'base64');
 }
 
-/** Puts a picture into the store behind the page's back. */
+/** Puts a picture into the store unseen by the page. */
 export const plantPicture = (page, photo) =>
   page.evaluate(async (record) => {
     const canvas = new OffscreenCanvas(400, 300);

@@ -1,6 +1,6 @@
 /**
  * Runs in the page, before it: a phone that reads aloud and recognises speech by
- * itself. `globalThis.phone` tells what it was asked to say and lets one speak.
+ * itself. `globalThis.phone` knows what it was asked to say and lets one speak.
  */
 export function voices() {
   const phone = { said: [], spoken: [], ears: new Set(), shakes: 0, tones: 0 };

@@ -11,7 +11,7 @@ const mostBytes = 1 << 20; // of a text, as the core takes it
 /** Codes of which nobody would read more. */
 export const mostCodes = 30;
 
-/** FNV-1a, 32 bit: tells damage from wholeness, and guards nothing. */
+/** FNV-1a, 32 bit: shows damage, and guards nothing. */
 function hashOf(text) {
   let hash = 0x811c9dc5;
   for (const byte of new TextEncoder().encode(text))
