@@ -126,12 +126,15 @@ test-go test-go-bare:
 test-wasm:
 	GOOS=js GOARCH=wasm go test -exec="$(WASM_EXEC)/go_js_wasm_exec" $${GO_RUN:+-run "$$GO_RUN"} $(or $(PACKAGES),$(PURE))
 
-# The page's modules without a browser, and their form. Some ask the core.
+# The page's modules without a browser, their form and their types. Some ask the
+# core.
 test-page: check-page test-units
 
 check-page: $(NODE_MODULES)
 	static/node_modules/.bin/prettier --check static/app static/sw.js static/test static/eslint.config.js
 	cd static && node_modules/.bin/eslint .
+	static/node_modules/.bin/tsc -p static
+	static/node_modules/.bin/tsc -p static/tsconfig.worker.json
 
 test-units: core $(NODE_MODULES)
 	$(NODE_TEST) $(PAGE_TESTS)

@@ -3,25 +3,26 @@
 // from that set only. It stores nothing at run time.
 import { cacheName, keptPath, staleCaches } from './app/phone/offline-rules.js';
 
+const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const version = __VERSION__;
 const kept = new Set(__PRECACHE__);
 
-self.addEventListener('install', (event) => event.waitUntil(install()));
-self.addEventListener('activate', (event) => event.waitUntil(activate()));
+worker.addEventListener('install', (event) => event.waitUntil(install()));
+worker.addEventListener('activate', (event) => event.waitUntil(activate()));
 
-self.addEventListener('fetch', (event) => {
+worker.addEventListener('fetch', (event) => {
   const path = keptPath(event.request, location.origin, kept);
   if (path !== null) event.respondWith(answer(path, event.request));
 });
 
 // A notice is shown while the app is open: a tap brings it to the front.
-self.addEventListener('notificationclick', (event) => {
+worker.addEventListener('notificationclick', (event) => {
   event.notification.close();
-  event.waitUntil(self.clients.matchAll({ type: 'window' }).then(([page]) => page?.focus()));
+  event.waitUntil(worker.clients.matchAll({ type: 'window' }).then(([page]) => page?.focus()));
 });
 
-self.addEventListener('message', ({ data, ports }) => {
-  if (data?.type === 'take-over') self.skipWaiting();
+worker.addEventListener('message', ({ data, ports }) => {
+  if (data?.type === 'take-over') worker.skipWaiting();
   if (data?.type === 'version') ports[0]?.postMessage(version);
 });
 
@@ -44,9 +45,13 @@ async function install() {
 async function activate() {
   const names = staleCaches(await caches.keys(), version);
   await Promise.all(names.map((name) => caches.delete(name)));
-  await self.clients.claim();
+  await worker.clients.claim();
 }
 
+/**
+ * @param {string} path
+ * @param {Request} request
+ */
 async function answer(path, request) {
   const cache = await caches.open(cacheName(version));
   return (await cache.match(path, { ignoreVary: true })) ?? fetch(request);

@@ -68,7 +68,9 @@ export class App {
     this.said = '';
     this.redraw();
     scrollTo(0, 0);
-    document.querySelector('#screen h1')?.focus({ preventScroll: true });
+    /** @type {HTMLElement | null} */ (document.querySelector('#screen h1'))?.focus({
+      preventScroll: true,
+    });
   }
 
   redraw() {

@@ -37,7 +37,7 @@ async function speak() {
 }
 
 // What the first screen can do without comes after it.
-const fetched = fetchScreens().catch(() => {}); // the next tap tries again
+const fetched = fetchScreens().catch(() => undefined); // the next tap tries again
 fetched.then((screens) => screens?.notifyDue()).catch(() => {}); // it stands on the first screen too
 loadSettings()
   .then(async () => {

@@ -19,14 +19,14 @@ export async function keep([view], app) {
     const erase = new EraseForm(app);
     return { ...screen, draw: () => erase.draw() };
   }
-  const here = { jobs: [], room: new Map() };
+  const here = { jobs: [], room: new Map(), backup: undefined, unsaved: undefined };
   const load = async () => {
     const read = await app.attempt(() =>
       Promise.all([store.log(), photoRoom(), store.setting('backup')]),
     );
     if (read) {
       [here.jobs, here.room, here.backup] = read;
-      here.unsaved = (await unsaved(here.jobs).catch(() => ({}))).count;
+      here.unsaved = (await unsaved(here.jobs)).count;
     }
     app.redraw();
   };

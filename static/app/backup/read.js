@@ -30,6 +30,9 @@ export class Backup {
   /**
    * Reads and checks all of a file; `see(kind, record)` is shown every record on
    * the way. Rejects with a Fault, whose message is a word id.
+   *
+   * @param {Blob} file
+   * @param {(kind: string, record: any) => void} see
    */
   static async open(file, see = () => {}) {
     const backup = new Backup();

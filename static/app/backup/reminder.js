@@ -6,7 +6,7 @@ import { t } from '../words/catalogue.js';
 
 /** Reminds, on the list of jobs, when much is in no backup; resolves to what draws it. */
 export async function reminder(lines, app) {
-  const { count, remind } = await unsaved(lines).catch(() => ({}));
+  const { count, remind } = await unsaved(lines);
   let open = remind;
   const putOff = async () => {
     open = false;

@@ -36,6 +36,9 @@ export async function readBackup(file) {
  * Puts together what is here and what a backup holds. What was put in stays when
  * it breaks off, and doing it again does the rest. `progress` is called with how many
  * records are done.
+ *
+ * @param {Backup} backup
+ * @param {(count: number) => void} progress
  */
 export async function restore(backup, progress = () => {}) {
   let count = 0;

@@ -1,8 +1,11 @@
 import { chart } from '../ui/picture/chart.js';
 import { levelPicture } from '../ui/picture/level.js';
 
+/** @import { CoolAnswer, OilCurveAnswer, RunOutAnswer } from '../core/core.d.ts' */
+
 /** The picture that belongs to a calculation, drawn from its answer. */
 export const pictures = {
+  /** @param {OilCurveAnswer} answer */
   'oil-curve': ({ temps, low, high, ...ticks }) =>
     temps &&
     chart({
@@ -16,6 +19,7 @@ export const pictures = {
       log: true,
       ...ticks,
     }),
+  /** @param {RunOutAnswer} answer */
   'run-out': ({ times, left, warmer, ...ticks }) =>
     chart({
       label: 'bench.chart.run-out',
@@ -27,6 +31,7 @@ export const pictures = {
       log: true,
       ...ticks,
     }),
+  /** @param {CoolAnswer} answer */
   cool: ({ times, temps, ...ticks }) =>
     chart({
       label: 'bench.chart.cool',

@@ -6,7 +6,11 @@ import { when } from '../words/dates.js';
 /** What a list shows of a bike; leads to `href`. */
 export const bikeLine = (row, href) => html`<a href=${href}>${bikeFacts(row)}</a>`;
 
-/** The same, without leading anywhere. */
+/**
+ * The same, without leading anywhere.
+ *
+ * @param {{ bike: any, twin?: boolean, changed?: string }} row
+ */
 export function bikeFacts({ bike, twin, changed }) {
   const { name, years, layout, invented, oils = [], gaps, unfinished } = bike;
   const [oil] = oils;

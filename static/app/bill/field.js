@@ -4,6 +4,9 @@ import { hasWord, t } from '../words/catalogue.js';
 import { control } from '../ui/field.js';
 import { finding } from '../ui/findings.js';
 
+/** @import { Field } from '../core/core.d.ts' */
+/** @import { Control } from '../ui/field.js' */
+
 const long = ['seller', 'customer', 'remark'];
 
 /** A field with its label, its hint and what was found about it. */
@@ -33,7 +36,12 @@ export function typedField({ fields, found, act }, values, name, at) {
   </div>`;
 }
 
-/** One of a few words; only where nothing chosen means something is it offered. */
+/**
+ * One of a few words; only where nothing chosen means something is it offered.
+ *
+ * @param {Field} field
+ * @param {Control} is
+ */
 const choice = ({ name, words, family = '' }, { id, value, label, set }) =>
   html`<label for=${id}>${label}</label>
     <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>

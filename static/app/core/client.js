@@ -1,6 +1,8 @@
 import { readAnswer, unavailable } from './answer.js';
 import { afterFirstPaint, startCore } from './start.js';
 
+/** @import { Answer, Ops } from './core.d.ts' */
+
 const startDeadline = 60_000; // ms; the first start loads the core over the network
 const callDeadline = 10_000; // ms; a call takes less than one
 
@@ -145,5 +147,12 @@ export class CoreClient {
 /** The page's one client. */
 export const core = new CoreClient(startCore, afterFirstPaint);
 
-/** Asks the page's core: call('plan', {…}) resolves to {ok} or {findings}. */
+/**
+ * Asks the page's core: call('plan', {…}) resolves to {ok} or {findings}.
+ *
+ * @template {keyof Ops} Op
+ * @param {Op} op
+ * @param {Ops[Op]['in'] | string} [input] a string is JSON text that nobody has read yet
+ * @returns {Promise<Answer<Ops[Op]['out']>>}
+ */
 export const call = (op, input) => core.call(op, input);

@@ -9,6 +9,8 @@ import { radios } from '../ui/choice.js';
 import { dueOil, pace, uses, verdictOf } from './oil.js';
 import { findings } from '../ui/findings.js';
 
+/** @import { Bench } from '../core/core.d.ts' */
+
 /** When the oil of a bike is due again, as a section of a screen. */
 export class DueSection {
   outlook;
@@ -20,7 +22,11 @@ export class DueSection {
     this.app = app;
   }
 
-  /** Works it out; only if that job is the newest of the bike, where one is named. */
+  /**
+   * Works it out; only if that job is the newest of the bike, where one is named.
+   *
+   * @param {{ severe?: boolean, newest?: string }} asked
+   */
   async load({ severe, newest } = {}) {
     await loadWordsOf('due');
     const jobs = await store.logOf(this.id);
@@ -31,18 +37,33 @@ export class DueSection {
     this.app.redraw();
   }
 
-  /** Works it out on a plan: the bike is used as it was, until the person says otherwise. */
+  /**
+   * Works it out on a plan: the bike is used as it was, until the person says otherwise.
+   *
+   * @param {Bench} bench
+   * @param {(values: Bench) => void} change
+   */
   begin(bench, change) {
     const known = () => bench.severe === undefined && this.severe && change({ severe: true });
     this.load().then(known, () => {}); // without a store there is no record
   }
 
-  /** Works it out again when the bench has changed in what matters. */
+  /**
+   * Works it out again when the bench has changed in what matters.
+   *
+   * @param {Bench} bench
+   * @param {Bench} changed
+   */
   follow({ severe }, changed) {
     if ('severe' in changed || 'system' in changed) this.load({ severe }).catch(() => {});
   }
 
-  /** Asks how the bike is used. */
+  /**
+   * Asks how the bike is used.
+   *
+   * @param {Bench} bench
+   * @param {(values: Bench) => void} change
+   */
   use({ severe }, change) {
     const pick = (v) => change({ severe: v === 'hard' });
     return html`${radios('plan.use', 'plan.use', severe ? 'hard' : 'usual', ['usual', 'hard'], pick)}

@@ -5,6 +5,8 @@ import { t } from '../words/catalogue.js';
 import { control } from '../ui/field.js';
 import { finding } from '../ui/findings.js';
 
+/** @import { CardFigure } from '../core/core.d.ts' */
+
 const standings = ['manual', 'measured', 'estimated'];
 
 /** One entry of a card: what stands there, its page in the manual, what is odd about it. */
@@ -88,6 +90,7 @@ const typing = (draft, pointer, value, changed, write) => ({
   },
 });
 
+/** @param {Partial<CardFigure>} figure */
 const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
   standing,
   page,

@@ -14,7 +14,8 @@ export class Control {
   look = null; // the one on the screen
   view; // undefined for one step, or 'steps'
   stepId; // of the step shown; undefined for the next one
-  #before = Promise.resolve(); // what is being saved: one thing after the other
+  /** @type {Promise<unknown>} what is being saved: one thing after the other */
+  #before = Promise.resolve();
 
   constructor(job, app) {
     this.job = job;
@@ -27,7 +28,11 @@ export class Control {
     return id === this.job.record.id;
   }
 
-  /** Turns to the view of the job that an address names; false if it is there already. */
+  /**
+   * Turns to the view of the job that an address names; false if it is there already.
+   *
+   * @param {string[]} parts
+   */
   move([, view, stepId]) {
     if (this.view === view && this.stepId === stepId) return false;
     this.hands?.turn();
@@ -39,7 +44,11 @@ export class Control {
     return true;
   }
 
-  /** Keeps an event once those before it are; one that `needless` says is no longer called for is not. */
+  /**
+   * Keeps an event once those before it are; one that `needless` says is no longer called for is not.
+   *
+   * @returns {Promise<boolean>} whether it was kept, or needless
+   */
   #save(event, needless = () => false, photo = undefined) {
     const kept = this.#before.then(() => needless() || this.#put(event, photo));
     this.#before = kept;

@@ -4,6 +4,8 @@ import { ref } from 'lit-html/directives/ref.js';
 import { t } from '../words/catalogue.js';
 import { levelPicture } from '../ui/picture/level.js';
 
+/** @import { Balance } from '../core/core.d.ts' */
+
 const percent = 100;
 
 /**
@@ -54,7 +56,11 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
   </div>`;
 }
 
-/** What to do about the level of a circuit, where the core could say. */
+/**
+ * What to do about the level of a circuit, where the core could say.
+ *
+ * @param {Balance} balance
+ */
 export const amend = ({ amend: word, change } = {}) =>
   word
     ? html`<p class="verdict" role="status">

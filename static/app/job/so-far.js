@@ -1,6 +1,8 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../words/catalogue.js';
 
+/** @import { Warmth } from '../core/core.d.ts' */
+
 /** The oil that a reading is about, as the job's balance has it. */
 export const oilOf = (job, { of }) => job.state.oils?.find((o) => o.circuit === of);
 
@@ -26,6 +28,7 @@ function poured({ due, poured: sum, left }) {
   return verdict(t(word, { poured: sum[0], due: due?.[0], left: left?.[0] }));
 }
 
+/** @param {Warmth} warmth */
 function warmth({ word, burns, wait } = {}) {
   if (!word) return nothing;
   return html`${verdict(t(word))}

@@ -74,6 +74,7 @@ class Look {
     this.#judge();
   }
 
+  /** @param {{ [name: string]: string }} signs */
   #fill({ more, ...signs }) {
     this.#notMore = more === 'no';
     const values = this.#notMore || !more ? signs : { ...signs, more };

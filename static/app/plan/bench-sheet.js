@@ -8,6 +8,8 @@ import { mark, marks } from '../ui/figure.js';
 import { box, paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 
+/** @import { PlanAsk, BoltSheet, Oil, Plan, ShownFigure } from '../core/core.d.ts' */
+
 /** "#/bench-sheet/BIKE/BENCH": the job on paper before it begins, to tick by hand. */
 export async function benchSheet([id, given], app) {
   await loadWordsOf('paper');
@@ -32,6 +34,7 @@ function read(given) {
   }
 }
 
+/** @param {Plan} plan */
 const sheet = ({ name, oils, bolts = [], parts = [], tools = [], steps, gaps = [] }) => html`
   <header>
     <h1>${text(name)}</h1>
@@ -61,15 +64,21 @@ const sheet = ({ name, oils, bolts = [], parts = [], tools = [], steps, gaps = [
   ${section('paper.steps', ticks(steps))}
 `;
 
+/** @param {Oil} oil */
 const oil = ({ role, due, need }) =>
   html`<p>
     <strong>${t(role)}: ${figure(due)}</strong> · ${figure(need)}
     <span class="blank">${t('paper.oil.in')}</span>
   </p>`;
 
-/** A figure with the mark of its standing, which says how far it can be trusted. */
+/**
+ * A figure with the mark of its standing, which says how far it can be trusted.
+ *
+ * @param {ShownFigure} f
+ */
 const figure = (f) => html`${f.texts?.join(' · ') ?? t('not-known')} ${mark(f)}`;
 
+/** @param {BoltSheet[]} bolts */
 const table = (bolts) =>
   html`<table>
     ${bolts.map(
@@ -87,6 +96,7 @@ const table = (bolts) =>
     )}
   </table>`;
 
+/** @param {{ word?: string, values?: { [name: string]: string }, count?: number, asks?: PlanAsk[] }[]} list */
 const ticks = (list) =>
   html`<ul class="ticks">
     ${list.map(

@@ -13,6 +13,8 @@ import { toEdit, toPaper } from './links.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheets.js';
 import { section } from '../ui/section.js';
 
+/** @import { Bench, Card, Plan } from '../core/core.d.ts' */
+
 /** The plan of a bike: what today is like, and all that follows from it. */
 export async function bike([id], app) {
   const card = await cardOf(id);
@@ -21,6 +23,7 @@ export async function bike([id], app) {
     tab: 'bikes',
     title: card ? `${card.make} ${card.model}` : t('plan.title'),
   };
+  /** @type {Bench} */
   const bench = { system: settings.system, place: 'garage' };
   const due = card && new DueSection(card, app);
   let answer = null;
@@ -81,7 +84,15 @@ function sheets(card, answer, start) {
   `;
 }
 
-/** The bench: what is true here today, in one line that opens. */
+/**
+ * The bench: what is true here today, in one line that opens.
+ *
+ * @param {Card} card
+ * @param {Bench} bench
+ * @param {Plan} plan
+ * @param {(values: Bench) => void} change
+ * @param {DueSection} due
+ */
 function today(card, bench, { oils, also } = {}, change, due) {
   const system = (value) => {
     set('system', value).catch(() => {}); // a store that is missing must not stop the plan

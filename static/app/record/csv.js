@@ -4,6 +4,8 @@ import * as store from '../store/store.js';
 import { t, text } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 
+/** @import { State, Summary } from '../core/core.d.ts' */
+
 // The columns of the table, with what the core takes their cells for.
 const columns = [
   ['csv.date', 'text'],
@@ -21,7 +23,12 @@ const columns = [
 const together = 200; // rows written at a time
 const longest = 4800; // letters of a cell; the core takes no more of four bytes each
 
-/** A job as a row; `state` is its replay, undefined when it can't be made. */
+/**
+ * A job as a row; `state` is its replay, undefined when it can't be made.
+ *
+ * @param {{ name: string, started: string, summary?: Summary }} job
+ * @param {Partial<State>} state
+ */
 export function row({ name, started, summary = {} }, state = {}) {
   const { oils = [], odometer, done, findings = [], notes = [] } = state;
   const [first = {}] = oils;

@@ -1,6 +1,8 @@
 import { html } from 'lit-html';
 import { t } from '../words/catalogue.js';
 
+/** @import { Plan } from '../core/core.d.ts' */
+
 /** What oil, plug and filter said, as it was written down in the job. */
 export function found({ state, ...job }) {
   const { oils = [], notes = [], readings = [], looks = [], problems = [] } = state;
@@ -25,6 +27,7 @@ export function found({ state, ...job }) {
 
 const used = (since) => t('job.since', { ...since, use: `@${since.use}` });
 
+/** @param {{ plan?: Plan }} job */
 function name({ plan }, id) {
   const step = plan.steps.find((s) => s.id === id);
   return step ? t(step.word, step.values) : '';

@@ -36,7 +36,7 @@ function open() {
     },
     blocked: () => blocked.report(),
     blocking(_, to, event) {
-      event.target.close();
+      /** @type {IDBDatabase} */ (event.target).close();
       // Another window erased everything: what this one remembers must not come back.
       if (to === null) globalThis.location?.reload();
     },

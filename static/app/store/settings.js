@@ -1,10 +1,25 @@
 import { saveSetting, setting } from './store.js';
 
-/** What a person chose once for all jobs; gauge is {edge, ratio}, as the operation takes them. */
+/** @import { GaugeInput, System } from '../core/core.d.ts' */
+
+/**
+ * What a person chose once for all jobs.
+ *
+ * @typedef {object} Settings
+ * @property {System} system
+ * @property {'auto' | 'light' | 'dark'} theme
+ * @property {string} [language] its tag; that of the phone where there is none
+ * @property {string} [seenChange] version of the newest change that was shown
+ * @property {string} doneBy
+ * @property {GaugeInput} [gauge] what was matched: edge and ratio
+ * @property {boolean} bills this person writes estimates and bills
+ */
+
+/** @type {Settings} */
 export const settings = {
   system: 'metric',
   theme: 'auto',
-  language: undefined, // that of the phone
+  language: undefined,
   seenChange: undefined,
   doneBy: '',
   gauge: undefined,

@@ -2,7 +2,7 @@
 // asleep or without channels, it reads again when it is seen.
 
 const channel = globalThis.BroadcastChannel && new BroadcastChannel('tidysump');
-channel?.unref?.(); // only in Node, where it would keep the tests from ending
+/** @type {any} */ (channel)?.unref?.(); // only in Node, where it would keep the tests from ending
 
 /** Says to the other windows that a job has changed; without an id, that anything may have. */
 export const announce = (job) => channel?.postMessage({ job });

@@ -4,6 +4,8 @@ import { when } from '../words/dates.js';
 import { outcome } from './outcome.js';
 import { troubleAt } from './address.js';
 
+/** @import { Trouble } from '../core/core.d.ts' */
+
 /** From a step to what may be wrong. */
 export const wrong = (job, step) =>
   html`<p>
@@ -12,7 +14,12 @@ export const wrong = (job, step) =>
     >
   </p>`;
 
-/** Where a problem kept in a job was judged: to look again, or judge anew. */
+/**
+ * Where a problem kept in a job was judged: to look again, or judge anew.
+ *
+ * @param {{ record: { id: string } }} job
+ * @param {Trouble} trouble
+ */
 function again({ record }, { what, step, signs = {} }) {
   const { hand = '', ...answers } = signs;
   return troubleAt(what, { answers, hand: hand.split(' ').filter(Boolean), job: record.id, step });

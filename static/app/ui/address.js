@@ -16,10 +16,18 @@ export function route(hash = location.hash) {
     });
 }
 
-/** The address of a screen. */
+/**
+ * The address of a screen.
+ *
+ * @param {...string} parts
+ */
 export const address = (...parts) => `#/${parts.map(encodeURIComponent).join('/')}`;
 
-/** Goes to a screen. */
+/**
+ * Goes to a screen.
+ *
+ * @param {...string} parts
+ */
 export function go(...parts) {
   location.hash = address(...parts);
 }

@@ -2,9 +2,17 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { t } from '../words/catalogue.js';
 
+/** @import { Field } from '../core/core.d.ts' */
+
 /**
  * What a person types or chooses in. `type` is called at each letter, `set` with
  * what is entered.
+ *
+ * @typedef {{ id: string, value: any, label: unknown, hint?: unknown, lines?: boolean,
+ *   type: (text: string) => void, set: (value: any) => void }} Control
+ *
+ * @param {Field} field
+ * @param {Control} is
  */
 export function control(field, is) {
   if (field.kind === 'yes') return tick(is);
@@ -21,6 +29,10 @@ const tick = ({ value, label, set }) =>
     ${label}
   </label>`;
 
+/**
+ * @param {Field} field
+ * @param {Control} is
+ */
 function choice({ name, words, family = '' }, { id, value = '', label, set }) {
   return html`<label for=${id}>${label}</label>
     <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>
@@ -33,6 +45,10 @@ function choice({ name, words, family = '' }, { id, value = '', label, set }) {
     </select>`;
 }
 
+/**
+ * @param {Field} field
+ * @param {Control} is
+ */
 const entry = ({ name, kind, low = 0, high }, { id, value = '', label, hint, lines, type, set }) =>
   html`<label for=${id}>${label} ${hint}</label>
     ${kind === 'share' ? slider({ value, label, low, high, set }) : nothing}

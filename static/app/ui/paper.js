@@ -25,7 +25,7 @@ table{border-collapse:collapse;width:100%}th,td{border-bottom:1px solid #999;pad
 h2{font-size:1.1em;margin:1em 0 .2em}img{max-width:15em}.box{border:1px solid;display:inline-block;height:.8em;width:.8em}`;
 
 async function hand(title, app) {
-  const sheet = document.querySelector('.paper').cloneNode(true);
+  const sheet = /** @type {Element} */ (document.querySelector('.paper').cloneNode(true));
   const drawn = document.querySelectorAll('.paper img');
   [...sheet.querySelectorAll('img')].forEach((image, n) => (image.src = inline(drawn[n])));
   const page = `<!doctype html><html lang="${document.documentElement.lang}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><style>${style}</style>${sheet.outerHTML}</html>`;

@@ -7,6 +7,9 @@ const batchLetters = 150_000; // of one call: far below the core's 1 MiB in any 
  * findings} with the canonical text and the line for the list of bikes, or
  * {findings} when the card is refused. `progress` is called with how many are done.
  * Rejects when there is no core.
+ *
+ * @param {string[]} texts
+ * @param {(done: number) => void} progress
  */
 export async function checkTexts(texts, progress = () => {}) {
   const entries = [];

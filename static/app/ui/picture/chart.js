@@ -9,11 +9,16 @@ const right = 10;
 const top = 10;
 const bottom = 30;
 
+/** @typedef {{ y: number[], to?: number[], word: string, values?: { [name: string]: string } }} Series */
+
 /**
  * Curves over one axis. `x` and each series' `y` are the core's points; ticks are
  * the core's places with their texts. `log` draws the upright axis in powers. A
  * series with `to` is a band from y to it. The figures beside the chart are its
  * equivalent in text, so the picture itself says only what it is.
+ *
+ * @param {{ label: string, x: number[], series: Series[], xTicks?: number[], xTexts?: string[],
+ *   yTicks?: number[], yTexts?: string[], log?: boolean }} drawn
  */
 export function chart({ label, x, series, xTicks, xTexts, yTicks, yTexts, log = false }) {
   const across = scaleOf([...x, ...xTicks], left, width - right);
@@ -59,6 +64,13 @@ function scaleOf(values, from, to, log = false) {
   return (v) => Number((from + ((to - from) * (place(v) - low)) / (high - low || 1)).toFixed(1));
 }
 
+/**
+ * @param {Series} series
+ * @param {number} n which of them it is
+ * @param {number[]} x
+ * @param {(v: number) => number} across
+ * @param {(v: number) => number} up
+ */
 function curve({ y, to }, n, x, across, up) {
   const points = (list) => list.map((v, i) => `${across(x[i])} ${up(v)}`);
   if (to) {
