@@ -51,7 +51,7 @@ test-one:
 # server beside nginx.
 bench: build
 	CHROMIUM="$$(.ci/chromium)" WRK="$$(.ci/program wrk wrk)" \
-	NGINX="$$(.ci/program "nginx-light libnginx-mod-http-brotli-static" nginx /usr/sbin/nginx)" \
+	NGINX_PATH="$$(.ci/program "nginx-light libnginx-mod-http-brotli-static" nginx /usr/sbin/nginx)" \
 		node static/test/bench.js
 
 # The site as files for a static host, in dist/.

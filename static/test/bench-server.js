@@ -87,7 +87,7 @@ async function startNginx(folder, cores) {
     }`;
   await mkdir(join(folder, 'nginx'), { recursive: true });
   await writeFile(join(folder, 'nginx.conf'), config);
-  const nginx = process.env.NGINX ?? 'nginx';
+  const nginx = process.env.NGINX_PATH ?? 'nginx';
   const args = ['-c', coreList(0, cores), nginx, '-p', folder, '-c', join(folder, 'nginx.conf')];
   const child = spawn('taskset', args, { stdio: ['ignore', 'inherit', 'inherit'] });
   const url = `http://127.0.0.1:${port}`;
