@@ -134,6 +134,7 @@ check-page: $(NODE_MODULES)
 	static/node_modules/.bin/prettier --check static/app static/sw.js static/test static/eslint.config.js
 	cd static && node_modules/.bin/eslint .
 	static/node_modules/.bin/tsc -p static
+	static/node_modules/.bin/tsc -p static/tsconfig.ground.json
 	static/node_modules/.bin/tsc -p static/tsconfig.worker.json
 
 test-units: core $(NODE_MODULES)

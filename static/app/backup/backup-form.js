@@ -5,6 +5,8 @@ import { saveSetting } from '../store/store.js';
 import { t } from '../words/catalogue.js';
 import { size } from '../words/size.js';
 
+/** @import { Values } from '../words/catalogue.js' */
+
 // What a job of 30 events takes in a backup, measured with a sample card; pictures
 // take a third more in plain text, where they stand in base64.
 const bytesOfJob = { plain: 8000, zipped: 1000 };
@@ -20,6 +22,7 @@ export class BackupForm {
   #app;
   #then;
   #photos = true;
+  /** @type {[word: string, values?: Values] | null} */
   #said = null;
   #file = null;
   #made;

@@ -5,12 +5,15 @@ import { loadSettings } from '../store/settings.js';
 import { day } from '../words/dates.js';
 import { t } from '../words/catalogue.js';
 
+/** @import { Values } from '../words/catalogue.js' */
+
 const kinds = ['jobs', 'events', 'cards', 'photos', 'settings'];
 
 /** Restoring: a file is read and checked, shown, and only then put in. */
 export class RestoreForm {
   #app;
   #then;
+  /** @type {[word: string, values?: Values] | null} */
   #said = null;
   #read = null; // {backup, added}
   #busy = false;

@@ -2,6 +2,17 @@ import { readAnswer, unavailable } from './answer.js';
 import { afterFirstPaint, startCore } from './start.js';
 
 /** @import { Answer, Ops } from './core.d.ts' */
+/** @import { CoreWorker, Said } from './remote.js' */
+
+/**
+ * @typedef {'starting' | 'ready' | 'restarting' | 'failed'} State
+ * @typedef {object} Call
+ * @property {number} [id] once it is under way
+ * @property {string} op
+ * @property {string} input JSON
+ * @property {(answer: Answer<any>) => void} resolve
+ * @property {number} crashes that it was blamed for
+ */
 
 const startDeadline = 60_000; // ms; the first start loads the core over the network
 const callDeadline = 10_000; // ms; a call takes less than one
@@ -15,21 +26,31 @@ const callDeadline = 10_000; // ms; a call takes less than one
 export class CoreClient {
   #startWorker;
   #soon;
+  /** @type {CoreWorker | null} */
   #worker = null;
   #ready = false;
   #launching = false;
   #failedStarts = 0;
+  /** @type {Call[]} */
   #queue = [];
+  /** @type {Call | null} */
   #current = null;
   #nextId = 1;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
   #timer;
+  /** @type {Set<(state: State) => void>} */
   #listeners = new Set();
 
-  /** 'starting' | 'ready' | 'restarting' | 'failed' */
+  /** @type {State} */
   state = 'starting';
 
-  /** `startWorker` makes a worker; `soon` delays the first start. */
-  constructor(startWorker, soon = (fn) => fn()) {
+  /**
+   * `startWorker` makes a worker; `soon` delays the first start.
+   *
+   * @param {() => CoreWorker} startWorker
+   * @param {(fn: () => void) => void} [soon]
+   */
+  constructor(startWorker, soon = (/** @type {() => void} */ fn) => fn()) {
     this.#startWorker = startWorker;
     this.#soon = soon;
   }
@@ -37,6 +58,10 @@ export class CoreClient {
   /**
    * Asks the core; resolves to {ok} or {findings}, and never rejects. A string is
    * handed on as it is: JSON text that nobody has read yet.
+   *
+   * @param {string} op
+   * @param {unknown} [input]
+   * @returns {Promise<Answer<any>>}
    */
   call(op, input = {}) {
     const json = typeof input === 'string' ? input : JSON.stringify(input);
@@ -53,13 +78,18 @@ export class CoreClient {
     this.#soon(() => this.#launch());
   }
 
-  /** Calls fn with the state now and at each change; returns a function that ends it. */
+  /**
+   * Calls fn with the state now and at each change; returns a function that ends it.
+   *
+   * @param {(state: State) => void} fn
+   */
   onState(fn) {
     this.#listeners.add(fn);
     fn(this.state);
     return () => this.#listeners.delete(fn);
   }
 
+  /** @param {State} state */
   #set(state) {
     if (state === this.state) return;
     this.state = state;
@@ -67,8 +97,9 @@ export class CoreClient {
   }
 
   #launch() {
-    this.#soon = (fn) => fn();
+    this.#soon = (/** @type {() => void} */ fn) => fn();
     this.#launching = false;
+    /** @type {CoreWorker} */
     let worker;
     try {
       worker = this.#startWorker();
@@ -76,12 +107,14 @@ export class CoreClient {
       return this.#crash();
     }
     this.#worker = worker;
+    /** @type {(fn: (event: any) => void) => (event: any) => void} */
     const ifMine = (fn) => (event) => worker === this.#worker && fn(event);
     worker.onmessage = ifMine(({ data }) => this.#receive(data));
     worker.onerror = worker.onmessageerror = ifMine(() => this.#crash());
     this.#arm(startDeadline);
   }
 
+  /** @param {number} ms */
   #arm(ms) {
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#crash(), ms);
@@ -89,14 +122,17 @@ export class CoreClient {
 
   #pump() {
     if (!this.#worker) return this.start();
-    if (!this.#ready || this.#current || this.#queue.length === 0) return;
-    this.#current = this.#queue.shift();
-    this.#current.id = this.#nextId++;
+    if (!this.#ready || this.#current) return;
+    const call = this.#queue.shift();
+    if (!call) return;
+    const { op, input } = call;
+    const id = this.#nextId++;
+    this.#current = { ...call, id };
     this.#arm(callDeadline);
-    const { id, op, input } = this.#current;
     this.#worker.postMessage({ id, op, input });
   }
 
+  /** @param {Said} [data] */
   #receive(data) {
     if (data?.ready) {
       clearTimeout(this.#timer);
@@ -120,7 +156,7 @@ export class CoreClient {
     this.#worker?.terminate();
     this.#worker = null;
     this.#ready = false;
-    if (this.#current) this.#blame();
+    if (this.#current) this.#blame(this.#current);
     else if (!started && ++this.#failedStarts === 2) return this.#giveUp();
     // A core that died idle is started by the next call: nobody waits for it.
     if (this.#queue.length === 0 && started) return this.#set('starting');
@@ -128,9 +164,12 @@ export class CoreClient {
     this.start();
   }
 
-  /** The call under way crashed the core: once more, or never again. */
-  #blame() {
-    const call = this.#current;
+  /**
+   * The call under way crashed the core: once more, or never again.
+   *
+   * @param {Call} call
+   */
+  #blame(call) {
     this.#current = null;
     if (++call.crashes < 2) this.#queue.unshift(call);
     else call.resolve(unavailable);

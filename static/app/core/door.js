@@ -5,6 +5,9 @@ const decoder = new TextDecoder();
  * The way into the core's program: call(operation, JSON) -> JSON. It writes both
  * texts into the program's memory and reads the answer there; wasm/main.go has
  * the other side.
+ *
+ * @param {{ exports: any }} instance of the program
+ * @returns {(op: string, input: string) => string}
  */
 export function door({ exports: core }) {
   return (op, input) => {

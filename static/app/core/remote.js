@@ -1,9 +1,22 @@
 /**
  * Stands in for the core worker in a browser that has no WebAssembly: the same
  * messages in and out, answered by the server.
+ *
+ * @typedef {{ id: number, op: string, input: string }} Asked
+ * @typedef {{ ready?: boolean, failed?: boolean, id?: number, output?: string }} Said
+ *
+ * @typedef {object} CoreWorker what the page needs of a worker
+ * @property {((event: any) => void) | null} onmessage its data is Said
+ * @property {((event: any) => void) | null} onerror
+ * @property {((event: any) => void) | null} [onmessageerror]
+ * @property {(message: Asked) => void} postMessage
+ * @property {() => void} terminate
+ *
+ * @returns {CoreWorker}
  */
 export function remoteWorker() {
   const gone = new AbortController();
+  /** @type {CoreWorker} */
   const worker = {
     onmessage: null,
     onerror: null,

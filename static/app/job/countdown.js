@@ -17,7 +17,12 @@ export function digits(ms) {
   return hours ? `${hours}:${parts.join(':')}` : parts.join(':').replace(/^0/, '');
 }
 
-/** How long ago something was: a word of the catalogue and its count. */
+/**
+ * How long ago something was: a word of the catalogue and its count.
+ *
+ * @param {number} ms
+ * @returns {[word: string, count: number]}
+ */
 export function ago(ms) {
   if (ms < minute) return ['timer.ago.seconds', Math.floor(ms / second)];
   if (ms < hour) return ['timer.ago.minutes', Math.floor(ms / minute)];

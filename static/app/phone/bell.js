@@ -6,7 +6,9 @@ const pitch = 880; // Hz
 const beeps = [0, 0.35, 0.7]; // s
 const rounds = [0, 8, 16, 24]; // s: a mechanic may be under the bike (common practice, no source)
 
+/** @type {AudioContext | undefined} */
 let audio;
+/** @type {GainNode | undefined} */
 let ringing;
 
 /** Whether this browser has tones at all. */
@@ -29,16 +31,16 @@ export function ring() {
   if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.([400, 200, 400]);
   if (!audio) return;
   if (audio.state !== 'running') audio.resume().catch(() => {});
-  ringing = new GainNode(audio, { gain: volume });
-  ringing.connect(audio.destination);
-  for (const start of rounds.flatMap((round) =>
-    beeps.map((beep) => audio.currentTime + round + beep),
-  )) {
+  const now = audio.currentTime;
+  const bell = new GainNode(audio, { gain: volume });
+  bell.connect(audio.destination);
+  for (const start of rounds.flatMap((round) => beeps.map((beep) => now + round + beep))) {
     const tone = new OscillatorNode(audio, { frequency: pitch });
-    tone.connect(ringing);
+    tone.connect(bell);
     tone.start(start);
     tone.stop(start + 0.2);
   }
+  ringing = bell;
 }
 
 /** Stops ringing. */

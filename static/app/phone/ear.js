@@ -1,7 +1,11 @@
 // Listening for a few words, only where the phone itself can: no sound may leave
 // it. `processLocally` says so to the browser, which refuses to start otherwise.
 
-const recognition = () => globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition;
+// Web Speech API, https://webaudio.github.io/web-speech-api/
+const recognition = () => {
+  const { SpeechRecognition, webkitSpeechRecognition } = /** @type {any} */ (globalThis);
+  return SpeechRecognition ?? webkitSpeechRecognition;
+};
 
 /** The person's kinds of the page's language: what a phone knows is "en-GB" or "en-US". */
 function languages() {
@@ -19,7 +23,12 @@ export async function canListen() {
   }
 }
 
-/** The last of the words that was said, or undefined. */
+/**
+ * The last of the words that was said, or undefined.
+ *
+ * @param {string} said
+ * @param {string[]} words
+ */
 export function wordIn(said, words) {
   const parts = said.toLowerCase().match(/[\p{L}\p{N}']+/gu) ?? [];
   return parts.findLast((word) => words.includes(word));
@@ -35,22 +44,30 @@ const pause = 300; // ms before it starts again: one that ends at once must not 
  * `lost` an end that was not asked for.
  */
 export class Listener {
+  /** @type {any} a SpeechRecognition, while it listens */
   #ear;
 
+  /**
+   * @param {string} lang
+   * @param {string[]} words
+   * @param {(word: string) => void} heard
+   * @param {() => void} lost
+   */
   constructor(lang, words, heard, lost) {
     const ear = new (recognition())();
     Object.assign(ear, { lang, continuous: true, processLocally: true });
-    ear.onresult = ({ results, resultIndex }) => {
+    ear.onresult = (/** @type {any} */ { results, resultIndex }) => {
       const word = wordIn(results[resultIndex][0].transcript, words);
       if (word && this.#ear) heard(word);
     };
-    ear.onerror = ({ error }) => final.includes(error) && this.#lose(lost);
+    ear.onerror = (/** @type {any} */ { error }) => final.includes(error) && this.#lose(lost);
     // A browser stops by itself after a silence.
     ear.onend = () => setTimeout(() => this.#begin(lost), pause);
     this.#ear = ear;
     this.#begin(lost);
   }
 
+  /** @param {() => void} lost */
   #begin(lost) {
     try {
       this.#ear?.start();
@@ -59,6 +76,7 @@ export class Listener {
     }
   }
 
+  /** @param {() => void} lost */
   #lose(lost) {
     if (!this.#ear) return;
     this.#ear = undefined;

@@ -2,16 +2,18 @@
 // to keep the screen on: many leave it on while a film plays. A habit of
 // browsers, not a promise: common practice, no source.
 
+/** @type {HTMLVideoElement | undefined} */
 let film;
+/** @type {ReturnType<typeof setInterval> | undefined} */
 let drawing;
 
 /** Plays the film; resolves to whether it runs. */
 export async function playFilm() {
-  if (film) return resume();
+  if (film) return resume(film);
   const canvas = document.createElement('canvas');
-  if (!canvas.captureStream) return false;
-  canvas.width = canvas.height = 2;
   const point = canvas.getContext('2d');
+  if (!canvas.captureStream || !point) return false;
+  canvas.width = canvas.height = 2;
   let light = false;
   const draw = () => {
     light = !light;
@@ -25,10 +27,11 @@ export async function playFilm() {
   film.srcObject = canvas.captureStream(1);
   document.body.append(film);
   drawing = setInterval(draw, 1000);
-  return resume();
+  return resume(film);
 }
 
-async function resume() {
+/** @param {HTMLVideoElement} film */
+async function resume(film) {
   const playing = await film.play().then(
     () => true,
     () => false,
@@ -40,7 +43,8 @@ async function resume() {
 /** Ends the film. */
 export function stopFilm() {
   clearInterval(drawing);
-  film?.srcObject.getTracks().forEach((track) => track.stop());
+  const stream = /** @type {MediaStream | undefined} */ (film?.srcObject);
+  stream?.getTracks().forEach((track) => track.stop());
   film?.remove();
   film = undefined;
 }

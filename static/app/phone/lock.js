@@ -1,6 +1,7 @@
 // The phone's optional abilities, each with the same answer where it is missing.
 import { playFilm, stopFilm } from './film.js';
 
+/** @type {WakeLockSentinel | null} */
 let lock = null;
 let wanted = false;
 
@@ -30,6 +31,8 @@ document.addEventListener('visibilitychange', () => {
 /**
  * Keeps the screen on, or lets it go. Resolves to what keeps it on: 'lock', what
  * browsers have for it; 'film', which many heed; or ''.
+ *
+ * @param {boolean} on
  */
 export async function stayAwake(on) {
   wanted = on;

@@ -2,7 +2,12 @@ import { scriptURL } from '../site/trusted.js';
 
 const takeOverDeadline = 4000; // ms until a plain reload, if no new worker takes over
 
-/** Asks a service worker for its version. */
+/**
+ * Asks a service worker for its version.
+ *
+ * @param {ServiceWorker} worker
+ * @returns {Promise<string>}
+ */
 function versionOf(worker) {
   return new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();
@@ -20,9 +25,11 @@ export class Offline {
   #page;
   #container;
   #reload;
+  /** @type {ServiceWorkerRegistration | null} */
   #registration = null;
   #asked = false;
   #reloaded = false;
+  /** @type {Set<(state: State) => void>} */
   #subscribers = new Set();
 
   /**
@@ -31,12 +38,25 @@ export class Offline {
    * waiting: a new version is kept and waits to take over
    * version, built: of this page; built is YYYY-MM-DD
    * updatedElsewhere: another tab changed the version; this tab needs a reload
+   *
+   * @typedef {{ supported: boolean, ready: boolean, waiting: boolean, updatedElsewhere: boolean,
+   *   version: string, built: string }} State
+   * @type {State}
    */
   state;
 
-  /** `page` is the document, `container` is navigator.serviceWorker or undefined. */
+  /**
+   * `page` is the document, `container` is navigator.serviceWorker or undefined.
+   *
+   * @param {Document} page
+   * @param {ServiceWorkerContainer | undefined} container
+   * @param {() => void} reload
+   */
   constructor(page, container, reload) {
-    const meta = (name) => page?.querySelector(`meta[name="${name}"]`)?.content ?? '';
+    /** @param {string} name */
+    const meta = (name) =>
+      /** @type {HTMLMetaElement | null} */ (page?.querySelector(`meta[name="${name}"]`))
+        ?.content ?? '';
     this.#page = page;
     this.#container = container;
     this.#reload = reload;
@@ -52,22 +72,32 @@ export class Offline {
 
   /** Registers the service worker and begins to watch it. */
   async start() {
-    if (!this.state.supported) return;
-    this.#container.addEventListener('controllerchange', () => this.#controllerChanged());
-    try {
-      this.#registration = await this.#container.register(scriptURL('/sw.js'), {
-        updateViaCache: 'none',
-      });
-    } catch {
-      // A browser may have service workers and refuse them, as in a private window.
-      return this.#set({ supported: false });
-    }
-    this.#registration.addEventListener('updatefound', () => this.#follow());
+    const container = this.#container;
+    if (!container) return;
+    container.addEventListener('controllerchange', () => this.#controllerChanged(container));
+    const registration = await this.#register(container);
+    if (!registration) return this.#set({ supported: false });
+    this.#registration = registration;
+    registration.addEventListener('updatefound', () => this.#follow(registration));
     this.#page.addEventListener('visibilitychange', () => {
       if (this.#page.visibilityState === 'visible') this.check();
     });
-    this.#follow();
-    this.#update();
+    this.#follow(registration);
+    this.#update(registration);
+  }
+
+  /**
+   * Resolves to nothing where a browser has service workers and refuses them, as in a
+   * private window.
+   *
+   * @param {ServiceWorkerContainer} container
+   */
+  async #register(container) {
+    try {
+      return await container.register(scriptURL('/sw.js'), { updateViaCache: 'none' });
+    } catch {
+      return undefined;
+    }
   }
 
   /** Looks for a new version; done by itself each time the page becomes visible. */
@@ -79,7 +109,11 @@ export class Offline {
     }
   }
 
-  /** Calls fn with the state now and at each change; returns a function that ends it. */
+  /**
+   * Calls fn with the state now and at each change; returns a function that ends it.
+   *
+   * @param {(state: State) => void} fn
+   */
   subscribe(fn) {
     this.#subscribers.add(fn);
     fn(this.state);
@@ -95,29 +129,31 @@ export class Offline {
     setTimeout(() => this.#reloadOnce(), takeOverDeadline);
   }
 
+  /** @param {Partial<State>} change */
   #set(change) {
-    const changed = Object.keys(change).some((key) => this.state[key] !== change[key]);
-    if (!changed) return;
-    this.state = { ...this.state, ...change };
+    const state = { ...this.state, ...change };
+    if (JSON.stringify(state) === JSON.stringify(this.state)) return;
+    this.state = state;
     for (const fn of this.#subscribers) fn(this.state);
   }
 
-  #follow() {
-    const { installing, waiting } = this.#registration;
+  /** @param {ServiceWorkerRegistration} registration */
+  #follow(registration) {
+    const { installing, waiting } = registration;
     for (const worker of [installing, waiting]) {
-      worker?.addEventListener('statechange', () => this.#update());
+      worker?.addEventListener('statechange', () => this.#update(registration));
     }
   }
 
-  #update() {
-    const { active, waiting } = this.#registration;
+  /** @param {ServiceWorkerRegistration} registration */
+  #update({ active, waiting }) {
     // The very first worker is "waiting" for a moment too; there is nothing to update then.
     this.#set({ ready: Boolean(active), waiting: Boolean(active && waiting) });
   }
 
-  async #controllerChanged() {
+  /** @param {ServiceWorkerContainer} container */
+  async #controllerChanged({ controller }) {
     if (this.#asked) return this.#reloadOnce();
-    const controller = this.#container.controller;
     if (controller && (await versionOf(controller)) !== this.state.version) {
       this.#set({ updatedElsewhere: true, waiting: false });
     }

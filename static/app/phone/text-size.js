@@ -3,7 +3,11 @@
 // of the root's text, so it is measured.
 const narrow = 17; // rem
 
-/** Marks the page while less than 17rem of it fit across. */
+/**
+ * Marks the page while less than 17rem of it fit across.
+ *
+ * @param {Element} app
+ */
 export function watchTextSize(app) {
   const root = document.documentElement;
   const measure = () => {

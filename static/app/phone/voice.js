@@ -15,12 +15,21 @@ export const canSpeak = () =>
   'speechSynthesis' in globalThis &&
   (speechSynthesis.getVoices().length === 0 || voice() !== undefined);
 
-let reading; // what is being read, so that an end that comes late ends nothing else
+// What is being read, so that an end that comes late ends nothing else.
+/** @type {{ done: () => void, parts: SpeechSynthesisUtterance[] } | undefined} */
+let reading;
 
-/** Reads sentences one after the other; `done` is called when the last is over. */
+/**
+ * Reads sentences one after the other; `done` is called when the last is over.
+ *
+ * @param {string[]} sentences
+ * @param {() => void} [done]
+ */
 export function speak(sentences, done = () => {}) {
   hush();
-  const own = (reading = { done, parts: [] });
+  /** @type {NonNullable<typeof reading>} */
+  const own = { done, parts: [] };
+  reading = own;
   const over = () => {
     if (reading !== own) return;
     reading = undefined;

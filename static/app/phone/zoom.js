@@ -4,7 +4,11 @@ export const zoom = () => ({
   pinch: globalThis.visualViewport?.scale ?? 1,
 });
 
-/** Calls changed() whenever the page is zoomed, by keys, by fingers, or onto another screen. */
+/**
+ * Calls changed() whenever the page is zoomed, by keys, by fingers, or onto another screen.
+ *
+ * @param {() => void} changed
+ */
 export function onZoom(changed) {
   for (const window of [globalThis, globalThis.visualViewport]) {
     window?.addEventListener('resize', changed);

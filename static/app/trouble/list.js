@@ -10,6 +10,7 @@ export class TroubleList {
   constructor({ faults }, to, app) {
     this.app = app;
     this.to = to;
+    /** @type {{ id: string, group: string, text: string }[]} */
     this.rows = faults.map(({ id, group }) => ({
       id,
       group,

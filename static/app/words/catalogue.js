@@ -1,25 +1,53 @@
 import { file } from '../site/data.js';
 
+/** @import { Language } from './language.js' */
+
 // The word catalogue: every sentence that a person reads stands in it.
+/**
+ * A word of it: a sentence, or one for each plural category of {count}, or of the
+ * value that it names.
+ *
+ * @typedef {string | { [category: string]: string }} Entry
+ * @typedef {{ [name: string]: unknown }} Values for the placeholders
+ */
+
+/** @type {{ [id: string]: Entry }} */
 let catalogue = {};
+/** @type {Language} */
 let language;
 
-/** Loads what the first screen says in a language; until then words show their ids. */
+/**
+ * Loads what the first screen says in a language; until then words show their ids.
+ *
+ * @param {Language} spoken
+ */
 export async function loadWords(spoken) {
   language = spoken;
   await loadWordsOf('first');
 }
 
-/** Loads the part of it that only some screens need, such as 'bench' or 'cards'. */
+/**
+ * Loads the part of it that only some screens need, such as 'bench' or 'cards'.
+ *
+ * @param {string} name
+ */
 export async function loadWordsOf(name) {
   const part = await file(`words/${language.tag}/${name}.json`); // others may be added meanwhile
   catalogue = { ...catalogue, ...part };
 }
 
-/** Reports whether the catalogue has a word. */
+/**
+ * Reports whether the catalogue has a word.
+ *
+ * @param {string} id
+ */
 export const hasWord = (id) => Object.hasOwn(catalogue, id);
 
-/** What follows a stem in the ids of the catalogue. */
+/**
+ * What follows a stem in the ids of the catalogue.
+ *
+ * @param {string} stem
+ */
 export const idsOf = (stem) =>
   Object.keys(catalogue)
     .filter((id) => id.startsWith(stem))
@@ -28,20 +56,30 @@ export const idsOf = (stem) =>
 /**
  * The plural category of a count in the language, as the decimals of a text are
  * written: in English there is 1 litre, and there are 1.0 litres.
+ *
+ * @param {unknown} count
  */
 function category(count) {
   const [, decimals = ''] = String(count).split('.');
   const rules = new Intl.PluralRules(language.tag, { minimumFractionDigits: decimals.length });
-  return rules.select(count);
+  return rules.select(Number(count));
 }
 
-/** An entry is a sentence, or has one for each plural category of {count}, or of the value that it names. */
+/**
+ * @param {Entry} entry
+ * @param {Values} values
+ * @returns {string}
+ */
 const form = (entry, values) =>
   typeof entry === 'string' ? entry : (entry[category(values[entry.by ?? 'count'])] ?? entry.other);
 
 /**
  * The sentence of a word id, its {placeholders} filled. A value that begins
  * with "@" is itself a word id, and is filled from the other values.
+ *
+ * @param {string} id
+ * @param {Values} [values]
+ * @returns {string}
  */
 export function t(id, values = {}) {
   const sentence = hasWord(id) ? form(catalogue[id], values) : id;
@@ -52,13 +90,21 @@ export function t(id, values = {}) {
   });
 }
 
-/** A value as it is read: "@id" is looked up, everything else stands for itself. */
+/**
+ * A value as it is read: "@id" is looked up, everything else stands for itself.
+ *
+ * @param {unknown} value
+ */
 export const text = (value) => read(value, {});
 
 // Marks that turn the direction of writing: left open in a name of a card they
 // would turn the figures after it too.
 const turning = /[\u202a-\u202e\u2066-\u2069]/g;
 
+/**
+ * @param {unknown} value
+ * @param {Values} others
+ */
 function read(value, others) {
   const s = String(value);
   if (s.startsWith('@') && hasWord(s.slice(1))) return t(s.slice(1), others);

@@ -1,10 +1,21 @@
 // Searching a list for what is typed. The text of each line is prepared beforehand, so
 // that 10,000 are looked through between two keystrokes.
 
-/** A text as a search sees it: without accents and capitals. */
+/**
+ * A text as a search sees it: without accents and capitals.
+ *
+ * @param {string} text
+ */
 export const plain = (text) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
-/** Those in which every word that is typed stands, in whole or in part. */
+/**
+ * Those in which every word that is typed stands, in whole or in part.
+ *
+ * @template {{ text: string }} Line
+ * @param {Line[]} list
+ * @param {string} typed
+ * @returns {Line[]}
+ */
 export function search(list, typed) {
   const words = plain(typed).split(/\s+/).filter(Boolean);
   words.sort((a, b) => b.length - a.length); // the longest leaves the fewest for the others

@@ -8,6 +8,8 @@ import * as store from '../../store/store.js';
 import { t } from '../../words/catalogue.js';
 import { review } from './review.js';
 
+/** @import { Values } from '../../words/catalogue.js' */
+
 const together = 200; // cards in one write, so that none takes longer than the store may
 
 /** Taking cards in: from a file or a text, looked at card by card, then kept. */
@@ -15,7 +17,9 @@ export class TakeIn {
   entries = null; // [{text, bike, findings, status, taken}]
   #app;
   #then;
-  #said = null; // [word, values]: what goes on, or what was wrong
+  // What goes on, or what was wrong.
+  /** @type {[word: string, values?: Values] | null} */
+  #said = null;
   #busy = false;
 
   /** `then` is run when cards were kept. */
