@@ -112,7 +112,7 @@ type formRecord struct {
 }
 
 func (r *formRecord) Members(m *wire.Members) {
-	m.String("op", &r.op)
+	m.String("op", &r.op, wire.Required)
 	wire.List(m, "fields", &r.fields)
 }
 
@@ -125,8 +125,8 @@ type fieldRecord struct {
 }
 
 func (r *fieldRecord) Members(m *wire.Members) {
-	m.String("name", &r.field.name)
-	wire.Text(m, "kind", &r.field.kind)
+	m.String("name", &r.field.name, wire.Required)
+	wire.Text(m, "kind", &r.field.kind, wire.Required)
 	m.Bool("needed", &r.field.needed)
 	m.Bool("front", &r.field.front)
 	m.String("unit", &r.unit)

@@ -107,15 +107,17 @@ func TestOperations_AreAsDescribed(t *testing.T) {
 // The comparison itself must be able to fail.
 func TestStrange(t *testing.T) {
 	plan := core.Operations()[slices.IndexFunc(core.Operations(), func(o core.Operation) bool { return o.Name == "plan" })].Answer()
+	const rest = `, "card": "c", "name": "a"}`
 	for _, text := range []string{
-		`[]`, `{"colour": "red"}`, `{"name": 1}`, `{"invented": "yes"}`, `{"oils": {}}`, `{"name": ["a"]}`,
-		`{"parts": [{"count": 1.5}]}`, `{"parts": [{"values": {"of": 1}}]}`, `{"oils": [{"role": "oil"}]}`,
+		`[]`, `{"card": "c"}`, `{"colour": "red"` + rest, `{"invented": "yes"` + rest, `{"oils": {}` + rest,
+		`{"also": "a"` + rest, `{"card": ["c"], "name": "a"}`, `{"parts": [{"word": "p", "count": 1.5}]` + rest,
+		`{"parts": [{"word": "p", "values": {"of": 1}}]` + rest, `{"parts": [{"count": 2}]` + rest,
 	} {
 		if strange(plan, decode(t, []byte(text)), "") == "" {
 			t.Errorf("nothing is strange about %s", text)
 		}
 	}
-	if text := strange(plan, decode(t, []byte(`{"name": "a", "parts": [{"count": 2, "values": {"of": "b"}}]}`)), ""); text != "" {
+	if text := strange(plan, decode(t, []byte(`{"card": "c", "name": "a", "parts": [{"word": "part", "count": 2, "values": {"of": "b"}}]}`)), ""); text != "" {
 		t.Error(text)
 	}
 }

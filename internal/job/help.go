@@ -16,7 +16,7 @@ type StepHelp struct {
 
 // Members names the members of a step's help.
 func (h *StepHelp) Members(m *wire.Members) {
-	m.String("step", &h.Step)
+	m.String("step", &h.Step, wire.Required)
 	h.Help.Members(m)
 }
 

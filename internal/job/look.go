@@ -32,12 +32,12 @@ type Look struct {
 
 // Members names the members of a look.
 func (l *Look) Members(m *wire.Members) {
-	m.String("id", &l.ID)
-	m.String("time", &l.Time)
-	m.String("step", &l.Step)
+	m.String("id", &l.ID, wire.Required)
+	m.String("time", &l.Time, wire.Required)
+	m.String("step", &l.Step, wire.Required)
 	m.TextMap("signs", &l.Signs)
 	wire.Texts(m, "told", &l.Told)
-	m.String("verdict", &l.Verdict)
+	m.String("verdict", &l.Verdict, wire.Required)
 	wire.Findings(m, "reasons", &l.Reasons)
 	wire.Texts(m, "next", &l.Next)
 	wire.Findings(m, "compared", &l.Compared)

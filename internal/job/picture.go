@@ -18,8 +18,8 @@ type Picture struct {
 
 // Members names the members of a photo.
 func (p *Picture) Members(m *wire.Members) {
-	m.String("id", &p.ID)
-	m.String("time", &p.Time)
+	m.String("id", &p.ID, wire.Required)
+	m.String("time", &p.Time, wire.Required)
 	m.String("step", &p.Step)
-	m.String("what", &p.What)
+	m.String("what", &p.What, wire.Required)
 }

@@ -67,7 +67,7 @@ type State struct {
 
 // Members names the state's members.
 func (s *State) Members(m *wire.Members) {
-	wire.Text(m, "phase", &s.Phase)
+	wire.Text(m, "phase", &s.Phase, wire.Required)
 	m.String("next", &s.Next)
 	wire.Texts(m, "done", &s.Done)
 	wire.Texts(m, "open", &s.Open)
@@ -108,7 +108,7 @@ type StageCount struct {
 
 // Members names the members of a stage's count.
 func (c *StageCount) Members(m *wire.Members) {
-	wire.Text(m, "stage", &c.Stage)
+	wire.Text(m, "stage", &c.Stage, wire.Required)
 	m.Int("done", &c.Done)
 	m.Int("steps", &c.Steps)
 }
@@ -135,8 +135,8 @@ type Balance struct {
 
 // Members names the members of a balance.
 func (b *Balance) Members(m *wire.Members) {
-	m.String("circuit", &b.Circuit)
-	m.String("role", &b.Role)
+	m.String("circuit", &b.Circuit, wire.Required)
+	m.String("role", &b.Role, wire.Required)
 	wire.Texts(m, "due", &b.Due)
 	wire.Texts(m, "drained", &b.Drained)
 	wire.Texts(m, "poured", &b.Poured)
@@ -171,10 +171,10 @@ type Read struct {
 
 // Members names the members of a reading.
 func (r *Read) Members(m *wire.Members) {
-	m.String("id", &r.ID)
-	m.String("time", &r.Time)
+	m.String("id", &r.ID, wire.Required)
+	m.String("time", &r.Time, wire.Required)
 	m.String("step", &r.Step)
-	m.String("what", &r.What)
+	m.String("what", &r.What, wire.Required)
 	m.String("of", &r.About)
 	m.String("name", &r.Name)
 	wire.Texts(m, "texts", &r.Texts)
@@ -194,8 +194,8 @@ type Remark struct {
 
 // Members names the members of a note.
 func (r *Remark) Members(m *wire.Members) {
-	m.String("id", &r.ID)
-	m.String("time", &r.Time)
+	m.String("id", &r.ID, wire.Required)
+	m.String("time", &r.Time, wire.Required)
 	m.String("step", &r.Step)
 	m.String("text", &r.Text)
 }

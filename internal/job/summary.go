@@ -28,7 +28,7 @@ type Summary struct {
 
 // Members names the members of a summary.
 func (s *Summary) Members(m *wire.Members) {
-	wire.Text(m, "phase", &s.Phase)
+	wire.Text(m, "phase", &s.Phase, wire.Required)
 	m.Int("done", &s.Done)
 	m.Int("steps", &s.Steps)
 	m.String("finished", &s.Finished)
@@ -50,7 +50,7 @@ type SummaryOil struct {
 
 // Members names the members of a poured oil.
 func (o *SummaryOil) Members(m *wire.Members) {
-	m.String("role", &o.Role)
+	m.String("role", &o.Role, wire.Required)
 	m.String("poured", &o.Poured)
 	m.String("grade", &o.Grade)
 }

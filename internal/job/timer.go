@@ -18,10 +18,10 @@ type Timer struct {
 
 // Members names the members of a timer.
 func (t *Timer) Members(m *wire.Members) {
-	m.String("id", &t.ID)
+	m.String("id", &t.ID, wire.Required)
 	m.String("step", &t.Step)
-	m.String("what", &t.What)
-	m.String("until", &t.Until)
+	m.String("what", &t.What, wire.Required)
+	m.String("until", &t.Until, wire.Required)
 }
 
 // start takes a timer in; it replaces one of the same name. That its end lies

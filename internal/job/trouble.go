@@ -19,11 +19,11 @@ type Trouble struct {
 
 // Members names the members of a problem.
 func (t *Trouble) Members(m *wire.Members) {
-	m.String("id", &t.ID)
-	m.String("time", &t.Time)
+	m.String("id", &t.ID, wire.Required)
+	m.String("time", &t.Time, wire.Required)
 	m.String("step", &t.Step)
-	m.String("what", &t.What)
-	m.String("outcome", &t.Outcome)
+	m.String("what", &t.What, wire.Required)
+	m.String("outcome", &t.Outcome, wire.Required)
 	m.Bool("stops", &t.Stops)
 	m.TextMap("signs", &t.Signs)
 }

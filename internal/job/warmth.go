@@ -19,7 +19,7 @@ type Warmth struct {
 
 // Members names the members.
 func (w *Warmth) Members(m *wire.Members) {
-	m.String("word", &w.Word)
+	m.String("word", &w.Word, wire.Required)
 	wire.Texts(m, "burns", &w.Burns)
 	wire.Texts(m, "wait", &w.Wait)
 }

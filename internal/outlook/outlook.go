@@ -71,9 +71,9 @@ type DueOil struct {
 
 // Members names the members of a due oil.
 func (d *DueOil) Members(m *wire.Members) {
-	m.String("circuit", &d.Circuit)
-	m.String("role", &d.Role)
-	m.String("verdict", &d.Verdict)
+	m.String("circuit", &d.Circuit, wire.Required)
+	m.String("role", &d.Role, wire.Required)
+	m.String("verdict", &d.Verdict, wire.Required)
 	m.TextMap("values", &d.Values)
 	m.Int("grade", &d.Grade)
 	m.String("order", &d.Order)

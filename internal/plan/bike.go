@@ -22,8 +22,8 @@ type Bike struct {
 
 // Members names the members of a line.
 func (b *Bike) Members(m *wire.Members) {
-	m.String("id", &b.ID)
-	m.String("name", &b.Name)
+	m.String("id", &b.ID, wire.Required)
+	m.String("name", &b.Name, wire.Required)
 	m.String("years", &b.Years)
 	m.String("layout", &b.Layout)
 	m.Bool("invented", &b.Invented)

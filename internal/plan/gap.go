@@ -15,7 +15,7 @@ type Gap struct {
 
 // Members names the gap's members.
 func (g *Gap) Members(m *wire.Members) {
-	m.String("word", &g.Word)
+	m.String("word", &g.Word, wire.Required)
 	m.TextMap("values", &g.Values)
 	m.String("lookup", &g.Lookup)
 }

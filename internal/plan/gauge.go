@@ -19,7 +19,7 @@ type Gauge struct {
 
 // Members names the members of a gauge.
 func (g *Gauge) Members(m *wire.Members) {
-	m.String("kind", &g.Kind)
+	m.String("kind", &g.Kind, wire.Required)
 	m.Float("low", &g.Low)
 	m.Float("high", &g.High)
 	m.Float("lowMark", &g.LowMark)

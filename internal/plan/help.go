@@ -19,7 +19,7 @@ type Help struct {
 
 // Members names the members of a help.
 func (h *Help) Members(m *wire.Members) {
-	m.String("op", &h.Op)
+	m.String("op", &h.Op, wire.Required)
 	m.TextMap("given", &h.Given)
 }
 

@@ -21,7 +21,7 @@ type Item struct {
 
 // Members names the item's members.
 func (i *Item) Members(m *wire.Members) {
-	m.String("word", &i.Word)
+	m.String("word", &i.Word, wire.Required)
 	m.TextMap("values", &i.Values)
 	m.Int("count", &i.Count)
 }

@@ -36,8 +36,8 @@ type Plan struct {
 
 // Members names the plan's members.
 func (p *Plan) Members(m *wire.Members) {
-	m.String("card", &p.CardID)
-	m.String("name", &p.Name)
+	m.String("card", &p.CardID, wire.Required)
+	m.String("name", &p.Name, wire.Required)
 	m.Bool("invented", &p.Invented)
 	wire.List(m, "oils", &p.Oils)
 	wire.List(m, "bolts", &p.Bolts)

@@ -24,8 +24,8 @@ type Oil struct {
 
 // Members names the sheet's members.
 func (o *Oil) Members(m *wire.Members) {
-	m.String("circuit", &o.Circuit)
-	m.String("role", &o.Role)
+	m.String("circuit", &o.Circuit, wire.Required)
+	m.String("role", &o.Role, wire.Required)
 	m.Bool("today", &o.Today)
 	m.Object("due", &o.Due)
 	wire.List(m, "figures", &o.Figures)
@@ -120,8 +120,8 @@ type BoltSheet struct {
 
 // Members names the sheet's members.
 func (b *BoltSheet) Members(m *wire.Members) {
-	m.String("id", &b.ID)
-	m.String("purpose", &b.Purpose)
+	m.String("id", &b.ID, wire.Required)
+	m.String("purpose", &b.Purpose, wire.Required)
 	m.String("place", &b.Place)
 	m.Int("count", &b.Count)
 	m.String("thread", &b.Thread)

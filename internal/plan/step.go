@@ -45,8 +45,8 @@ func CautionOf(word string) Warn { return Warn{signalOf(word), "caution." + word
 
 // Members names the members of a caution.
 func (w *Warn) Members(m *wire.Members) {
-	wire.Text(m, "signal", &w.Signal)
-	m.String("word", &w.Word)
+	wire.Text(m, "signal", &w.Signal, wire.Required)
+	m.String("word", &w.Word, wire.Required)
 }
 
 // What a step may ask to be written down.
@@ -81,7 +81,7 @@ type Ask struct {
 
 // Members names the members of a reading asked for.
 func (a *Ask) Members(m *wire.Members) {
-	m.String("what", &a.What)
+	m.String("what", &a.What, wire.Required)
 	m.String("of", &a.About)
 	m.String("unit", &a.Unit)
 	wire.Texts(m, "choice", &a.Choice)
@@ -136,9 +136,9 @@ type Step struct {
 
 // Members names the step's members.
 func (s *Step) Members(m *wire.Members) {
-	m.String("id", &s.ID)
-	wire.Text(m, "stage", &s.Stage)
-	m.String("word", &s.Word)
+	m.String("id", &s.ID, wire.Required)
+	wire.Text(m, "stage", &s.Stage, wire.Required)
+	m.String("word", &s.Word, wire.Required)
 	m.TextMap("values", &s.Values)
 	wire.List(m, "warns", &s.Warns)
 	wire.List(m, "figures", &s.Figures)

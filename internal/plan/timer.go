@@ -38,7 +38,7 @@ type Timer struct {
 
 // Members names the members of a timer.
 func (t *Timer) Members(m *wire.Members) {
-	m.String("what", &t.What)
+	m.String("what", &t.What, wire.Required)
 	m.Int("seconds", &t.Seconds)
 	t.Figure.Members(m)
 }

@@ -30,7 +30,7 @@ type Figure struct {
 
 // Members names the members of a shown figure.
 func (s *Figure) Members(m *wire.Members) {
-	m.String("name", &s.Name)
+	m.String("name", &s.Name, wire.Required)
 	wire.Texts(m, "texts", &s.Texts)
 	wire.Text(m, "standing", &s.Standing)
 	m.String("source", &s.Source)

@@ -8,8 +8,8 @@ type findingRecord finding.Finding
 
 func (f *findingRecord) Members(m *Members) {
 	m.String("code", &f.Code, Required)
-	m.String("where", &f.Where)
-	Text(m, "grade", &f.Grade)
+	m.String("where", &f.Where, Required)
+	Text(m, "grade", &f.Grade, Required)
 	m.TextMap("values", &f.Values)
 }
 

@@ -484,7 +484,7 @@ export interface BillLinesAnswer {
 /** Item is a part or a tool to lay out. */
 export interface Item {
   /** word id */
-  word?: string;
+  word: string;
   values?: { [name: string]: string };
   count?: Count;
 }
@@ -504,9 +504,9 @@ export interface CardsAnswer {
 /** Listed is a line in the list of bikes; place and text are given with the canonical text only. */
 export interface Listed {
   /** of its card */
-  id?: string;
+  id: string;
   /** make and model */
-  name?: string;
+  name: string;
   years?: string;
   /** word id */
   layout?: string;
@@ -521,9 +521,9 @@ export interface Listed {
 
 /** Oil is the sheet of one circuit: what goes in and how much. */
 export interface Oil {
-  circuit?: string;
+  circuit: string;
   /** word id */
-  role?: string;
+  role: string;
   today?: boolean;
   /** Due is the volume for today; Figures are the others on the card. */
   due: ShownFigure;
@@ -541,7 +541,7 @@ export interface Oil {
  */
 export interface ShownFigure {
   /** word id */
-  name?: string;
+  name: string;
   /** in the person's units first */
   texts?: string[];
   standing?: Standing;
@@ -572,8 +572,8 @@ export interface ShownFigure {
  */
 export interface Finding {
   code: string;
-  where?: string;
-  grade?: Grade;
+  where: string;
+  grade: Grade;
   values?: { [name: string]: string };
 }
 
@@ -609,11 +609,11 @@ export interface Outlook {
 
 /** DueOil is when an oil is due. Days are full-dates, months "2027-03". */
 export interface DueOil {
-  circuit?: string;
+  circuit: string;
   /** word id */
-  role?: string;
+  role: string;
   /** word id */
-  verdict?: string;
+  verdict: string;
   values?: { [name: string]: string };
   /** due.Grade */
   grade?: Rank;
@@ -801,8 +801,8 @@ export interface FaultAnswer {
 
 /** Warn is a caution of a step: its signal word and the word id of its text. */
 export interface Warn {
-  signal?: Signal;
-  word?: string;
+  signal: Signal;
+  word: string;
 }
 
 /** CalcAsk says for which forms one asks. */
@@ -818,15 +818,15 @@ export interface Forms {
 }
 
 export interface Form {
-  op?: string;
+  op: string;
   fields?: Field[];
 }
 
 /** Field is a field as the page draws it; unit is what a bare number is read in. */
 export interface Field {
-  name?: string;
+  name: string;
   /** of a quantity, or one of those above */
-  kind?: Kind;
+  kind: Kind;
   needed?: boolean;
   /** asked at once although it isn't needed */
   front?: boolean;
@@ -901,9 +901,9 @@ export interface PlanInput {
  * Plan is all that a person needs to know before the first bolt turns, and the steps of the job.
  */
 export interface Plan {
-  card?: string;
+  card: string;
   /** make and model */
-  name?: string;
+  name: string;
   invented?: boolean;
   oils?: Oil[];
   bolts?: BoltSheet[];
@@ -920,9 +920,9 @@ export interface Plan {
 
 /** BoltSheet is the sheet of one fastener. */
 export interface BoltSheet {
-  id?: string;
+  id: string;
   /** word id */
-  purpose?: string;
+  purpose: string;
   place?: string;
   count?: Count;
   thread?: string;
@@ -953,9 +953,9 @@ export interface BoltSheet {
  * word id.
  */
 export interface Step {
-  id?: string;
-  stage?: Stage;
-  word?: string;
+  id: string;
+  stage: Stage;
+  word: string;
   values?: { [name: string]: string };
   warns?: Warn[];
   figures?: ShownFigure[];
@@ -981,7 +981,7 @@ export interface Step {
 
 /** PlanAsk is a reading that a step asks for. */
 export interface PlanAsk {
-  what?: string;
+  what: string;
   /** id of the circuit or fastener it belongs to */
   of?: string;
   /** taken when none is typed */
@@ -1003,7 +1003,7 @@ export interface PlanAsk {
  */
 export interface Gauge {
   /** "window" or "stick" */
-  kind?: string;
+  kind: string;
   low?: Share;
   high?: Share;
   lowMark?: Share;
@@ -1020,7 +1020,7 @@ export interface Gauge {
  * card knows of its input.
  */
 export interface Help {
-  op?: string;
+  op: string;
   given?: { [name: string]: string };
 }
 
@@ -1029,10 +1029,10 @@ export interface Help {
  * shown figure has them.
  */
 export interface PlanTimer {
-  what?: string;
+  what: string;
   seconds?: Seconds;
   /** word id */
-  name?: string;
+  name: string;
   /** in the person's units first */
   texts?: string[];
   standing?: Standing;
@@ -1059,7 +1059,7 @@ export interface PlanTimer {
 /** Gap is something the card does not know and the job needs. */
 export interface Gap {
   /** word id of what is missing */
-  word?: string;
+  word: string;
   values?: { [name: string]: string };
   /** word id of where to find it */
   lookup?: string;
@@ -1084,7 +1084,7 @@ export interface EntryAnswer {
 
 /** State is where a job stands: a replay of its events over its plan. */
 export interface State {
-  phase?: Phase;
+  phase: Phase;
   /** Next is the id of the first step not done; empty when all are done. */
   next?: string;
   /** ids of the steps done, in the order of the plan */
@@ -1142,16 +1142,16 @@ export interface State {
 
 /** StageCount is how far a stage has got. */
 export interface StageCount {
-  stage?: Stage;
+  stage: Stage;
   done?: Count;
   steps?: Count;
 }
 
 /** Balance is a circuit's oil out and in. */
 export interface Balance {
-  circuit?: string;
+  circuit: string;
   /** word id */
-  role?: string;
+  role: string;
   /** as the card has it, empty when not known */
   due?: string[];
   /** sum of what was measured, empty when nothing was */
@@ -1183,10 +1183,10 @@ export interface Balance {
 /** Read is a reading that counts, ready to be shown. */
 export interface Read {
   /** of the event */
-  id?: string;
-  time?: string;
+  id: string;
+  time: string;
   step?: string;
-  what?: string;
+  what: string;
   of?: string;
   /** word id of the circuit's role, or the fastener's place */
   name?: string;
@@ -1208,8 +1208,8 @@ export interface Read {
 
 /** Remark is a note that counts. */
 export interface Remark {
-  id?: string;
-  time?: string;
+  id: string;
+  time: string;
   step?: string;
   text?: string;
 }
@@ -1217,17 +1217,17 @@ export interface Remark {
 /** Picture is a photo that counts. */
 export interface Picture {
   /** of the event, and of the picture in the phone's store */
-  id?: string;
-  time?: string;
+  id: string;
+  time: string;
   step?: string;
   /** it shows: a plan.Motif */
-  what?: string;
+  what: string;
 }
 
 /** Warmth is what the temperature of the oil means before it is drained. */
 export interface Warmth {
   /** word id of the verdict */
-  word?: string;
+  word: string;
   /** how long bare metal of that temperature may be touched; empty where it may for hours */
   burns?: string[];
   /**
@@ -1244,10 +1244,10 @@ export interface Warmth {
  */
 export interface JobTimer {
   /** of the event that started it */
-  id?: string;
+  id: string;
   step?: string;
-  what?: string;
-  until?: string;
+  what: string;
+  until: string;
 }
 
 /**
@@ -1265,17 +1265,17 @@ export interface NextChange {
  * plan gives.
  */
 export interface StepHelp {
-  step?: string;
-  op?: string;
+  step: string;
+  op: string;
   given?: { [name: string]: string };
 }
 
 /** Look is what was seen at a step, judged. */
 export interface Look {
   /** of the event */
-  id?: string;
-  time?: string;
-  step?: string;
+  id: string;
+  time: string;
+  step: string;
   /** as they were given */
   signs?: { [name: string]: string };
   /** word ids of the same */
@@ -1284,7 +1284,7 @@ export interface Look {
    * Verdict is a word id; Reasons are findings, the worst first; Next are word ids of what to do,
    * in the order of doing.
    */
-  verdict?: string;
+  verdict: string;
   reasons?: Finding[];
   next?: string[];
   /**
@@ -1299,14 +1299,14 @@ export interface Look {
 /** Trouble is a problem that was met in the job, with what follows from it. */
 export interface Trouble {
   /** of the event */
-  id?: string;
-  time?: string;
+  id: string;
+  time: string;
   /** where it was met; may be empty */
   step?: string;
   /** id of the problem in the table */
-  what?: string;
+  what: string;
   /** one of fault.Outcomes */
-  outcome?: string;
+  outcome: string;
   /** the bike is not to be ridden or started */
   stops?: boolean;
   signs?: { [name: string]: string };
@@ -1317,7 +1317,7 @@ export interface Trouble {
  * job.
  */
 export interface Summary {
-  phase?: Phase;
+  phase: Phase;
   done?: Count;
   steps?: Count;
   /** time */
@@ -1338,7 +1338,7 @@ export interface Summary {
 /** SummaryOil is an oil that was poured. */
 export interface SummaryOil {
   /** word id */
-  role?: string;
+  role: string;
   poured?: string;
   /** the usual one of the card's */
   grade?: string;
