@@ -59,7 +59,7 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
 /**
  * What to do about the level of a circuit, where the core could say.
  *
- * @param {Balance} balance
+ * @param {Partial<Balance>} balance
  */
 export const amend = ({ amend: word, change } = {}) =>
   word

@@ -28,7 +28,7 @@ function poured({ due, poured: sum, left }) {
   return verdict(t(word, { poured: sum[0], due: due?.[0], left: left?.[0] }));
 }
 
-/** @param {Warmth} warmth */
+/** @param {Partial<Warmth>} warmth */
 function warmth({ word, burns, wait } = {}) {
   if (!word) return nothing;
   return html`${verdict(t(word))}

@@ -89,7 +89,7 @@ function sheets(card, answer, start) {
  *
  * @param {Card} card
  * @param {Bench} bench
- * @param {Plan} plan
+ * @param {Partial<Plan>} plan
  * @param {(values: Bench) => void} change
  * @param {DueSection} due
  */

@@ -4,7 +4,7 @@ import * as store from '../store/store.js';
 import { t, text } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 
-/** @import { State, Summary } from '../core/core.d.ts' */
+/** @import { Balance, State, Summary } from '../core/core.d.ts' */
 
 // The columns of the table, with what the core takes their cells for.
 const columns = [
@@ -26,11 +26,12 @@ const longest = 4800; // letters of a cell; the core takes no more of four bytes
 /**
  * A job as a row; `state` is its replay, undefined when it can't be made.
  *
- * @param {{ name: string, started: string, summary?: Summary }} job
+ * @param {{ name: string, started: string, summary?: Partial<Summary> }} job
  * @param {Partial<State>} state
  */
 export function row({ name, started, summary = {} }, state = {}) {
   const { oils = [], odometer, done, findings = [], notes = [] } = state;
+  /** @type {Partial<Balance>[]} */
   const [first = {}] = oils;
   const { finished, waiting } = { ...summary, ...state };
   const standing = !finished ? 'record.open' : waiting ? 'record.waiting' : 'record.closed';

@@ -4,15 +4,32 @@ import { t } from '../words/catalogue.js';
 
 /**
  * A few possibilities of which one holds. `words` is the stem of their word
- * ids; `pick` is called with the one chosen; `apart` is what sets two with one legend apart. A choice that was not saved goes
- * back, so that it can be made again.
+ * ids; `pick` is called with the one chosen; `apart` is what sets two with one
+ * legend apart. A choice that was not saved goes back, so that it can be made again.
+ *
+ * @template {string} Value
+ * @param {string} legend
+ * @param {string} words
+ * @param {Value | undefined} value
+ * @param {Value[]} values
+ * @param {(value: Value) => void} pick
+ * @param {string} [apart]
  */
 export function radios(legend, words, value, values, pick, apart = '') {
   const lines = values.map((v) => ({ id: v, label: t(`${words}.${v}`) }));
   return namedRadios(legend, lines, value, pick, apart);
 }
 
-/** The same with labels that are no words: lines of id, label and the language of the label. */
+/**
+ * The same with labels that are no words: lines of id, label and the language of the label.
+ *
+ * @template {string} Value
+ * @param {string} legend
+ * @param {{ id: Value, label: string, lang?: string }[]} lines
+ * @param {Value | undefined} value
+ * @param {(value: Value) => void} pick
+ * @param {string} [apart]
+ */
 export const namedRadios = (legend, lines, value, pick, apart = '') =>
   html`<fieldset class="choice">
     <legend>${t(legend)}</legend>
@@ -30,7 +47,13 @@ export const namedRadios = (legend, lines, value, pick, apart = '') =>
     )}
   </fieldset>`;
 
-/** Boxes that can be ticked: a legend and lines of id, label and whether it is on. */
+/**
+ * Boxes that can be ticked: a legend and lines of id, label and whether it is on.
+ *
+ * @param {string} legend
+ * @param {{ id?: string, label: unknown, on: unknown }[]} lines
+ * @param {(id: any, on: boolean) => void} pick
+ */
 export const ticks = (legend, lines, pick) =>
   html`<fieldset class="choice">
     <legend>${t(legend)}</legend>
@@ -40,7 +63,7 @@ export const ticks = (legend, lines, pick) =>
           ><input
             type="checkbox"
             .checked=${Boolean(on)}
-            @change=${(e) => pick(id, e.target.checked)}
+            @change=${(/** @type {any} */ e) => pick(id, e.target.checked)}
           />
           <span>${label}</span></label
         >`,

@@ -4,13 +4,22 @@ import { control } from './field.js';
 import { finding } from './findings.js';
 import { hint, label } from './labels.js';
 
+/** @import { Field, Finding } from '../core/core.d.ts' */
+
 /** The fields of a calculation, as the core describes them, and what is typed in them. */
 export class Fields {
+  /** @type {{ [name: string]: any }} by field: a text, true, or the rows of a list */
   values;
   #form;
   #changed;
-  #opened = new Set(); // the lists that are unfolded
+  /** @type {Set<string>} the lists that are unfolded */
+  #opened = new Set();
 
+  /**
+   * @param {{ op: string, fields: Field[] }} form
+   * @param {{ [name: string]: any }} values
+   * @param {() => void} changed
+   */
   constructor(form, values, changed) {
     this.#form = form;
     this.values = structuredClone(values);
@@ -32,22 +41,28 @@ export class Fields {
   }
 
   /** Reports whether a field is asked for, as things stand. */
-  #asked = ({ on, when }) => !on || when.includes(this.values[on]);
+  #asked = (/** @type {Field} */ { on, when }) => !on || when?.includes(this.values[on]);
 
   /** Reports whether the field of that name is asked for. */
-  asks = (name) => this.#form.fields.some((f) => f.name === name && this.#asked(f));
+  asks = (/** @type {string} */ name) =>
+    this.#form.fields.some((f) => f.name === name && this.#asked(f));
 
   /** What is given to the fields that are asked for. */
   given() {
     return Object.fromEntries(Object.entries(this.values).filter(([name]) => this.asks(name)));
   }
 
-  /** The field that a finding is about, drawn beside it; undefined for another. */
+  /**
+   * The field that a finding is about, drawn beside it; undefined for another.
+   *
+   * @param {Finding} finding
+   */
   place({ where }) {
     const [, name] = where.split('/');
     return this.#form.fields.find((f) => f.name === name);
   }
 
+  /** @param {Finding[]} found */
   draw(found) {
     const fields = this.#form.fields.filter(this.#asked);
     const front = fields.filter((f) => f.needed || f.front);
@@ -68,6 +83,13 @@ export class Fields {
     `;
   }
 
+  /**
+   * @param {Field} field
+   * @param {{ [name: string]: any }} values
+   * @param {string} at
+   * @param {Finding[]} found
+   * @returns {unknown}
+   */
   #one(field, values, at, found) {
     const where = `${at}/${field.name}`;
     const own = found.filter((f) => f.where === where);
@@ -77,8 +99,13 @@ export class Fields {
     </div>`;
   }
 
+  /**
+   * @param {Field} field
+   * @param {{ [name: string]: any }} values
+   * @param {string} where
+   */
   #control(field, values, where) {
-    const set = (value) => {
+    const set = (/** @type {unknown} */ value) => {
       if (full(value)) values[field.name] = value;
       else delete values[field.name];
     };
@@ -88,14 +115,22 @@ export class Fields {
       label: label(this.#form.op, field),
       hint: hint(this.#form.op, field),
       type: set,
-      set: (value) => {
+      set: (/** @type {unknown} */ value) => {
         set(value);
         this.#changed();
       },
     });
   }
 
+  /**
+   * @param {Field} field
+   * @param {{ [name: string]: any }} values
+   * @param {string} where
+   * @param {Finding[]} found
+   * @returns {unknown}
+   */
   #list(field, values, where, found) {
+    /** @type {{ [name: string]: any }[]} */
     const rows = values[field.name] ?? (field.needed ? [{}] : []);
     const enter = () => {
       if (rows.length) values[field.name] = rows;
@@ -108,7 +143,7 @@ export class Fields {
       enter();
       this.#changed();
     };
-    const remove = (n) => {
+    const remove = (/** @type {number} */ n) => {
       rows.splice(n, 1);
       enter();
       this.#changed();
@@ -125,7 +160,7 @@ export class Fields {
       ${rows.map(
         (row, n) =>
           html`<div class="row">
-            ${field.rows.map((f) => this.#one(f, row, `${where}/${n}`, found))}
+            ${field.rows?.map((f) => this.#one(f, row, `${where}/${n}`, found))}
             <button type="button" class="quiet" @click=${() => remove(n)}>
               ${t('bench.remove')}
             </button>
@@ -136,5 +171,5 @@ export class Fields {
   }
 }
 
-const full = (value) =>
+const full = (/** @type {unknown} */ value) =>
   Array.isArray(value) ? value.some((row) => Object.keys(row).length) : Boolean(value);

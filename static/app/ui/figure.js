@@ -1,11 +1,18 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
 
+/** @import { ShownFigure, Standing } from '../core/core.d.ts' */
+
 // How far a figure can be trusted is said by a shape and a word, never by
 // colour alone.
+/** @type {{ [standing in Standing]: string }} */
 const shapes = { manual: '■', measured: '◆', estimated: '≈', standard: '▲', unknown: '?' };
 
-/** Where a figure comes from, in words. */
+/**
+ * Where a figure comes from, in words.
+ *
+ * @param {ShownFigure} figure
+ */
 function origin({ standing, source, page, method, lookup }) {
   if (standing === 'unknown') return lookup ? t(lookup) : '';
   if (standing === 'manual')
@@ -13,7 +20,11 @@ function origin({ standing, source, page, method, lookup }) {
   return t(`standing.${standing}.from`, { method: text(method ?? '@not-known') });
 }
 
-/** The bare mark of a figure's standing. */
+/**
+ * The bare mark of a figure's standing.
+ *
+ * @param {ShownFigure} figure
+ */
 export const mark = ({ standing: grade = 'unknown' }) => shapes[grade];
 
 /** All marks with what they stand for. */
@@ -22,7 +33,11 @@ export const marks = () =>
     .map(([grade, shape]) => `${shape} ${t(`standing.${grade}`)}`)
     .join(', ');
 
-/** The mark of a figure's standing; opens to say where the figure comes from. */
+/**
+ * The mark of a figure's standing; opens to say where the figure comes from.
+ *
+ * @param {ShownFigure} figure
+ */
 export function standing(figure) {
   const { standing: grade = 'unknown', page, kept } = figure;
   const word =
@@ -33,7 +48,11 @@ export function standing(figure) {
   </details>`;
 }
 
-/** A figure as it is read: the person's unit large, the others beside it. */
+/**
+ * A figure as it is read: the person's unit large, the others beside it.
+ *
+ * @param {ShownFigure} figure
+ */
 export function value(figure) {
   const [first, ...others] = figure.texts ?? [];
   if (!first) return html`<span class="value unknown">${t('not-known')}</span>`;
@@ -41,10 +60,14 @@ export function value(figure) {
     >${others.map((o) => html` <span class="other">${text(o)}</span>`)}`;
 }
 
-/** A figure with its name and standing, as a row of a list. */
+/**
+ * A figure with its name and standing, as a row of a list.
+ *
+ * @param {ShownFigure} figure
+ */
 export function figureRow(figure) {
   return html`<div class="figure">
-    <dt>${t(figure.name)}</dt>
+    <dt>${t(figure.name ?? '')}</dt>
     <dd>${value(figure)} ${standing(figure)}</dd>
   </div>`;
 }

@@ -1,17 +1,28 @@
 import { html, nothing } from 'lit-html';
 import { hasWord, t } from '../words/catalogue.js';
 
-/** A caution, with its signal word. NOTICE is about things, the others about people. */
+/** @import { Finding, Grade, Warn } from '../core/core.d.ts' */
+/** @import { Values } from '../words/catalogue.js' */
+
+/**
+ * A caution, with its signal word. NOTICE is about things, the others about people.
+ *
+ * @param {Warn} warn
+ */
 export function warning({ signal, word }) {
   const alert =
     signal === 'NOTICE' ? nothing : html`<span class="alert" aria-hidden="true">!</span>`;
   return html`<div class="warn" data-signal=${signal}>
     <strong>${alert}${t(`signal.${signal}`)}</strong>
-    <p>${t(word)}</p>
+    <p>${t(word ?? '')}</p>
   </div>`;
 }
 
-/** What a check found: what is wrong, and what to do about it. */
+/**
+ * What a check found: what is wrong, and what to do about it.
+ *
+ * @param {{ code: string, grade?: Grade, values?: Values }} found
+ */
 export function finding({ code, grade, values = {} }) {
   const doing = `finding.${code}.do`;
   return html`<p class="finding" data-grade=${grade}>
@@ -19,6 +30,10 @@ export function finding({ code, grade, values = {} }) {
   </p>`;
 }
 
-/** Several findings; nothing when there are none. */
+/**
+ * Several findings; nothing when there are none.
+ *
+ * @param {Finding[] | undefined} list
+ */
 export const findings = (list) =>
   list?.length ? html`<div class="findings">${list.map(finding)}</div>` : nothing;

@@ -6,6 +6,10 @@ const paths = {
   speaker: svg`<path d="M3 9v6h4l6 5V4L7 9zM16 7.5v9a5 5 0 0 0 0-9z" />`,
 };
 
-/** A sign beside a word that says the same. */
+/**
+ * A sign beside a word that says the same.
+ *
+ * @param {keyof typeof paths} name
+ */
 export const icon = (name) =>
   html`<svg class="icon" viewBox="0 0 24 24" aria-hidden="true">${paths[name]}</svg>`;

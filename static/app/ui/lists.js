@@ -3,13 +3,23 @@ import { t, text } from '../words/catalogue.js';
 
 const longest = 120; // letters of a name in a list
 
-/** A name from a card, short enough for a list. */
+/**
+ * A name from a card, short enough for a list.
+ *
+ * @param {string | undefined} name
+ */
 export const short = (name) => {
   const plain = text(name);
   return plain.length > longest ? `${plain.slice(0, longest)}…` : plain;
 };
 
-/** The field in which one searches; `find` is called with what stands there at each keystroke. */
+/**
+ * The field in which one searches; `find` is called with what stands there at each keystroke.
+ *
+ * @param {string} typed
+ * @param {(text: string) => void} find
+ * @param {string} [word]
+ */
 export const finder = (typed, find, word = 'bikes.search') =>
   html`<div class="ask">
     <label for="find">${t(word)}</label>
@@ -21,11 +31,16 @@ export const finder = (typed, find, word = 'bikes.search') =>
       spellcheck="false"
       enterkeyhint="search"
       .value=${typed}
-      @input=${({ target }) => find(target.value)}
+      @input=${(/** @type {any} */ { target }) => find(target.value)}
     />
   </div>`;
 
-/** The button that draws further lines, if there are any. */
+/**
+ * The button that draws further lines, if there are any.
+ *
+ * @param {number} left
+ * @param {() => void} further
+ */
 export const more = (left, further) =>
   left > 0
     ? html`<p>

@@ -2,7 +2,14 @@ import { html } from 'lit-html';
 import { download, share, shareable } from '../phone/share.js';
 import { t } from '../words/catalogue.js';
 
-/** A sheet to print, save or share; `above` is what only the screen shows. */
+/**
+ * A sheet to print, save or share; `above` is what only the screen shows.
+ *
+ * @param {string} title
+ * @param {unknown} above
+ * @param {unknown} content
+ * @param {{ say: (text: string) => void }} app
+ */
 export const paper = (title, above, content, app) => html`
   <div class="off-paper">
     ${above}
@@ -24,9 +31,14 @@ const style = `body{font:12pt/1.4 sans-serif;margin:2em auto;max-width:48em;padd
 table{border-collapse:collapse;width:100%}th,td{border-bottom:1px solid #999;padding:.2em .5em .2em 0;text-align:left;vertical-align:top}
 h2{font-size:1.1em;margin:1em 0 .2em}img{max-width:15em}.box{border:1px solid;display:inline-block;height:.8em;width:.8em}`;
 
+/**
+ * @param {string} title
+ * @param {{ say: (text: string) => void }} app
+ */
 async function hand(title, app) {
-  const sheet = /** @type {Element} */ (document.querySelector('.paper').cloneNode(true));
-  const drawn = document.querySelectorAll('.paper img');
+  const shown = /** @type {Element} */ (document.querySelector('.paper'));
+  const sheet = /** @type {Element} */ (shown.cloneNode(true));
+  const drawn = shown.querySelectorAll('img');
   [...sheet.querySelectorAll('img')].forEach((image, n) => (image.src = inline(drawn[n])));
   const page = `<!doctype html><html lang="${document.documentElement.lang}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><style>${style}</style>${sheet.outerHTML}</html>`;
   const name = `${title.replace(/[^\p{L}\p{N}]+/gu, '-')}.html`;
@@ -37,12 +49,17 @@ async function hand(title, app) {
   } else if ((await share(file)) === 'failed') app.say(t('paper.share-failed'));
 }
 
+/** @param {string} s */
 const escaped = (s) => s.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 
-/** A picture as text, so that it travels within the sheet. */
+/**
+ * A picture as text, so that it travels within the sheet.
+ *
+ * @param {HTMLImageElement} image
+ */
 function inline(image) {
   const canvas = document.createElement('canvas');
   Object.assign(canvas, { width: image.naturalWidth, height: image.naturalHeight });
-  canvas.getContext('2d').drawImage(image, 0, 0);
+  canvas.getContext('2d')?.drawImage(image, 0, 0);
   return canvas.toDataURL('image/jpeg', 0.8);
 }

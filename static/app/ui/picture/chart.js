@@ -20,7 +20,8 @@ const bottom = 30;
  * @param {{ label: string, x: number[], series: Series[], xTicks?: number[], xTexts?: string[],
  *   yTicks?: number[], yTexts?: string[], log?: boolean }} drawn
  */
-export function chart({ label, x, series, xTicks, xTexts, yTicks, yTexts, log = false }) {
+export function chart({ label, x, series, log = false, ...ticks }) {
+  const { xTicks = [], xTexts = [], yTicks = [], yTexts = [] } = ticks;
   const across = scaleOf([...x, ...xTicks], left, width - right);
   const up = scaleOf(
     [...series.flatMap((s) => [...s.y, ...(s.to ?? [])]), ...yTicks],
@@ -56,12 +57,20 @@ export function chart({ label, x, series, xTicks, xTexts, yTicks, yTexts, log = 
   </figure>`;
 }
 
-/** Maps the core's numbers to places on the picture. */
+/**
+ * Maps the core's numbers to places on the picture.
+ *
+ * @param {number[]} values
+ * @param {number} from
+ * @param {number} to
+ * @param {boolean} [log]
+ */
 function scaleOf(values, from, to, log = false) {
-  const place = log ? Math.log10 : (v) => v;
+  const place = log ? Math.log10 : (/** @type {number} */ v) => v;
   const low = place(Math.min(...values));
   const high = place(Math.max(...values));
-  return (v) => Number((from + ((to - from) * (place(v) - low)) / (high - low || 1)).toFixed(1));
+  return (/** @type {number} */ v) =>
+    Number((from + ((to - from) * (place(v) - low)) / (high - low || 1)).toFixed(1));
 }
 
 /**
@@ -72,7 +81,7 @@ function scaleOf(values, from, to, log = false) {
  * @param {(v: number) => number} up
  */
 function curve({ y, to }, n, x, across, up) {
-  const points = (list) => list.map((v, i) => `${across(x[i])} ${up(v)}`);
+  const points = (/** @type {number[]} */ list) => list.map((v, i) => `${across(x[i])} ${up(v)}`);
   if (to) {
     const around = [...points(y), ...points(to).reverse()];
     return svg`<path class="band" d="M${around.join('L')}Z" />`;

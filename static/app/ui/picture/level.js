@@ -1,13 +1,26 @@
 import { html, svg } from 'lit-html';
 import { t } from '../../words/catalogue.js';
 
+/** @import { LevelAnswer } from '../../core/core.d.ts' */
+
 // The gauge is drawn 200 units high; heights come from the core as shares of it.
 const high = 200;
 const middle = 100;
-const at = (share) => high - high * share + 10;
+const at = (/** @type {number} */ share) => high - high * share + 10;
 
-/** The level in a round glass or on a stick, with its marks and the band to aim at. */
-export function levelPicture({ gauge: kind, line = 0, lowMark = 0, highMark, aimLow, aimHigh }) {
+/**
+ * The level in a round glass or on a stick, with its marks and the band to aim at.
+ *
+ * @param {LevelAnswer} answer
+ */
+export function levelPicture({
+  gauge: kind,
+  line = 0,
+  lowMark = 0,
+  highMark = 0,
+  aimLow = 0,
+  aimHigh = 0,
+}) {
   const window = kind === 'window';
   return html`<figure class="picture gauge">
     <svg viewBox="0 0 280 220" role="img" aria-label=${t('level.gauge')}>
@@ -19,15 +32,21 @@ export function levelPicture({ gauge: kind, line = 0, lowMark = 0, highMark, aim
   </figure>`;
 }
 
+/**
+ * @param {number} share
+ * @param {string} word
+ */
 const mark = (share, word) =>
   svg`<line class="gauge-mark" x1="4" x2="214" y1=${at(share)} y2=${at(share)} />
     <text class="tick" x="218" y=${at(share) + 4}>${t(word)}</text>`;
 
+/** @param {number} line */
 const glass = (line) =>
   svg`<clipPath id="glass"><circle cx=${middle} cy="110" r="100" /></clipPath>
     <rect class="oil-in" clip-path="url(#glass)" x="0" y=${at(line)} width="200" height=${210 - at(line)} />
     <circle class="rim" cx=${middle} cy="110" r="100" />`;
 
+/** @param {number} line */
 const stick = (line) =>
   svg`<rect class="oil-in" x="85" y=${at(line)} width="30" height=${210 - at(line)} />
     <rect class="rim" x="85" y="10" width="30" height="200" />`;
