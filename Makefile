@@ -36,14 +36,14 @@ test:
 	@node static/test/all.js check-go test-go test-wasm test-page test-browser
 
 # One test, with what it needs built before it:
-#   make test-one T=TestRound                     a test of Go, wherever it is
-#   make test-one T=TestRound/litres              one case of it
-#   make test-one T=./internal/oil                the tests of a package
-#   make test-one T=./internal/oil:TestBlend      one of them
-#   make test-one T=wasm:./internal/oil:TestBlend the same, as the page runs it
-#   make test-one T=merge                         a test file of the page, by its name
-#   make test-one T=browser/job                   one that needs a browser
-#   make test-one T='browser/job:a long ride'     one test of it, by its whole name
+#   make test-one T=TestDensity                    a test of Go, wherever it is
+#   make test-one T=TestOps_Examples/check-card     one case of it
+#   make test-one T=./internal/oil                 the tests of a package
+#   make test-one T=./internal/oil:TestDensity     one of them
+#   make test-one T=wasm:./internal/oil            the same, as the page runs it
+#   make test-one T=merge                          a test file of the page, by its name
+#   make test-one T=browser/tabs                   one that needs a browser
+#   make test-one T='merge:the order of two stores does not matter'   one test of it
 test-one:
 	@node static/test/one.js
 

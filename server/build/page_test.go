@@ -92,10 +92,11 @@ func TestPage_NoFileLeftOver(t *testing.T) {
 	}
 	for path := range strings.Lines(string(list)) {
 		name := strings.TrimPrefix(strings.TrimSpace(path), "../../static/")
-		if slices.Contains(left, name) || strings.HasSuffix(name, ".d.ts") || strings.HasPrefix(name, "test/") || strings.HasSuffix(name, ".test.js") {
-			continue
-		}
-		if !slices.Contains(used, name) {
+		test := strings.HasPrefix(name, "test/") || strings.HasSuffix(name, ".test.js")
+		switch shipped := slices.Contains(used, name); {
+		case test && shipped:
+			t.Errorf("static/%s is a test, and part of the site", name)
+		case !test && !shipped && !slices.Contains(left, name) && !strings.HasSuffix(name, ".d.ts"):
 			t.Errorf("static/%s is in no part of the site", name)
 		}
 	}

@@ -4,7 +4,7 @@ import { settings } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
 import { findings } from '../ui/findings.js';
-import { Gauge } from './gauge.js';
+import { Ruler } from './ruler.js';
 import { judged, summed } from './verdict.js';
 
 /** Fetches what a look needs: its words, and the fields of the signs. */
@@ -36,7 +36,7 @@ class Look {
   #control;
   #form;
   #fields;
-  #gauge;
+  #ruler;
   #trial = null; // the look as the core judges it, not kept yet
   #asked = 0;
   #notMore = false;
@@ -49,7 +49,7 @@ class Look {
     const { op, fields } = control.forms;
     this.#form = { op, fields: step.look.map((sign) => fields.find((f) => f.name === sign)) };
     this.#fill({});
-    this.#gauge = new Gauge(control.app, (size) => {
+    this.#ruler = new Ruler(control.app, (size) => {
       this.#fields.values.size = size;
       this.#changed();
     });
@@ -126,7 +126,7 @@ class Look {
       <form id=${this.id} @submit=${(event) => this.#save(event)} novalidate>
         <h2>${t('look.title')}</h2>
         ${this.#fields.draw([])}
-        ${this.#fields.asks('size') ? this.#gauge.draw(this.#fields.values.size) : nothing}
+        ${this.#fields.asks('size') ? this.#ruler.draw(this.#fields.values.size) : nothing}
         <div class="judged" aria-live="polite">
           ${look ? judged(look) : nothing} ${look ? this.#comparing(look) : nothing}
         </div>

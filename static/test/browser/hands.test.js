@@ -26,7 +26,7 @@ const small = [
 ];
 
 for (const name of Object.keys(screens).filter((n) =>
-  /step|look|gauge|deciding|closing|calculation|editor|cards|problem/.test(n),
+  /step|look|ruler|deciding|closing|calculation|editor|cards|problem/.test(n),
 )) {
   test(`${name}: a glove finds every control`, async () => {
     await page.setViewport(phone);

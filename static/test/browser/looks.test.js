@@ -160,7 +160,7 @@ test('the gauge is matched to a card by keyboard, and then true to scale', async
   }
   await slider.evaluate((s) => s.scrollIntoView());
   const lines = (want) => {
-    const box = document.querySelector('.true-gauge .card rect').getBoundingClientRect();
+    const box = document.querySelector('.true-ruler .card rect').getBoundingClientRect();
     return box.width === want;
   };
   await page.waitForFunction(lines, { polling }, edge);

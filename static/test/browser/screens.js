@@ -118,8 +118,8 @@ export const screens = {
     await untilSeen(page, words('debris.stop'));
     await openAll(page);
   },
-  'gauge, not matched': flakes,
-  'gauge, being matched': async (page) => {
+  'ruler, not matched': flakes,
+  'ruler, being matched': async (page) => {
     await flakes(page);
     await tap(page, words('gauge.match'));
     await untilSeen(page, words('gauge.match.how'));

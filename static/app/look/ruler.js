@@ -9,14 +9,14 @@ import { finding } from '../ui/findings.js';
 const step = 0.5; // CSS pixels; a card's edge has hundreds of them
 const margin = 6; // left of the first line
 
-let shown = null; // the gauge on the screen
+let shown = null; // the ruler on the screen
 onZoom(() => shown?.ask());
 
 /**
- * A gauge drawn at true scale, to hold a piece against: matched once to the edge of
+ * A ruler drawn at true scale, to hold a piece against: matched once to the edge of
  * a bank card. `choose` is called with the size that a mark stands for.
  */
-export class Gauge {
+export class Ruler {
   #app;
   #choose;
   #answer = null;
@@ -45,7 +45,7 @@ export class Gauge {
       this.#open = target.open;
       if (this.#open) this.ask(); // the settings may have come since
     };
-    return html`<details class="true-gauge more" ?open=${this.#open} @toggle=${turned}>
+    return html`<details class="true-ruler more" ?open=${this.#open} @toggle=${turned}>
       <summary>${t('gauge.title')}</summary>
       ${ok ? this.#verdict(ok.verdict) : nothing} ${findings.map(finding)}
       ${this.#edge ? this.#match(ok) : this.#marks(ok, size)}
@@ -68,7 +68,7 @@ export class Gauge {
     return html`
       <h3>${t('gauge.marks')}</h3>
       <div class="marks">${ok.marks.map((mark) => this.#mark(mark, ok.verdict, size))}</div>
-      ${ruler(ok.ruler)} ${button('gauge.match', () => this.#turn(ok.edge))}
+      ${scale(ok.ruler)} ${button('gauge.match', () => this.#turn(ok.edge))}
     `;
   }
 
@@ -136,7 +136,7 @@ export class Gauge {
 const button = (word, act) =>
   html`<button type="button" class="quiet" @click=${act}>${t(word)}</button>`;
 
-function ruler(places) {
+function scale(places) {
   const [end] = places.slice(-1);
   return html`<svg
     class="ruler"
