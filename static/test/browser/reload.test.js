@@ -72,7 +72,7 @@ test('a change of a module, a style, a word and the core is seen in an open page
   await appendFile(join(dir, 'static/app/main.css'), '\nbody {\n  outline: 3px solid red;\n}\n');
   await until(() => getComputedStyle(document.body).outlineWidth === '3px');
 
-  const first = join(dir, 'specs/words', defaultLanguage, 'first.json');
+  const first = join(dir, 'specs/words', defaultLanguage.tag, 'first.json');
   await replace(first, words('app.tagline'), 'Another word for it.');
   await untilSeen(page, 'Another word for it.', patience(120));
 
