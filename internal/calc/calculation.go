@@ -21,8 +21,8 @@ type Calculation struct {
 	shape     []shape // that its answer may have
 }
 
-// benches are the calculations in the order in which the page lists them.
-var benches = [...]Calculation{
+// atBench are the calculations in the order in which the page lists them.
+var atBench = [...]Calculation{
 	{"oil-suits", oilSuitsFields, oilSuits, oilSuitsShape},
 	{"bottles", bottlesFields[:], bottles, bottlesShape},
 	{"cool", coolFields[:], cool, coolShape},
@@ -42,7 +42,7 @@ var benches = [...]Calculation{
 
 // All lists the calculations: those at the bench, the bill and the ruler.
 func All() []Calculation {
-	return append(append([]Calculation{}, benches[:]...), billing, ruler)
+	return append(append([]Calculation{}, atBench[:]...), billing, ruler)
 }
 
 // Input gives an empty form to be read.
@@ -86,7 +86,7 @@ func (f *Forms) Members(m *wire.Members) { wire.List(m, "forms", &f.forms) }
 
 // FormsOf lists what calculations ask for.
 func FormsOf(i *Ask) *Forms {
-	of := benches[:]
+	of := atBench[:]
 	if i.Which == billing.Op {
 		of = []Calculation{billing}
 	}
