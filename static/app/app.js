@@ -15,13 +15,25 @@ export async function fetchScreens() {
   return module;
 }
 
-// A screen is opened with the rest of its address; it says its name, its tab
-// and its title, and draws itself.
+/**
+ * A screen is opened with the rest of its address.
+ *
+ * @typedef {object} Screen
+ * @property {string} name
+ * @property {string} tab
+ * @property {string} title
+ * @property {() => unknown} draw
+ * @property {(parts: string[]) => boolean} [holds] whether an address is one of its own
+ * @property {(parts: string[]) => unknown} [move] goes there; falsy if it is there already
+ * @property {() => void} [close]
+ */
+
 const screenOf = async (name) =>
   !name || name === 'bikes' ? bikes : ((await fetchScreens()).screens[name] ?? bikes);
 
 /** What is on the screen, and the few things that every screen may ask for. */
 export class App {
+  /** @type {Screen | null} */
   screen = null;
   said = ''; // read out by screen readers
   trouble = ''; // word id of what the person must know
@@ -40,7 +52,7 @@ export class App {
     const ticket = ++this.#ticket;
     const [name = 'bikes', ...rest] = route();
     if (name === this.screen?.name && this.screen.holds?.(rest)) {
-      if (this.screen.move(rest)) this.arrive();
+      if (this.screen.move?.(rest)) this.arrive();
       return;
     }
     const screen = await this.#load(name, rest);
@@ -96,7 +108,7 @@ export class App {
       if ([word, full].includes(this.trouble)) this.trouble = '';
       return result;
     } catch (error) {
-      this.fail(error.name === 'QuotaExceededError' ? full : word);
+      this.fail(/** @type {Error} */ (error).name === 'QuotaExceededError' ? full : word);
       return undefined;
     }
   }

@@ -12,7 +12,7 @@ import { shell } from './shell.js';
 import { loadWords } from './words/catalogue.js';
 import { languageFor, languages } from './words/language.js';
 
-const root = document.getElementById('app');
+const root = /** @type {HTMLElement} */ (document.getElementById('app'));
 const app = new App((state) => render(shell(state), root));
 
 watchTextSize(root);

@@ -24,6 +24,7 @@ export class BackupForm {
   #photos = true;
   /** @type {[word: string, values?: Values] | null} */
   #said = null;
+  /** @type {File | null} */
   #file = null;
   #made;
   #busy = false;
@@ -97,10 +98,11 @@ export class BackupForm {
         </button>
       </p>
       <p role="status" class="told">${this.#said ? t(...this.#said) : nothing}</p>
-      ${this.#file ? this.#handing() : nothing}`;
+      ${this.#file ? this.#handing(this.#file) : nothing}`;
   }
 
-  #handing() {
+  /** @param {File} file */
+  #handing(file) {
     const saved = (file) => (download(file), 'keep.saved');
     const shared = async (file) => {
       const answer = await share(file);
@@ -109,7 +111,7 @@ export class BackupForm {
     return html`<p class="entry">
       <button type="button" @click=${() => this.#give(saved)}>${t('keep.save')}</button>
       ${
-        shareable(this.#file)
+        shareable(file)
           ? html`<button type="button" class="quiet" @click=${() => this.#give(shared)}>
               ${t('keep.share')}
             </button>`

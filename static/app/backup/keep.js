@@ -19,7 +19,8 @@ export async function keep([view], app) {
     const erase = new EraseForm(app);
     return { ...screen, draw: () => erase.draw() };
   }
-  const here = { jobs: [], room: new Map(), backup: undefined, unsaved: undefined };
+  /** @type {{ jobs: any[], room: Map<string, { count: number, bytes: number }>, backup: any, unsaved?: number }} */
+  const here = { jobs: [], room: new Map(), backup: undefined };
   const load = async () => {
     const read = await app.attempt(() =>
       Promise.all([store.log(), photoRoom(), store.setting('backup')]),
@@ -51,6 +52,7 @@ export async function keep([view], app) {
   return { ...screen, draw: () => (incoming.open ? incoming.draw() : all()) };
 }
 
+/** @param {{ unsaved?: number, backup: any }} here */
 function last({ unsaved: count, backup }) {
   const when = backup ? t('keep.last', { date: day(backup.time) }) : t('keep.never');
   const rest = count ? t('keep.unsaved', { count }) : backup ? t('keep.all-saved') : nothing;

@@ -15,7 +15,8 @@ export class RestoreForm {
   #then;
   /** @type {[word: string, values?: Values] | null} */
   #said = null;
-  #read = null; // {backup, added}
+  /** @type {Awaited<ReturnType<typeof readBackup>> | null} */
+  #read = null;
   #busy = false;
 
   /** `then` is run when something was restored. */
@@ -41,7 +42,8 @@ export class RestoreForm {
     try {
       this.#read = await readBackup(file);
       this.#said = null;
-    } catch (fault) {
+    } catch (error) {
+      const fault = /** @type {Error} */ (error);
       const known = fault.message.startsWith('restore.');
       this.#said = [known ? fault.message : 'restore.damaged'];
     }
@@ -51,7 +53,7 @@ export class RestoreForm {
   }
 
   async #restore() {
-    if (this.#busy) return;
+    if (this.#busy || !this.#read) return;
     this.#busy = true;
     const progress = (count) => this.#say('restore.doing', { count });
     progress(0);
@@ -60,7 +62,11 @@ export class RestoreForm {
       this.#said = ['restore.done'];
       await loadSettings();
     } catch (error) {
-      this.#said = [error.name === 'QuotaExceededError' ? 'restore.full' : 'restore.failed'];
+      this.#said = [
+        /** @type {Error} */ (error).name === 'QuotaExceededError'
+          ? 'restore.full'
+          : 'restore.failed',
+      ];
     }
     this.#busy = false;
     this.#read = null;
@@ -70,7 +76,7 @@ export class RestoreForm {
   }
 
   draw() {
-    return this.open ? this.#review() : this.#form();
+    return this.#read ? this.#review(this.#read) : this.#form();
   }
 
   #status() {
@@ -91,8 +97,8 @@ export class RestoreForm {
       ${this.#status()}`;
   }
 
-  #review() {
-    const { backup, added } = this.#read;
+  /** @param {Awaited<ReturnType<typeof readBackup>>} read */
+  #review({ backup, added }) {
     const leave = () => {
       this.#read = null;
       this.#app.arrive();

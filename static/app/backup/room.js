@@ -12,7 +12,8 @@ const page = 20; // jobs drawn at once
 export class Room {
   #app;
   #then;
-  #left = null; // {usage, quota}
+  /** @type {StorageEstimate | null} null until it is asked */
+  #left = null;
   #asked = null; // id of the job whose photos may be erased
   #shown = page;
 
@@ -49,7 +50,7 @@ export class Room {
       this.#shown += page;
       this.#app.redraw();
     };
-    return html`<p>${this.#left ? this.#used() : nothing}</p>
+    return html`<p>${this.#left ? this.#used(this.#left) : nothing}</p>
       <h3>${t('room.photos')}</h3>
       ${held.length ? html`<p>${t('room.undone')}</p>` : html`<p>${t('room.none')}</p>`}
       <ul class="room">
@@ -58,9 +59,11 @@ export class Room {
       ${more(held.length - this.#shown, further)}`;
   }
 
-  #used() {
-    const { usage, quota } = this.#left;
-    return quota ? t('room.used', { used: size(usage), quota: size(quota) }) : t('room.unknown');
+  /** @param {StorageEstimate} left */
+  #used({ usage, quota }) {
+    return quota
+      ? t('room.used', { used: size(usage ?? 0), quota: size(quota) })
+      : t('room.unknown');
   }
 
   #line({ id, name, started }, { count, bytes }) {

@@ -14,7 +14,7 @@ export async function unsaved(lines) {
   try {
     const [backup, later] = await Promise.all(['backup', 'backupLater'].map(store.setting));
     const { ok } = await call('unsaved', {
-      finished: lines.map(({ summary }) => summary.finished).filter(Boolean),
+      finished: lines.flatMap(({ summary }) => summary.finished || []),
       backup: backup?.time,
       later: later?.time,
       now: new Date().toISOString(),

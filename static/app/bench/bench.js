@@ -14,7 +14,7 @@ export async function bench([op, given], app) {
   await loadWordsOf('bench');
   const { ok, findings: refused } = await call('forms', { system: settings.system });
   const screen = { name: 'bench', tab: 'bench', title: t('bench.title') };
-  const form = ok?.forms.find((f) => f.op === op);
+  const form = ok?.forms?.find((f) => f.op === op);
   if (form) {
     const calculation = await Calculation.open(form, readGiven(given), app);
     screen.title = t(`calc.${op}`);

@@ -6,7 +6,7 @@ import { levelPicture } from '../ui/picture/level.js';
 /** The picture that belongs to a calculation, drawn from its answer. */
 export const pictures = {
   /** @param {OilCurveAnswer} answer */
-  'oil-curve': ({ temps, low, high, ...ticks }) =>
+  'oil-curve': ({ temps, low = [], high, ...ticks }) =>
     temps &&
     chart({
       label: 'bench.chart.viscosity',
@@ -20,7 +20,7 @@ export const pictures = {
       ...ticks,
     }),
   /** @param {RunOutAnswer} answer */
-  'run-out': ({ times, left, warmer, ...ticks }) =>
+  'run-out': ({ times = [], left = [], warmer = [], ...ticks }) =>
     chart({
       label: 'bench.chart.run-out',
       x: times,
@@ -32,7 +32,7 @@ export const pictures = {
       ...ticks,
     }),
   /** @param {CoolAnswer} answer */
-  cool: ({ times, temps, ...ticks }) =>
+  cool: ({ times = [], temps = [], ...ticks }) =>
     chart({
       label: 'bench.chart.cool',
       x: times,

@@ -20,7 +20,7 @@ export function bikeFacts({ bike, twin, changed }) {
   return html`<span class="who">
       <strong>${short(name) || t('bikes.unnamed')}</strong>
       <span>${years} ${t(layout)}</span>
-      ${twin ? html`<span>${t('bikes.version', { date: when(changed) })}</span>` : nothing}
+      ${twin ? html`<span>${t('bikes.version', { date: when(changed ?? '') })}</span>` : nothing}
       ${invented ? html`<span>${t('example')}</span>` : nothing} ${missing}
       ${unfinished ? html`<span class="gaps">${t('bikes.unfinished')}</span>` : nothing}
     </span>

@@ -33,6 +33,7 @@ export async function cards([view, key], app) {
   };
   await load();
   const incoming = new TakeIn(app, load);
+  /** @type {QrRead | null} */
   let reading = null;
   const move = ([view]) => {
     reading?.close();

@@ -15,5 +15,6 @@ export async function calendarFile(id, bike, { oils }) {
       description: t('due.event.why', { when: whenDue(oil), window: windowOf(oil) }).trim(),
     })),
   });
+  if (!ok?.text) throw new Error('no calendar');
   return new File([ok.text], `${id}-oil.ics`, { type: 'text/calendar' });
 }

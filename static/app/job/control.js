@@ -8,7 +8,9 @@ import { watchTimers } from './timers.js';
 export class Control {
   awake = ''; // what keeps the screen on
   hands; // reads aloud and listens
-  latest = null; // {event, findings}: what was just entered, and what was found about it
+  // What was just entered, and what was found about it.
+  /** @type {{ event: any, findings: any[] } | null} */
+  latest = null;
   typed = new Map(); // what stands in fields and is not kept yet: field -> event
   forms = null; // the fields of a look
   look = null; // the one on the screen

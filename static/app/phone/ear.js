@@ -21,6 +21,7 @@ export async function canListen() {
     const answer = await Promise.resolve(recognition()?.available?.(options)).catch(() => {});
     if (answer === 'available') return lang;
   }
+  return undefined;
 }
 
 /**

@@ -10,5 +10,5 @@ export async function recordsPersist() {
 
 /** What the browser believes the app takes and may take, {usage, quota} in bytes; {} when it won't say. */
 export async function roomLeft() {
-  return (await navigator.storage?.estimate?.().catch(() => {})) ?? {};
+  return (await navigator.storage?.estimate?.().catch(() => undefined)) ?? {};
 }

@@ -8,7 +8,8 @@ import { when } from '../words/dates.js';
 const shelves = new WeakMap();
 
 class Shelf {
-  urls = null; // Map of event id -> URL; null while they are being read
+  /** @type {Map<string, string> | null} by event id; null while they are being read */
+  urls = null;
   open = null; // the photo that is enlarged
   asked = false; // whether to delete it
   #job;
@@ -23,10 +24,10 @@ class Shelf {
   async load() {
     const list = await photosOf(this.#job).catch(() => []);
     const before = this.urls ?? new Map();
-    this.urls = new Map(
-      list.map(({ id, blob }) => [id, before.get(id) ?? URL.createObjectURL(blob)]),
-    );
-    for (const [id, url] of before) if (!this.urls.has(id)) URL.revokeObjectURL(url);
+    const urls = new Map();
+    for (const { id, blob } of list) urls.set(id, before.get(id) ?? URL.createObjectURL(blob));
+    for (const [id, url] of before) if (!urls.has(id)) URL.revokeObjectURL(url);
+    this.urls = urls;
     this.#app.redraw();
   }
 

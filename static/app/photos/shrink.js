@@ -21,6 +21,7 @@ export async function shrink(file) {
   try {
     Object.assign(canvas, fitted(picture));
     const brush = canvas.getContext('2d', { alpha: false });
+    if (!brush) throw new Error('no canvas');
     brush.fillStyle = '#fff';
     brush.fillRect(0, 0, canvas.width, canvas.height);
     brush.imageSmoothingQuality = 'high';

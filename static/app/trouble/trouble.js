@@ -7,6 +7,8 @@ import { answer } from './answer.js';
 import { troubleAt } from './address.js';
 import { TroubleList } from './list.js';
 
+/** @import { Answer, FaultAnswer } from '../core/core.d.ts' */
+
 /**
  * Something is wrong: "#/trouble" lists the problems, "#/trouble/ID" says what to
  * do about one. What was answered, what is at hand and the job and step that one
@@ -36,7 +38,8 @@ const readState = (text) => {
 export class Trouble {
   fault; // undefined for the list
   state = {}; // {answers, hand, job, step}
-  verdict = null; // the core's {ok} or {findings}
+  /** @type {Answer<FaultAnswer> | null} */
+  verdict = null;
   kept = false; // whether it was kept in the job as it stands
   #ticket = 0;
 
@@ -97,14 +100,14 @@ export class Trouble {
   /** Adds what follows to the job one comes from. */
   async addToJob() {
     const { job: id, step, answers = {}, hand = [] } = this.state;
-    const { outcome } = this.verdict.ok;
+    const { outcome } = this.verdict?.ok ?? {};
     const signs = hand.length ? { ...answers, hand: hand.join(' ') } : answers;
     const event = { kind: 'problem', step, what: this.id, value: outcome, signs };
     const found = await this.app.attempt(
       async () => (await Job.open(id)).add(event),
       'job.not-saved',
     );
-    this.kept = Boolean(found) && !found.some((f) => f.grade === 'refuse');
+    this.kept = Boolean(found) && !found?.some((f) => f.grade === 'refuse');
     this.app.say(this.kept ? t('trouble.kept') : '');
   }
 

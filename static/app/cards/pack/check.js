@@ -1,5 +1,7 @@
 import { call, core } from '../../core/client.js';
 
+/** @import { CardsAnswer } from '../../core/core.d.ts' */
+
 const batchLetters = 150_000; // of one call: far below the core's 1 MiB in any alphabet
 
 /**
@@ -25,7 +27,12 @@ export async function checkTexts(texts, progress = () => {}) {
   return entries;
 }
 
-/** A batch of which one card can't even be read is asked about in halves. */
+/**
+ * A batch of which one card can't even be read is asked about in halves.
+ *
+ * @param {string[]} batch
+ * @returns {Promise<any[]>}
+ */
 async function ask(batch) {
   const answer = await call('cards', `{"canonical":true,"cards":[${batch.join(',')}]}`);
   if (answer.ok) return sorted(batch, answer.ok);
@@ -35,10 +42,16 @@ async function ask(batch) {
   return [...(await ask(batch.slice(0, half))), ...(await ask(batch.slice(half)))];
 }
 
+/**
+ * @param {string[]} batch
+ * @param {CardsAnswer} answer
+ */
 function sorted(batch, { bikes = [], findings = [] }) {
+  /** @type {any[]} */
   const entries = batch.map(() => ({ findings: [] }));
   for (const { text, place = 0, ...bike } of bikes) Object.assign(entries[place], { text, bike });
-  for (const finding of findings) entries[finding.where.split('/')[2]]?.findings.push(finding);
+  for (const finding of findings)
+    entries[Number(finding.where.split('/')[2])]?.findings.push(finding);
   return entries;
 }
 

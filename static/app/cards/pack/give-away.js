@@ -78,6 +78,7 @@ function sharedAs(text, name) {
 }
 
 async function shared({ text, name }) {
-  const how = await share(sharedAs(text, name));
+  const file = sharedAs(text, name);
+  const how = file && (await share(file));
   return how && (how === 'shared' ? 'cards.shared' : 'cards.share-failed');
 }

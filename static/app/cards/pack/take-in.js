@@ -14,7 +14,8 @@ const together = 200; // cards in one write, so that none takes longer than the 
 
 /** Taking cards in: from a file or a text, looked at card by card, then kept. */
 export class TakeIn {
-  entries = null; // [{text, bike, findings, status, taken}]
+  /** @type {any[] | null} [{text, bike, findings, status, taken}] */
+  entries = null;
   #app;
   #then;
   // What goes on, or what was wrong.
@@ -76,7 +77,7 @@ export class TakeIn {
   }
 
   async #save() {
-    const taken = this.entries.filter(({ taken }) => taken);
+    const taken = (this.entries ?? []).filter(({ taken }) => taken);
     const changed = new Date().toISOString();
     let count = 0;
     const all = await this.#app.attempt(async () => {

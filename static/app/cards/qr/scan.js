@@ -24,6 +24,7 @@ export async function codesIn(picture, reader) {
 
 /** The camera at the back, until it is stopped. */
 export class Camera {
+  /** @type {MediaStream | null} */
   stream = null;
   #stopped = false;
 

@@ -14,14 +14,15 @@ const margin = 4; // modules, as the standard asks
 /** A card as QR codes, one after the other: "#/cards/show/KEY". */
 export async function showCodes(key, app) {
   const made = await app.attempt(() => codes(key), 'cards.failed');
-  const state = { at: 0, turning: null };
+  /** @type {{ at: number, turning?: ReturnType<typeof setInterval> }} */
+  const state = { at: 0 };
   const step = (by) => {
     state.at = (state.at + by + made.codes.length) % made.codes.length;
     app.redraw();
   };
   const turn = () => {
     clearInterval(state.turning);
-    state.turning = state.turning ? null : setInterval(step, turnEvery, 1);
+    state.turning = state.turning ? undefined : setInterval(step, turnEvery, 1);
     app.redraw();
   };
   stayAwake(true);
@@ -47,6 +48,12 @@ const cannot = (made) =>
 export const back = () =>
   html`<p><a class="button quiet" href=${address('cards')}>${t('qr.back')}</a></p>`;
 
+/**
+ * @param {{ name: string, codes: any[] }} made
+ * @param {{ at: number, turning?: unknown }} state
+ * @param {(by: number) => void} step
+ * @param {() => void} turn
+ */
 function draw({ name, codes: list }, { at, turning }, step, turn) {
   const several = list.length > 1;
   return html`
