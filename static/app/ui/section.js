@@ -6,10 +6,10 @@ import { t } from '../words/catalogue.js';
  *
  * @param {string} word
  * @param {unknown} content
- * @param {unknown} filled falsy when there is nothing in it
+ * @param {[filled?: unknown]} more falsy when there is nothing in it; what is missing is falsy too
  */
-export const section = (word, content, filled = true) =>
-  filled
+export const section = (word, content, ...more) =>
+  more.every(Boolean)
     ? html`<section>
         <h2>${t(word)}</h2>
         ${content}
