@@ -30,7 +30,10 @@ export async function paste(page, text) {
   await goTo(page, '#/cards');
   await tapText(page, words('cards.paste'));
   const area = await field(page, words('cards.paste.text'));
-  await area.evaluate((element, value) => (element.value = value), text);
+  await area.evaluate((element, value) => {
+    element.value = value;
+    element.dispatchEvent(new Event('change', { bubbles: true }));
+  }, text);
   await tap(page, words('cards.paste.read'));
 }
 

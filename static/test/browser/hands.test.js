@@ -1,10 +1,10 @@
-// The job with a glove, and by keyboard alone.
+// The job by keyboard alone.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { planOf, untilStep } from './job-page.js';
+import { openPhones } from './open-phones.js';
 import { polling } from './page.js';
 import { heading, untilSeen } from './person.js';
-import { openSampleSite } from './sample-site.js';
 import { screens } from './screens.js';
 import { sampleCard, words } from './words.js';
 
@@ -15,48 +15,21 @@ let page;
 let end;
 
 before(async () => {
-  ({ page, end } = await openSampleSite());
+  const opened = await openPhones();
+  end = opened.end;
+  page = await opened.phone('in use');
 });
 
 after(() => end());
 
-// Small on purpose, each with its reason; 24 px is what WCAG 2.2 asks at least.
-const small = [
-  'dd summary', // the mark of a figure's standing, within the figure's line
-];
-
-for (const name of Object.keys(screens).filter((n) =>
-  /step|look|ruler|deciding|closing|calculation|editor|cards|problem/.test(n),
-)) {
-  test(`${name}: a glove finds every control`, async () => {
-    await page.setViewport(phone);
-    await screens[name](page);
-    const low = await page.evaluate((exceptions) => {
-      const controls =
-        'a, button, .button, input:not([type=radio], [type=checkbox], [type=file]), select, textarea, summary, fieldset label, .ticked';
-      return [...document.querySelectorAll(controls)]
-        .filter((element) => element.checkVisibility())
-        .map((element) => [element, element.getBoundingClientRect()])
-        .filter(([element, { width, height }]) => {
-          const least = element.matches(exceptions) ? 24 : 56;
-          return height < least || width < 24;
-        })
-        .map(
-          ([element, { width, height }]) =>
-            `${Math.round(width)} × ${Math.round(height)}: ${element.innerText}`,
-        );
-    }, small.join());
-    assert.deepEqual(low, []);
-  });
-}
-
 test('by keyboard alone: a bike, its plan, the whole job and the second look', async () => {
   await page.setViewport(phone);
-  await screens.bikes(page);
+  await screens.bikes.bikes(page);
   await tabTo(`${card.make} ${card.model}`, 'bike');
   await page.keyboard.press('Enter');
   await untilFocused('H1');
   assert.equal(await heading(page), `${card.make} ${card.model}`);
+  for (const word of ['due.title', 'plan.start']) await untilSeen(page, words(word)); // all is there
   await tabTo(words('plan.start'));
   await page.keyboard.press('Enter');
   const { steps } = await planOf(page, card);

@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { done, goTo, plant, startJob, stored, untilStep } from './job-page.js';
+import { hostileJob, markup } from './hostile-texts.js';
 import { figuresTurned, stickingOut } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
@@ -47,32 +48,6 @@ test('the core is silently gone in mid-job: the tap is answered all the same, on
     'lay-out',
   ]);
 });
-
-// Markup, a script, marks that turn the direction of writing round, and a word
-// that no line can hold.
-const markup = '<img src="/x" onerror="globalThis.ran = 1"><script>globalThis.ran = 1</script>';
-const turned = '\u202eturned round';
-const endless = 'x'.repeat(10_000);
-const hostile = `${markup} ${turned} ${endless}`;
-
-/** A job whose every free text is hostile, open at the step of the drain plug. */
-function hostileJob() {
-  const bad = structuredClone(card);
-  Object.assign(bad, { make: markup, model: endless, notes: [hostile] });
-  bad.bolts.find((bolt) => bolt.id === 'drain').place = hostile;
-  bad.sources[0].title = hostile;
-  const [job, events] = openJob;
-  const time = '2026-11-24T10:00:00.000Z';
-  const at = { id: 'torque', time, kind: 'reading', step: 'tighten-drain' };
-  return [
-    { ...job, id: 'hostile-job', name: hostile, card: bad },
-    [
-      ...events,
-      { ...at, what: 'torque', of: 'drain', value: '29 Nm' },
-      { id: 'note', time, kind: 'note', step: 'tighten-drain', text: hostile },
-    ],
-  ];
-}
 
 test('hostile text in names and notes is only text', async (t) => {
   const { page, complaints } = await openSite(t);

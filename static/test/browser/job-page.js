@@ -44,6 +44,24 @@ export const plant = (page, job, events = []) =>
     events,
   );
 
+/** Puts a setting into the store behind the page's back. */
+export const plantSetting = (page, key, value) =>
+  page.evaluate(
+    (name, kept) =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('tidysump');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const tx = opening.result.transaction('settings', 'readwrite');
+          tx.objectStore('settings').put(kept, name);
+          tx.oncomplete = () => (opening.result.close(), resolve());
+          tx.onabort = () => reject(tx.error);
+        };
+      }),
+    key,
+    value,
+  );
+
 /** Opens the plan of a bike from the first screen and starts its job. */
 export async function startJob(page, bike) {
   await tapText(page, bike);

@@ -2,36 +2,11 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { goTo, plant, stored } from './job-page.js';
+import { lookedThen, lookJob, lookNow } from './look-jobs.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { answer, seen, tap, tapText, under, untilSeen } from './person.js';
-import { sampleCard, words } from './words.js';
-
-const card = sampleCard('tessaly-corda-650');
-const bike = `${card.make} ${card.model}`;
-
-/** A job on the bike; with `finished` it was closed then. */
-const job = (id, started, finished) => ({
-  id,
-  name: bike,
-  started,
-  card,
-  bench: { system: 'metric', place: 'garage' },
-  summary: finished ? { finished } : {},
-});
-
-const event = (id, time, rest) => ({ id, time: `2026-05-02T${time}:00.000Z`, ...rest });
-
-const lastTime = [
-  event('e1', '09:00', {
-    kind: 'reading',
-    step: 'identify',
-    what: 'odometer',
-    value: '12 340 km',
-  }),
-  event('e2', '09:10', { kind: 'look', step: 'look-magnet-drain', signs: { found: 'fuzz' } }),
-  event('e3', '10:00', { kind: 'finish' }),
-];
+import { words } from './words.js';
 
 /** The page with an open job, at the step that looks at the magnet. */
 async function atTheMagnet(t, ...before) {
@@ -39,7 +14,7 @@ async function atTheMagnet(t, ...before) {
   t.after(() => assert.deepEqual(complaints, []));
   await untilState(page, 'ready');
   for (const [record, events] of before) await plant(page, record, events);
-  await plant(page, job('now', '2026-11-25T09:00:00.000Z'));
+  await plant(page, lookNow);
   await goTo(page, '#/job/now/step/look-magnet-drain');
   return page;
 }
@@ -108,16 +83,12 @@ test('undone, the stop is gone and the form is empty; told anew, it is kept with
 });
 
 test('a second job on the bike is compared with the first, and the person has the last word', async (t) => {
-  const page = await atTheMagnet(
-    t,
-    [job('then', '2026-05-02T08:00:00.000Z', '2026-05-02T10:00:00.000Z'), lastTime],
-    [
-      {
-        ...job('other', '2026-06-01T08:00:00.000Z', '2026-06-01T10:00:00.000Z'),
-        card: { ...card, id: 'other' },
-      },
-    ],
-  );
+  const page = await atTheMagnet(t, lookedThen, [
+    {
+      ...lookJob('other', '2026-06-01T08:00:00.000Z', '2026-06-01T10:00:00.000Z'),
+      card: { ...lookNow.card, id: 'other' },
+    },
+  ]);
   await found(page, 'glitter');
   const compared = words('finding.look-more', {
     at: '12340 km',

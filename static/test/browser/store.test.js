@@ -7,6 +7,7 @@ import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
 import { choose, enter, heading, seen, tap, tapText, typed, untilSeen } from './person.js';
+import { withoutStore } from './phones.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
@@ -88,7 +89,7 @@ test('a level that could not be stored can be chosen again', async (t) => {
 });
 
 const noStore = {
-  'is not there': () => delete globalThis.indexedDB,
+  'is not there': withoutStore,
   'is forbidden': () =>
     Object.defineProperty(globalThis, 'indexedDB', {
       get() {

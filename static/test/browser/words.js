@@ -26,3 +26,12 @@ export function words(id, values = {}) {
 
 /** A sample card. */
 export const sampleCard = (id) => read(`specs/cards/${id}.json`);
+
+/** The text of a backup. */
+export const sampleBackup = readFileSync(
+  new URL('../../../testdata/backup-1.txt', import.meta.url),
+  'utf8',
+);
+
+/** The changelog, the newest first. */
+export const changelog = read('static/changelog.json');

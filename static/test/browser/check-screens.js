@@ -1,0 +1,107 @@
+// The tests that hold for every screen in every state, for everybody: each says what
+// it is and leaves nothing unsaid, axe-core finds nothing, nothing scrolls sideways,
+// and a glove finds every control.
+import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { after, before, test } from 'node:test';
+import { stickingOut, textSize, tooSmall } from './layout.js';
+import { openPhones } from './open-phones.js';
+import { phoneOf, screens } from './screens.js';
+
+const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const small = { width: 360, height: 740 };
+const wide = { width: 1280, height: 900 };
+
+// Where one works with gloves on; elsewhere one reads.
+const withGloves = ['job', 'trouble', 'bench', 'cards', 'edit'];
+
+/** Tests these screens in all their states. */
+export function checkScreens(...names) {
+  let phone;
+  let end;
+  before(async () => ({ phone, end } = await openPhones()));
+  after(() => end());
+  for (const screen of names)
+    for (const [name, way] of Object.entries(screens[screen]))
+      test(name, async (t) => {
+        const page = await phone(phoneOf(way));
+        await page.bringToFront(); // a tab in the background draws nothing
+        await page.setViewport(small);
+        await way(page);
+        await check(t, page, screen);
+      });
+}
+
+async function check(t, page, screen) {
+  await t.test('it says what it is', async () => {
+    const { address, kind, heading } = await page.evaluate(shown);
+    assert.equal(address, screen);
+    assert.notEqual(kind, 'screen-failed');
+    assert.ok(heading, 'there is a heading, with words in it');
+  });
+  await t.test('every word is there, and every heading stands over something', async () => {
+    assert.deepEqual(await page.evaluate(unsaid), []);
+  });
+  if (withGloves.includes(screen))
+    await t.test('a glove finds every control', async () => {
+      assert.deepEqual(await tooSmall(page), []);
+    });
+  await t.test('axe finds nothing, light and dark, on phone and desk', async () => {
+    for (const size of [small, wide]) {
+      await page.setViewport(size);
+      await theme(page, 'light');
+      assert.deepEqual(await violations(page, { type: 'tag', values: rules }), [], size.width);
+      await theme(page, 'dark'); // which changes the colours alone
+      assert.deepEqual(await violations(page, ['color-contrast']), [], `dark, ${size.width}`);
+    }
+  });
+  await t.test('no sideways scrolling at 320 px, nor at 360 px with text of 200 %', async () => {
+    await page.setViewport({ width: 320, height: 640 });
+    assert.deepEqual(await stickingOut(page), [], '320 px');
+    await page.setViewport(small);
+    await textSize(page, 2);
+    try {
+      assert.deepEqual(await stickingOut(page), [], 'text of 200 %');
+    } finally {
+      await textSize(page, 1);
+    }
+  });
+}
+
+/** Runs in the page: the name in the address, the kind of the screen, and its heading. */
+const shown = () => ({
+  address: location.hash.split('/')[1],
+  kind: document.querySelector('main').className,
+  heading: document.querySelector('h1')?.innerText.trim(),
+});
+
+/**
+ * Runs in the page: texts that are the id of a word or have a placeholder left, and
+ * headings with nothing under them.
+ */
+function unsaid() {
+  const texts = [...document.querySelectorAll('[aria-label]')].map(({ ariaLabel }) => ariaLabel);
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  while (walker.nextNode()) texts.push(walker.currentNode.data);
+  const raw = /^\s*[a-z][\w-]*(\.[\w-]+)+\s*$|\{\w+\}/;
+  const alone = [...document.querySelectorAll('section > h2:only-child')];
+  return [...texts.filter((text) => raw.test(text)), ...alone.map((h2) => `${h2.innerText}: -`)];
+}
+
+const theme = (page, value) => page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }]);
+
+async function violations(page, runOnly) {
+  // By way of the debugger: the page's own policy would not let it in.
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe);
+  const { passes, violations: found } = await page.evaluate(
+    (only) => globalThis.axe.run(document, { runOnly: only }),
+    runOnly,
+  );
+  assert.ok(
+    passes.some(({ id }) => id === 'color-contrast'),
+    'axe looked at the colours',
+  );
+  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
+}

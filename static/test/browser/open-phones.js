@@ -1,0 +1,43 @@
+import { launchChromium, startServer } from './launch.js';
+import { untilState } from './page.js';
+import { phones } from './phones.js';
+
+/**
+ * A server and a browser with the phones of phones.js, each with a store of its own:
+ * {phone, end}. `phone(name)` resolves to its page, which is made when it is first
+ * asked for; `end` ends it all.
+ */
+export async function openPhones() {
+  const endings = [];
+  const end = async () => {
+    for (const ending of endings.reverse()) await ending();
+  };
+  const after = (ending) => endings.push(ending);
+  try {
+    const server = await startServer({ after });
+    const browser = await launchChromium();
+    after(() => browser.close());
+    const pages = new Map();
+    const phone = (name) => {
+      if (!pages.has(name)) pages.set(name, open(browser, server.url, name));
+      return pages.get(name);
+    };
+    return { phone, end };
+  } catch (error) {
+    await end();
+    throw error;
+  }
+}
+
+async function open(browser, url, name) {
+  const { before = [], fill } = phones[name];
+  const page = await (await browser.createBrowserContext()).newPage();
+  for (const fn of before) await page.evaluateOnNewDocument(fn);
+  await page.goto(url);
+  await untilState(page, 'ready');
+  if (!fill) return page;
+  await fill(page);
+  await page.reload();
+  await page.waitForSelector('h1');
+  return page;
+}

@@ -1,0 +1,149 @@
+// The phones on which the screens are looked at: what each can't do, and what lies
+// in its store.
+import { setTimeout as pause } from 'node:timers/promises';
+import { keep, ownCard, packOf, paste, tick } from './cards-page.js';
+import { chooseText } from './choose-file.js';
+import { changeOfOil, dueJobs } from './due-jobs.js';
+import { hostileJob } from './hostile-texts.js';
+import { goTo, plant, planOf, plantSetting, stored } from './job-page.js';
+import { lookedThen, lookNow } from './look-jobs.js';
+import { polling } from './page.js';
+import { tap, untilSeen } from './person.js';
+import { sampleJobs } from './sample-jobs.js';
+import { voices } from './voices.js';
+import { changelog, sampleBackup, sampleCard, words } from './words.js';
+
+/** Runs in the page, before it: a browser that has no store. */
+export const withoutStore = () => void delete globalThis.indexedDB;
+
+/** Runs in the page, before it: a store that takes no further entry. */
+function fullStore() {
+  IDBObjectStore.prototype.add = () => {
+    throw new DOMException('planted', 'QuotaExceededError');
+  };
+}
+
+/** Runs in the page, before it: a phone on which the core can't be started. */
+function withoutCore() {
+  globalThis.Worker = class {
+    constructor() {
+      throw new Error('planted');
+    }
+  };
+}
+
+/** Runs in the page, before it: the core has died, and the next one is long in coming. */
+function slowCore() {
+  let started = 0;
+  globalThis.Worker = class {
+    constructor() {
+      if (!started++) throw new Error('planted');
+    }
+    terminate() {}
+  };
+}
+
+/** Runs in the page, before it: a version that waits to take over. */
+function updateWaits() {
+  const worker = { addEventListener() {}, postMessage() {} };
+  const registration = {
+    active: worker,
+    waiting: worker,
+    addEventListener() {},
+    async update() {},
+  };
+  ServiceWorkerContainer.prototype.register = async () => registration;
+}
+
+/** What the backup of the tests holds. */
+async function restored(page) {
+  await goTo(page, '#/keep');
+  await chooseText(page, '#backup-file', 'backup.txt', sampleBackup);
+  await tap(page, words('restore.do'));
+  await untilSeen(page, words('restore.done'));
+}
+
+/** What a person saw last is older than what there is. */
+async function justUpdated(page) {
+  const [newest, older] = changelog.map(({ version }) => version);
+  // A first visit has nothing to catch up with, which the page notes first.
+  while (!(await stored(page, 'settings')).includes(newest)) await pause(polling);
+  await plantSetting(page, 'seenChange', older);
+}
+
+async function plantAll(page, jobs) {
+  for (const [job, events] of jobs) await plant(page, job, events);
+}
+
+/** The jobs that most screens are looked at with. */
+async function inUse(page) {
+  const { steps } = await planOf(page, sampleCard('tessaly-corda-650'));
+  await plantAll(page, [...sampleJobs(steps), ...dueJobs('ondrake-quarto-900')]);
+}
+
+/** Forty own cards, one in two versions, one pinned, and as many jobs. */
+async function crowded(page) {
+  const herd = Array.from({ length: 39 }, (_, n) => ownCard(`herd-${n}`, `Herd ${100 + n}`));
+  const heron = ownCard('heron', 'Heron 500');
+  const thicker = ownCard(
+    'heron',
+    'Heron 500',
+    (card) => (card.circuits[0].withFilter.value = 3.9),
+  );
+  await paste(page, packOf(...herd, heron));
+  await keep(page, 40);
+  await goTo(page, '#/bikes');
+  await tap(page, words('bikes.pin', { name: 'Plainford Herd 103' }));
+  await untilSeen(page, words('bikes.pinned'));
+  await paste(page, packOf(thicker));
+  await untilSeen(page, words('pack.changed.why'));
+  await tick(page, 'Heron');
+  await keep(page, 1);
+  for (let n = 0; n < 40; n++) {
+    const [job, events] = changeOfOil(20 + n, `${60 - n} 000 km`, { bike: 'ondrake-quarto-900' });
+    job.summary = {
+      ...job.summary,
+      waiting: n % 5 === 1,
+      odometer: `${60 - n}000 km`,
+      oils: [{ role: 'role.engine', poured: '2.5 L', grade: '10W-40' }],
+      notes: n % 3,
+      photos: n % 4,
+      verdict: n % 7 === 3 ? 'debris.watch' : undefined,
+    };
+    if (n % 10 === 4) delete job.summary.finished;
+    await plant(page, job, events);
+  }
+}
+
+/**
+ * Name of the phone -> what is particular about it: `before`, functions that run in
+ * each of its pages before the page does, and `fill`, which puts into its store what
+ * lies there. The page doesn't know of it until it is loaded again.
+ */
+export const phones = {
+  'in use': { before: [voices], fill: inUse },
+  new: {},
+  crowded: { fill: crowded },
+  'ruler matched': {
+    fill: async (page) => {
+      await inUse(page);
+      await plantSetting(page, 'gauge', { edge: '320', ratio: '1' });
+    },
+  },
+  'looked before': { fill: (page) => plantAll(page, [lookedThen, [lookNow, []]]) },
+  overdue: { fill: (page) => plantAll(page, [changeOfOil(450, '12 000 km')]) },
+  'writes bills': {
+    fill: async (page) => {
+      await inUse(page);
+      await plantSetting(page, 'bills', true);
+    },
+  },
+  restored: { fill: restored },
+  'hostile texts': { fill: (page) => plantAll(page, [hostileJob()]) },
+  'just updated': { fill: justUpdated },
+  'update waiting': { before: [updateWaits] },
+  'no store': { before: [withoutStore] },
+  'store full': { before: [fullStore], fill: inUse },
+  'no core': { before: [withoutCore], fill: (page) => plantAll(page, sampleJobs([])) },
+  'core restarting': { before: [slowCore] },
+};

@@ -1,0 +1,108 @@
+// The bench: every calculation with its answer.
+import { goTo } from '../job-page.js';
+import { tap, untilSeen } from '../person.js';
+import { words } from '../words.js';
+import { on, openAll } from './on-screen.js';
+
+const calculation = (op, given) => async (page) => {
+  await goTo(page, `#/bench/${op}/${encodeURIComponent(JSON.stringify(given))}`);
+  await untilSeen(page, words(`calc.${op}`));
+  await tap(page, words('bench.work'));
+  await page.waitForSelector('.worked h2, .finding');
+  await openAll(page);
+};
+
+const wrenches = [
+  { id: 'short', low: '5 N·m', high: '25 N·m' },
+  { id: 'long', low: '20 N·m', high: '100 N·m', graduation: '0.5 N·m' },
+];
+
+export const bench = {
+  bench: async (page) => {
+    await goTo(page, '#/bench');
+    await untilSeen(page, words('bench.intro'));
+  },
+  'calculation, nothing typed': on('new', async (page) => {
+    await goTo(page, '#/bench/oil-suits');
+    await openAll(page);
+  }),
+  'calculation: does the oil suit': calculation('oil-suits', {
+    grades: '10W-40, 20W-50',
+    marks: 'MA2',
+    service: 'SL',
+    clutch: 'wet',
+    bottleGrade: '5W-30',
+    bottleMark: 'none',
+    bottleService: 'API SP-RC',
+    coldest: '-5 °C',
+    purpose: 'change',
+  }),
+  'calculation: bottles': calculation('bottles', {
+    need: '2.6 L',
+    bottles: [{ size: '4 L', left: '1 L' }, { size: '2 L' }],
+  }),
+  'calculation: cooling': calculation('cool', {
+    first: '95 °C',
+    second: '80 °C',
+    between: '10 min',
+    air: '18 °C',
+    target: '57 °C',
+  }),
+  'calculation: running out': calculation('run-out', {
+    volume: '3 L',
+    hole: '12 mm',
+    temperature: '65 °C',
+  }),
+  'calculation: what came out': calculation('debris', {
+    found: 'flakes',
+    size: 'two',
+    amount: 'few',
+    colour: 'bright',
+    noise: true,
+  }),
+  'calculation: torque, checked': calculation('torque-check', {
+    what: 'plug',
+    thread: 'M12x1.5',
+    seal: 'flat-copper',
+    torque: '177 Nm',
+  }),
+  'calculation: torque, guessed': calculation('torque-guess', {
+    what: 'plug',
+    thread: 'M14x1.5',
+    seal: 'flat-copper',
+    seat: 'aluminium',
+  }),
+  'calculation: wrenches': calculation('wrench', { torque: '25 N·m', wrenches }),
+  'calculation: turn': calculation('turn', { thread: '3/4-16 UNF', turn: '3/4 turn' }),
+  'calculation: first pour': calculation('first-fill', {
+    volume: '3 L',
+    filter: 'spin-on',
+    mount: 'sideways',
+    layout: 'wet-sump',
+  }),
+  'calculation: level window': calculation('level', {
+    gauge: 'window',
+    band: '400 mL',
+    share: '20 %',
+  }),
+  'calculation: level stick': calculation('level', {
+    gauge: 'stick-in',
+    band: '400 mL',
+    share: '110 %',
+  }),
+  'calculation: viscosity': calculation('oil-curve', { grade: '10W-40' }),
+  'calculation: mixture': calculation('oil-mix', {
+    firstVolume: '3 L',
+    firstViscosity: '14.5',
+    secondVolume: '1000 ml',
+    secondViscosity: '10.9',
+  }),
+  'calculation: volume': calculation('oil-volume', {
+    volume: '3 L',
+    from: '20 °C',
+    to: '90 °C',
+    density: '0.88 g/cm³',
+  }),
+  'calculation: converted': calculation('convert', { text: '18 ft-lb' }),
+  'calculation refused': calculation('torque-check', { what: 'plug', thread: 'M99', torque: '25' }),
+};

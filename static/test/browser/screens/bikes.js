@@ -1,0 +1,70 @@
+// The first screen with the messages that stand above any screen, and a bike's plan.
+import { goTo } from '../job-page.js';
+import { choose, tap, tapText, type, untilSeen } from '../person.js';
+import { sampleCard, words } from '../words.js';
+import { on, openAll } from './on-screen.js';
+
+const gappy = sampleCard('hallowmoor-drover-1700');
+const card = sampleCard('tessaly-corda-650');
+
+const bikesWith = (text) => async (page) => {
+  await goTo(page, '#/bikes');
+  await untilSeen(page, text);
+};
+
+export const bikes = {
+  bikes: bikesWith(words('bikes.resume')),
+  'bikes, on a new phone': on('new', bikesWith(words('bikes.title'))),
+  'bikes, none found': async (page) => {
+    await goTo(page, '#/bikes');
+    await type(page, words('bikes.search'), 'hovercraft');
+    await untilSeen(page, words('bikes.fitting', { count: 0 }));
+  },
+  'bikes, many of one’s own': on('crowded', bikesWith('★')),
+  'bikes, oil due': on('overdue', async (page) => {
+    await goTo(page, '#/due'); // where the core works it out
+    await untilSeen(page, words('due.notice'));
+    await bikesWith(words('bikes.due', { name: `${card.make} ${card.model}` }))(page);
+  }),
+  'bikes with hostile texts': on('hostile texts', bikesWith(words('bikes.resume'))),
+  'bikes, just updated': on('just updated', bikesWith(words('changed.title'))),
+  'bikes, an update waits': on('update waiting', bikesWith(words('update.waiting'))),
+  'bikes without a store': on('no store', bikesWith(words('store.failed'))),
+  'bikes without a core': on('no core', bikesWith(words('core.failed'))),
+  'bikes, the core starts again': on('core restarting', bikesWith(words('core.restarting'))),
+};
+
+export const bike = {
+  'plan, all opened': async (page) => {
+    await goTo(page, `#/bike/${gappy.id}`);
+    await untilSeen(page, words('plan.start'));
+    await openAll(page);
+    await choose(page, words('role.gearbox'));
+    await untilSeen(page, words('plan.gaps.note'));
+    await openAll(page);
+  },
+  'plan, just opened': async (page) => {
+    await goTo(page, `#/bike/${card.id}`);
+    await untilSeen(page, words('plan.start'));
+  },
+  'plan, oil due again': async (page) => {
+    await goTo(page, '#/bike/ondrake-quarto-900');
+    await untilSeen(page, words('due.not-yet'));
+    await openAll(page);
+  },
+  'plan of one’s own bike': on('crowded', async (page) => {
+    await goTo(page, '#/bikes');
+    await tapText(page, 'Herd 101');
+    await untilSeen(page, words('plan.edit'));
+  }),
+  'plan without a core': on('no core', async (page) => {
+    await goTo(page, `#/bike/${card.id}`);
+    await untilSeen(page, words('finding.core-unavailable'));
+  }),
+  'plan, the job can’t begin': on('no store', async (page) => {
+    await goTo(page, `#/bike/${card.id}`);
+    await tap(page, words('plan.start'));
+    await untilSeen(page, words('store.failed'));
+  }),
+  'no such bike': (page) => goTo(page, '#/bike/none'),
+};

@@ -1,0 +1,87 @@
+// Cards that travel, and the editor of cards.
+import { ownCard, packOf, paste, tick } from '../cards-page.js';
+import { goTo } from '../job-page.js';
+import { field, tap, tapText, untilSeen } from '../person.js';
+import { sampleCard, words } from '../words.js';
+import { on, openAll } from './on-screen.js';
+
+const gappy = sampleCard('hallowmoor-drover-1700');
+
+/** Begins a card and writes into its entries. */
+const newCard = (entries) => async (page) => {
+  await goTo(page, '#/edit');
+  await tapText(page, words('layout.wet-sump'));
+  for (const [name, text] of entries)
+    await (await page.waitForSelector(`[name="${name}"]`)).type(`${text}\n`);
+};
+
+/** Pastes texts of codes. */
+const codes = (text, said) => async (page) => {
+  await goTo(page, '#/cards/read');
+  const area = await field(page, words('qr.paste'));
+  await area.evaluate((element, value) => {
+    element.value = value;
+    element.dispatchEvent(new Event('change', { bubbles: true }));
+  }, text);
+  await tap(page, words('qr.paste.read'));
+  await untilSeen(page, said);
+};
+
+export const cards = {
+  cards: async (page) => {
+    await goTo(page, '#/cards');
+    await tick(page, gappy.model);
+    await openAll(page);
+  },
+  'cards, two versions of one': on('crowded', async (page) => {
+    await goTo(page, '#/cards');
+    await untilSeen(page, words('cards.versions'));
+    await openAll(page);
+  }),
+  'cards, one to be deleted': on('crowded', async (page) => {
+    await goTo(page, '#/cards');
+    await tapText(page, words('cards.delete'));
+    await untilSeen(page, words('cards.keep'));
+  }),
+  'cards of a pack': async (page) => {
+    const [one, other] = [ownCard('one', 'One'), ownCard('other', 'Other')];
+    await paste(page, packOf(one, { ...other, layout: 'hovercraft' }, gappy, other));
+    await untilSeen(page, words('pack.nothing-yet'));
+  },
+  'cards, a changed one': on('crowded', async (page) => {
+    const changed = ownCard('herd-7', 'Herd 107', (card) => (card.yearFrom = 2001));
+    await paste(page, packOf(changed));
+    await untilSeen(page, words('pack.changed.why'));
+  }),
+  'cards, a damaged text': async (page) => {
+    await paste(page, packOf(gappy).slice(0, 500));
+    await untilSeen(page, words('pack.broken'));
+  },
+  'cards as QR codes': async (page) => {
+    await goTo(page, `#/cards/show/${gappy.id}`);
+    await openAll(page);
+  },
+  'cards from QR codes': (page) => goTo(page, '#/cards/read'),
+  'cards from QR codes, a foreign one': codes('WIFI:T:WPA;S:garage;;', words('qr.not-ours')),
+};
+
+export const edit = {
+  'editor: a new card': async (page) => {
+    await goTo(page, '#/edit');
+    await untilSeen(page, words('edit.layout'));
+    await openAll(page);
+  },
+  'editor: a card with doubts': async (page) => {
+    await newCard([
+      ['/bolts/0/thread', 'M12x1.5'],
+      ['/bolts/0/torque', '177 Nm'],
+    ])(page);
+    await untilSeen(page, words('finding.torque-unit.do'));
+    await openAll(page);
+  },
+  'editor: what can’t be read': async (page) => {
+    await newCard([['/circuits/0/withFilter', '1.4 parsecs']])(page);
+    await untilSeen(page, words('finding.unknown-unit', { text: 'parsecs' }));
+  },
+  'editor: no such card': (page) => goTo(page, '#/edit/none'),
+};

@@ -1,0 +1,50 @@
+// The settings, backups, and erasing everything.
+import { chooseText } from '../choose-file.js';
+import { goTo } from '../job-page.js';
+import { tap, tapText, type, untilSeen } from '../person.js';
+import { sampleBackup, words } from '../words.js';
+import { on, plantPhoto } from './on-screen.js';
+
+const newer = '{"format":"tidysump-backup","version":2,"made":"2030-01-01T00:00:00.000Z"}\n';
+
+/** Chooses a text as a backup to be restored. */
+const restoring = (text, said) => async (page) => {
+  await goTo(page, '#/keep');
+  await chooseText(page, '#backup-file', 'backup.txt', text);
+  await untilSeen(page, said);
+};
+
+export const settings = {
+  settings: (page) => goTo(page, '#/settings'),
+  'settings without a store': on('no store', (page) => goTo(page, '#/settings')),
+};
+
+export const keep = {
+  backup: async (page) => {
+    await goTo(page, '#/keep');
+    await tap(page, words('keep.make'));
+    await untilSeen(page, words('keep.save'));
+  },
+  'backup, nothing to keep': on('new', async (page) => {
+    await goTo(page, '#/keep');
+    await untilSeen(page, words('room.none'));
+  }),
+  'backup, photos to be erased': async (page) => {
+    await plantPhoto(page);
+    await goTo(page, '#/keep');
+    await tapText(page, words('room.erase'));
+    await untilSeen(page, words('room.sure'));
+  },
+  'backup to be restored': restoring(sampleBackup, words('restore.rule')),
+  'backup restored before': on('restored', restoring(sampleBackup, words('restore.nothing-new'))),
+  'backup that is damaged': on(
+    'new',
+    restoring(sampleBackup.slice(0, -200), words('restore.damaged')),
+  ),
+  'backup of a newer version': on('new', restoring(newer, words('restore.newer'))),
+  'erase everything': (page) => goTo(page, '#/keep/erase'),
+  'erase everything, the word typed': async (page) => {
+    await goTo(page, '#/keep/erase');
+    await type(page, words('erase.label', { word: words('erase.word') }), words('erase.word'));
+  },
+};

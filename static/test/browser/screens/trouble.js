@@ -1,0 +1,39 @@
+// Something is wrong: the problems and what to do about them.
+import { goTo } from '../job-page.js';
+import { type, untilSeen } from '../person.js';
+import { words } from '../words.js';
+import { on } from './on-screen.js';
+
+const problem = (id, state, outcome) => async (page) => {
+  await goTo(page, `#/trouble/${id}/${encodeURIComponent(JSON.stringify(state))}`);
+  await untilSeen(page, words(`outcome.${outcome}`));
+};
+
+export const trouble = {
+  'problems, the list': (page) => goTo(page, '#/trouble'),
+  'problems, none found': async (page) => {
+    await goTo(page, '#/trouble');
+    await type(page, words('trouble.search'), 'puncture');
+    await untilSeen(page, words('trouble.none'));
+  },
+  'problem with questions': async (page) => {
+    await goTo(page, '#/trouble/drop-wheel');
+    await untilSeen(page, words('trouble.open'));
+  },
+  'problem from a step, things at hand': problem(
+    'too-little',
+    { answers: { lamp: 'out' }, hand: ['near'], job: 'open-job', step: 'lay-out' },
+    'ride-gently',
+  ),
+  'problem that lets one carry on': problem(
+    'smoke-pipe',
+    { answers: { pipe: 'spilt' } },
+    'carry-on',
+  ),
+  'problem that forbids to start': problem('milky', { answers: { milk: 'all' } }, 'do-not-start'),
+  'problem without a core': on('no core', async (page) => {
+    await goTo(page, '#/trouble/drop-wheel');
+    await untilSeen(page, words('finding.core-unavailable'));
+  }),
+  'no such problem': (page) => goTo(page, '#/trouble/none'),
+};
