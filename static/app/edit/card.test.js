@@ -69,3 +69,19 @@ test('figures stand as a person types them', () => {
   assert.equal(textOf(card, { at: '/bolts/0/size', kind: 'length' }), '');
   assert.equal(textOf({ notes: ['a', 'b'] }, { at: '/notes', kind: 'lines' }), 'a\nb');
 });
+
+test('a panel belongs to no oil, and an oil is not taken away', () => {
+  const card = blank();
+  for (const word of ['purpose.panel', 'purpose.leave-alone', 'purpose.drain-plug'])
+    addPart(card, table, word);
+  const [panel, alone, plug] = card.bolts.slice(-3);
+  assert.deepEqual(
+    [panel.circuit, alone.circuit, plug.circuit],
+    [undefined, undefined, card.circuits[0].id],
+  );
+  assert.ok(!('apart' in panel), 'what the table says is not written into the card');
+  const parts = sectionsOf(card, table).filter((section) => section.at);
+  for (const { at: pointer, removable } of parts)
+    assert.equal(removable, !pointer.startsWith('/circuits'), pointer);
+  assert.ok(parts.some(({ removable }) => removable));
+});

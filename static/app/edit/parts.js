@@ -21,16 +21,19 @@ export function blankCard(layout, filter, table, id) {
   return card;
 }
 
-/** Adds a part, with what holds it; `of` in the table names the list of what is held. */
+/**
+ * Adds a part, with what holds it; `of` in the table names the list of what is held,
+ * `apart` says that it belongs to no oil.
+ */
 export function addPart(card, table, word, circuit = card.circuits[0].id) {
   const { adds } = table.parts.find((part) => part.word === word);
-  for (const [list, { of, ...part }] of Object.entries(adds)) {
+  for (const [list, { of, apart, ...part }] of Object.entries(adds)) {
     card[list] ??= [];
     const held = of && (card[of] ?? []).at(-1)?.id;
     card[list].push({
       ...part,
       id: freeId(card, part.id),
-      ...(apart.includes(part.purpose) ? {} : { circuit }),
+      ...(apart ? {} : { circuit }),
       ...(held ? { of: held } : {}),
     });
   }
@@ -43,9 +46,6 @@ export function removePart(card, pointer) {
   card.bolts = (card.bolts ?? []).filter((b) => b.of !== id || b.drains);
   for (const bolt of card.bolts) if (bolt.of === id) delete bolt.of;
 }
-
-// What belongs to no oil.
-const apart = ['leave-alone', 'panel'];
 
 /** An id that nothing in the card has yet. */
 function freeId(card, stem) {

@@ -2,15 +2,16 @@ import { at } from './pointer.js';
 
 /**
  * What a card may say, section by section in the order of a manual, asking only
- * for what the bike has: [{word, at, entries}]. The table is specs/entries.json;
+ * for what the bike has: [{word, at, removable, entries}]. The table is specs/entries.json;
  * an entry of a section comes back with its whole pointer.
  */
 export function sectionsOf(card, table) {
-  return table.sections.flatMap(({ word, each, heading, entries }) => {
+  return table.sections.flatMap(({ word, each, heading, stays, entries }) => {
     if (!each) return [{ word, entries: asked(card, '', entries) }];
     return (at(card, each) ?? []).map((part, n) => ({
       word: heading.word ?? heading.family + part[heading.by],
       at: `${each}/${n}`,
+      removable: !stays,
       entries: asked(card, `${each}/${n}`, entries),
     }));
   });
