@@ -9,6 +9,7 @@ import (
 
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
+	"tidysump/internal/job"
 	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
 	"tidysump/specs"
@@ -118,7 +119,7 @@ func enum(t *testing.T, place string) []string {
 	return list
 }
 
-var radios = regexp.MustCompile(`radios\(\s*'[\w.-]+',\s*'([\w.-]+)',[^\[]*\[([^\]]*)\]`)
+var radios = regexp.MustCompile(`radios\(\s*'[\w.-]+',\s*'([\w.-]+)',[^\[]*\[('[^\]]*')\]`)
 
 // pageWords are those that the page puts together by itself.
 func pageWords(t *testing.T) []family {
@@ -128,6 +129,9 @@ func pageWords(t *testing.T) []family {
 		{"due.calendar.", []string{"saved", "shared", "failed"}, plain},
 		{"leak.", choices(t, "leaks", 3), plain},
 		{"photo.what.", texts(plan.Motifs), plain},
+		{"plan.units.", texts(quantity.Systems), plain},
+		{"plan.place.", texts(plan.Places), plain},
+		{"record.", texts(job.Phases), plain},
 		{"restore.", []string{"jobs", "events", "cards", "photos", "settings"}, plain},
 		{"keep.size.", []string{"mb", "gb"}, plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},

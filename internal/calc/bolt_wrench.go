@@ -76,7 +76,6 @@ func (a *Answer) wrench(f *Form, torque float64, adapter bolt.Adapter) float64 {
 	a.word("verdict", "wrench."+string(fit))
 	a.word("unit", unit.ID)
 	a.number("low", significant(w.Low/unit.Scale, 6))
-	a.number("fifth", significant(w.Fifth()/unit.Scale, 6))
 	a.number("high", significant(w.High/unit.Scale, 6))
 	a.number("step", significant(step/unit.Scale, 6))
 	a.number("mark", significant(setting/unit.Scale, 6))

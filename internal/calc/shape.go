@@ -79,7 +79,6 @@ var wrenchShape = []shape{
 		{name: "verdict"},
 		{name: "unit"},
 		{name: "low", content: holdsNumber},
-		{name: "fifth", content: holdsNumber},
 		{name: "high", content: holdsNumber},
 		{name: "step", content: holdsNumber},
 		{name: "mark", content: holdsNumber},

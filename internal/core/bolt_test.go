@@ -26,10 +26,10 @@ type boltAnswer struct {
 	Texts                []string
 	Figures              []boltFigure
 	Wrenches             []struct {
-		ID, Verdict, Unit, Setting   string
-		Low, High, Fifth, Mark, Step float64
-		Usable, UsableAt, MarkAt     float64
-		Gets                         []boltFigure
+		ID, Verdict, Unit, Setting string
+		Low, High, Mark, Step      float64
+		Usable, UsableAt, MarkAt   float64
+		Gets                       []boltFigure
 	}
 	Notes, Findings []boltNote // Findings when refused
 }
@@ -220,7 +220,7 @@ func TestWrench(t *testing.T) {
 	}
 	// Computed: 25·300/(300 + 50·cos 45°) = 22.364 N·m = 16.495 lbf·ft.
 	w := a.Wrenches[0]
-	if w.Verdict != "wrench.sets" || w.Setting != "22.5 N·m" || w.Mark != 22.5 || w.Fifth != 20 || w.Step != 0.5 {
+	if w.Verdict != "wrench.sets" || w.Setting != "22.5 N·m" || w.Mark != 22.5 || w.Usable != 20 || w.Step != 0.5 {
 		t.Errorf("%+v", w)
 	}
 	gets := 22.5 * (1 + 50*math.Sqrt2/2/300)

@@ -73,9 +73,17 @@ func (i *replayInput) withoutLast(read []finding.Finding) (own []finding.Finding
 	return own, last
 }
 
-type billLinesAnswer struct{ lines []plan.Item }
+// billLinesAnswer are the lines proposed, and the counts that a bill takes from them
+// and not from its estimate.
+type billLinesAnswer struct {
+	lines     []plan.Item
+	recounted map[string]string
+}
 
-func (a *billLinesAnswer) Members(m *wire.Members) { wire.List(m, "lines", &a.lines) }
+func (a *billLinesAnswer) Members(m *wire.Members) {
+	wire.List(m, "lines", &a.lines)
+	m.TextMap("recounted", &a.recounted)
+}
 
 // billLines proposes the lines of an estimate or bill of a job.
 func billLines(i *replayInput, read []finding.Finding) (*billLinesAnswer, []finding.Finding) {
@@ -83,5 +91,6 @@ func billLines(i *replayInput, read []finding.Finding) (*billLinesAnswer, []find
 	if s == nil {
 		return nil, list
 	}
-	return &billLinesAnswer{s.BillLines()}, nil
+	lines := s.BillLines()
+	return &billLinesAnswer{lines, job.Recounted(lines)}, nil
 }

@@ -114,7 +114,6 @@ var units = map[string]string{
 	"RunOutAnswer.xTicks":           "Minutes",
 	"RunOutAnswer.yTicks":           "Millilitres",
 	"WrenchAnswerWrenches.low":      "InUnit",
-	"WrenchAnswerWrenches.fifth":    "InUnit",
 	"WrenchAnswerWrenches.high":     "InUnit",
 	"WrenchAnswerWrenches.step":     "InUnit",
 	"WrenchAnswerWrenches.mark":     "InUnit",

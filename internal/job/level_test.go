@@ -92,27 +92,27 @@ func TestReplay_SecondLook(t *testing.T) {
 	stop := job.Event{Kind: job.Problem, What: "oil-on-tyre", Value: "do-not-ride"}
 	mended := job.Event{Kind: job.Problem, What: "oil-on-tyre", Value: "carry-on"}
 	for _, f := range []struct {
-		name            string
-		events          []job.Event
-		waiting, closed bool
-		found           string
+		name   string
+		events []job.Event
+		want   job.Phase
+		found  string
 	}{
-		{"not finished", series(look("dry")), false, false, ""},
-		{"finished", series(finish), true, false, ""},
-		{"not said", series(finish, done), true, false, "leak-not-said"},
-		{"dry", series(finish, look("dry"), done), false, true, ""},
-		{"residue", series(finish, look("residue"), done), false, true, ""},
-		{"leak", series(finish, look("drop"), done), true, false, "leak-stays"},
-		{"leak mended", series(finish, look("drop"), look("dry"), done), false, true, ""},
-		{"dry, then a leak", series(finish, look("dry"), look("drop"), done), true, false, "leak-stays"},
-		{"a problem stands", series(finish, stop, look("dry"), done), true, false, "problem-stays"},
-		{"a problem judged anew", series(finish, stop, mended, look("dry"), done), false, true, ""},
-		{"the leak look alone", series(read("leak-look", "leak", "", "dry"), finish, done), true, false, "leak-not-said"},
+		{"not finished", series(look("dry")), job.PhaseOpen, ""},
+		{"finished", series(finish), job.PhaseWaiting, ""},
+		{"not said", series(finish, done), job.PhaseWaiting, "leak-not-said"},
+		{"dry", series(finish, look("dry"), done), job.PhaseClosed, ""},
+		{"residue", series(finish, look("residue"), done), job.PhaseClosed, ""},
+		{"leak", series(finish, look("drop"), done), job.PhaseWaiting, "leak-stays"},
+		{"leak mended", series(finish, look("drop"), look("dry"), done), job.PhaseClosed, ""},
+		{"dry, then a leak", series(finish, look("dry"), look("drop"), done), job.PhaseWaiting, "leak-stays"},
+		{"a problem stands", series(finish, stop, look("dry"), done), job.PhaseWaiting, "problem-stays"},
+		{"a problem judged anew", series(finish, stop, mended, look("dry"), done), job.PhaseClosed, ""},
+		{"the leak look alone", series(read("leak-look", "leak", "", "dry"), finish, done), job.PhaseWaiting, "leak-not-said"},
 	} {
 		s, _ := replayed(c, plan.Bench{}, f.events)
 		found := slices.ContainsFunc(s.Findings, func(x finding.Finding) bool { return x.Code == f.found })
-		if s.Waiting != f.waiting || (s.Closed != "") != f.closed || f.found != "" && !found {
-			t.Errorf("%s: waiting %v, closed %q, %+v", f.name, s.Waiting, s.Closed, s.Findings)
+		if s.Phase != f.want || (s.Closed != "") != (f.want == job.PhaseClosed) || f.found != "" && !found {
+			t.Errorf("%s: %s, closed %q, %+v", f.name, s.Phase, s.Closed, s.Findings)
 		}
 		if s.Next == "second-look" {
 			t.Errorf("%s: next is the second look, though other steps are open", f.name)

@@ -3,6 +3,7 @@ package job
 import (
 	"maps"
 	"strconv"
+	"strings"
 
 	"tidysump/internal/plan"
 )
@@ -35,7 +36,7 @@ func (r *replayer) billed(e placed) {
 // BillLines lists what a job is charged for: the parts laid out, of each oil what
 // was poured, or what is due as long as nothing was; the work and the waste. The
 // value "line" is the kind of line, "count" how much of it, empty when that is
-// not known.
+// not known, and "key" what its price is remembered by.
 func (s *State) BillLines() []plan.Item {
 	var lines []plan.Item
 	for _, part := range s.parts {
@@ -44,13 +45,38 @@ func (s *State) BillLines() []plan.Item {
 		if part.Oil != "" {
 			line.Word, kind, count = "bill.oil", "oil", s.pouredOrDue(part.Oil)
 		}
-		line.Values["line"], line.Values["count"] = kind, count
+		line.Values["line"], line.Values["count"], line.Values["key"] = kind, count, keyOf(&line)
 		lines = append(lines, line)
 	}
 	for _, kind := range [...]string{"labour", "waste"} {
-		lines = append(lines, plan.NewItem(0, "bill."+kind, "line", kind))
+		lines = append(lines, plan.NewItem(0, "bill."+kind, "line", kind, "key", "bill."+kind))
 	}
 	return lines
+}
+
+// keyOf tells a line from others like it on any bike: a seal by its kind, an oil by
+// what it is for.
+func keyOf(line *plan.Item) string {
+	for _, name := range [...]string{"kind", "of"} {
+		if v, ok := line.Values[name]; ok {
+			return strings.TrimSpace(line.Word + " " + v)
+		}
+	}
+	return line.Word
+}
+
+// Recounted are the counts that a bill doesn't take over from its estimate, by the
+// keys of their lines: of each oil what was poured counts, and not what was meant to
+// be.
+func Recounted(lines []plan.Item) map[string]string {
+	counts := map[string]string{}
+	for _, line := range lines {
+		key, count := line.Values["key"], line.Values["count"]
+		if line.Values["line"] == "oil" && count != "" && counts[key] == "" {
+			counts[key] = count
+		}
+	}
+	return counts
 }
 
 // pouredOrDue is the volume of a circuit in the person's units; "" where neither

@@ -69,3 +69,32 @@ func TestReplay_Costs(t *testing.T) {
 		}
 	}
 }
+
+// A bill counts the oil anew, whatever its estimate said; nothing else, and no oil of
+// which nothing is known.
+func TestRecounted(t *testing.T) {
+	c := plantest.Sample(t, "brunnveld-halvar-1170")
+	bench := plan.Bench{Circuits: []string{"engine", "gearbox"}}
+	s, _ := replayed(c, bench, series(read("pour-engine", plan.AskPoured, "engine", "3.7 L")))
+	lines := s.BillLines()
+	counts := job.Recounted(lines)
+	if len(counts) != 2 || counts["bill.oil @role.engine"] != "3.7 L" || counts["bill.oil @role.gearbox"] != s.Oils[1].Due[0] {
+		t.Errorf("counted anew: %v", counts)
+	}
+	keys := map[string]bool{}
+	for _, line := range lines {
+		if key := line.Values["key"]; key == "" || keys[key] && line.Word == "bill.oil" {
+			t.Errorf("%s has the key %q", line.Word, key)
+		} else {
+			keys[key] = true
+		}
+	}
+	if !keys["bill.labour"] || !keys["part.seal @seal.flat-aluminium"] {
+		t.Errorf("keys %v", keys)
+	}
+	c.Circuits[0].WithFilt = nil
+	s, _ = replayed(c, plan.Bench{}, nil)
+	if counts := job.Recounted(s.BillLines()); len(counts) > 0 {
+		t.Errorf("nothing is known of the oil, and it is counted: %v", counts)
+	}
+}

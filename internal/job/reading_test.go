@@ -119,7 +119,7 @@ func TestReplay_Finish(t *testing.T) {
 		}
 		closed := job.Event{ID: "f", Time: noon, Kind: job.Finish}
 		s, _ := replayed(c, plan.Bench{}, append(events, closed))
-		if s.Next != "second-look" || !s.Waiting || s.Closed != "" || len(s.Missing) > 0 || len(s.Findings) > 0 || s.Finished != noon || len(s.Done) != s.Steps-1 {
+		if s.Next != "second-look" || s.Phase != job.PhaseWaiting || s.Closed != "" || len(s.Missing) > 0 || len(s.Findings) > 0 || s.Finished != noon || len(s.Done) != s.Steps-1 {
 			t.Errorf("%s, all done: %+v", name, s)
 		}
 		s, _ = replayed(c, plan.Bench{}, []job.Event{closed})

@@ -207,7 +207,7 @@ func (r *replayer) progress() {
 	case r.state.Finished == "":
 		r.state.Phase = PhaseOpen
 	case r.looked == "":
-		r.state.Phase, r.state.Waiting = PhaseWaiting, true
+		r.state.Phase = PhaseWaiting
 	default:
 		r.state.Phase, r.state.Closed = PhaseClosed, r.looked
 	}

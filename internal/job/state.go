@@ -37,9 +37,7 @@ type State struct {
 	Missing  []string
 	Warmth   *Warmth // what the oil's temperature means; nil while not read
 	Finished string  // time of the finish; empty while the work is under way
-	// Waiting: the work is finished, the second look after the first ride is not.
-	Waiting bool
-	Closed  string // time at which the second look closed the job
+	Closed   string  // time at which the second look closed the job
 	// Timers are those that count, or have rung and were not answered.
 	Timers   []Timer
 	DueAgain *shown.Figure // odometer reading at which the oil is due again
@@ -80,7 +78,6 @@ func (s *State) Members(m *wire.Members) {
 	wire.Texts(m, "missing", &s.Missing)
 	wire.Optional(m, "warmth", &s.Warmth)
 	m.String("finished", &s.Finished)
-	m.Bool("waiting", &s.Waiting)
 	m.String("closed", &s.Closed)
 	wire.List(m, "timers", &s.Timers)
 	wire.Optional(m, "dueAgain", &s.DueAgain)

@@ -3,6 +3,8 @@ import { removeAll } from '../store/whole.js';
 import { address, go } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 
+const wordLetters = 20; // more than the word has that is asked for
+
 /** The last chance before everything is erased. */
 export class EraseForm {
   #app;
@@ -43,7 +45,7 @@ export class EraseForm {
           autocomplete="off"
           autocapitalize="none"
           spellcheck="false"
-          maxlength="20"
+          maxlength=${wordLetters}
           @input=${input}
         />
         <p><button type="submit" ?disabled=${!this.#meant}>${t('erase.do')}</button></p>

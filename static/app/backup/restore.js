@@ -1,6 +1,5 @@
 import { draftRecord } from '../cards/record.js';
-import { core } from '../core/client.js';
-import { summaryFrom } from '../store/job-summary.js';
+import { call, core } from '../core/client.js';
 import { checkTexts } from '../cards/pack/check.js';
 import * as store from '../store/store.js';
 import * as whole from '../store/whole.js';
@@ -61,6 +60,12 @@ export async function restore(backup, progress = () => {}) {
   }
   if (!(await store.setting('backup'))) await store.saveSetting('backup', { time: backup.made });
   announce();
+}
+
+/** The summary of a job made of its events anew; an empty one when the core can't. */
+async function summaryFrom({ card, bench }, events) {
+  const { ok } = await call('replay', { card, bench, events });
+  return ok?.summary ?? {};
 }
 
 // How a batch of each kind is taken in.

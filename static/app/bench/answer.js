@@ -6,7 +6,7 @@ import { pictures } from './pictures.js';
 import { wrenches } from './wrenches.js';
 import { pours } from './pours.js';
 
-/** What a calculation came to; `poured` is called when what it says to pour was poured. */
+/** What a calculation came to; `poured` is told the shelf that stays when what it says to pour was poured. */
 export function drawAnswer(op, answer, poured) {
   const { verdict, texts, notes = [] } = answer;
   const loud = notes.filter((n) => n.grade === 'doubt');

@@ -6,7 +6,6 @@ import { saveSetting, setting } from '../store/store.js';
 import { t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
 import { findings } from '../ui/findings.js';
-import { afterPouring } from './pours.js';
 import { drawAnswer } from './answer.js';
 
 /** One calculation on the screen: what is asked, what was typed, what came of it. */
@@ -89,14 +88,14 @@ export class Calculation {
   #drawAnswer() {
     const { ok, findings: refused = [] } = this.#answer ?? {};
     return html`<div class="worked" aria-live="polite">
-      ${ok ? drawAnswer(this.#form.op, ok, (list) => this.#poured(list)) : findings(refused.filter((f) => !this.#fields.place(f)))}
+      ${ok ? drawAnswer(this.#form.op, ok, (shelf) => this.#poured(shelf)) : findings(refused.filter((f) => !this.#fields.place(f)))}
     </div>`;
   }
 
   /** What was poured is gone from the shelf, and needed no more. */
-  #poured(list) {
+  #poured(shelf) {
     const { values } = this.#fields;
-    values.bottles = afterPouring(values.bottles, list);
+    values.bottles = shelf;
     delete values.need;
     this.#answer = null;
     this.#asked++;

@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
 
-/** What comes out of which bottle, in the order to pour; `poured` takes it off the shelf. */
-export function pours({ pours: list }, poured) {
+/** What comes out of which bottle, in the order to pour; `poured` is told the shelf that stays. */
+export function pours({ pours: list, shelf }, poured) {
   return html`<ol class="pours">
       ${list.map(
         ({ id, verdict, left, pourTexts, leftTexts }) =>
@@ -17,13 +17,8 @@ export function pours({ pours: list }, poured) {
       )}
     </ol>
     <p>
-      <button type="button" class="quiet" @click=${() => poured(list)}>${t('bench.poured')}</button>
+      <button type="button" class="quiet" @click=${() => poured(shelf)}>
+        ${t('bench.poured')}
+      </button>
     </p>`;
 }
-
-/** The bottles of the shelf after these were poured. */
-export const afterPouring = (bottles, list) =>
-  bottles.map((bottle, n) => {
-    const pour = list.find(({ place }) => place === n + 1);
-    return pour ? { ...bottle, opened: true, left: pour.leftTexts?.[0] ?? '0 mL' } : bottle;
-  });

@@ -5,6 +5,7 @@ import { file } from '../site/data.js';
 import { address } from '../ui/address.js';
 import * as store from '../store/store.js';
 import { t } from '../words/catalogue.js';
+import { today } from '../words/dates.js';
 import { bikeLine } from './bike-line.js';
 import { finder, more } from '../ui/lists.js';
 
@@ -20,8 +21,8 @@ export async function bikes(_, app) {
   // The samples don't wait for the store.
   Promise.all([store.log(), store.lines(), store.setting('due')])
     .then(([jobs, lines, due]) => {
-      state.due = due?.find(({ remind }) => Date.parse(remind) < Date.now());
-      state.open = jobs.filter(({ summary }) => !summary.finished || summary.waiting);
+      state.due = due?.find(({ remind }) => remind <= today());
+      state.open = jobs.filter(({ summary }) => summary.phase !== 'closed');
       state.list = bikeList(lines, samples, jobs, t);
       state.fits = search(state.list, state.typed);
       app.redraw();
@@ -112,16 +113,19 @@ async function pin(row, app) {
   app.say(t(pinned ? 'bikes.pinned' : 'bikes.unpinned', { name: row.bike.name }));
 }
 
+// What is to be done about a job, by how far it has come.
+const nextOf = { open: 'bikes.resume', waiting: 'bikes.look-again' };
+
 function openJobs(open) {
   return html`<section class="open-jobs" aria-label=${t('bikes.open-jobs')}>
     ${open.slice(0, mostOpen).map(
       ({ id, name, summary }) =>
         html`<a class="resume" href=${address('job', id)}>
-          <strong>${t(summary.waiting ? 'bikes.look-again' : 'bikes.resume')}: ${name}</strong>
+          <strong>${t(nextOf[summary.phase])}: ${name}</strong>
           ${
             summary.steps
               ? html`<span
-                  >${t('bikes.progress', { done: summary.done, count: summary.steps })}</span
+                  >${t('bikes.progress', { done: summary.done ?? 0, count: summary.steps })}</span
                 >`
               : nothing
           }

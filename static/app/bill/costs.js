@@ -6,9 +6,7 @@ import { money } from '../words/money.js';
  * is read; undefined where neither was written or the core can't add it up.
  */
 export async function costsOf({ record, state }) {
-  const papers = state.papers ?? [];
-  const last = (kind) => papers.findLast(({ what }) => what === kind);
-  const paper = last('bill') ?? last('estimate');
+  const paper = state.papers?.find(({ id }) => id === state.costs);
   if (!paper) return undefined;
   try {
     const { system } = record.bench;

@@ -7,8 +7,6 @@ import { finding } from '../ui/findings.js';
 /** @import { Field } from '../core/core.d.ts' */
 /** @import { Control } from '../ui/field.js' */
 
-const long = ['seller', 'customer', 'remark'];
-
 /** A field with its label, its hint and what was found about it. */
 export function typedField({ fields, found, act }, values, name, at) {
   const field = fields.find((f) => f.name === name);
@@ -25,7 +23,6 @@ export function typedField({ fields, found, act }, values, name, at) {
       value: values[name],
       label: t(`bill.ask.${name}`),
       hint: hint ? html`<small>${t(hint)}</small>` : nothing,
-      lines: long.includes(name),
       type,
       set: (value) => {
         type(value);
@@ -55,13 +52,13 @@ const choice = ({ name, words, family = '' }, { id, value, label, set }) =>
     </select>`;
 
 /** The field of what a line is: longer than others, and never empty of label. */
-export const textField = (values, n, act) =>
+export const textField = ({ fields, act }, values, n) =>
   html`<div class="field wide">
     <label for=${`bill-text-${n}`}>${t('bill.ask.text')}</label>
     <input
       id=${`bill-text-${n}`}
       .value=${live(values.text ?? '')}
-      maxlength="200"
+      maxlength=${fields.find(({ name }) => name === 'text').letters ?? nothing}
       autocomplete="off"
       @change=${({ target }) => {
         values.text = target.value;

@@ -20,7 +20,7 @@ export function billLine(form, papers, line, n) {
       ${t('bill.line', { number: n + 1 })}
       ${ok?.lines?.[n] ? html`<span class="value">${money(ok.lines[n].amount, ok)}</span>` : nothing}
     </legend>
-    ${textField(line, n, form.act)} ${typedField(form, line, 'count', at)}
+    ${textField(form, line, n)} ${typedField(form, line, 'count', at)}
     ${typedField(form, line, 'price', at)}
     <details class="wide" ?open=${papers.opened.has(line)}>
       <summary>${t('bill.line.more')}</summary>

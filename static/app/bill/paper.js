@@ -10,14 +10,14 @@ export const title = ({ what, counted: typed }) =>
 export function billPaper(papers, sums) {
   const { counted: typed, what, job } = papers;
   const { taxes = [] } = sums;
-  const read = job.state.readings?.findLast((r) => r.what === 'odometer');
+  const { odometer } = job.state.summary;
   const kept = papers.changed() ? undefined : papers.paper(what)?.time;
   return html`
     <div class="two">${block(typed.seller)} ${block(typed.customer)}</div>
     <h1>${title(papers)}</h1>
     <p>
       ${day(kept)} · ${job.record.name}
-      ${read ? html` · ${t('bill.odometer', { value: text(read.texts[0]) })}` : nothing}
+      ${odometer ? html` · ${t('bill.odometer', { value: text(odometer) })}` : nothing}
     </p>
     <table class="money">
       <tbody>

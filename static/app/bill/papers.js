@@ -19,6 +19,7 @@ export class Papers {
   refused = []; // why it could not be kept
   #kept; // what the phone remembers
   #proposed;
+  #recounted; // counts that a bill doesn't take over from its estimate
   #asked = 0;
 
   /** Opens the papers of a job; resolves to undefined when there is no such job. */
@@ -35,6 +36,7 @@ export class Papers {
     ]);
     bill.fields = forms.ok?.forms[0].fields;
     bill.#proposed = lines.ok?.lines ?? [];
+    bill.#recounted = lines.ok?.recounted ?? {};
     bill.#kept = kept ?? {};
     await bill.turn(job.state.finished ? 'bill' : 'estimate');
     return bill;
@@ -59,9 +61,9 @@ export class Papers {
     }
   }
 
-  /** The event that wrote a paper last. */
+  /** The event that wrote a paper. */
   paper(what) {
-    return this.job.state.papers?.findLast((p) => p.what === what);
+    return this.job.state.papers?.find((p) => p.what === what);
   }
 
   /** Reports whether there is something typed that is not kept. */
@@ -80,14 +82,12 @@ export class Papers {
     const estimate = this.what === 'bill' && this.written('estimate');
     if (!estimate) return { ...beginning(this.#kept), lines };
     const { number: _, lines: before, ...others } = estimate; // bills have numbers of their own
-    const poured = lines.filter(({ kind }) => kind === 'oil');
-    const count = (line) => poured.find(({ of }) => of === line.of)?.count ?? line.count;
+    const count = (line) => this.#recounted[line.of] ?? line.count;
     return { ...others, lines: before.map((line) => filled({ ...line, count: count(line) })) };
   }
 
   #line({ word, values }) {
-    const of = [word, values.kind ?? values.of].filter(Boolean).join(' ');
-    const { line: kind, count } = values;
+    const { line: kind, count, key: of } = values;
     return filled({ kind, of, text: t(word, values), count, ...known(this.#kept, kind, of) });
   }
 

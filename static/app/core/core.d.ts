@@ -477,8 +477,13 @@ export interface Past {
   events?: Event[] | null;
 }
 
+/**
+ * BillLinesAnswer are the lines proposed, and the counts that a bill takes from them and not from
+ * its estimate.
+ */
 export interface BillLinesAnswer {
   lines?: Item[];
+  recounted?: { [name: string]: string };
 }
 
 /** Item is a part or a tool to lay out. */
@@ -1107,8 +1112,6 @@ export interface State {
   warmth?: Warmth;
   /** time of the finish; empty while the work is under way */
   finished?: string;
-  /** Waiting: the work is finished, the second look after the first ride is not. */
-  waiting?: boolean;
   /** time at which the second look closed the job */
   closed?: string;
   /** Timers are those that count, or have rung and were not answered. */
@@ -1581,7 +1584,6 @@ export interface WrenchAnswerWrenches {
   verdict?: string;
   unit?: string;
   low?: InUnit;
-  fifth?: InUnit;
   high?: InUnit;
   step?: InUnit;
   mark?: InUnit;

@@ -45,9 +45,8 @@ async function askEach(bikes, state, app) {
   app.redraw();
 }
 
-const never = '9999-12-31';
-const urgent = ({ oil: a }, { oil: b }) =>
-  (b.grade ?? 0) - (a.grade ?? 0) || ((a.remind ?? never) < (b.remind ?? never) ? -1 : 1);
+/** By the core's order: the most urgent first. */
+const urgent = ({ oil: a }, { oil: b }) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0);
 
 function list({ rows, left, cut }) {
   if (!rows.length) return html`<p>${t(left ? 'due.list.working' : 'due.list.none')}</p>`;

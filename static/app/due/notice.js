@@ -1,10 +1,9 @@
 import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
 import { today } from '../words/dates.js';
 import { askToNotify, canNotify, mayNotify, notify } from '../phone/notice.js';
 import * as store from '../store/store.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
-
-const pause = 7 * 24 * 3600 * 1000; // ms between two notices
 
 /** The button that asks for notices; the browser is asked by a tap only. */
 export async function notice(app) {
@@ -32,14 +31,19 @@ export async function notice(app) {
   return { draw };
 }
 
-/** Notifies of what is due, where that was asked for, at most once a week. */
+/** Notifies of what is due, where that was asked for; how often is up to the core. */
 export async function notifyDue(now = Date.now()) {
   const wanted = await store.setting('notice');
   if (!wanted || !mayNotify()) return;
-  if (now - wanted.told < pause) return;
-  const [bike] = (await store.setting('due')) ?? [];
-  if (!bike || bike.remind > today()) return;
+  const bikes = (await store.setting('due')) ?? [];
+  const { ok } = await call('due-notice', {
+    bikes: bikes.map(({ name, remind }) => ({ name, remind })),
+    today: today(),
+    notified: new Date(wanted.told).toISOString(),
+    now: new Date(now).toISOString(),
+  });
+  if (!ok?.bike) return;
   await loadWordsOf('due');
-  await notify(t('due.notice.text', { bike: bike.name }), 'due');
+  await notify(t('due.notice.text', { bike: ok.bike }), 'due');
   await store.saveSetting('notice', { told: now });
 }

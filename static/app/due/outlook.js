@@ -1,10 +1,10 @@
 import { call } from '../core/client.js';
+import { limits, loadLimits } from '../core/limits.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { today } from '../words/dates.js';
 
-const most = 16; // jobs of a bike: more are of other years
-const room = 900_000; // letters that the core takes at once, with some to spare
+const envelope = 1000; // bytes of the input round the jobs
 
 /** The jobs of each bike, the newest first: card id -> lines. `jobs` are lines of the log. */
 export function byBike(jobs) {
@@ -21,12 +21,14 @@ export function byBike(jobs) {
  * the place of what the newest one says about its use.
  */
 export async function outlookOf(jobs, severe) {
+  await loadLimits();
   const entries = [];
-  let size = 0;
-  for (const { id } of jobs.slice(0, most)) {
+  let size = envelope;
+  for (const { id } of jobs.slice(0, limits.jobs)) {
     const { card, bench } = await store.job(id);
     const entry = JSON.stringify({ card, bench, events: await store.events(id) });
-    if ((size += entry.length * 2) > room && entries.length) break;
+    size += new Blob([entry]).size;
+    if (size > limits.call && entries.length) break;
     entries.unshift(entry);
   }
   if (severe !== undefined && entries.length) {

@@ -31,8 +31,8 @@ export class DueSection {
     await loadWordsOf('due');
     const jobs = await store.logOf(this.id);
     if (!jobs.length || (newest && jobs[0].id !== newest)) return;
-    this.severe = severe ?? Boolean((await store.job(jobs[0].id)).bench?.severe);
     this.outlook = await outlookOf(jobs, severe);
+    this.severe = Boolean(this.outlook?.severe);
     if (severe === undefined) await remember(this.id, this.name, this.outlook);
     this.app.redraw();
   }
@@ -72,7 +72,7 @@ export class DueSection {
 
   /** The section with its heading; nothing while nothing is known. */
   draw() {
-    if (!this.#oils().length) return nothing;
+    if (!this.outlook?.first) return nothing;
     return html`<section>
       <h2>${t('due.title')}</h2>
       ${this.#body()}
@@ -81,16 +81,13 @@ export class DueSection {
 
   /** The same in one line that opens. */
   line() {
-    const [first] = [...this.#oils()].sort((a, b) => (b.grade ?? 0) - (a.grade ?? 0));
+    const first = this.outlook?.oils?.find(({ circuit }) => circuit === this.outlook.first);
     if (!first) return nothing;
     return html`<details class="today">
       <summary>${t('due.title')}: ${verdictOf(first)} ${whenDue(first)}</summary>
       ${this.#body()}
     </details>`;
   }
-
-  /** The oils of which the record knows something. */
-  #oils = () => (this.outlook?.oils ?? []).filter(({ changed, at, day }) => changed || at || day);
 
   #body() {
     const { oils, uses: used, findings: faults } = this.outlook;

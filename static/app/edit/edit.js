@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { loadLimits } from '../core/limits.js';
 import { Draft } from './draft.js';
 import { file } from '../site/data.js';
 import { address, go } from '../ui/address.js';
@@ -18,6 +19,7 @@ export async function edit([key], app) {
     screen.draw = start;
     return screen;
   }
+  await loadLimits();
   const draft = await Draft.open(key);
   screen.draw = () =>
     draft ? draw(draft, () => app.redraw()) : html`<h1 tabindex="-1">${t('edit.unknown')}</h1>`;
@@ -101,8 +103,7 @@ function draw(draft, changed) {
   `;
 }
 
-function cardSection(draft, { word, at: pointer, entries }, changed) {
-  const removable = pointer && !pointer.startsWith('/circuits');
+function cardSection(draft, { word, at: pointer, removable, entries }, changed) {
   const place = pointer ? at(draft.card, `${pointer}/place`) : '';
   return html`<section>
     <h2>${t(word)}${place ? ` · ${place}` : ''}</h2>

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { limits } from '../core/limits.js';
 import { at } from './pointer.js';
 import { isFigure, isWords, textOf } from './sections.js';
 import { t } from '../words/catalogue.js';
@@ -20,7 +21,7 @@ export function entryField(draft, entry, changed) {
   const text = unread?.text ?? textOf(draft.card, entry);
   return html`<div class="field">
     ${control(
-      { name: entry.at, kind, words: entry.words, family: entry.family },
+      { name: entry.at, kind, words: entry.words, family: entry.family, ...room(entry.kind) },
       {
         id: `entry${entry.at.replaceAll('/', '-')}`,
         ...typing(draft, entry.at, text, changed, (typed) =>
@@ -28,13 +29,16 @@ export function entryField(draft, entry, changed) {
         ),
         label: t(entry.word),
         hint: nothing,
-        lines: entry.kind === 'lines',
       },
     )}
     ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, own, changed, (more) => write(text, more)) : nothing}
     ${[...(unread?.findings ?? []), ...own].map(finding)}
   </div>`;
 }
+
+/** How much may be typed at an entry of that kind. */
+const room = (kind) =>
+  kind === 'lines' ? { lines: true, letters: limits.remark } : { letters: limits.entry };
 
 /** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
 function origin(draft, entry, figure, found, changed, write) {
@@ -43,7 +47,7 @@ function origin(draft, entry, figure, found, changed, write) {
   const doubted = found.some(({ grade }) => grade === 'doubt');
   const field = (name, word) =>
     control(
-      { name: `${entry.at}/${name}`, kind: 'text' },
+      { name: `${entry.at}/${name}`, kind: 'text', ...room('text') },
       {
         id: `${id}-${name}`,
         ...typing(draft, `${entry.at}/${name}`, now[name], changed, (text) =>

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
+import { limits } from '../core/limits.js';
 import { t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { findings } from '../ui/findings.js';
@@ -14,12 +15,14 @@ export function asks(job, step, control) {
   </section>`;
 }
 
-/** What was kept for this reading at this step. */
-function kept(job, step, ask) {
-  const own = (job.state.readings ?? []).filter(
+/** The readings of this that were kept at this step. */
+const keptHere = (job, step, ask) =>
+  (job.state.readings ?? []).filter(
     (r) => r.step === step.id && r.what === ask.what && (r.of ?? '') === (ask.of ?? ''),
   );
-  return own.map(
+
+function kept(job, step, ask) {
+  return keptHere(job, step, ask).map(
     (r) => html`<p class="kept">✓ ${t('job.kept', { value: r.texts.map(text).join(' · ') })}</p>`,
   );
 }
@@ -32,26 +35,21 @@ const event = (step, ask, value) => ({
   value,
 });
 
-/** The words of the last reading, of which the last is a choice. */
-const lastOf = (job, step, ask) =>
-  (job.state.readings ?? []).findLast(
-    (r) => r.what === ask.what && r.step === step.id && (r.of ?? '') === (ask.of ?? ''),
-  )?.texts ?? [];
+/** What was answered last at this step. */
+const lastOf = (job, step, ask) => keptHere(job, step, ask).at(-1) ?? {};
 
 function pick(job, step, ask, control) {
-  const last = lastOf(job, step, ask);
+  const { choice, share } = lastOf(job, step, ask);
   const add = (value, word) => control.add(event(step, ask, value), t('job.kept', { value: word }));
   const choose = (c) => add(c, t(`${ask.what}.${c}`));
-  const share = last.length > 1 ? parseFloat(last[0]) : undefined;
   const oil = oilOf(job, ask);
   // Several oils may be asked for at one step.
   const several = step.asks.filter(({ what }) => what === ask.what).length > 1;
   return html`${several ? html`<h2>${t(oil.role)}</h2>` : nothing}
   ${ask.gauge ? levelSlider(ask, `level-${step.id}-${ask.of}`, share, control, (value) => event(step, ask, value)) : nothing}
   ${share === undefined ? nothing : html`<p class="kept">✓ ${t('job.kept', { value: t('level.share', { share }) })}</p>`}
-  ${radios(`ask.${ask.what}`, ask.what, last.at(-1)?.split('.')[1], ask.choice, choose, ask.of)}
-  ${findings(control.findingsAbout((e) => same(ask, e)))}
-  ${step.after || step.asks.some(({ what }) => what === 'poured') ? amend(oil) : nothing}`;
+  ${radios(`ask.${ask.what}`, ask.what, choice, ask.choice, choose, ask.of)}
+  ${findings(control.findingsAbout((e) => same(ask, e)))} ${ask.amends ? amend(oil) : nothing}`;
 }
 
 const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of === ask.of;
@@ -77,7 +75,7 @@ function type(job, step, ask, control) {
         enterkeyhint="done"
         autocomplete="off"
         autocapitalize="none"
-        maxlength="40"
+        maxlength=${limits.reading ?? nothing}
         @input=${input}
         ${ref((field) => field && control.restore(field, () => typed(field)))}
       />

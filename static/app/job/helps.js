@@ -2,20 +2,19 @@ import { html, nothing } from 'lit-html';
 import { address } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 
-/** The calculations that answer what a step raises, with what the card knows and what is left to pour. */
-export function helps({ helps: list, asks = [] }, { oils = [] }) {
-  const { poured, left } = oils.find((o) => asks.some(({ of }) => of === o.circuit)) ?? {};
-  const known = (op, given) =>
-    op === 'bottles' && poured && left ? { ...given, need: left[0] } : given;
+/** The calculations that answer what a step raises, with what the card knows, or the job by now. */
+export function helps({ id, helps: list }, { helps: known = [] }) {
+  const givenOf = ({ op, given = {} }) =>
+    known.find((h) => h.step === id && h.op === op)?.given ?? given;
   return list
     ? html`<nav class="helps" aria-label=${t('job.helps')}>
         <h2>${t('job.helps')}</h2>
         <ul>
           ${list.map(
-            ({ op, given = {} }) =>
+            (help) =>
               html`<li>
-                <a href=${address('bench', op, JSON.stringify(known(op, given)))}
-                  >${t(`calc.${op}`)}</a
+                <a href=${address('bench', help.op, JSON.stringify(givenOf(help)))}
+                  >${t(`calc.${help.op}`)}</a
                 >
               </li>`,
           )}

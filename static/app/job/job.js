@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
+import { loadLimits } from '../core/limits.js';
 import { stayAwake } from '../phone/lock.js';
 import { Job } from '../store/job.js';
 import { address } from '../ui/address.js';
@@ -26,7 +27,7 @@ import { stops, wrong } from '../trouble/in-job.js';
  * step, "#/job/ID/steps" all of them.
  */
 export async function job([id, view, stepId], app) {
-  await Promise.all(['hands', 'keep'].map(loadWordsOf));
+  await Promise.all([...['hands', 'keep'].map(loadWordsOf), loadLimits()]);
   const job = await app.attempt(() => Job.open(id));
   const forms = await looks();
   const screen = { name: 'job', tab: 'bikes', title: job?.record.name ?? t('nav.bikes') };

@@ -2,11 +2,10 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { ref } from 'lit-html/directives/ref.js';
 import { t } from '../words/catalogue.js';
+import { slideStep } from '../ui/field.js';
 import { levelPicture } from '../ui/picture/level.js';
 
 /** @import { Balance } from '../core/core.d.ts' */
-
-const percent = 100;
 
 /**
  * This bike's gauge, on which the oil line is dragged to where it stands. The
@@ -16,9 +15,9 @@ const percent = 100;
  */
 export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
   const moved = control.drafts.get(id);
-  const share = Number(moved ?? last ?? percent / 2);
-  const { low, high = 0, kind, ...marks } = drawn;
-  const line = (share / percent - low) / (high - low);
+  const { kind, slideLow = 0, slideHigh, slideFrom, ...marks } = drawn;
+  const share = Number(moved ?? last ?? slideFrom);
+  const line = (share - slideLow) / (slideHigh - slideLow);
   const typed = (field) => event(`${field.value} %`);
   const drag = ({ target }) => {
     control.type(target, () => typed(target), target.value);
@@ -38,9 +37,9 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
         type="range"
         aria-label=${t('ask.level')}
         aria-valuetext=${t('level.share', { share })}
-        min=${low * percent}
-        max=${high * percent}
-        step="5"
+        min=${slideLow}
+        max=${slideHigh}
+        step=${slideStep}
         .value=${live(String(share))}
         @input=${drag}
         ${ref((field) => field && control.restore(field, () => typed(field)))}

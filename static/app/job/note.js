@@ -1,5 +1,6 @@
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
+import { limits } from '../core/limits.js';
 import { t } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
 
@@ -25,7 +26,7 @@ export function note(job, step, control) {
           id=${id}
           name="text"
           rows="3"
-          maxlength="4000"
+          maxlength=${limits.note ?? nothing}
           @input=${input}
           ${ref(restore)}
         ></textarea>

@@ -22,11 +22,8 @@ const drained = ({ drained: sum, caught, since }) =>
       ${since ? html`<p>${t('job.since', { ...since, use: `@${since.use}` })}</p>` : nothing}`
     : nothing;
 
-function poured({ due, poured: sum, left }) {
-  if (!sum) return nothing;
-  const word = !due ? 'job.poured' : left ? 'job.poured.left' : 'job.poured.all';
-  return verdict(t(word, { poured: sum[0], due: due?.[0], left: left?.[0] }));
-}
+const poured = ({ pouring, due, poured: sum, left }) =>
+  pouring ? verdict(t(pouring, { poured: sum[0], due: due?.[0], left: left?.[0] })) : nothing;
 
 /** @param {Partial<Warmth>} warmth */
 function warmth({ word, burns, wait } = {}) {

@@ -53,9 +53,9 @@ export function closing(job, control) {
 }
 
 function finish(job, control) {
-  const { finished, waiting, missing = [] } = job.state;
-  if (finished)
-    return html`${waiting ? html`<p>${t('job.finish.then')}</p>` : nothing}
+  const { phase, missing = [] } = job.state;
+  if (phase !== 'open')
+    return html`${phase === 'waiting' ? html`<p>${t('job.finish.then')}</p>` : nothing}
       <p>
         <a class="button" href=${address('record', job.record.id)}>${t('nav.record')}</a>
       </p>`;

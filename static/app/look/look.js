@@ -138,8 +138,8 @@ class Look {
   }
 
   /** The person's own answer to what the comparison says. */
-  #comparing({ compared = [] }) {
-    if (!compared.some(({ code }) => code === 'look-more')) return nothing;
+  #comparing({ mayDeny }) {
+    if (!mayDeny) return nothing;
     const turn = () => {
       this.#notMore = !this.#notMore;
       this.#changed();

@@ -22,6 +22,7 @@ export class Ruler {
   #answer = null;
   #open = false;
   #edge = null; // between the lines while it is being matched
+  #bounds = {}; // between which an edge is believed
 
   constructor(app, choose) {
     this.#app = app;
@@ -36,6 +37,7 @@ export class Ruler {
     const now = String(ratio);
     const kept = this.#edge ? { edge: String(this.#edge), ratio: now } : settings.gauge;
     this.#answer = await call('gauge', { ...kept, now, zoom: String(pinch) });
+    if (this.#answer.ok) this.#bounds = this.#answer.ok;
     if (shown === this) this.#app.redraw();
   }
 
@@ -47,15 +49,14 @@ export class Ruler {
     };
     return html`<details class="true-ruler more" ?open=${this.#open} @toggle=${turned}>
       <summary>${t('gauge.title')}</summary>
-      ${ok ? this.#verdict(ok.verdict) : nothing} ${findings.map(finding)}
+      ${ok ? this.#verdict(ok) : nothing} ${findings.map(finding)}
       ${this.#edge ? this.#match(ok) : this.#marks(ok, size)}
     </details>`;
   }
 
-  #verdict(word) {
-    const isTrue = word === 'gauge.true';
-    if (isTrue && this.#edge) return nothing;
-    return html`<p class="finding" data-grade=${isTrue ? 'note' : 'doubt'}>${t(word)}</p>`;
+  #verdict({ verdict, trusted }) {
+    if (trusted && this.#edge) return nothing;
+    return html`<p class="finding" data-grade=${trusted ? 'note' : 'doubt'}>${t(verdict)}</p>`;
   }
 
   #turn(edge) {
@@ -67,22 +68,22 @@ export class Ruler {
     if (!ok) return nothing;
     return html`
       <h3>${t('gauge.marks')}</h3>
-      <div class="marks">${ok.marks.map((mark) => this.#mark(mark, ok.verdict, size))}</div>
+      <div class="marks">${ok.marks.map((mark) => this.#mark(mark, ok.trusted, size))}</div>
       ${scale(ok.ruler)} ${button('gauge.match', () => this.#turn(ok.edge))}
     `;
   }
 
-  #mark({ across, text, size }, verdict, chosen) {
+  #mark({ across, text, size }, trusted, chosen) {
     const choose = async () => {
       await this.ask(); // not every browser reports that it zoomed
-      if (this.#answer.ok?.verdict === verdict) this.#choose(size);
+      if (this.#answer.ok?.trusted) this.#choose(size);
     };
     const wide = 2 * across + 8;
     return html`<button
       type="button"
       class="quiet"
       aria-pressed=${size === chosen}
-      ?disabled=${verdict !== 'gauge.true'}
+      ?disabled=${!trusted}
       @click=${choose}
     >
       <svg width=${wide} height=${across} aria-hidden="true">
@@ -94,8 +95,9 @@ export class Ruler {
   }
 
   #match(ok) {
-    const widest = document.documentElement.clientWidth - 2 * margin;
-    const move = (edge) => this.#turn(Math.min(Math.max(edge, 1), widest));
+    const { low, high } = this.#bounds;
+    const widest = Math.min(document.documentElement.clientWidth - 2 * margin, high);
+    const move = (edge) => this.#turn(Math.min(Math.max(edge, low), widest));
     const save = async () => {
       const gauge = { edge: String(this.#edge), ratio: String(zoom().ratio) };
       await this.#app.attempt(() => set('gauge', gauge));
@@ -115,7 +117,7 @@ export class Ruler {
       <input
         type="range"
         aria-label=${t('gauge.edge')}
-        min="100"
+        min=${low}
         max=${widest}
         step=${step}
         .value=${live(String(this.#edge))}
@@ -124,9 +126,7 @@ export class Ruler {
       <div class="entry">
         ${button('gauge.smaller', () => move(this.#edge - step))}
         ${button('gauge.larger', () => move(this.#edge + step))}
-        <button type="button" ?disabled=${ok?.verdict !== 'gauge.true'} @click=${save}>
-          ${t('gauge.keep')}
-        </button>
+        <button type="button" ?disabled=${!ok?.trusted} @click=${save}>${t('gauge.keep')}</button>
         ${button('nav.back', () => this.#turn(null))}
       </div>
     `;

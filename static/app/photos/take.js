@@ -1,27 +1,10 @@
 import { html, nothing } from 'lit-html';
+import { limits } from '../core/limits.js';
 import { persistRecords } from '../phone/storage.js';
 import { download } from '../phone/share.js';
 import { shrink } from './shrink.js';
 import { t } from '../words/catalogue.js';
 import { photos, shelfOf } from './photos.js';
-
-// What a photo of a step shows most likely, by a part of the step's id: chosen
-// beforehand, since gloves don't like to choose (common practice, no source).
-const likely = [
-  ['identify', 'odometer'],
-  ['filter', 'filter'],
-  ['strainer', 'filter'],
-  ['rotor', 'filter'],
-  ['oil', 'pan'],
-  ['tray', 'pan'],
-  ['plug', 'plug'],
-  ['drain', 'plug'],
-  ['magnet', 'plug'],
-  ['ring', 'seal'],
-  ['seats', 'seal'],
-];
-
-const guess = ({ id }) => likely.find(([part]) => id.includes(part))?.[1] ?? 'other';
 
 // What goes on at the steps of a job: {what, said, waiting}, by job and step.
 const states = new WeakMap();
@@ -29,7 +12,7 @@ const states = new WeakMap();
 function stateOf(job, step) {
   if (!states.has(job)) states.set(job, new Map());
   const steps = states.get(job);
-  if (!steps.has(step.id)) steps.set(step.id, { what: guess(step), said: '', waiting: null });
+  if (!steps.has(step.id)) steps.set(step.id, { what: step.photo, said: '', waiting: null });
   return steps.get(step.id);
 }
 
@@ -52,15 +35,12 @@ export function takePhoto(job, step, control) {
     ${state.waiting ? waiting(job, step, control) : nothing}`;
 }
 
-// What a photo may show, as internal/job has it.
-const kinds = ['plug', 'pan', 'filter', 'seal', 'odometer', 'other'];
-
 function whatItShows(state, step) {
   const id = `photo-what-${step.id}`;
   return html`<p class="ask">
     <label for=${id}>${t('photo.what')}</label>
     <select id=${id} @change=${({ target }) => (state.what = target.value)}>
-      ${kinds.map(
+      ${limits.photos?.map(
         (kind) =>
           html`<option value=${kind} ?selected=${kind === state.what}>
             ${t(`photo.what.${kind}`)}

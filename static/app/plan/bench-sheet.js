@@ -82,7 +82,7 @@ const figure = (f) => html`${f.texts?.join(' · ') ?? t('not-known')} ${mark(f)}
 const table = (bolts) =>
   html`<table>
     ${bolts.map(
-      ({ purpose, place, count, thread, size, torque, turn, seal, sealSize }) =>
+      ({ purpose, place, count, thread, size, by, seal, sealSize, ...figures }) =>
         html`<tr>
           <td>${box}</td>
           <td>
@@ -90,7 +90,7 @@ const table = (bolts) =>
             ${t(purpose)}${place ? `: ${place}` : nothing}
           </td>
           <td>${[thread, size.texts?.[0]].filter(Boolean).join(', ') || t('not-known')}</td>
-          <td>${figure(torque.texts || !turn ? torque : turn)}</td>
+          <td>${figure(figures[by])}</td>
           <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
         </tr>`,
     )}

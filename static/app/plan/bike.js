@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { call } from '../core/client.js';
+import { limits, loadLimits } from '../core/limits.js';
 import { cardOf } from '../store/card-of.js';
 import { persistRecords } from '../phone/storage.js';
 import { startJob } from '../store/job.js';
@@ -24,10 +25,12 @@ export async function bike([id], app) {
     title: card ? `${card.make} ${card.model}` : t('plan.title'),
   };
   /** @type {Bench} */
-  const bench = { system: settings.system, place: 'garage' };
+  const bench = { system: settings.system };
   const due = card && new DueSection(card, app);
   let answer = null;
   const makePlan = async () => {
+    await loadLimits();
+    bench.place ??= limits.places?.[0];
     answer = await call('plan', { card, bench });
     app.redraw();
   };
@@ -56,7 +59,7 @@ function draw(card, bench, answer, change, start, due) {
   return html`
     <h1 tabindex="-1">${text(`${card.make} ${card.model}`)}</h1>
     ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
-    ${today(card, bench, answer?.ok, change, due)} ${due.line()}
+    ${answer ? today(bench, answer.ok, change, due) : nothing} ${due.line()}
     ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
   `;
 }
@@ -87,35 +90,33 @@ function sheets(card, answer, start) {
 /**
  * The bench: what is true here today, in one line that opens.
  *
- * @param {Card} card
  * @param {Bench} bench
  * @param {Partial<Plan>} plan
  * @param {(values: Bench) => void} change
  * @param {DueSection} due
  */
-function today(card, bench, { oils, also } = {}, change, due) {
+function today(bench, { oils, also, mayKeepFilter } = {}, change, due) {
   const system = (value) => {
     set('system', value).catch(() => {}); // a store that is missing must not stop the plan
     change({ system: value });
   };
   const filter = bench.keepFilter ? 'keep' : 'change';
-  const changes = card.filters?.some(({ kind }) => kind !== 'centrifugal'); // that one is cleaned
   const summary = {
     units: t(`plan.units.${bench.system}`),
     filter: t(`plan.filter.${filter}.short`),
     place: t(`plan.place.${bench.place}`),
   };
   return html`<details class="today">
-    <summary>${t(changes ? 'plan.today' : 'plan.today.no-filter', summary)}</summary>
-    ${radios('plan.units', 'plan.units', bench.system, ['metric', 'us', 'imperial'], system)}
+    <summary>${t(mayKeepFilter ? 'plan.today' : 'plan.today.no-filter', summary)}</summary>
+    ${radios('plan.units', 'plan.units', bench.system, limits.systems ?? [], system)}
     ${
-      changes
+      mayKeepFilter
         ? radios('plan.filter', 'plan.filter', filter, ['change', 'keep'], (v) =>
             change({ keepFilter: v === 'keep' }),
           )
         : nothing
     }
-    ${radios('plan.place', 'plan.place', bench.place, ['garage', 'roadside'], (v) =>
+    ${radios('plan.place', 'plan.place', bench.place, limits.places ?? [], (v) =>
       change({ place: v }),
     )}
     ${due.use(bench, change)} ${oils?.length > 1 ? circuits(bench, oils, change) : nothing}

@@ -34,9 +34,7 @@ export function oilSheets(oils) {
 
 /** How tight, fastener by fastener; what is to be left alone comes last. */
 export function boltSheets(bolts = []) {
-  const byFeel = ({ purpose, torque }) =>
-    purpose === 'purpose.panel' && torque.standing === 'unknown';
-  const turned = bolts.filter((b) => b.today && b.drive !== 'drive.hand' && !byFeel(b));
+  const turned = bolts.filter((b) => b.listed);
   const left = bolts.filter((b) => b.leave);
   return html`<section class="bolts">
     <h2>${t('plan.bolts')}</h2>
@@ -53,8 +51,9 @@ export function boltSheets(bolts = []) {
   </section>`;
 }
 
-function bolt({ purpose, place, count, thread, drive, size, torque, turn, seal, sealSize }) {
-  const tight = turn && torque.standing === 'unknown' ? turn : torque;
+function bolt(sheet) {
+  const { purpose, place, count, thread, tool, turn, seal, sealSize } = sheet;
+  const tight = sheet[sheet.by];
   return html`<article class="sheet">
     <h3>
       ${t(purpose)}
@@ -64,18 +63,11 @@ function bolt({ purpose, place, count, thread, drive, size, torque, turn, seal, 
     <p class="big">${value(tight)}</p>
     ${standing(tight)}
     <dl>
-      ${tight === torque && turn ? figureRow(turn) : nothing} ${row('plan.thread', thread)}
-      ${row('plan.tool', tool(drive, size))}
+      ${turn && turn !== tight ? figureRow(turn) : nothing} ${row('plan.thread', thread)}
+      ${row('plan.tool', tool?.map(text).join(', '))}
       ${seal ? row('plan.seal', [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ')) : nothing}
     </dl>
   </article>`;
-}
-
-function tool(drive, size) {
-  if (!drive) return t('not-known');
-  const known = text(size.texts?.[0] ?? '@not-known');
-  if (drive === 'drive.strap') return t(drive);
-  return `${t(drive)}, ${known}`;
 }
 
 const row = (word, content) =>

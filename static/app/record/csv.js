@@ -1,4 +1,5 @@
 import { call } from '../core/client.js';
+import { limits, loadLimits } from '../core/limits.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { t, text } from '../words/catalogue.js';
@@ -21,7 +22,7 @@ const columns = [
   ['csv.notes', 'text'],
 ];
 const together = 200; // rows written at a time
-const longest = 4800; // letters of a cell; the core takes no more of four bytes each
+const bytesOfLetter = 4; // at most, in UTF-8
 
 /**
  * A job as a row; `state` is its replay, undefined when it can't be made.
@@ -33,12 +34,11 @@ export function row({ name, started, summary = {} }, state = {}) {
   const { oils = [], odometer, done, findings = [], notes = [] } = state;
   /** @type {Partial<Balance>[]} */
   const [first = {}] = oils;
-  const { finished, waiting } = { ...summary, ...state };
-  const standing = !finished ? 'record.open' : waiting ? 'record.waiting' : 'record.closed';
+  const { phase } = state.summary ?? summary;
   return [
     started.slice(0, 10),
     name,
-    t(standing),
+    t(`record.${phase}`),
     odometer ?? '',
     oils.map(({ role, poured }) => `${t(role)}: ${poured?.[0] ?? t('not-known')}`).join('\n'),
     first.in ?? '',
@@ -47,11 +47,12 @@ export function row({ name, started, summary = {} }, state = {}) {
     done?.length ?? '',
     findings.map(({ code, values }) => t(`finding.${code}`, values)).join('\n'),
     notes.map((note) => text(note.text)).join('\n'),
-  ].map((cell) => String(cell).slice(0, longest));
+  ].map((cell) => String(cell).slice(0, limits.text / bytesOfLetter));
 }
 
 /** All jobs as a table, a file. `progress` is called with how many are done. */
 export async function table(jobs, comma, progress) {
+  await loadLimits();
   let written = '\ufeff'; // says to spreadsheets that it is UTF-8
   let rows = [columns.map(([name]) => t(name))];
   const flush = async () => {

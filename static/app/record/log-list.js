@@ -20,9 +20,9 @@ const searched = ({ name, started, summary }, word) =>
 
 // Which lines a filter lets through.
 const filters = {
-  open: ({ summary }) => !summary.finished,
-  waiting: ({ summary }) => Boolean(summary.waiting),
-  watch: ({ summary }) => ['debris.watch', 'debris.stop'].includes(summary.verdict),
+  open: ({ summary }) => summary.phase === 'open',
+  waiting: ({ summary }) => summary.phase === 'waiting',
+  watch: ({ summary }) => Boolean(summary.watch),
   noted: ({ summary }) => Boolean(summary.notes || summary.photos),
 };
 

@@ -106,9 +106,10 @@ function line({ id, name, started, summary }) {
   </li>`;
 }
 
-/** Whether a job is open, waits for its second look, or is closed. */
-export function standingOf({ finished, waiting, done = 0, steps }) {
-  if (!finished)
-    return `○ ${t('record.open')}${steps ? `, ${t('record.steps', { done, count: steps })}` : ''}`;
-  return waiting ? `◐ ${t('record.waiting')}` : `✓ ${t('record.closed')}`;
+const shapes = { open: '○', waiting: '◐', closed: '✓' };
+
+/** How far a job has come, by its summary. */
+export function standingOf({ phase, done = 0, steps }) {
+  const counted = phase === 'open' && steps ? `, ${t('record.steps', { done, count: steps })}` : '';
+  return `${shapes[phase]} ${t(`record.${phase}`)}${counted}`;
 }

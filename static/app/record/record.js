@@ -61,10 +61,10 @@ function one(job, due, costs, app) {
   return html`
     <h1 tabindex="-1">${record.name}</h1>
     <p>
-      ${t('job.started', { date: when(record.started) })} ·
-      ${standingOf({ ...state, done: state.done?.length })} ${finished ? when(finished) : nothing}
+      ${t('job.started', { date: when(record.started) })} · ${standingOf(state.summary)}
+      ${finished ? when(finished) : nothing}
     </p>
-    ${finished && !state.waiting ? nothing : html`<p><a class="button" href=${address('job', record.id)}>${t('record.go-on')}</a></p>`}
+    ${state.phase === 'closed' ? nothing : html`<p><a class="button" href=${address('job', record.id)}>${t('record.go-on')}</a></p>`}
     <p><a class="button quiet" href=${address('sheet', record.id)}>${t('record.sheet')}</a></p>
     ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}

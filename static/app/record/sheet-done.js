@@ -30,10 +30,10 @@ export function oilLine({ circuit, role, today, need }, { record, state }) {
 /** Fastener by fastener: what was used, else what the card says. */
 export function closed({ plan, state }) {
   const used = (id) =>
-    state.readings?.findLast((r) => r.what === 'torque' && r.of === id)?.texts[0];
-  const tight = ({ id, torque, turn }) => {
-    const card = torque.texts || !turn ? torque : turn;
-    const values = { used: used(id), value: card.texts && `${card.texts[0]} ${mark(card)}` };
+    state.readings?.find((r) => r.stands && r.what === 'torque' && r.of === id)?.texts[0];
+  const tight = (bolt) => {
+    const card = bolt[bolt.by];
+    const values = { used: used(bolt.id), value: card.texts && `${card.texts[0]} ${mark(card)}` };
     if (!values.value) return values.used ?? t('not-known');
     return t(values.used ? 'paper.used' : 'paper.as-card', values);
   };

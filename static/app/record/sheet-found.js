@@ -1,12 +1,12 @@
 import { html } from 'lit-html';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 
 /** @import { Plan } from '../core/core.d.ts' */
 
 /** What oil, plug and filter said, as it was written down in the job. */
 export function found({ state, ...job }) {
   const { oils = [], notes = [], readings = [], looks = [], problems = [] } = state;
-  const leak = readings.findLast(({ what }) => what === 'leak')?.texts[0];
+  const leak = readings.find(({ what, stands }) => stands && what === 'leak');
   const lines = [
     ...oils.filter(({ caught }) => caught).map(({ role, caught }) => `${t(role)}: ${t(caught)}`),
     ...oils.filter(({ since }) => since).map(({ since }) => used(since)),
@@ -15,7 +15,7 @@ export function found({ state, ...job }) {
         `${name(job, step)}: ${[...told, verdict].map((word) => t(word)).join(', ')}`,
     ),
     ...problems.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
-    leak && `${t('ask.leak')} ${t(leak.slice(1))}`,
+    leak && `${t('ask.leak')} ${text(leak.texts[0])}`,
     ...notes.map(({ step, text }) => (step ? `${name(job, step)}: ${text}` : text)),
   ].filter(Boolean);
   return lines.length

@@ -12,6 +12,8 @@ import { paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 import { letGo, shelfOf } from '../photos/photos.js';
 
+const doneByLetters = 300; // a name and how to reach it: more would push the sheet onto a second page
+
 /** "#/sheet/JOB": one page about a job for the owner of the bike. */
 export async function sheet([id], app) {
   await loadWordsOf('paper');
@@ -40,7 +42,7 @@ const above = ({ state }, shown, app) => html`
   <textarea
     id="done-by"
     rows="3"
-    maxlength="300"
+    maxlength=${doneByLetters}
     .value=${settings.doneBy}
     @change=${({ target }) => app.attempt(() => set('doneBy', target.value)).then(() => app.redraw())}
   ></textarea>
@@ -82,7 +84,7 @@ function content(job, shown, app) {
     ${section('paper.parts', parts(plan), plan.parts)} ${section('paper.found', found(job))}
     ${section('paper.watch', watch(doubts))}
     ${section('paper.missing', html`<p>${missing.map((step) => name(job.step(step))).join('; ')}</p>`, missing.length)}
-    ${section('paper.due', due(job), job.record.card.interval)}
+    ${section('paper.due', due(state.change), job.record.card.interval)}
     ${section('record.photos', pictures(job, app), shown.photos)}
     <footer>
       <p>${t('paper.no-promise')} ${t('paper.standing', { marks: marks() })}</p>
@@ -93,10 +95,8 @@ function content(job, shown, app) {
 
 const name = ({ word, values }) => t(word, values);
 
-function odometer({ readings = [] }) {
-  const read = readings.findLast(({ what }) => what === 'odometer');
-  return read ? html`· ${t('paper.odometer')} ${read.texts[0]}` : nothing;
-}
+const odometer = ({ summary }) =>
+  summary.odometer ? html`· ${t('paper.odometer')} ${summary.odometer}` : nothing;
 
 const parts = (plan) =>
   html`<ul>
@@ -113,14 +113,7 @@ const watch = (doubts) => html`
 `;
 
 /** When the oil is due again, by the card. */
-function due({ state, plan }) {
-  const [distance, time] = ['interval-distance', 'interval-time'].map(
-    (figure) =>
-      plan.steps
-        .find(({ word }) => word === 'step.write-down')
-        ?.figures?.find((f) => f.name === `figure.${figure}`)?.texts?.[0],
-  );
-  const at = state.dueAgain?.texts[0] ?? distance;
+function due({ at, after: time }) {
   if (!at && !time) return html`<p>${t('not-known')}</p>`;
   if (!at) return html`<p>${t('paper.due.time', { time })}</p>`;
   return html`<p><strong>${at}</strong> ${time ? t('paper.due.or', { time }) : nothing}</p>`;

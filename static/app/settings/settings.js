@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { limits, loadLimits } from '../core/limits.js';
 import { recordsPersist } from '../phone/storage.js';
 import { files } from '../site/files.js';
 import { offline } from '../phone/offline.js';
@@ -14,6 +15,7 @@ import { section } from '../ui/section.js';
 export async function settings(_, app) {
   await loadWordsOf('keep');
   let safe = null;
+  loadLimits().then(() => app.redraw());
   recordsPersist().then((answer) => {
     safe = answer;
     app.redraw();
@@ -34,7 +36,7 @@ function draw(app, safe, change) {
   const { changelog } = app;
   return html`
     <h1 tabindex="-1">${t('settings.title')}</h1>
-    ${radios('settings.units', 'plan.units', kept.system, ['metric', 'us', 'imperial'], (v) => change('system', v))}
+    ${radios('settings.units', 'plan.units', kept.system, limits.systems ?? [kept.system], (v) => change('system', v))}
     ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
     ${languages.length > 1 ? languageChoice(app) : nothing}
     ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}

@@ -1,5 +1,4 @@
 import { call } from '../core/client.js';
-import { summaryOf } from './job-summary.js';
 import { lastOf } from './last-job.js';
 import * as store from './store.js';
 import { announce } from './windows.js';
@@ -116,11 +115,7 @@ export class Job {
       return own;
     }
     try {
-      await store.addEvent(
-        { ...this.record, summary: summaryOf(this.state, this.record.card) },
-        full,
-        photo,
-      );
+      await store.addEvent({ ...this.record, summary: this.state.summary }, full, photo);
     } catch (error) {
       this.state = before;
       throw error;

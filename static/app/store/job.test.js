@@ -13,7 +13,8 @@ function replay({ events }) {
     grades[value] ? [{ code: value, where: `/events/${i}/value`, grade: grades[value] }] : [],
   );
   const done = events.filter(({ kind }) => kind === 'done').map(({ step }) => step);
-  return { ok: { next: 'b', steps: 2, done, lastID: events.at(-1)?.id, findings } };
+  const summary = { phase: 'open', done: done.length, steps: 2 };
+  return { ok: { next: 'b', steps: 2, done, lastID: events.at(-1)?.id, findings, summary } };
 }
 
 let answers = {};
@@ -32,7 +33,11 @@ const card = { make: 'Tessaly', model: 'Corda 650' };
 const bench = { system: 'us' };
 
 beforeEach(() => {
-  answers = { plan: () => ({ ok: { steps: [{ id: 'a' }, { id: 'b' }] } }), replay };
+  answers = {
+    plan: () => ({ ok: { steps: [{ id: 'a' }, { id: 'b' }] } }),
+    replay,
+    'last-job': () => ({ ok: {} }),
+  };
 });
 
 /** Starts a job and opens it. */
@@ -57,7 +62,8 @@ test('an event that is kept is there after a restart, and the list knows', async
   assert.deepEqual(later.events, job.events);
   assert.ok(later.isDone('a'));
   const { summary } = later.record;
-  assert.deepEqual([summary.done, summary.steps, summary.next], [1, 2, 'b']);
+  assert.deepEqual(summary, { phase: 'open', done: 1, steps: 2 });
+  assert.deepEqual((await store.log()).find(({ id }) => id === job.record.id).summary, summary);
 });
 
 test('a refused event is not stored and changes nothing', async () => {
@@ -148,22 +154,33 @@ test('two tabs: each adds to what is stored, not to what it remembers', async ()
 const kept = (id, started, finished, cardId = 'one') =>
   store.putJob({ id, started, name: id, card: { id: cardId }, bench, summary: { finished } });
 
-test('the core gets the last job on the same bike that was closed before, and what is tried is not kept', async () => {
+test('the core picks the job that this one is compared with, and what is tried is not kept', async () => {
   const asked = [];
   answers.replay = (input) => {
     asked.push(input);
     return replay(input);
   };
+  let offered;
+  answers['last-job'] = (input) => {
+    offered = input;
+    return { ok: { id: input.started > '2026-06' ? 'last' : undefined } };
+  };
   await kept('first', '2026-01-01T08:00:00.000Z', '2026-01-01T10:00:00.000Z');
   await kept('last', '2026-05-01T08:00:00.000Z', '2026-05-01T10:00:00.000Z');
   await kept('open', '2026-06-01T08:00:00.000Z');
   await kept('strange', '2026-06-02T08:00:00.000Z', '2026-06-02T10:00:00.000Z', 'two');
-  await kept('later', '2026-09-01T08:00:00.000Z', '2026-09-01T10:00:00.000Z');
   await kept('now', '2026-07-01T08:00:00.000Z');
   const seen = { id: 'e', time: '2026-05-01T09:00:00.000Z', kind: 'look', step: 'a' };
   await store.addEvent(await store.job('last'), seen);
   const job = await Job.open('now');
   assert.deepEqual(asked.at(-1).last, { card: { id: 'one' }, bench, events: [seen] });
+  assert.equal(offered.started, '2026-07-01T08:00:00.000Z');
+  assert.deepEqual(offered.jobs, [
+    { id: 'now' },
+    { id: 'open' },
+    { id: 'last', finished: '2026-05-01T10:00:00.000Z' },
+    { id: 'first', finished: '2026-01-01T10:00:00.000Z' },
+  ]);
   const state = await job.try({ kind: 'done', step: 'a' });
   assert.deepEqual(state.done, ['a']);
   assert.ok(!job.isDone('a'));
@@ -173,6 +190,7 @@ test('the core gets the last job on the same bike that was closed before, and wh
 });
 
 test('a last job that is too much does not keep this one from opening', async () => {
+  answers['last-job'] = () => ({ ok: { id: 'last' } });
   answers.replay = (input) =>
     input.last ? { findings: [{ code: 'too-large', where: '/' }] } : replay(input);
   const job = await Job.open('now');

@@ -1,10 +1,12 @@
+import { call } from '../core/client.js';
 import * as store from './store.js';
 
-/** The last job on the same bike that was closed before this one began. */
+/** The job on the same bike that this one is compared with: {card, bench, events}, or undefined. */
 export async function lastOf({ card: { id }, started }) {
-  const earlier = (await store.logOf(id)).filter(({ summary }) => summary.finished < started);
-  const last = earlier.sort((a, b) => (a.summary.finished < b.summary.finished ? 1 : -1))[0];
-  if (!last) return undefined;
-  const { card, bench } = await store.job(last.id);
-  return { card, bench, events: await store.events(last.id) };
+  const lines = await store.logOf(id);
+  const jobs = lines.map(({ id: job, summary: { finished } }) => ({ id: job, finished }));
+  const { ok } = await call('last-job', { started, jobs });
+  if (!ok?.id) return undefined;
+  const { card, bench } = await store.job(ok.id);
+  return { card, bench, events: await store.events(ok.id) };
 }

@@ -6,3 +6,16 @@ export const lineOf = ({ id, card, name, started, summary = {} }) => ({
   started,
   summary,
 });
+
+// What earlier versions kept of a job said the same in other words, and of a job that
+// was only just begun nothing is kept yet.
+const phaseOf = ({ finished, waiting }) => (!finished ? 'open' : waiting ? 'waiting' : 'closed');
+const watched = /^debris\.(watch|stop)$/;
+
+/** A line with its summary as a replay answers it today, whichever version wrote it. */
+export function understood(line) {
+  const { summary } = line;
+  if (summary.phase) return line;
+  const phase = phaseOf(summary);
+  return { ...line, summary: { ...summary, phase, watch: watched.test(summary.verdict) } };
+}

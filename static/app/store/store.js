@@ -1,5 +1,5 @@
 import { use, write } from './database.js';
-import { lineOf } from './log-line.js';
+import { lineOf, understood } from './log-line.js';
 
 export { blocked } from './database.js';
 
@@ -8,11 +8,11 @@ export { blocked } from './database.js';
 const newest = (a, b) => (a.started < b.started ? 1 : a.started > b.started ? -1 : 0);
 
 /** The line of each job, the newest first: [{id, bike, name, started, summary}]. */
-export const log = async () => (await use((db) => db.getAll('log'))).sort(newest);
+export const log = async () => (await use((db) => db.getAll('log'))).map(understood).sort(newest);
 
 /** The lines of the jobs on a bike, the newest first. */
 export const logOf = async (bike) =>
-  (await use((db) => db.getAllFromIndex('log', 'bike', bike))).sort(newest);
+  (await use((db) => db.getAllFromIndex('log', 'bike', bike))).map(understood).sort(newest);
 
 /** The job of that id, or undefined. */
 export const job = (id) => use((db) => db.get('jobs', id));

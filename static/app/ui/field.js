@@ -8,7 +8,7 @@ import { t } from '../words/catalogue.js';
  * What a person types or chooses in. `type` is called at each letter, `set` with
  * what is entered.
  *
- * @typedef {{ id: string, value: any, label: unknown, hint?: unknown, lines?: boolean,
+ * @typedef {{ id: string, value: any, label: unknown, hint?: unknown,
  *   type: (text: string) => void, set: (value: any) => void }} Control
  *
  * @param {Field} field
@@ -49,10 +49,15 @@ function choice({ name, words, family = '' }, { id, value = '', label, set }) {
  * @param {Field} field
  * @param {Control} is
  */
-const entry = ({ name, kind, low = 0, high }, { id, value = '', label, hint, lines, type, set }) =>
-  html`<label for=${id}>${label} ${hint}</label>
+const entry = (field, { id, value = '', label, hint, type, set }) => {
+  const { kind, low = 0, high, lines } = field;
+  return html`<label for=${id}>${label} ${hint}</label>
     ${kind === 'share' ? slider({ value, label, low, high, set }) : nothing}
-    ${lines ? area({ name }, { id, value, type, set }) : line({ name }, { id, value, type, set })}`;
+    ${(lines ? area : line)(field, { id, value, type, set })}`;
+};
+
+/** How far a share is slid at once, in percent: a glove moves no finer. */
+export const slideStep = 5;
 
 /** A share is slid with a glove on, or typed below. */
 const slider = ({ value, label, low, high, set }) =>
@@ -61,23 +66,25 @@ const slider = ({ value, label, low, high, set }) =>
     aria-label=${label}
     min=${low}
     max=${high}
-    step="5"
+    step=${slideStep}
     .value=${live(String(parseFloat(value) || 0))}
     @change=${({ target }) => set(`${target.value} %`)}
   />`;
 
-const area = ({ name }, { id, value, type, set }) =>
+/** @type {(field: Field, is: Partial<Control>) => unknown} */
+const area = ({ name, letters }, { id, value, type, set }) =>
   html`<textarea
     id=${id}
     name=${name}
     rows="4"
-    maxlength="4000"
+    maxlength=${letters ?? nothing}
     .value=${live(value)}
     @input=${({ target }) => type(target.value)}
     @change=${({ target }) => set(target.value)}
   ></textarea>`;
 
-const line = ({ name }, { id, value, type, set }) =>
+/** @type {(field: Field, is: Partial<Control>) => unknown} */
+const line = ({ name, letters }, { id, value, type, set }) =>
   html` <input
     id=${id}
     name=${name}
@@ -85,7 +92,7 @@ const line = ({ name }, { id, value, type, set }) =>
     autocomplete="off"
     autocapitalize="none"
     spellcheck="false"
-    maxlength="60"
+    maxlength=${letters ?? nothing}
     enterkeyhint="done"
     @input=${({ target }) => type(target.value)}
     @change=${({ target }) => set(target.value)}

@@ -6,7 +6,6 @@ import { deflate, inflate } from './deflate.js';
 const form = /^TSC(\d+):([0-9A-F]{8}):([1-9]\d?)\/([1-9]\d?):(.+)$/s;
 const version = 1;
 const partLetters = 500; // a code that a phone shows large enough for another's camera
-const mostBytes = 1 << 20; // of a text, as the core takes it
 
 /** Codes of which nobody would read more. */
 export const mostCodes = 30;
@@ -61,10 +60,10 @@ export class Codes {
     return undefined;
   }
 
-  /** The card's text once all are there; undefined when it is damaged. */
-  async text() {
+  /** The card's text once all are there; undefined when it is damaged, or more than `most` bytes. */
+  async text(most) {
     const bytes = fromBase45(this.got.map((n) => this.#parts.get(n)).join(''));
-    const text = bytes && (await inflate(bytes, mostBytes).catch(() => undefined));
+    const text = bytes && (await inflate(bytes, most).catch(() => undefined));
     return text !== undefined && hashOf(text) === this.hash ? text : undefined;
   }
 }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
+import { limits, loadLimits } from '../../core/limits.js';
 import { canDeflate } from './deflate.js';
 import { Codes } from './codes.js';
 import { Camera, codesIn, detector } from './scan.js';
@@ -44,7 +45,8 @@ export class QrRead {
     if (!this.#codes.complete) return;
     const codes = this.#codes;
     this.#codes = new Codes();
-    const text = await codes.text();
+    await loadLimits();
+    const text = await codes.text(limits.call);
     if (text === undefined) return this.#say('qr.damaged');
     this.close();
     this.#done(text);
