@@ -1,8 +1,11 @@
 import { call, core } from '../../core/client.js';
+import { limits, loadLimits } from '../../core/limits.js';
 
 /** @import { CardsAnswer } from '../../core/core.d.ts' */
 
-const batchLetters = 150_000; // of one call: far below the core's 1 MiB in any alphabet
+// A call holds so many letters at most that it fits whatever their alphabet, three
+// bytes each, with as much to spare: a call that takes long shows no progress.
+const bytesOfLetter = 2 * 3;
 
 /**
  * Has the core look at each card's text. Resolves to an entry for each: {text, bike,
@@ -14,12 +17,14 @@ const batchLetters = 150_000; // of one call: far below the core's 1 MiB in any 
  * @param {(done: number) => void} progress
  */
 export async function checkTexts(texts, progress = () => {}) {
+  await loadLimits();
+  const letters = limits.call / bytesOfLetter;
   const entries = [];
   for (let from = 0; from < texts.length; from = entries.length) {
     let to = from + 1;
     for (let size = texts[from].length; to < texts.length; to++) {
       size += texts[to].length;
-      if (size > batchLetters) break;
+      if (size > letters) break;
     }
     entries.push(...(await ask(texts.slice(from, to))));
     progress(entries.length);
