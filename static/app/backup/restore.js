@@ -96,6 +96,7 @@ const take = {
   async job(batch) {
     const ids = batch.map(({ job }) => job.id);
     const [jobs, events] = [await whole.recordsOf('jobs', ids), await whole.eventsOf(ids)];
+    /** @type {{ jobs: any[], events: any[] }} */
     const puts = { jobs: [], events: [] };
     for (const [n, { job, events: incoming }] of batch.entries()) {
       const all = new Map(events[n].map((event) => [event.id, event]));

@@ -8,11 +8,14 @@ import { Fields } from '../ui/fields.js';
 import { findings } from '../ui/findings.js';
 import { drawAnswer } from './answer.js';
 
+/** @import { Answer } from '../core/core.d.ts' */
+
 /** One calculation on the screen: what is asked, what was typed, what came of it. */
 export class Calculation {
   #form;
   #app;
   #fields;
+  /** @type {Answer<any> | null} */
   #answer = null;
   #asked = 0;
   #given;

@@ -17,6 +17,7 @@ const few = 12; // those drawn while one types: more would make it slow
 /** The first screen: the open jobs, then the bikes. It needs no core. */
 export async function bikes(_, app) {
   const { bikes: samples = [] } = await file('bikes.json');
+  /** @type {any} */
   const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: page };
   // The samples don't wait for the store.
   Promise.all([store.log(), store.lines(), store.setting('due')])

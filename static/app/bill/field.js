@@ -43,7 +43,7 @@ const choice = ({ name, words, family = '' }, { id, value, label, set }) =>
   html`<label for=${id}>${label}</label>
     <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>
       ${name === 'cash' ? html`<option value="">${t('bill.cash.exact')}</option>` : nothing}
-      ${words.map(
+      ${words?.map(
         (word) =>
           html`<option value=${word} .selected=${live(word === value)}>
             ${family ? t(`${family}${word}`) : word}

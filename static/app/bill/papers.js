@@ -34,7 +34,7 @@ export class Papers {
       call('bill-lines', { card, bench, events: job.events }),
       setting('bill'),
     ]);
-    bill.fields = forms.ok?.forms[0].fields;
+    bill.fields = forms.ok?.forms?.[0].fields;
     bill.#proposed = lines.ok?.lines ?? [];
     bill.#recounted = lines.ok?.recounted ?? {};
     bill.#kept = kept ?? {};

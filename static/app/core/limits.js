@@ -10,6 +10,7 @@ import { call } from './client.js';
  */
 export const limits = {};
 
+/** @type {Promise<void> | undefined} */
 let asked;
 
 /** Asks the core for its limits, once; a screen that needs them waits for it. */

@@ -36,20 +36,22 @@ test('calls of the core are held against what its operations say', async (t) => 
   const lines = [
     `const card = /** @type {any} */ ({});`,
     `const plan = await call('plan', { card, bench: { system: 'metric', place: 'garage' } });`,
-    `export const right = [plan.ok?.steps[0].stage === 'drain', plan.findings?.[0].code, plan.ok?.oils[0].due.texts];`,
+    `export const right = [plan.ok?.steps?.[0].stage === 'drain', plan.findings?.[0].code, plan.ok?.oils?.[0].due.texts];`,
     `export const level = (await call('level', { gauge: 'window', band: '0.5 L' })).ok?.corrected?.toFixed(1);`,
     `await call('plans', { card });`,
     `await call('plan', { card, banch: {} });`,
     `await call('plan', { bench: {} });`,
     `await call('plan', { card, bench: { place: 'kitchen' } });`,
-    `export const wrong = plan.ok.step;`,
-    `export const stage = plan.ok.steps[0].stage === 'draining';`,
-    `export const text = plan.ok.oils[0].due.texts.toFixed(1);`,
+    `export const wrong = plan.ok?.step;`,
+    `export const stage = plan.ok?.steps?.[0].stage === 'draining';`,
+    `export const text = plan.ok?.oils?.[0].due.texts?.toFixed(1);`,
+    `export const refused = plan.ok.name;`,
+    `export const absent = plan.ok?.oils[0];`,
   ];
   const found = await complaints(t, lines);
   assert.deepEqual(
     found.map((text) => Number(text.split(' ')[0])),
-    [6, 7, 8, 9, 10, 11, 12],
+    [6, 7, 8, 9, 10, 11, 12, 13, 14],
     found.join('\n'),
   );
 });

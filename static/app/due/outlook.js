@@ -4,6 +4,8 @@ import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { today } from '../words/dates.js';
 
+/** @import { JobRecord, LogLine } from '../store/records.d.ts' */
+
 const envelope = 1000; // bytes of the input round the jobs
 
 /** The jobs of each bike, the newest first: card id -> lines. `jobs` are lines of the log. */
@@ -17,22 +19,27 @@ export function byBike(jobs) {
 }
 
 /**
- * When the oils of a bike are due again, from the lines of its jobs, the newest first; or undefined. `severe` takes
- * the place of what the newest one says about its use.
+ * When the oils of a bike are due again, from the lines of its jobs, the newest
+ * first; or undefined. `severe` takes the place of what the newest one says about
+ * its use.
+ *
+ * @param {LogLine[]} jobs
+ * @param {boolean | null} [severe]
  */
 export async function outlookOf(jobs, severe) {
   await loadLimits();
+  /** @type {string[]} */
   const entries = [];
   let size = envelope;
   for (const { id } of jobs.slice(0, limits.jobs)) {
-    const { card, bench } = await store.job(id);
+    const { card, bench } = /** @type {JobRecord} */ (await store.job(id)); // it is listed
     const entry = JSON.stringify({ card, bench, events: await store.events(id) });
     size += new Blob([entry]).size;
-    if (size > limits.call && entries.length) break;
+    if (size > (limits.call ?? Infinity) && entries.length) break;
     entries.unshift(entry);
   }
   if (severe !== undefined && entries.length) {
-    const newest = JSON.parse(entries.pop());
+    const newest = JSON.parse(entries.pop() ?? '');
     entries.push(JSON.stringify({ ...newest, bench: { ...newest.bench, severe } }));
   }
   const { system } = settings;

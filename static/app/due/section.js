@@ -25,7 +25,7 @@ export class DueSection {
   /**
    * Works it out; only if that job is the newest of the bike, where one is named.
    *
-   * @param {{ severe?: boolean, newest?: string }} asked
+   * @param {{ severe?: boolean | null, newest?: string }} asked
    */
   async load({ severe, newest } = {}) {
     await loadWordsOf('due');

@@ -8,6 +8,8 @@ import { at, put } from './pointer.js';
 import { draftRecord } from '../cards/record.js';
 import { isFigure, isRead, sectionsOf } from './sections.js';
 
+/** @import { Card } from '../core/core.d.ts' */
+
 /** A card being written: kept after each entry, and half-done as it may be. */
 export class Draft {
   card;
@@ -37,7 +39,7 @@ export class Draft {
   /** Begins a card as a copy of another. */
   static async copy(from) {
     const key = crypto.randomUUID();
-    const { invented: _, ...card } = structuredClone(await cardOf(from));
+    const { invented: _, ...card } = structuredClone(/** @type {Card} */ (await cardOf(from)));
     const draft = await Draft.#make(key, { ...card, id: `own-${key}` });
     await draft.#save();
     return draft;

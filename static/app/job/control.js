@@ -4,6 +4,8 @@ import { t } from '../words/catalogue.js';
 import { nextAfter } from './moves.js';
 import { watchTimers } from './timers.js';
 
+/** @import { Form } from '../core/core.d.ts' */
+
 /** What a person can do to a job that is on the screen, one thing at a time. */
 export class Control {
   awake = ''; // what keeps the screen on
@@ -12,7 +14,8 @@ export class Control {
   /** @type {{ event: any, findings: any[] } | null} */
   latest = null;
   typed = new Map(); // what stands in fields and is not kept yet: field -> event
-  forms = null; // the fields of a look
+  /** @type {Form | undefined} the fields of a look */
+  forms;
   look = null; // the one on the screen
   view; // undefined for one step, or 'steps'
   stepId; // of the step shown; undefined for the next one

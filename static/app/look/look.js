@@ -11,7 +11,7 @@ import { judged, summed } from './verdict.js';
 export async function looks() {
   await loadWordsOf('bench').catch(() => {}); // the job goes on without
   const { ok } = await call('forms', { system: settings.system });
-  return ok?.forms.find(({ op }) => op === 'debris');
+  return ok?.forms?.find(({ op }) => op === 'debris');
 }
 
 /** What a step asks for that looks at what came out, and what one that sums up has to say. */
@@ -64,7 +64,7 @@ class Look {
     return document.getElementById(this.id);
   }
 
-  focus = () => this.form.querySelector('select').focus();
+  focus = () => this.form?.querySelector('select')?.focus();
 
   /** Takes back what was entered when the screen was left; nothing: it is saved now. */
   set value(text) {

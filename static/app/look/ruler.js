@@ -6,10 +6,13 @@ import { set, settings } from '../store/settings.js';
 import { t } from '../words/catalogue.js';
 import { finding } from '../ui/findings.js';
 
+/** @import { Answer, GaugeAnswer } from '../core/core.d.ts' */
+
 const step = 0.5; // CSS pixels; a card's edge has hundreds of them
 const margin = 6; // left of the first line
 
-let shown = null; // the ruler on the screen
+/** @type {Ruler | null} the ruler on the screen */
+let shown = null;
 onZoom(() => shown?.ask());
 
 /**
@@ -19,10 +22,13 @@ onZoom(() => shown?.ask());
 export class Ruler {
   #app;
   #choose;
+  /** @type {Answer<GaugeAnswer> | null} */
   #answer = null;
   #open = false;
-  #edge = null; // between the lines while it is being matched
-  #bounds = {}; // between which an edge is believed
+  /** @type {number | null} between the lines while it is being matched */
+  #edge = null;
+  /** @type {{ low?: number, high?: number }} between which an edge is believed */
+  #bounds = {};
 
   constructor(app, choose) {
     this.#app = app;
@@ -36,8 +42,9 @@ export class Ruler {
     const { ratio, pinch } = zoom();
     const now = String(ratio);
     const kept = this.#edge ? { edge: String(this.#edge), ratio: now } : settings.gauge;
-    this.#answer = await call('gauge', { ...kept, now, zoom: String(pinch) });
-    if (this.#answer.ok) this.#bounds = this.#answer.ok;
+    const answer = await call('gauge', { ...kept, now, zoom: String(pinch) });
+    this.#answer = answer;
+    if (answer.ok) this.#bounds = answer.ok;
     if (shown === this) this.#app.redraw();
   }
 
@@ -50,13 +57,16 @@ export class Ruler {
     return html`<details class="true-ruler more" ?open=${this.#open} @toggle=${turned}>
       <summary>${t('gauge.title')}</summary>
       ${ok ? this.#verdict(ok) : nothing} ${findings.map(finding)}
-      ${this.#edge ? this.#match(ok) : this.#marks(ok, size)}
+      ${this.#edge ? this.#match(this.#edge, ok) : this.#marks(ok, size)}
     </details>`;
   }
 
+  /** @param {GaugeAnswer} answer */
   #verdict({ verdict, trusted }) {
     if (trusted && this.#edge) return nothing;
-    return html`<p class="finding" data-grade=${trusted ? 'note' : 'doubt'}>${t(verdict)}</p>`;
+    return html`<p class="finding" data-grade=${trusted ? 'note' : 'doubt'}>
+      ${t(verdict ?? '')}
+    </p>`;
   }
 
   #turn(edge) {
@@ -76,7 +86,7 @@ export class Ruler {
   #mark({ across, text, size }, trusted, chosen) {
     const choose = async () => {
       await this.ask(); // not every browser reports that it zoomed
-      if (this.#answer.ok?.trusted) this.#choose(size);
+      if (this.#answer?.ok?.trusted) this.#choose(size);
     };
     const wide = 2 * across + 8;
     return html`<button
@@ -94,12 +104,16 @@ export class Ruler {
     </button>`;
   }
 
-  #match(ok) {
-    const { low, high } = this.#bounds;
+  /**
+   * @param {number} edge
+   * @param {GaugeAnswer | undefined} ok
+   */
+  #match(edge, ok) {
+    const { low = 0, high = 0 } = this.#bounds;
     const widest = Math.min(document.documentElement.clientWidth - 2 * margin, high);
-    const move = (edge) => this.#turn(Math.min(Math.max(edge, low), widest));
+    const move = (/** @type {number} */ to) => this.#turn(Math.min(Math.max(to, low), widest));
     const save = async () => {
-      const gauge = { edge: String(this.#edge), ratio: String(zoom().ratio) };
+      const gauge = { edge: String(edge), ratio: String(zoom().ratio) };
       await this.#app.attempt(() => set('gauge', gauge));
       this.#turn(null);
     };
@@ -107,12 +121,12 @@ export class Ruler {
       <p>${t('gauge.match.how')}</p>
       <svg
         class="card"
-        width=${this.#edge + 2 * margin}
+        width=${edge + 2 * margin}
         height="150"
         role="img"
         aria-label=${t('gauge.picture')}
       >
-        <rect x=${margin} y="4" width=${this.#edge} height="400" rx="12" />
+        <rect x=${margin} y="4" width=${edge} height="400" rx="12" />
       </svg>
       <input
         type="range"
@@ -120,12 +134,12 @@ export class Ruler {
         min=${low}
         max=${widest}
         step=${step}
-        .value=${live(String(this.#edge))}
+        .value=${live(String(edge))}
         @input=${({ target }) => move(Number(target.value))}
       />
       <div class="entry">
-        ${button('gauge.smaller', () => move(this.#edge - step))}
-        ${button('gauge.larger', () => move(this.#edge + step))}
+        ${button('gauge.smaller', () => move(edge - step))}
+        ${button('gauge.larger', () => move(edge + step))}
         <button type="button" ?disabled=${!ok?.trusted} @click=${save}>${t('gauge.keep')}</button>
         ${button('nav.back', () => this.#turn(null))}
       </div>

@@ -35,7 +35,15 @@ function read(given) {
 }
 
 /** @param {Plan} plan */
-const sheet = ({ name, oils, bolts = [], parts = [], tools = [], steps, gaps = [] }) => html`
+const sheet = ({
+  name,
+  oils = [],
+  bolts = [],
+  parts = [],
+  tools = [],
+  steps = [],
+  gaps = [],
+}) => html`
   <header>
     <h1>${text(name)}</h1>
     <p class="blanks">
@@ -82,7 +90,7 @@ const figure = (f) => html`${f.texts?.join(' · ') ?? t('not-known')} ${mark(f)}
 const table = (bolts) =>
   html`<table>
     ${bolts.map(
-      ({ purpose, place, count, thread, size, by, seal, sealSize, ...figures }) =>
+      ({ purpose, place, count = 0, thread, size, by = 'torque', seal, sealSize, ...figures }) =>
         html`<tr>
           <td>${box}</td>
           <td>
@@ -90,17 +98,17 @@ const table = (bolts) =>
             ${t(purpose)}${place ? `: ${place}` : nothing}
           </td>
           <td>${[thread, size.texts?.[0]].filter(Boolean).join(', ') || t('not-known')}</td>
-          <td>${figure(figures[by])}</td>
+          <td>${figure(figures[by] ?? figures.torque)}</td>
           <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
         </tr>`,
     )}
   </table>`;
 
-/** @param {{ word?: string, values?: { [name: string]: string }, count?: number, asks?: PlanAsk[] }[]} list */
+/** @param {{ word: string, values?: { [name: string]: string }, count?: number, asks?: PlanAsk[] }[]} list */
 const ticks = (list) =>
   html`<ul class="ticks">
     ${list.map(
-      ({ word, values, count, asks = [] }) =>
+      ({ word, values, count = 0, asks = [] }) =>
         html`<li>
           ${box} ${count > 1 ? t('plan.count', { count }) : nothing} ${t(word, values)}
           ${asks.map(({ what }) => html`<span class="blank">${t(`ask.${what}`)}</span>`)}

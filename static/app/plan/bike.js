@@ -14,7 +14,7 @@ import { toEdit, toPaper } from './links.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheets.js';
 import { section } from '../ui/section.js';
 
-/** @import { Bench, Card, Plan } from '../core/core.d.ts' */
+/** @import { Answer, Bench, Card, Plan } from '../core/core.d.ts' */
 
 /** The plan of a bike: what today is like, and all that follows from it. */
 export async function bike([id], app) {
@@ -24,9 +24,14 @@ export async function bike([id], app) {
     tab: 'bikes',
     title: card ? `${card.make} ${card.model}` : t('plan.title'),
   };
+  if (!card) {
+    screen.draw = () => html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
+    return screen;
+  }
   /** @type {Bench} */
   const bench = { system: settings.system };
-  const due = card && new DueSection(card, app);
+  const due = new DueSection(card, app);
+  /** @type {Answer<Plan> | null} */
   let answer = null;
   const makePlan = async () => {
     await loadLimits();
@@ -46,12 +51,10 @@ export async function bike([id], app) {
     go('job', job);
   };
   screen.draw = () =>
-    card
-      ? html`${draw(card, bench, answer, change, start, due)} ${toPaper(id, bench)}
-        ${id === card.id ? nothing : toEdit(id)}`
-      : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
-  if (card) makePlan();
-  due?.begin(bench, change);
+    html`${draw(card, bench, answer, change, start, due)} ${toPaper(id, bench)}
+    ${id === card.id ? nothing : toEdit(id)}`;
+  makePlan();
+  due.begin(bench, change);
   return screen;
 }
 
@@ -95,7 +98,7 @@ function sheets(card, answer, start) {
  * @param {(values: Bench) => void} change
  * @param {DueSection} due
  */
-function today(bench, { oils, also, mayKeepFilter } = {}, change, due) {
+function today(bench, { oils = [], also, mayKeepFilter } = {}, change, due) {
   const system = (value) => {
     set('system', value).catch(() => {}); // a store that is missing must not stop the plan
     change({ system: value });
@@ -108,7 +111,7 @@ function today(bench, { oils, also, mayKeepFilter } = {}, change, due) {
   };
   return html`<details class="today">
     <summary>${t(mayKeepFilter ? 'plan.today' : 'plan.today.no-filter', summary)}</summary>
-    ${radios('plan.units', 'plan.units', bench.system, limits.systems ?? [], system)}
+    ${radios('plan.units', 'plan.units', bench.system ?? undefined, limits.systems ?? [], system)}
     ${
       mayKeepFilter
         ? radios('plan.filter', 'plan.filter', filter, ['change', 'keep'], (v) =>
@@ -116,10 +119,10 @@ function today(bench, { oils, also, mayKeepFilter } = {}, change, due) {
           )
         : nothing
     }
-    ${radios('plan.place', 'plan.place', bench.place, limits.places ?? [], (v) =>
+    ${radios('plan.place', 'plan.place', bench.place ?? undefined, limits.places ?? [], (v) =>
       change({ place: v }),
     )}
-    ${due.use(bench, change)} ${oils?.length > 1 ? circuits(bench, oils, change) : nothing}
+    ${due.use(bench, change)} ${oils.length > 1 ? circuits(bench, oils, change) : nothing}
     ${also ? alsos(bench, also, change) : nothing}
   </details>`;
 }

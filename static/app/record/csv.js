@@ -6,6 +6,7 @@ import { t, text } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 
 /** @import { Balance, State, Summary } from '../core/core.d.ts' */
+/** @import { JobRecord } from '../store/records.d.ts' */
 
 // The columns of the table, with what the core takes their cells for.
 const columns = [
@@ -47,7 +48,7 @@ export function row({ name, started, summary = {} }, state = {}) {
     done?.length ?? '',
     findings.map(({ code, values }) => t(`finding.${code}`, values)).join('\n'),
     notes.map((note) => text(note.text)).join('\n'),
-  ].map((cell) => String(cell).slice(0, limits.text / bytesOfLetter));
+  ].map((cell) => String(cell).slice(0, (limits.text ?? 0) / bytesOfLetter));
 }
 
 /** All jobs as a table, a file. `progress` is called with how many are done. */
@@ -59,12 +60,13 @@ export async function table(jobs, comma, progress) {
     const kinds = columns.map(([, kind]) => kind);
     const { system } = settings;
     const { ok } = await call('csv', { system, comma, kinds, cells: rows.flat() });
+    if (!ok) throw new Error('no table');
     written += ok.text;
     rows = [];
   };
   for (const [n, job] of jobs.entries()) {
     const { id } = job;
-    const { card, bench } = await store.job(id);
+    const { card, bench } = /** @type {JobRecord} */ (await store.job(id)); // it is listed
     const { ok } = await call('replay', { card, bench, events: await store.events(id) });
     rows.push(row(job, ok));
     if (rows.length >= together) await flush();

@@ -29,6 +29,6 @@ const used = (since) => t('job.since', { ...since, use: `@${since.use}` });
 
 /** @param {{ plan?: Plan }} job */
 function name({ plan }, id) {
-  const step = plan.steps.find((s) => s.id === id);
+  const step = plan?.steps?.find((s) => s.id === id);
   return step ? t(step.word, step.values) : '';
 }

@@ -14,6 +14,7 @@ import { section } from '../ui/section.js';
 /** Settings, and how the app stands with this phone. */
 export async function settings(_, app) {
   await loadWordsOf('keep');
+  /** @type {boolean | null} null until the phone has answered */
   let safe = null;
   loadLimits().then(() => app.redraw());
   recordsPersist().then((answer) => {

@@ -1,6 +1,9 @@
 import { openDB, unwrap } from 'idb';
 import { lineOf } from './log-line.js';
 
+/** @import { Database, Schema } from './records.d.ts' */
+/** @import { StoreNames } from 'idb' */
+
 // Opens IndexedDB for the store's modules (store.js, store-photos.js,
 // store-whole.js), which alone use it. Writes are strict: what resolved is on the
 // disk, so that the phone may die at any tap.
@@ -8,15 +11,19 @@ import { lineOf } from './log-line.js';
 export const name = 'tidysump';
 const version = 3;
 const deadline = 5000; // ms; some browsers never answer when storage is full
+/** @type {IDBTransactionOptions} */
 const strict = { durability: 'strict' };
 
+/** @type {Promise<Database> | null} */
 let opening = null;
 
 /** Called when another window holds an old version of the store open. */
 export const blocked = { report: () => {} };
 
 function open() {
-  opening ??= openDB(name, version, {
+  if (opening) return opening;
+  /** @type {Promise<Database>} */
+  const asked = openDB(name, version, {
     async upgrade(db, from, _, tx) {
       if (from < 1) {
         db.createObjectStore('jobs', { keyPath: 'id' });
@@ -40,17 +47,28 @@ function open() {
       // Another window erased everything: what this one remembers must not come back.
       if (to === null) globalThis.location?.reload();
     },
-    terminated: () => (opening = null),
+    terminated: () => {
+      opening = null;
+    },
   });
-  opening.catch(() => (opening = null));
-  return opening;
+  opening = asked;
+  asked.catch(() => (opening = null));
+  return asked;
 }
 
-/** Runs action(db), unless the store does not answer in time: then it is given up. */
+/**
+ * Runs action(db), unless the store does not answer in time: then it is given up.
+ *
+ * @template T
+ * @param {(db: Database) => Promise<T>} action
+ * @returns {Promise<T>}
+ */
 function inTime(action) {
   const opened = open();
+  /** @type {ReturnType<typeof setTimeout>} */
   let timer;
   let late = false;
+  /** @type {Promise<never>} */
   const lateness = new Promise((_, reject) => {
     timer = setTimeout(() => {
       late = true;
@@ -65,33 +83,46 @@ function inTime(action) {
 /**
  * Runs action(db); opens the store anew and tries once more when the browser had
  * closed it unseen, as phones do in the background.
+ *
+ * @template T
+ * @param {(db: Database) => Promise<T>} action
+ * @returns {Promise<T>}
  */
 export async function use(action) {
   try {
     return await inTime(action);
   } catch (error) {
-    if (error.name !== 'InvalidStateError' && error.name !== 'UnknownError') throw error;
+    const { name: fault } = /** @type {Error} */ (error);
+    if (fault !== 'InvalidStateError' && fault !== 'UnknownError') throw error;
     opening = null;
     return inTime(action);
   }
 }
 
-/** Makes a change as a whole; when it rejects, nothing of it is kept or comes later. */
+/**
+ * Makes a change as a whole; when it rejects, nothing of it is kept or comes later.
+ *
+ * @param {StoreNames<Schema>[]} stores
+ * @param {(tx: IDBTransaction) => void} change
+ */
 export async function write(stores, change) {
-  let tx;
+  /** @type {IDBTransaction | undefined} */
+  let begun;
   try {
     await use((db) => {
-      tx = db.transaction(stores, 'readwrite', strict);
+      const tx = db.transaction(stores, 'readwrite', strict);
       tx.done.catch(() => {}); // also when it is not waited for, because change threw
-      change(unwrap(tx)); // plain requests: what happens to them is reported by tx.done
+      begun = unwrap(tx);
+      change(begun); // plain requests: what happens to them is reported by tx.done
       return tx.done;
     });
   } catch (error) {
-    abort(tx);
+    abort(begun);
     throw error;
   }
 }
 
+/** @param {IDBTransaction | undefined} tx */
 function abort(tx) {
   try {
     tx?.abort();
@@ -102,6 +133,6 @@ function abort(tx) {
 
 /** Lets go of the store, so that it can be deleted. */
 export async function close() {
-  (await opening?.catch(() => {}))?.close();
+  (await opening?.catch(() => undefined))?.close();
   opening = null;
 }

@@ -4,7 +4,15 @@ import * as store from './store.js';
 import { announce } from './windows.js';
 import { loadWordsOf } from '../words/catalogue.js';
 
-/** Starts a job: card and bench are kept with it, so that a later card changes nothing. */
+/** @import { Answer, Bench, Card, Event, Finding, Past, Plan, State } from '../core/core.d.ts' */
+/** @import { JobRecord, Picture } from './records.d.ts' */
+
+/**
+ * Starts a job: card and bench are kept with it, so that a later card changes nothing.
+ *
+ * @param {Card} card
+ * @param {Bench} bench
+ */
 export async function startJob(card, bench) {
   const record = {
     id: crypto.randomUUID(),
@@ -20,17 +28,29 @@ export async function startJob(card, bench) {
 
 /** A job that is open on the screen: its record, plan, events and state. */
 export class Job {
+  /** @type {JobRecord} */
   record;
+  /** @type {Plan | undefined} nothing where the core refused it: see findings */
   plan;
+  /** @type {State | undefined} nothing where the core refused it: see findings */
   state;
+  /** @type {Event[]} */
   events = [];
 
-  /** Opens a job; resolves to undefined when there is none of that id. */
+  /** @param {JobRecord} record */
+  constructor(record) {
+    this.record = record;
+  }
+
+  /**
+   * Opens a job; resolves to undefined when there is none of that id.
+   *
+   * @param {string} id
+   */
   static async open(id) {
     const record = await store.job(id);
     if (!record) return undefined;
-    const job = new Job();
-    job.record = record;
+    const job = new Job(record);
     job.events = await store.events(id);
     job.#last = await lastOf(record);
     const { card, bench } = record;
@@ -41,12 +61,22 @@ export class Job {
     return job;
   }
 
-  /** The findings that kept plan or state from being made; empty when all is well. */
+  /**
+   * The findings that kept plan or state from being made; empty when all is well.
+   *
+   * @type {Finding[]}
+   */
   findings = [];
 
-  #last; // {card, bench, events} of the last job on the same bike
+  /** @type {Past | undefined} the last job on the same bike */
+  #last;
 
-  /** Replays the events; the job goes on without its last one, should that be too large. */
+  /**
+   * Replays the events; the job goes on without its last one, should that be too large.
+   *
+   * @param {Event[]} events
+   * @returns {Promise<Answer<State>>}
+   */
   async #ask(events) {
     const { card, bench } = this.record;
     const answer = await call('replay', { card, bench, events, last: this.#last });
@@ -55,15 +85,24 @@ export class Job {
     return this.#ask(events);
   }
 
-  /** What the state would be with one more event; nothing is kept. */
+  /**
+   * What the state would be with one more event; nothing is kept.
+   *
+   * @param {Event} event
+   */
   async try(event) {
     return (await this.#ask([...this.events, this.#full(event)])).ok;
   }
 
+  /**
+   * @param {Event} event
+   * @returns {Event & { id: string }}
+   */
   #full(event) {
     return { id: crypto.randomUUID(), time: this.#now(), ...event };
   }
 
+  /** @param {Event[]} events */
   async #replay(events) {
     const answer = await this.#ask(events);
     if (answer.ok) this.state = answer.ok;
@@ -71,8 +110,15 @@ export class Job {
     return answer;
   }
 
-  #turn = Promise.resolve(); // events are added, and those of other windows read, one at a time
+  // Events are added, and those of other windows read, one at a time.
+  /** @type {Promise<unknown>} */
+  #turn = Promise.resolve();
 
+  /**
+   * @template T
+   * @param {() => Promise<T>} action
+   * @returns {Promise<T>}
+   */
   #inTurn(action) {
     const done = this.#turn.then(action);
     this.#turn = done.catch(() => {});
@@ -94,11 +140,19 @@ export class Job {
    * Adds an event, unless the core refuses it, with its picture {what, blob, bytes}
    * if it has one. Resolves to the findings about it; it is kept when none of them
    * refuses.
+   *
+   * @param {Event} event
+   * @param {Pick<Picture, 'what' | 'blob' | 'bytes'>} [photo]
+   * @returns {Promise<Finding[]>}
    */
   add(event, photo) {
     return this.#inTurn(() => this.#add(event, photo));
   }
 
+  /**
+   * @param {Event} event
+   * @param {Pick<Picture, 'what' | 'blob' | 'bytes'>} [photo]
+   */
   async #add(event, photo) {
     // Another tab may have added to the same job.
     this.events = await store.events(this.record.id);
@@ -115,7 +169,7 @@ export class Job {
       return own;
     }
     try {
-      await store.addEvent({ ...this.record, summary: this.state.summary }, full, photo);
+      await store.addEvent({ ...this.record, summary: this.state?.summary }, full, photo);
     } catch (error) {
       this.state = before;
       throw error;
@@ -127,17 +181,25 @@ export class Job {
 
   /** The time now, or just after the latest event: a phone's clock can be set back. */
   #now() {
-    const times = this.events.map(({ time }) => Date.parse(time) || 0);
+    const times = this.events.map(({ time = '' }) => Date.parse(time) || 0);
     return new Date(Math.max(Date.now(), ...times.map((time) => time + 1))).toISOString();
   }
 
-  /** The step of that id. */
+  /**
+   * The step of that id.
+   *
+   * @param {string} id
+   */
   step(id) {
-    return this.plan.steps.find((step) => step.id === id);
+    return this.plan?.steps?.find((step) => step.id === id);
   }
 
-  /** Reports whether a step was done. */
+  /**
+   * Reports whether a step was done.
+   *
+   * @param {string} id
+   */
   isDone(id) {
-    return (this.state.done ?? []).includes(id);
+    return (this.state?.done ?? []).includes(id);
   }
 }

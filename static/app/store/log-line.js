@@ -1,4 +1,12 @@
-/** The line of a job's record in the log: {id, bike, name, started, summary}. */
+/** @import { Phase } from '../core/core.d.ts' */
+/** @import { JobRecord, LogLine } from './records.d.ts' */
+
+/**
+ * The line of a job's record in the log.
+ *
+ * @param {JobRecord} record
+ * @returns {LogLine}
+ */
 export const lineOf = ({ id, card, name, started, summary = {} }) => ({
   id,
   bike: card?.id ?? '',
@@ -9,13 +17,19 @@ export const lineOf = ({ id, card, name, started, summary = {} }) => ({
 
 // What earlier versions kept of a job said the same in other words, and of a job that
 // was only just begun nothing is kept yet.
+/** @type {(old: any) => Phase} */
 const phaseOf = ({ finished, waiting }) => (!finished ? 'open' : waiting ? 'waiting' : 'closed');
 const watched = /^debris\.(watch|stop)$/;
 
-/** A line with its summary as a replay answers it today, whichever version wrote it. */
+/**
+ * A line with its summary as a replay answers it today, whichever version wrote it.
+ *
+ * @param {LogLine} line
+ * @returns {LogLine}
+ */
 export function understood(line) {
   const { summary } = line;
   if (summary.phase) return line;
   const phase = phaseOf(summary);
-  return { ...line, summary: { ...summary, phase, watch: watched.test(summary.verdict) } };
+  return { ...line, summary: { ...summary, phase, watch: watched.test(summary.verdict ?? '') } };
 }

@@ -30,12 +30,18 @@ export const settings = {
 export async function loadSettings() {
   for (const key of Object.keys(settings)) {
     const kept = await setting(key);
-    if (kept !== undefined) settings[key] = kept;
+    if (kept !== undefined) Object.assign(settings, { [key]: kept });
   }
   showTheme();
 }
 
-/** Changes a setting and keeps it. */
+/**
+ * Changes a setting and keeps it.
+ *
+ * @template {keyof Settings} Key
+ * @param {Key} key
+ * @param {Settings[Key]} value
+ */
 export async function set(key, value) {
   settings[key] = value;
   if (key === 'theme') showTheme();

@@ -1,52 +1,89 @@
 import { use, write } from './database.js';
 import { lineOf, understood } from './log-line.js';
 
+/** @import { Event } from '../core/core.d.ts' */
+/** @import { CardRecord, JobRecord, LogLine, Picture } from './records.d.ts' */
+
 export { blocked } from './database.js';
 
 // What lists show of a job lies once more by itself, in the log: 10,000 jobs with
 // their cards are too much to read.
+/** @type {(a: LogLine, b: LogLine) => number} */
 const newest = (a, b) => (a.started < b.started ? 1 : a.started > b.started ? -1 : 0);
 
 /** The line of each job, the newest first: [{id, bike, name, started, summary}]. */
 export const log = async () => (await use((db) => db.getAll('log'))).map(understood).sort(newest);
 
-/** The lines of the jobs on a bike, the newest first. */
+/**
+ * The lines of the jobs on a bike, the newest first.
+ *
+ * @param {string} bike
+ */
 export const logOf = async (bike) =>
   (await use((db) => db.getAllFromIndex('log', 'bike', bike))).map(understood).sort(newest);
 
-/** The job of that id, or undefined. */
+/**
+ * The job of that id, or undefined.
+ *
+ * @param {string} id
+ */
 export const job = (id) => use((db) => db.get('jobs', id));
 
-/** The events of a job. */
+/**
+ * The events of a job.
+ *
+ * @param {string} id
+ */
 export const events = async (id) => {
   const range = IDBKeyRange.bound([id, ''], [id, '\uffff']);
   return (await use((db) => db.getAll('events', range))).map(({ job: _, ...event }) => event);
 };
 
-/** Writes a job down. */
+/**
+ * Writes a job down.
+ *
+ * @param {JobRecord} record
+ */
 export const putJob = (record) =>
   write(['jobs', 'log'], (tx) => {
     tx.objectStore('jobs').put(record);
     tx.objectStore('log').put(lineOf(record));
   });
 
-/** Adds an event to a job, together with the job's new summary and the event's picture, if any. */
+/**
+ * Adds an event to a job, together with the job's new summary and the event's picture, if any.
+ *
+ * @param {JobRecord} record
+ * @param {Event & { id: string }} event
+ * @param {Pick<Picture, 'what' | 'blob' | 'bytes'>} [photo]
+ */
 export const addEvent = (record, event, photo) =>
-  write(['jobs', 'log', 'events', ...(photo ? ['photos'] : [])], (tx) => {
+  write(photo ? ['jobs', 'log', 'events', 'photos'] : ['jobs', 'log', 'events'], (tx) => {
     tx.objectStore('events').add({ ...event, job: record.id });
     tx.objectStore('jobs').put(record);
     tx.objectStore('log').put(lineOf(record));
     if (photo) tx.objectStore('photos').add({ ...photo, job: record.id, id: event.id });
   });
 
-/** A setting, or undefined. */
+/**
+ * A setting, or undefined.
+ *
+ * @param {string} key
+ * @returns {Promise<any>}
+ */
 export const setting = (key) => use((db) => db.get('settings', key));
 
-/** Keeps a setting. */
+/**
+ * Keeps a setting.
+ *
+ * @param {string} key
+ * @param {unknown} value
+ */
 export const saveSetting = (key, value) =>
   write(['settings'], (tx) => tx.objectStore('settings').put(value, key));
 
 // What lists show of a card lies once more by itself: 10,000 are too much to read.
+/** @type {('cards' | 'lines')[]} */
 const ofCards = ['cards', 'lines'];
 const together = 500;
 
@@ -55,27 +92,45 @@ export const lines = () => use((db) => db.getAll('lines'));
 
 /** All own cards, read in parts: none takes longer than the store may. */
 export async function cards() {
+  /** @type {CardRecord[]} */
   const all = [];
-  for (let chunk = []; ;) {
-    const range = chunk.length ? IDBKeyRange.lowerBound(chunk.at(-1).key, true) : null;
-    chunk = await use((db) => db.getAll('cards', range, together));
+  for (;;) {
+    const last = all.at(-1);
+    const range = last ? IDBKeyRange.lowerBound(last.key, true) : null;
+    const chunk = await use((db) => db.getAll('cards', range, together));
     all.push(...chunk);
     if (chunk.length < together) return all;
   }
 }
 
-/** The own card with that key, {key, card, text, bike, changed, pinned}, or undefined. */
+/**
+ * The own card with that key, {key, card, text, bike, changed, pinned}, or undefined.
+ *
+ * @param {string} key
+ */
 export const card = (key) => use((db) => db.get('cards', key));
 
-/** Keeps all these cards or none. */
+/**
+ * Keeps all these cards or none.
+ *
+ * @param {CardRecord[]} records
+ */
 export const putCards = (records) =>
   write(ofCards, (tx) => {
     for (const { card: _, text: __, ...line } of records) tx.objectStore('lines').put(line);
     for (const record of records) tx.objectStore('cards').put(record);
   });
 
-/** Keeps a card. */
+/**
+ * Keeps a card.
+ *
+ * @param {CardRecord} record
+ */
 export const putCard = (record) => putCards([record]);
-/** Takes a card away; jobs hold their own copy. */
+/**
+ * Takes a card away; jobs hold their own copy.
+ *
+ * @param {string} key
+ */
 export const deleteCard = (key) =>
   write(ofCards, (tx) => ofCards.forEach((name) => tx.objectStore(name).delete(key)));

@@ -4,12 +4,21 @@
 const channel = globalThis.BroadcastChannel && new BroadcastChannel('tidysump');
 /** @type {any} */ (channel)?.unref?.(); // only in Node, where it would keep the tests from ending
 
-/** Says to the other windows that a job has changed; without an id, that anything may have. */
+/**
+ * Says to the other windows that a job has changed; without an id, that anything may have.
+ *
+ * @param {string} [job]
+ */
 export const announce = (job) => channel?.postMessage({ job });
 
-/** Calls see() when that job may have changed elsewhere; returns what ends it. */
+/**
+ * Calls see() when that job may have changed elsewhere; returns what ends it.
+ *
+ * @param {string} id
+ * @param {() => void} see
+ */
 export function watchJob(id, see) {
-  const heard = ({ data }) => (data.job === id || !data.job) && see();
+  const heard = (/** @type {MessageEvent} */ { data }) => (data.job === id || !data.job) && see();
   const shown = () => document.visibilityState === 'visible' && see();
   channel?.addEventListener('message', heard);
   document.addEventListener('visibilitychange', shown);
@@ -19,6 +28,10 @@ export function watchJob(id, see) {
   };
 }
 
-/** Calls see() when anything may have changed elsewhere. */
+/**
+ * Calls see() when anything may have changed elsewhere.
+ *
+ * @param {() => void} see
+ */
 export const watchAll = (see) =>
   channel?.addEventListener('message', ({ data }) => data.job || see());

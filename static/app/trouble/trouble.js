@@ -7,7 +7,7 @@ import { answer } from './answer.js';
 import { troubleAt } from './address.js';
 import { TroubleList } from './list.js';
 
-/** @import { Answer, FaultAnswer } from '../core/core.d.ts' */
+/** @import { Answer, Event, FaultAnswer } from '../core/core.d.ts' */
 
 /**
  * Something is wrong: "#/trouble" lists the problems, "#/trouble/ID" says what to
@@ -102,9 +102,10 @@ export class Trouble {
     const { job: id, step, answers = {}, hand = [] } = this.state;
     const { outcome } = this.verdict?.ok ?? {};
     const signs = hand.length ? { ...answers, hand: hand.join(' ') } : answers;
+    /** @type {Event} */
     const event = { kind: 'problem', step, what: this.id, value: outcome, signs };
     const found = await this.app.attempt(
-      async () => (await Job.open(id)).add(event),
+      async () => /** @type {Job} */ (await Job.open(id)).add(event),
       'job.not-saved',
     );
     this.kept = Boolean(found) && !found?.some((f) => f.grade === 'refuse');

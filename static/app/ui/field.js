@@ -19,12 +19,13 @@ export function control(field, is) {
   return field.kind === 'choice' ? choice(field, is) : entry(field, is);
 }
 
+/** @param {Control} is */
 const tick = ({ value, label, set }) =>
   html`<label class="ticked">
     <input
       type="checkbox"
       .checked=${live(Boolean(value))}
-      @change=${({ target }) => set(target.checked)}
+      @change=${(/** @type {any} */ { target }) => set(target.checked)}
     />
     ${label}
   </label>`;
@@ -35,8 +36,8 @@ const tick = ({ value, label, set }) =>
  */
 function choice({ name, words, family = '' }, { id, value = '', label, set }) {
   return html`<label for=${id}>${label}</label>
-    <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>
-      ${['', ...words].map(
+    <select id=${id} name=${name} @change=${(/** @type {any} */ { target }) => set(target.value)}>
+      ${['', ...(words ?? [])].map(
         (word) =>
           html`<option value=${word} .selected=${live(word === value)}>
             ${word ? t(`${family}${word}`) : t('bench.choose')}
@@ -59,19 +60,23 @@ const entry = (field, { id, value = '', label, hint, type, set }) => {
 /** How far a share is slid at once, in percent: a glove moves no finer. */
 export const slideStep = 5;
 
-/** A share is slid with a glove on, or typed below. */
+/**
+ * A share is slid with a glove on, or typed below.
+ *
+ * @param {Omit<Control, 'id' | 'type'> & { low: number, high: number | undefined }} is
+ */
 const slider = ({ value, label, low, high, set }) =>
   html`<input
     type="range"
     aria-label=${label}
     min=${low}
-    max=${high}
+    max=${high ?? nothing}
     step=${slideStep}
     .value=${live(String(parseFloat(value) || 0))}
-    @change=${({ target }) => set(`${target.value} %`)}
+    @change=${(/** @type {any} */ { target }) => set(`${target.value} %`)}
   />`;
 
-/** @type {(field: Field, is: Partial<Control>) => unknown} */
+/** @type {(field: Field, is: Omit<Control, 'label'>) => unknown} */
 const area = ({ name, letters }, { id, value, type, set }) =>
   html`<textarea
     id=${id}
@@ -79,11 +84,11 @@ const area = ({ name, letters }, { id, value, type, set }) =>
     rows="4"
     maxlength=${letters ?? nothing}
     .value=${live(value)}
-    @input=${({ target }) => type(target.value)}
-    @change=${({ target }) => set(target.value)}
+    @input=${(/** @type {any} */ { target }) => type(target.value)}
+    @change=${(/** @type {any} */ { target }) => set(target.value)}
   ></textarea>`;
 
-/** @type {(field: Field, is: Partial<Control>) => unknown} */
+/** @type {(field: Field, is: Omit<Control, 'label'>) => unknown} */
 const line = ({ name, letters }, { id, value, type, set }) =>
   html` <input
     id=${id}
@@ -94,6 +99,6 @@ const line = ({ name, letters }, { id, value, type, set }) =>
     spellcheck="false"
     maxlength=${letters ?? nothing}
     enterkeyhint="done"
-    @input=${({ target }) => type(target.value)}
-    @change=${({ target }) => set(target.value)}
+    @input=${(/** @type {any} */ { target }) => type(target.value)}
+    @change=${(/** @type {any} */ { target }) => set(target.value)}
   />`;

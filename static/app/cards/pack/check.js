@@ -18,7 +18,7 @@ const bytesOfLetter = 2 * 3;
  */
 export async function checkTexts(texts, progress = () => {}) {
   await loadLimits();
-  const letters = limits.call / bytesOfLetter;
+  const letters = (limits.call ?? Infinity) / bytesOfLetter;
   const entries = [];
   for (let from = 0; from < texts.length; from = entries.length) {
     let to = from + 1;

@@ -12,8 +12,10 @@ export class QrRead {
   #app;
   #done;
   #codes = new Codes();
-  #said = null; // word id of what was wrong with the latest
+  /** @type {string | null} word id of what was wrong with the latest */
+  #said = null;
   #reader;
+  /** @type {Camera | null} */
   #camera = null;
   #watch = (video) => {
     if (video && this.#camera) this.#camera.watch(video, this.#reader, (code) => this.#add(code));
@@ -53,9 +55,10 @@ export class QrRead {
   }
 
   async #open() {
-    this.#camera = new Camera();
+    const camera = new Camera();
+    this.#camera = camera;
     try {
-      await this.#camera.start();
+      await camera.start();
       this.#say(null);
     } catch {
       this.#camera = null;

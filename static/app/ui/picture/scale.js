@@ -1,15 +1,19 @@
 import { html, nothing, svg } from 'lit-html';
 import { t } from '../../words/catalogue.js';
 
+/** @import { WrenchAnswerWrenches } from '../../core/core.d.ts' */
+
 const width = 340;
 const edge = 12;
 
 /**
  * The scale of a torque wrench: hatched where it must not be used, with the mark
  * to set, both as shares of it. What it shows is said in words beside it.
+ *
+ * @param {WrenchAnswerWrenches} wrench
  */
 export function scale({ unit, high, usable, usableAt = 0, markAt, setting }) {
-  const at = (share) => edge + (width - 2 * edge) * share;
+  const at = (/** @type {number} */ share) => edge + (width - 2 * edge) * share;
   return html`<figure class="picture">
     <svg viewBox="0 0 ${width} 74" role="img" aria-label=${t('bench.scale')}>
       <rect class="idle" x=${edge} y="30" width=${at(usableAt) - edge} height="16" />
