@@ -113,13 +113,14 @@ var recipes = []recipe{
 // tightening are the calculations about a fastener that is closed.
 var tightening = []string{"wrench", "torque-check", "torque-guess"}
 
+// recipeOf gives the recipe of a step that the sequence puts; there is always one.
 func recipeOf(word string) *recipe {
 	for i := range recipes {
 		if recipes[i].word == word {
 			return &recipes[i]
 		}
 	}
-	return nil
+	panic("no recipe: " + word)
 }
 
 // signals gives each caution its signal word. A caution about things and not
@@ -131,8 +132,10 @@ var signals = []struct {
 	{Danger, []string{"carbon-monoxide", "traffic"}},
 	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop"}},
 	{Caution, []string{"hot-oil", "hot-engine", "used-oil-skin", "eyes", "solvent"}},
+	{Notice, []string{"soft-thread", "wrench-unit", "torque-unknown", "element-backwards", "crank-hole", "oil-lamp", "never-above", "never-ground"}},
 }
 
+// signalOf gives the signal word of a caution; a test holds that each has one.
 func signalOf(word string) Signal {
 	for _, s := range signals {
 		for _, w := range s.words {

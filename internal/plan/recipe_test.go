@@ -2,11 +2,13 @@ package plan
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/card"
 	"tidysump/internal/quantity"
 	"tidysump/internal/shown"
+	"tidysump/specs"
 )
 
 // full is a day about which all is known, so that what a recipe names and nobody
@@ -79,6 +81,79 @@ func TestRecipes_NamesAreKnown(t *testing.T) {
 	for name, want := range map[string]string{"figure.interval-distance": "6000 km", "figure.interval-time": "12 months", "figure.interval-hours": "15 h"} {
 		if texts[name] != want {
 			t.Errorf("%s is %s, want %s", name, texts[name], want)
+		}
+	}
+}
+
+// Every recipe is a step of some sample bike, with all that can be done to it: one that
+// no sequence puts would be written for nobody.
+func TestRecipes_EachIsAStep(t *testing.T) {
+	steps := map[string]bool{}
+	note := func(c *card.Card, b Bench) {
+		checked, list := card.Accept(c)
+		if checked == nil {
+			t.Fatalf("%s: %v", c.ID, list)
+		}
+		p, list := Make(checked, b)
+		if p == nil {
+			t.Fatalf("%s, %+v: %v", c.ID, b, list)
+		}
+		for _, s := range p.Steps {
+			steps[strings.TrimPrefix(s.Word, "step.")] = true
+		}
+	}
+	for name, text := range specs.Cards() {
+		c, list := card.Read(text)
+		if len(list) > 0 {
+			t.Fatalf("%s: %v", name, list)
+		}
+		var all Bench
+		for i := range c.Circuits {
+			all.Circuits = append(all.Circuits, c.Circuits[i].ID)
+		}
+		for i := range c.Filters {
+			all.Also = append(all.Also, c.Filters[i].ID)
+		}
+		for i := range c.Strain {
+			all.Also = append(all.Also, c.Strain[i].ID)
+		}
+		note(c, Bench{})
+		note(c, all)
+		for i := range c.Circuits {
+			c.Circuits[i].OilOnly, c.Circuits[i].WithFilt, c.Circuits[i].Dry = nil, nil, nil
+		}
+		note(c, all)
+	}
+	for _, r := range recipes {
+		if !steps[r.word] {
+			t.Errorf("no sample bike has the step %s: put it into the sequence (sequence.go, opening_steps.go)", r.word)
+		}
+	}
+}
+
+// Every caution has one signal word: one that was forgotten would be shown as a NOTICE,
+// whatever it warns of.
+func TestSignals_EachCautionHasOne(t *testing.T) {
+	const byReplay = "found-stop" // raised by what was found in the job
+	rows, raised := map[string]int{}, map[string]bool{byReplay: true}
+	for _, s := range signals {
+		for _, word := range s.words {
+			rows[word]++
+		}
+	}
+	for _, r := range recipes {
+		for _, word := range r.warns {
+			raised[word] = true
+		}
+	}
+	for word := range raised {
+		if rows[word] != 1 {
+			t.Errorf("the caution %s stands %d times in signals (recipe.go), want once", word, rows[word])
+		}
+	}
+	for word := range rows {
+		if !raised[word] {
+			t.Errorf("no step raises the caution %s", word)
 		}
 	}
 }
