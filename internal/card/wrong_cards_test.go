@@ -120,7 +120,7 @@ func TestCheck_UnitsStandInTheSchema(t *testing.T) {
 		}
 		list, _ := at(schema, place+"/properties/unit").(map[string]any)["enum"].([]any)
 		if !slices.Contains(list, any(u.ID)) {
-			t.Errorf("%s stands in no list of the schema, at %s it has %v", u.ID, place, list)
+			t.Errorf("specs/card.schema.json has no %s: at %s it lists %v", u.ID, place, list)
 		}
 	}
 }

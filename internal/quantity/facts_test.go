@@ -83,7 +83,7 @@ func TestUnits_EachHasAFact(t *testing.T) {
 	}
 	for _, u := range quantity.Units {
 		if of[u.Kind] > 1 && !facts[u.ID] {
-			t.Errorf("no published fact about %s", u.ID)
+			t.Errorf("no published fact about %s: add one with its source to unitFacts", u.ID)
 		}
 	}
 }

@@ -16,7 +16,7 @@ func TestGraduations_HaveEveryUnit(t *testing.T) {
 	}
 	for _, u := range Units {
 		if rows[u.ID] != 1 {
-			t.Errorf("%s has %d graduations", u.ID, rows[u.ID])
+			t.Errorf("%s stands in %d rows of graduations (graduation.go), want one", u.ID, rows[u.ID])
 		}
 	}
 }

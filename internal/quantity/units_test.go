@@ -37,8 +37,8 @@ func TestUnits_GNU(t *testing.T) {
 	}
 	for _, from := range quantity.Units {
 		for _, to := range quantity.Units {
-			if from.Kind != to.Kind || from.ID == to.ID {
-				continue
+			if from.Kind != to.Kind || from.ID == to.ID || gnuNames[from.ID] == "" || gnuNames[to.ID] == "" {
+				continue // one without a name fails below
 			}
 			const value = 37.25 // any number that is not special to a scale
 			got := to.FromBase(from.ToBase(value))
@@ -54,18 +54,14 @@ func TestUnits_GNU(t *testing.T) {
 func TestUnits_EachHasAGNUName(t *testing.T) {
 	for _, u := range quantity.Units {
 		if gnuNames[u.ID] == "" {
-			t.Errorf("no GNU name for %s", u.ID)
+			t.Errorf("gnuNames (units_test.go) have no %s", u.ID)
 		}
 	}
 }
 
 func askGNU(t *testing.T, program string, value float64, from, to quantity.Unit) float64 {
 	t.Helper()
-	have, ok1 := gnuNames[from.ID]
-	want, ok2 := gnuNames[to.ID]
-	if !ok1 || !ok2 {
-		t.Fatalf("no GNU name for %q or %q", from.ID, to.ID)
-	}
+	have, want := gnuNames[from.ID], gnuNames[to.ID]
 	number := strconv.FormatFloat(value, 'g', -1, 64)
 	if from.Kind == quantity.Temperature {
 		have = have + "(" + number + ")"
