@@ -193,16 +193,39 @@ func TestFamilies_AreComplete(t *testing.T) {
 		for _, member := range f.members {
 			for _, ending := range f.endings {
 				if id := f.stem + member + ending; words[id] == "" && !silent(f.stem, member) {
-					t.Errorf("the catalogue has no %q", id)
+					t.Errorf("the catalogue has no %q%s", id, beside(t, f, ending))
 				}
 			}
 		}
 	}
 	for _, stem := range matches(t, "`([a-z][a-z.-]*\\.)\\$\\{") {
 		if !stems[stem] {
-			t.Errorf("the page makes ids of %q, and no family has that stem", stem)
+			t.Errorf("the page makes ids of %q: pageWords (families_test.go) don't say of what", stem)
 		}
 	}
+}
+
+// beside says in which part of the catalogue the words of a family with that ending lie;
+// nothing where there is none yet.
+func beside(t *testing.T, f family, ending string) string {
+	words := map[string]int{}
+	for part := range specs.Words()[0].Parts {
+		for _, member := range f.members {
+			if specs.Words()[0].Part(part)[f.stem+member+ending] != "" {
+				words[part]++
+			}
+		}
+	}
+	most := ""
+	for part, n := range words {
+		if n > words[most] {
+			most = part
+		}
+	}
+	if most == "" {
+		return ""
+	}
+	return "; such words are in " + most + ".json"
 }
 
 // silent are the states of the core that need no sentence.
@@ -242,6 +265,39 @@ func TestFamilies_NoWordIsIdle(t *testing.T) {
 	for _, id := range slices.Sorted(maps.Keys(catalogue(t))) {
 		if !used[id] {
 			t.Errorf("%q is used nowhere", id)
+		}
+	}
+}
+
+var (
+	said     = regexp.MustCompile(`\bt\('([\w.-]+)'`)
+	wordID   = regexp.MustCompile(`^[a-z][\w-]*(\.[\w-]+)*\.[\w-]*\w$`)
+	fileName = regexp.MustCompile(`\.(json|wasm|jpg)$`)
+)
+
+// Every word that a module of the page writes out in full is in the catalogue: what
+// it says itself, and what it hands on to be said, which looks like other words.
+func TestFamilies_NoWordIsMissing(t *testing.T) {
+	words, begins := catalogue(t), map[string]bool{}
+	for id := range words {
+		begins[strings.Split(id, ".")[0]] = true
+	}
+	for _, path := range filesOf(t, ".js", "static/app") {
+		source := readText(t, path)
+		ids := map[string]bool{}
+		for _, m := range said.FindAllStringSubmatch(source, -1) {
+			ids[m[1]] = true
+		}
+		for _, s := range readScript(t, source).texts {
+			id := strings.TrimPrefix(s.text, "@")
+			if wordID.MatchString(id) && begins[strings.Split(id, ".")[0]] && !fileName.MatchString(id) {
+				ids[id] = true
+			}
+		}
+		for id := range ids {
+			if words[id] == "" {
+				t.Errorf("%s says %q, and the catalogue has no such word", path, id)
+			}
 		}
 	}
 }
