@@ -31,7 +31,7 @@ const (
 	holdsRows                   // answers with members of their own
 )
 
-// part is a member that an answer may have; rows are what each of its rows may.
+// shape is a member that an answer may have; rows are what each of its rows may.
 type shape struct {
 	name string
 	content

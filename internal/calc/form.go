@@ -185,7 +185,7 @@ func (f *Form) of(name string) *given {
 			return &f.given[n]
 		}
 	}
-	panic("core: field " + name)
+	panic("no field: " + name)
 }
 
 // number gives a field's number; of a quantity it is in the base unit.

@@ -115,7 +115,7 @@ type sayer struct {
 func (s sayer) say(id string, values map[string]any) {
 	id = strings.TrimPrefix(id, "@")
 	if s.words[id] == "" {
-		s.t.Errorf("no word %q", id)
+		s.t.Errorf("the catalogue has no %q", id)
 	}
 	for _, m := range wordPlaceholder.FindAllStringSubmatch(s.words[id], -1) {
 		value, filled := values[m[1]].(string)
@@ -123,7 +123,7 @@ func (s sayer) say(id string, values map[string]any) {
 			s.t.Errorf("%s: nothing fills {%s}", id, m[1])
 		}
 		if word, isWord := strings.CutPrefix(value, "@"); isWord && s.words[word] == "" {
-			s.t.Errorf("%s: no word %q", id, word)
+			s.t.Errorf("%s: the catalogue has no %q", id, word)
 		}
 	}
 }
@@ -198,24 +198,27 @@ func TestCalculations_Words(t *testing.T) {
 // Each calculation has its title, and each field its label and each of its words
 // to choose a sentence.
 func TestCalculations_Labels(t *testing.T) {
-	words := specs.Sentences()
+	words, work := specs.Sentences(), specs.Words()[0].Part("work")
 	var label func(op string, fields []askedField)
 	label = func(op string, fields []askedField) {
 		for _, f := range fields {
 			if words["ask."+op+"."+f.Name] == "" && words["ask."+f.Name] == "" {
-				t.Errorf("%s: no label for %q", op, f.Name)
+				t.Errorf("the catalogue has no ask.%s.%s", op, f.Name)
 			}
 			for _, w := range f.Words {
 				if f.Family != "" && words[f.Family+w] == "" {
-					t.Errorf("%s: no word %q", op, f.Family+w)
+					t.Errorf("%s: the catalogue has no %q", op, f.Family+w)
 				}
 			}
 			label(op, f.Rows)
 		}
 	}
 	for _, f := range askedForms(t) {
-		if words["calc."+f.Op] == "" || words["calc."+f.Op+".why"] == "" {
-			t.Errorf("no title for %s", f.Op)
+		if words["calc."+f.Op+".why"] == "" {
+			t.Errorf("the catalogue has no calc.%s.why", f.Op)
+		}
+		if work["calc."+f.Op] == "" {
+			t.Errorf("work.json, which steps that link to it read, has no calc.%s", f.Op)
 		}
 		label(f.Op, f.Fields)
 	}

@@ -23,7 +23,7 @@ func TestOps_Examples(t *testing.T) {
 	}
 	for _, op := range operationNames() {
 		if !shown[op] {
-			t.Errorf("ops.md has no example of %q", op)
+			t.Errorf("specs/ops.md has no example of %q", op)
 		}
 	}
 }
