@@ -43,7 +43,7 @@ test:
 #   make test-one T=wasm:./internal/oil            the same, as the page runs it
 #   make test-one T=merge                          a test file of the page, by its name
 #   make test-one T=browser/tabs                   one that needs a browser
-#   make test-one T='merge:the order of two stores does not matter'   one test of it
+#   make test-one T='merge:the order of two'        those of it whose names begin so
 test-one:
 	@node static/test/one.js
 

@@ -10,11 +10,11 @@ const slowness = Number(process.env.TEST_SLOWNESS) || (await measureSlowness());
 if (slowness > 1) console.log(`This machine is ${slowness} times slower than a quiet one now.`);
 
 const literal = (s) => s.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
-const { TEST_NAME: name } = process.env; // of the one test to run
-const chosen = name ? [`--test-name-pattern=^${literal(name)}$`] : [];
+const { TEST_NAME: name } = process.env; // how the names of the tests to run begin
+const chosen = name ? [`--test-name-pattern=^${literal(name)}`] : [];
 
-const reporters = ['spec', fileURLToPath(new URL('failed.js', import.meta.url))].flatMap((name) => [
-  `--test-reporter=${name}`,
+const reporters = ['chosen.js', 'failed.js'].flatMap((file) => [
+  `--test-reporter=${fileURLToPath(new URL(file, import.meta.url))}`,
   '--test-reporter-destination=stdout',
 ]);
 const flags = [
