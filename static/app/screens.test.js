@@ -1,5 +1,6 @@
 // A screen has one name: in its address, for its file and its function, and on the page.
 import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { test } from 'node:test';
 import { modules, nodes } from '../test/modules.js';
@@ -51,6 +52,17 @@ for (const [address, { name, path }] of screens) {
 
 test('no other screen is made anywhere', () => {
   const addresses = screens.map(([address]) => address);
-  const others = modules.flatMap((module) => said(module)).filter((n) => !addresses.includes(n));
-  assert.deepEqual(others, []);
+  for (const module of modules)
+    for (const name of said(module))
+      assert.ok(addresses.includes(name), `${module.path} makes ${name}: enter it in screens.js`);
+});
+
+test('every style is imported, with the first screen or with the others', () => {
+  const entries = ['main.css', 'screens.css'];
+  const imported = entries
+    .map((file) => readFileSync(new URL(file, import.meta.url), 'utf8'))
+    .flatMap((text) => [...text.matchAll(/^@import '\.\/(.*)';$/gm)].map(([, path]) => path));
+  for (const path of readdirSync(new URL('.', import.meta.url), { recursive: true }))
+    if (path.endsWith('.css') && !entries.includes(path))
+      assert.ok(imported.includes(path), `import ${path} in screens.css`);
 });

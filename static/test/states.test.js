@@ -1,5 +1,6 @@
 // The list of screens that the browser tests look at: no screen of the page is missing.
 import assert from 'node:assert/strict';
+import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { phones } from './browser/phones.js';
 import { phoneOf, screens } from './browser/screens.js';
@@ -9,11 +10,26 @@ test('every screen of the page is looked at, and each of its states has a name o
   const { ast } = modules.find(({ path }) => path === 'screens.js');
   const [{ init }] = nodes(ast, 'VariableDeclarator').filter(({ id }) => id.name === 'screens');
   const names = init.properties.map(({ key }) => key.name ?? key.value);
-  assert.deepEqual(Object.keys(screens).sort(), ['bikes', ...names].sort());
-  for (const [name, states] of Object.entries(screens))
+  for (const name of ['bikes', ...names])
+    assert.ok(name in screens, `static/test/browser/screens.js has no states of ${name}`);
+  for (const [name, states] of Object.entries(screens)) {
+    assert.ok(name === 'bikes' || names.includes(name), `the page has no screen ${name}`);
     assert.ok(Object.keys(states).length > 0, `${name} has a state`);
+  }
   const states = Object.values(screens).flatMap(Object.keys);
   assert.equal(new Set(states).size, states.length);
+});
+
+test('a browser test looks at each screen', () => {
+  const folder = new URL('browser/', import.meta.url);
+  const looked = readdirSync(folder)
+    .filter((file) => file.endsWith('.test.js'))
+    .map((file) => readFileSync(new URL(file, folder), 'utf8'))
+    .flatMap((text) => [...text.matchAll(/^checkScreens\((.*)\);$/gm)])
+    .flatMap(([, list]) => [...list.matchAll(/'([\w-]+)'/g)].map(([, name]) => name));
+  for (const name of Object.keys(screens))
+    assert.ok(looked.includes(name), `no screens-….test.js calls checkScreens with ${name}`);
+  assert.equal(new Set(looked).size, looked.length, 'each once');
 });
 
 test('every way is gone on a phone that there is, and no phone lies unused', () => {
