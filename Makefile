@@ -7,10 +7,11 @@ PURE = $(shell GOOS=js GOARCH=wasm go list ./internal/... | grep -v /internal/si
 WASM_EXEC = $(shell go env GOROOT)/lib/wasm
 PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' -not -path '*/browser/*' | sort)
 BROWSER_TESTS = $(wildcard static/test/browser/*.test.js)
+PRETTY := static/app static/sw.js static/test static/eslint.config.js
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
-.PHONY: serve watch watcher watched test test-one bench dist lighthouse pictures build site core types \
+.PHONY: serve watch watcher watched test test-one bench dist lighthouse pictures build site core types format \
 	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser clean
 
 # Builds the program and serves the page on http://localhost:8080.
@@ -108,10 +109,15 @@ $(NODE_MODULES): static/package.json static/package-lock.json
 	cd static && npm ci
 	touch $@
 
+# Gives Go and the page's modules the form that check-go and check-page ask for.
+format: $(NODE_MODULES)
+	gofmt -w internal server specs wasm
+	static/node_modules/.bin/prettier --log-level=warn --write $(PRETTY)
+
 # Form and common mistakes in Go.
 check-go:
 	@unformatted="$$(gofmt -l internal server specs wasm)"; \
-	if [ -n "$$unformatted" ]; then echo "gofmt -w these files:" $$unformatted; exit 1; fi
+	if [ -n "$$unformatted" ]; then echo "make format, for:" $$unformatted; exit 1; fi
 	go vet ./...
 	GOOS=js GOARCH=wasm go vet ./wasm
 	go tool staticcheck ./...
@@ -131,7 +137,7 @@ test-wasm:
 test-page: check-page test-units
 
 check-page: $(NODE_MODULES)
-	static/node_modules/.bin/prettier --check static/app static/sw.js static/test static/eslint.config.js
+	@static/node_modules/.bin/prettier --check $(PRETTY) || { echo "make format does so."; exit 1; }
 	cd static && node_modules/.bin/eslint .
 	static/node_modules/.bin/tsc -p static
 	static/node_modules/.bin/tsc -p static/tsconfig.ground.json
