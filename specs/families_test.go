@@ -62,6 +62,7 @@ func planWords(t *testing.T) []family {
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
 		{"timer.", plan.Timers, plain},
 		{"say.", saidUnits(), plain},
+		{"unit.", unitsInWords(t), plain},
 		{"stage.", texts(plan.Stages), plain},
 		{"signal.", texts([]plan.Signal{plan.Danger, plan.Warning, plan.Caution, plan.Notice}), plain},
 		{"record.costs.", []string{"bill", "estimate"}, plain},
@@ -70,6 +71,19 @@ func planWords(t *testing.T) []family {
 		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},
 		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},
 	}
+}
+
+// unitsInWords are the units that the core writes as a word of English: all others
+// are symbols, which are the same in every language.
+func unitsInWords(t *testing.T) []string {
+	t.Helper()
+	list := []string{"months", "turn"}
+	for _, id := range list {
+		if _, known := quantity.Find(id); !known {
+			t.Errorf("there is no unit %q", id)
+		}
+	}
+	return list
 }
 
 // saidUnits are those that a figure of a step may have.

@@ -15,6 +15,8 @@ import { file } from '../site/data.js';
 let catalogue = {};
 /** @type {Language} */
 let language;
+/** Finds the figures whose unit is a word and no symbol, such as "12 months". */
+let figureInWords = /$^/g;
 
 /**
  * Loads what the first screen says in a language; until then words show their ids.
@@ -34,6 +36,8 @@ export async function loadWords(spoken) {
 export async function loadWordsOf(name) {
   const part = await file(`words/${language.tag}/${name}.json`); // others may be added meanwhile
   catalogue = { ...catalogue, ...part };
+  const units = idsOf('unit.').join('|');
+  if (units) figureInWords = new RegExp(`(\\d[\\d.,]*)[ \\u00a0](${units})(?!\\p{L})`, 'gu');
 }
 
 /**
@@ -97,10 +101,6 @@ export function t(id, values = {}) {
  */
 export const text = (value) => read(value, {});
 
-// Marks that turn the direction of writing: left open in a name of a card they
-// would turn the figures after it too.
-const turning = /[\u202a-\u202e\u2066-\u2069]/g;
-
 /**
  * @param {unknown} value
  * @param {Values} others
@@ -108,6 +108,25 @@ const turning = /[\u202a-\u202e\u2066-\u2069]/g;
 function read(value, others) {
   const s = String(value);
   if (s.startsWith('@') && hasWord(s.slice(1))) return t(s.slice(1), others);
+  const figure = s.replace(figureInWords, (_, count, unit) => t(`unit.${unit}`, { count }));
   // A number stays with its unit at the end of a line.
-  return s.replace(turning, '').replace(/(\d) /g, '$1\u00a0');
+  return inItsOwnDirection(figure.replace(/(\d) /g, '$1\u00a0'));
+}
+
+// Marks that turn the direction of writing: left open in a name of a card they
+// would turn the figures after it too.
+const turning = /[\u202a-\u202e\u2066-\u2069]/g;
+const isolated = /[\u2066-\u2068][^\u2066-\u2069]*\u2069/g;
+
+/**
+ * A value turns nothing round it; and among words from right to left it is not
+ * turned by them: "25 N·m" stays in one piece (U+2068, first strong isolate).
+ *
+ * @param {string} value
+ */
+function inItsOwnDirection(value) {
+  if (!value || language.dir !== 'rtl') return value.replace(turning, '');
+  let open = value; // what is left of it without the parts that are isolated already
+  while (open.search(isolated) >= 0) open = open.replace(isolated, '');
+  return `\u2068${open.search(turning) < 0 ? value : value.replace(turning, '')}\u2069`;
 }

@@ -13,6 +13,7 @@ const catalogue = {
   days: { one: '{count} day', other: '{count} days' },
   screws: { by: 'turned', one: 'the screw', other: 'all {turned} screws' },
   after: 'after {count}: {days}',
+  'unit.months': { one: '{count} span', other: '{count} spans' },
 };
 
 before(async (context) => {
@@ -51,6 +52,14 @@ for (const [id, values, want] of sentences) {
   test(`${id} with ${JSON.stringify(values)}`, () => assert.equal(t(id, values), want));
 }
 
+test('a unit that is a word has the form of its count', () => {
+  assert.equal(text('12 months'), '12\u00a0spans');
+  assert.equal(t('open', { of: 'after 1 months' }), 'Open it: after 1\u00a0span');
+  assert.equal(text('0.5–0.75 months'), '0.5–0.75\u00a0spans');
+  for (const other of ['12 monthsx', 'months', '12 mm'])
+    assert.equal(text(other).replace('\u00a0', ' '), other);
+});
+
 test('a number stays on one line with its unit', () => {
   assert.equal(t('open', { of: '2.5 L of oil' }), 'Open it: 2.5\u00a0L of oil');
   assert.equal(text('29 N·m'), '29\u00a0N·m');
@@ -63,6 +72,18 @@ test('a name cannot turn round the figures after it', () => {
 test('only the catalogue knows words', () => {
   assert.ok(hasWord('plain'));
   for (const id of ['nothing', 'toString', '__proto__']) assert.ok(!hasWord(id));
+});
+
+test('among words from right to left a value keeps its own direction', async () => {
+  await loadWords({ tag: 'ar', dir: 'rtl' });
+  const [begin, end] = ['\u2068', '\u2069'];
+  const one = t('open', { of: '25 N·m' });
+  assert.equal(one, `Open it: ${begin}25\u00a0N·m${end}`);
+  assert.equal(text(one), begin + one + end, 'what is isolated stays so');
+  assert.equal(t('open', { of: '@engine' }), 'Open it: engine', 'a word needs none');
+  for (const hostile of ['plug\u2067', 'plug\u2069', '\u2069plug\u2067', '\u202eplug'])
+    assert.equal(text(hostile), `${begin}plug${end}`, JSON.stringify(hostile));
+  await loadWords(defaultLanguage);
 });
 
 test('each language has forms of its own', async (context) => {
