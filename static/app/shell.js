@@ -56,7 +56,9 @@ function update(app) {
   };
   return html`<section class="message" aria-label=${t('update.waiting')}>
     <p>${t('update.waiting')}</p>
-    <button type="button" @click=${() => offline.takeOver()}>${t('update.take')}</button>
-    <button type="button" class="quiet" @click=${later}>${t('update.later')}</button>
+    <div class="entry">
+      <button type="button" @click=${() => offline.takeOver()}>${t('update.take')}</button>
+      <button type="button" class="quiet" @click=${later}>${t('update.later')}</button>
+    </div>
   </section>`;
 }

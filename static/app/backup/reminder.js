@@ -17,8 +17,10 @@ export async function reminder(lines, app) {
     open
       ? html`<section class="message" aria-label=${t('remind.title')}>
           <p>${t('remind.text', { count })}</p>
-          <a class="button" href=${address('keep')}>${t('remind.go')}</a>
-          <button type="button" class="quiet" @click=${putOff}>${t('remind.later')}</button>
+          <div class="entry">
+            <a class="button" href=${address('keep')}>${t('remind.go')}</a>
+            <button type="button" class="quiet" @click=${putOff}>${t('remind.later')}</button>
+          </div>
         </section>`
       : nothing;
 }

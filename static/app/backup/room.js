@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { roomLeft } from '../phone/storage.js';
 import { deletePhotosOf } from '../store/photos.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { when } from '../words/dates.js';
 import { more } from '../ui/lists.js';
 import { size } from '../words/size.js';
@@ -69,7 +69,7 @@ export class Room {
   #line({ id, name, started }, { count, bytes }) {
     const date = when(started);
     const taken = t('room.line', { count, size: size(bytes) });
-    return html`<p><strong>${name}</strong> ${date} · ${taken}</p>
+    return html`<p><strong>${text(name)}</strong> ${date} · ${taken}</p>
       ${
         this.#asked === id
           ? html`<p role="status">${t('room.sure')}</p>

@@ -10,7 +10,7 @@ export function pours({ pours: list, shelf }, poured) {
             <span class="value">${text(pourTexts[0])}</span>
             ${pourTexts[1] ? html`<span class="other">${text(pourTexts[1])}</span>` : nothing}
             <span
-              ><strong>${id}</strong> · ${t(verdict)} ·
+              ><strong>${text(id)}</strong> · ${t(verdict)} ·
               ${left ? t('bench.stays', { value: leftTexts[0] }) : t('bench.emptied')}</span
             >
           </li>`,

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { figureRow } from '../ui/figure.js';
 import { scale } from '../ui/picture/scale.js';
 
@@ -10,9 +10,11 @@ export function wrenches({ wrenches: list, take }) {
     ${list.map(
       (w) =>
         html`<article class="sheet">
-          <h3>${w.id}${w.id === take ? html` · <strong>${t('bench.take')}</strong>` : nothing}</h3>
+          <h3>
+            ${text(w.id)}${w.id === take ? html` · <strong>${t('bench.take')}</strong>` : nothing}
+          </h3>
           <p class="big">
-            ${w.setting ? html`<span class="value">${w.setting}</span> ` : nothing}${t(w.verdict)}
+            ${w.setting ? html`<span class="value">${text(w.setting)}</span> ` : nothing}${t(w.verdict)}
           </p>
           ${scale(w)} ${w.gets ? html`<dl>${w.gets.map(figureRow)}</dl>` : nothing}
         </article>`,

@@ -19,14 +19,14 @@ export function bikeFacts({ bike, twin, changed }) {
     : nothing;
   return html`<span class="who">
       <strong>${short(name) || t('bikes.unnamed')}</strong>
-      <span>${years} ${t(layout)}</span>
+      <span>${text(years)} ${t(layout)}</span>
       ${twin ? html`<span>${t('bikes.version', { date: when(changed ?? '') })}</span>` : nothing}
       ${invented ? html`<span>${t('example')}</span>` : nothing} ${missing}
       ${unfinished ? html`<span class="gaps">${t('bikes.unfinished')}</span>` : nothing}
     </span>
     <span class="oil">
       ${due(oil?.due?.texts?.[0])}
-      <span>${oil?.grades?.[0]}</span>
+      <span>${text(oil?.grades?.[0] ?? '')}</span>
     </span>`;
 }
 

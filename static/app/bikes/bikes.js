@@ -4,7 +4,7 @@ import { search } from '../words/search.js';
 import { file } from '../site/data.js';
 import { address } from '../ui/address.js';
 import * as store from '../store/store.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 import { bikeLine } from './bike-line.js';
 import { finder, more } from '../ui/lists.js';
@@ -122,7 +122,7 @@ function openJobs(open) {
     ${open.slice(0, mostOpen).map(
       ({ id, name, summary }) =>
         html`<a class="resume" href=${address('job', id)}>
-          <strong>${t(nextOf[summary.phase])}: ${name}</strong>
+          <strong>${t(nextOf[summary.phase])}: ${text(name)}</strong>
           ${
             summary.steps
               ? html`<span

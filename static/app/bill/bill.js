@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { Papers } from './papers.js';
-import { t, loadWordsOf } from '../words/catalogue.js';
+import { t, loadWordsOf, text } from '../words/catalogue.js';
 import { billForm } from './form.js';
 import { billPaper, title } from './paper.js';
 import { radios } from '../ui/choice.js';
@@ -36,7 +36,7 @@ function draw(papers, app) {
   // The form stays the same on the page, whatever comes of it.
   return html`
     <div class="off-paper">
-      <h1 tabindex="-1">${papers.job.record.name}</h1>
+      <h1 tabindex="-1">${text(papers.job.record.name)}</h1>
       ${radios('bill.what', 'bill.what', papers.what, ['estimate', 'bill'], (what) => after(papers.turn(what)))}
       ${billForm(papers, found, act)}
       ${findings(found.filter(({ where }) => where === '/' || where === '/estimate'))}

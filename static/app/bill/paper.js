@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { amount, money, percent } from '../words/money.js';
 import { t, text } from '../words/catalogue.js';
+import { day } from '../words/dates.js';
 
 /** What the paper is called: "Bill 2026-17". */
 export const title = ({ what, counted: typed }) =>
@@ -11,12 +12,13 @@ export function billPaper(papers, sums) {
   const { counted: typed, what, job } = papers;
   const { taxes = [] } = sums;
   const { odometer } = job.state.summary;
+  // The day on which it was kept, else today's.
   const kept = papers.changed() ? undefined : papers.paper(what)?.time;
   return html`
     <div class="two">${block(typed.seller)} ${block(typed.customer)}</div>
     <h1>${title(papers)}</h1>
     <p>
-      ${day(kept)} · ${job.record.name}
+      ${day(kept ?? new Date().toISOString())} · ${text(job.record.name)}
       ${odometer ? html` · ${t('bill.odometer', { value: text(odometer) })}` : nothing}
     </p>
     <table class="money">
@@ -33,11 +35,7 @@ export function billPaper(papers, sums) {
   `;
 }
 
-const block = (written) => (written ? html`<p class="lines">${written}</p>` : nothing);
-
-/** The day on which it was kept, else today's. */
-const day = (time) =>
-  (time ? new Date(time) : new Date()).toLocaleDateString(undefined, { dateStyle: 'medium' });
+const block = (written) => (written ? html`<p class="lines">${text(written)}</p>` : nothing);
 
 function row({ text: name, kind }, line, sums, several) {
   const { count, unit, price, discount, amount: sum, rate } = line;
@@ -50,7 +48,7 @@ function row({ text: name, kind }, line, sums, several) {
   ].filter(Boolean);
   return html`<tr>
     <td>
-      ${name || t(`bill.kind.${kind}`)}
+      ${text(name || `@bill.kind.${kind}`)}
       ${how.length ? html`<small>${how.join(', ')}</small>` : nothing}
     </td>
     <td>${money(sum, sums)}</td>

@@ -3,7 +3,7 @@ import { loadLimits } from '../core/limits.js';
 import { Draft } from './draft.js';
 import { file } from '../site/data.js';
 import { address, go } from '../ui/address.js';
-import { loadWordsOf, t } from '../words/catalogue.js';
+import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { entryField } from './entry.js';
 import { finding } from '../ui/findings.js';
@@ -60,7 +60,7 @@ async function beginning(app) {
           ({ id, name, layout }) =>
             html`<li>
               <button type="button" class="quiet" @click=${() => open(Draft.copy(id))}>
-                ${name} · ${t(layout)}
+                ${text(name)} · ${t(layout)}
               </button>
             </li>`,
         )}
@@ -81,7 +81,7 @@ function draw(draft, changed) {
       <a href=${address('bike', draft.key)} class="all">${t('edit.plan')}</a>
       <span class="where">${t('edit.saved')}</span>
     </header>
-    <h1 tabindex="-1">${`${card.make ?? ''} ${card.model ?? ''}`.trim() || t('edit.title')}</h1>
+    <h1 tabindex="-1">${text(`${card.make ?? ''} ${card.model ?? ''}`.trim() || '@edit.title')}</h1>
     <p>${t(`layout.${card.layout}`)}</p>
     <div aria-busy=${draft.busy > 0}>
       ${sections.map((section) => cardSection(draft, section, changed))}
@@ -106,7 +106,7 @@ function draw(draft, changed) {
 function cardSection(draft, { word, at: pointer, removable, entries }, changed) {
   const place = pointer ? at(draft.card, `${pointer}/place`) : '';
   return html`<section>
-    <h2>${t(word)}${place ? ` · ${place}` : ''}</h2>
+    <h2>${t(word)}${place ? ` · ${text(place)}` : ''}</h2>
     ${entries.map((entry) => entryField(draft, entry, changed))}
     ${
       removable

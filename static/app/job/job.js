@@ -4,7 +4,7 @@ import { loadLimits } from '../core/limits.js';
 import { stayAwake } from '../phone/lock.js';
 import { Job } from '../store/job.js';
 import { address } from '../ui/address.js';
-import { loadWordsOf, t } from '../words/catalogue.js';
+import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { asks } from './ask.js';
 import { Control } from './control.js';
 import { figureRow } from '../ui/figure.js';
@@ -76,7 +76,7 @@ function oneStep(job, step, control) {
   return html`
     <header class="bar">
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
-      <span class="where">${job.record.name}</span>
+      <span class="where">${text(job.record.name)}</span>
     </header>
     ${timerLines(job, step)} ${stick(job, step.stage)} ${stops(job, control)}
     <article class="step" ?data-done=${done}>

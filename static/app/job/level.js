@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { ref } from 'lit-html/directives/ref.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { slideStep } from '../ui/field.js';
 import { levelPicture } from '../ui/picture/level.js';
 
@@ -63,6 +63,6 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
 export const amend = ({ amend: word, change } = {}) =>
   word
     ? html`<p class="verdict" role="status">
-        ${change ? html`<strong class="value">${change[0]}</strong> ` : nothing}${t(word)}
+        ${change ? html`<strong class="value">${text(change[0])}</strong> ` : nothing}${t(word)}
       </p>`
     : nothing;

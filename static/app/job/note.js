@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
 import { limits } from '../core/limits.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
 
 /** Notes on a step: those kept, and room for one more. */
@@ -17,7 +17,7 @@ export function note(job, step, control) {
   const id = `note-${step.id}`;
   const restore = (field) => field && control.restore(field, () => written(field));
   return html`
-    ${own.map((n) => html`<p class="kept">✎ ${n.text}</p>`)}
+    ${own.map((n) => html`<p class="kept">✎ ${text(n.text)}</p>`)}
     <details class="note">
       <summary>${t('job.note')}</summary>
       <form @submit=${submit}>

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 
 /** @import { Warmth } from '../core/core.d.ts' */
 
@@ -18,7 +18,7 @@ const verdict = (content) => html`<p class="verdict" role="status">${content}</p
 
 const drained = ({ drained: sum, caught, since }) =>
   sum
-    ? html`${verdict(html`<strong class="value">${sum[0]}</strong> ${t(caught)}`)}
+    ? html`${verdict(html`<strong class="value">${text(sum[0])}</strong> ${t(caught)}`)}
       ${since ? html`<p>${t('job.since', { ...since, use: `@${since.use}` })}</p>` : nothing}`
     : nothing;
 

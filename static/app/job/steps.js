@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { address } from '../ui/address.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
 import { timerLines } from './timers.js';
 import { stops } from '../trouble/in-job.js';
@@ -47,7 +47,7 @@ export function closing(job, control) {
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
     </header>
     ${timerLines(job)}
-    <h1 tabindex="-1">${job.record.name}</h1>
+    <h1 tabindex="-1">${text(job.record.name)}</h1>
     ${finish(job, control)}
   `;
 }

@@ -3,7 +3,7 @@ import { live } from 'lit-html/directives/live.js';
 import { call } from '../core/client.js';
 import { onZoom, zoom } from '../phone/zoom.js';
 import { set, settings } from '../store/settings.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { finding } from '../ui/findings.js';
 
 /** @import { Answer, GaugeAnswer } from '../core/core.d.ts' */
@@ -83,7 +83,7 @@ export class Ruler {
     `;
   }
 
-  #mark({ across, text, size }, trusted, chosen) {
+  #mark({ across, text: length, size }, trusted, chosen) {
     const choose = async () => {
       await this.ask(); // not every browser reports that it zoomed
       if (this.#answer?.ok?.trusted) this.#choose(size);
@@ -100,7 +100,7 @@ export class Ruler {
         <circle cx=${across / 2} cy=${across / 2} r=${across / 2} />
         <rect x=${across + 8} y="0" width=${across} height=${across} />
       </svg>
-      ${text}
+      ${text(length)}
     </button>`;
   }
 

@@ -63,7 +63,7 @@ const sheet = ({
   ${section('plan.bolts', table(bolts.filter(({ today }) => today)))}
   ${section(
     'plan.leave',
-    bolts.filter(({ leave }) => leave).map(({ place }) => html`<p>✕ ${place}</p>`),
+    bolts.filter(({ leave }) => leave).map(({ place }) => html`<p>✕ ${text(place)}</p>`),
     bolts.some(({ leave }) => leave),
   )}
   <div class="two">
@@ -84,7 +84,7 @@ const oil = ({ role, due, need }) =>
  *
  * @param {ShownFigure} f
  */
-const figure = (f) => html`${f.texts?.join(' · ') ?? t('not-known')} ${mark(f)}`;
+const figure = (f) => html`${f.texts?.map(text).join(' · ') ?? t('not-known')} ${mark(f)}`;
 
 /** @param {BoltSheet[]} bolts */
 const table = (bolts) =>
@@ -95,9 +95,14 @@ const table = (bolts) =>
           <td>${box}</td>
           <td>
             ${count > 1 ? t('plan.count', { count }) : nothing}
-            ${t(purpose)}${place ? `: ${place}` : nothing}
+            ${t(purpose)}${place ? `: ${text(place)}` : nothing}
           </td>
-          <td>${[thread, size.texts?.[0]].filter(Boolean).join(', ') || t('not-known')}</td>
+          <td>
+            ${[thread, size.texts?.[0]].filter(Boolean).map(text).join(', ') || t('not-known')}
+          </td>
+          <td>
+            ${[thread, size.texts?.[0]].filter(Boolean).map(text).join(', ') || t('not-known')}
+          </td>
           <td>${figure(figures[by] ?? figures.torque)}</td>
           <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
         </tr>`,

@@ -44,7 +44,7 @@ export function boltSheets(bolts = []) {
       left.length
         ? html`<h3>✕ ${t('plan.leave')}</h3>
             <ul>
-              ${left.map((b) => html`<li>${b.place}</li>`)}
+              ${left.map((b) => html`<li>${text(b.place)}</li>`)}
             </ul>`
         : nothing
     }
@@ -59,12 +59,12 @@ function bolt(sheet) {
       ${t(purpose)}
       ${count > 1 ? html`<span class="count">${t('plan.count', { count })}</span>` : nothing}
     </h3>
-    <p>${place}</p>
+    <p>${text(place)}</p>
     <p class="big">${value(tight)}</p>
     ${standing(tight)}
     <dl>
-      ${turn && turn !== tight ? figureRow(turn) : nothing} ${row('plan.thread', thread)}
-      ${row('plan.tool', tool?.map(text).join(', '))}
+      ${turn && turn !== tight ? figureRow(turn) : nothing}
+      ${row('plan.thread', thread && text(thread))} ${row('plan.tool', tool?.map(text).join(', '))}
       ${seal ? row('plan.seal', [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ')) : nothing}
     </dl>
   </article>`;

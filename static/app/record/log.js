@@ -3,7 +3,7 @@ import { search } from '../words/search.js';
 import { bikesIn, filtered, filterNames, logList } from './log-list.js';
 import { address } from '../ui/address.js';
 import { day } from '../words/dates.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { finder, more } from '../ui/lists.js';
 
 const many = 6; // from so many jobs on one may want to search
@@ -63,7 +63,7 @@ function choices({ list, bike, filter, typed }, change, type) {
               'log.bike.all',
               bike,
               (v) => change({ bike: v }),
-              bikes.slice(0, mostBikes).map((b) => [b.bike, `${b.name} (${b.count})`]),
+              bikes.slice(0, mostBikes).map((b) => [b.bike, `${text(b.name)} (${b.count})`]),
             )
           : nothing
       }
@@ -91,14 +91,14 @@ const select = (label, none, value, set, options) =>
 function line({ id, name, started, summary }) {
   const { odometer, oils = [], verdict, notes, photos } = summary;
   const facts = [
-    odometer,
-    ...oils.map(({ poured, grade }) => [poured, grade].filter(Boolean).join(' ')),
+    odometer && text(odometer),
+    ...oils.map(({ poured, grade }) => [poured, grade].filter(Boolean).map(text).join(' ')),
     notes && `✎ ${t('record.notes-count', { count: notes })}`,
     photos && t('log.photos', { count: photos }),
   ].filter(Boolean);
   return html`<li>
     <a href=${address('record', id)}>
-      <strong>${name}</strong>
+      <strong>${text(name)}</strong>
       <span>${day(started)} · ${standingOf(summary)}</span>
       ${facts.length ? html`<span>${facts.join(' · ')}</span>` : nothing}
       ${verdict ? html`<span>${t(verdict)}</span>` : nothing}

@@ -59,7 +59,7 @@ function one(job, due, costs, app) {
     findings: warnings = [],
   } = state;
   return html`
-    <h1 tabindex="-1">${record.name}</h1>
+    <h1 tabindex="-1">${text(record.name)}</h1>
     <p>
       ${t('job.started', { date: when(record.started) })} · ${standingOf(state.summary)}
       ${finished ? when(finished) : nothing}
@@ -77,7 +77,7 @@ function one(job, due, costs, app) {
         : dueAgain
           ? html`<section>
               <h2>${t(dueAgain.name)}</h2>
-              <p class="big">${dueAgain.texts.join(' · ')}</p>
+              <p class="big">${dueAgain.texts.map(text).join(' · ')}</p>
               ${standing(dueAgain)}
             </section>`
           : nothing
@@ -124,7 +124,7 @@ function reading({ what, name, texts, card, time }) {
 function remark(job, { step, text: written, time }) {
   const at = step && job.step(step);
   return html`<article class="remark">
-    <p>${written}</p>
+    <p>${text(written)}</p>
     <small>${at ? t(at.word, at.values) : nothing} ${when(time)}</small>
   </article>`;
 }

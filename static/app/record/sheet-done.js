@@ -34,7 +34,7 @@ export function closed({ plan, state }) {
   const tight = (bolt) => {
     const card = bolt[bolt.by];
     const values = { used: used(bolt.id), value: card.texts && `${card.texts[0]} ${mark(card)}` };
-    if (!values.value) return values.used ?? t('not-known');
+    if (!values.value) return text(values.used ?? '@not-known');
     return t(values.used ? 'paper.used' : 'paper.as-card', values);
   };
   return html`<table>
@@ -46,8 +46,8 @@ export function closed({ plan, state }) {
       .map(
         (b) =>
           html`<tr>
-            <td>${t(b.purpose)}${b.place ? `: ${b.place}` : nothing}</td>
-            <td>${b.thread ?? '–'}</td>
+            <td>${t(b.purpose)}${b.place ? `: ${text(b.place)}` : nothing}</td>
+            <td>${text(b.thread ?? '–')}</td>
             <td>${tight(b)}</td>
             <td>
               ${b.seal ? [t(b.seal), text(b.sealSize ?? '')].filter(Boolean).join(', ') : '–'}

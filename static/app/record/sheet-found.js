@@ -16,7 +16,7 @@ export function found({ state, ...job }) {
     ),
     ...problems.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
     leak && `${t('ask.leak')} ${text(leak.texts[0])}`,
-    ...notes.map(({ step, text }) => (step ? `${name(job, step)}: ${text}` : text)),
+    ...notes.map((n) => (n.step ? `${name(job, n.step)}: ${text(n.text)}` : text(n.text))),
   ].filter(Boolean);
   return lines.length
     ? html`<ul class="lines">

@@ -70,7 +70,7 @@ function content(job, shown, app) {
         ${t(finished ? 'paper.finished' : 'paper.started')} ${when(finished || record.started)}
         ${odometer(state)}
       </p>
-      ${settings.doneBy ? html`<p class="lines">${t('paper.by')}: ${settings.doneBy}</p>` : nothing}
+      ${settings.doneBy ? html`<p class="lines">${t('paper.by')}: ${text(settings.doneBy)}</p>` : nothing}
     </header>
     ${section(
       'paper.oil',
@@ -96,7 +96,7 @@ function content(job, shown, app) {
 const name = ({ word, values }) => t(word, values);
 
 const odometer = ({ summary }) =>
-  summary.odometer ? html`· ${t('paper.odometer')} ${summary.odometer}` : nothing;
+  summary.odometer ? html`· ${t('paper.odometer')} ${text(summary.odometer)}` : nothing;
 
 const parts = (plan) =>
   html`<ul>
@@ -116,7 +116,7 @@ const watch = (doubts) => html`
 function due({ at, after: time }) {
   if (!at && !time) return html`<p>${t('not-known')}</p>`;
   if (!at) return html`<p>${t('paper.due.time', { time })}</p>`;
-  return html`<p><strong>${at}</strong> ${time ? t('paper.due.or', { time }) : nothing}</p>`;
+  return html`<p><strong>${text(at)}</strong> ${time ? t('paper.due.or', { time }) : nothing}</p>`;
 }
 
 /** The photos that were not deleted, each with what it shows. */

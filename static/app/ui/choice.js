@@ -35,14 +35,14 @@ export const namedRadios = (legend, lines, value, pick, apart = '') =>
     <legend>${t(legend)}</legend>
     ${lines.map(
       ({ id, label, lang }) =>
-        html`<label lang=${lang ?? nothing}
+        html`<label
           ><input
             type="radio"
             name=${legend + apart}
             .checked=${live(id === value)}
             @change=${() => pick(id)}
           />
-          <span>${label}</span></label
+          <span lang=${lang ?? nothing} dir=${lang ? 'auto' : nothing}>${label}</span></label
         >`,
     )}
   </fieldset>`;

@@ -9,8 +9,8 @@ const longest = 120; // letters of a name in a list
  * @param {string | undefined} name
  */
 export const short = (name) => {
-  const plain = text(name);
-  return plain.length > longest ? `${plain.slice(0, longest)}…` : plain;
+  const whole = name ?? '';
+  return text(whole.length > longest ? `${whole.slice(0, longest)}…` : whole);
 };
 
 /**

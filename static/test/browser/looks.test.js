@@ -155,7 +155,7 @@ test('the gauge is matched to a card by keyboard, and then true to scale', async
   const want = [0.5, 1, 2, 5, 10].flatMap((mm) => [mm, mm]).map((mm) => (mm * edge) / 53.98);
   want.forEach((px, n) => assert.ok(Math.abs(across[n] - px) < 0.02, `${across[n]}, want ${px}`));
 
-  await tap(page, '5 mm');
+  await tap(page, '5\u00a0mm');
   await untilSeen(page, words('finding.debris-large'));
   assert.equal(await page.$eval('select[name="size"]', (list) => list.value), 'five');
 

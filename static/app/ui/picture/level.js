@@ -26,8 +26,8 @@ export function levelPicture({
     <svg viewBox="0 0 280 220" role="img" aria-label=${t('level.gauge')}>
       ${window ? glass(line) : stick(line)}
       <path class="aim" d="M204 ${at(aimHigh)}h6V${at(aimLow)}h-6" />
-      <text class="tick" x="218" y=${(at(aimHigh) + at(aimLow)) / 2 + 4}>${t('level.aim')}</text>
-      ${mark(highMark, 'level.mark.high')} ${mark(lowMark, 'level.mark.low')}
+      ${beside((at(aimHigh) + at(aimLow)) / 2, 'level.aim')} ${mark(highMark, 'level.mark.high')}
+      ${mark(lowMark, 'level.mark.low')}
     </svg>
   </figure>`;
 }
@@ -38,7 +38,18 @@ export function levelPicture({
  */
 const mark = (share, word) =>
   svg`<line class="gauge-mark" x1="4" x2="214" y1=${at(share)} y2=${at(share)} />
-    <text class="tick" x="218" y=${at(share) + 4}>${t(word)}</text>`;
+    ${beside(at(share), word)}`;
+
+/**
+ * A word beside the gauge at that height, in as many lines as it needs.
+ *
+ * @param {number} y
+ * @param {string} word
+ */
+const beside = (y, word) =>
+  svg`<foreignObject x="218" y=${y - 30} width="72" height="60">
+    <div class="beside"><span><bdi>${t(word)}</bdi></span></div>
+  </foreignObject>`;
 
 /** @param {number} line */
 const glass = (line) =>
