@@ -1,4 +1,5 @@
 // Where the things on the screen are.
+import { polling } from './page.js';
 
 /** What reaches beyond the right edge, as short markup. */
 export const stickingOut = (page) =>
@@ -12,14 +13,17 @@ export const stickingOut = (page) =>
     return scrollWidth > clientWidth ? [`scrolls to ${scrollWidth} px`, ...list] : list;
   });
 
-/** Makes the text that many times as large as the browser's usual. */
-export const textSize = (page, times) =>
-  page.evaluate((factor) => {
+/** Makes the text that many times as large as the browser's usual, and waits until the page has seen it. */
+export async function textSize(page, times) {
+  await page.evaluate((factor) => {
     const { style } = document.documentElement;
     style.fontSize = '';
     if (factor === 1) return;
     style.fontSize = `${factor * parseFloat(getComputedStyle(document.documentElement).fontSize)}px`;
   }, times);
+  const isLarge = (want) => document.documentElement.hasAttribute('data-large-text') === want;
+  await page.waitForFunction(isLarge, { polling }, times > 1);
+}
 
 // Small on purpose, each with its reason; 24 px is what WCAG 2.2 asks at least.
 const small = [
@@ -62,4 +66,103 @@ export const figuresTurned = (page) =>
       }
     }
     return turned;
+  });
+
+/**
+ * The texts on the screen of which a part is not seen: they reach beyond a thing
+ * that they stand in, or are cut off by it.
+ */
+export const cutOff = (page) =>
+  page.evaluate(() => {
+    const slack = 2; // px: letters reach out of their line a little
+    const found = [];
+    const note = (text, element) =>
+      found.push(`"${text.trim().replace(/\s+/g, ' ')}" in ${element.outerHTML.slice(0, 80)}`);
+    const boxes = (element) => {
+      const { display, overflowX, clipPath } = getComputedStyle(element);
+      const isHidden = clipPath !== 'none'; // said to a screen reader only
+      return { isInline: display === 'inline', scrolls: /auto|scroll/.test(overflowX), isHidden };
+    };
+
+    /** The innermost thing round a text that the text reaches out of; what can be scrolled to is seen. */
+    function tooNarrow(node) {
+      const range = document.createRange();
+      const lines = [...node.data.matchAll(/\S+/g)].flatMap(({ 0: word, index }) => {
+        range.setStart(node, index);
+        range.setEnd(node, index + word.length);
+        return [...range.getClientRects()];
+      });
+      let narrow;
+      for (let box = node.parentElement; box !== document.body; box = box.parentElement) {
+        if (box.matches('svg')) continue; // which may be drawn beyond
+        const { isInline, scrolls, isHidden } = boxes(box);
+        if (scrolls || isHidden) return undefined;
+        const { left, right } = box.getBoundingClientRect();
+        const isOut = lines.some((line) => line.left < left - slack || line.right > right + slack);
+        if (!isInline && isOut) narrow ??= box;
+      }
+      return narrow;
+    }
+
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const { data, parentElement } = walker.currentNode;
+      if (!data.trim() || parentElement.closest('option') || !parentElement.checkVisibility())
+        continue;
+      const narrow = tooNarrow(walker.currentNode);
+      if (narrow) note(data, narrow);
+    }
+    for (const element of document.querySelectorAll('body *:not(input, select, textarea)')) {
+      const { overflowX, overflowY, clipPath } = getComputedStyle(element);
+      const { clientWidth, clientHeight, scrollWidth, scrollHeight } = element;
+      if (clipPath !== 'none') continue;
+      const cuts = (overflow, room, need) => /hidden|clip/.test(overflow) && need > room + slack;
+      if (cuts(overflowX, clientWidth, scrollWidth) || cuts(overflowY, clientHeight, scrollHeight))
+        note(element.textContent, element);
+    }
+    // What is chosen of a list is seen whole only if it may take several lines, which
+    // needs an arrow that the browser doesn't draw.
+    for (const list of document.querySelectorAll('select')) {
+      const { appearance, whiteSpaceCollapse, textWrapMode } = getComputedStyle(list);
+      const wraps =
+        appearance === 'none' && whiteSpaceCollapse === 'collapse' && textWrapMode === 'wrap';
+      if (!wraps) note(list.selectedOptions[0]?.text ?? '', list);
+    }
+    return found;
+  });
+
+/** All that is read on the screen or by a screen reader, text by text. */
+export const readTexts = (page) =>
+  page.evaluate(() => {
+    const texts = [document.title];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const { data, parentElement } = walker.currentNode;
+      const shown = parentElement.closest('option') ?? parentElement.checkVisibility();
+      if (shown && data.trim()) texts.push(data);
+    }
+    for (const name of ['aria-label', 'aria-description', 'title', 'placeholder', 'alt'])
+      for (const element of document.querySelectorAll(`[${name}]`))
+        texts.push(element.getAttribute(name));
+    return texts.map((text) => text.replace(/\s+/g, ' ').trim());
+  });
+
+/**
+ * The texts in a page from right to left in which a name or a figure does not stand
+ * by itself: its parts may be read in another order. Pictures are not turned.
+ */
+export const notIsolated = (page) =>
+  page.evaluate(() => {
+    const isolated = /[\u2066-\u2068][^\u2066-\u2069]*\u2069/g;
+    const found = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const { data, parentElement } = walker.currentNode;
+      if (!parentElement.checkVisibility() || parentElement.closest('svg, bdi, [dir]:not(html)'))
+        continue;
+      let rest = data;
+      while (rest.search(isolated) >= 0) rest = rest.replace(isolated, '');
+      if (/[a-z]|\d[–/-]\d/i.test(rest)) found.push(data.trim().replace(/\s+/g, ' '));
+    }
+    return found;
   });

@@ -5,21 +5,22 @@ import { phones } from './phones.js';
 /**
  * A server and a browser with the phones of phones.js, each with a store of its own:
  * {phone, end}. `phone(name)` resolves to its page, which is made when it is first
- * asked for; `end` ends it all.
+ * asked for; `end` ends it all. The server gets `args`, and `always` runs in each page
+ * before it, with what is to be given to it: [function, ...values].
  */
-export async function openPhones() {
+export async function openPhones(args = [], always = []) {
   const endings = [];
   const end = async () => {
     for (const ending of endings.reverse()) await ending();
   };
   const after = (ending) => endings.push(ending);
   try {
-    const server = await startServer({ after });
+    const server = await startServer({ after }, ...args);
     const browser = await launchChromium();
     after(() => browser.close());
     const pages = new Map();
     const phone = (name) => {
-      if (!pages.has(name)) pages.set(name, open(browser, server.url, name));
+      if (!pages.has(name)) pages.set(name, open(browser, server.url, name, always));
       return pages.get(name);
     };
     return { phone, end };
@@ -29,9 +30,10 @@ export async function openPhones() {
   }
 }
 
-async function open(browser, url, name) {
+async function open(browser, url, name, always) {
   const { before = [], fill } = phones[name];
   const page = await (await browser.createBrowserContext()).newPage();
+  if (always.length) await page.evaluateOnNewDocument(...always);
   for (const fn of before) await page.evaluateOnNewDocument(fn);
   await page.goto(url);
   await untilState(page, 'ready');

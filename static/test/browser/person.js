@@ -4,14 +4,16 @@ import { polling } from './page.js';
 import { patience } from './patience.js';
 import { words } from './words.js';
 
-/** What stands on the screen, with plain spaces. */
-export const seen = (page) => page.evaluate(() => document.body.innerText.replace(/\s+/g, ' '));
+/** What stands on the screen, with plain spaces, and without the marks that keep a value's own direction. */
+export const seen = (page) =>
+  page.evaluate(() => document.body.innerText.replace(/\s+/g, ' ').replace(/[\u2066-\u2069]/g, ''));
 
 /** Waits until a text, or something that fits a pattern, stands on the screen. */
 export async function untilSeen(page, text, timeout = patience()) {
-  const [source, plain] = text instanceof RegExp ? [text.source, false] : [text, true];
+  const plain = typeof text === 'string';
+  const source = (plain ? text : text.source).replace(/[\u2066-\u2069]/g, '');
   const stands = (want, isPlain) => {
-    const all = document.body.innerText.replace(/\s+/g, ' ');
+    const all = document.body.innerText.replace(/\s+/g, ' ').replace(/[\u2066-\u2069]/g, '');
     return isPlain ? all.includes(want) : new RegExp(want).test(all);
   };
   try {

@@ -5,13 +5,28 @@ import { defaultLanguage, entriesOf } from '../catalogue.js';
 const read = (path) =>
   JSON.parse(readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8'));
 
-const catalogue = entriesOf(defaultLanguage);
+let language = defaultLanguage;
+let catalogue = entriesOf(language);
+
+/** Has the sentences read in that language from now on. */
+export function readIn(other) {
+  language = other;
+  catalogue = entriesOf(other);
+}
 
 /** The sentence of an entry; one that has several goes by the plural category of a count. */
 function sentence(entry, values) {
   if (typeof entry === 'string') return entry;
   const count = values[entry.by ?? 'count'];
-  return entry[new Intl.PluralRules(defaultLanguage.tag).select(count)];
+  return entry[new Intl.PluralRules(language.tag).select(count)];
+}
+
+/** A value as the page puts it into a sentence: among words from right to left it stands by itself. */
+const filled = (value) => (language.dir === 'rtl' ? `\u2068${value}\u2069` : value);
+
+/** What a sentence says between its placeholders, for one whose values are not known. */
+export function pieces(id) {
+  return catalogue[id].split(/\s*\{\w+\}\s*/).filter(Boolean);
 }
 
 /** The sentence of that id, its placeholders filled; "@id" stands for a sentence too. */
@@ -20,7 +35,7 @@ export function words(id, values = {}) {
   return sentence(catalogue[id], values).replace(/\{(\w+)\}/g, (_, name) => {
     if (!(name in values)) throw new Error(`${id} has no value for ${name}`);
     const value = String(values[name]);
-    return value.startsWith('@') ? words(value.slice(1), values) : value;
+    return value.startsWith('@') ? words(value.slice(1), values) : filled(value);
   });
 }
 

@@ -2,7 +2,7 @@
 import { chooseSmallPicture, chooseText } from '../choose-file.js';
 import { goTo } from '../job-page.js';
 import { answer, choose, tap, type, untilSeen } from '../person.js';
-import { words } from '../words.js';
+import { pieces, words } from '../words.js';
 import { on, openAll, plantPhoto, step } from './on-screen.js';
 
 const told = async (page, bit, verdict) => {
@@ -33,7 +33,7 @@ export const job = {
   },
   'step with what was kept': async (page) => {
     await goTo(page, '#/job/closed-job/step/tighten-drain');
-    await untilSeen(page, words('job.kept', { value: '29 N·m' }));
+    await untilSeen(page, words('job.kept', { value: '29 N·m · 21 lbf·ft' }));
   },
   'step that is done': async (page) => {
     await goTo(page, '#/job/open-job/step/lay-out');
@@ -80,7 +80,7 @@ export const job = {
   'step with a photo that is gone': on('writes bills', async (page) => {
     await plantPhoto(page, 'gone', true);
     await goTo(page, '#/job/open-job/step/look-oil');
-    await untilSeen(page, /The picture is not on this phone/);
+    await untilSeen(page, pieces('photo.gone').at(-1));
   }),
   'look with a stop': async (page) => {
     await step('look-magnet-drain')(page);

@@ -1,0 +1,7 @@
+import { pseudoLanguages } from '../pseudo.js';
+import { readIn } from './words.js';
+
+const language = pseudoLanguages.find(({ dir }) => dir === 'ltr');
+readIn(language);
+const { checkLanguage } = await import('./check-language.js');
+checkLanguage(language);

@@ -1,0 +1,69 @@
+// What is left in plain letters in a pseudo-language: all of it must be what no
+// translator is given.
+import { readdirSync } from 'node:fs';
+import { defaultLanguage } from '../catalogue.js';
+import { stored } from './job-page.js';
+import { sampleCard } from './words.js';
+
+// Members of cards, jobs and events in which people write what they like.
+const free = ['make', 'model', 'title', 'where', 'place', 'notes', 'order', 'method'];
+const also = ['name', 'text', 'value'];
+
+const samples = readdirSync(new URL('../../../specs/cards', import.meta.url)).map((file) =>
+  sampleCard(file.replace('.json', '')),
+);
+
+function* freeTexts(value, name) {
+  if (typeof value === 'string') {
+    if ([...free, ...also].includes(name)) yield value;
+  } else if (value)
+    for (const [key, part] of Object.entries(value))
+      yield* freeTexts(part, Array.isArray(value) ? name : key);
+}
+
+// What the ways to the screens type into fields.
+const typed = 'Plainford One,Plainford Other,hovercraft,stick-in,parsecs,four,ERU,short,long'.split(
+  ',',
+);
+
+const symbols = [
+  /(?<=\d ?)(in|min)(?!\p{L})/gu, // units that are words in English too
+  /\b(US|imp) (qt|pt|gal|fl oz)\b|\b(m[Lm]|k[gmN]|mi|lb|[mM]Pa|lbf·(ft|in)|kgf)\b/g,
+  /\b\d+W-\d+|\b(API )?(S[A-P]|GL-\d)\b|\bJASO M[AB]\d?( \/ MA2)?|\bUN[CF]\b/g, // of oils and threads
+  /^circuits( › \w+)+$/g, // where cards differ, by the members of their format
+  /\btidysump-[\w-]+\.jsonl\.gz\b|\b[0-9a-f]{12}\b/g, // a file's name, a version
+];
+
+/** The names of months and of the halves of a day, as the browser writes them. */
+const calendarWords = (tag) =>
+  [...Array(12).keys()].flatMap((month) =>
+    ['long', 'short'].flatMap((style) =>
+      new Intl.DateTimeFormat(tag, { month: style, hour: 'numeric', hour12: true })
+        .formatToParts(new Date(2026, month, 1, 2 * month))
+        .filter(({ type }) => ['month', 'dayPeriod'].includes(type))
+        .map(({ value }) => value),
+    ),
+  );
+
+const marks = /[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
+const plain = (text) => text.replace(marks, '').replace(/\s+/g, ' ').trim();
+
+/** All texts that the phone's store and the sample cards hold, the longest first: a place may be a part of another. */
+async function written(page) {
+  const lists = ['jobs', 'events', 'cards'].map((list) => stored(page, list).catch(() => []));
+  const records = [...samples, ...(await Promise.all(lists))];
+  const texts = new Set(records.flatMap((record) => [...freeTexts(record)]).map(plain));
+  return [...texts].filter(Boolean).sort((a, b) => b.length - a.length);
+}
+
+/** Those of a page's texts, in a pseudo-language, that have words in plain letters, with these. */
+export async function untranslated(page, texts, { tag }) {
+  const known = [...(await written(page)), ...typed, defaultLanguage.name, ...calendarWords(tag)];
+  return texts.map(plain).flatMap((text) => {
+    const unknown = known.reduce((rest, name) => rest.replaceAll(name, ''), text);
+    const words = symbols
+      .reduce((rest, pattern) => rest.replace(pattern, ''), unknown)
+      .match(/[A-Za-z][A-Za-z'-]+/g);
+    return words ? [`${words.join(' ')}: ${text}`] : [];
+  });
+}
