@@ -82,7 +82,7 @@ func (f *Form) settle(read []finding.Finding) bool {
 	if finding.Refused(*f.list) {
 		return false
 	}
-	f.oneOf("system", string(f.system), string(quantity.Metric), string(quantity.US), string(quantity.Imperial))
+	f.oneOf("system", string(f.system), texts(quantity.Systems...)...)
 	f.check()
 	return !finding.Refused(*f.list)
 }
