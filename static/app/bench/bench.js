@@ -19,7 +19,7 @@ export async function bench([op, given], app) {
     const calculation = await Calculation.open(form, readGiven(given), app);
     screen.title = t(`calc.${op}`);
     screen.draw = () => calculation.draw();
-  } else screen.draw = () => (ok ? list(ok.forms) : findings(refused));
+  } else screen.draw = () => (ok ? list(ok.forms) : without(refused));
   return screen;
 }
 
@@ -30,6 +30,10 @@ function readGiven(text) {
     return undefined;
   }
 }
+
+const without = (refused) =>
+  html`<h1 tabindex="-1">${t('bench.title')}</h1>
+    ${findings(refused)}`;
 
 function list(forms) {
   return html`

@@ -22,6 +22,10 @@ export const bench = {
     await goTo(page, '#/bench');
     await untilSeen(page, words('bench.intro'));
   },
+  'bench without a core': on('no core', async (page) => {
+    await goTo(page, '#/bench');
+    await untilSeen(page, words('finding.core-unavailable'));
+  }),
   'calculation, nothing typed': on('new', async (page) => {
     await goTo(page, '#/bench/oil-suits');
     await openAll(page);
@@ -86,7 +90,7 @@ export const bench = {
     share: '20 %',
   }),
   'calculation: level stick': calculation('level', {
-    gauge: 'stick-in',
+    gauge: 'stick-screwed',
     band: '400 mL',
     share: '110 %',
   }),
