@@ -11,7 +11,7 @@ PRETTY := static/app static/sw.js static/test static/eslint.config.js
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
-.PHONY: serve watch watcher watched test test-one bench dist lighthouse pictures build site core types format \
+.PHONY: serve watch watcher watched test test-one bench dist lighthouse stories pictures build site core types format \
 	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser clean
 
 # Builds the program and serves the page on http://localhost:8080.
@@ -63,6 +63,11 @@ dist: build
 # Scores of the built page; the report is build/lighthouse.html.
 lighthouse: build
 	CHROMIUM="$$(.ci/chromium)" node static/test/lighthouse.js
+
+# Every screen in every state that the browser tests know, as pictures in all looks
+# and live, on http://localhost:8082; STORY=text makes those whose names hold the text.
+stories: build
+	CHROMIUM="$$(.ci/chromium)" node static/test/stories.js "$(STORY)"
 
 # Draws the icons from icon.svg, and the manifest's screenshots from the page, each
 # with as few bytes as it can have.
