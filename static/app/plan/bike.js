@@ -62,7 +62,7 @@ function draw(card, bench, answer, change, start, due) {
   return html`
     <h1 tabindex="-1">${text(`${card.make} ${card.model}`)}</h1>
     ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
-    ${answer ? today(bench, answer.ok, change, due) : nothing} ${due.line()}
+    ${answer && bench.place ? today(bench, answer.ok, change, due) : nothing} ${due.line()}
     ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
   `;
 }
