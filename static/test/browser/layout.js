@@ -94,7 +94,7 @@ export const cutOff = (page) =>
       });
       let narrow;
       for (let box = node.parentElement; box !== document.body; box = box.parentElement) {
-        if (box.matches('svg')) continue; // which may be drawn beyond
+        if (box.matches('svg')) return narrow; // what is drawn may reach beyond it
         const { isInline, scrolls, isHidden } = boxes(box);
         if (scrolls || isHidden) return undefined;
         const { left, right } = box.getBoundingClientRect();
