@@ -167,7 +167,7 @@ test('the gauge is matched to a card by keyboard, and then true to scale', async
   await untilSeen(page, words('gauge.true'));
   // And without telling the page: it asks before it takes an answer.
   await page.setViewport({ width: 360, height: 740, deviceScaleFactor: 2 });
-  await tap(page, '1 mm');
+  await tap(page, '1\u00a0mm');
   await untilSeen(page, words('gauge.zoomed'));
   assert.equal(await page.$eval('select[name="size"]', (list) => list.value), 'five');
   await page.setViewport({ width: 360, height: 740, deviceScaleFactor: 1 });
