@@ -78,14 +78,14 @@ const shown = () => ({
 });
 
 /**
- * Runs in the page: texts that are the id of a word or have a placeholder left, and
- * headings with nothing under them.
+ * Runs in the page: texts that are the id of a word, have a placeholder left or print
+ * what is missing, and headings with nothing under them.
  */
 function unsaid() {
   const texts = [...document.querySelectorAll('[aria-label]')].map(({ ariaLabel }) => ariaLabel);
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   while (walker.nextNode()) texts.push(walker.currentNode.data);
-  const raw = /^\s*[a-z][\w-]*(\.[\w-]+)+\s*$|\{\w+\}/;
+  const raw = /^\s*[a-z][\w-]*(\.[\w-]+)+\s*$|\{\w+\}|\b(undefined|NaN|\[object)\b/;
   const alone = [...document.querySelectorAll('section > h2:only-child')];
   return [...texts.filter((text) => raw.test(text)), ...alone.map((h2) => `${h2.innerText}: -`)];
 }

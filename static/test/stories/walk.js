@@ -51,8 +51,7 @@ export class Walker {
   /** The page of a phone, and what lay in its store at first. */
   async #phone(name) {
     if (!this.#phones.has(name)) {
-      const page = await (await this.#browser.createBrowserContext()).newPage();
-      await page.setViewport(sizes.phone);
+      const page = await this.#newPage();
       await this.#open(page, name);
       await phones[name].fill?.(page);
       const empty = await page.evaluate(() => !globalThis.indexedDB);
@@ -60,6 +59,15 @@ export class Walker {
       this.#phones.set(name, { page, first });
     }
     return this.#phones.get(name);
+  }
+
+  /** A page with a store of its own, as large as a phone's. */
+  async #newPage() {
+    const page = await (await this.#browser.createBrowserContext()).newPage();
+    page.setDefaultTimeout(patience());
+    await page.bringToFront(); // a tab in the background draws nothing
+    await page.setViewport(sizes.phone);
+    return page;
   }
 
   async #open(page, phone) {
@@ -103,10 +111,8 @@ export class Walker {
 
   /** Opens a story live, as a person would; resolves to whether it comes to the same. */
   async #live(id, want) {
-    this.#visitor ??= (await this.#browser.createBrowserContext()).newPage();
-    const page = await this.#visitor;
+    const page = (this.#visitor ??= await this.#newPage());
     await page.bringToFront();
-    await page.setViewport(sizes.phone);
     await page.goto(`${this.#url}stories/open.html?story=${id}`);
     for (const end = Date.now() + settling; Date.now() < end; await pause(100)) {
       const { shown } = await page.evaluate(seen).catch(() => ({})); // it is on its way
