@@ -1,5 +1,4 @@
 // Where the things on the screen are.
-import { polling } from './page.js';
 
 /** What reaches beyond the right edge, as short markup. */
 export const stickingOut = (page) =>
@@ -13,6 +12,13 @@ export const stickingOut = (page) =>
     return scrollWidth > clientWidth ? [`scrolls to ${scrollWidth} px`, ...list] : list;
   });
 
+/** Waits until what changed is drawn, and what watches sizes has acted; the page must be in front. */
+export const untilDrawn = (page) =>
+  page.evaluate(
+    () =>
+      new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve()))),
+  );
+
 /** Makes the text that many times as large as the browser's usual, and waits until the page has seen it. */
 export async function textSize(page, times) {
   await page.evaluate((factor) => {
@@ -21,8 +27,7 @@ export async function textSize(page, times) {
     if (factor === 1) return;
     style.fontSize = `${factor * parseFloat(getComputedStyle(document.documentElement).fontSize)}px`;
   }, times);
-  const isLarge = (want) => document.documentElement.hasAttribute('data-large-text') === want;
-  await page.waitForFunction(isLarge, { polling }, times > 1);
+  await untilDrawn(page);
 }
 
 // Small on purpose, each with its reason; 24 px is what WCAG 2.2 asks at least.

@@ -28,9 +28,4 @@ export async function appear(page, name) {
     ],
   });
   await textSize(page, text);
-  await page.evaluate(drawn);
 }
-
-/** Runs in the page: waits until what changed is drawn, and what watches sizes has acted. */
-const drawn = () =>
-  new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve())));
