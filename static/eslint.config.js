@@ -1,6 +1,7 @@
 // What is likely a mistake; how the code is laid out is prettier's.
 import js from '@eslint/js';
 import globals from 'globals';
+import { ownLookup } from './test/own-lookup.js';
 
 export default [
   js.configs.recommended,
@@ -17,6 +18,12 @@ export default [
       'no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
       'prefer-const': 'error',
     },
+  },
+  {
+    files: ['app/**/*.js', 'sw.js'],
+    ignores: ['app/**/*.test.js'],
+    plugins: { tidysump: { rules: { 'own-lookup': ownLookup } } },
+    rules: { 'tidysump/own-lookup': 'error' },
   },
   { files: ['app/**/*.js'], languageOptions: { globals: globals.browser } },
   { files: ['sw.js'], languageOptions: { globals: globals.serviceworker } },

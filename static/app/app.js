@@ -2,6 +2,7 @@ import { route } from './ui/address.js';
 import { loadWordsOf, t } from './words/catalogue.js';
 import { bikes } from './bikes/bikes.js';
 import { loadLaterStyle } from './site/later-style.js';
+import { own } from './site/own.js';
 
 const full = 'store.full';
 
@@ -28,8 +29,9 @@ export async function fetchScreens() {
  * @property {() => void} [close]
  */
 
+/** @type {(name: string) => Promise<any>} */
 const screenOf = async (name) =>
-  !name || name === 'bikes' ? bikes : ((await fetchScreens()).screens[name] ?? bikes);
+  !name || name === 'bikes' ? bikes : (own((await fetchScreens()).screens, name) ?? bikes);
 
 /** What is on the screen, and the few things that every screen may ask for. */
 export class App {

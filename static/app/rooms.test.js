@@ -11,7 +11,7 @@ const ground = {
   core: ['site'],
   phone: ['site'],
   store: ['site', 'words', 'core'],
-  ui: ['words', 'phone'],
+  ui: ['site', 'words', 'phone'],
 };
 
 // The features, each with the other features it shows something of. All stand on the ground.

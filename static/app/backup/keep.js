@@ -10,6 +10,7 @@ import { RestoreForm } from './restore-form.js';
 import { BackupForm } from './backup-form.js';
 import { Room } from './room.js';
 import { section } from '../ui/section.js';
+import { own } from '../site/own.js';
 
 /** Backups, and what they are for: "#/keep"; "#/keep/erase" erases everything. */
 export async function keep([view], app) {
@@ -61,6 +62,6 @@ function last({ unsaved: count, backup }) {
 
 function held({ jobs, room }) {
   const all = [...room.values()];
-  const sum = (name) => all.reduce((total, each) => total + each[name], 0);
+  const sum = (name) => all.reduce((total, each) => total + own(each, name), 0);
   return { jobs: jobs.length, photos: sum('count'), bytes: sum('bytes') };
 }

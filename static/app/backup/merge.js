@@ -2,12 +2,14 @@
 // depends on nothing but the two: so backups combine in any order, any number of
 // times, to the same store (test/merge.test.js).
 
+import { own } from '../site/own.js';
+
 /** A record's text in which the order of its members does not matter. */
 export function canonical(value) {
   if (Array.isArray(value)) return `[${value.map(canonical)}]`;
   if (value === null || typeof value !== 'object') return JSON.stringify(value) ?? 'null';
-  const names = Object.keys(value).filter((name) => value[name] !== undefined);
-  return `{${names.sort().map((name) => `${JSON.stringify(name)}:${canonical(value[name])}`)}}`;
+  const names = Object.keys(value).filter((name) => own(value, name) !== undefined);
+  return `{${names.sort().map((name) => `${JSON.stringify(name)}:${canonical(own(value, name))}`)}}`;
 }
 
 const larger = (a, b) => (canonical(a) >= canonical(b) ? a : b);
@@ -27,7 +29,7 @@ export const rules = {
 
 /** What stays of the record that is here, if any, and one that comes in. */
 export const merged = (kind, here, incoming) =>
-  here === undefined ? incoming : rules[kind](here, incoming);
+  here === undefined ? incoming : own(rules, kind)?.(here, incoming);
 
 /** Reports whether two records are the same but for a job's summary. */
 export const same = (a, b) =>

@@ -1,5 +1,6 @@
 import { digestOf, seal, sealSize } from './seal.js';
 import { format, version } from './write.js';
+import { own } from '../site/own.js';
 
 const longestLine = 64_000_000; // letters; a picture has about a million
 
@@ -87,18 +88,12 @@ export class Backup {
       }
       if (kind === 'job') job = value.id;
       const homeless = kind === 'event' && value.job !== job;
-      if (
-        end ||
-        homeless ||
-        !isObject(value) ||
-        !Object.hasOwn(shapes, kind) ||
-        !shapes[kind](value)
-      )
+      if (end || homeless || !isObject(value) || !own(shapes, kind)?.(value))
         throw new Fault('restore.damaged');
       counts[`${kind}s`]++;
       see(kind, value);
     }
-    if (!end || Object.keys(counts).some((name) => counts[name] !== end[name]))
+    if (!end || Object.keys(counts).some((name) => own(counts, name) !== own(end, name)))
       throw new Fault('restore.damaged');
     this.counts = counts;
   }

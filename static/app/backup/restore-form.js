@@ -4,6 +4,7 @@ import { readBackup, restore } from './restore.js';
 import { loadSettings } from '../store/settings.js';
 import { day } from '../words/dates.js';
 import { t } from '../words/catalogue.js';
+import { own } from '../site/own.js';
 
 /** @import { Values } from '../words/catalogue.js' */
 
@@ -103,7 +104,7 @@ export class RestoreForm {
       this.#read = null;
       this.#app.arrive();
     };
-    const nothingNew = kinds.every((kind) => !added[kind]);
+    const nothingNew = kinds.every((kind) => !own(added, kind));
     return html`<h1 tabindex="-1">${t('restore.title')}</h1>
       <p>${t('restore.whole', { date: day(backup.made) })}</p>
       <table class="holds">
@@ -119,8 +120,8 @@ export class RestoreForm {
             (kind) =>
               html`<tr>
                 <th scope="row">${t(`restore.${kind}`)}</th>
-                <td>${backup.counts[kind]}</td>
-                <td>${added[kind]}</td>
+                <td>${own(backup.counts, kind)}</td>
+                <td>${own(added, kind)}</td>
               </tr>`,
           )}
         </tbody>

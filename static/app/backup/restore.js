@@ -7,6 +7,7 @@ import { announce } from '../store/windows.js';
 import { fromBase64, toBase64 } from './base64.js';
 import { merged, same } from './merge.js';
 import { Backup } from './read.js';
+import { own } from '../site/own.js';
 
 const together = { setting: 50, card: 100, job: 50, photo: 10 };
 
@@ -26,7 +27,7 @@ export async function readBackup(file) {
   const here = await whole.keysHere();
   const added = { settings: 0, cards: 0, jobs: 0, events: 0, photos: 0 };
   const backup = await Backup.open(file, (kind, record) => {
-    if (!here[`${kind}s`].has(keys[kind](record))) added[`${kind}s`]++;
+    if (!own(here, `${kind}s`)?.has(own(keys, kind)?.(record))) added[`${kind}s`]++;
   });
   return { backup, added };
 }
@@ -44,7 +45,7 @@ export async function restore(backup, progress = () => {}) {
   let batch = [];
   let of;
   const flush = async () => {
-    if (batch.length) await take[of](batch);
+    if (batch.length) await own(take, of)?.(batch);
     batch = [];
     progress(count);
   };
@@ -54,7 +55,7 @@ export async function restore(backup, progress = () => {}) {
       batch.at(-1).events.push(record);
       continue;
     }
-    if (kind !== of || batch.length >= together[of]) await flush();
+    if (kind !== of || batch.length >= (own(together, of) ?? 0)) await flush();
     of = kind;
     if (kind !== 'end') batch.push(kind === 'job' ? { job: record, events: [] } : record);
   }

@@ -5,6 +5,7 @@ import { finding } from '../ui/findings.js';
 import { pictures } from './pictures.js';
 import { wrenches } from './wrenches.js';
 import { pours } from './pours.js';
+import { own } from '../site/own.js';
 
 /** What a calculation came to; `poured` is told the shelf that stays when what it says to pour was poured. */
 export function drawAnswer(op, answer, poured) {
@@ -14,7 +15,7 @@ export function drawAnswer(op, answer, poured) {
   return html`
     <h2>${t('bench.worked')}</h2>
     ${verdict ? html`<p class="verdict">${t(verdict)}</p>` : nothing} ${loud.map(finding)}
-    ${pictures[op]?.(answer) ?? nothing} ${answer.wrenches ? wrenches(answer) : nothing}
+    ${own(pictures, op)?.(answer) ?? nothing} ${answer.wrenches ? wrenches(answer) : nothing}
     ${answer.pours ? pours(answer, poured) : nothing}
     ${
       texts
@@ -23,7 +24,8 @@ export function drawAnswer(op, answer, poured) {
           </ul>`
         : nothing
     }
-    ${Object.entries(lists).map(([name, title]) => list(title, answer[name]))} ${quiet.map(finding)}
+    ${Object.entries(lists).map(([name, title]) => list(title, own(answer, name)))}
+    ${quiet.map(finding)}
   `;
 }
 

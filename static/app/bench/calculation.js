@@ -7,6 +7,7 @@ import { t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
 import { findings } from '../ui/findings.js';
 import { drawAnswer } from './answer.js';
+import { own } from '../site/own.js';
 
 /** @import { Answer } from '../core/core.d.ts' */
 
@@ -33,9 +34,9 @@ export class Calculation {
    */
   static async open(form, given, app) {
     const kept = (await setting(key(form)).catch(() => undefined)) ?? {};
-    const lists = form.fields.filter((f) => f.kind === 'list' && kept[f.name]);
-    const own = Object.fromEntries(lists.map((f) => [f.name, kept[f.name]]));
-    const calculation = new Calculation(form, given ? { ...own, ...given } : kept, given, app);
+    const lists = form.fields.filter((f) => f.kind === 'list' && own(kept, f.name));
+    const shelf = Object.fromEntries(lists.map((f) => [f.name, own(kept, f.name)]));
+    const calculation = new Calculation(form, given ? { ...shelf, ...given } : kept, given, app);
     if (calculation.#fields.complete()) await calculation.#calculate();
     if (!calculation.#answer?.ok) calculation.#answer = null; // nobody is scolded before typing
     return calculation;

@@ -8,6 +8,7 @@ import { t, text } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 import { bikeLine } from './bike-line.js';
 import { finder, more } from '../ui/lists.js';
+import { own } from '../site/own.js';
 
 const many = 6; // from so many bikes on one may want to search
 const page = 25; // bikes drawn at once, and at each tap for more
@@ -122,7 +123,7 @@ function openJobs(open) {
     ${open.slice(0, mostOpen).map(
       ({ id, name, summary }) =>
         html`<a class="resume" href=${address('job', id)}>
-          <strong>${t(nextOf[summary.phase])}: ${text(name)}</strong>
+          <strong>${t(own(nextOf, summary.phase) ?? '')}: ${text(name)}</strong>
           ${
             summary.steps
               ? html`<span

@@ -3,6 +3,7 @@ import { live } from 'lit-html/directives/live.js';
 import { hasWord, t } from '../words/catalogue.js';
 import { control } from '../ui/field.js';
 import { finding } from '../ui/findings.js';
+import { own, setOwn } from '../site/own.js';
 
 /** @import { Field } from '../core/core.d.ts' */
 /** @import { Control } from '../ui/field.js' */
@@ -14,13 +15,13 @@ export function typedField({ fields, found, act }, values, name, at) {
   const hints = [`bill.ask.${name}.hint.${values.kind}`, `bill.ask.${name}.hint`];
   const hint = hints.find(hasWord);
   const type = (value) => {
-    if (value) values[name] = value;
+    if (value) setOwn(values, name, value);
     else delete values[name];
   };
   return html`<div class="field">
     ${(field.words ? choice : control)(field, {
       id: `bill${where.replaceAll('/', '-')}`,
-      value: values[name],
+      value: own(values, name),
       label: t(`bill.ask.${name}`),
       hint: hint ? html`<small>${t(hint)}</small>` : nothing,
       type,

@@ -18,7 +18,7 @@ export function billLine(form, papers, line, n) {
   return html`<fieldset class="bill-line">
     <legend>
       ${t('bill.line', { number: n + 1 })}
-      ${ok?.lines?.[n] ? html`<span class="value">${money(ok.lines[n].amount, ok)}</span>` : nothing}
+      ${ok?.lines?.at(n) ? html`<span class="value">${money(ok.lines.at(n).amount, ok)}</span>` : nothing}
     </legend>
     ${textField(form, line, n)} ${typedField(form, line, 'count', at)}
     ${typedField(form, line, 'price', at)}

@@ -3,6 +3,7 @@ import { call } from '../core/client.js';
 import { Job } from '../store/job.js';
 import { saveSetting, setting } from '../store/store.js';
 import { t } from '../words/catalogue.js';
+import { own } from '../site/own.js';
 
 // What is typed and not kept yet, by job and paper: it outlives the screen.
 const drafts = new Map();
@@ -82,7 +83,7 @@ export class Papers {
     const estimate = this.what === 'bill' && this.written('estimate');
     if (!estimate) return { ...beginning(this.#kept), lines };
     const { number: _, lines: before, ...others } = estimate; // bills have numbers of their own
-    const count = (line) => this.#recounted[line.of] ?? line.count;
+    const count = (line) => own(this.#recounted, line.of) ?? line.count;
     return { ...others, lines: before.map((line) => filled({ ...line, count: count(line) })) };
   }
 

@@ -1,6 +1,8 @@
 // What a person types once for all bills: the setting "bill" of this phone,
 // {…usual, cost: {what a price is remembered by: price}, labour}.
 
+import { own } from '../site/own.js';
+
 const usual = ['seller', 'currency', 'prices', 'tax', 'rounding', 'cash'];
 
 /** What a new bill begins with. */
@@ -8,7 +10,7 @@ export const beginning = (kept) => pick(kept, usual);
 
 /** What is known of a new line: its price, and how long the work takes. */
 export const known = ({ cost = {}, labour }, kind, of) => ({
-  price: cost[of],
+  price: own(cost, of),
   ...(kind === 'labour' && labour ? { count: labour } : {}),
 });
 
@@ -21,7 +23,8 @@ export function learnt(kept, typed) {
   return filled({ ...kept, ...pick(typed, usual), cost, labour: labour ?? kept.labour });
 }
 
-const pick = (from, names) => filled(Object.fromEntries(names.map((name) => [name, from[name]])));
+const pick = (from, names) =>
+  filled(Object.fromEntries(names.map((name) => [name, own(from, name)])));
 
 /** A record without what is empty: an empty text is none. */
 export const filled = (record) =>

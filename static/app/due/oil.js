@@ -3,12 +3,13 @@ import { dayText } from '../words/dates.js';
 import { dueMarks, windowOf } from './sentences.js';
 import { t, text } from '../words/catalogue.js';
 import { figureRow } from '../ui/figure.js';
+import { own } from '../site/own.js';
 
 const shapes = ['○', '◔', '◑', '●', '▲', '▲', '▲']; // by how urgent it is
 
 /** How urgent an oil is, with its shape. */
 export const verdictOf = ({ grade = 0, verdict, values }) =>
-  html`<span aria-hidden="true">${shapes[grade]}</span> ${t(verdict, values)}`;
+  html`<span aria-hidden="true">${own(shapes, grade)}</span> ${t(verdict, values)}`;
 
 /** When an oil is due again. */
 export function dueOil(oil, alone) {

@@ -7,6 +7,7 @@ import { addPart, blankCard, removePart } from './parts.js';
 import { at, put } from './pointer.js';
 import { draftRecord } from '../cards/record.js';
 import { isFigure, isRead, sectionsOf } from './sections.js';
+import { own } from '../site/own.js';
 
 /** @import { Card } from '../core/core.d.ts' */
 
@@ -114,7 +115,7 @@ export class Draft {
       lines: () => text.split('\n').filter((line) => line.trim()),
       yes: () => true,
     };
-    const value = text ? (values[entry.kind]?.() ?? text) : undefined;
+    const value = text ? (own(values, entry.kind)?.() ?? text) : undefined;
     put(this.card, value === undefined && entry.clears ? above(entry) : entry.at, value);
   }
 

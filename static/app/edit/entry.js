@@ -5,6 +5,7 @@ import { isFigure, isWords, textOf } from './sections.js';
 import { t } from '../words/catalogue.js';
 import { control } from '../ui/field.js';
 import { finding } from '../ui/findings.js';
+import { own } from '../site/own.js';
 
 /** @import { CardFigure } from '../core/core.d.ts' */
 
@@ -50,7 +51,7 @@ function origin(draft, entry, figure, found, changed, write) {
       { name: `${entry.at}/${name}`, kind: 'text', ...room('text') },
       {
         id: `${id}-${name}`,
-        ...typing(draft, `${entry.at}/${name}`, now[name], changed, (text) =>
+        ...typing(draft, `${entry.at}/${name}`, own(now, name), changed, (text) =>
           write({ ...now, [name]: text || undefined }),
         ),
         label: t(word),

@@ -1,8 +1,9 @@
 import { at } from './pointer.js';
+import { own, setOwn } from '../site/own.js';
 
 /** A new card of a layout: its oils and parts, and no figure yet. */
 export function blankCard(layout, filter, table, id) {
-  const { circuits, parts } = table.layouts[layout];
+  const { circuits, parts } = own(table.layouts, layout);
   const card = {
     format: 'tidysump-card',
     version: 1,
@@ -28,9 +29,9 @@ export function blankCard(layout, filter, table, id) {
 export function addPart(card, table, word, circuit = card.circuits[0].id) {
   const { adds } = table.parts.find((part) => part.word === word);
   for (const [list, { of, apart, ...part }] of Object.entries(adds)) {
-    card[list] ??= [];
-    const held = of && (card[of] ?? []).at(-1)?.id;
-    card[list].push({
+    if (!own(card, list)) setOwn(card, list, []);
+    const held = of && (own(card, of) ?? []).at(-1)?.id;
+    own(card, list).push({
       ...part,
       id: freeId(card, part.id),
       ...(apart ? {} : { circuit }),
@@ -42,7 +43,7 @@ export function addPart(card, table, word, circuit = card.circuits[0].id) {
 /** Takes a part away, and the fasteners that held only it; one that drains stays. */
 export function removePart(card, pointer) {
   const [, list, n] = pointer.split('/');
-  const [{ id }] = card[list].splice(Number(n), 1);
+  const [{ id }] = own(card, list).splice(Number(n), 1);
   card.bolts = (card.bolts ?? []).filter((b) => b.of !== id || b.drains);
   for (const bolt of card.bolts) if (bolt.of === id) delete bolt.of;
 }

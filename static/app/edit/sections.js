@@ -1,4 +1,5 @@
 import { at } from './pointer.js';
+import { own } from '../site/own.js';
 
 /**
  * What a card may say, section by section in the order of a manual, asking only
@@ -9,7 +10,7 @@ export function sectionsOf(card, table) {
   return table.sections.flatMap(({ word, each, heading, stays, entries }) => {
     if (!each) return [{ word, entries: asked(card, '', entries) }];
     return (at(card, each) ?? []).map((part, n) => ({
-      word: heading.word ?? heading.family + part[heading.by],
+      word: heading.word ?? heading.family + own(part, heading.by),
       at: `${each}/${n}`,
       removable: !stays,
       entries: asked(card, `${each}/${n}`, entries),

@@ -5,6 +5,7 @@ import { spoken } from './spoken.js';
 import { t } from '../words/catalogue.js';
 import { icon } from '../ui/icon.js';
 import { onward, stepBefore } from './moves.js';
+import { own } from '../site/own.js';
 
 /** A job without hands and eyes on the phone: read aloud, and steered by a few words. */
 export class Hands {
@@ -66,7 +67,7 @@ export class Hands {
     const step = this.#step;
     // What the phone itself says is no order.
     if (speaking() || !step) return;
-    await this.#acts[id](step);
+    await own(this.#acts, id)?.(step);
     const { app } = this.#control;
     app.say([t('hands.heard', { word: t(id) }), app.said].filter(Boolean).join(' '));
     if (!this.#reading && canSpeak()) speak([t(id)]);

@@ -21,6 +21,7 @@ import { allSteps, closing } from './steps.js';
 import { stick } from './stick.js';
 import { timerLines, timers, watchTimers } from './timers.js';
 import { stops, wrong } from '../trouble/in-job.js';
+import { own } from '../site/own.js';
 
 /**
  * A job under way. "#/job/ID" shows the next step, "#/job/ID/step/STEP" any
@@ -98,7 +99,7 @@ function oneStep(job, step, control) {
       ${note(job, step, control)} ${takePhoto(job, step, control)}
       ${findings(control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
       <p class="awake">
-        ${t(awake[control.awake])} ${control.app.trouble ? nothing : t('job.saved')}
+        ${t(own(awake, control.awake) ?? '')} ${control.app.trouble ? nothing : t('job.saved')}
       </p>
     </article>
     ${actions(job, step, number, done, control)}

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../words/catalogue.js';
 import { finding } from '../ui/findings.js';
+import { own } from '../site/own.js';
 
 // A verdict is shown by a shape and a word, never by colour alone.
 const shapes = { 'debris.normal': '○', 'debris.watch': '▲', 'debris.stop': '■' };
@@ -8,7 +9,7 @@ const shapes = { 'debris.normal': '○', 'debris.watch': '▲', 'debris.stop': '
 /** A verdict on what came out. */
 export const verdict = (word) =>
   html`<p class="verdict" data-verdict=${word}>
-    <span aria-hidden="true">${shapes[word] ?? '?'}</span> ${t(word)}
+    <span aria-hidden="true">${own(shapes, word) ?? '?'}</span> ${t(word)}
   </p>`;
 
 /** A look as it was judged: verdict, how it compares, what it may be, and what next. */

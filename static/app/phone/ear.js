@@ -58,7 +58,7 @@ export class Listener {
     const ear = new (recognition())();
     Object.assign(ear, { lang, continuous: true, processLocally: true });
     ear.onresult = (/** @type {any} */ { results, resultIndex }) => {
-      const word = wordIn(results[resultIndex][0].transcript, words);
+      const word = wordIn([...results].at(resultIndex)[0].transcript, words);
       if (word && this.#ear) heard(word);
     };
     ear.onerror = (/** @type {any} */ { error }) => final.includes(error) && this.#lose(lost);

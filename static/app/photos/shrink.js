@@ -47,7 +47,7 @@ async function encoded(canvas) {
 export function bare(jpeg) {
   const parts = [jpeg.subarray(0, 2)];
   let at = 2;
-  while (jpeg[at] === 0xff && jpeg[at + 1] !== 0xda && at + 3 < jpeg.length) {
+  while (jpeg.at(at) === 0xff && jpeg[at + 1] !== 0xda && at + 3 < jpeg.length) {
     const end = at + 2 + (jpeg[at + 2] << 8) + jpeg[at + 3];
     const marker = jpeg[at + 1];
     if (!(marker > 0xe0 && marker < 0xf0) && marker !== 0xfe) parts.push(jpeg.subarray(at, end));

@@ -7,6 +7,7 @@ import { findings } from '../ui/findings.js';
 import { mark, marks } from '../ui/figure.js';
 import { box, paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
+import { own } from '../site/own.js';
 
 /** @import { PlanAsk, BoltSheet, Oil, Plan, ShownFigure } from '../core/core.d.ts' */
 
@@ -103,7 +104,7 @@ const table = (bolts) =>
           <td>
             ${[thread, size.texts?.[0]].filter(Boolean).map(text).join(', ') || t('not-known')}
           </td>
-          <td>${figure(figures[by] ?? figures.torque)}</td>
+          <td>${figure(/** @type {ShownFigure} */ (own(figures, by)) ?? figures.torque)}</td>
           <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
         </tr>`,
     )}

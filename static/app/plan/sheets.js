@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
 import { figureRow, standing, value } from '../ui/figure.js';
+import { own } from '../site/own.js';
 
 /** What the card does not know, and where to find it. */
 export function gaps(list) {
@@ -53,7 +54,7 @@ export function boltSheets(bolts = []) {
 
 function bolt(sheet) {
   const { purpose, place, count, thread, tool, turn, seal, sealSize } = sheet;
-  const tight = sheet[sheet.by];
+  const tight = own(sheet, sheet.by);
   return html`<article class="sheet">
     <h3>
       ${t(purpose)}

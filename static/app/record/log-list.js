@@ -1,4 +1,5 @@
 import { plain } from '../words/search.js';
+import { own } from '../site/own.js';
 
 // The log of all jobs: what is searched and filtered, of lines that are kept beside
 // the jobs.
@@ -31,7 +32,7 @@ export const filterNames = Object.keys(filters);
 
 /** The lines of a bike, or of all when there is none, that pass a filter, or any. */
 export const filtered = (list, bike, filter) =>
-  list.filter((line) => (!bike || line.bike === bike) && (!filter || filters[filter](line)));
+  list.filter((line) => (!bike || line.bike === bike) && (!filter || own(filters, filter)?.(line)));
 
 /** The bikes in the log, those of the newest jobs first: [{bike, name, count}]. */
 export function bikesIn(list) {

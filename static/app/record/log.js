@@ -5,6 +5,7 @@ import { address } from '../ui/address.js';
 import { day } from '../words/dates.js';
 import { t, text } from '../words/catalogue.js';
 import { finder, more } from '../ui/lists.js';
+import { own } from '../site/own.js';
 
 const many = 6; // from so many jobs on one may want to search
 const page = 25; // jobs drawn at once, and at each tap for more
@@ -111,5 +112,5 @@ const shapes = { open: '○', waiting: '◐', closed: '✓' };
 /** How far a job has come, by its summary. */
 export function standingOf({ phase, done = 0, steps }) {
   const counted = phase === 'open' && steps ? `, ${t('record.steps', { done, count: steps })}` : '';
-  return `${shapes[phase]} ${t(`record.${phase}`)}${counted}`;
+  return `${own(shapes, phase)} ${t(`record.${phase}`)}${counted}`;
 }

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
 import { mark } from '../ui/figure.js';
+import { own } from '../site/own.js';
 
 /** What is in a circuit now, and how its level is read. */
 export function oilLine({ circuit, role, today, need }, { record, state }) {
@@ -32,7 +33,7 @@ export function closed({ plan, state }) {
   const used = (id) =>
     state.readings?.find((r) => r.stands && r.what === 'torque' && r.of === id)?.texts[0];
   const tight = (bolt) => {
-    const card = bolt[bolt.by];
+    const card = own(bolt, bolt.by);
     const values = { used: used(bolt.id), value: card.texts && `${card.texts[0]} ${mark(card)}` };
     if (!values.value) return text(values.used ?? '@not-known');
     return t(values.used ? 'paper.used' : 'paper.as-card', values);

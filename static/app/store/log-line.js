@@ -19,6 +19,7 @@ export const lineOf = ({ id, card, name, started, summary = {} }) => ({
 // was only just begun nothing is kept yet.
 /** @type {(old: any) => Phase} */
 const phaseOf = ({ finished, waiting }) => (!finished ? 'open' : waiting ? 'waiting' : 'closed');
+const phases = new Set(['open', 'waiting', 'closed']);
 const watched = /^debris\.(watch|stop)$/;
 
 /**
@@ -29,7 +30,7 @@ const watched = /^debris\.(watch|stop)$/;
  */
 export function understood(line) {
   const { summary } = line;
-  if (summary.phase) return line;
+  if (phases.has(summary.phase ?? '')) return line; // a file may say anything
   const phase = phaseOf(summary);
   return { ...line, summary: { ...summary, phase, watch: watched.test(summary.verdict ?? '') } };
 }

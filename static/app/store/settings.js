@@ -43,7 +43,7 @@ export async function loadSettings() {
  * @param {Settings[Key]} value
  */
 export async function set(key, value) {
-  settings[key] = value;
+  Object.assign(settings, { [key]: value });
   if (key === 'theme') showTheme();
   await saveSetting(key, value);
 }

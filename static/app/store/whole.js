@@ -1,5 +1,6 @@
 import { close, name, use, write } from './database.js';
 import { lineOf } from './log-line.js';
+import { setOwn } from '../site/own.js';
 
 /** @import { Schema } from './records.d.ts' */
 /** @import { StoreNames } from 'idb' */
@@ -20,7 +21,7 @@ export async function keysHere() {
   /** @type {{ [list: string]: Set<string> }} */
   const keys = {};
   for (const list of lists)
-    keys[list] = new Set((await use((db) => db.getAllKeys(list))).map(String));
+    setOwn(keys, list, new Set((await use((db) => db.getAllKeys(list))).map(String)));
   return keys;
 }
 

@@ -6,6 +6,7 @@ import { ticks } from '../ui/choice.js';
 import { findings, warning } from '../ui/findings.js';
 import { outcome } from './outcome.js';
 import { troubleAt } from './address.js';
+import { own } from '../site/own.js';
 
 /** What to do about a problem: what follows, the questions, and the rest of it. */
 export function answer(problem) {
@@ -32,10 +33,10 @@ const cautions = (verdict, first) =>
 
 function question(problem, id) {
   const { table, state } = problem;
-  const given = state.answers?.[id];
+  const given = own(state.answers, id);
   return html`<fieldset class="choice">
     <legend>${t(`fault-ask.${id}`)}</legend>
-    ${table.questions[id]
+    ${own(table.questions, id)
       .split(' ')
       .map(
         (a) =>

@@ -1,5 +1,6 @@
 import { html } from 'lit-html';
 import { t } from '../words/catalogue.js';
+import { own } from '../site/own.js';
 
 // A shape of its own for each, so that none is known by its colour alone.
 const shapes = {
@@ -12,6 +13,6 @@ const shapes = {
 /** What follows from a problem, large: shape, word, and how far. */
 export const outcome = ({ outcome: what, to }) =>
   html`<p class="outcome" data-outcome=${what}>
-    <strong><b aria-hidden="true">${shapes[what]}</b> ${t(`outcome.${what}`)}</strong>
+    <strong><b aria-hidden="true">${own(shapes, what)}</b> ${t(`outcome.${what}`)}</strong>
     <span>${t(to ?? `outcome.${what}.so`)}</span>
   </p>`;

@@ -6,6 +6,7 @@ import { loadWordsOf, t } from '../words/catalogue.js';
 import { answer } from './answer.js';
 import { troubleAt } from './address.js';
 import { TroubleList } from './list.js';
+import { own } from '../site/own.js';
 
 /** @import { Answer, Event, FaultAnswer } from '../core/core.d.ts' */
 
@@ -81,7 +82,10 @@ export class Trouble {
   /** Answers a question: Back takes a first answer away, and not each change of mind. */
   answer(question, value) {
     const { answers = {} } = this.state;
-    this.#turn({ ...this.state, answers: { ...answers, [question]: value } }, answers[question]);
+    this.#turn(
+      { ...this.state, answers: { ...answers, [question]: value } },
+      own(answers, question),
+    );
   }
 
   /** Says what is at hand. */

@@ -3,6 +3,7 @@ import { t } from '../words/catalogue.js';
 import { control } from './field.js';
 import { finding } from './findings.js';
 import { hint, label } from './labels.js';
+import { own, setOwn } from '../site/own.js';
 
 /** @import { Field, Finding } from '../core/core.d.ts' */
 
@@ -28,7 +29,7 @@ export class Fields {
 
   /** Reports whether all that is needed is there. */
   complete() {
-    return this.#form.fields.every((f) => !f.needed || full(this.values[f.name]));
+    return this.#form.fields.every((f) => !f.needed || full(own(this.values, f.name)));
   }
 
   empty() {
@@ -41,7 +42,7 @@ export class Fields {
   }
 
   /** Reports whether a field is asked for, as things stand. */
-  #asked = (/** @type {Field} */ { on, when }) => !on || when?.includes(this.values[on]);
+  #asked = (/** @type {Field} */ { on, when }) => !on || when?.includes(own(this.values, on));
 
   /** Reports whether the field of that name is asked for. */
   asks = (/** @type {string} */ name) =>
@@ -68,7 +69,7 @@ export class Fields {
     const front = fields.filter((f) => f.needed || f.front);
     const more = fields.filter((f) => !front.includes(f));
     const open = more.some(
-      (f) => full(this.values[f.name]) || found.some((x) => this.place(x) === f),
+      (f) => full(own(this.values, f.name)) || found.some((x) => this.place(x) === f),
     );
     return html`
       ${front.map((f) => this.#one(f, this.values, '', found))}
@@ -92,10 +93,10 @@ export class Fields {
    */
   #one(field, values, at, found) {
     const where = `${at}/${field.name}`;
-    const own = found.filter((f) => f.where === where);
+    const about = found.filter((f) => f.where === where);
     if (field.kind === 'list') return this.#list(field, values, where, found);
     return html`<div class="field">
-      ${this.#control(field, values, where)} ${own.map(finding)}
+      ${this.#control(field, values, where)} ${about.map(finding)}
     </div>`;
   }
 
@@ -106,12 +107,12 @@ export class Fields {
    */
   #control(field, values, where) {
     const set = (/** @type {unknown} */ value) => {
-      if (full(value)) values[field.name] = value;
+      if (full(value)) setOwn(values, field.name, value);
       else delete values[field.name];
     };
     return control(field, {
       id: `field${where.replaceAll('/', '-')}`,
-      value: values[field.name],
+      value: own(values, field.name),
       label: label(this.#form.op, field),
       hint: hint(this.#form.op, field),
       type: set,
@@ -131,9 +132,9 @@ export class Fields {
    */
   #list(field, values, where, found) {
     /** @type {{ [name: string]: any }[]} */
-    const rows = values[field.name] ?? (field.needed ? [{}] : []);
+    const rows = own(values, field.name) ?? (field.needed ? [{}] : []);
     const enter = () => {
-      if (rows.length) values[field.name] = rows;
+      if (rows.length) setOwn(values, field.name, rows);
       else delete values[field.name];
     };
     enter();
@@ -148,15 +149,15 @@ export class Fields {
       enter();
       this.#changed();
     };
-    const own = found.filter((f) => f.where === where);
+    const about = found.filter((f) => f.where === where);
     // Open once, it does not fold up under the fingers.
-    if (own.length || !full(rows) || found.some((f) => f.where.startsWith(`${where}/`)))
+    if (about.length || !full(rows) || found.some((f) => f.where.startsWith(`${where}/`)))
       this.#opened.add(where);
     return html`<details class="rows" ?open=${this.#opened.has(where)}>
       <summary>
         ${label(this.#form.op, field)} (${rows.filter((row) => full([row])).length})
       </summary>
-      ${own.map(finding)}
+      ${about.map(finding)}
       ${rows.map(
         (row, n) =>
           html`<div class="row">

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
+import { own } from '../site/own.js';
 
 /** @import { ShownFigure, Standing } from '../core/core.d.ts' */
 
@@ -25,7 +26,7 @@ function origin({ standing, source, page, method, lookup }) {
  *
  * @param {ShownFigure} figure
  */
-export const mark = ({ standing: grade = 'unknown' }) => shapes[grade];
+export const mark = ({ standing: grade = 'unknown' }) => own(shapes, grade);
 
 /** All marks with what they stand for. */
 export const marks = () =>
@@ -43,7 +44,7 @@ export function standing(figure) {
   const word =
     grade === 'manual' && page ? t('standing.manual.page', { page }) : t(`standing.${grade}`);
   return html`<details class="standing" data-standing=${grade}>
-    <summary><span aria-hidden="true">${shapes[grade]}</span> ${word}</summary>
+    <summary><span aria-hidden="true">${own(shapes, grade)}</span> ${word}</summary>
     <p>${origin(figure)}${kept ? ` ${t('standing.kept', { why: kept })}` : nothing}</p>
   </details>`;
 }

@@ -1,4 +1,5 @@
 import { svg, html } from 'lit-html';
+import { own } from '../site/own.js';
 
 // Signs that not every phone's letters have, on a field of 24 by 24.
 const paths = {
@@ -12,4 +13,4 @@ const paths = {
  * @param {keyof typeof paths} name
  */
 export const icon = (name) =>
-  html`<svg class="icon" viewBox="0 0 24 24" aria-hidden="true">${paths[name]}</svg>`;
+  html`<svg class="icon" viewBox="0 0 24 24" aria-hidden="true">${own(paths, name)}</svg>`;

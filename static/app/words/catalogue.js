@@ -1,4 +1,5 @@
 import { file } from '../site/data.js';
+import { own } from '../site/own.js';
 
 /** @import { Language } from './language.js' */
 
@@ -75,7 +76,9 @@ function category(count) {
  * @returns {string}
  */
 const form = (entry, values) =>
-  typeof entry === 'string' ? entry : (entry[category(values[entry.by ?? 'count'])] ?? entry.other);
+  typeof entry === 'string'
+    ? entry
+    : (own(entry, category(own(values, entry.by ?? 'count'))) ?? entry.other);
 
 /**
  * The sentence of a word id, its {placeholders} filled. A value that begins
@@ -86,11 +89,12 @@ const form = (entry, values) =>
  * @returns {string}
  */
 export function t(id, values = {}) {
-  const sentence = hasWord(id) ? form(catalogue[id], values) : id;
+  const entry = own(catalogue, id);
+  const sentence = entry === undefined ? id : form(entry, values);
   return sentence.replace(/\{(\w+)\}/g, (mark, name) => {
     if (!Object.hasOwn(values, name)) return mark;
-    const { [name]: value, ...others } = values;
-    return read(value, others);
+    const others = Object.entries(values).filter(([other]) => other !== name);
+    return read(own(values, name), Object.fromEntries(others));
   });
 }
 

@@ -54,7 +54,8 @@ async function ask(batch) {
 function sorted(batch, { bikes = [], findings = [] }) {
   /** @type {any[]} */
   const entries = batch.map(() => ({ findings: [] }));
-  for (const { text, place = 0, ...bike } of bikes) Object.assign(entries[place], { text, bike });
+  for (const { text, place = 0, ...bike } of bikes)
+    Object.assign(entries.at(place), { text, bike });
   for (const finding of findings)
     entries[Number(finding.where.split('/')[2])]?.findings.push(finding);
   return entries;

@@ -3,6 +3,7 @@ import { t } from '../../words/catalogue.js';
 import { bikeFacts } from '../../bikes/bike-line.js';
 import { more } from '../../ui/lists.js';
 import { finding } from '../../ui/findings.js';
+import { own } from '../../site/own.js';
 
 const page = 50; // cards drawn at once
 const findingsEach = 5; // about one card
@@ -48,7 +49,7 @@ function group(status, list, app) {
     <h2>${t(`pack.${status}`)} (${list.length})</h2>
     <p>${t(`pack.${status}.why`)}</p>
     ${
-      choosable[status] && list.length > 1
+      own(choosable, status) && list.length > 1
         ? html`<p class="entry">
             <button type="button" class="quiet" @click=${() => tick(true)}>${t('pack.all')}</button>
             <button type="button" class="quiet" @click=${() => tick(false)}>
@@ -76,7 +77,7 @@ function line(entry, app) {
   </div>`;
   if (!bike)
     return html`<div class="told"><strong>${t('pack.card', { number })}</strong>${found}</div>`;
-  if (!choosable[status]) return html`<div class="facts">${bikeFacts({ bike })}</div>`;
+  if (!own(choosable, status)) return html`<div class="facts">${bikeFacts({ bike })}</div>`;
   const tick = ({ target }) => {
     entry.taken = target.checked;
     app.redraw();

@@ -7,7 +7,10 @@ export const mostCards = 10_000;
 
 const format = 'tidysump-cards';
 const version = 1;
-const closing = { '{': '}', '[': ']' };
+const closing = new Map([
+  ['{', '}'],
+  ['[', ']'],
+]);
 const telling = /["{}[\],]/g; // all that decides where something ends
 
 /** The texts in a pack, or the text of a single card: {texts}, or {fault}, a word id. */
@@ -54,11 +57,11 @@ function cutUp(text) {
       telling.lastIndex = end + 1;
       if (open.length === 1 && /^\s*:/.test(text.slice(end + 1, end + 20)))
         names.push(text.slice(at + 1, end));
-    } else if (closing[mark]) {
+    } else if (closing.has(mark)) {
       if (open.length === 1 && names.at(-1) === 'cards' && mark === '[' && !texts) {
         [texts, list, start] = [[], [at + 1], at + 1];
       }
-      open.push(closing[mark]);
+      open.push(closing.get(mark));
     } else {
       const inList = start >= 0 && open.length === 2;
       if (inList) {

@@ -60,7 +60,7 @@ function draw({ name, codes: list }, { at, turning }, step, turn) {
     <h1 tabindex="-1">${short(name)}</h1>
     <p>${t('qr.show.how')}</p>
     <figure class="qr">
-      ${picture(list[at], t('qr.code', { n: at + 1, of: list.length }))}
+      ${picture(list.at(at), t('qr.code', { n: at + 1, of: list.length }))}
       <figcaption>${t('qr.code', { n: at + 1, of: list.length })}</figcaption>
     </figure>
     ${
