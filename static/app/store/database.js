@@ -9,7 +9,7 @@ import { lineOf } from './log-line.js';
 // disk, so that the phone may die at any tap.
 /** The store's name. */
 export const name = 'tidysump';
-const version = 3;
+const version = 4;
 const deadline = 5000; // ms; some browsers never answer when storage is full
 /** @type {IDBTransactionOptions} */
 const strict = { durability: 'strict' };
@@ -34,6 +34,14 @@ function open() {
         db.createObjectStore('cards', { keyPath: 'key' });
         db.createObjectStore('lines', { keyPath: 'key' });
       }
+      if (from < 4) {
+        db.createObjectStore('bundles', { keyPath: 'job' });
+        db.createObjectStore('beside', { keyPath: ['job', 'kind', 'id', 'text'] });
+        db.createObjectStore('aside', { keyPath: 'key' });
+        db.createObjectStore('saved', { keyPath: 'id' });
+        db.createObjectStore('drafts', { keyPath: 'key' });
+      }
+      if (from >= 3) return;
       db.createObjectStore('photos', { keyPath: ['job', 'id'] });
       const log = db.createObjectStore('log', { keyPath: 'id' });
       log.createIndex('bike', 'bike');
@@ -130,6 +138,13 @@ function abort(tx) {
     // It is over already.
   }
 }
+
+/**
+ * All keys [job, …] of one job, whatever follows: every list sorts after every text.
+ *
+ * @param {string} job
+ */
+export const ofJob = (job) => IDBKeyRange.bound([job], [job, []]);
 
 /** Lets go of the store, so that it can be deleted. */
 export async function close() {

@@ -1,4 +1,4 @@
-import { use, write } from './database.js';
+import { ofJob, use, write } from './database.js';
 
 /** @import { Picture } from './records.d.ts' */
 
@@ -6,7 +6,6 @@ import { use, write } from './database.js';
 // that says a picture was taken. The event outlives its picture.
 
 const together = 200; // read at once: they are handles, the pictures stay on the disk
-const ofJob = (/** @type {string} */ id) => IDBKeyRange.bound([id, ''], [id, '\uffff']);
 
 /**
  * The pictures of a job.

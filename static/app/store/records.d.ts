@@ -1,6 +1,6 @@
 // What lies in the phone's store.
 import type { DBSchema, IDBPDatabase } from 'idb';
-import type { Bench, Card, Event, Summary } from '../core/core.d.ts';
+import type { Bench, Card, Event, Finding, Summary } from '../core/core.d.ts';
 
 /** A job as it was begun: what it is planned from, and what lists show of it. */
 export interface JobRecord {
@@ -10,6 +10,8 @@ export interface JobRecord {
   started: string;
   card: Card;
   bench: Bench;
+  /** ids of the steps of the plan that it began with, in order; a job of before version 4 may lack them */
+  steps?: string[];
   summary?: Partial<Summary>;
 }
 
@@ -28,6 +30,54 @@ export interface LogLine {
 export interface KeptEvent extends Event {
   id: string;
   job: string;
+}
+
+/** Events of a job that came in as a whole; written once, with the job, and never changed. */
+export interface Bundle {
+  job: string;
+  events: (Event & { id: string })[];
+}
+
+/**
+ * Another content under an id that is here, which is never replaced: `text` is its
+ * canonical JSON; of another record of the job itself the id is ''.
+ */
+export interface Beside {
+  job: string;
+  kind: 'event' | 'job';
+  id: string;
+  text: string;
+}
+
+/** What came in and can't be read; it is tried again. */
+export interface Aside {
+  /** its kind and its text */
+  key: string;
+  kind: string;
+  /** canonical JSON, or the line as it stood in the file */
+  text: string;
+  why: Finding[];
+  /** when the file was made that it came from; time */
+  from: string;
+  /** when it came in; time */
+  time: string;
+}
+
+/** How many events of a job were in a file that this phone handed out. */
+export interface Saved {
+  /** id of the job */
+  id: string;
+  events: number;
+  /** when the file was made; time */
+  made: string;
+}
+
+/** What stands in a field and is not kept yet: its key is the scope and the field. */
+export interface Draft {
+  key: string;
+  value: any;
+  /** time */
+  time: string;
 }
 
 /** A picture of a job: its id is that of the event that says it was taken. */
@@ -61,6 +111,11 @@ export interface Schema extends DBSchema {
   cards: { key: string; value: CardRecord };
   lines: { key: string; value: CardLine };
   photos: { key: [job: string, id: string]; value: Picture };
+  bundles: { key: string; value: Bundle };
+  beside: { key: [job: string, kind: string, id: string, text: string]; value: Beside };
+  aside: { key: string; value: Aside };
+  saved: { key: string; value: Saved };
+  drafts: { key: string; value: Draft };
   log: { key: string; value: LogLine; indexes: { bike: string } };
 }
 

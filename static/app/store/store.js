@@ -1,8 +1,8 @@
-import { use, write } from './database.js';
+import { ofJob, use, write } from './database.js';
 import { lineOf, understood } from './log-line.js';
 
 /** @import { Event } from '../core/core.d.ts' */
-/** @import { CardRecord, JobRecord, LogLine, Picture } from './records.d.ts' */
+/** @import { CardRecord, Database, JobRecord, LogLine, Picture } from './records.d.ts' */
 
 export { blocked } from './database.js';
 
@@ -30,14 +30,41 @@ export const logOf = async (bike) =>
 export const job = (id) => use((db) => db.get('jobs', id));
 
 /**
- * The events of a job.
+ * The events of a job: those that came in as a whole, and those added one by one.
  *
  * @param {string} id
  */
-export const events = async (id) => {
-  const range = IDBKeyRange.bound([id, ''], [id, '\uffff']);
-  return (await use((db) => db.getAll('events', range))).map(({ job: _, ...event }) => event);
-};
+export const events = async (id) =>
+  (await use((db) => eventsIn(db, [id]))).flat().map(({ job: _, ...event }) => event);
+
+/**
+ * The events of each of these jobs, with their job: of one id there is one.
+ *
+ * @param {Database} db
+ * @param {string[]} ids
+ */
+export function eventsIn(db, ids) {
+  const tx = db.transaction(['bundles', 'events']);
+  return Promise.all(
+    ids.map(async (id) => {
+      const [bundle, rows] = await Promise.all([
+        tx.objectStore('bundles').get(id),
+        tx.objectStore('events').getAll(ofJob(id)),
+      ]);
+      if (!bundle) return rows;
+      const all = new Map(bundle.events.map((event) => [event.id, { ...event, job: id }]));
+      for (const row of rows) all.set(row.id, row);
+      return [...all.values()];
+    }),
+  );
+}
+
+/**
+ * The other contents that are known of a job, or of its events.
+ *
+ * @param {string} id
+ */
+export const besideOf = (id) => use((db) => db.getAll('beside', ofJob(id)));
 
 /**
  * Writes a job down.
@@ -111,14 +138,23 @@ export async function cards() {
 export const card = (key) => use((db) => db.get('cards', key));
 
 /**
+ * What lists show of a card.
+ *
+ * @param {CardRecord} record
+ */
+export const cardLine = ({ card: _, text: __, ...line }) => line;
+
+/**
  * Keeps all these cards or none.
  *
  * @param {CardRecord[]} records
  */
 export const putCards = (records) =>
   write(ofCards, (tx) => {
-    for (const { card: _, text: __, ...line } of records) tx.objectStore('lines').put(line);
-    for (const record of records) tx.objectStore('cards').put(record);
+    for (const record of records) {
+      tx.objectStore('lines').put(cardLine(record));
+      tx.objectStore('cards').put(record);
+    }
   });
 
 /**

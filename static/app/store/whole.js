@@ -1,14 +1,13 @@
-import { close, name, use, write } from './database.js';
+import { close, name, ofJob, use, write } from './database.js';
 import { lineOf } from './log-line.js';
+import { cardLine, eventsIn } from './store.js';
 import { setOwn } from '../site/own.js';
 
-/** @import { Schema } from './records.d.ts' */
+/** @import { Saved, Schema } from './records.d.ts' */
 /** @import { StoreNames } from 'idb' */
 
 // The whole store, for backups: read in parts, so that no read takes longer than
 // the store may, and written in parts of which each is kept whole.
-
-const ofJob = (/** @type {string} */ id) => IDBKeyRange.bound([id, ''], [id, '\uffff']);
 
 /**
  * What else lies in the store: the keys of all that is here, each list a Set of texts.
@@ -22,6 +21,9 @@ export async function keysHere() {
   const keys = {};
   for (const list of lists)
     setOwn(keys, list, new Set((await use((db) => db.getAllKeys(list))).map(String)));
+  for await (const bundles of chunks('bundles', 200))
+    for (const { job, events } of bundles)
+      for (const { id } of events) keys.events?.add(`${job},${id}`);
   return keys;
 }
 
@@ -34,9 +36,9 @@ export const allSettings = () =>
   });
 
 /**
- * The records of 'cards', 'jobs' or 'photos', in the order of their keys, in parts.
+ * The records of one of the store's lists, in the order of their keys, in parts.
  *
- * @template {'cards' | 'jobs' | 'photos'} Of
+ * @template {'cards' | 'jobs' | 'photos' | 'bundles' | 'beside' | 'aside'} Of
  * @param {Of} of
  * @param {number} together how many a part has at most
  */
@@ -58,13 +60,20 @@ export async function* chunks(of, together) {
 }
 
 /**
- * The events of each of these jobs, as they lie in the store: [[event]].
+ * The events of each of these jobs, with their job: [[event]].
  *
  * @param {string[]} ids
  */
-export const eventsOf = (ids) =>
+export const eventsOf = (ids) => use((db) => eventsIn(db, ids));
+
+/**
+ * The other contents that are known of each of these jobs: [[{job, kind, id, text}]].
+ *
+ * @param {string[]} ids
+ */
+export const besideOf = (ids) =>
   use((db) => {
-    const { store } = db.transaction('events');
+    const { store } = db.transaction('beside');
     return Promise.all(ids.map((id) => store.getAll(ofJob(id))));
   });
 
@@ -82,25 +91,57 @@ export const recordsOf = (of, keys) =>
   });
 
 /**
- * @param {{ [of: string]: any[] }} records
- * @returns {StoreNames<Schema>[]}
+ * What may be put into the store together. What lists show of jobs and cards follows
+ * from these and is written with them.
+ *
+ * @typedef {{ [Of in 'jobs' | 'bundles' | 'events' | 'beside' | 'aside' | 'photos' | 'cards' | 'saved']?: Schema[Of]['value'][] }} Records
  */
-const storesOf = (records) => {
-  const names = /** @type {StoreNames<Schema>[]} */ (Object.keys(records));
-  return records.jobs ? [...names, 'log'] : names;
-};
+
+/** @type {(records: Records) => StoreNames<Schema>[]} */
+const storesOf = (records) => [
+  .../** @type {StoreNames<Schema>[]} */ (Object.keys(records)),
+  ...(records.jobs ? /** @type {const} */ (['log']) : []),
+  ...(records.cards ? /** @type {const} */ (['lines']) : []),
+];
 
 /**
  * Keeps all of these records, {name of the store: [record]}, or none.
  *
- * @param {{ [of: string]: any[] }} records
+ * @param {Records} records
  */
-export const putAll = (records) =>
-  write(storesOf(records), (tx) => {
+export async function putAll(records) {
+  if (!Object.keys(records).length) return;
+  await write(storesOf(records), (tx) => {
     for (const [of, list] of Object.entries(records))
       for (const record of list) tx.objectStore(of).put(record);
     for (const record of records.jobs ?? []) tx.objectStore('log').put(lineOf(record));
+    for (const record of records.cards ?? []) tx.objectStore('lines').put(cardLine(record));
   });
+}
+
+/** What came in and can't be read. */
+export const aside = () => use((db) => db.getAll('aside'));
+
+/**
+ * Takes away what lay aside.
+ *
+ * @param {string[]} keys
+ */
+export const dropAside = (keys) =>
+  write(['aside'], (tx) => {
+    for (const key of keys) tx.objectStore('aside').delete(key);
+  });
+
+/** How many events of each job were in a file that this phone handed out: Map of id -> number. */
+export const saved = async () =>
+  new Map((await use((db) => db.getAll('saved'))).map(({ id, events }) => [id, events]));
+
+/**
+ * Notes that these jobs were in a file that was handed out.
+ *
+ * @param {Saved[]} list
+ */
+export const putSaved = (list) => putAll({ saved: list });
 
 /** Takes everything away, also from under other windows. */
 export async function removeAll() {
