@@ -34,13 +34,13 @@ func makePlan(i *planInput, read []finding.Finding) (*plan.Plan, []finding.Findi
 // replayInput is a job: what it is planned from, and its events.
 type replayInput struct {
 	planInput
-	events []job.Event
-	last   *job.Past // on the same bike; nil where there is none
+	job.History
+	last *job.Past // on the same bike; nil where there is none
 }
 
 func (i *replayInput) Members(m *wire.Members) {
 	i.planInput.Members(m)
-	wire.List(m, "events", &i.events)
+	i.History.Members(m)
 	wire.Optional(m, "last", &i.last)
 }
 
@@ -53,7 +53,7 @@ func replay(i *replayInput, read []finding.Finding) (*job.State, []finding.Findi
 	if p == nil {
 		return nil, list
 	}
-	return job.Replay(p, i.events, last), nil
+	return job.Replay(p, &i.History, last), nil
 }
 
 // withoutLast takes out what was found about the last job, and gives what that

@@ -19,7 +19,7 @@ func (*nothing) Members(*wire.Members) {}
 // limitsAnswer is what a page has to know before it asks for anything else. It is
 // the same at each call.
 type limitsAnswer struct {
-	call, text                   int // bytes
+	call, text, events           int // bytes; the events of a job in all
 	note, reading, entry, remark int // letters that are offered to be typed
 	jobs                         int
 	photos                       []plan.Motif
@@ -30,6 +30,7 @@ type limitsAnswer struct {
 func (a *limitsAnswer) Members(m *wire.Members) {
 	m.Int("call", &a.call)
 	m.Int("text", &a.text)
+	m.Int("events", &a.events)
 	m.Int("note", &a.note)
 	m.Int("reading", &a.reading)
 	m.Int("entry", &a.entry)
@@ -42,7 +43,7 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
-		call: MaxInput, text: wire.MaxText,
+		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
 		jobs: outlook.MostJobs, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places,
 	}, nil

@@ -127,17 +127,27 @@ func csvText(i *csvInput, _ []finding.Finding) (*textAnswer, []finding.Finding) 
 	return &textAnswer{csv.Amounts(i.kinds, i.cells, system, i.comma)}, nil
 }
 
-// unsavedInput are the times of a record's jobs and of its backups.
+// unsavedInput are a record's jobs and the times of its backups.
 type unsavedInput struct {
-	finished           []string
+	jobs               []unsavedJob
 	backup, later, now string
 }
 
 func (i *unsavedInput) Members(m *wire.Members) {
-	wire.Texts(m, "finished", &i.finished)
+	wire.List(m, "jobs", &i.jobs)
 	m.String("backup", &i.backup)
 	m.String("later", &i.later)
 	m.String("now", &i.now, wire.Required)
+}
+
+// unsavedJob is a job with how many events it has, and how many of them were in a
+// file that this phone handed out.
+type unsavedJob struct{ due.Kept }
+
+func (j *unsavedJob) Members(m *wire.Members) {
+	m.String("finished", &j.Finished)
+	m.Int("events", &j.Events)
+	m.Int("saved", &j.Saved)
 }
 
 type unsavedAnswer struct {
@@ -153,7 +163,11 @@ func (a *unsavedAnswer) Members(m *wire.Members) {
 // unsaved counts the jobs that are in no backup.
 func unsaved(i *unsavedInput, _ []finding.Finding) (*unsavedAnswer, []finding.Finding) {
 	var a unsavedAnswer
-	a.count, a.remind = due.Unsaved(i.finished, i.backup, i.later, i.now)
+	jobs := make([]due.Kept, len(i.jobs))
+	for n := range i.jobs {
+		jobs[n] = i.jobs[n].Kept
+	}
+	a.count, a.remind = due.Unsaved(jobs, i.backup, i.later, i.now)
 	return &a, nil
 }
 

@@ -13,6 +13,7 @@ import (
 	"strings"
 
 	"tidysump/internal/date"
+	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
 
@@ -30,6 +31,7 @@ const (
 	Problem EventKind = "problem" // something was wrong: What, with the outcome as Value, and Signs
 	Saw     EventKind = "look"    // somebody looked at what came out: Signs
 	Billed  EventKind = "bill"    // money was written down: What is Estimate or Bill, Text what was typed
+	Choose  EventKind = "choose"  // of the contents of the event About, the one of the digest Value counts
 )
 
 // kinds says of each kind whether it belongs to a step.
@@ -47,6 +49,7 @@ var kinds = [...]struct {
 	{Saw, true},
 	{Timed, true},
 	{Billed, false},
+	{Choose, false},
 }
 
 // Letters that are offered for what is typed in a job: a note, and a reading with
@@ -70,12 +73,16 @@ func (k EventKind) known() (known, ofStep bool) {
 // never removed; a mistake is mended by an Undo event.
 type Event struct {
 	ID   string
-	Time string // RFC 3339 in UTC with milliseconds, "2026-11-25T10:09:01.000Z"
+	Time string // RFC 3339 in UTC with milliseconds, "2026-11-25T10:09:01.000Z", as the phone's clock told it
+	// Seq is the place of the event in its job, from 1: how many events the job had
+	// before it, and one. Zero in events of earlier versions.
+	Seq  int
+	Day  string // the phone's own day, "2026-11-25"; empty in events of earlier versions
 	Kind EventKind
 	Step string // id of the step
 	What string // of a reading: one of the Ask words; of a photo: what it shows
 	// About is the circuit or fastener of a reading, or the event that an undo
-	// cancels.
+	// cancels or a choice is about.
 	About string
 	Value string // as typed
 	Text  string
@@ -83,7 +90,13 @@ type Event struct {
 	// Signs are answers by question: of a problem, and of a look by the names of
 	// debris.Asks.
 	Signs map[string]string
+
+	unread []finding.Finding // why it can't be used; empty where it was read
 }
+
+// Unread notes that the event couldn't be read as a whole: it is kept and told, and
+// keeps no other from being used.
+func (e *Event) Unread(found []finding.Finding) { e.unread = found }
 
 // Members names the event's members. None is required: a faulty event is reported
 // by the replay and must not keep the others from being used.
@@ -91,6 +104,8 @@ func (e *Event) Members(m *wire.Members) {
 	m.Lenient()
 	m.String("id", &e.ID)
 	m.String("time", &e.Time)
+	m.Int("seq", &e.Seq)
+	m.String("day", &e.Day)
 	wire.Text(m, "kind", &e.Kind)
 	m.String("step", &e.Step)
 	m.String("what", &e.What)
@@ -112,9 +127,11 @@ type placed struct {
 // records of one job merge to the same state whatever their order. Of two
 // different events with one id the earlier counts, and one without a time last.
 func ordered(events []Event) []placed {
-	list := make([]placed, len(events))
+	list := make([]placed, 0, len(events))
 	for i, e := range events {
-		list[i] = placed{e, i, !date.Valid(e.Time)}
+		if len(e.unread) == 0 {
+			list = append(list, placed{e, i, !date.Valid(e.Time)})
+		}
 	}
 	slices.SortStableFunc(list, inOrder)
 	seen := map[string]bool{}

@@ -103,7 +103,7 @@ func replayedAfter(last *job.Past, c *card.Card, b plan.Bench, events []job.Even
 	if last != nil {
 		left, _ = last.Recall()
 	}
-	return job.Replay(p, events, left), nil
+	return job.Replay(p, &job.History{Events: events}, left), nil
 }
 
 func replay(t *rapid.T, c *card.Card, b plan.Bench, events []job.Event) *job.State {

@@ -50,7 +50,7 @@ func TestReplay_HelpsAskForTheRest(t *testing.T) {
 func TestReplay_HelpsLeaveThePlan(t *testing.T) {
 	c := plantest.Sample(t, bike)
 	p, _ := plantest.Made(c, plan.Bench{})
-	job.Replay(p, series(read("pour-engine", plan.AskPoured, "engine", "1.4 L")), nil)
+	job.Replay(p, &job.History{Events: series(read("pour-engine", plan.AskPoured, "engine", "1.4 L"))}, nil)
 	for _, h := range p.Step("pour-engine").Helps {
 		if h.Op == "bottles" && h.Given["need"] != "2.5 L" {
 			t.Errorf("the plan asks for %s", h.Given["need"])

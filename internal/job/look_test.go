@@ -119,7 +119,7 @@ func TestLook_Stop(t *testing.T) {
 }
 
 func past(t *testing.T, events ...job.Event) *job.Past {
-	return &job.Past{Card: *plantest.Sample(t, bike), Events: events}
+	return &job.Past{Card: *plantest.Sample(t, bike), History: job.History{Events: events}}
 }
 
 func TestLook_Compared(t *testing.T) {
@@ -182,8 +182,8 @@ func TestLook_Everything(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		last, events := drawLooks(t, "a"), drawLooks(t, "b")
 		merged := rapid.Permutation(append(slices.Clone(events), someOf(t, events)...)).Draw(t, "merged")
-		s, _ := replayedAfter(&job.Past{Card: *c, Events: last}, c, plan.Bench{}, events)
-		other, _ := replayedAfter(&job.Past{Card: *c, Events: last}, c, plan.Bench{}, merged)
+		s, _ := replayedAfter(&job.Past{Card: *c, History: job.History{Events: last}}, c, plan.Bench{}, events)
+		other, _ := replayedAfter(&job.Past{Card: *c, History: job.History{Events: last}}, c, plan.Bench{}, merged)
 		if got, want := canonical(t, other, merged), canonical(t, s, events); got != want {
 			t.Fatalf("in order:\n%s\nmerged:\n%s", want, got)
 		}

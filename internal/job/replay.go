@@ -28,11 +28,11 @@ type replayer struct {
 	trace    Trace
 }
 
-// Replay runs the events over the plan of the job. An event that can't be used is
+// Replay runs what happened over the plan of the job. An event that can't be used is
 // reported and has no effect; it stays in the record. last is what the last job on
 // the same bike left, with which this one is compared; nil where there is none.
-func Replay(p *plan.Plan, events []Event, last *Trace) *State {
-	r := run(p, events)
+func Replay(p *plan.Plan, h *History, last *Trace) *State {
+	r := run(p, h)
 	r.last = last
 	r.progress()
 	r.judge()
@@ -44,11 +44,12 @@ func Replay(p *plan.Plan, events []Event, last *Trace) *State {
 }
 
 // run takes the events in.
-func run(p *plan.Plan, events []Event) *replayer {
+func run(p *plan.Plan, h *History) *replayer {
 	r := &replayer{plan: p, print: p.Printer(), state: &State{Steps: len(p.Steps), parts: p.Parts},
 		canceled: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
 		share: map[string]*float64{}, ran: map[string]placed{}, trace: newTrace(p)}
-	sorted := ordered(events)
+	sorted := ordered(h.Events)
+	r.unread(h.Events)
 	r.cancel(sorted)
 	for _, e := range sorted {
 		if !r.canceled[e.ID] && r.checked(e) {
@@ -56,6 +57,21 @@ func run(p *plan.Plan, events []Event) *replayer {
 		}
 	}
 	return r
+}
+
+// unread reports the events that couldn't be read. They have no effect, and keep no
+// other from having its own.
+func (r *replayer) unread(events []Event) {
+	for at := range events {
+		e := &events[at]
+		if len(e.unread) == 0 {
+			continue
+		}
+		member, _, _ := strings.Cut(strings.TrimPrefix(e.unread[0].Where, "/"), "/")
+		r.state.Unread++
+		r.fault(placed{Event: *e, at: at}, "event-unread", "", finding.Doubt, "id", finding.Clip(e.ID), "time", finding.Clip(e.Time),
+			"kind", finding.Clip(string(e.Kind)), "member", finding.Clip(member))
+	}
 }
 
 // cancel collects the undone events first: an undo holds wherever it stands.

@@ -12,8 +12,8 @@ import (
 // within 6,000 km is 0.1 L per 1,000 km.
 func TestReplay_UseSince(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
-	last := &job.Past{Card: *c, Events: series(
-		read("identify", "odometer", "", "10000"), read("pour-engine", "poured", "engine", "2.5 L"))}
+	last := &job.Past{Card: *c, History: job.History{Events: series(
+		read("identify", "odometer", "", "10000"), read("pour-engine", "poured", "engine", "2.5 L"))}}
 	for _, f := range []struct{ odometer, drained, rate, use string }{
 		{"16000", "1.9 L", "0.1 L", "use.little"},
 		{"12000", "1.9 L", "0.3 L", "use.usual"},

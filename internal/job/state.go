@@ -59,6 +59,14 @@ type State struct {
 	// Warns stand at the steps WarnAt: what came out says stop.
 	Warns  []plan.Warn
 	WarnAt []string
+	// Disputed are the events of which there are other contents, Elsewhere the steps
+	// done that the plan doesn't have, in the order of doing.
+	Disputed  []Dispute
+	Elsewhere []StepElsewhere
+	// Redo is the id of the undo that was the last thing to happen, and can be undone;
+	// empty otherwise.
+	Redo   string
+	Unread int // events that can't be read
 
 	Odometer float64 // km; zero while not read
 }
@@ -91,6 +99,10 @@ func (s *State) Members(m *wire.Members) {
 	m.String("verdict", &s.Verdict)
 	wire.List(m, "warns", &s.Warns)
 	wire.Texts(m, "warnAt", &s.WarnAt)
+	wire.List(m, "disputed", &s.Disputed)
+	wire.List(m, "elsewhere", &s.Elsewhere)
+	m.String("redo", &s.Redo)
+	m.Int("unread", &s.Unread)
 	wire.Findings(m, "findings", &s.Findings)
 	wire.List(m, "problems", &s.Problems)
 	m.Object("summary", &s.Summary)

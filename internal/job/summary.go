@@ -24,6 +24,10 @@ type Summary struct {
 	Watch         bool   // that is a reason to watch or to stop
 	Notes, Photos int
 	Said          string // the beginning of the notes
+	// Events is how many the job has, each id counted once, Disputed and Unread how
+	// many of them are.
+	Events, Disputed, Unread int
+	Day                      string // of the finish, the phone's own
 }
 
 // Members names the members of a summary.
@@ -39,6 +43,10 @@ func (s *Summary) Members(m *wire.Members) {
 	m.Int("notes", &s.Notes)
 	m.Int("photos", &s.Photos)
 	m.String("said", &s.Said)
+	m.Int("events", &s.Events)
+	m.Int("disputed", &s.Disputed)
+	m.Int("unread", &s.Unread)
+	m.String("day", &s.Day)
 }
 
 // SummaryOil is an oil that was poured.

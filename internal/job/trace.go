@@ -11,17 +11,22 @@ import (
 
 // Past is an earlier job on the same bike, as it is stored.
 type Past struct {
-	Card   card.Card
-	Bench  plan.Bench
-	Events []Event
+	Card  card.Card
+	Bench plan.Bench
+	History
+
+	unread []finding.Finding // why it can't be used; empty where it was read
 }
+
+// Unread notes that the job couldn't be read: it keeps no other from being used.
+func (p *Past) Unread(found []finding.Finding) { p.unread = found }
 
 // Members names the members of an earlier job.
 func (p *Past) Members(m *wire.Members) {
 	m.Lenient()
 	m.Object("card", &p.Card, wire.Required)
 	m.Object("bench", &p.Bench)
-	wire.List(m, "events", &p.Events)
+	p.History.Members(m)
 }
 
 // Trace is what a job leaves for later ones on the same bike. Circuits are named
@@ -48,6 +53,9 @@ func newTrace(p *plan.Plan) Trace {
 // a card or bench that can't be used; nothing else that is wrong with it is
 // reported.
 func (p *Past) Recall() (*Trace, []finding.Finding) {
+	if len(p.unread) > 0 {
+		return nil, p.unread
+	}
 	c, list := card.Accept(&p.Card)
 	if c == nil {
 		return nil, finding.Below("/card", list)
@@ -56,7 +64,7 @@ func (p *Past) Recall() (*Trace, []finding.Finding) {
 	if made == nil {
 		return nil, list
 	}
-	r := run(made, p.Events)
+	r := run(made, &p.History)
 	r.judge()
 	r.trace.looks = r.state.Looks
 	return &r.trace, nil

@@ -20,10 +20,10 @@ import (
 // changed is a job of a bike in which its first oil was poured, at that odometer.
 func changed(c *card.Card, day, odometer string, more ...job.Event) job.Past {
 	id := c.Circuits[0].ID
-	e := job.Past{Card: *c, Events: append([]job.Event{
+	e := job.Past{Card: *c, History: job.History{Events: append([]job.Event{
 		{Kind: job.Reading, Step: "identify", What: plan.AskOdometer, Value: odometer},
 		{Kind: job.Reading, Step: "pour-" + id, What: plan.AskPoured, About: id, Value: "2.5 L"},
-	}, more...)}
+	}, more...)}}
 	for n := range e.Events {
 		e.Events[n].ID, e.Events[n].Time = strconv.Itoa(n), day+"T10:00:0"+strconv.Itoa(n)+".000Z"
 	}

@@ -2,6 +2,7 @@ package wire
 
 import (
 	"slices"
+	"strings"
 
 	"tidysump/internal/finding"
 )
@@ -42,7 +43,7 @@ func Optional[T any, P pointerTo[T]](m *Members, name string, p **T) {
 	}
 	if n := m.take(name, kindObject, "object", nil); n != nil {
 		*p = new(T)
-		readObject(n, P(*p), m.report, m.unknown)
+		m.readApart(n, P(*p))
 	}
 }
 
@@ -69,8 +70,30 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 	}
 	*list = make([]T, len(n.members))
 	for i, child := range n.members {
-		readObject(child, P(&(*list)[i]), m.report, m.unknown)
+		m.readApart(child, P(&(*list)[i]))
 	}
+}
+
+// Apart is a record that spoils nothing but itself: what refuses it in a list, or
+// where it may be absent, is handed to it, with places below it, and not reported.
+type Apart interface {
+	Record
+	Unread(found []finding.Finding)
+}
+
+func (m *Members) readApart(n *node, r Record) {
+	before := len(m.report.findings)
+	readObject(n, r, m.report, m.unknown)
+	apart, ok := r.(Apart)
+	found := slices.Clone(m.report.findings[before:])
+	if !ok || !finding.Refused(found) {
+		return
+	}
+	for i := range found {
+		found[i].Where = strings.TrimPrefix(found[i].Where, n.where())
+	}
+	apart.Unread(found)
+	m.report.findings = m.report.findings[:before]
 }
 
 // Rows is a member that is an array of records made by the reader, which learns

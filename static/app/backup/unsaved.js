@@ -14,7 +14,11 @@ export async function unsaved(lines) {
   try {
     const [backup, later] = await Promise.all(['backup', 'backupLater'].map(store.setting));
     const { ok } = await call('unsaved', {
-      finished: lines.flatMap(({ summary }) => summary.finished || []),
+      jobs: lines.map(({ summary: { finished } }) => ({
+        finished,
+        events: 1,
+        saved: finished && finished <= (backup?.time ?? '') ? 1 : 0,
+      })),
       backup: backup?.time,
       later: later?.time,
       now: new Date().toISOString(),

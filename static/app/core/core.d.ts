@@ -127,7 +127,17 @@ export type Drive = 'hexagon' | 'hexagon-key' | 'six-lobe' | 'hand' | 'strap';
 
 /** EventKind is what an event says happened. */
 export type EventKind =
-  'done' | 'reading' | 'note' | 'undo' | 'finish' | 'timer' | 'problem' | 'look' | 'bill' | 'photo';
+  | 'done'
+  | 'reading'
+  | 'note'
+  | 'undo'
+  | 'finish'
+  | 'timer'
+  | 'problem'
+  | 'look'
+  | 'bill'
+  | 'choose'
+  | 'photo';
 
 /** FilterKind is a kind of oil filter. */
 export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal';
@@ -237,7 +247,19 @@ export type System = 'metric' | 'us' | 'imperial';
 export interface ReplayInput {
   card: Card;
   bench?: Bench | null;
+  /** time; empty where that isn't known */
+  started?: string | null;
   events?: Event[] | null;
+  /**
+   * Beside are other contents under ids of Events, which came from elsewhere. What stands in Events
+   * counts until an event of the kind Choose says otherwise.
+   */
+  beside?: Event[] | null;
+  /**
+   * Adding: the last of Events is about to be written. What a record holds is taken as it is; a new
+   * event is refused where the plan doesn't ask for it.
+   */
+  adding?: boolean | null;
   /** on the same bike; nil where there is none */
   last?: Past | null;
 }
@@ -452,14 +474,24 @@ export interface Bench {
  */
 export interface Event {
   id?: string;
-  /** RFC 3339 in UTC with milliseconds, "2026-11-25T10:09:01.000Z" */
+  /** RFC 3339 in UTC with milliseconds, "2026-11-25T10:09:01.000Z", as the phone's clock told it */
   time?: string;
+  /**
+   * Seq is the place of the event in its job, from 1: how many events the job had before it, and
+   * one. Zero in events of earlier versions.
+   */
+  seq?: Count;
+  /** the phone's own day, "2026-11-25"; empty in events of earlier versions */
+  day?: string;
   kind?: EventKind;
   /** id of the step */
   step?: string;
   /** of a reading: one of the Ask words; of a photo: what it shows */
   what?: string;
-  /** About is the circuit or fastener of a reading, or the event that an undo cancels. */
+  /**
+   * About is the circuit or fastener of a reading, or the event that an undo cancels or a choice is
+   * about.
+   */
   of?: string;
   /** as typed */
   value?: string;
@@ -474,7 +506,19 @@ export interface Event {
 export interface Past {
   card: Card;
   bench?: Bench | null;
+  /** time; empty where that isn't known */
+  started?: string | null;
   events?: Event[] | null;
+  /**
+   * Beside are other contents under ids of Events, which came from elsewhere. What stands in Events
+   * counts until an event of the kind Choose says otherwise.
+   */
+  beside?: Event[] | null;
+  /**
+   * Adding: the last of Events is about to be written. What a record holds is taken as it is; a new
+   * event is refused where the plan doesn't ask for it.
+   */
+  adding?: boolean | null;
 }
 
 /**
@@ -878,10 +922,12 @@ export interface Nothing {}
  * call.
  */
 export interface LimitsAnswer {
-  /** bytes */
+  /** bytes; the events of a job in all */
   call?: Bytes;
-  /** bytes */
+  /** bytes; the events of a job in all */
   text?: Bytes;
+  /** bytes; the events of a job in all */
+  events?: Bytes;
   /** letters that are offered to be typed */
   note?: Letters;
   /** letters that are offered to be typed */
@@ -1137,6 +1183,19 @@ export interface State {
   /** Warns stand at the steps WarnAt: what came out says stop. */
   warns?: Warn[];
   warnAt?: string[];
+  /**
+   * Disputed are the events of which there are other contents, Elsewhere the steps done that the
+   * plan doesn't have, in the order of doing.
+   */
+  disputed?: Dispute[];
+  elsewhere?: StepElsewhere[];
+  /**
+   * Redo is the id of the undo that was the last thing to happen, and can be undone; empty
+   * otherwise.
+   */
+  redo?: string;
+  /** events that can't be read */
+  unread?: Count;
   findings?: Finding[];
   /** that stand, the earliest first */
   problems?: Trouble[];
@@ -1299,6 +1358,35 @@ export interface Look {
   mayDeny?: boolean;
 }
 
+/** Dispute is an event of which there is more than one content under its id. */
+export interface Dispute {
+  id: string;
+  /** the one in History.Events first */
+  variants?: Variant[];
+}
+
+/** Variant is one content of a disputed event. */
+export interface Variant {
+  /** what an event of the kind Choose names it by */
+  digest: string;
+  event: Event;
+  /** it stands in History.Events */
+  here?: boolean;
+  counts?: boolean;
+}
+
+/**
+ * StepElsewhere is a step that was done and that the plan doesn't have: a plan of another version
+ * did.
+ */
+export interface StepElsewhere {
+  /** of the event */
+  id: string;
+  time: string;
+  /** id of the step */
+  step: string;
+}
+
 /** Trouble is a problem that was met in the job, with what follows from it. */
 export interface Trouble {
   /** of the event */
@@ -1336,6 +1424,20 @@ export interface Summary {
   photos?: Count;
   /** the beginning of the notes */
   said?: string;
+  /**
+   * Events is how many the job has, each id counted once, Disputed and Unread how many of them are.
+   */
+  events?: Count;
+  /**
+   * Events is how many the job has, each id counted once, Disputed and Unread how many of them are.
+   */
+  disputed?: Count;
+  /**
+   * Events is how many the job has, each id counted once, Disputed and Unread how many of them are.
+   */
+  unread?: Count;
+  /** of the finish, the phone's own */
+  day?: string;
 }
 
 /** SummaryOil is an oil that was poured. */
@@ -1347,12 +1449,22 @@ export interface SummaryOil {
   grade?: string;
 }
 
-/** UnsavedInput are the times of a record's jobs and of its backups. */
+/** UnsavedInput are a record's jobs and the times of its backups. */
 export interface UnsavedInput {
-  finished?: string[] | null;
+  jobs?: UnsavedJob[] | null;
   backup?: string | null;
   later?: string | null;
   now: string;
+}
+
+/**
+ * UnsavedJob is a job with how many events it has, and how many of them were in a file that this
+ * phone handed out.
+ */
+export interface UnsavedJob {
+  finished?: string | null;
+  events?: Count | null;
+  saved?: Count | null;
 }
 
 export interface UnsavedAnswer {
