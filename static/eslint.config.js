@@ -23,7 +23,21 @@ export default [
     files: ['app/**/*.js', 'sw.js'],
     ignores: ['app/**/*.test.js'],
     plugins: { tidysump: { rules: { 'own-lookup': ownLookup } } },
-    rules: { 'tidysump/own-lookup': 'error' },
+    rules: {
+      'tidysump/own-lookup': 'error',
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: 'TemplateElement[value.raw=/maxlength=/]',
+          message:
+            'A browser cuts what is pasted without a word: roomFor and fitted of ui/letters.js.',
+        },
+        {
+          selector: 'MemberExpression[property.name=/^(substr|substring)$/]',
+          message: 'Text is cut between characters: words/cut.js.',
+        },
+      ],
+    },
   },
   { files: ['app/**/*.js'], languageOptions: { globals: globals.browser } },
   { files: ['sw.js'], languageOptions: { globals: globals.serviceworker } },

@@ -3,8 +3,6 @@ import { removeAll } from '../store/whole.js';
 import { address, go } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 
-const wordLetters = 20; // more than the word has that is asked for
-
 /** The last chance before everything is erased. */
 export class EraseForm {
   #app;
@@ -45,7 +43,6 @@ export class EraseForm {
           autocomplete="off"
           autocapitalize="none"
           spellcheck="false"
-          maxlength=${wordLetters}
           @input=${input}
         />
         <p><button type="submit" ?disabled=${!this.#meant}>${t('erase.do')}</button></p>

@@ -1,3 +1,4 @@
+import { cut } from '../words/cut.js';
 import { plain } from '../words/search.js';
 
 // The list of bikes: in which order they stand, and what a search looks at of each.
@@ -24,7 +25,7 @@ export function bikeList(lines, samples, jobs, word) {
   for (const { bike } of lines) ids.set(bike.id, (ids.get(bike.id) ?? 0) + 1);
   const row = (line) => {
     const { name, years, layout } = line.bike;
-    const text = plain([name.slice(0, most), everyYear(years), word(layout)].join(' '));
+    const text = plain([cut(name, most).text, everyYear(years), word(layout)].join(' '));
     return { ...line, text };
   };
   const own = lines.map((line) => ({

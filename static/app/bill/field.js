@@ -3,6 +3,7 @@ import { live } from 'lit-html/directives/live.js';
 import { hasWord, t } from '../words/catalogue.js';
 import { control } from '../ui/field.js';
 import { finding } from '../ui/findings.js';
+import { fitted, roomFor } from '../ui/letters.js';
 import { own, setOwn } from '../site/own.js';
 
 /** @import { Field } from '../core/core.d.ts' */
@@ -59,11 +60,11 @@ export const textField = ({ fields, act }, values, n) =>
     <input
       id=${`bill-text-${n}`}
       .value=${live(values.text ?? '')}
-      maxlength=${fields.find(({ name }) => name === 'text').letters ?? nothing}
       autocomplete="off"
-      @change=${({ target }) => {
-        values.text = target.value;
-        act.change();
+      @input=${({ target }) => {
+        values.text = fitted(target);
       }}
+      @change=${() => act.change()}
     />
+    ${roomFor(`bill-text-${n}`, fields.find(({ name }) => name === 'text').letters)}
   </div>`;

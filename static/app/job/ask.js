@@ -4,6 +4,7 @@ import { limits } from '../core/limits.js';
 import { t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { findings } from '../ui/findings.js';
+import { fitted, roomFor } from '../ui/letters.js';
 import { amend, levelSlider } from './level.js';
 import { oilOf, soFar } from './so-far.js';
 
@@ -57,7 +58,7 @@ const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of ===
 function type(job, step, ask, control) {
   const id = `ask-${step.id}-${ask.what}`;
   const typed = (field) => event(step, ask, field.value);
-  const input = ({ target }) => control.type(target, () => typed(target), target.value);
+  const input = ({ target }) => control.type(target, () => typed(target), fitted(target));
   const submit = (e) => {
     e.preventDefault();
     const field = e.target.elements.value;
@@ -75,13 +76,12 @@ function type(job, step, ask, control) {
         enterkeyhint="done"
         autocomplete="off"
         autocapitalize="none"
-        maxlength=${limits.reading ?? nothing}
         @input=${input}
         ${ref((field) => field && control.restore(field, () => typed(field)))}
       />
       <button type="submit">${t('job.keep')}</button>
     </div>
-    ${findings(control.findingsAbout((e) => same(ask, e)))} ${kept(job, step, ask)}
-    ${soFar(job, ask)}
+    ${roomFor(id, limits.reading)} ${findings(control.findingsAbout((e) => same(ask, e)))}
+    ${kept(job, step, ask)} ${soFar(job, ask)}
   </form>`;
 }

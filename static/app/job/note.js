@@ -1,14 +1,15 @@
-import { html, nothing } from 'lit-html';
+import { html } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
 import { limits } from '../core/limits.js';
 import { t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
+import { fitted, roomFor } from '../ui/letters.js';
 
 /** Notes on a step: those kept, and room for one more. */
 export function note(job, step, control) {
   const own = (job.state.notes ?? []).filter((n) => n.step === step.id);
   const written = (field) => ({ kind: 'note', step: step.id, text: field.value });
-  const input = ({ target }) => control.type(target, () => written(target), target.value);
+  const input = ({ target }) => control.type(target, () => written(target), fitted(target));
   const submit = (e) => {
     e.preventDefault();
     const field = e.target.elements.text;
@@ -22,15 +23,8 @@ export function note(job, step, control) {
       <summary>${t('job.note')}</summary>
       <form @submit=${submit}>
         <label class="hidden" for=${id}>${t('job.note')}</label>
-        <textarea
-          id=${id}
-          name="text"
-          rows="3"
-          maxlength=${limits.note ?? nothing}
-          @input=${input}
-          ${ref(restore)}
-        ></textarea>
-        ${findings(control.findingsAbout((e) => e.kind === 'note'))}
+        <textarea id=${id} name="text" rows="3" @input=${input} ${ref(restore)}></textarea>
+        ${roomFor(id, limits.note)} ${findings(control.findingsAbout((e) => e.kind === 'note'))}
         <button type="submit">${t('job.note.save')}</button>
       </form>
     </details>

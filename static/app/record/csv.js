@@ -3,6 +3,7 @@ import { limits, loadLimits } from '../core/limits.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { t, text } from '../words/catalogue.js';
+import { shortened } from '../words/cut.js';
 import { today } from '../words/dates.js';
 
 /** @import { Balance, State, Summary } from '../core/core.d.ts' */
@@ -36,6 +37,7 @@ export function row({ name, started, summary = {} }, state = {}) {
   /** @type {Partial<Balance>[]} */
   const [first = {}] = oils;
   const { phase } = state.summary ?? summary;
+  const most = Math.floor((limits.text ?? 0) / bytesOfLetter);
   return [
     started.slice(0, 10),
     name,
@@ -48,7 +50,7 @@ export function row({ name, started, summary = {} }, state = {}) {
     done?.length ?? '',
     findings.map(({ code, values }) => t(`finding.${code}`, values)).join('\n'),
     notes.map((note) => text(note.text)).join('\n'),
-  ].map((cell) => String(cell).slice(0, (limits.text ?? 0) / bytesOfLetter));
+  ].map((cell) => shortened(String(cell), most, t('csv.cut')));
 }
 
 /** All jobs as a table, a file. `progress` is called with how many are done. */

@@ -8,6 +8,7 @@ import { finding, findings } from '../ui/findings.js';
 import { marks } from '../ui/figure.js';
 import { closed, oilLine } from './sheet-done.js';
 import { found } from './sheet-found.js';
+import { fitted, roomFor } from '../ui/letters.js';
 import { paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 import { letGo, shelfOf } from '../photos/photos.js';
@@ -42,10 +43,11 @@ const above = ({ state }, shown, app) => html`
   <textarea
     id="done-by"
     rows="3"
-    maxlength=${doneByLetters}
     .value=${settings.doneBy}
+    @input=${({ target }) => fitted(target)}
     @change=${({ target }) => app.attempt(() => set('doneBy', target.value)).then(() => app.redraw())}
   ></textarea>
+  ${roomFor('done-by', doneByLetters)}
   ${
     state.photos
       ? ticks(

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { t } from '../words/catalogue.js';
+import { fitted, roomFor } from './letters.js';
 
 /** @import { Field } from '../core/core.d.ts' */
 
@@ -79,26 +80,26 @@ const slider = ({ value, label, low, high, set }) =>
 /** @type {(field: Field, is: Omit<Control, 'label'>) => unknown} */
 const area = ({ name, letters }, { id, value, type, set }) =>
   html`<textarea
-    id=${id}
-    name=${name}
-    rows="4"
-    maxlength=${letters ?? nothing}
-    .value=${live(value)}
-    @input=${(/** @type {any} */ { target }) => type(target.value)}
-    @change=${(/** @type {any} */ { target }) => set(target.value)}
-  ></textarea>`;
+      id=${id}
+      name=${name}
+      rows="4"
+      .value=${live(value)}
+      @input=${(/** @type {any} */ { target }) => type(fitted(target))}
+      @change=${(/** @type {any} */ { target }) => set(target.value)}
+    ></textarea>
+    ${roomFor(id, letters)}`;
 
 /** @type {(field: Field, is: Omit<Control, 'label'>) => unknown} */
 const line = ({ name, letters }, { id, value, type, set }) =>
   html` <input
-    id=${id}
-    name=${name}
-    .value=${live(value)}
-    autocomplete="off"
-    autocapitalize="none"
-    spellcheck="false"
-    maxlength=${letters ?? nothing}
-    enterkeyhint="done"
-    @input=${(/** @type {any} */ { target }) => type(target.value)}
-    @change=${(/** @type {any} */ { target }) => set(target.value)}
-  />`;
+      id=${id}
+      name=${name}
+      .value=${live(value)}
+      autocomplete="off"
+      autocapitalize="none"
+      spellcheck="false"
+      enterkeyhint="done"
+      @input=${(/** @type {any} */ { target }) => type(fitted(target))}
+      @change=${(/** @type {any} */ { target }) => set(target.value)}
+    />
+    ${roomFor(id, letters)}`;

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
+import { shortened } from '../words/cut.js';
 
 const longest = 120; // letters of a name in a list
 
@@ -8,10 +9,7 @@ const longest = 120; // letters of a name in a list
  *
  * @param {string | undefined} name
  */
-export const short = (name) => {
-  const whole = name ?? '';
-  return text(whole.length > longest ? `${whole.slice(0, longest)}…` : whole);
-};
+export const short = (name) => text(shortened(name ?? '', longest));
 
 /**
  * The field in which one searches; `find` is called with what stands there at each keystroke.

@@ -1,6 +1,7 @@
 import { html } from 'lit-html';
 import { download, share, shareable } from '../phone/share.js';
 import { t } from '../words/catalogue.js';
+import { cut } from '../words/cut.js';
 
 /**
  * A sheet to print, save or share; `above` is what only the screen shows.
@@ -23,6 +24,8 @@ export const paper = (title, above, content, app) => html`
   <article class="paper">${content}</article>
 `;
 
+const nameLetters = 60; // of a file: systems take 255 bytes
+
 /** A box to tick by hand. */
 export const box = html`<span class="box" aria-hidden="true"></span>`;
 
@@ -41,7 +44,7 @@ async function hand(title, app) {
   const drawn = shown.querySelectorAll('img');
   [...sheet.querySelectorAll('img')].forEach((image, n) => (image.src = inline(drawn[n])));
   const page = `<!doctype html><html lang="${document.documentElement.lang}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><style>${style}</style>${sheet.outerHTML}</html>`;
-  const name = `${title.replace(/[^\p{L}\p{N}]+/gu, '-')}.html`;
+  const name = `${cut(title.replace(/[^\p{L}\p{N}]+/gu, '-'), nameLetters).text}.html`;
   const file = new File([page], name, { type: 'text/html' });
   if (!shareable(file)) {
     download(file);
