@@ -51,7 +51,7 @@ func planWords(t *testing.T) []family {
 	figures := slices.Concat(fields(jobs, "figures"), arguments(jobs, "Card", 0), arguments(jobs, "Unknown", 0), arguments(jobs, "Estimate", 0), arguments(jobs, "practice", 0))
 	return []family{
 		{"finding.", codes, []string{"", ".do"}},
-		{"step.", fields(jobs, "word"), []string{"", ".do", ".why"}},
+		{"step.", append(fields(jobs, "word"), plan.OtherVersion), []string{"", ".do", ".why"}},
 		{"caution.", append(fields(jobs, "warns"), arguments(jobs, "CautionOf", 0)...), plain},
 		{"figure.", figures, plain},
 		{"method.", arguments(jobs, "Estimate", 1), plain},

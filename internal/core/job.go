@@ -10,15 +10,17 @@ import (
 	"tidysump/internal/wire"
 )
 
-// planInput is a card and a bench.
+// planInput is a card and a bench, and of a job that has begun the ids of its steps.
 type planInput struct {
 	card  card.Card
 	bench plan.Bench
+	steps []string
 }
 
 func (i *planInput) Members(m *wire.Members) {
 	m.Object("card", &i.card, wire.Required)
 	m.Object("bench", &i.bench)
+	wire.Texts(m, "steps", &i.steps)
 }
 
 // makePlan plans; read is what was found in reading the card, which is reported with
@@ -28,7 +30,7 @@ func makePlan(i *planInput, read []finding.Finding) (*plan.Plan, []finding.Findi
 	if c == nil {
 		return nil, append(read, finding.Below("/card", list)...)
 	}
-	return plan.Make(c, i.bench)
+	return plan.Resume(c, i.bench, i.steps)
 }
 
 // replayInput is a job: what it is planned from, and its events.

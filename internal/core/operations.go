@@ -36,6 +36,7 @@ var operations = [...]Operation{
 	operation("plan", makePlan),
 	operation("read-entry", readEntry),
 	tolerant(operation("replay", replay)),
+	tolerant(operation("survey", surveyJobs)),
 	operation("unsaved", unsaved),
 }
 

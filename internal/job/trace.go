@@ -13,6 +13,7 @@ import (
 type Past struct {
 	Card  card.Card
 	Bench plan.Bench
+	Steps []string // ids of the steps that it began with; empty where they aren't known
 	History
 
 	unread []finding.Finding // why it can't be used; empty where it was read
@@ -26,6 +27,7 @@ func (p *Past) Members(m *wire.Members) {
 	m.Lenient()
 	m.Object("card", &p.Card, wire.Required)
 	m.Object("bench", &p.Bench)
+	wire.Texts(m, "steps", &p.Steps)
 	p.History.Members(m)
 }
 
@@ -60,7 +62,7 @@ func (p *Past) Recall() (*Trace, []finding.Finding) {
 	if c == nil {
 		return nil, finding.Below("/card", list)
 	}
-	made, list := plan.Make(c, p.Bench)
+	made, list := plan.Resume(c, p.Bench, p.Steps)
 	if made == nil {
 		return nil, list
 	}

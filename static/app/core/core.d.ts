@@ -23,6 +23,7 @@ export interface Ops {
   plan: { in: PlanInput; out: Plan };
   'read-entry': { in: EntryInput; out: EntryAnswer };
   replay: { in: ReplayInput; out: State };
+  survey: { in: SurveyInput; out: SurveyAnswer };
   unsaved: { in: UnsavedInput; out: UnsavedAnswer };
   'oil-suits': { in: OilSuitsInput; out: OilSuitsAnswer };
   bottles: { in: BottlesInput; out: BottlesAnswer };
@@ -247,6 +248,7 @@ export type System = 'metric' | 'us' | 'imperial';
 export interface ReplayInput {
   card: Card;
   bench?: Bench | null;
+  steps?: string[] | null;
   /** time; empty where that isn't known */
   started?: string | null;
   events?: Event[] | null;
@@ -506,6 +508,8 @@ export interface Event {
 export interface Past {
   card: Card;
   bench?: Bench | null;
+  /** ids of the steps that it began with; empty where they aren't known */
+  steps?: string[] | null;
   /** time; empty where that isn't known */
   started?: string | null;
   events?: Event[] | null;
@@ -942,10 +946,11 @@ export interface LimitsAnswer {
   places?: Place[];
 }
 
-/** PlanInput is a card and a bench. */
+/** PlanInput is a card and a bench, and of a job that has begun the ids of its steps. */
 export interface PlanInput {
   card: Card;
   bench?: Bench | null;
+  steps?: string[] | null;
 }
 
 /**
@@ -1447,6 +1452,76 @@ export interface SummaryOil {
   poured?: string;
   /** the usual one of the card's */
   grade?: string;
+}
+
+/** SurveyInput are many jobs, and the cards that they are planned from. */
+export interface SurveyInput {
+  cards?: Card[] | null;
+  jobs?: Surveyed[] | null;
+  rows?: boolean | null;
+  system?: System | null;
+}
+
+/** Surveyed is a job by the place of its card among the cards. */
+export interface Surveyed {
+  card?: Count | null;
+  bench?: Bench | null;
+  steps?: string[] | null;
+  /** time; empty where that isn't known */
+  started?: string | null;
+  events?: Event[] | null;
+  /**
+   * Beside are other contents under ids of Events, which came from elsewhere. What stands in Events
+   * counts until an event of the kind Choose says otherwise.
+   */
+  beside?: Event[] | null;
+  /**
+   * Adding: the last of Events is about to be written. What a record holds is taken as it is; a new
+   * event is refused where the plan doesn't ask for it.
+   */
+  adding?: boolean | null;
+}
+
+/** SurveyAnswer has an answer for each job, in their order. */
+export interface SurveyAnswer {
+  jobs?: SurveyedAnswer[];
+}
+
+/**
+ * SurveyedAnswer is what lists show of a job, nil where it can't be worked out, and what is wrong
+ * with it.
+ */
+export interface SurveyedAnswer {
+  summary?: Summary;
+  row?: TableRow;
+  findings?: Finding[];
+}
+
+/** TableRow is what a table shows of a job, amounts in base units. */
+export interface TableRow {
+  /** km; zero while not read */
+  odometer?: Kilometres;
+  /** steps */
+  done?: Count;
+  /** time */
+  finished?: string;
+  oils?: RowOil[];
+  notes?: string[];
+  findings?: Finding[];
+}
+
+/** RowOil is an oil in a table. */
+export interface RowOil {
+  /** word id */
+  role: string;
+  /** in the person's units; empty when nothing was */
+  poured?: string;
+  /** word id of the last level read; empty when none was */
+  level?: string;
+  /** what was poured and drained, in L */
+  in?: Litres;
+  /** what was poured and drained, in L */
+  out?: Litres;
 }
 
 /** UnsavedInput are a record's jobs and the times of its backups. */
