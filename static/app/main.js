@@ -39,6 +39,7 @@ async function speak() {
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => undefined); // the next tap tries again
 fetched.then((screens) => screens?.notifyDue()).catch(() => {}); // it stands on the first screen too
+fetched.then((screens) => screens?.sweepDrafts()).catch(() => {}); // at the next start then
 loadSettings()
   .then(async () => {
     await fetched; // what is new is said in words that come with the screens

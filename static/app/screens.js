@@ -13,6 +13,7 @@ import { sheet } from './record/sheet.js';
 import { trouble } from './trouble/trouble.js';
 
 export { notifyDue } from './due/notice.js';
+export { sweepDrafts } from './store/drafts.js';
 
 /** All screens but the first, by the name in their address, which is also that of their file. */
 export const screens = {

@@ -1,4 +1,3 @@
-import { Drafts } from '../store/drafts.js';
 import { address, go } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 import { nextAfter } from './moves.js';
@@ -22,10 +21,15 @@ export class Control {
   /** @type {Promise<unknown>} what is being saved: one thing after the other */
   #before = Promise.resolve();
 
-  constructor(job, app) {
+  /**
+   * @param {any} job
+   * @param {any} app
+   * @param {import('../store/drafts.js').Drafts} drafts
+   */
+  constructor(job, app, drafts) {
     this.job = job;
     this.app = app;
-    this.drafts = new Drafts(job.record.id);
+    this.drafts = drafts;
   }
 
   /** Reports whether an address is one of this job. */

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { loadLimits } from '../core/limits.js';
 import { stayAwake } from '../phone/lock.js';
+import { Drafts, jobScope } from '../store/drafts.js';
 import { Job } from '../store/job.js';
 import { address } from '../ui/address.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
@@ -38,7 +39,7 @@ export async function job([id, view, stepId], app) {
         ${findings(job?.findings)} ${back()}`;
     return screen;
   }
-  const control = new Control(job, app);
+  const control = new Control(job, app, await Drafts.open(jobScope(id)));
   control.forms = forms;
   control.move([id, view, stepId]);
   control.hands = new Hands(control);

@@ -78,18 +78,21 @@ export const putJob = (record) =>
   });
 
 /**
- * Adds an event to a job, together with the job's new summary and the event's picture, if any.
+ * Adds an event to a job, together with the job's new summary and the event's picture, if
+ * any; the drafts of these keys are no longer needed then.
  *
  * @param {JobRecord} record
  * @param {Event & { id: string }} event
  * @param {Pick<Picture, 'what' | 'blob' | 'bytes'>} [photo]
+ * @param {string[]} [drafts]
  */
-export const addEvent = (record, event, photo) =>
-  write(photo ? ['jobs', 'log', 'events', 'photos'] : ['jobs', 'log', 'events'], (tx) => {
+export const addEvent = (record, event, photo, drafts = []) =>
+  write(['jobs', 'log', 'events', 'photos', 'drafts'], (tx) => {
     tx.objectStore('events').add({ ...event, job: record.id });
     tx.objectStore('jobs').put(record);
     tx.objectStore('log').put(lineOf(record));
     if (photo) tx.objectStore('photos').add({ ...photo, job: record.id, id: event.id });
+    for (const key of drafts) tx.objectStore('drafts').delete(key);
   });
 
 /**
