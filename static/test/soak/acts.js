@@ -15,6 +15,9 @@ import { backupOf } from './restored-jobs.js';
 const bike = 'tessaly-corda-650';
 const odometerStep = 'identify';
 
+/** ms within which what is typed is written down. */
+export const draftDue = patience(1);
+
 /** Runs in the page: id of the step on the screen, '' where there is none. */
 const stepShown = () =>
   document.querySelector('.screen-job textarea[id^="note-"]')?.id.replace(/^note-/, '') ?? '';
@@ -143,7 +146,7 @@ export const acts = {
     await typeNote(person.phone.page, text);
     person.ledger.draft = { step, text, since: Date.now() };
     const { life } = person;
-    await pause(person.chance.below(3000)); // as long as a person may look at it
+    await pause(draftDue + person.chance.below(2000)); // as long as a person may look at it
     if (life.over) throw new Error('the phone is dead');
     await saveNote(person, text);
     person.ledger.draft = null;

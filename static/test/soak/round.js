@@ -5,7 +5,7 @@ import { goTo } from '../browser/job-page.js';
 import { askCore, polling } from '../browser/page.js';
 import { patience } from '../browser/patience.js';
 import { seen } from '../browser/person.js';
-import { acts, saveNote } from './acts.js';
+import { acts, draftDue, saveNote } from './acts.js';
 import { entriesIn, notesOf } from './in-store.js';
 import { kinds } from './kinds.js';
 import { eventsEach } from './restored-jobs.js';
@@ -25,7 +25,6 @@ const often = Object.entries({
 
 /** ms that each act took last: moments are chosen within it. */
 const usual = {};
-const draftDue = patience(1); // ms within which what is typed is written down
 
 /**
  * Runs a round: what is killed is a name in `kinds`, `first` is what the person begins
@@ -37,7 +36,8 @@ export async function round(person, name, first = person.chance.pick(often)) {
   const kind = kinds[name];
   let dying = false;
   const working = work(person, first, () => dying);
-  await Promise.race([pause(chance.below(1.2 * (usual[first] ?? 2000))), working]);
+  const moment = chance.below(1.2 * (usual[first] ?? 2000));
+  await Promise.race([first === 'draft' ? stands(ledger) : pause(moment), working]);
   dying = true;
   const address = new URL(phone.page.url()).hash;
   const { draft } = ledger;
@@ -57,6 +57,15 @@ export async function round(person, name, first = person.chance.pick(often)) {
   const { lost, doubled } = ledger.compare(await entriesIn(phone.page, eventsEach));
   lost.push(...(await notShown(person)));
   return { lost: [...lost, ...(await mixed(phone.page))], doubled, draftsLost, resume };
+}
+
+/** Waits until what was typed stands there for so long that it should be written down. */
+async function stands(ledger) {
+  const began = Date.now();
+  while (!ledger.draft || Date.now() - ledger.draft.since <= draftDue) {
+    if (Date.now() - began > patience()) throw new Error('nothing was typed');
+    await pause(polling);
+  }
 }
 
 /** Does one thing after the other, until it is the last. */
@@ -99,7 +108,7 @@ async function lostDraft(person, draft, killed) {
     await page.$eval('details.note', (details) => (details.open = true));
     await saveNote(person, draft.text);
   }
-  return found || killed - draft.since < draftDue ? [] : [`draft ${person.job} ${draft.text}`];
+  return found || killed - draft.since <= draftDue ? [] : [`draft ${person.job} ${draft.text}`];
 }
 
 /** Notes of the job at work that its record does not show. */
