@@ -41,7 +41,7 @@ func planWords(t *testing.T) []family {
 	program := goSources(t, "internal", "wasm")
 	jobs := goSources(t, "internal/shown", "internal/plan", "internal/job", "internal/outlook")
 	codes := fields(program, "Code")
-	for name, nth := range map[string]int{"add": 0, "fault": 1, "refuse": 1, "Refusal": 0} {
+	for name, nth := range map[string]int{"add": 0, "fault": 1, "unasked": 1, "refuse": 1, "Refusal": 0} {
 		codes = append(codes, arguments(program, name, nth)...)
 	}
 	codes = append(codes, arguments(goSources(t, "internal/core"), "failed", 0)...)
@@ -57,7 +57,7 @@ func planWords(t *testing.T) []family {
 		{"method.", arguments(jobs, "Estimate", 1), plain},
 		{"lookup.", slices.Concat(arguments(jobs, "Card", 2), arguments(jobs, "Unknown", 1), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), plain},
-		{"ask.", plan.Readings, plain},
+		{"ask.", append(slices.Clone(plan.Readings), job.AskOther), plain},
 		{"use.", texts([]due.Use{due.Gained, due.Little, due.Usual, due.High, due.Undue}), plain},
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
 		{"timer.", plan.Timers, plain},

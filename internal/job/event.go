@@ -7,12 +7,6 @@
 package job
 
 import (
-	"bytes"
-	"cmp"
-	"slices"
-	"strings"
-
-	"tidysump/internal/date"
 	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
@@ -114,47 +108,4 @@ func (e *Event) Members(m *wire.Members) {
 	m.String("text", &e.Text)
 	m.String("until", &e.Until)
 	m.TextMap("signs", &e.Signs)
-}
-
-// placed is an event with its place in the list it came in.
-type placed struct {
-	Event
-	at       int
-	timeless bool // its time is none
-}
-
-// ordered gives each event once, in the order of time and then id, so that two
-// records of one job merge to the same state whatever their order. Of two
-// different events with one id the earlier counts, and one without a time last.
-func ordered(events []Event) []placed {
-	list := make([]placed, 0, len(events))
-	for i, e := range events {
-		if len(e.unread) == 0 {
-			list = append(list, placed{e, i, !date.Valid(e.Time)})
-		}
-	}
-	slices.SortStableFunc(list, inOrder)
-	seen := map[string]bool{}
-	others := list[:0]
-	for _, e := range list {
-		if !seen[e.ID] {
-			others = append(others, e)
-		}
-		seen[e.ID] = e.ID != ""
-	}
-	return others
-}
-
-// inOrder says which of two events comes first.
-func inOrder(x, y placed) int {
-	if x.timeless != y.timeless {
-		if y.timeless {
-			return -1
-		}
-		return 1
-	}
-	if order := cmp.Or(strings.Compare(x.Time, y.Time), strings.Compare(x.ID, y.ID)); order != 0 {
-		return order
-	}
-	return bytes.Compare(wire.Write(&x.Event), wire.Write(&y.Event))
 }

@@ -78,7 +78,7 @@ func drawGarbage(t *rapid.T, p *plan.Plan) []job.Event {
 	var list []job.Event
 	for i := range rapid.IntRange(1, 12).Draw(t, "garbage") {
 		list = append(list, job.Event{
-			ID:   word("id", "", "garbage", "garbage"+strconv.Itoa(i)),
+			ID:   garbageID(word("id", "", "garbage", "garbage"+strconv.Itoa(i))),
 			Time: word("time", "", "2026-11-25T10:02:00.000Z", "2026-13-25T10:02:00.000Z", "yesterday"),
 			Kind: job.EventKind(word("kind", "", "done", "reading", "note", "photo", "undo", "timer")),
 			Step: word("step", steps...), What: word("what", "level", "poured", "odometer"),
@@ -86,6 +86,14 @@ func drawGarbage(t *rapid.T, p *plan.Plan) []job.Event {
 		})
 	}
 	return list
+}
+
+// garbageID keeps an id from being that of a good event.
+func garbageID(id string) string {
+	if strings.HasPrefix(id, "a") {
+		return "not-" + id
+	}
+	return id
 }
 
 // replayed plans and replays a job.
@@ -104,6 +112,12 @@ func replayedAfter(last *job.Past, c *card.Card, b plan.Bench, events []job.Even
 		left, _ = last.Recall()
 	}
 	return job.Replay(p, &job.History{Events: events}, left), nil
+}
+
+// replayedNew is replayed of a job whose last event is about to be written.
+func replayedNew(c *card.Card, b plan.Bench, events []job.Event) *job.State {
+	p, _ := plantest.Made(c, b)
+	return job.Replay(p, &job.History{Events: events, Adding: true}, nil)
 }
 
 func replay(t *rapid.T, c *card.Card, b plan.Bench, events []job.Event) *job.State {

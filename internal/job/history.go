@@ -1,6 +1,11 @@
 package job
 
-import "tidysump/internal/wire"
+import (
+	"strconv"
+
+	"tidysump/internal/finding"
+	"tidysump/internal/wire"
+)
 
 // MostBytes is how long the events of a job may be in all before no more are
 // written: half of what a call may have, so that a job and the one before it fit into
@@ -25,4 +30,23 @@ func (h *History) Members(m *wire.Members) {
 	wire.List(m, "events", &h.Events)
 	wire.List(m, "beside", &h.Beside)
 	m.Bool("adding", &h.Adding)
+}
+
+// full refuses a new event where the record is full. What takes back, does or ends may
+// go a little beyond, so that no job is stuck.
+func (r *replayer) full(h *History) {
+	if r.newest < 0 {
+		return
+	}
+	most, bytes := MostBytes, 0
+	e := &placed{Event: h.Events[r.newest], list: "/events", at: r.newest}
+	if e.Kind == Done || e.Kind == Undo || e.Kind == Finish || e.Kind == Choose {
+		most += MostBytes / 16
+	}
+	for i := range h.Events {
+		bytes += len(wire.Write(&h.Events[i]))
+	}
+	if bytes > most {
+		r.fault(e, "record-full", "", finding.Refuse, "most", strconv.Itoa(MostBytes>>20)+" MiB")
+	}
 }

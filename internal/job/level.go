@@ -12,7 +12,7 @@ import (
 
 // levelRead takes in where the oil stands: one of the words asked, or a share of
 // the band.
-func (r *replayer) levelRead(e placed, ask *plan.Ask, read *Read) bool {
+func (r *replayer) levelRead(e *placed, step *plan.Step, ask *plan.Ask, read *Read) bool {
 	for _, word := range ask.Choice {
 		if word == e.Value {
 			r.levelIs(e, read, word)
@@ -28,7 +28,7 @@ func (r *replayer) levelRead(e placed, ask *plan.Ask, read *Read) bool {
 	read.Share, _, _ = strings.Cut(read.Texts[0], " ")
 	r.levelIs(e, read, string(fill.LevelAt(share.Base)))
 	r.share[e.About] = &share.Base
-	if r.plan.Step(e.Step).Finds {
+	if step.Finds {
 		r.trace.ShareFound[e.About] = &share.Base
 	} else {
 		r.trace.ShareLeft[e.About] = &share.Base
@@ -36,7 +36,7 @@ func (r *replayer) levelRead(e placed, ask *plan.Ask, read *Read) bool {
 	return true
 }
 
-func (r *replayer) levelIs(e placed, read *Read, word string) {
+func (r *replayer) levelIs(e *placed, read *Read, word string) {
 	r.level[e.About] = word
 	r.share[e.About] = nil
 	read.Choice = word
@@ -47,11 +47,11 @@ func (r *replayer) levelIs(e placed, read *Read, word string) {
 }
 
 // leakRead takes in whether it is dry.
-func (r *replayer) leakRead(e placed, ask *plan.Ask, read *Read) bool {
+func (r *replayer) leakRead(e *placed, step *plan.Step, ask *plan.Ask, read *Read) bool {
 	for _, word := range ask.Choice {
 		if word == e.Value {
 			read.Choice, read.Texts = word, []string{"@leak." + word}
-			if r.plan.Step(e.Step).After {
+			if step.After {
 				r.leak = word
 			}
 			if word == plan.Leaking {

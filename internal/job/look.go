@@ -28,6 +28,7 @@ type Look struct {
 
 	sign    debris.Sign
 	verdict debris.Verdict
+	order   int // place in the replay
 }
 
 // Members names the members of a look.
@@ -46,9 +47,8 @@ func (l *Look) Members(m *wire.Members) {
 
 // saw takes in what was seen, in place of what was seen at the same step
 // before, and reports whether it counts.
-func (r *replayer) saw(e placed) bool {
-	if len(r.plan.Step(e.Step).Signs) == 0 {
-		r.fault(e, "not-asked", "/kind", finding.Refuse, "text", string(e.Kind))
+func (r *replayer) saw(e *placed) bool {
+	if s := r.plan.Step(e.Step); s != nil && len(s.Signs) == 0 && r.unasked(e, "not-asked", "/kind", string(e.Kind)) {
 		return false
 	}
 	sign, wrong := debris.Read(e.Signs)
@@ -64,7 +64,7 @@ func (r *replayer) saw(e placed) bool {
 			others = append(others, l)
 		}
 	}
-	r.state.Looks = append(others, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign})
+	r.state.Looks = append(others, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign, order: e.order})
 	return true
 }
 
@@ -76,7 +76,7 @@ func (r *replayer) judge() {
 		noise = noise || r.state.Looks[i].sign.Noise
 		lamp = lamp || r.state.Looks[i].sign.Lamp
 	}
-	worst, stopped := debris.Unsaid, ""
+	worst, stopped := debris.Unsaid, -1
 	for i := range r.state.Looks {
 		l := &r.state.Looks[i]
 		sign := l.sign
@@ -86,8 +86,8 @@ func (r *replayer) judge() {
 		l.judge(&sign)
 		worst = max(worst, l.verdict)
 		unsaid = unsaid || l.verdict == debris.Unsaid
-		if l.verdict == debris.Stop && (stopped == "" || l.Time < stopped) {
-			stopped = l.Time
+		if l.verdict == debris.Stop && (stopped < 0 || l.order < stopped) {
+			stopped = l.order
 		}
 	}
 	if unsaid && worst == debris.Normal {
@@ -96,7 +96,7 @@ func (r *replayer) judge() {
 	if len(r.state.Looks) > 0 {
 		r.state.Verdict = "debris." + debris.Verdicts[worst]
 	}
-	if stopped != "" {
+	if stopped >= 0 {
 		r.stop(stopped)
 	}
 }
@@ -152,16 +152,16 @@ func (l *Look) found() string {
 }
 
 // stop warns at the steps that fill, start and ride, and reports which of the latter
-// were done all the same: the person decides, the record says so.
-func (r *replayer) stop(since string) {
+// were done after that all the same: the person decides, the record says so.
+func (r *replayer) stop(since int) {
 	r.state.Warns = []plan.Warn{plan.CautionOf("found-stop")}
 	for _, s := range r.plan.Steps {
 		if s.Stage != plan.Fill && !s.Runs {
 			continue
 		}
 		r.state.WarnAt = append(r.state.WarnAt, s.ID)
-		if e, done := r.ran[s.ID]; done && e.Time > since {
-			r.fault(e, "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
+		if at, done := r.ran[s.ID]; done && at > since {
+			r.fault(&r.list[at], "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
 		}
 	}
 }

@@ -85,7 +85,7 @@ func TestLook_Refused(t *testing.T) {
 		{lookAt("a", 1, "", "found", "paste"), []string{"unknown-step"}},
 		{lookAt("a", 1, "look-nowhere", "found", "paste"), []string{"unknown-step"}},
 	} {
-		s := after(t, nil, c.event)
+		s := replayedNew(plantest.Sample(t, bike), plan.Bench{}, []job.Event{c.event})
 		if !slices.Equal(codes(s), c.want) || len(s.Looks) > 0 || s.Verdict != "" || s.LastID != "" {
 			t.Errorf("%+v: %v, want %v; state %s", c.event, s.Findings, c.want, wire.Write(s))
 		}

@@ -17,7 +17,7 @@ const (
 
 // billed takes an estimate or a bill in, in place of one written before. A job cost
 // what its bill says, and what its estimate says as long as there is no bill.
-func (r *replayer) billed(e placed) {
+func (r *replayer) billed(e *placed) {
 	others := r.state.Papers[:0]
 	for _, p := range r.state.Papers {
 		if p.What != e.What {

@@ -1,6 +1,9 @@
 package job
 
 import (
+	"slices"
+
+	"tidysump/internal/plan"
 	"tidysump/internal/wire"
 )
 
@@ -22,4 +25,18 @@ func (p *Picture) Members(m *wire.Members) {
 	m.String("time", &p.Time, wire.Required)
 	m.String("step", &p.Step)
 	m.String("what", &p.What, wire.Required)
+}
+
+// photo takes a photo in, and reports whether it counts. What another version sorts
+// it under is something else here.
+func (r *replayer) photo(e *placed) bool {
+	what := e.What
+	if !slices.Contains(plan.Motifs, plan.Motif(what)) {
+		if r.unasked(e, "unknown-picture", "/what", what) {
+			return false
+		}
+		what = string(plan.PhotoOther)
+	}
+	r.state.Photos = append(r.state.Photos, Picture{e.ID, e.Time, e.Step, what})
+	return true
 }

@@ -2,9 +2,10 @@ package job
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"tidysump/internal/bolt"
-	"tidysump/internal/date"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
 	"tidysump/internal/finding"
@@ -31,26 +32,32 @@ func believable(what string) (kind quantity.Kind, low, high float64, ok bool) {
 	return "", 0, 0, false
 }
 
+// AskOther is what a reading is of that another version asked and this one knows
+// nothing of.
+const AskOther = "other"
+
 // reading takes a reading in, and reports whether it counts.
-func (r *replayer) reading(e placed) bool {
-	ask := r.asked(e)
-	if ask == nil {
-		r.fault(e, "not-asked", "/what", finding.Refuse, "text", finding.Clip(e.What))
-		return false
-	}
+func (r *replayer) reading(e *placed) bool {
+	step, ask := r.asked(e)
 	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, About: e.About, Name: r.nameOf(e)}
-	take := r.amount
-	switch e.What {
-	case plan.AskLevel:
-		take = r.levelRead
-	case plan.AskLeak:
-		take = r.leakRead
+	counts := false
+	switch {
+	case ask == nil:
+		return false
+	case step == nil:
+		counts = readAsTyped(e, &read)
+	case e.What == plan.AskLevel:
+		counts = r.levelRead(e, step, ask, &read)
+	case e.What == plan.AskLeak:
+		counts = r.leakRead(e, step, ask, &read)
+	default:
+		counts = r.amount(e, ask, &read)
 	}
-	if !take(e, ask, &read) {
+	if !counts {
 		return false
 	}
 	for i := range r.state.Readings {
-		if other := &r.state.Readings[i]; other.What == read.What && other.About == read.About {
+		if other := &r.state.Readings[i]; other.What == read.What && other.About == read.About && read.What != AskOther {
 			other.Stands = false
 		}
 	}
@@ -59,18 +66,64 @@ func (r *replayer) reading(e placed) bool {
 	return true
 }
 
-func (r *replayer) asked(e placed) *plan.Ask {
-	s := r.plan.Step(e.Step)
+// asked gives the question that a reading answers, and the step that asks it. What the
+// record holds and its own step doesn't ask is the answer to another step's, so that
+// what was poured counts whatever the step is called; where no step asks it there is no
+// step, and what was typed stands. There is no question where the reading is refused.
+func (r *replayer) asked(e *placed) (*plan.Step, *plan.Ask) {
+	if own := r.plan.Step(e.Step); own != nil {
+		if a := asks(own, e); a != nil {
+			return own, a
+		}
+		if r.unasked(e, "not-asked", "/what", e.What) {
+			return nil, nil
+		}
+	}
+	var step *plan.Step
+	_, poured := r.trace.Poured[e.About]
+	for i := range r.plan.Steps {
+		s := &r.plan.Steps[i]
+		if asks(s, e) == nil {
+			continue
+		}
+		fits := s.After == (r.state.Finished != "") && (e.What != plan.AskLevel || s.Finds != poured)
+		if fits || step == nil {
+			step = s
+		}
+		if fits {
+			break
+		}
+	}
+	if step == nil {
+		return nil, &plan.Ask{}
+	}
+	return step, asks(step, e)
+}
+
+// asks gives the question of a step that a reading answers, nil where it has none.
+func asks(s *plan.Step, e *placed) *plan.Ask {
 	for i := range s.Asks {
-		if s.Asks[i].What == e.What && s.Asks[i].About == e.About {
-			return &s.Asks[i]
+		if a := &s.Asks[i]; a.What == e.What && a.About == e.About {
+			return a
 		}
 	}
 	return nil
 }
 
+// readAsTyped takes in what no step asks: it says what somebody wrote, and nothing
+// follows from it.
+func readAsTyped(e *placed, read *Read) bool {
+	text := strings.TrimLeft(finding.Clip(e.Value), "@ ") // nobody's words are a word id
+	if !slices.Contains(plan.Readings, e.What) {
+		read.What = AskOther
+		text = strings.TrimLeft(finding.Clip(e.What)+" "+text, "@ ")
+	}
+	read.Texts = []string{text}
+	return text != ""
+}
+
 // nameOf is what a reading belongs to: a circuit's role or a fastener's place.
-func (r *replayer) nameOf(e placed) string {
+func (r *replayer) nameOf(e *placed) string {
 	if c := r.plan.Card().Circuit(e.About); c != nil {
 		return "@role." + string(c.Role)
 	}
@@ -84,11 +137,10 @@ func (r *replayer) nameOf(e placed) string {
 }
 
 // amount takes in a reading that is a quantity.
-func (r *replayer) amount(e placed, ask *plan.Ask, read *Read) bool {
+func (r *replayer) amount(e *placed, ask *plan.Ask, read *Read) bool {
 	kind, low, high, ok := believable(e.What)
 	if !ok {
-		r.fault(e, "not-asked", "/what", finding.Refuse, "text", finding.Clip(e.What))
-		return false
+		return readAsTyped(e, read)
 	}
 	a, list := quantity.Parse(kind, e.Value, ask.Unit, r.print.System)
 	for _, f := range list {
@@ -118,18 +170,18 @@ func (r *replayer) bound(kind quantity.Kind, base float64) string {
 	return r.print.Texts(base, quantity.Base(kind), 7)[0]
 }
 
-func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
+func (r *replayer) take(e *placed, a quantity.Amount, read *Read) {
 	switch e.What {
 	case plan.AskOdometer:
 		r.state.Odometer = a.Base
-		r.trace.Read[due.Km] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base}
+		r.trace.Read[due.Km] = due.Reading{Day: float64(e.day), Count: a.Base}
 	case plan.AskHours:
-		r.trace.Read[due.Hours] = due.Reading{Day: float64(date.DayOf(e.Time)), Count: a.Base / 60}
+		r.trace.Read[due.Hours] = due.Reading{Day: float64(e.day), Count: a.Base / 60}
 	case plan.AskDrained:
 		r.trace.Drained[e.About] += a.Base
 	case plan.AskPoured:
 		r.trace.Poured[e.About] += a.Base
-		r.changedAt(e.About, e.Time)
+		r.changedAt(e.About, e.day)
 	case plan.AskTorque:
 		r.torqueUsed(e, a, read)
 	case plan.AskTemperature:
@@ -139,7 +191,7 @@ func (r *replayer) take(e placed, a quantity.Amount, read *Read) {
 
 // torqueUsed compares the torque used with the card's: more than the wrench's
 // own deviation off is reported.
-func (r *replayer) torqueUsed(e placed, a quantity.Amount, read *Read) {
+func (r *replayer) torqueUsed(e *placed, a quantity.Amount, read *Read) {
 	b := r.plan.Card().Bolt(e.About)
 	low, ok := b.Torque.Amount()
 	if !ok {

@@ -20,7 +20,8 @@ func read(step, what, of, value string) job.Event {
 	return job.Event{ID: "e", Time: noon, Kind: job.Reading, Step: step, What: what, About: of, Value: value}
 }
 
-// Each event that can't be used is reported, with its place and grade.
+// Each event that can't be used, or should not be written, is reported, with its place
+// and grade.
 func TestReplay_Findings(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
 	event := func(e job.Event) job.Event { e.ID, e.Time = "e", noon; return e }
@@ -52,7 +53,7 @@ func TestReplay_Findings(t *testing.T) {
 		{"wrong scale", read("tighten-drain", "torque", "drain", "29 lbf·ft"), "torque-off /events/0/value doubt"},
 	} {
 		t.Run(f.name, func(t *testing.T) {
-			s, _ := replayed(c, plan.Bench{}, []job.Event{f.event})
+			s := replayedNew(c, plan.Bench{}, []job.Event{f.event})
 			if len(s.Findings) != 1 {
 				t.Fatalf("findings %+v, want one, %s", s.Findings, f.want)
 			}

@@ -1,11 +1,8 @@
 package job
 
 import (
-	"slices"
-	"strconv"
 	"strings"
 
-	"tidysump/internal/date"
 	"tidysump/internal/finding"
 	"tidysump/internal/plan"
 	"tidysump/internal/shown"
@@ -16,14 +13,19 @@ type replayer struct {
 	plan     *plan.Plan
 	print    *shown.Printer
 	state    *State
-	canceled map[string]bool
+	list     []placed
+	taken    *takings
+	chose    map[string]bool // choices that hold, by their ids
+	counts   map[string]bool // events that an undo at the bench would take back
+	newest   int             // place of the event that is about to be written; -1 where none is
 	done     map[string]bool
 	level    map[string]string
-	ran      map[string]placed   // steps that ran the engine or rode, as far as they were done
+	ran      map[string]int      // places of the steps that ran the engine or rode, as far as they were done
 	last     *Trace              // of the last job on the same bike; nil where there is none
 	share    map[string]*float64 // levels read as a share of the band
 	leak     string              // what was last said about leaks, at the second look
 	looked   string              // time of the second look
+	finished int                 // day of the finish
 	warm     warmth              // the last temperature of the oil
 	trace    Trace
 }
@@ -45,88 +47,75 @@ func Replay(p *plan.Plan, h *History, last *Trace) *State {
 
 // run takes the events in.
 func run(p *plan.Plan, h *History) *replayer {
-	r := &replayer{plan: p, print: p.Printer(), state: &State{Steps: len(p.Steps), parts: p.Parts},
-		canceled: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
-		share: map[string]*float64{}, ran: map[string]placed{}, trace: newTrace(p)}
-	sorted := ordered(h.Events)
-	r.unread(h.Events)
-	r.cancel(sorted)
-	for _, e := range sorted {
-		if !r.canceled[e.ID] && r.checked(e) {
+	r := &replayer{plan: p, print: p.Printer(), state: &State{Steps: len(p.Steps), parts: p.Parts}, newest: -1,
+		chose: map[string]bool{}, counts: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
+		share: map[string]*float64{}, ran: map[string]int{}, trace: newTrace(p)}
+	if h.Adding {
+		r.newest = len(h.Events) - 1
+	}
+	r.unread(h)
+	r.full(h)
+	list, disputed := contents(h)
+	list = r.settle(list, disputed)
+	r.believe(h.Started, list)
+	r.undo(list)
+	for i := range list {
+		if e := &list[i]; (e.ID == "" || !r.taken.gone[e.ID]) && r.checked(e) {
 			r.apply(e)
 		}
 	}
+	r.redo(list)
+	r.list = list
+	r.state.Summary.Events = number(h.Events)
 	return r
 }
 
-// unread reports the events that couldn't be read. They have no effect, and keep no
-// other from having its own.
-func (r *replayer) unread(events []Event) {
-	for at := range events {
-		e := &events[at]
-		if len(e.unread) == 0 {
-			continue
-		}
-		member, _, _ := strings.Cut(strings.TrimPrefix(e.unread[0].Where, "/"), "/")
-		r.state.Unread++
-		r.fault(placed{Event: *e, at: at}, "event-unread", "", finding.Doubt, "id", finding.Clip(e.ID), "time", finding.Clip(e.Time),
-			"kind", finding.Clip(string(e.Kind)), "member", finding.Clip(member))
-	}
-}
-
-// cancel collects the undone events first: an undo holds wherever it stands.
-func (r *replayer) cancel(sorted []placed) {
-	known := map[string]EventKind{}
-	for _, e := range sorted {
-		known[e.ID] = e.Kind
-	}
-	for _, e := range sorted {
-		if e.Kind != Undo {
-			continue
-		}
-		kind, ok := known[e.About]
-		switch {
-		case !ok:
-			r.fault(e, "undo-unknown", "/of", finding.Refuse, "text", e.About)
-		case kind == Undo:
-			r.fault(e, "undo-of-undo", "/of", finding.Refuse)
-		default:
-			r.canceled[e.About] = true
-		}
-	}
-}
-
-func (r *replayer) fault(e placed, code, member string, grade finding.Grade, values ...string) {
+func (r *replayer) fault(e *placed, code, member string, grade finding.Grade, values ...string) {
 	r.state.Findings = append(r.state.Findings, finding.Finding{Code: code, Grade: grade,
-		Where: "/events/" + strconv.Itoa(e.at) + member, Values: finding.Values(values...)})
+		Where: e.where() + member, Values: finding.Values(values...)})
 }
+
+// unasked refuses a new event that the plan doesn't ask for, with that code, and
+// reports whether it did. What a record holds already is taken as it is: the plan of
+// another version asked for it.
+func (r *replayer) unasked(e *placed, code, member, text string) bool {
+	if r.isNew(e) {
+		r.fault(e, code, member, finding.Refuse, "text", finding.Clip(text))
+		return true
+	}
+	r.fault(e, "not-in-plan", member, finding.Note, "text", finding.Clip(text))
+	return false
+}
+
+func (r *replayer) isNew(e *placed) bool { return e.list == "/events" && e.at == r.newest }
 
 // checked reports whether an event can be used at all.
-func (r *replayer) checked(e placed) bool {
+func (r *replayer) checked(e *placed) bool {
 	known, ofStep := e.Kind.known()
+	s := r.plan.Step(e.Step)
+	after := e.Kind == Done && s != nil && s.After
 	switch {
 	case e.ID == "":
 		r.fault(e, "missing", "/id", finding.Refuse, "name", "id")
-	case !date.Valid(e.Time):
+	case e.timeless:
 		r.fault(e, "bad-time", "/time", finding.Refuse, "text", finding.Clip(e.Time))
 	case e.Kind == Undo:
 		return false
 	case !known:
 		r.fault(e, "unknown-event", "/kind", finding.Refuse, "text", finding.Clip(string(e.Kind)))
-	case e.Step != "" && r.plan.Step(e.Step) == nil || e.Step == "" && ofStep:
+	case s == nil && (e.Step == "" && ofStep || e.Kind == Timed):
 		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", finding.Clip(e.Step))
-	case e.Kind == Done && r.plan.Step(e.Step).After && r.leak == "":
+	case s == nil && e.Step != "" && r.unasked(e, "unknown-step", "/step", e.Step):
+	case after && r.leak == "":
 		r.fault(e, "leak-not-said", "/step", finding.Refuse)
-	case e.Kind == Done && r.plan.Step(e.Step).After && r.leak == plan.Leaking:
+	case after && r.leak == plan.Leaking:
 		r.fault(e, "leak-stays", "/step", finding.Refuse)
-	case e.Kind == Done && r.plan.Step(e.Step).After && r.stops():
+	case after && r.stops():
 		r.fault(e, "problem-stays", "/step", finding.Refuse)
 	case e.Kind == Billed && e.What != Estimate && e.What != Bill:
 		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", finding.Clip(e.What))
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":
 		r.fault(e, "empty-note", "/text", finding.Refuse)
-	case e.Kind == Photo && !slices.Contains(plan.Motifs, plan.Motif(e.What)):
-		r.fault(e, "unknown-picture", "/what", finding.Refuse, "text", finding.Clip(e.What))
 	default:
 		return true
 	}
@@ -135,15 +124,15 @@ func (r *replayer) checked(e placed) bool {
 
 // apply takes an event in that can be used. What counts is what an undo at the bench
 // would take back next: work, and not paper.
-func (r *replayer) apply(e placed) {
+func (r *replayer) apply(e *placed) {
 	counts := true
 	switch e.Kind {
 	case Done:
-		r.stepDone(e)
+		counts = r.stepDone(e)
 	case Note:
 		r.state.Notes = append(r.state.Notes, Remark{e.ID, e.Time, e.Step, e.Text})
 	case Photo:
-		r.state.Photos = append(r.state.Photos, Picture{e.ID, e.Time, e.Step, e.What})
+		counts = r.photo(e)
 	case Reading:
 		counts = r.reading(e)
 	case Timed:
@@ -157,30 +146,41 @@ func (r *replayer) apply(e placed) {
 	case Billed:
 		r.billed(e)
 		counts = false
+	case Choose:
+		counts = r.chose[e.ID]
 	}
 	if counts {
-		r.state.LastID = e.ID
+		r.state.LastID, r.counts[e.ID] = e.ID, true
 	}
 }
 
-// stepDone notes that a step was done, and what follows from it.
-func (r *replayer) stepDone(e placed) {
-	s := r.plan.Step(e.Step)
+// stepDone notes that a step was done, and what follows from it. Done once more, by
+// another window or on another phone, it was done once: the first counts.
+func (r *replayer) stepDone(e *placed) (counts bool) {
+	if r.done[e.Step] {
+		return false
+	}
 	r.done[e.Step] = true
-	r.pouredAt(e)
 	r.endTimers(e.Step, "")
+	s := r.plan.Step(e.Step)
+	if s == nil {
+		r.state.Elsewhere = append(r.state.Elsewhere, StepElsewhere{e.ID, e.Time, e.Step})
+		return true
+	}
+	r.pouredAt(e)
 	if s.Runs {
-		r.ran[e.Step] = e
+		r.ran[e.Step] = e.order
 	}
 	if s.After {
-		r.looked = e.Time
+		r.looked = e.counted
 	}
+	return true
 }
 
 // finish ends the work. A step that must be done and is not is reported, and the
 // work stays finished all the same: the person decides, the record says so.
-func (r *replayer) finish(e placed) {
-	r.state.Finished, r.state.Timers = e.Time, nil
+func (r *replayer) finish(e *placed) {
+	r.state.Finished, r.finished, r.state.Timers = e.counted, e.day, nil
 	r.stopped(e)
 	for _, s := range r.plan.Steps {
 		if s.Must && !r.done[s.ID] {

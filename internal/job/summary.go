@@ -3,6 +3,7 @@ package job
 import (
 	"strings"
 
+	"tidysump/internal/date"
 	"tidysump/internal/debris"
 	"tidysump/internal/plan"
 	"tidysump/internal/wire"
@@ -67,8 +68,11 @@ func (o *SummaryOil) Members(m *wire.Members) {
 func (r *replayer) summarize() {
 	s := r.state
 	sum := &s.Summary
-	*sum = Summary{Phase: s.Phase, Done: len(s.Done), Steps: s.Steps, Finished: s.Finished, Verdict: s.Verdict,
+	*sum = Summary{Events: sum.Events, Disputed: len(s.Disputed), Unread: s.Unread, Phase: s.Phase, Done: len(s.Done), Steps: s.Steps, Finished: s.Finished, Verdict: s.Verdict,
 		Notes: len(s.Notes), Photos: len(s.Photos)}
+	if s.Finished != "" {
+		sum.Day = date.DayText(r.finished)
+	}
 	for i := range s.Readings {
 		if read := &s.Readings[i]; read.What == plan.AskOdometer && read.Stands {
 			sum.Odometer = first(read.Texts)

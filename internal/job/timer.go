@@ -27,7 +27,7 @@ func (t *Timer) Members(m *wire.Members) {
 // start takes a timer in; it replaces one of the same name. That its end lies
 // after the time of its event is not asked for: a phone's clock can be set back
 // in between.
-func (r *replayer) start(e placed) bool {
+func (r *replayer) start(e *placed) bool {
 	asked := false
 	for _, t := range r.plan.Step(e.Step).Timers {
 		asked = asked || t.What == e.What

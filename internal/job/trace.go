@@ -2,7 +2,6 @@ package job
 
 import (
 	"tidysump/internal/card"
-	"tidysump/internal/date"
 	"tidysump/internal/due"
 	"tidysump/internal/finding"
 	"tidysump/internal/plan"
@@ -74,13 +73,13 @@ func (p *Past) Recall() (*Trace, []finding.Finding) {
 
 // changedAt notes that oil was poured into a circuit that is done today. Only then
 // does its interval begin anew, however the job ended.
-func (r *replayer) changedAt(circuit, time string) {
-	r.trace.Changed[circuit] = float64(date.DayOf(time))
+func (r *replayer) changedAt(circuit string, day int) {
+	r.trace.Changed[circuit] = float64(day)
 }
 
 // pouredAt does the same for a step of pouring that is done and has no reading.
-func (r *replayer) pouredAt(e placed) {
+func (r *replayer) pouredAt(e *placed) {
 	if circuit := r.plan.Step(e.Step).Pours; circuit != "" {
-		r.changedAt(circuit, e.Time)
+		r.changedAt(circuit, e.day)
 	}
 }

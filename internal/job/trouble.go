@@ -31,7 +31,7 @@ func (t *Trouble) Members(m *wire.Members) {
 // problem takes a problem in, and reports whether it counts. The table isn't here:
 // what is checked is that the problem has the form of an id. A later judgement of
 // the same problem replaces the earlier one.
-func (r *replayer) problem(e placed) bool {
+func (r *replayer) problem(e *placed) bool {
 	if !isID(e.What) {
 		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", finding.Clip(e.What))
 		return false
@@ -71,7 +71,7 @@ func (r *replayer) stops() bool {
 }
 
 // stopped reports the problems with which the bike should not have been given back.
-func (r *replayer) stopped(e placed) {
+func (r *replayer) stopped(e *placed) {
 	for _, p := range r.state.Problems {
 		if p.Stops {
 			r.fault(e, "finished-with-problem", "", finding.Doubt, "problem", "@fault."+p.What)

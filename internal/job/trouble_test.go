@@ -67,14 +67,18 @@ func TestReplay_Problems(t *testing.T) {
 	}
 }
 
-// A problem needs no step, but not a step that there isn't.
+// A problem needs no step, but a new one not a step that there isn't; one that stands
+// in the record counts whatever its step.
 func TestReplay_ProblemOfNoStep(t *testing.T) {
 	c := plantest.Sample(t, "tessaly-corda-650")
 	for step, want := range map[string]int{"": 1, "pour-engine": 1, "polish-the-tank": 0} {
 		e := problem("a", "01", "cap-off", "carry-on")
 		e.Step = step
-		if s, _ := replayed(c, plan.Bench{System: quantity.Metric}, []job.Event{e}); len(s.Problems) != want {
-			t.Errorf("step %q: %d problems, want %d", step, len(s.Problems), want)
+		if s := replayedNew(c, plan.Bench{System: quantity.Metric}, []job.Event{e}); len(s.Problems) != want {
+			t.Errorf("new at step %q: %d problems, want %d", step, len(s.Problems), want)
+		}
+		if s, _ := replayed(c, plan.Bench{System: quantity.Metric}, []job.Event{e}); len(s.Problems) != 1 || s.Problems[0].Step != step {
+			t.Errorf("at step %q: %+v, want it", step, s.Problems)
 		}
 	}
 }

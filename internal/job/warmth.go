@@ -37,8 +37,8 @@ type warmth struct{ celsius, at float64 }
 
 // warmIs judges a temperature. With one before it, it says when oil that is too
 // hot will have cooled, by Newton's law.
-func (r *replayer) warmIs(e placed, celsius float64) {
-	now := warmth{celsius, date.Seconds(e.Time)}
+func (r *replayer) warmIs(e *placed, celsius float64) {
+	now := warmth{celsius, date.Seconds(e.counted)}
 	before := r.warm
 	r.warm = now
 	w := &Warmth{Word: "warmth.too-hot"}

@@ -1,0 +1,78 @@
+package job
+
+import (
+	"bytes"
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"tidysump/internal/date"
+	"tidysump/internal/wire"
+)
+
+// placed is an event with its place in the list it came in, and in the replay.
+type placed struct {
+	Event
+	list     string // it came in: a JSON pointer
+	at       int    // place in that
+	order    int    // place in the replay
+	place    int    // in the job, as far as it can be: 0 to the number of events
+	beyond   bool   // it says a place that no event of this job has
+	timeless bool   // its time is none
+	// counted and day are what is believed of its time and day: see believe.
+	counted string
+	day     int
+}
+
+func (e *placed) where() string { return e.list + "/" + strconv.Itoa(e.at) }
+
+// place gives an event of a job that has so many.
+func place(e *Event, list string, at, most int) placed {
+	return placed{Event: *e, list: list, at: at, place: max(0, min(e.Seq, most)), beyond: e.Seq > most, timeless: !date.Valid(e.Time)}
+}
+
+// inOrder says which of two events comes first: the one that says a lower place in
+// its job. Events of earlier versions say none and come before all others, in the
+// order of time. One that says a place beyond the record comes before those that
+// were there honestly: whatever it says, what is written next stands behind it.
+func inOrder(x, y placed) int {
+	if order := cmp.Or(cmp.Compare(x.place, y.place), boolFirst(x.beyond, y.beyond), boolFirst(y.timeless, x.timeless),
+		strings.Compare(x.Time, y.Time), strings.Compare(x.ID, y.ID)); order != 0 {
+		return order
+	}
+	return bytes.Compare(wire.Write(&x.Event), wire.Write(&y.Event))
+}
+
+// boolFirst orders what is so before what isn't.
+func boolFirst(x, y bool) int {
+	switch {
+	case x == y:
+		return 0
+	case x:
+		return -1
+	}
+	return 1
+}
+
+// number counts the events of a job, each id once, those that can't be read among
+// them.
+func number(events []Event) int {
+	seen := map[string]bool{}
+	n := 0
+	for i := range events {
+		if id := events[i].ID; id == "" || !seen[id] {
+			seen[id] = true
+			n++
+		}
+	}
+	return n
+}
+
+// sortEvents puts events in their order and numbers them.
+func sortEvents(list []placed) {
+	slices.SortStableFunc(list, inOrder)
+	for i := range list {
+		list[i].order = i
+	}
+}
