@@ -43,7 +43,7 @@ func Foresee(jobs []job.Past, today int, system quantity.System) *Outlook {
 		p, list := jobs[n].Recall()
 		if p != nil {
 			r.past = append(r.past, p)
-			continue
+			list = disbelieve(p, float64(today))
 		}
 		r.outlook.Findings = append(r.outlook.Findings, finding.Below("/jobs/"+strconv.Itoa(n), list)...)
 	}
@@ -94,12 +94,38 @@ func (r *reckoner) count() {
 
 func dayText(day float64) string { return date.DayText(int(day)) }
 
+// disbelieve takes out of a job what is dated after today: nothing is counted from a
+// day that is still to come, and the person hears of it.
+func disbelieve(p *job.Trace, today float64) []finding.Finding {
+	ahead := 0.0
+	for circuit, day := range p.Changed {
+		if day > today {
+			ahead = max(ahead, day)
+			delete(p.Changed, circuit)
+		}
+	}
+	for n := range p.Read {
+		if read := &p.Read[n]; read.Count > 0 && read.Day > today {
+			ahead = max(ahead, read.Day)
+			*read = due.Reading{}
+		}
+	}
+	if ahead == 0 {
+		return nil
+	}
+	return []finding.Finding{{Code: "dated-ahead", Grade: finding.Doubt, Values: finding.Values("day", dayText(ahead))}}
+}
+
 // changes lists the changes of a circuit's oil after a day, the oldest first.
 func (r *reckoner) changes(circuit string, after float64) []due.Mark {
 	var list []due.Mark
 	for _, p := range r.past {
 		if day := p.Changed[circuit]; day > after {
-			list = append(list, due.Mark{p.Read[due.Km].Count, p.Read[due.Hours].Count, day})
+			at := len(list) // a job that was begun by a wrong clock may stand behind later ones
+			for at > 0 && list[at-1][due.Time] > day {
+				at--
+			}
+			list = slices.Insert(list, at, due.Mark{p.Read[due.Km].Count, p.Read[due.Hours].Count, day})
 		}
 	}
 	return list
