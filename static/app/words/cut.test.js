@@ -29,6 +29,7 @@ test('a text is cut between two characters, as late as they allow, and nothing i
       assert.equal(kept.length + left, text.length);
       assert.ok(kept.length <= most, `${kept.length} letters`);
       const whole = characters(text);
+      if ((whole[0]?.length ?? 0) > most) return; // longer than all that may be: see below
       const number = characters(kept).length;
       assert.deepEqual(characters(kept), whole.slice(0, number));
       const next = whole[number];
