@@ -49,7 +49,7 @@ var rooms = []struct {
 	{"internal/site/palette", ""},
 	{"internal/site", ""},
 	{"internal/site/build", "site site/slim"},
-	{"server", "core site specs"},
+	{"server", "finding core site specs"},
 	{"server/build", "core site/build specs"},
 	// For those who work on it.
 	{"server/watch", ""},

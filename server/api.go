@@ -3,15 +3,21 @@ package main
 import (
 	"encoding/json"
 	"errors"
-	"io"
 	"mime"
 	"net/http"
+	"os"
 	"slices"
+	"strconv"
 
 	"github.com/gorilla/mux"
 
 	"tidysump/internal/core"
+	"tidysump/internal/finding"
 )
+
+// maxBody is the most bytes of a request that are taken in. It is the server's own:
+// what the core takes from the page, which nobody else shares, may be more.
+const maxBody = 1 << 20
 
 // statuses says how each outcome of the core is told over HTTP.
 var statuses = map[core.Outcome]int{
@@ -26,26 +32,97 @@ var statuses = map[core.Outcome]int{
 // door is core.Do, or what stands in for it in a test.
 type door func(op string, in []byte) ([]byte, core.Outcome)
 
-// serveAPI answers POST /api/{op} with what the core says.
-func (do door) serveAPI(w http.ResponseWriter, r *http.Request) {
-	if kind := r.Header.Get("Content-Type"); !isJSON(kind) {
+// api answers POST /api/{op} with what the core says, as many at once as there are
+// processors and as the room for bodies and answers allows. What is beyond is refused
+// at once and not kept waiting: who waits costs memory, and a script can ask again.
+type api struct {
+	do      door
+	knows   map[string]bool // the core's operations
+	workers workers
+	room    *room
+}
+
+func newAPI(do door, operations []core.Operation) *api {
+	a := &api{do: do, knows: map[string]bool{}, workers: newWorkers(), room: &room{most: roomForAll}}
+	for _, o := range operations {
+		a.knows[o.Name] = true
+	}
+	return a
+}
+
+// serve answers a request. Whatever can be refused by what the head says is refused
+// before the body is asked for. The body is read before a worker is taken: a caller
+// who sends it slowly, or never, holds no worker up.
+func (a *api) serve(w http.ResponseWriter, r *http.Request) {
+	op := mux.Vars(r)["op"]
+	kind := r.Header.Get("Content-Type")
+	switch {
+	case !a.knows[op]:
+		out, outcome := a.do(op, nil)
+		answer(w, statuses[outcome], withText(out))
+		return
+	case !isJSON(kind):
 		refuse(w, http.StatusUnsupportedMediaType, "http.media-type", "type", kind)
 		return
-	}
-	in, err := io.ReadAll(http.MaxBytesReader(w, r.Body, core.MaxInput))
-	var tooLarge *http.MaxBytesError
-	switch {
-	case errors.As(err, &tooLarge):
-		refuse(w, http.StatusRequestEntityTooLarge, "http.body-too-large", "most", "1 MiB")
+	case r.ContentLength > maxBody:
+		refuseTooLarge(w)
 		return
-	case err != nil:
-		panic(http.ErrAbortHandler) // the caller broke off: nobody is left to tell
+	case a.workers.busy():
+		refuseBusy(w)
+		return
 	}
-	out, outcome := do(mux.Vars(r)["op"], in)
+	held := a.room.share()
+	defer held.release()
+	in, err := held.read(r.Body, r.ContentLength)
+	if err != nil {
+		refuseBody(w, err)
+		return
+	}
+	keepAlive(w)
+	if !a.workers.take() {
+		refuseBusy(w)
+		return
+	}
+	out, outcome := a.work(op, in)
+	in = nil // it may go while the answer is on its way
+	if !held.hold(len(out)) {
+		refuseBusy(w)
+		return
+	}
+	answer(w, statuses[outcome], out)
+}
+
+// work has the core answer, and gives the worker back.
+func (a *api) work(op string, in []byte) ([]byte, core.Outcome) {
+	defer a.workers.giveBack()
+	out, outcome := a.do(op, in)
 	if outcome != core.OK {
 		out = withText(out)
 	}
-	answer(w, statuses[outcome], out)
+	return out, outcome
+}
+
+// refuseBody says why the body of a request could not be taken in.
+func refuseBody(w http.ResponseWriter, err error) {
+	switch {
+	case err == errTooLarge:
+		refuseTooLarge(w)
+	case err == errNoRoom:
+		refuseBusy(w)
+	case errors.Is(err, os.ErrDeadlineExceeded):
+		refuse(w, http.StatusRequestTimeout, "http.too-slow")
+	default:
+		refuse(w, http.StatusBadRequest, "http.not-whole") // who broke off doesn't hear it
+	}
+}
+
+func refuseTooLarge(w http.ResponseWriter) {
+	refuse(w, http.StatusRequestEntityTooLarge, "http.body-too-large", "most", "1 MiB")
+}
+
+func refuseBusy(w http.ResponseWriter) {
+	w.Header().Set("Retry-After", "1") // second: a call takes less
+	refuse(w, http.StatusServiceUnavailable, "http.busy")
 }
 
 // refuseAPI answers what is no POST to /api/{op}.
@@ -70,11 +147,11 @@ func isJSON(contentType string) bool {
 // refuse answers with one finding about the request as a whole; values are pairs
 // of name and value.
 func refuse(w http.ResponseWriter, status int, code string, values ...string) {
-	f := finding{Code: code, Where: "/", Grade: "refuse", Values: map[string]string{}}
+	f := told{Code: code, Where: "/", Grade: "refuse", Values: map[string]string{}}
 	for pair := range slices.Chunk(values, 2) {
-		f.Values[pair[0]] = pair[1]
+		f.Values[pair[0]] = finding.Clip(pair[1])
 	}
-	out, err := json.Marshal(findings{[]finding{f}})
+	out, err := json.Marshal(findings{[]told{f}})
 	if err != nil {
 		panic(err) // strings always marshal
 	}
@@ -84,6 +161,7 @@ func refuse(w http.ResponseWriter, status int, code string, values ...string) {
 func answer(w http.ResponseWriter, status int, out []byte) {
 	w.Header().Set("Content-Type", "application/json")
 	w.Header().Set("Cache-Control", "no-store")
+	w.Header().Set("Content-Length", strconv.Itoa(len(out)+1))
 	w.WriteHeader(status)
 	w.Write(append(out, '\n')) // the caller went away if this fails: nobody to tell
 }

@@ -26,15 +26,29 @@ func echo(op string, in []byte) ([]byte, core.Outcome) {
 	return in, outcome
 }
 
-// api sends one request to the program's handler, over an empty site.
-func api(method, path, contentType, body string) *httptest.ResponseRecorder {
+// ask sends one request to the program's handler, over an empty site.
+func ask(method, path, contentType, body string) *httptest.ResponseRecorder {
 	r := httptest.NewRequest(method, path, strings.NewReader(body))
 	if contentType != "" {
 		r.Header.Set("Content-Type", contentType)
 	}
 	w := httptest.NewRecorder()
-	handler(&site.Site{Version: "0123456789ab", Say: say}, echo).ServeHTTP(w, r)
+	handlerOver(echo).ServeHTTP(w, r)
 	return w
+}
+
+// handlerOver is the program's handler over an empty site and what stands in for the
+// core.
+func handlerOver(do door) http.Handler {
+	var operations []core.Operation
+	for _, name := range []string{"good", "garbled", "refused", "huge", "broken"} {
+		operations = append(operations, core.Operation{Name: name})
+	}
+	return handlerOverAPI(newAPI(do, operations))
+}
+
+func handlerOverAPI(a *api) http.Handler {
+	return handler(&site.Site{Version: "0123456789ab", Say: sayClipped}, a)
 }
 
 func TestHandler_Refusals(t *testing.T) {
@@ -48,13 +62,15 @@ func TestHandler_Refusals(t *testing.T) {
 		{"charset", "POST", "/api/bake", "application/json; charset=utf-8", "{}", 404, "unknown-op"},
 		{"no op", "POST", "/api/", "application/json", "{}", 404, "http.not-found"},
 		{"too deep", "POST", "/api/plan/more", "application/json", "{}", 404, "http.not-found"},
-		{"form", "POST", "/api/bake", "application/x-www-form-urlencoded", "a=b", 415, "http.media-type"},
-		{"broken type", "POST", "/api/bake", "application/json;;", "{}", 415, "http.media-type"},
-		{"too large", "POST", "/api/bake", "application/json", strings.Repeat(" ", core.MaxInput+1), 413, "http.body-too-large"},
+		{"an op with a slash", "POST", "/api/plan%2Fmore", "application/json", "{}", 404, "http.not-found"},
+		{"up and down", "POST", "/api/../api/good", "application/json", "{}", 404, "http.not-found"},
+		{"form", "POST", "/api/good", "application/x-www-form-urlencoded", "a=b", 415, "http.media-type"},
+		{"broken type", "POST", "/api/good", "application/json;;", "{}", 415, "http.media-type"},
+		{"too large", "POST", "/api/good", "application/json", strings.Repeat(" ", maxBody+1), 413, "http.body-too-large"},
 		{"get", "GET", "/api/bake", "", "", 405, "http.method"},
 		{"put", "PUT", "/api/bake", "application/json", "{}", 405, "http.method"},
 	} {
-		w := api(c.method, c.path, c.contentType, c.body)
+		w := ask(c.method, c.path, c.contentType, c.body)
 		var got findings
 		if err := json.Unmarshal(w.Body.Bytes(), &got); err != nil {
 			t.Errorf("%s: %v in %q", c.name, err, w.Body)
@@ -77,21 +93,21 @@ func TestHandler_Refusals(t *testing.T) {
 
 func TestHandler_Outcomes(t *testing.T) {
 	for op, status := range map[string]int{"good": 200, "garbled": 400, "unheard-of": 404, "huge": 413, "refused": 422, "broken": 500} {
-		w := api("POST", "/api/"+op, "application/json", `{"findings":[]}`)
+		w := ask("POST", "/api/"+op, "application/json", `{"findings":[]}`)
 		if w.Code != status || w.Header().Get("Content-Type") != "application/json" {
 			t.Errorf("%s: %d %s, want %d", op, w.Code, w.Header().Get("Content-Type"), status)
 		}
 	}
-	if got := api("POST", "/api/good", "", `{"ok":1}`).Body.String(); got != "{\"ok\":1}\n" {
+	if got := ask("POST", "/api/good", "", `{"ok":1}`).Body.String(); got != "{\"ok\":1}\n" {
 		t.Errorf("a good answer is passed on as it is, got %q", got)
 	}
 }
 
 func TestHandler_Health(t *testing.T) {
-	if w := api("GET", "/healthz", "", ""); w.Code != 200 || w.Body.String() != "ok 0123456789ab\n" {
+	if w := ask("GET", "/healthz", "", ""); w.Code != 200 || w.Body.String() != "ok 0123456789ab\n" {
 		t.Errorf("GET: %d %q", w.Code, w.Body)
 	}
-	if w := api("POST", "/healthz", "", ""); w.Code != 405 || w.Header().Get("Allow") != "GET, HEAD" {
+	if w := ask("POST", "/healthz", "", ""); w.Code != 405 || w.Header().Get("Allow") != "GET, HEAD" {
 		t.Errorf("POST: %d, Allow %q", w.Code, w.Header().Get("Allow"))
 	}
 }
@@ -106,7 +122,7 @@ func TestRecovered(t *testing.T) {
 	if w.Code != 500 || strings.Contains(w.Body.String(), "a bug") {
 		t.Errorf("%d %q, want 500 without the reason", w.Code, w.Body)
 	}
-	if !strings.Contains(logged.String(), "GET /: a bug") {
+	if !strings.Contains(logged.String(), `GET "/": a bug`) {
 		t.Errorf("the log says %q", logged.String())
 	}
 	abort := recovered(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic(http.ErrAbortHandler) }))

@@ -44,10 +44,11 @@ func (p Program) Run(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
+	h := handler(built, newAPI(core.Do, core.Operations()))
 	if over == nil {
-		return p.serve(ctx, handler(built, core.Do))
+		return p.serve(ctx, h)
 	}
-	return p.serveHTTPS(ctx, handler(built, core.Do), over)
+	return p.serveHTTPS(ctx, h, over)
 }
 
 // site returns the site to serve.
@@ -66,7 +67,7 @@ func (p Program) site() (*site.Site, error) {
 	if err != nil {
 		return nil, fmt.Errorf("%s is no built site: %w", cmp.Or(p.Site, "what lies inside"), err)
 	}
-	built.Say = say
+	built.Say = sayClipped
 	return built, nil
 }
 
@@ -136,6 +137,8 @@ func server(h http.Handler) *http.Server {
 		WriteTimeout:      60 * time.Second,
 		IdleTimeout:       2 * time.Minute,
 		MaxHeaderBytes:    16 << 10,
+		// OPTIONS * goes to the handler too: net/http would read its body.
+		DisableGeneralOptionsHandler: true,
 	}
 }
 

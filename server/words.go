@@ -4,6 +4,7 @@ import (
 	"strings"
 	"sync"
 
+	"tidysump/internal/finding"
 	"tidysump/specs"
 )
 
@@ -18,4 +19,13 @@ func say(id string, values map[string]string) string {
 		pairs = append(pairs, "{"+name+"}", value)
 	}
 	return strings.NewReplacer(pairs...).Replace(words()[id])
+}
+
+// sayClipped is say of what a stranger sent: its values are cut short.
+func sayClipped(id string, values map[string]string) string {
+	clipped := map[string]string{}
+	for name, value := range values {
+		clipped[name] = finding.Clip(value)
+	}
+	return say(id, clipped)
 }
