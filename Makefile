@@ -11,7 +11,7 @@ PRETTY := static/app static/sw.js static/test static/eslint.config.js
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
-.PHONY: serve watch watcher watched test test-one bench dist lighthouse stories pictures build site core types format \
+.PHONY: serve watch watcher watched test test-one soak bench dist lighthouse stories pictures build site core types format \
 	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser clean
 
 # Builds the program and serves the page on http://localhost:8080.
@@ -47,6 +47,11 @@ test:
 #   make test-one T='merge:the order of two'        those of it whose names begin so
 test-one:
 	@node static/test/one.js
+
+# Kills browser, page, core and service worker at random moments while a person works,
+# and looks for all that was kept: make soak MINUTES=20 SEED=7
+soak: build
+	CHROMIUM="$$(.ci/chromium)" node static/test/soak/soak.js $(or $(MINUTES),10) $(SEED)
 
 # What it costs: the core natively and as WebAssembly, the bytes, the start, the
 # server beside nginx.
