@@ -15,6 +15,11 @@ const (
 	Version = 1
 )
 
+// MostBytes is how long the canonical text of a card may be that is taken in: far more
+// than any real one has, and little beside what a call may have, since each job holds
+// its card.
+const MostBytes = 256 << 10
+
 // Card is a bike's card.
 type Card struct {
 	Format   string

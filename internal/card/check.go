@@ -120,10 +120,29 @@ func (c *checker) form(k *Card) bool {
 		c.add(finding.Refuse, "no-circuit", "/circuits")
 	}
 	needed(c, "/layout", k.Layout, Layouts)
+	few := true
+	for _, l := range [...]struct {
+		at    string
+		count int
+	}{{"/sources", len(k.Sources)}, {"/circuits", len(k.Circuits)}, {"/bolts", len(k.Bolts)}, {"/filters", len(k.Filters)}, {"/strainers", len(k.Strain)}} {
+		few = c.few(l.at, l.count) && few
+	}
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {
 		c.add(finding.Refuse, "years-reversed", "/yearTo")
 	}
-	return true
+	return few
+}
+
+// mostParts is how many parts of a kind a card may have: more than any bike, few enough
+// to compare each with each.
+const mostParts = 200
+
+// few reports whether a list has so many parts at most.
+func (c *checker) few(at string, count int) bool {
+	if count > mostParts {
+		c.add(finding.Refuse, "too-many-parts", at, "most", strconv.Itoa(mostParts))
+	}
+	return count <= mostParts
 }
 
 // index collects the ids that other parts refer to, and finds those used twice.
@@ -249,6 +268,9 @@ func (c *checker) filter(at string, f *Filter) {
 }
 
 func (c *checker) seals(at string, list []Seal) {
+	if !c.few(at, len(list)) {
+		return
+	}
 	for i := range list {
 		c.seal(at+"/"+strconv.Itoa(i), &list[i])
 	}

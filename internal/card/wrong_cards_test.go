@@ -39,6 +39,25 @@ func TestCheck_WrongCards(t *testing.T) {
 	}
 }
 
+// A card with more parts than the schema allows is refused in one finding for each kind,
+// whatever else is wrong with them.
+func TestCheck_TooManyParts(t *testing.T) {
+	schema := decode(t, specs.CardSchema)
+	for list, part := range map[string]string{
+		"sources": `{"id":"a","title":"b"}`, "circuits": `{"id":"a","role":"engine"}`, "bolts": `{"id":"a","purpose":"drain-plug"}`,
+		"filters": `{"id":"a","circuit":"engine","kind":"spin-on"}`, "strainers": `{"id":"a","circuit":"engine"}`,
+	} {
+		most, _ := at(schema, "properties/"+list+"/maxItems").(float64)
+		text := strings.Replace(string(rootFile(t, "testdata/card-minimal.json")), `"`+list+`":`, `"was":`, 1)
+		text = strings.Replace(text, "{", `{"`+list+`":[`+strings.Repeat(part+",", int(most))+part+`],`, 1)
+		_, found := card.Read([]byte(text))
+		found = slices.DeleteFunc(found, func(f finding.Finding) bool { return f.Code == "unknown-member" })
+		if most < 100 || len(found) != 1 || found[0].Code != "too-many-parts" || found[0].Where != "/"+list {
+			t.Errorf("%v and one more %s: %.300v", most, list, found)
+		}
+	}
+}
+
 func TestCheck_RightCards(t *testing.T) {
 	cards := specs.Cards()
 	cards["card-minimal.json"] = rootFile(t, "testdata/card-minimal.json")

@@ -90,7 +90,7 @@ func TestTorqueCheck_Refuses(t *testing.T) {
 		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","system":"old"}`, "unknown-word", "/system"},
 		{`{"what":"plug","thread":"M12x1.5","torque":"25 N·m","colour":"red"}`, "unknown-member", "/colour"},
 		{`{"what":7}`, "wrong-type", "/what"},
-		{`{`, "not-json", "/"},
+		{`{`, "not-json-end", "/"},
 	} {
 		a, ok := runBolt(t, "torque-check", f.in)
 		if ok || len(a.Findings) == 0 || a.Findings[0].Code != f.code || a.Findings[0].Where != f.where {

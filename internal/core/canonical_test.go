@@ -62,12 +62,19 @@ func TestCanonical_TellsDoubts(t *testing.T) {
 	}
 }
 
-// A card that keeps the whole list from being read is reported, not passed over.
+// What can't be read of a list of cards is reported, not passed over: with each card,
+// or of the list as a whole.
 func TestCards_UnreadableIsRefused(t *testing.T) {
 	long := `{"format":"tidysump-card","model":"` + strings.Repeat("x", 30000) + `"}`
-	for _, cards := range []string{"[" + long + "]", "[" + long + "," + long + "]", `[{"id":1,"id":2}]`} {
-		if out := string(core.Call("cards", []byte(`{"cards":`+cards+`}`))); !strings.HasPrefix(out, `{"findings":[{`) {
-			t.Errorf("%.60s: %.200s", cards, out)
+	for cards, want := range map[string]string{
+		"[" + long + "]":              `{"ok":{"findings":[{`,
+		"[" + long + "," + long + "]": `{"ok":{"findings":[{`,
+		`[{"id":1,"id":2}]`:           `{"ok":{"findings":[{"code":"name-twice","where":"/cards/0/id"`,
+		`[{}`:                         `{"findings":[{"code":"not-json"`,
+		`[` + strings.Repeat("{},", 2000) + long + `]`: `{"findings":[{`, // more than is told
+	} {
+		if out := string(core.Call("cards", []byte(`{"cards":`+cards+`}`))); !strings.HasPrefix(out, want) || !strings.Contains(out, "refuse") {
+			t.Errorf("%.60s: %.200s, want %s", cards, out, want)
 		}
 	}
 }

@@ -109,6 +109,10 @@ func cards(i *cardsInput, read []finding.Finding) (*cardsAnswer, []finding.Findi
 		b := listed{Bike: *bike}
 		if i.canonical {
 			b.place, b.text = n, string(wire.Write(c.Card()))
+			if len(b.text) > card.MostBytes {
+				a.findings = append(a.findings, finding.Refusal("too-large", at, "most", "256 KiB")...)
+				continue
+			}
 		}
 		a.bikes = append(a.bikes, b)
 	}

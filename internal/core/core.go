@@ -11,8 +11,9 @@ import (
 	"tidysump/internal/wire"
 )
 
-// MaxInput is the most bytes an operation takes.
-const MaxInput = 1 << 20
+// MaxInput is the most bytes an operation takes: many jobs, or one of thousands of
+// events.
+const MaxInput = 8 << 20
 
 // Outcome says how a call ended, for a caller that has statuses of its own.
 type Outcome int
@@ -45,7 +46,7 @@ func Do(op string, in []byte) (out []byte, outcome Outcome) {
 		return failed("unknown-op", "op", finding.Clip(op)), UnknownOp
 	}
 	if len(in) > MaxInput {
-		return failed("too-large", "most", "1 MiB"), TooLarge
+		return failed("too-large", "most", "8 MiB"), TooLarge
 	}
 	input := o.Input()
 	list := wire.Read(in, input)
@@ -66,9 +67,9 @@ func outcomeOf(list []finding.Finding) Outcome {
 	return Refused
 }
 
-// malformed reports whether what was read is no JSON, or has a name twice.
+// malformed reports whether what was read is no JSON.
 func malformed(list []finding.Finding) bool {
-	return len(list) > 0 && (list[0].Code == "not-json" || list[0].Code == "name-twice")
+	return len(list) > 0 && (list[0].Code == "not-json" || list[0].Code == "not-json-end")
 }
 
 func failed(code string, values ...string) []byte {

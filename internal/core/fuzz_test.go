@@ -51,11 +51,14 @@ func TestDo_HostileSizes(t *testing.T) {
 		in         []byte
 	}{
 		{"10 MB of blanks", "too-large", bytes.Repeat([]byte(" "), 10<<20)},
-		{"open brackets", "too-much", bytes.Repeat([]byte("["), 1<<20)},
+		{"open brackets", "not-json-end", bytes.Repeat([]byte("["), 1<<20)},
+		{"closed brackets", "wrong-type", slices.Concat([]byte(`{"text":`), bytes.Repeat([]byte("["), 4<<20-10), bytes.Repeat([]byte("]"), 4<<20-10), []byte("}"))},
+		{"commas", "too-much", slices.Concat([]byte(`{"text":[0`), bytes.Repeat([]byte(",0"), 1<<20), []byte("]}"))},
+		{"commas too deep", "wrong-type", slices.Concat([]byte(`{"text":`), bytes.Repeat([]byte("["), 40), []byte("0"), bytes.Repeat([]byte(",0"), 1<<20), bytes.Repeat([]byte("]"), 40), []byte("}"))},
 		{"a text of 1 MB", "text-too-long", slices.Concat([]byte(`{"text":"`), bytes.Repeat([]byte("x"), 1<<20-20), []byte(`"}`))},
 		{"a name twice", "name-twice", []byte(`{"text":"1 L","text":"2 L"}`)},
 		{"not UTF-8", "not-json", []byte("{\"text\":\"\xff\"}")},
-		{"cut off", "not-json", []byte(`{"text":"1 L"`)},
+		{"cut off", "not-json-end", []byte(`{"text":"1 L"`)},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -3,8 +3,6 @@
 // no sentence; the word catalogue (specs/words) has one for each code.
 package finding
 
-import "strings"
-
 // Grade says how bad a finding is.
 type Grade string
 
@@ -72,15 +70,4 @@ func At(place string, list []Finding) []Finding {
 		list[n].Where = place
 	}
 	return list
-}
-
-// Clip keeps a foreign text fit for a sentence: 40 letters of it at most, and
-// nothing that isn't UTF-8.
-func Clip(s string) string {
-	const most = 40
-	s = strings.ToValidUTF8(s, "\uFFFD")
-	if letters := []rune(s); len(letters) > most {
-		return string(letters[:most]) + "…"
-	}
-	return s
 }

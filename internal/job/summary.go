@@ -5,6 +5,7 @@ import (
 
 	"tidysump/internal/date"
 	"tidysump/internal/debris"
+	"tidysump/internal/finding"
 	"tidysump/internal/plan"
 	"tidysump/internal/wire"
 )
@@ -92,15 +93,5 @@ func (r *replayer) summarize() {
 	for i := range s.Notes {
 		notes = append(notes, s.Notes[i].Text)
 	}
-	sum.Said = beginning(strings.Join(notes, " "), saidLetters)
-}
-
-// beginning gives so many letters of a text at most.
-func beginning(text string, letters int) string {
-	for n := range text {
-		if letters--; letters < 0 {
-			return text[:n]
-		}
-	}
-	return text
+	sum.Said = finding.Cut(strings.Join(notes, " "), saidLetters)
 }

@@ -22,18 +22,16 @@ type Members struct {
 	out       *writer
 	described *[]Member // nil when not describing
 	report    *report
-	claimed   map[string]bool
+	next      *node // that stands after the one that was read last
 	unknown   finding.Grade
 }
-
-type report struct{ findings []finding.Finding }
 
 // Read reads a JSON text into a record and returns all findings. When one of
 // them refuses, the record holds what could be read.
 func Read(in []byte, into Record) []finding.Finding {
 	root, bad := parse(in)
 	if bad != nil {
-		return []finding.Finding{*bad}
+		return bad
 	}
 	rep := &report{}
 	readObject(root, into, rep, finding.Refuse)
@@ -42,24 +40,19 @@ func Read(in []byte, into Record) []finding.Finding {
 
 func readObject(at *node, into Record, rep *report, unknown finding.Grade) {
 	if at.kind != kindObject {
-		rep.add("wrong-type", at.where(), finding.Refuse, "want", "object")
+		rep.add("wrong-type", at, "", finding.Refuse, "want", "object")
 		return
 	}
-	m := &Members{at: at, report: rep, claimed: map[string]bool{}, unknown: unknown}
+	if !rep.usable(at) {
+		return
+	}
+	m := &Members{at: at, next: at.first, report: rep, unknown: unknown}
 	into.Members(m)
-	for _, name := range at.names {
-		if !m.claimed[name] {
-			rep.add("unknown-member", at.where()+"/"+escapePointer(name), m.unknown, "name", name)
+	for n := at.first; n != nil; n = n.next {
+		if !n.claimed {
+			rep.add("unknown-member", n, "", m.unknown, "name", finding.Clip(n.name))
 		}
 	}
-}
-
-func (r *report) add(code, where string, grade finding.Grade, values ...string) {
-	f := finding.Finding{Code: code, Where: where, Grade: grade, Values: finding.Values(values...)}
-	if f.Where == "" {
-		f.Where = "/"
-	}
-	r.findings = append(r.findings, f)
 }
 
 // Lenient makes unknown members of this object, and of all within it, a doubt
@@ -69,28 +62,43 @@ func (m *Members) Lenient() { m.unknown = finding.Doubt }
 // Reading reports whether the members are being read.
 func (m *Members) Reading() bool { return m.at != nil }
 
-// take finds a member to read; nil when absent. It reports absence of what is
-// required, and a kind other than the one wanted.
-func (m *Members) take(name string, want kind, wantWord string, rules []Rule) *node {
-	m.claimed[name] = true
-	for i, n := range m.at.names {
-		if n != name {
-			continue
+// find gives the member of that name, nil when there is none. Most stand in the order
+// in which the record names them.
+func (m *Members) find(name string) *node {
+	for n := m.next; n != nil; n = n.next {
+		if n.name == name {
+			return n
 		}
-		child := m.at.members[i]
-		if child.kind == kindNull && len(rules) == 0 {
-			return nil
-		}
-		if child.kind != want && !(want == kindTrue && child.kind == kindFalse) {
-			m.report.add("wrong-type", child.where(), finding.Refuse, "want", wantWord)
-			return nil
-		}
-		return child
 	}
-	if len(rules) > 0 {
-		m.report.add("missing", m.at.where()+"/"+escapePointer(name), finding.Refuse, "name", name)
+	for n := m.at.first; n != m.next; n = n.next {
+		if n.name == name {
+			return n
+		}
 	}
 	return nil
+}
+
+// take finds a member to read; nil when absent. It reports absence of what is
+// required, a kind other than the one wanted, and what can't be used.
+func (m *Members) take(name string, want kind, wantWord string, rules []Rule) *node {
+	n := m.find(name)
+	if n == nil {
+		if len(rules) > 0 {
+			m.report.add("missing", m.at, "/"+escapePointer(name), finding.Refuse, "name", name)
+		}
+		return nil
+	}
+	n.claimed, m.next = true, n.next
+	switch {
+	case n.kind == kindNull && len(rules) == 0:
+		return nil
+	case n.kind != want && !(want == kindTrue && n.kind == kindFalse):
+		m.report.add("wrong-type", n, "", finding.Refuse, "want", wantWord)
+		return nil
+	case !m.report.usable(n):
+		return nil
+	}
+	return n
 }
 
 // String is a text member. A required one is written even when it is empty, so
@@ -160,7 +168,7 @@ func (m *Members) Float(name string, p *float64, rules ...Rule) {
 	}
 	v, err := strconv.ParseFloat(n.text, 64)
 	if err != nil {
-		m.report.add("number-too-large", n.where(), finding.Refuse)
+		m.report.add("number-too-large", n, "", finding.Refuse)
 		return
 	}
 	*p = v
@@ -185,7 +193,7 @@ func (m *Members) Int(name string, p *int, rules ...Rule) {
 	}
 	v, err := strconv.Atoi(n.text)
 	if err != nil {
-		m.report.add("wrong-type", n.where(), finding.Refuse, "want", "whole number")
+		m.report.add("wrong-type", n, "", finding.Refuse, "want", "whole number")
 		return
 	}
 	*p = v

@@ -68,9 +68,9 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 	if n == nil {
 		return
 	}
-	*list = make([]T, len(n.members))
-	for i, child := range n.members {
-		m.readApart(child, P(&(*list)[i]))
+	*list = make([]T, n.count)
+	for child := n.first; child != nil; child = child.next {
+		m.readApart(child, P(&(*list)[child.at]))
 	}
 }
 
@@ -83,12 +83,12 @@ type Apart interface {
 
 func (m *Members) readApart(n *node, r Record) {
 	before := len(m.report.findings)
-	readObject(n, r, m.report, m.unknown)
+	m.report.element(n, r, m.unknown)
 	apart, ok := r.(Apart)
-	found := slices.Clone(m.report.findings[before:])
-	if !ok || !finding.Refused(found) {
+	if !ok || !finding.Refused(m.report.findings[before:]) {
 		return
 	}
+	found := slices.Clone(m.report.findings[before:])
 	for i := range found {
 		found[i].Where = strings.TrimPrefix(found[i].Where, n.where())
 	}
@@ -107,8 +107,10 @@ func (m *Members) Rows(name string, records func(n int) []Record) {
 	if n == nil {
 		return
 	}
-	for i, r := range records(len(n.members)) {
-		readObject(n.members[i], r, m.report, m.unknown)
+	child := n.first
+	for _, r := range records(n.count) {
+		m.report.element(child, r, m.unknown)
+		child = child.next
 	}
 }
 
@@ -133,12 +135,10 @@ func Texts[T ~string](m *Members, name string, list *[]T, rules ...Rule) {
 	if n == nil {
 		return
 	}
-	for _, child := range n.members {
-		if child.kind != kindString {
-			m.report.add("wrong-type", child.where(), finding.Refuse, "want", "string")
-			continue
+	for child := n.first; child != nil; child = child.next {
+		if m.report.isText(child) {
+			*list = append(*list, T(child.text))
 		}
-		*list = append(*list, T(child.text))
 	}
 }
 
@@ -160,13 +160,11 @@ func (m *Members) TextMap(name string, p *map[string]string) {
 	if n == nil {
 		return
 	}
-	*p = make(map[string]string, len(n.members))
-	for i, child := range n.members {
-		if child.kind != kindString {
-			m.report.add("wrong-type", child.where(), finding.Refuse, "want", "string")
-			continue
+	*p = make(map[string]string, n.count)
+	for child := n.first; child != nil; child = child.next {
+		if m.report.isText(child) {
+			(*p)[child.name] = child.text
 		}
-		(*p)[n.names[i]] = child.text
 	}
 }
 

@@ -8,164 +8,208 @@ import (
 )
 
 // Limits of what Read takes. They are far above any real card or job and far
-// below what would make a phone stop.
+// below what would make a phone stop. What is too deep or too long is passed over,
+// and refused only where a record names it: it spoils that record alone.
 const (
 	MaxDepth  = 32     // nested objects and arrays
-	MaxValues = 200000 // values in one text
+	MaxValues = 600000 // values in one text, without those that are too deep
 	MaxText   = 20000  // bytes of one string, number or name
 )
 
 // node is a JSON value as read, with its place.
 type node struct {
 	kind    kind
+	flaw    flaw
+	claimed bool // a record has named it
+	count   int  // of members
 	text    string
-	names   []string
-	members []*node
-	// where is built on demand: most values never need their place reported.
-	parent *node
-	name   string
+	name    string // in an object
+	at      int    // in an array
+	first   *node  // of its members, and the one after it among its parent's
+	next    *node
+	parent  *node
 }
 
+// flaw is why a value can't be used that stands in a text that can be read.
+type flaw byte
+
+const (
+	tooLong   flaw = 1 + iota // or a name in it is
+	tooDeep                   // its members are not read
+	nameTwice                 // text is the name
+)
+
+// where is the value's place. It is made when it is asked for: most are never told.
 func (n *node) where() string {
-	if n.parent == nil {
+	switch {
+	case n.parent == nil:
 		return ""
+	case n.parent.kind == kindArray:
+		return n.parent.where() + "/" + strconv.Itoa(n.at)
 	}
 	return n.parent.where() + "/" + escapePointer(n.name)
 }
 
+// escapePointer makes a name a part of a place (RFC 6901). One that is too long is
+// cut there.
 func escapePointer(name string) string {
+	const most = 200
+	if len(name) > most {
+		name = finding.Clip(name)
+	}
 	return strings.ReplaceAll(strings.ReplaceAll(name, "~", "~0"), "/", "~1")
 }
 
-// tree reads a JSON text into nodes, until something is wrong with it.
+// tree reads a JSON text into nodes, until it is none.
 type tree struct {
 	syntax
 	values int
-	bad    *finding.Finding
+	spare  []node // nodes made together
+	bad    []finding.Finding
 }
 
-func parse(in []byte) (*node, *finding.Finding) {
-	t := tree{syntax: syntax{in: in}}
-	root := t.value(nil, "", 0)
-	if t.bad == nil && (t.space() != 0 || t.at < len(in)) {
-		t.broken(&node{})
+// parse gives a text's value, or what is wrong with it as a whole.
+func parse(in []byte) (*node, []finding.Finding) {
+	t := tree{syntax: syntax{in: string(in)}}
+	root := t.value(nil, 0)
+	if t.bad == nil && (t.space() != 0 || t.at < len(t.in)) {
+		t.broken()
 	}
 	return root, t.bad
 }
 
-// fault says what is wrong with the text and gives up; only the first counts.
-func (t *tree) fault(n *node, code string, values ...string) {
-	if t.bad != nil {
-		return
-	}
-	t.bad = &finding.Finding{Code: code, Where: n.where(), Grade: finding.Refuse, Values: finding.Values(values...)}
-	if t.bad.Where == "" {
-		t.bad.Where = "/"
+// broken says that the text is no JSON from where it has been read to, and gives up;
+// only the first such place counts.
+func (t *tree) broken() {
+	if t.bad == nil {
+		t.bad = brokenAt(t.in, t.at)
 	}
 }
 
-// broken says that the text is no JSON from where it has been read to.
-func (t *tree) broken(n *node) { t.fault(n, "not-json", "byte", strconv.Itoa(t.at)) }
+func (t *tree) node(parent *node) *node {
+	const together = 128
+	if len(t.spare) == 0 {
+		t.spare = make([]node, together)
+	}
+	n := &t.spare[0]
+	t.spare = t.spare[1:]
+	n.parent = parent
+	return n
+}
 
 // value reads the next value. Without one there is a finding.
-func (t *tree) value(parent *node, name string, depth int) *node {
-	n := &node{parent: parent, name: name}
-	t.values++
-	if depth > MaxDepth || t.values > MaxValues {
-		t.fault(n, "too-much")
+func (t *tree) value(parent *node, depth int) *node {
+	n := t.node(parent)
+	if t.values++; t.values > MaxValues {
+		if t.bad == nil {
+			t.bad = finding.Refusal("too-much", "/", "most", strconv.Itoa(MaxValues))
+		}
 		return n
 	}
 	ok := true
 	switch c := t.space(); c {
-	case '{':
+	case '{', '[':
 		n.kind = kindObject
-		t.members(n, '}', depth)
-	case '[':
-		n.kind = kindArray
-		t.members(n, ']', depth)
-	case '"':
-		n.kind = kindString
-		n.text, ok = t.string()
-	case 't':
-		n.kind, ok = kindTrue, t.literal("true")
-	case 'f':
-		n.kind, ok = kindFalse, t.literal("false")
-	case 'n':
-		n.kind, ok = kindNull, t.literal("null")
+		if c == '[' {
+			n.kind = kindArray
+		}
+		if depth > MaxDepth {
+			n.flaw = tooDeep
+			ok = t.skip()
+		} else {
+			t.members(n, c+2, depth)
+		}
 	default:
-		n.kind = kindNumber
-		n.text, ok = t.number()
+		n.kind, n.text, ok = t.scalar(c)
 	}
 	if !ok {
-		t.broken(n)
+		t.broken()
 	}
-	t.bound(n, n.text)
+	if len(n.text) > MaxText {
+		n.flaw = tooLong
+	}
 	return n
-}
-
-// bound refuses a value's text, or a name in it, that is too long.
-func (t *tree) bound(n *node, text string) {
-	if len(text) > MaxText {
-		t.fault(n, "text-too-long", "most", strconv.Itoa(MaxText))
-	}
 }
 
 // members reads what an object or array holds, to its closing bracket.
 func (t *tree) members(n *node, end byte, depth int) {
 	t.at++
-	var seen map[string]bool
-	if n.kind == kindObject {
-		seen = map[string]bool{}
+	if t.space() == end {
+		t.at++
+		return
 	}
+	names := names{of: n}
+	last := &n.first
 	for t.bad == nil {
+		name := ""
+		if n.kind == kindObject {
+			name = t.memberName(&names)
+		}
+		if t.bad != nil {
+			return
+		}
+		child := t.value(n, depth+1)
+		child.name, child.at = name, n.count
+		*last, last = child, &child.next
+		n.count++
 		c := t.space()
 		switch {
-		case c == end && len(n.members) == 0:
+		case t.bad != nil:
+			return
+		case c == end:
 			t.at++
 			return
-		case len(n.members) > 0 && c == ',':
-			t.at++
-			c = t.space()
-		case len(n.members) > 0:
-			t.broken(n)
-			return
+		case c != ',':
+			t.broken()
 		}
-		var name string
-		if n.kind == kindObject {
-			name = t.memberName(n, c, seen)
-		} else {
-			name = strconv.Itoa(len(n.members))
-		}
-		if t.bad == nil {
-			n.members = append(n.members, t.value(n, name, depth+1))
-		}
-		if t.space() == end && t.bad == nil {
-			t.at++
-			return
-		}
+		t.at++
 	}
 }
 
-// memberName reads the name that begins with c, and the colon after it.
-func (t *tree) memberName(n *node, c byte, seen map[string]bool) string {
-	from := t.at
-	name, ok := "", c == '"'
+// memberName reads a name and the colon after it.
+func (t *tree) memberName(seen *names) string {
+	name, ok := "", t.space() == '"'
 	if ok {
 		name, ok = t.string()
 	}
-	if !ok {
-		t.broken(n)
+	if !ok || t.space() != ':' {
+		t.broken()
 		return ""
 	}
-	t.bound(n, name)
-	if seen[name] {
-		t.fault(&node{parent: n, name: name}, "name-twice", "byte", strconv.Itoa(from))
-	}
-	seen[name] = true
-	n.names = append(n.names, name)
-	if t.space() != ':' {
-		t.broken(n)
-	}
 	t.at++
+	if n := seen.of; len(name) > MaxText {
+		n.flaw = tooLong
+	} else if seen.add(name) {
+		n.flaw, n.text = nameTwice, name
+	}
 	return name
+}
+
+// names are those of an object so far. Most objects have so few that looking through
+// them is quicker than a map.
+type names struct {
+	of  *node
+	all map[string]bool
+}
+
+// add notes a name, and reports whether it stood there before.
+func (s *names) add(name string) bool {
+	const few = 24
+	if s.of.count < few {
+		for n := s.of.first; n != nil; n = n.next {
+			if n.name == name {
+				return true
+			}
+		}
+		return false
+	}
+	if s.all == nil {
+		s.all = map[string]bool{}
+		for n := s.of.first; n != nil; n = n.next {
+			s.all[n.name] = true
+		}
+	}
+	twice := s.all[name]
+	s.all[name] = true
+	return twice
 }

@@ -22,9 +22,9 @@ const refused = {
     packOf(ownCard('long', 'x'.repeat(1_000_000))),
     words('finding.text-too-long', { most: 20000 }),
   ],
-  'a card of more than 1 MiB': [
+  'a card of more than 256 KiB': [
     packOf(ownCard('wide', 'Wide', (c) => (c.notes = Array(100).fill('x'.repeat(15_000))))),
-    words('finding.too-large', { most: '1 MiB' }),
+    words('finding.too-large', { most: '256 KiB' }),
   ],
   '100,000 cards': [
     `{"format":"tidysump-cards","version":1,"cards":[${'{},'.repeat(99_999)}{}]}`,
@@ -32,11 +32,15 @@ const refused = {
   ],
   'brackets a million deep': [
     packOf(good).replace('"notes"', `"notes":${'['.repeat(1e6)}${']'.repeat(1e6)},"n"`),
-    words('finding.too-large', { most: '1 MiB' }),
+    words('finding.wrong-type', { want: 'string' }),
   ],
   'brackets a thousand deep': [
-    text.replace('{', `{"deep":${'['.repeat(1000)}${']'.repeat(1000)},`),
-    words('finding.too-much'),
+    text.replace('"layout"', `"layout":${'['.repeat(1000)}${']'.repeat(1000)},"l"`),
+    words('finding.wrong-type', { want: 'string' }),
+  ],
+  'a thousand engines': [
+    text.replace('"circuits":[', `"circuits":[${'{"id":"a","role":"engine"},'.repeat(1000)}`),
+    words('finding.too-many-parts', { most: 200 }),
   ],
   'brackets that never close': ['{"a":['.repeat(100_000), words('pack.broken')],
   'a name that stands twice': [text.replace('{', '{"id":"other",'), /stands? twice|twice/],
@@ -44,7 +48,6 @@ const refused = {
     text.replace('"version":1', '"version":1e999'),
     words('finding.wrong-type', { want: 'whole number' }),
   ],
-  'a lone half of a character': [text.replace('Good', '\\ud800'), words('pack.refused')],
   'the name of an object’s origin': [
     text.replace('{', '{"__proto__":{"text":"x"},"constructor":1,').replace('"layout"', '"l"'),
     words('pack.refused'),
@@ -61,7 +64,8 @@ test('harmful packs are refused with a reason, and the page lives on', async (t)
       assert.equal(await askCore(page), 'unknown-op', 'the core answers');
     });
   }
-  await paste(page, packOf(good));
+  await paste(page, packOf(good).replace('Good', 'Half \\ud83d'));
+  await untilSeen(page, 'Half \ufffd 500');
   await keep(page, 1);
   assert.deepEqual(complaints, []);
 });
