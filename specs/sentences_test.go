@@ -14,7 +14,7 @@ import (
 // messages of errors that are caught or that only a developer meets. A NUL
 // stands for what a template fills in.
 var notSpoken = map[string]bool{
-	"the store does not answer":          true, // store/database.js: reported as store.failed
+	"everything was erased":              true, // store/job.js: the page loads again
 	"no core to check cards":             true, // cards/pack/check.js: reported as cards.failed
 	"not a script of this version: \x00": true, // site/trusted.js: an attack, or a fault of the build
 }

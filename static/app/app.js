@@ -3,6 +3,7 @@ import { loadWordsOf, t } from './words/catalogue.js';
 import { bikes } from './bikes/bikes.js';
 import { loadLaterStyle } from './site/later-style.js';
 import { own } from './site/own.js';
+import { standing } from './store/database.js';
 
 const full = 'store.full';
 
@@ -38,9 +39,11 @@ export class App {
   /** @type {Screen | null} */
   screen = null;
   said = ''; // read out by screen readers
-  trouble = ''; // word id of what the person must know
   changelog = null;
   updateLater = false;
+  #lasting = ''; // word id of a trouble that stays
+  /** @type {Map<string, string>} what was tried and failed -> word id of why */
+  #failed = new Map();
   #draw;
   #ticket = 0;
 
@@ -97,20 +100,35 @@ export class App {
     this.redraw();
   }
 
+  /** Word id of what the person must know: '' when all is well. */
+  get trouble() {
+    return standing.word || this.#lasting || ([...this.#failed.values()].at(-1) ?? '');
+  }
+
   /** Shows a trouble that stays until the page is loaded again. */
   fail(word) {
-    this.trouble = word;
+    this.#lasting = word;
     this.redraw();
   }
 
-  /** Runs an action that may fail at the store; resolves to undefined then, and says so. */
-  async attempt(action, word = 'store.failed') {
+  /**
+   * Runs an action that may fail at the store; resolves to undefined then, and says so,
+   * until the same is tried again and goes well.
+   */
+  async attempt(action, word = 'store.error') {
+    const what = word + action; // the same lines of the program are the same attempt
+    const { writes } = standing;
     try {
       const result = await action();
-      if ([word, full].includes(this.trouble)) this.trouble = '';
+      this.#failed.delete(what);
+      // What could be written now takes back that the phone is full.
+      if (standing.writes > writes)
+        for (const [other, why] of this.#failed) if (why === full) this.#failed.delete(other);
       return result;
     } catch (error) {
-      this.fail(/** @type {Error} */ (error).name === 'QuotaExceededError' ? full : word);
+      const why = /** @type {Error} */ (error).name === 'QuotaExceededError' ? full : word;
+      this.#failed.set(what, why);
+      this.redraw();
       return undefined;
     }
   }

@@ -6,7 +6,8 @@ import { file } from './site/data.js';
 import { watchTextSize } from './phone/text-size.js';
 import { offline } from './phone/offline.js';
 import { loadSettings } from './store/settings.js';
-import { blocked, setting } from './store/store.js';
+import { ifSoon, standing } from './store/database.js';
+import { setting } from './store/store.js';
 import { firstVisit } from './settings/changes.js';
 import { shell } from './shell.js';
 import { loadWords } from './words/catalogue.js';
@@ -17,7 +18,7 @@ const app = new App((state) => render(shell(state), root));
 
 watchTextSize(root);
 await speak();
-blocked.report = () => app.fail('store.blocked');
+standing.see = () => app.redraw();
 addEventListener('hashchange', () => app.open());
 await app.open();
 
@@ -26,11 +27,22 @@ core.start();
 offline.subscribe(() => app.redraw());
 offline.start();
 
-/** Has everything said in the language that was chosen, else in that of the phone. */
+/**
+ * Has everything said in the language that was chosen, else in that of the phone. Should
+ * the store be slow to say which was chosen, the page is drawn anew when it does.
+ */
 async function speak() {
   // With one language there is nothing to wait for.
-  const chosen = languages.length > 1 ? await setting('language').catch(() => {}) : '';
-  const language = languageFor([chosen, ...navigator.languages]);
+  const asked = languages.length > 1 ? setting('language').catch(() => {}) : undefined;
+  const language = languageFor([asked && (await ifSoon(asked)), ...navigator.languages]);
+  await speakIn(language);
+  asked?.then(async (chosen) => {
+    const other = languageFor([chosen, ...navigator.languages]);
+    if (other !== language) await speakIn(other).then(() => app.open());
+  });
+}
+
+async function speakIn(language) {
   const { tag: lang, dir } = language;
   Object.assign(document.documentElement, { lang, dir });
   await loadWords(language);
@@ -38,8 +50,7 @@ async function speak() {
 
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => undefined); // the next tap tries again
-fetched.then((screens) => screens?.notifyDue()).catch(() => {}); // it stands on the first screen too
-fetched.then((screens) => screens?.sweepDrafts()).catch(() => {}); // at the next start then
+fetched.then((screens) => screens?.begin(app)).catch(() => {}); // each of it is done at the next start
 loadSettings()
   .then(async () => {
     await fetched; // what is new is said in words that come with the screens
@@ -47,4 +58,4 @@ loadSettings()
     await firstVisit(app.changelog);
     app.redraw();
   })
-  .catch(() => app.fail('store.failed'));
+  .catch(() => {}); // what is wrong with the store is told by itself

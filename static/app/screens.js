@@ -4,16 +4,22 @@ import { bike } from './plan/bike.js';
 import { benchSheet } from './plan/bench-sheet.js';
 import { cards } from './cards/cards.js';
 import { due } from './due/due.js';
+import { notifyDue } from './due/notice.js';
 import { edit } from './edit/edit.js';
 import { job } from './job/job.js';
 import { keep } from './backup/keep.js';
 import { record } from './record/record.js';
 import { settings } from './settings/settings.js';
 import { sheet } from './record/sheet.js';
+import { sweepDrafts } from './store/drafts.js';
+import { keepSteps, writtenBack } from './store/job.js';
 import { trouble } from './trouble/trouble.js';
 
-export { notifyDue } from './due/notice.js';
-export { sweepDrafts } from './store/drafts.js';
+/** What is to be done once, after the first screen. */
+export async function begin(app) {
+  writtenBack.see = () => app.fail('job.written-back');
+  await Promise.allSettled([notifyDue(), keepSteps(), sweepDrafts()]);
+}
 
 /** All screens but the first, by the name in their address, which is also that of their file. */
 export const screens = {

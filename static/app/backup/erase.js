@@ -1,5 +1,5 @@
 import { html } from 'lit-html';
-import { removeAll } from '../store/whole.js';
+import { eraseAll } from '../store/whole.js';
 import { address, go } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 
@@ -19,7 +19,7 @@ export class EraseForm {
   async #erase(event) {
     event.preventDefault();
     if (!this.#meant) return;
-    const erased = await this.#app.attempt(async () => (await removeAll(), true), 'erase.failed');
+    const erased = await this.#app.attempt(async () => (await eraseAll(), true), 'erase.failed');
     if (!erased) return;
     go('bikes');
     location.reload(); // what the page remembers must go too

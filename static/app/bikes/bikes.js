@@ -21,15 +21,15 @@ export async function bikes(_, app) {
   /** @type {any} */
   const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: page };
   // The samples don't wait for the store.
-  Promise.all([store.log(), store.lines(), store.setting('due')])
-    .then(([jobs, lines, due]) => {
-      state.due = due?.find(({ remind }) => remind <= today());
-      state.open = jobs.filter(({ summary }) => summary.phase !== 'closed');
-      state.list = bikeList(lines, samples, jobs, t);
-      state.fits = search(state.list, state.typed);
-      app.redraw();
-    })
-    .catch(() => app.fail('store.failed'));
+  app.attempt(async () => {
+    const kept = [store.log(), store.lines(), store.setting('due')];
+    const [jobs, lines, due] = await Promise.all(kept);
+    state.due = due?.find(({ remind }) => remind <= today());
+    state.open = jobs.filter(({ summary }) => summary.phase !== 'closed');
+    state.list = bikeList(lines, samples, jobs, t);
+    state.fits = search(state.list, state.typed);
+    app.redraw();
+  });
   return {
     name: 'bikes',
     tab: 'bikes',

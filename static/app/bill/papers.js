@@ -27,12 +27,12 @@ export class Papers {
   static async open(id) {
     const job = await Job.open(id);
     if (!job?.state) return undefined;
-    const { card, bench } = job.record;
+    const { bench } = job.record;
     const bill = new Papers();
     bill.job = job;
     const [forms, lines, kept] = await Promise.all([
       call('forms', { of: 'bill', system: bench.system }),
-      call('bill-lines', { card, bench, events: job.events }),
+      call('bill-lines', job.history()),
       setting('bill'),
     ]);
     bill.fields = forms.ok?.forms?.[0].fields;

@@ -1,10 +1,11 @@
 import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
+import { historyOf } from '../store/history.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { today } from '../words/dates.js';
 
-/** @import { JobRecord, LogLine } from '../store/records.d.ts' */
+/** @import { LogLine } from '../store/records.d.ts' */
 
 const envelope = 1000; // bytes of the input round the jobs
 
@@ -32,8 +33,9 @@ export async function outlookOf(jobs, severe) {
   const entries = [];
   let size = envelope;
   for (const { id } of jobs.slice(0, limits.jobs)) {
-    const { card, bench } = /** @type {JobRecord} */ (await store.job(id)); // it is listed
-    const entry = JSON.stringify({ card, bench, events: await store.events(id) });
+    const { record, events, beside } = await store.openJob(id);
+    if (!record) continue; // gone since it was listed
+    const entry = JSON.stringify(historyOf(record, events, beside));
     size += new Blob([entry]).size;
     if (size > (limits.call ?? Infinity) && entries.length) break;
     entries.unshift(entry);
@@ -43,7 +45,8 @@ export async function outlookOf(jobs, severe) {
     entries.push(JSON.stringify({ ...newest, bench: { ...newest.bench, severe } }));
   }
   const { system } = settings;
-  const input = `{"system":"${system}","today":"${today()}","jobs":[${entries.join(',')}]}`;
+  const head = JSON.stringify({ system, today: today() });
+  const input = `${head.slice(0, -1)},"jobs":[${entries.join(',')}]}`;
   return (await call('due', input)).ok;
 }
 

@@ -1,4 +1,5 @@
 import { file } from '../site/data.js';
+import { ifSoon } from './database.js';
 import * as store from './store.js';
 
 /** @import { Card } from '../core/core.d.ts' */
@@ -10,8 +11,8 @@ import * as store from './store.js';
  * @returns {Promise<Card | undefined>}
  */
 export async function cardOf(key) {
-  const own = await store.card(key).catch(() => undefined); // samples need no store
-  return (
-    own?.card ?? (await file('samples.json')).find((/** @type {Card} */ card) => card.id === key)
-  );
+  const asked = store.card(key).catch(() => undefined); // samples need no store
+  const samples = file('samples.json');
+  const sample = async () => (await samples).find((/** @type {Card} */ card) => card.id === key);
+  return (await ifSoon(asked))?.card ?? (await sample()) ?? (await asked)?.card;
 }

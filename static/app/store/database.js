@@ -10,15 +10,46 @@ import { lineOf } from './log-line.js';
 /** The store's name. */
 export const name = 'tidysump';
 const version = 4;
-const deadline = 5000; // ms; some browsers never answer when storage is full
+const patience = 2000; // ms; after a crash some phones take many seconds to answer
 /** @type {IDBTransactionOptions} */
 const strict = { durability: 'strict' };
 
 /** @type {Promise<Database> | null} */
 let opening = null;
 
-/** Called when another window holds an old version of the store open. */
-export const blocked = { report: () => {} };
+/**
+ * How the store is: a word id that says what a person must know of it, '' while it
+ * answers; and how often something was written. `see` is called when the word changes.
+ */
+export const standing = { word: '', writes: 0, see: () => {} };
+
+let refusal = ''; // why it can't be had, as a word id
+let blocked = false; // another window holds an old version of it open
+let late = 0; // how much is asked and not answered yet
+
+function tell() {
+  const word = refusal || (blocked ? 'store.blocked' : late ? 'store.slow' : '');
+  if (word === standing.word) return;
+  standing.word = word;
+  standing.see();
+}
+
+// What a refusal to open says. Anything else may be otherwise at the next try.
+const refusals = new Map([
+  ['VersionError', 'store.newer'], // a newer version of the app wrote it: it stays as it is
+  ['ReferenceError', 'store.failed'],
+  ['TypeError', 'store.failed'],
+  ['SecurityError', 'store.failed'],
+  ['NotAllowedError', 'store.failed'],
+  ['InvalidStateError', 'store.failed'],
+]);
+
+/**
+ * Called when the browser took the store away from under the page.
+ *
+ * @type {Set<() => void>}
+ */
+export const lost = new Set();
 
 function open() {
   if (opening) return opening;
@@ -49,62 +80,92 @@ function open() {
       for (let at = await tx.objectStore('jobs').openCursor(); at; at = await at.continue())
         log.put(lineOf(at.value));
     },
-    blocked: () => blocked.report(),
+    blocked: () => {
+      blocked = true;
+      tell();
+    },
     blocking(_, to, event) {
       /** @type {IDBDatabase} */ (event.target).close();
-      // Another window erased everything: what this one remembers must not come back.
-      if (to === null) globalThis.location?.reload();
+      letGo(to === null);
     },
-    terminated: () => {
-      opening = null;
-    },
+    terminated: () => letGo(true),
   });
   opening = asked;
-  asked.catch(() => (opening = null));
+  asked.then(
+    () => (blocked = false),
+    () => (opening = null),
+  );
   return asked;
 }
 
-/**
- * Runs action(db), unless the store does not answer in time: then it is given up.
- *
- * @template T
- * @param {(db: Database) => Promise<T>} action
- * @returns {Promise<T>}
- */
-function inTime(action) {
-  const opened = open();
-  /** @type {ReturnType<typeof setTimeout>} */
-  let timer;
-  let late = false;
-  /** @type {Promise<never>} */
-  const lateness = new Promise((_, reject) => {
-    timer = setTimeout(() => {
-      late = true;
-      opening = null; // the next call tries anew
-      reject(new Error('the store does not answer'));
-    }, deadline);
-  });
-  const working = opened.then((db) => (late ? lateness : action(db)));
-  return Promise.race([working, lateness]).finally(() => clearTimeout(timer));
+/** @param {boolean} taken nothing may be left of it */
+function letGo(taken) {
+  opening = null;
+  if (taken) for (const see of lost) see();
+}
+
+/** @returns {Promise<Database>} */
+async function opened() {
+  if (erased) return new Promise(() => {}); // the page is about to load again
+  try {
+    const db = await open();
+    refusal = '';
+    return db;
+  } catch (error) {
+    const { name: fault } = /** @type {Error} */ (error);
+    refusal = refusals.get(fault) ?? 'store.error';
+    throw error;
+  }
 }
 
 /**
- * Runs action(db); opens the store anew and tries once more when the browser had
- * closed it unseen, as phones do in the background.
+ * Runs action(db), however long the store takes, and tells when that is long. Opens it
+ * anew and tries once more when the browser had closed it unseen, as phones do in the
+ * background.
  *
  * @template T
  * @param {(db: Database) => Promise<T>} action
  * @returns {Promise<T>}
  */
 export async function use(action) {
+  let waits = 0;
+  const timer = setTimeout(() => {
+    late += waits = 1;
+    tell();
+  }, patience);
   try {
-    return await inTime(action);
-  } catch (error) {
-    const { name: fault } = /** @type {Error} */ (error);
-    if (fault !== 'InvalidStateError' && fault !== 'UnknownError') throw error;
-    opening = null;
-    return inTime(action);
+    try {
+      return await action(await opened());
+    } catch (error) {
+      const { name: fault } = /** @type {Error} */ (error);
+      if (refusal && refusal !== 'store.error') throw error;
+      if (fault !== 'InvalidStateError' && fault !== 'UnknownError') throw error;
+      opening = null;
+      return await action(await opened());
+    }
+  } finally {
+    clearTimeout(timer);
+    late -= waits;
+    tell();
   }
+}
+
+/**
+ * What is asked of the store, or undefined should that take long: for what can be shown
+ * without it. Rejects as it does.
+ *
+ * @template T
+ * @param {Promise<T>} asked
+ * @returns {Promise<T | undefined>}
+ */
+export function ifSoon(asked) {
+  /** @type {ReturnType<typeof setTimeout>} */
+  let timer;
+  /** @type {Promise<undefined>} */
+  const long = new Promise((resolve) => {
+    timer = setTimeout(resolve, standing.word === 'store.slow' ? 0 : patience);
+  });
+  return Promise.race([asked, long]).finally(() => clearTimeout(timer));
 }
 
 /**
@@ -124,6 +185,7 @@ export async function write(stores, change) {
       change(begun); // plain requests: what happens to them is reported by tx.done
       return tx.done;
     });
+    standing.writes++;
   } catch (error) {
     abort(begun);
     throw error;
@@ -151,3 +213,8 @@ export async function close() {
   (await opening?.catch(() => undefined))?.close();
   opening = null;
 }
+
+let erased = false;
+
+/** Nothing is read or written any more: everything was erased, and the page loads again. */
+export const end = () => void (erased = true);

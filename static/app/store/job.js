@@ -1,30 +1,75 @@
 import { call } from '../core/client.js';
+import { lost } from './database.js';
+import { keeping } from './drafts.js';
+import { historyOf } from './history.js';
 import { lastOf } from './last-job.js';
 import * as store from './store.js';
 import { announce } from './windows.js';
 import { loadWordsOf } from '../words/catalogue.js';
+import { today } from '../words/dates.js';
 
 /** @import { Answer, Bench, Card, Event, Finding, Past, Plan, State } from '../core/core.d.ts' */
-/** @import { JobRecord, Picture } from './records.d.ts' */
+/** @import { Beside, JobRecord, Picture } from './records.d.ts' */
 
 /**
- * Starts a job: card and bench are kept with it, so that a later card changes nothing.
+ * Starts a job: card, bench and steps are kept with it, so that neither a later card
+ * nor a later version of the app changes anything.
  *
  * @param {Card} card
  * @param {Bench} bench
  */
 export async function startJob(card, bench) {
+  const steps = await stepsOf({ card, bench });
   const record = {
     id: crypto.randomUUID(),
     name: `${card.make} ${card.model}`,
     started: new Date().toISOString(),
     card,
     bench,
+    ...(steps && { steps }),
     summary: {},
   };
   await store.putJob(record);
   return record.id;
 }
+
+/**
+ * The steps of the plan that a job would have today; undefined where there is none.
+ *
+ * @param {{ card: Card, bench: Bench }} job
+ */
+async function stepsOf({ card, bench }) {
+  const { ok } = await call('plan', { card, bench });
+  return ok?.steps?.map(({ id }) => id);
+}
+
+const mostKept = 200; // at a start: each is planned once in its life
+
+/**
+ * Notes the steps of the jobs under way that an earlier version began, while the plan
+ * is still the one that it made.
+ */
+export async function keepSteps() {
+  const lines = (await store.log()).filter((line) => !line.planned);
+  for (const { id } of lines.filter((l) => l.summary.phase !== 'closed').slice(0, mostKept)) {
+    const record = await store.job(id);
+    const steps = record && (record.steps ?? (await stepsOf(record)));
+    if (steps) await store.putSteps(id, steps);
+  }
+}
+
+/** Called when the browser had taken away what a job on the screen still holds, and it was put back. */
+export const writtenBack = { see: () => {} };
+
+/** @type {Set<WeakRef<Job>>} the jobs that this page holds */
+const held = new Set();
+lost.add(() => {
+  for (const ref of held) {
+    const job = ref.deref();
+    if (!job) held.delete(ref);
+    else job.refresh().catch(() => {}); // the next entry tries again
+  }
+});
 
 /** A job that is open on the screen: its record, plan, events and state. */
 export class Job {
@@ -34,31 +79,53 @@ export class Job {
   plan;
   /** @type {State | undefined} nothing where the core refused it: see findings */
   state;
-  /** @type {Event[]} */
+  /** @type {(Event & { id: string })[]} */
   events = [];
+  /** @type {Beside[]} other contents that came from elsewhere */
+  beside = [];
+
+  /** @type {unknown} names the last erasing of everything, when the job was opened */
+  #erasure;
 
   /** @param {JobRecord} record */
   constructor(record) {
     this.record = record;
+    held.add(new WeakRef(this));
   }
 
   /**
-   * Opens a job; resolves to undefined when there is none of that id.
+   * Opens a job; resolves to undefined when there is none of that id. One that the
+   * core can't work out opens too: see `plain`.
    *
    * @param {string} id
    */
   static async open(id) {
-    const record = await store.job(id);
+    const { record, events, beside, erasure } = await store.openJob(id);
     if (!record) return undefined;
     const job = new Job(record);
-    job.events = await store.events(id);
-    job.#last = await lastOf(record);
-    const { card, bench } = record;
-    const [plan] = await Promise.all([call('plan', { card, bench }), job.#replay(job.events)]);
+    Object.assign(job, { events, beside });
+    job.#erasure = erasure;
+    await job.#keepSteps();
+    job.#last = await lastOf(record).catch(() => undefined); // it is a help
+    const { card, bench, steps } = job.record;
+    const [plan] = await Promise.all([
+      call('plan', { card, bench, ...(steps && { steps }) }),
+      job.#replay(job.events),
+    ]);
     job.plan = plan.ok;
     if (job.state?.problems) await loadWordsOf('faults');
     job.findings = plan.findings ?? job.findings;
     return job;
+  }
+
+  /** A job under way that an earlier version began keeps the steps of today from now on. */
+  async #keepSteps() {
+    const { record } = this;
+    if (record.steps || record.summary?.phase === 'closed') return;
+    const steps = await stepsOf(record);
+    if (!steps) return;
+    await store.putSteps(record.id, steps);
+    this.record = { ...record, steps };
   }
 
   /**
@@ -68,6 +135,11 @@ export class Job {
    */
   findings = [];
 
+  /** Whether the core can't work it out: then it is read as it stands, and takes notes and photos. */
+  get plain() {
+    return !this.plan || !this.state;
+  }
+
   /** @type {Past | undefined} the last job on the same bike */
   #last;
 
@@ -75,14 +147,20 @@ export class Job {
    * Replays the events; the job goes on without its last one, should that be too large.
    *
    * @param {Event[]} events
+   * @param {boolean} [adding] the last of them is about to be kept
    * @returns {Promise<Answer<State>>}
    */
-  async #ask(events) {
-    const { card, bench } = this.record;
-    const answer = await call('replay', { card, bench, events, last: this.#last });
+  async #ask(events, adding = false) {
+    const history = historyOf(this.record, events, this.beside);
+    const answer = await call('replay', { ...history, adding, last: this.#last });
     if (answer.ok || !this.#last) return answer;
     this.#last = undefined;
-    return this.#ask(events);
+    return this.#ask(events, adding);
+  }
+
+  /** What the core is told of it, by every operation that takes a job. */
+  history() {
+    return historyOf(this.record, this.events, this.beside);
   }
 
   /**
@@ -91,20 +169,33 @@ export class Job {
    * @param {Event} event
    */
   async try(event) {
-    return (await this.#ask([...this.events, this.#full(event)])).ok;
+    return (await this.#ask([...this.events, this.#full(event)], true)).ok;
   }
 
   /**
+   * An event as it is kept. Its place counts the events before it, whatever the
+   * phone's clock says.
+   *
    * @param {Event} event
    * @returns {Event & { id: string }}
    */
   #full(event) {
-    return { id: crypto.randomUUID(), time: this.#now(), ...event };
+    const now = new Date();
+    return {
+      id: crypto.randomUUID(),
+      time: now.toISOString(),
+      seq: this.events.length + 1,
+      day: today(now),
+      ...event,
+    };
   }
 
-  /** @param {Event[]} events */
-  async #replay(events) {
-    const answer = await this.#ask(events);
+  /**
+   * @param {Event[]} events
+   * @param {boolean} [adding]
+   */
+  async #replay(events, adding) {
+    const answer = await this.#ask(events, adding);
     if (answer.ok) this.state = answer.ok;
     else this.findings = answer.findings;
     return answer;
@@ -127,39 +218,62 @@ export class Job {
 
   /** Reads what other windows added to this job; resolves to whether there was anything. */
   refresh() {
-    return this.#inTurn(async () => {
-      const events = await store.events(this.record.id);
-      if (events.length === this.events.length) return false; // events are never changed
-      this.events = events;
-      await this.#replay(events);
-      return true;
-    });
+    return this.#inTurn(() => this.#reread());
+  }
+
+  /**
+   * Takes in what is in the store and not here. What is here and no longer in the store
+   * was taken away by the browser, and is put back; but not what was erased on purpose.
+   */
+  async #reread() {
+    const kept = await store.openJob(this.record.id);
+    if (kept.erasure !== this.#erasure) {
+      globalThis.location?.reload(); // what this page remembers must not come back
+      throw new Error('everything was erased');
+    }
+    const here = new Set(kept.events.map(({ id }) => id));
+    const gone = this.events.filter(({ id }) => !here.has(id));
+    if (!kept.record || gone.length) {
+      const summary = this.state?.summary ?? this.record.summary;
+      await store.putBack({ ...this.record, summary }, gone, this.beside);
+      writtenBack.see();
+    }
+    const [events, beside] = [[...kept.events, ...gone], union(kept.beside, this.beside)];
+    if (events.length === this.events.length && beside.length === this.beside.length) return false;
+    Object.assign(this, { events, beside });
+    await this.#replay(events);
+    return true;
   }
 
   /**
    * Adds an event, unless the core refuses it, with its picture {what, blob, bytes}
-   * if it has one. Resolves to the findings about it; it is kept when none of them
-   * refuses.
+   * if it has one; the drafts of these keys are what it holds. Resolves to the findings
+   * about it; it is kept when none of them refuses. What is done already is not done
+   * again.
    *
    * @param {Event} event
    * @param {Pick<Picture, 'what' | 'blob' | 'bytes'>} [photo]
+   * @param {string[]} [drafts]
    * @returns {Promise<Finding[]>}
    */
-  add(event, photo) {
-    return this.#inTurn(() => this.#add(event, photo));
+  add(event, photo, drafts = []) {
+    return this.#inTurn(async () => {
+      await this.#reread(); // another window may have added to the same job
+      if (event.kind === 'done' && this.isDone(event.step ?? '')) return [];
+      return this.plain ? this.#addPlain(event, photo, drafts) : this.#add(event, photo, drafts);
+    });
   }
 
   /**
    * @param {Event} event
-   * @param {Pick<Picture, 'what' | 'blob' | 'bytes'>} [photo]
+   * @param {Pick<Picture, 'what' | 'blob' | 'bytes'> | undefined} photo
+   * @param {string[]} drafts
    */
-  async #add(event, photo) {
-    // Another tab may have added to the same job.
-    this.events = await store.events(this.record.id);
+  async #add(event, photo, drafts) {
     const full = this.#full(event);
     const events = [...this.events, full];
     const before = this.state;
-    const answer = await this.#replay(events);
+    const answer = await this.#replay(events, true);
     const list = answer.ok ? (answer.ok.findings ?? []) : answer.findings;
     const own = answer.ok
       ? list.filter((f) => f.where.startsWith(`/events/${events.length - 1}`))
@@ -169,20 +283,54 @@ export class Job {
       return own;
     }
     try {
-      await store.addEvent({ ...this.record, summary: this.state?.summary }, full, photo);
+      await this.#keep({ ...this.record, summary: this.state?.summary }, full, photo, drafts);
     } catch (error) {
       this.state = before;
       throw error;
     }
-    this.events = events;
-    announce(this.record.id);
     return own;
   }
 
-  /** The time now, or just after the latest event: a phone's clock can be set back. */
-  #now() {
-    const times = this.events.map(({ time = '' }) => Date.parse(time) || 0);
-    return new Date(Math.max(Date.now(), ...times.map((time) => time + 1))).toISOString();
+  /**
+   * Adds to a job that the core can't work out: nothing can be said about it then.
+   *
+   * @param {Event} event
+   * @param {Pick<Picture, 'what' | 'blob' | 'bytes'> | undefined} photo
+   * @param {string[]} drafts
+   * @returns {Promise<Finding[]>}
+   */
+  async #addPlain(event, photo, drafts) {
+    if (!plain.has(event.kind ?? '')) return this.findings;
+    await this.#keep(this.record, this.#full(event), photo, drafts);
+    return [];
+  }
+
+  /**
+   * @param {JobRecord} record
+   * @param {Event & { id: string }} event
+   * @param {Pick<Picture, 'what' | 'blob' | 'bytes'> | undefined} photo
+   * @param {string[]} drafts
+   */
+  async #keep(record, event, photo, drafts) {
+    await keeping(drafts, () => store.addEvent(record, event, photo, drafts));
+    this.record = record;
+    this.events = [...this.events, event];
+    announce(record.id);
+  }
+
+  /** Takes the last undo back. */
+  redo() {
+    return this.add({ kind: 'undo', of: this.state?.redo });
+  }
+
+  /**
+   * Decides which content of a disputed event counts.
+   *
+   * @param {string} id of the event
+   * @param {string} digest of the content
+   */
+  choose(id, digest) {
+    return this.add({ kind: 'choose', of: id, value: digest });
   }
 
   /**
@@ -203,3 +351,9 @@ export class Job {
     return (this.state?.done ?? []).includes(id);
   }
 }
+
+/** What can be kept of a job that can't be worked out. */
+const plain = new Set(['note', 'photo']);
+
+/** @type {(a: Beside[], b: Beside[]) => Beside[]} */
+const union = (a, b) => [...new Map([...a, ...b].map((o) => [o.kind + o.id + o.text, o])).values()];

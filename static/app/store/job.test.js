@@ -1,8 +1,11 @@
 import 'fake-indexeddb/auto';
 import assert from 'node:assert/strict';
 import { beforeEach, test } from 'node:test';
-import { Job, startJob } from './job.js';
+import { write } from './database.js';
+import { Job, keepSteps, startJob, writtenBack } from './job.js';
+import { photosOf } from './photos.js';
 import * as store from './store.js';
+import * as whole from './whole.js';
 import { FakeWorker } from '../../test/fake-worker.js';
 
 // A core that counts the events, refuses a reading of "bad", and doubts one of "odd".
@@ -127,18 +130,181 @@ test('when the store fails, the state is as before and the event can be added ag
   assert.ok(job.isDone('b'));
 });
 
-test('time never goes backwards, whatever the clock and the order in the store', async (t) => {
-  t.mock.timers.enable({ apis: ['Date'], now: Date.parse('2026-11-25T10:00:00.000Z') });
+test('an event has its place in the job, and the time and day as the phone told them', async (t) => {
+  t.mock.timers.enable({ apis: ['Date'], now: Date.parse('2031-11-25T10:00:00.000Z') });
   const job = await begin();
-  for (let i = 0; i < 9; i++) await job.add({ kind: 'done', step: 'a' });
-  t.mock.timers.setTime(Date.parse('2020-01-01T00:00:00.000Z'));
+  await job.add({ kind: 'done', step: 'a' });
+  t.mock.timers.setTime(Date.parse('2026-01-01T12:00:00.000Z'));
   // The store gives events back in the order of their ids, which are random.
   const later = await again(job);
-  await later.add({ kind: 'done', step: 'b' });
-  const times = later.events.map(({ time }) => time);
-  assert.equal(new Set(times).size, 10);
-  assert.equal(times.toSorted().at(-1), times.at(-1));
-  assert.match(times.at(-1), /^2026-11-25T10:00:00\.009Z$/);
+  for (let n = 0; n < 9; n++) await later.add({ kind: 'note', step: 'a', text: `${n}` });
+  const told = later.events.map(({ seq, time, day }) => [seq, time, day]);
+  const [first, ...others] = told.sort(([one], [other]) => one - other);
+  assert.deepEqual(first, [1, '2031-11-25T10:00:00.000Z', '2031-11-25']);
+  const now = ['2026-01-01T12:00:00.000Z', '2026-01-01'];
+  assert.deepEqual(
+    others,
+    Array.from({ length: 9 }, (_, n) => [n + 2, ...now]),
+  );
+});
+
+test('events of earlier versions have their day when the core is asked, and not in the store', async () => {
+  const asked = [];
+  answers.replay = (input) => (asked.push(input), replay(input));
+  const job = await begin();
+  const times = ['2026-05-01T12:00:00.000Z', '9999-05-01T12:00:00.000Z', 'soon', 7, undefined];
+  for (const [n, time] of times.entries())
+    await store.addEvent(job.record, { id: `old-${n}`, time, kind: 'note' });
+  const { events } = await again(job);
+  const days = asked.at(-1).events.map(({ day }) => day);
+  assert.deepEqual(days, ['2026-05-01', '9999-05-01', undefined, undefined, undefined]);
+  assert.ok(events.every((event) => !('day' in event)));
+  assert.ok((await store.events(job.record.id)).every((event) => !('day' in event)));
+});
+
+test('the core is told what the job began with, and what is known beside it', async () => {
+  const asked = [];
+  answers.plan = (input) => (asked.push(input), { ok: { steps: [{ id: 'a' }, { id: 'b' }] } });
+  answers.replay = (input) => (asked.push(input), replay(input));
+  const job = await begin();
+  const { id, started } = job.record;
+  const other = { id: '1', kind: 'note', text: 'other', time: '2026-05-01T12:00:00.000Z' };
+  const texts = [JSON.stringify(other), 'null', '7', '{', ''];
+  const beside = texts.map((text) => ({ job: id, kind: 'event', id: '1', text }));
+  beside.push({ job: id, kind: 'job', id: '', text: '{}' });
+  await whole.putAll({ beside });
+  asked.length = 0;
+  await again(job);
+  const [plan, told] = asked;
+  assert.deepEqual(plan, { card, bench, steps: ['a', 'b'] });
+  const { steps, started: begun } = told;
+  assert.deepEqual({ steps, begun }, { steps: ['a', 'b'], begun: started });
+  assert.deepEqual(told.beside, [{ ...other, day: '2026-05-01' }]);
+});
+
+test('a job keeps the steps that it began with; one of an earlier version keeps those it is met with', async () => {
+  const steps = (...ids) => ({ ok: { steps: ids.map((id) => ({ id })) } });
+  const job = await begin();
+  assert.deepEqual(job.record.steps, ['a', 'b']);
+  const old = (id, summary) =>
+    store.putJob({ id, started: '2026-01-01T08:00:00.000Z', name: id, card, bench, summary });
+  await old('opened', { phase: 'open' });
+  await old('swept', { phase: 'waiting' });
+  await old('closed', { phase: 'closed' });
+  await Job.open('opened');
+  await keepSteps();
+  answers.plan = () => steps('c');
+  await keepSteps();
+  const kept = async (id) => (await store.job(id)).steps;
+  for (const id of [job.record.id, 'opened', 'swept'])
+    assert.deepEqual((await Job.open(id), await kept(id)), ['a', 'b'], id);
+  assert.equal((await Job.open('closed'), await kept('closed')), undefined);
+  await (await Job.open('swept')).add({ kind: 'done', step: 'a' });
+  assert.deepEqual(await kept('swept'), ['a', 'b']);
+});
+
+test('what is done is not done twice, in however many windows', async () => {
+  const one = await begin();
+  const other = await again(one);
+  await one.add({ kind: 'done', step: 'a' });
+  assert.deepEqual(await other.add({ kind: 'done', step: 'a' }), []);
+  assert.equal((await again(one)).events.length, 1);
+  assert.deepEqual(other.events, one.events);
+});
+
+test('an undo can be undone, and a disputed event be decided', async () => {
+  const job = await begin();
+  await job.add({ kind: 'done', step: 'a' });
+  job.state.redo = 'the undo';
+  await job.redo();
+  await job.choose('the event', 'f00d');
+  const [undo, choice] = job.events.slice(1).map(({ kind, of, value }) => ({ kind, of, value }));
+  assert.deepEqual(undo, { kind: 'undo', of: 'the undo', value: undefined });
+  assert.deepEqual(choice, { kind: 'choose', of: 'the event', value: 'f00d' });
+});
+
+test('a job that the core refuses opens as it stands, takes notes and photos, and nothing else', async () => {
+  const job = await begin();
+  await job.add({ kind: 'done', step: 'a' });
+  const refusal = { findings: [{ code: 'not-a-card', where: '/card', grade: 'refuse' }] };
+  Object.assign(answers, { plan: () => refusal, replay: () => refusal });
+  const plain = await again(job);
+  assert.ok(plain.plain);
+  assert.deepEqual([plain.plan, plain.state, plain.events.length], [undefined, undefined, 1]);
+  assert.equal(plain.findings[0].code, 'not-a-card');
+  assert.equal((await plain.add({ kind: 'done', step: 'b' }))[0].code, 'not-a-card');
+  assert.deepEqual(await plain.add({ kind: 'note', text: 'all the same' }), []);
+  const blob = new Blob([Uint8Array.of(255, 216, 255)], { type: 'image/jpeg' });
+  await plain.add({ kind: 'photo', what: 'plug' }, { what: 'plug', blob, bytes: 3 });
+  const { events, record } = await again(job);
+  assert.deepEqual(events.map(({ kind }) => kind).sort(), ['done', 'note', 'photo']);
+  assert.deepEqual(record.summary, { phase: 'open', done: 1, steps: 2 });
+  assert.equal((await photosOf(record.id)).length, 1);
+});
+
+test('an event is tried and added as one that is about to be written', async () => {
+  const adding = [];
+  answers.replay = (input) => (adding.push(input.adding), replay(input));
+  const job = await begin();
+  await job.try({ kind: 'done', step: 'a' });
+  await job.add({ kind: 'done', step: 'a' });
+  await again(job);
+  assert.deepEqual(adding, [false, true, true, false]);
+});
+
+/** Takes records away as the browser may, unseen by the page. */
+const takeAway = (...of) => write(of, (tx) => of.forEach((name) => tx.objectStore(name).clear()));
+
+test('what is gone from the store and held by a page is written back, and said', async (t) => {
+  const job = await begin();
+  const { id } = job.record;
+  const beside = [{ job: id, kind: 'event', id: '1', text: '{}' }];
+  await whole.putAll({ beside });
+  await job.refresh();
+  await job.add({ kind: 'done', step: 'a' });
+  const { summary } = await store.job(id);
+  const said = t.mock.method(writtenBack, 'see');
+  for (const of of [['jobs', 'log', 'events', 'beside'], ['events'], ['jobs', 'log']]) {
+    await takeAway(...of);
+    await job.refresh();
+    assert.deepEqual((await store.job(id)).summary, summary, of.join());
+    assert.deepEqual(await store.events(id), job.events);
+    assert.deepEqual(await store.besideOf(id), beside);
+    assert.ok((await store.log()).some((line) => line.id === id));
+  }
+  assert.equal(said.mock.callCount(), 3);
+  await takeAway('jobs', 'log', 'events');
+  await job.add({ kind: 'done', step: 'b' });
+  assert.equal(said.mock.callCount(), 4, 'also when something is added');
+  assert.equal((await store.events(id)).length, 2);
+  assert.ok(job.isDone('a') && job.isDone('b'));
+});
+
+test('events never shrink: what another window has not seen stays', async () => {
+  const one = await begin();
+  await one.add({ kind: 'done', step: 'a' });
+  await takeAway('events');
+  const other = await again(one);
+  await other.add({ kind: 'done', step: 'b' });
+  await one.refresh();
+  assert.equal(one.events.length, 2);
+  await other.refresh();
+  assert.equal(other.events.length, 2);
+});
+
+test('what was erased on purpose is not written back', async (t) => {
+  const job = await begin();
+  await job.add({ kind: 'done', step: 'a' });
+  const said = t.mock.method(writtenBack, 'see');
+  await whole.removeAll();
+  await assert.rejects(job.refresh());
+  await assert.rejects(job.add({ kind: 'done', step: 'b' }));
+  assert.equal(await store.job(job.record.id), undefined);
+  assert.deepEqual(await store.events(job.record.id), []);
+  assert.equal(said.mock.callCount(), 0);
+  const next = await begin();
+  await next.refresh();
+  assert.ok(await store.job(next.record.id), 'what is begun after it stays');
 });
 
 test('two tabs: each adds to what is stored, not to what it remembers', async () => {
@@ -173,7 +339,13 @@ test('the core picks the job that this one is compared with, and what is tried i
   const seen = { id: 'e', time: '2026-05-01T09:00:00.000Z', kind: 'look', step: 'a' };
   await store.addEvent(await store.job('last'), seen);
   const job = await Job.open('now');
-  assert.deepEqual(asked.at(-1).last, { card: { id: 'one' }, bench, events: [seen] });
+  assert.deepEqual(asked.at(-1).last, {
+    card: { id: 'one' },
+    bench,
+    started: '2026-05-01T08:00:00.000Z',
+    events: [{ ...seen, day: '2026-05-01' }],
+    beside: [],
+  });
   assert.equal(offered.started, '2026-07-01T08:00:00.000Z');
   assert.deepEqual(offered.jobs, [
     { id: 'now' },

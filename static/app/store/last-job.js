@@ -1,22 +1,23 @@
 import { call } from '../core/client.js';
+import { historyOf } from './history.js';
 import * as store from './store.js';
 
 /** @import { Past } from '../core/core.d.ts' */
 /** @import { JobRecord } from './records.d.ts' */
 
 /**
- * The job on the same bike that this one is compared with: {card, bench, events}, or undefined.
+ * The job on the same bike that this one is compared with, as the core is told it, or undefined.
  *
  * @param {JobRecord} record
  * @returns {Promise<Past | undefined>}
  */
-export async function lastOf({ card: { id }, started }) {
-  const lines = await store.logOf(id);
-  const jobs = lines.map(({ id: job, summary: { finished } }) => ({ id: job, finished }));
+export async function lastOf({ card, started }) {
+  const bike = card?.id;
+  if (typeof bike !== 'string') return undefined;
+  const lines = await store.logOf(bike);
+  const jobs = lines.map(({ id, summary: { finished } }) => ({ id, finished }));
   const { ok } = await call('last-job', { started, jobs });
   if (!ok?.id) return undefined;
-  const last = await store.job(ok.id);
-  if (!last) return undefined;
-  const { card, bench } = last;
-  return { card, bench, events: await store.events(ok.id) };
+  const { record, events, beside } = await store.openJob(ok.id);
+  return record && historyOf(record, events, beside);
 }

@@ -7,12 +7,13 @@
  * @param {JobRecord} record
  * @returns {LogLine}
  */
-export const lineOf = ({ id, card, name, started, summary = {} }) => ({
+export const lineOf = ({ id, card, name, started, summary = {}, steps }) => ({
   id,
   bike: card?.id ?? '',
   name,
   started,
   summary,
+  planned: Boolean(steps),
 });
 
 // What earlier versions kept of a job said the same in other words, and of a job that
@@ -29,8 +30,8 @@ const watched = /^debris\.(watch|stop)$/;
  * @returns {LogLine}
  */
 export function understood(line) {
-  const { summary } = line;
-  if (phases.has(summary.phase ?? '')) return line; // a file may say anything
+  const summary = line.summary ?? {}; // a file may say anything
+  if (phases.has(summary.phase ?? '')) return line;
   const phase = phaseOf(summary);
   return { ...line, summary: { ...summary, phase, watch: watched.test(summary.verdict ?? '') } };
 }

@@ -10,7 +10,7 @@ export interface JobRecord {
   started: string;
   card: Card;
   bench: Bench;
-  /** ids of the steps of the plan that it began with, in order; a job of before version 4 may lack them */
+  /** ids of the steps of the plan that it began with, in order; one of before version 4 may lack them */
   steps?: string[];
   summary?: Partial<Summary>;
 }
@@ -24,6 +24,8 @@ export interface LogLine {
   /** time */
   started: string;
   summary: Partial<Summary>;
+  /** its record has the steps that it began with */
+  planned?: boolean;
 }
 
 /** An event with the id of its job. */

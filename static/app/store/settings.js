@@ -1,3 +1,4 @@
+import { limits, loadLimits } from '../core/limits.js';
 import { saveSetting, setting } from './store.js';
 
 /** @import { GaugeInput, System } from '../core/core.d.ts' */
@@ -28,11 +29,15 @@ export const settings = {
 
 /** Reads the settings; without a store they keep their first values. */
 export async function loadSettings() {
+  const { system } = settings;
   for (const key of Object.keys(settings)) {
     const kept = await setting(key);
     if (kept !== undefined) Object.assign(settings, { [key]: kept });
   }
   showTheme();
+  if (settings.system === system) return;
+  await loadLimits();
+  if (limits.systems?.includes(settings.system) === false) settings.system = system;
 }
 
 /**

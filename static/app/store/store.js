@@ -1,10 +1,10 @@
 import { ofJob, use, write } from './database.js';
 import { lineOf, understood } from './log-line.js';
+import { fits } from './settings-shapes.js';
 
 /** @import { Event } from '../core/core.d.ts' */
-/** @import { CardRecord, Database, JobRecord, LogLine, Picture } from './records.d.ts' */
-
-export { blocked } from './database.js';
+/** @import { IDBPTransaction } from 'idb' */
+/** @import { Beside, Bundle, CardRecord, JobRecord, KeptEvent, LogLine, Picture, Schema } from './records.d.ts' */
 
 // What lists show of a job lies once more by itself, in the log: 10,000 jobs with
 // their cards are too much to read.
@@ -30,23 +30,44 @@ export const logOf = async (bike) =>
 export const job = (id) => use((db) => db.get('jobs', id));
 
 /**
+ * All that is kept of a job but its pictures; `erasure` names the last time that
+ * everything was erased on purpose.
+ *
+ * @param {string} id
+ */
+export const openJob = (id) =>
+  use(async (db) => {
+    const tx = db.transaction(['jobs', 'bundles', 'events', 'beside', 'settings']);
+    const [record, [events = []], beside, erasure] = await Promise.all([
+      tx.objectStore('jobs').get(id),
+      eventsIn(tx, [id]),
+      tx.objectStore('beside').getAll(ofJob(id)),
+      tx.objectStore('settings').get('erased'),
+    ]);
+    return { record, events: events.map(({ job: _, ...event }) => event), beside, erasure };
+  });
+
+/**
  * The events of a job: those that came in as a whole, and those added one by one.
  *
  * @param {string} id
  */
 export const events = async (id) =>
-  (await use((db) => eventsIn(db, [id]))).flat().map(({ job: _, ...event }) => event);
+  (await use((db) => eventsIn(db.transaction(['bundles', 'events']), [id])))
+    .flat()
+    .map(({ job: _, ...event }) => event);
 
 /**
  * The events of each of these jobs, with their job: of one id there is one.
  *
- * @param {Database} db
+ * @param {IDBPTransaction<Schema, any[]>} tx
  * @param {string[]} ids
+ * @returns {Promise<KeptEvent[][]>}
  */
-export function eventsIn(db, ids) {
-  const tx = db.transaction(['bundles', 'events']);
+export function eventsIn(tx, ids) {
   return Promise.all(
     ids.map(async (id) => {
+      /** @type {[Bundle | undefined, KeptEvent[]]} */
       const [bundle, rows] = await Promise.all([
         tx.objectStore('bundles').get(id),
         tx.objectStore('events').getAll(ofJob(id)),
@@ -78,6 +99,39 @@ export const putJob = (record) =>
   });
 
 /**
+ * Notes the steps that a job began with, unless they are noted.
+ *
+ * @param {string} id
+ * @param {string[]} steps
+ */
+export const putSteps = (id, steps) =>
+  write(['jobs', 'log'], (tx) => {
+    const jobs = tx.objectStore('jobs');
+    const asked = jobs.get(id);
+    asked.onsuccess = () => {
+      if (!asked.result || asked.result.steps) return;
+      const record = { ...asked.result, steps };
+      jobs.put(record);
+      tx.objectStore('log').put(lineOf(record));
+    };
+  });
+
+/**
+ * Writes down again what is gone from the store and a page still holds.
+ *
+ * @param {JobRecord} record
+ * @param {(Event & { id: string })[]} events
+ * @param {Beside[]} beside
+ */
+export const putBack = (record, events, beside) =>
+  write(['jobs', 'log', 'events', 'beside'], (tx) => {
+    tx.objectStore('jobs').put(record);
+    tx.objectStore('log').put(lineOf(record));
+    for (const event of events) tx.objectStore('events').put({ ...event, job: record.id });
+    for (const other of beside) tx.objectStore('beside').put(other);
+  });
+
+/**
  * Adds an event to a job, together with the job's new summary and the event's picture, if
  * any; the drafts of these keys are no longer needed then.
  *
@@ -96,12 +150,15 @@ export const addEvent = (record, event, photo, drafts = []) =>
   });
 
 /**
- * A setting, or undefined.
+ * A setting; undefined where there is none, or what is kept there is none.
  *
  * @param {string} key
  * @returns {Promise<any>}
  */
-export const setting = (key) => use((db) => db.get('settings', key));
+export async function setting(key) {
+  const value = await use((db) => db.get('settings', key));
+  return fits(key, value) ? value : undefined;
+}
 
 /**
  * Keeps a setting.

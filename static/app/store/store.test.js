@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { openDB } from 'idb';
 import * as photos from './photos.js';
 import * as store from './store.js';
 
@@ -121,30 +122,134 @@ test('any other failure is told at once', async (t) => {
   assert.equal(calls(), 1);
 });
 
-const noAnswer = { message: 'the store does not answer' };
-
-test('a store that never answers is given up, and asked anew by the next call', async (t) => {
-  const fresh = await import('./database.js?never-answers');
-  const put = (tx) => tx.objectStore('settings').put('light', 'theme');
+/** The module as a page that was just loaded has it, and what it told of the store, in order. */
+async function justLoaded(t, name) {
   t.mock.timers.enable({ apis: ['setTimeout'] });
-  const { mock } = t.mock.method(indexedDB, 'open', () => new IDBOpenDBRequest());
-  const given = assert.rejects(fresh.write(['settings'], put), noAnswer);
-  t.mock.timers.tick(5000);
-  await given;
-  assert.equal(mock.callCount(), 1);
-  mock.restore();
-  await fresh.write(['settings'], put);
+  const database = await import(`./database.js?${name}`);
+  const told = [];
+  database.standing.see = () => told.push(database.standing.word);
+  return { ...database, told };
+}
+
+/** Makes the store answer whoever opens it when that is said, or never. */
+function holdBack(t) {
+  const { open } = indexedDB;
+  let say;
+  const said = new Promise((resolve) => (say = resolve));
+  const { mock } = t.mock.method(indexedDB, 'open', (...values) => {
+    const request = open.apply(indexedDB, values);
+    const { dispatchEvent } = request;
+    request.dispatchEvent = (event) => void said.then(() => dispatchEvent.call(request, event));
+    return request;
+  });
+  return { say, calls: () => mock.callCount() };
+}
+
+const theme = (value) => (tx) => tx.objectStore('settings').put(value, 'theme');
+
+test('a store that is slow is waited for, with a sign that goes when it answers', async (t) => {
+  const { write, told, standing } = await justLoaded(t, 'slow');
+  const { say, calls } = holdBack(t);
+  const kept = [write(['settings'], theme('dark')), write(['settings'], theme('light'))];
+  t.mock.timers.tick(1900);
+  assert.deepEqual(told, [], 'not at once');
+  t.mock.timers.tick(5100);
+  assert.deepEqual(told, ['store.slow']);
+  say();
+  await Promise.all(kept);
+  assert.deepEqual(told, ['store.slow', '']);
+  assert.deepEqual([calls(), standing.writes], [1, 2]);
   assert.equal(await store.setting('theme'), 'light');
 });
 
-test('a change that was given up does not come later', async (t) => {
-  const fresh = await import('./database.js?answers-late');
-  const put = (tx) => tx.objectStore('settings').put(true, 'late');
-  t.mock.timers.enable({ apis: ['setTimeout'] });
-  const given = assert.rejects(fresh.write(['settings'], put), noAnswer);
-  t.mock.timers.tick(5000); // before the store had a chance to open
-  await given;
-  assert.equal(await store.setting('late'), undefined);
+test('a store that never answers is never said to be none, and what needs none does not wait', async (t) => {
+  const { use, ifSoon, told } = await justLoaded(t, 'never');
+  holdBack(t);
+  let ended = false;
+  const asked = use(() => {}).finally(() => (ended = true));
+  const soon = ifSoon(asked);
+  t.mock.timers.tick(3_600_000);
+  assert.equal(await soon, undefined);
+  const next = ifSoon(asked);
+  t.mock.timers.tick(1);
+  assert.equal(await next, undefined, 'then at once');
+  assert.deepEqual([told, ended], [['store.slow'], false]);
+});
+
+test('a read that is slow is told too, and each of several is waited for', async (t) => {
+  const { use, told } = await justLoaded(t, 'slow-read');
+  const ends = [];
+  const reads = [0, 1].map(() => use(() => new Promise((resolve) => ends.push(resolve))));
+  await use(() => {});
+  t.mock.timers.tick(2000);
+  ends[0]();
+  await reads[0];
+  assert.deepEqual(told, ['store.slow']);
+  ends[1]();
+  await reads[1];
+  assert.deepEqual(told, ['store.slow', '']);
+});
+
+test('that this browser keeps no records is said when it refuses, and until it does not', async (t) => {
+  const { use, told } = await justLoaded(t, 'refused');
+  const { mock } = t.mock.method(indexedDB, 'open', () => {
+    throw new DOMException('planted', 'SecurityError');
+  });
+  await assert.rejects(
+    use(() => {}),
+    { name: 'SecurityError' },
+  );
+  await assert.rejects(use(() => {}));
+  assert.deepEqual(told, ['store.failed']);
+  mock.restore();
+  await use(() => {});
+  assert.deepEqual(told, ['store.failed', '']);
+});
+
+test('a store that could not be opened this time is asked once more, and said to be in trouble', async (t) => {
+  const { use, told } = await justLoaded(t, 'unknown');
+  const { mock } = t.mock.method(indexedDB, 'open', () => {
+    throw new DOMException('planted', 'UnknownError');
+  });
+  await assert.rejects(
+    use(() => {}),
+    { name: 'UnknownError' },
+  );
+  assert.equal(mock.callCount(), 2);
+  assert.deepEqual(told, ['store.error']);
+});
+
+/** All that lies in a database, by its stores. */
+async function dump(name) {
+  const db = await openDB(name);
+  const all = {};
+  for (const of of db.objectStoreNames) all[of] = await db.getAll(of);
+  const { version } = db;
+  db.close();
+  return { version, ...all };
+}
+
+test('what a newer version of the app wrote stays untouched, and is told as what it is', async (t) => {
+  const real = indexedDB;
+  t.after(() => (globalThis.indexedDB = real));
+  globalThis.indexedDB = new IDBFactory();
+  const newer = await openDB('tidysump', 5, {
+    upgrade(db) {
+      db.createObjectStore('jobs', { keyPath: 'name' }).put({ name: 'of another kind' });
+      db.createObjectStore('moons', { autoIncrement: true }).put('new');
+    },
+  });
+  newer.close();
+  const before = await dump('tidysump');
+  const { use, write, told } = await justLoaded(t, 'newer');
+  await assert.rejects(
+    use((db) => db.getAll('jobs')),
+    { name: 'VersionError' },
+  );
+  await assert.rejects(write(['settings'], theme('dark')), { name: 'VersionError' });
+  assert.deepEqual(told, ['store.newer']);
+  assert.deepEqual(await dump('tidysump'), before);
+  assert.equal(before.version, 5);
 });
 
 const jpeg = new Blob([Uint8Array.of(255, 216, 255)], { type: 'image/jpeg' });

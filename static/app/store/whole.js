@@ -1,6 +1,7 @@
-import { close, name, ofJob, use, write } from './database.js';
+import { close, end, name, ofJob, use, write } from './database.js';
 import { lineOf } from './log-line.js';
 import { cardLine, eventsIn } from './store.js';
+import { announceErasing } from './windows.js';
 import { setOwn } from '../site/own.js';
 
 /** @import { Saved, Schema } from './records.d.ts' */
@@ -27,12 +28,12 @@ export async function keysHere() {
   return keys;
 }
 
-/** All settings: [[key, value]]. */
+/** All settings but the mark of an erasing: [[key, value]]. */
 export const allSettings = () =>
   use(async (db) => {
     const tx = db.transaction('settings');
     const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
-    return keys.map((key, n) => [key, values[n]]);
+    return keys.map((key, n) => [key, values[n]]).filter(([key]) => key !== 'erased');
   });
 
 /**
@@ -64,7 +65,7 @@ export async function* chunks(of, together) {
  *
  * @param {string[]} ids
  */
-export const eventsOf = (ids) => use((db) => eventsIn(db, ids));
+export const eventsOf = (ids) => use((db) => eventsIn(db.transaction(['bundles', 'events']), ids));
 
 /**
  * The other contents that are known of each of these jobs: [[{job, kind, id, text}]].
@@ -143,8 +144,29 @@ export const saved = async () =>
  */
 export const putSaved = (list) => putAll({ saved: list });
 
-/** Takes everything away, also from under other windows. */
+/**
+ * Takes everything away, also from under other windows, which load again. A mark stays,
+ * so that a window that slept meanwhile doesn't take it for the browser's doing and put
+ * back what it holds.
+ */
 export async function removeAll() {
+  await clearAll().catch(deleteAll); // it may be broken, or another version's
+  announceErasing();
+}
+
+/** Erases everything; this page, which remembers some of it, has to load again. */
+export const eraseAll = () => removeAll().then(end);
+
+async function clearAll() {
+  const names = await use(async (db) => [...db.objectStoreNames]);
+  await write(names, (tx) => {
+    for (const of of names) tx.objectStore(of).clear();
+    tx.objectStore('settings').put(crypto.randomUUID(), 'erased');
+  });
+}
+
+async function deleteAll() {
+  announceErasing(); // before the others see it go
   await close();
   const deleting = indexedDB.deleteDatabase(name);
   await new Promise((resolve, reject) => {

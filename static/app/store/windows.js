@@ -1,3 +1,5 @@
+import { end } from './database.js';
+
 // Says to the other windows of the app what happened here. What a window missed,
 // asleep or without channels, it reads again when it is seen.
 
@@ -10,6 +12,16 @@ const channel = globalThis.BroadcastChannel && new BroadcastChannel('tidysump');
  * @param {string} [job]
  */
 export const announce = (job) => channel?.postMessage({ job });
+
+/** Says to the other windows that everything was erased. */
+export const announceErasing = () => channel?.postMessage({ erased: true });
+
+// What a window remembers of what was erased must not come back.
+channel?.addEventListener('message', ({ data }) => {
+  if (!data.erased) return;
+  end();
+  globalThis.location?.reload();
+});
 
 /**
  * Calls see() when that job may have changed elsewhere; returns what ends it.

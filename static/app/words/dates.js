@@ -47,7 +47,11 @@ export function when(iso) {
       });
 }
 
-/** The day here and now, "2026-11-25". */
+/**
+ * The day here, "2026-11-25": now, or at another moment.
+ *
+ * @param {Date} [now]
+ */
 export function today(now = new Date()) {
   /** @param {number} n */
   const two = (n) => String(n).padStart(2, '0');
