@@ -13,6 +13,7 @@ require (
 	github.com/tdewolff/parse/v2 v2.8.20
 	golang.org/x/crypto v0.59.0
 	golang.org/x/crypto/x509roots/fallback v0.0.0-20261030153154-30a33513ff6d
+	golang.org/x/net v0.62.0
 	pgregory.net/rapid v1.3.0
 )
 
@@ -24,7 +25,6 @@ require (
 	github.com/miekg/dns v1.1.62 // indirect
 	golang.org/x/exp/typeparams v0.0.0-20231108232855-2478ac86f678 // indirect
 	golang.org/x/mod v0.42.0 // indirect
-	golang.org/x/net v0.62.0 // indirect
 	golang.org/x/sync v0.25.0 // indirect
 	golang.org/x/sys v0.50.0 // indirect
 	golang.org/x/text v0.44.0 // indirect

@@ -3,13 +3,14 @@ package main
 import (
 	"cmp"
 	"context"
+	"crypto/tls"
 	"errors"
 	"fmt"
 	"io"
 	"net"
 	"net/http"
 	"os"
-	"syscall"
+	"strconv"
 	"time"
 
 	"tidysump/internal/core"
@@ -18,16 +19,15 @@ import (
 
 // Program is the server: its settings, and Run to run it.
 type Program struct {
-	Addr  string // to listen on, ":0" for a free port; empty for :8080, over HTTPS :443
+	Addr  string // to listen on, "localhost:0" for a free port; empty for localhost:8080, over HTTPS :443
 	Plain string // where to lead plain HTTP to HTTPS; empty for :80 with an authority, "none" for nowhere
 	Certificates
+	Strict Strict    // what browsers are to remember of HTTPS
+	Memory int       // MiB that it should do with; 0 for what suits the machine
 	Site   string    // path of a built site's archive; empty for the one inside
 	Export string    // folder to write the site into, in place of serving it
-	Out    io.Writer // where the line goes that says it listens
+	Out    io.Writer // where the lines go that say it listens
 }
-
-// stopDeadline is how long requests under way may take to end after a stop.
-const stopDeadline = 5 * time.Second
 
 // Run exports the site, or serves it until ctx ends. It returns nil after a stop
 // that was asked for.
@@ -38,6 +38,9 @@ func (p Program) Run(ctx context.Context) error {
 	}
 	if p.Export != "" {
 		return built.Export(p.Export)
+	}
+	if err := errors.Join(p.Strict.check(), limitMemory(p.Memory)); err != nil {
+		return err
 	}
 	_, port, _ := net.SplitHostPort(cmp.Or(p.Addr, ":443")) // an address without a port fails when it is listened on
 	over, err := p.Certificates.open(port)
@@ -73,23 +76,26 @@ func (p Program) site() (*site.Site, error) {
 
 // serve answers over plain HTTP.
 func (p Program) serve(ctx context.Context, h http.Handler) error {
-	listener, err := listen(cmp.Or(p.Addr, ":8080"), "-addr")
+	if p.Strict.set() {
+		return errors.New("-hsts is about HTTPS: it goes with -domain, or with -cert and -key")
+	}
+	at, err := listen(cmp.Or(p.Addr, "localhost:8080"), "-addr")
 	if err != nil {
 		return err
 	}
-	p.announce(fmt.Sprintf("http://localhost:%d", listener.Addr().(*net.TCPAddr).Port))
-	return serve(ctx, listening{listener, server(h)})
+	p.announce("http://"+net.JoinHostPort(at.host(), strconv.Itoa(at.port())), at.reach())
+	return serve(ctx, newListening(at, nil, h, site.SecurityHeaders()))
 }
 
 // serveHTTPS answers over HTTPS and leads plain HTTP there.
 func (p Program) serveHTTPS(ctx context.Context, h http.Handler, over *secured) error {
-	listener, err := listen(cmp.Or(p.Addr, ":443"), "-addr")
+	at, err := listen(cmp.Or(p.Addr, ":443"), "-addr")
 	if err != nil {
 		return err
 	}
-	secure := server(h)
-	secure.TLSConfig = over.config
-	all := []listening{{listener, secure}}
+	headers := site.SecurityHeaders()
+	p.Strict.add(headers)
+	all := []listening{newListening(at, over.config, p.Strict.on(h), headers)}
 	plain := p.Plain
 	if plain == "" && p.Domains != "" {
 		plain = ":80"
@@ -97,82 +103,54 @@ func (p Program) serveHTTPS(ctx context.Context, h http.Handler, over *secured) 
 	if plain != "" && plain != "none" {
 		other, err := listen(plain, "-plain")
 		if err != nil {
-			listener.Close()
+			at.close()
 			return err
 		}
-		all = append(all, listening{other, server(over.plain)})
+		all = append(all, newListening(other, nil, site.Secure(unread(over.plain)), site.SecurityHeaders()))
 	}
 	url := "https://" + over.name
-	if port := listener.Addr().(*net.TCPAddr).Port; port != 443 {
+	if port := at.port(); port != 443 {
 		url = fmt.Sprintf("%s:%d", url, port)
 	}
-	p.announce(url)
+	p.announce(url, "")
 	go over.start()
 	return serve(ctx, all...)
 }
 
-func (p Program) announce(url string) {
-	fmt.Fprintf(p.Out, "Tidysump is on %s (Ctrl-C stops it)\n", url)
+// announce says where it is, and what more there is to say of that.
+func (p Program) announce(url, more string) {
+	fmt.Fprintf(p.Out, "Tidysump is on %s (Ctrl-C stops it)\n%s", url, more)
 }
 
-// listen listens on the address that a flag gave.
-func listen(addr, flag string) (net.Listener, error) {
-	listener, err := net.Listen("tcp", addr)
-	switch {
-	case errors.Is(err, syscall.EADDRINUSE):
-		return nil, fmt.Errorf("another program listens on %s already: stop it, or choose another address with %s", addr, flag)
-	case errors.Is(err, syscall.EACCES):
-		return nil, fmt.Errorf("this user may not listen on %s: choose another address with %s", addr, flag)
-	}
-	return listener, err
-}
+// headDeadline is how long the head of a request may take to arrive, and the hands to
+// be shaken before it.
+const headDeadline = 5 * time.Second
 
-// server is a server that gives no caller much time; a large body gets more of it
-// (site.Handler).
-func server(h http.Handler) *http.Server {
-	return &http.Server{
+// newListening has a handler answer there, over TLS if that is configured; headers are
+// those that every answer has. It gives no caller much time; a large body gets more of
+// it (site.Handler).
+func newListening(at listeners, over *tls.Config, h http.Handler, headers http.Header) listening {
+	protocols := &http.Protocols{}
+	protocols.SetHTTP1(true)
+	protocols.SetUnencryptedHTTP2(over != nil) // net/http doesn't see the TLS below
+	s := &http.Server{
 		Handler:           h,
-		ReadHeaderTimeout: 5 * time.Second,
+		ReadHeaderTimeout: headDeadline,
 		ReadTimeout:       15 * time.Second,
 		WriteTimeout:      60 * time.Second,
 		IdleTimeout:       2 * time.Minute,
 		MaxHeaderBytes:    16 << 10,
+		Protocols:         protocols,
+		HTTP2:             &http.HTTP2Config{MaxReceiveBufferPerConnection: 64 << 10, MaxReceiveBufferPerStream: 64 << 10, MaxReadFrameSize: 16 << 10},
 		// OPTIONS * goes to the handler too: net/http would read its body.
 		DisableGeneralOptionsHandler: true,
 	}
-}
-
-// listening is a server and where it listens.
-type listening struct {
-	at     net.Listener
-	server *http.Server
-}
-
-func (l listening) serve() error {
-	if l.server.TLSConfig != nil {
-		return l.server.ServeTLS(l.at, "", "")
+	hearOf(s)
+	extra := headers.Clone()
+	extra.Set("Cache-Control", "no-store") // what net/http says by itself is not for keeping
+	var dress listeners
+	for _, l := range at {
+		dress = append(dress, dressing{l, over, extra})
 	}
-	return l.server.Serve(l.at)
-}
-
-// serve answers until ctx ends, then lets the requests under way finish. If one of
-// the servers fails, all stop.
-func serve(ctx context.Context, all ...listening) error {
-	stopped := make(chan error, len(all))
-	for _, l := range all {
-		go func() { stopped <- l.serve() }()
-	}
-	var failed error
-	select {
-	case failed = <-stopped:
-	case <-ctx.Done():
-	}
-	deadline, cancel := context.WithTimeout(context.Background(), stopDeadline)
-	defer cancel()
-	for _, l := range all {
-		if err := l.server.Shutdown(deadline); failed == nil {
-			failed = err
-		}
-	}
-	return failed
+	return listening{dress, s}
 }

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bufio"
 	"context"
 	"errors"
 	"io"
@@ -12,6 +11,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
+	"sync"
 	"syscall"
 	"testing"
 
@@ -54,9 +54,16 @@ func command(t *testing.T, args ...string) *exec.Cmd {
 	return c
 }
 
-// started starts the program and returns the URL that it says it is on. With the
-// test it is stopped, as a person would, and must end well.
-func started(t *testing.T, args ...string) string {
+// running is the program as it runs.
+type running struct {
+	*exec.Cmd
+	url   string   // that it says it is on
+	lines []string // what else it says
+	end   func()   // stops it, as a person would; it must end well
+}
+
+// start starts the program; with the test at the latest it ends.
+func start(t *testing.T, args ...string) *running {
 	t.Helper()
 	c := command(t, args...)
 	out, err := c.StdoutPipe()
@@ -66,7 +73,8 @@ func started(t *testing.T, args ...string) string {
 	if err := c.Start(); err != nil {
 		t.Fatal(err)
 	}
-	t.Cleanup(func() {
+	r := &running{Cmd: c}
+	r.end = sync.OnceFunc(func() {
 		if err := c.Process.Signal(syscall.SIGTERM); err != nil {
 			t.Error(err)
 		}
@@ -74,12 +82,22 @@ func started(t *testing.T, args ...string) string {
 			t.Errorf("after SIGTERM: %v", err)
 		}
 	})
-	line, err := bufio.NewReader(out).ReadString('\n')
-	parts := regexp.MustCompile(`^Tidysump is on (https?://[a-z.]+(:\d+)?) \(Ctrl-C stops it\)\n$`).FindStringSubmatch(line)
+	t.Cleanup(r.end)
+	said := make([]byte, 1000)
+	n, err := out.Read(said) // all that it says at its start it says at once
+	r.lines = strings.Split(string(said[:n]), "\n")
+	parts := regexp.MustCompile(`^Tidysump is on (https?://[a-z0-9.]+(:\d+)?) \(Ctrl-C stops it\)$`).FindStringSubmatch(r.lines[0])
 	if parts == nil {
-		t.Fatalf("it says %q (%v)", line, err)
+		t.Fatalf("it says %q (%v)", said[:n], err)
 	}
-	return parts[1]
+	r.url = parts[1]
+	return r
+}
+
+// started starts the program and returns the URL that it says it is on.
+func started(t *testing.T, args ...string) string {
+	t.Helper()
+	return start(t, args...).url
 }
 
 func TestProgram_Process(t *testing.T) {

@@ -2,31 +2,42 @@ package main
 
 import (
 	"bufio"
+	"crypto/tls"
+	"errors"
 	"io"
 	"net"
 	"net/http"
+	"os"
 	"strings"
 	"testing"
 	"time"
+
+	"tidysump/internal/site"
 )
 
 // patience is how long a test waits for what must come.
 const patience = 30 * time.Second
 
-// overSocket serves a handler as the program does, and returns where.
+// overSocket serves a handler over plain HTTP as the program does, and returns where.
 func overSocket(t *testing.T, h http.Handler, change func(*http.Server)) string {
 	t.Helper()
-	at, err := net.Listen("tcp", "localhost:0")
+	return overTLS(t, h, nil, change)
+}
+
+// overTLS is overSocket over HTTPS.
+func overTLS(t *testing.T, h http.Handler, config *tls.Config, change func(*http.Server)) string {
+	t.Helper()
+	at, err := listen("127.0.0.1:0", "-addr")
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := server(h)
+	l := newListening(at, config, h, site.SecurityHeaders())
 	if change != nil {
-		change(s)
+		change(l.server)
 	}
-	go s.Serve(at)
-	t.Cleanup(func() { s.Close() })
-	return at.Addr().String()
+	go l.server.Serve(l.at[0])
+	t.Cleanup(func() { l.server.Close() })
+	return at.first().String()
 }
 
 // socket is a connection on which a test says what it likes.
@@ -78,5 +89,5 @@ func (s *socket) hear(method string) (*http.Response, string) {
 // ends reports whether the other side has closed, with nothing more to say.
 func (s *socket) ends() bool {
 	n, err := s.in.Read(make([]byte, 1))
-	return n == 0 && err == io.EOF
+	return n == 0 && err != nil && !errors.Is(err, os.ErrDeadlineExceeded)
 }

@@ -26,14 +26,13 @@ func (s *Site) Export(dir string) error {
 	return write(filepath.Join(dir, "headers.json"), append(list, '\n'))
 }
 
-// exportHeaders are all headers of the file in its plain form; a host on the
-// open web has TLS. ETags are left to the host, which knows what it sends.
+// exportHeaders are all headers of the file in its plain form. ETags are left to the
+// host, which knows what it sends.
 func (f *File) exportHeaders() map[string]string {
 	h := map[string]string{}
 	for name := range securityHeaders {
 		h[name] = securityHeaders.Get(name)
 	}
-	h["Strict-Transport-Security"] = transportSecurity
 	h["Content-Type"] = f.Type
 	h["Cache-Control"] = f.cacheControl()
 	h["Vary"] = "Accept-Encoding"

@@ -36,8 +36,8 @@ var permissionsPolicy = strings.Join([]string{
 }, ", ")
 
 // securityHeaders are the OWASP secure headers, less those that would switch off
-// what an offline program lives on: no Clear-Site-Data, no no-store. All answers
-// share them.
+// what an offline program lives on, no Clear-Site-Data, no no-store, and less what is
+// the host's own decision, no Strict-Transport-Security. All answers share them.
 var securityHeaders = http.Header{
 	"Content-Security-Policy":           {contentSecurityPolicy},
 	"Permissions-Policy":                {permissionsPolicy},
@@ -50,16 +50,13 @@ var securityHeaders = http.Header{
 	"Cross-Origin-Resource-Policy":      {"same-origin"},
 }
 
-// transportSecurity is sent over TLS only: elsewhere browsers must ignore it.
-const transportSecurity = "max-age=63072000; includeSubDomains"
+// SecurityHeaders returns the headers that every answer has, a copy.
+func SecurityHeaders() http.Header { return securityHeaders.Clone() }
 
 // Secure sets the security headers on every answer of next.
 func Secure(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		maps.Copy(w.Header(), securityHeaders)
-		if r.TLS != nil {
-			w.Header().Set("Strict-Transport-Security", transportSecurity)
-		}
 		next.ServeHTTP(w, r)
 	})
 }

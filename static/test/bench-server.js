@@ -59,8 +59,7 @@ async function startProgram(folder, cores) {
 async function startNginx(folder, cores) {
   const [port] = await freePorts(1);
   const headers = JSON.parse(await readFile(join(folder, 'site/headers.json'), 'utf8'))['/'];
-  const left = ['Content-Type', 'Strict-Transport-Security']; // its own; over HTTPS only
-  const sent = Object.entries(headers).filter(([name]) => !left.includes(name));
+  const sent = Object.entries(headers).filter(([name]) => name !== 'Content-Type'); // its own
   const config = `
     ${encoding === 'br' ? `load_module ${brotliModule};` : ''}
     ${process.getuid() === 0 ? 'user root;' : ''}
