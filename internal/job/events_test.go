@@ -131,13 +131,20 @@ func replay(t *rapid.T, c *card.Card, b plan.Bench, events []job.Event) *job.Sta
 // canonical gives a state's text, the places of its findings named by the ids of
 // the events and not by their numbers, which depend on the order.
 func canonical(t *rapid.T, s *job.State, events []job.Event) string {
+	return canonicalOf(t, s, &job.History{Events: events})
+}
+
+// canonicalOf is canonical of a job with contents beside.
+func canonicalOf(t *rapid.T, s *job.State, h *job.History) string {
 	for i, f := range s.Findings {
-		number, rest, _ := strings.Cut(strings.TrimPrefix(f.Where, "/events/"), "/")
-		n, err := strconv.Atoi(number)
-		if err != nil {
+		parts := strings.SplitN(f.Where, "/", 4)
+		list := map[string][]job.Event{"events": h.Events, "beside": h.Beside}[parts[1]]
+		n, err := strconv.Atoi(parts[2])
+		if err != nil || n >= len(list) {
 			t.Fatalf("finding at %q", f.Where)
 		}
-		s.Findings[i].Where = events[n].ID + "/" + rest
+		parts[2] = list[n].ID
+		s.Findings[i].Where = strings.Join(parts, "/")
 	}
 	return string(wire.Write(s))
 }
