@@ -13,16 +13,16 @@ import (
 // don't fall is believed, of two equally long ones that with the earlier times. What
 // lies outside of it counts at the time before it, or after it where there is none,
 // and is told once for each stretch.
-func (r *replayer) believe(started string, list []placed) {
+func (r *replayer) believe(started string, list []*placed) {
 	times := make([]string, 0, len(list)+1)
 	days := make([]int, 0, len(list)+1)
 	from := make([]*placed, 0, len(list)+1)
 	if date.Valid(started) {
 		times, days, from = append(times, started), append(days, date.DayOf(started)), append(from, nil)
 	}
-	for i := range list {
-		if e := &list[i]; !e.timeless {
-			times, days, from = append(times, e.Time), append(days, dayOf(&e.Event)), append(from, e)
+	for _, e := range list {
+		if !e.timeless {
+			times, days, from = append(times, e.Time), append(days, dayOf(e.Event)), append(from, e)
 		}
 	}
 	believed := longestRun(times)

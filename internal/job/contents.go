@@ -1,9 +1,7 @@
 package job
 
 import (
-	"bytes"
 	"hash/fnv"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -11,104 +9,95 @@ import (
 	"tidysump/internal/wire"
 )
 
-// content is an event as one of those under its id.
-type content struct {
-	placed
-	text []byte // canonical
-}
-
-// digest names a content: FNV-1a of 64 bits over its canonical text, in hexadecimal.
-func (c *content) digest() string {
+// digestOf names a content: FNV-1a of 64 bits over its canonical text, in hexadecimal.
+func digestOf(e *Event) string {
 	h := fnv.New64a()
-	h.Write(c.text)
+	h.Write(wire.Write(e))
 	text := strconv.FormatUint(h.Sum64(), 16)
 	return strings.Repeat("0", 16-len(text)) + text
 }
 
-// contents gives each event once, in order, and the contents of those that have more
-// than one, by their ids, the one that is here first. Of two contents in History.Events the earlier
-// is here; one that stands beside nothing is here too, for it is all there is of it.
-func contents(h *History) (list []placed, disputed map[string][]content) {
+// contents gives each event once, in order, and of those that have several contents all
+// of them, by their ids, the one that is here first. Of two contents in History.Events
+// the earlier is here; one that stands beside nothing is here too, for it is all there
+// is of it.
+func contents(h *History) (list []*placed, disputed map[string][]*placed) {
 	most := number(h.Events)
-	var events, beside []placed
-	for at := range h.Events {
-		if e := &h.Events[at]; len(e.unread) == 0 {
-			events = append(events, place(e, "/events", at, most))
-		}
-	}
-	for at := range h.Beside {
-		if e := &h.Beside[at]; len(e.unread) == 0 {
-			beside = append(beside, place(e, "/beside", at, most))
-		}
-	}
-	slices.SortStableFunc(events, inOrder)
-	slices.SortStableFunc(beside, inOrder)
-	here := map[string]int{}
-	disputed = map[string][]content{}
-	for _, e := range append(events, beside...) {
-		n, known := here[e.ID]
-		switch {
-		case e.ID == "":
-			list = append(list, e) // nothing names it, so nothing else can be it
-		case !known:
-			here[e.ID] = len(list)
+	all := append(readable(h.Events, "/events", most), readable(h.Beside, "/beside", most)...)
+	here, seen := map[string]*placed{}, map[string]bool{}
+	disputed = map[string][]*placed{}
+	for _, e := range all {
+		first := here[e.ID]
+		if e.ID == "" || first == nil { // what nothing names can be nothing else
+			here[e.ID] = e
 			list = append(list, e)
-		default:
-			disputed[e.ID] = withContent(disputed[e.ID], &list[n], &e)
+			continue
+		}
+		if len(disputed[e.ID]) == 0 {
+			disputed[e.ID] = []*placed{first}
+			seen[string(wire.Write(first.Event))] = true
+		}
+		if text := string(wire.Write(e.Event)); !seen[text] {
+			seen[text] = true
+			disputed[e.ID] = append(disputed[e.ID], e)
 		}
 	}
 	sortEvents(list)
 	return list, disputed
 }
 
-// withContent adds another content of an event, unless it is there.
-func withContent(list []content, here, other *placed) []content {
-	if len(list) == 0 {
-		list = []content{{*here, wire.Write(&here.Event)}}
-	}
-	text := wire.Write(&other.Event)
-	for i := range list {
-		if bytes.Equal(list[i].text, text) {
-			return list
+// readable gives the events of a list that could be read, in order.
+func readable(events []Event, list string, most int) []*placed {
+	var all []*placed
+	for at := range events {
+		if e := &events[at]; len(e.unread) == 0 {
+			all = append(all, place(e, list, at, most))
 		}
 	}
-	return append(list, content{*other, text})
+	sortEvents(all)
+	return all
 }
 
 // settle puts in place of each disputed event the content that the person chose, and
 // tells what is disputed. Which choices hold follows from the contents that are here:
 // a choice can't make another one.
-func (r *replayer) settle(list []placed, disputed map[string][]content) []placed {
+func (r *replayer) settle(list []*placed, disputed map[string][]*placed) {
+	known := map[string]int{} // the contents of each id, by that and their digests
+	for _, e := range list {
+		all := disputed[e.ID]
+		if len(all) < 2 {
+			continue // the same once more
+		}
+		d := Dispute{ID: e.ID}
+		for n, c := range all {
+			v := Variant{Digest: digestOf(c.Event), Event: *c.Event, Here: n == 0 && c.list == "/events"}
+			known[e.ID+" "+v.Digest] = n
+			d.Variants = append(d.Variants, v)
+		}
+		r.state.Disputed = append(r.state.Disputed, d)
+	}
 	gone := takenBack(list).gone
 	chosen := map[string]int{}
-	for i := range list {
-		e := &list[i]
+	for _, e := range list {
 		if e.Kind != Choose || e.ID == "" || e.timeless || gone[e.ID] {
 			continue
 		}
-		n := slices.IndexFunc(disputed[e.About], func(c content) bool { return c.digest() == e.Value })
-		if n < 0 || len(disputed[e.About]) < 2 {
+		n, ok := known[e.About+" "+e.Value]
+		if !ok {
 			r.fault(e, "choose-unknown", "/value", finding.Refuse)
 			continue
 		}
 		chosen[e.About] = n
 		r.chose[e.ID] = true
 	}
-	for i := range list {
-		all := disputed[list[i].ID]
-		if len(all) < 2 {
-			continue // no other content, or the same once more
+	for i := range r.state.Disputed {
+		d := &r.state.Disputed[i]
+		d.Variants[chosen[d.ID]].Counts = true
+	}
+	for i, e := range list {
+		if all := disputed[e.ID]; len(all) > 1 {
+			list[i] = all[chosen[e.ID]]
 		}
-		n := chosen[list[i].ID]
-		d := Dispute{ID: list[i].ID}
-		for k := range all {
-			c := &all[k]
-			d.Variants = append(d.Variants, Variant{Digest: c.digest(), Event: c.Event, Here: k == 0 && c.list == "/events", Counts: k == n})
-		}
-		slices.SortFunc(d.Variants[1:], func(x, y Variant) int { return strings.Compare(x.Digest, y.Digest) })
-		r.state.Disputed = append(r.state.Disputed, d)
-		list[i] = all[n].placed
 	}
 	sortEvents(list)
-	return list
 }

@@ -39,7 +39,7 @@ func (r *replayer) full(h *History) {
 		return
 	}
 	most, bytes := MostBytes, 0
-	e := &placed{Event: h.Events[r.newest], list: "/events", at: r.newest}
+	e := &placed{Event: &h.Events[r.newest], list: "/events", at: r.newest}
 	if e.Kind == Done || e.Kind == Undo || e.Kind == Finish || e.Kind == Choose {
 		most += MostBytes / 16
 	}

@@ -161,7 +161,7 @@ func (r *replayer) stop(since int) {
 		}
 		r.state.WarnAt = append(r.state.WarnAt, s.ID)
 		if at, done := r.ran[s.ID]; done && at > since {
-			r.fault(&r.list[at], "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
+			r.fault(r.list[at], "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
 		}
 	}
 }

@@ -13,7 +13,7 @@ import (
 
 // placed is an event with its place in the list it came in, and in the replay.
 type placed struct {
-	Event
+	*Event
 	list     string // it came in: a JSON pointer
 	at       int    // place in that
 	order    int    // place in the replay
@@ -28,20 +28,20 @@ type placed struct {
 func (e *placed) where() string { return e.list + "/" + strconv.Itoa(e.at) }
 
 // place gives an event of a job that has so many.
-func place(e *Event, list string, at, most int) placed {
-	return placed{Event: *e, list: list, at: at, place: max(0, min(e.Seq, most)), beyond: e.Seq > most, timeless: !date.Valid(e.Time)}
+func place(e *Event, list string, at, most int) *placed {
+	return &placed{Event: e, list: list, at: at, place: max(0, min(e.Seq, most)), beyond: e.Seq > most, timeless: !date.Valid(e.Time)}
 }
 
 // inOrder says which of two events comes first: the one that says a lower place in
 // its job. Events of earlier versions say none and come before all others, in the
 // order of time. One that says a place beyond the record comes before those that
 // were there honestly: whatever it says, what is written next stands behind it.
-func inOrder(x, y placed) int {
+func inOrder(x, y *placed) int {
 	if order := cmp.Or(cmp.Compare(x.place, y.place), boolFirst(x.beyond, y.beyond), boolFirst(y.timeless, x.timeless),
 		strings.Compare(x.Time, y.Time), strings.Compare(x.ID, y.ID)); order != 0 {
 		return order
 	}
-	return bytes.Compare(wire.Write(&x.Event), wire.Write(&y.Event))
+	return bytes.Compare(wire.Write(x.Event), wire.Write(y.Event))
 }
 
 // boolFirst orders what is so before what isn't.
@@ -70,9 +70,9 @@ func number(events []Event) int {
 }
 
 // sortEvents puts events in their order and numbers them.
-func sortEvents(list []placed) {
+func sortEvents(list []*placed) {
 	slices.SortStableFunc(list, inOrder)
-	for i := range list {
-		list[i].order = i
+	for i, e := range list {
+		e.order = i
 	}
 }

@@ -24,7 +24,7 @@ func (r *replayer) billed(e *placed) {
 			others = append(others, p)
 		}
 	}
-	r.state.Papers = append(others, e.Event)
+	r.state.Papers = append(others, *e.Event)
 	r.state.Costs = ""
 	for _, p := range r.state.Papers {
 		if p.What == Bill || r.state.Costs == "" {

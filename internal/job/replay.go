@@ -13,7 +13,7 @@ type replayer struct {
 	plan     *plan.Plan
 	print    *shown.Printer
 	state    *State
-	list     []placed
+	list     []*placed
 	taken    *takings
 	chose    map[string]bool // choices that hold, by their ids
 	counts   map[string]bool // events that an undo at the bench would take back
@@ -56,11 +56,11 @@ func run(p *plan.Plan, h *History) *replayer {
 	r.unread(h)
 	r.full(h)
 	list, disputed := contents(h)
-	list = r.settle(list, disputed)
+	r.settle(list, disputed)
 	r.believe(h.Started, list)
 	r.undo(list)
-	for i := range list {
-		if e := &list[i]; (e.ID == "" || !r.taken.gone[e.ID]) && r.checked(e) {
+	for _, e := range list {
+		if (e.ID == "" || !r.taken.gone[e.ID]) && r.checked(e) {
 			r.apply(e)
 		}
 	}

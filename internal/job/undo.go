@@ -14,11 +14,11 @@ type takings struct {
 // that holds takes it back, wherever the two stand: what was taken back comes back so.
 // Two events that say a step is done are one: an undo of one of them takes back those
 // before it too.
-func takenBack(list []placed) *takings {
+func takenBack(list []*placed) *takings {
 	t := &takings{gone: map[string]bool{}, holds: map[string]bool{}, circles: map[string]bool{}, kinds: map[string]EventKind{}}
 	about := map[string]string{} // of the undos that can hold
-	for i := range list {
-		if e := &list[i]; e.ID != "" {
+	for _, e := range list {
+		if e.ID != "" {
 			t.kinds[e.ID] = e.Kind
 			if e.Kind == Undo && !e.timeless {
 				about[e.ID] = e.About
@@ -57,31 +57,30 @@ func takenBack(list []placed) *takings {
 
 // takeSteps takes back the other events that say that a step was done, as far as they
 // stand before the undo of one of them.
-func (t *takings) takeSteps(list []placed) {
+func (t *takings) takeSteps(list []*placed) {
 	steps := map[string]string{}
-	for i := range list {
-		if e := &list[i]; e.Kind == Done && e.ID != "" {
+	for _, e := range list {
+		if e.Kind == Done && e.ID != "" {
 			steps[e.ID] = e.Step
 		}
 	}
 	until := map[string]int{} // places of the last undo of a step
-	for i := range list {
-		if step, ok := steps[list[i].About]; ok && t.holds[list[i].ID] {
+	for i, e := range list {
+		if step, ok := steps[e.About]; ok && t.holds[e.ID] {
 			until[step] = i
 		}
 	}
-	for i := range list {
-		if e := &list[i]; e.Kind == Done && i < until[e.Step] {
+	for i, e := range list {
+		if e.Kind == Done && i < until[e.Step] {
 			t.gone[e.ID] = true
 		}
 	}
 }
 
 // undo takes in what the undos take back, and reports those that take back nothing.
-func (r *replayer) undo(list []placed) {
+func (r *replayer) undo(list []*placed) {
 	r.taken = takenBack(list)
-	for i := range list {
-		e := &list[i]
+	for _, e := range list {
 		if e.Kind != Undo || e.ID == "" || e.timeless {
 			continue
 		}
@@ -96,9 +95,9 @@ func (r *replayer) undo(list []placed) {
 
 // redo finds the undo that was the last thing to happen at the bench. What was brought
 // back is as if it had never been taken back, so the one before comes next.
-func (r *replayer) redo(list []placed) {
+func (r *replayer) redo(list []*placed) {
 	for i := len(list) - 1; i >= 0; i-- {
-		e := &list[i]
+		e := list[i]
 		target, known := r.taken.kinds[e.About]
 		switch {
 		case r.counts[e.ID]:

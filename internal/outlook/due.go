@@ -121,11 +121,11 @@ func (r *reckoner) changes(circuit string, after float64) []due.Mark {
 	var list []due.Mark
 	for _, p := range r.past {
 		if day := p.Changed[circuit]; day > after {
-			at := len(list) // a job that was begun by a wrong clock may stand behind later ones
-			for at > 0 && list[at-1][due.Time] > day {
-				at--
+			list = append(list, due.Mark{p.Read[due.Km].Count, p.Read[due.Hours].Count, day})
+			// A job that was begun by a wrong clock may stand behind later ones.
+			for n := len(list) - 1; n > 0 && list[n-1][due.Time] > day; n-- {
+				list[n-1], list[n] = list[n], list[n-1]
 			}
-			list = slices.Insert(list, at, due.Mark{p.Read[due.Km].Count, p.Read[due.Hours].Count, day})
 		}
 	}
 	return list
