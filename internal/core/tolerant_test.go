@@ -1,6 +1,7 @@
 package core_test
 
 import (
+	"reflect"
 	"slices"
 	"testing"
 
@@ -72,6 +73,63 @@ func TestReplay_BadLastJob(t *testing.T) {
 		got, outcome := core.Do("replay", slices.Concat(head, []byte(`,"last":`+last+`}`)))
 		if outcome != core.OK || string(got) != string(want) {
 			t.Errorf("last %.80s: %s\nwant %s", last, got, want)
+		}
+	}
+}
+
+// What can't be read in one of a bike's jobs spoils that and no more: an event, or the
+// job where its card or bench is wrong.
+func TestDue_BadJob(t *testing.T) {
+	card := string(rootFile(t, "testdata/card-minimal.json"))
+	poured := `{"id":"p","time":"2026-06-01T10:00:00.000Z","kind":"reading","step":"pour-engine","what":"poured","of":"engine","value":"1.5 L"}`
+	good := `{"card":` + card + `,"events":[` + poured + `]}`
+	wrong := string(rootFile(t, "testdata/cards-wrong/torque-4000.json"))
+	for bad, want := range map[string]string{
+		`{"card":` + card + `,"events":[{"id":7},3,[],"x",null,{"signs":[]}]}`: "",
+		`{"card":` + card + `,"events":7}`:                                     "wrong-type /jobs/0/events",
+		`{"card":` + card + `,"bench":{"place":"moon"},"events":[]}`:           "unknown-word /jobs/0/bench/place",
+		`{"card":3,"events":[]}`:                                               "wrong-type /jobs/0/card",
+		`{"events":[]}`:                                                        "missing /jobs/0/card",
+		`3`:                                                                    "wrong-type /jobs/0",
+		`{"card":` + wrong + `}`:                                               "not-believable /jobs/0/card/bolts/0/torque/value",
+	} {
+		var a struct {
+			Oils     []struct{ Changed string }
+			Findings []finding
+		}
+		must(t, "due", []byte(`{"today":"2026-11-29","jobs":[`+bad+`,`+good+`]}`), &a)
+		found := ""
+		for _, f := range a.Findings {
+			if f.Grade == "refuse" && found == "" {
+				found = f.Code + " " + f.Where
+			}
+		}
+		if len(a.Oils) != 1 || a.Oils[0].Changed != "2026-06-01" || found != want {
+			t.Errorf("beside %.80s: %+v, found %q, want %q", bad, a, found, want)
+		}
+	}
+}
+
+// Each event that can't be read is told with its place, and what could be read of it.
+func TestReplay_Unread(t *testing.T) {
+	card := string(rootFile(t, "testdata/card-minimal.json"))
+	for bad, want := range map[string]finding{
+		`{"id":"b","time":"2026-11-25T10:00:00.000Z","kind":"note","text":7}`: {Values: map[string]string{"id": "b", "time": "2026-11-25T10:00:00.000Z", "kind": "note", "member": "text"}},
+		`{"id":"b","kind":"note","seq":1.5}`:                                  {Values: map[string]string{"id": "b", "time": "", "kind": "note", "member": "seq"}},
+		`{"id":["b"],"kind":"note"}`:                                          {Values: map[string]string{"id": "", "time": "", "kind": "note", "member": "id"}},
+		`{"id":"b","signs":{"a":1}}`:                                          {Values: map[string]string{"id": "b", "time": "", "kind": "", "member": "signs"}},
+		`"b"`:                                                                 {Values: map[string]string{"id": "", "time": "", "kind": "", "member": "@event.whole"}},
+	} {
+		var s struct {
+			Done     []string
+			Unread   int
+			Findings []finding
+			Summary  struct{ Events, Unread int }
+		}
+		must(t, "replay", []byte(`{"card":`+card+`,"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"done","step":"identify"},`+bad+`]}`), &s)
+		want.Code, want.Where, want.Grade = "event-unread", "/events/1", "doubt"
+		if len(s.Findings) != 1 || !reflect.DeepEqual(s.Findings[0], want) || s.Unread != 1 || s.Summary.Unread != 1 || s.Summary.Events != 2 || !slices.Contains(s.Done, "identify") {
+			t.Errorf("beside %s: %+v, want %+v", bad, s, want)
 		}
 	}
 }

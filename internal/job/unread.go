@@ -30,6 +30,9 @@ func (r *replayer) unread(h *History) {
 	})
 	for _, e := range list {
 		member, _, _ := strings.Cut(strings.TrimPrefix(e.Event.unread[0].Where, "/"), "/")
+		if member == "" {
+			member = "@event.whole"
+		}
 		r.fault(e, "event-unread", "", finding.Doubt, "id", finding.Clip(e.ID), "time", finding.Clip(e.Time),
 			"kind", finding.Clip(string(e.Kind)), "member", finding.Clip(member))
 	}

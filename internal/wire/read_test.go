@@ -201,3 +201,42 @@ func TestRead_FindingsAreBounded(t *testing.T) {
 func nested(depth int) string {
 	return strings.Repeat("[", depth) + strings.Repeat("]", depth)
 }
+
+// apart is a record that keeps to itself what refuses it.
+type apart struct {
+	inner
+	found []finding.Finding
+}
+
+func (a *apart) Unread(found []finding.Finding) { a.found = found }
+
+type aparts struct {
+	list  []apart
+	maybe *apart
+}
+
+func (a *aparts) Members(m *wire.Members) {
+	wire.List(m, "list", &a.list)
+	wire.Optional(m, "maybe", &a.maybe)
+}
+
+// What refuses a record that keeps it to itself is handed to it, with places below it,
+// and reported nowhere else.
+func TestRead_Apart(t *testing.T) {
+	var a aparts
+	if list := wire.Read([]byte(`{"list":[{"id":"x"},{"id":3,"size":"y"},7,{"id":"z"}],"maybe":{}}`), &a); len(list) > 0 {
+		t.Errorf("reported %q", codes(list))
+	}
+	want := [][]string{nil, {"wrong-type /id refuse want=string", "wrong-type /size refuse want=number"}, {"wrong-type  refuse want=object"}, nil}
+	for n := range want {
+		if got := codes(a.list[n].found); !slices.Equal(got, want[n]) {
+			t.Errorf("element %d: %q, want %q", n, got, want[n])
+		}
+	}
+	if a.list[3].ID != "z" || !slices.Equal(codes(a.maybe.found), []string{"missing /id refuse name=id"}) {
+		t.Errorf("%+v, %+v", a.list, a.maybe)
+	}
+	if list := wire.Read([]byte(`{"list":7}`), &a); !slices.Equal(codes(list), []string{"wrong-type /list refuse want=array"}) {
+		t.Errorf("no list: %q", codes(list))
+	}
+}

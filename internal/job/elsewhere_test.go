@@ -1,0 +1,132 @@
+package job_test
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/job"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
+)
+
+// A record says the same after its steps were given other names, but for the steps done:
+// those stand elsewhere. Everything that was written down, poured and read counts.
+func TestElsewhere_RenamedSteps(t *testing.T) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
+		events := drawHonest(t, p, "a")
+		events = slices.DeleteFunc(events, func(e job.Event) bool { return e.Kind == job.Timed })
+		want := replay(t, c, b, events)
+		renamed := slices.Clone(events)
+		for i := range renamed {
+			if renamed[i].Step != "" {
+				renamed[i].Step = "old-" + renamed[i].Step
+			}
+		}
+		got := replay(t, c, b, renamed)
+		for name, ids := range map[string][2][]string{
+			"notes":    {ids(want.Notes, func(n job.Remark) string { return n.ID }), ids(got.Notes, func(n job.Remark) string { return n.ID })},
+			"photos":   {ids(want.Photos, func(n job.Picture) string { return n.ID }), ids(got.Photos, func(n job.Picture) string { return n.ID })},
+			"readings": {ids(want.Readings, reading), ids(got.Readings, reading)},
+			"looks":    {ids(want.Looks, func(l job.Look) string { return l.ID + l.Verdict }), ids(got.Looks, func(l job.Look) string { return l.ID + l.Verdict })},
+			"oils":     {ids(want.Oils, oil), ids(got.Oils, oil)},
+		} {
+			if !slices.Equal(ids[0], ids[1]) {
+				t.Fatalf("%s were %q, and are %q with other names of steps: %+v", name, ids[0], ids[1], events)
+			}
+		}
+		done := map[string]bool{}
+		for _, e := range got.Elsewhere {
+			done[strings.TrimPrefix(e.Step, "old-")] = true
+		}
+		for _, step := range want.Done {
+			if !done[step] {
+				t.Fatalf("%s was done, and stands nowhere: %+v", step, got.Elsewhere)
+			}
+		}
+		for _, f := range got.Findings {
+			if f.Code == "not-in-plan" && f.Grade != finding.Note {
+				t.Fatalf("%+v", f)
+			}
+		}
+	})
+}
+
+func ids[T any](list []T, id func(T) string) (all []string) {
+	for _, e := range list {
+		all = append(all, id(e))
+	}
+	return all
+}
+
+func reading(r job.Read) string { return r.ID + " " + strings.Join(r.Texts, ", ") }
+
+func oil(b job.Balance) string {
+	return strings.Join(slices.Concat(b.Poured, b.Drained, []string{b.Verdict}), ", ")
+}
+
+// What no step asks stands as it was typed, and nothing of it is a word id.
+func TestElsewhere_ReadAsTyped(t *testing.T) {
+	c := plantest.Sample(t, bike)
+	for _, f := range []struct{ what, of, value, name, text string }{
+		{"odometer", "", "12 000", "odometer", "12000 km"},
+		{"poured", "gearbox", "1 pint", "poured", "1 pint"},
+		{"pressure", "front", "2.3 bar", "other", "pressure 2.3 bar"},
+		{"pressure", "", "@step.identify", "other", "pressure step.identify"},
+		{"@step.identify", "", "1", "other", "step.identify 1"},
+		{"poured", "gearbox", "@step.identify", "poured", "step.identify"},
+	} {
+		s, _ := replayed(c, plan.Bench{}, []job.Event{read("polish-the-tank", f.what, f.of, f.value)})
+		if len(s.Readings) != 1 || s.Readings[0].What != f.name || first(s.Readings[0].Texts) != f.text || s.Readings[0].Step != "polish-the-tank" {
+			t.Errorf("%+v: %+v", f, s.Readings)
+		}
+		if !slices.Equal(codes(s), []string{"not-in-plan"}) || s.LastID != "e" {
+			t.Errorf("%+v: findings %v, last %s", f, s.Findings, s.LastID)
+		}
+	}
+}
+
+// A level that another version's step asked is the one before draining as long as
+// nothing was poured, and the one at the end after that.
+func TestElsewhere_Level(t *testing.T) {
+	c := plantest.Sample(t, bike)
+	h := job.History{Events: series(
+		read("oil-stands", plan.AskLevel, "engine", "40 %"),
+		read("fill", plan.AskPoured, "engine", "2.4 L"),
+		read("oil-stands-now", plan.AskLevel, "engine", "75 %"))}
+	trace, _ := (&job.Past{Card: *c, History: h}).Recall()
+	found, left := trace.ShareFound["engine"], trace.ShareLeft["engine"]
+	if found == nil || left == nil || *found != 0.4 || *left != 0.75 {
+		t.Errorf("found %v, left %v", *found, *left)
+	}
+}
+
+// A full record refuses what is new, lets the job be ended and taken back, and what is
+// in it counts.
+func TestHistory_Full(t *testing.T) {
+	p := samplePlan(t)
+	var events []job.Event
+	for i := range job.MostBytes / 64000 {
+		events = append(events, job.Event{ID: "n" + strconv.Itoa(i), Seq: i + 1, Time: noon, Kind: job.Note, Text: strings.Repeat("x", 64000)})
+	}
+	for kind, full := range map[job.EventKind]bool{job.Note: true, job.Billed: true, job.Undo: false, job.Finish: false, job.Done: false} {
+		e := job.Event{ID: "new", Seq: len(events) + 1, Time: noon, Kind: kind, Text: strings.Repeat("x", 64000), Step: "identify", About: "n0", What: job.Bill}
+		h := job.History{Events: append(slices.Clone(events), e), Adding: true}
+		s := job.Replay(p, &h, nil)
+		refused := slices.ContainsFunc(s.Findings, func(f finding.Finding) bool {
+			return f.Code == "record-full" && f.Grade == finding.Refuse && f.Where == "/events/"+strconv.Itoa(len(events))
+		})
+		if refused != full {
+			t.Errorf("a new %s: refused %v, want %v", kind, refused, full)
+		}
+		h.Adding = false
+		if s := job.Replay(p, &h, nil); slices.Contains(codes(s), "record-full") || len(s.Notes) < len(events)-1 {
+			t.Errorf("a %s that is there: %v, %d notes", kind, codes(s), len(s.Notes))
+		}
+	}
+}
