@@ -145,3 +145,12 @@ func mustRapid(t *rapid.T, op, in string, answer any) {
 		t.Fatal(fmt.Sprint(op, ": ", err))
 	}
 }
+
+// decodeDo is an answer as it comes.
+func decodeDo(t *rapid.T, op, in string) []byte {
+	out, outcome := core.Do(op, []byte(in))
+	if outcome == core.Crashed || outcome == core.Malformed {
+		t.Fatalf("%s(%.800s): %v %.500s", op, in, outcome, out)
+	}
+	return out
+}

@@ -1,7 +1,9 @@
 package core
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
@@ -77,7 +79,7 @@ func surveyJobs(i *surveyInput, read []finding.Finding) (*surveyAnswer, []findin
 	if list = append(rest, list...); finding.Refused(list) {
 		return nil, list
 	}
-	s := &survey{accepted: make([]*card.Checked, len(i.cards)), refused: unread}
+	s := &survey{accepted: make([]*card.Checked, len(i.cards)), refused: unread, plans: map[string]planned{}}
 	for n := range i.cards {
 		if !finding.Refused(unread[n]) {
 			s.accepted[n], list = card.Accept(&i.cards[n])
@@ -99,10 +101,29 @@ func surveyJobs(i *surveyInput, read []finding.Finding) (*surveyAnswer, []findin
 	return a, nil
 }
 
-// survey are the cards of a call, each nil where it is refused.
+// survey are the cards of a call, each nil where it is refused, and the plans made of
+// them so far.
 type survey struct {
 	accepted []*card.Checked
 	refused  map[int][]finding.Finding
+	plans    map[string]planned
+}
+
+// planned is a plan, nil where the bench is refused.
+type planned struct {
+	plan    *plan.Plan
+	refused []finding.Finding
+}
+
+// planOf plans a job, once for all that have the same card, bench and steps.
+func (s *survey) planOf(j *surveyed) planned {
+	key := strings.Join(append(j.steps, strconv.Itoa(j.card), string(wire.Write(&j.bench))), "\n")
+	p, known := s.plans[key]
+	if !known {
+		p.plan, p.refused = plan.Resume(s.accepted[j.card], j.bench, j.steps)
+		s.plans[key] = p
+	}
+	return p
 }
 
 // replay works a job out that stands at that place, nil where it can't be, and says
@@ -116,11 +137,11 @@ func (s *survey) replay(j *surveyed, at string) (*job.State, []finding.Finding) 
 	case s.accepted[j.card] == nil:
 		return nil, s.refused[j.card]
 	}
-	p, refused := plan.Resume(s.accepted[j.card], j.bench, j.steps)
-	if p == nil {
-		return nil, finding.Below(at, refused)
+	p := s.planOf(j)
+	if p.plan == nil {
+		return nil, finding.Below(at, slices.Clone(p.refused))
 	}
-	state := job.Replay(p, &j.History, nil)
+	state := job.Replay(p.plan, &j.History, nil)
 	var unread []finding.Finding
 	for _, f := range state.Findings {
 		if f.Code == "event-unread" && len(unread) < unreadShown {
