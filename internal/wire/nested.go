@@ -108,7 +108,7 @@ func (m *Members) Rows(name string, records func(n int) []Record) {
 		return
 	}
 	child := n.first
-	for _, r := range records(n.count) {
+	for _, r := range records(int(n.count)) {
 		m.report.element(child, r, m.unknown)
 		child = child.next
 	}

@@ -20,11 +20,11 @@ const (
 type node struct {
 	kind    kind
 	flaw    flaw
-	claimed bool // a record has named it
-	count   int  // of members
+	claimed bool  // a record has named it
+	count   int32 // of members
+	at      int32 // in an array
 	text    string
 	name    string // in an object
-	at      int    // in an array
 	first   *node  // of its members, and the one after it among its parent's
 	next    *node
 	parent  *node
@@ -45,7 +45,7 @@ func (n *node) where() string {
 	case n.parent == nil:
 		return ""
 	case n.parent.kind == kindArray:
-		return n.parent.where() + "/" + strconv.Itoa(n.at)
+		return n.parent.where() + "/" + strconv.Itoa(int(n.at))
 	}
 	return n.parent.where() + "/" + escapePointer(n.name)
 }

@@ -41,15 +41,21 @@ func (w *writer) string(s string) {
 		panic("wire: text")
 	}
 	w.text = append(w.text, '"')
+	from := 0
 	for i := range len(s) {
-		w.quoted(s[i])
+		if c := s[i]; c < ' ' || c == '"' || c == '\\' {
+			w.text = append(w.text, s[from:i]...)
+			w.escape(c)
+			from = i + 1
+		}
 	}
+	w.text = append(w.text, s[from:]...)
 	w.text = append(w.text, '"')
 }
 
-// quoted writes a byte of a string, escaped only where JSON asks for it (the
-// canonical form of RFC 8785, section 3.2.2.2).
-func (w *writer) quoted(c byte) {
+// escape writes a byte of a string for which JSON asks that it is escaped, and only
+// such a one is (the canonical form of RFC 8785, section 3.2.2.2).
+func (w *writer) escape(c byte) {
 	const meant, letters, hex = "\"\\\b\f\n\r\t", `"\bfnrt`, "0123456789abcdef"
 	for i := range len(meant) {
 		if meant[i] == c {
@@ -57,12 +63,8 @@ func (w *writer) quoted(c byte) {
 			return
 		}
 	}
-	if c < ' ' {
-		w.text = append(w.text, `\u00`...)
-		w.text = append(w.text, hex[c>>4], hex[c&15])
-		return
-	}
-	w.text = append(w.text, c)
+	w.text = append(w.text, `\u00`...)
+	w.text = append(w.text, hex[c>>4], hex[c&15])
 }
 
 // float panics on what JSON has no number for, for the same reason.
