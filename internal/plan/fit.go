@@ -8,10 +8,17 @@ import (
 	"tidysump/internal/shown"
 )
 
-// put fits a recipe to its subject and adds it as a step.
+// put fits a recipe to its subject and adds it as a step of the stage being made.
 func (p *planner) put(word string, on subject) {
 	r := recipeOf(word)
-	s := Step{ID: p.stepID(r, on), Stage: p.stage, Word: "step." + word, Must: r.must, After: r.after, Values: p.values(word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
+	s := p.fitted(r, on)
+	s.ID, s.Stage = p.stepID(r, on), p.stage
+	p.plan.Steps = append(p.plan.Steps, s)
+}
+
+// fitted fits a recipe to its subject.
+func (p *planner) fitted(r *recipe, on subject) Step {
+	s := Step{Word: "step." + r.word, Must: r.must, After: r.after, Values: p.values(r.word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
 		Finds: r.finds, Runs: r.runs}
 	if r.pours {
 		s.Pours = on.circuit.ID
@@ -42,7 +49,7 @@ func (p *planner) put(word string, on subject) {
 			s.Timers = append(s.Timers, t)
 		}
 	}
-	p.plan.Steps = append(p.plan.Steps, s)
+	return s
 }
 
 // stepID names a step. What a day with one oil says once has no id after it.
@@ -157,7 +164,10 @@ func (d *day) practice(name string, low, high float64, unit string) shown.Figure
 
 // firstPour is what goes in before the first start.
 func (d *day) firstPour(c *card.Circuit) shown.Figure {
-	due, _ := d.volume(c).Amount()
+	due, known := d.volume(c).Amount()
+	if !known {
+		return shown.Unknown("first-pour", "volume")
+	}
 	return shown.Estimate("first-pour", "first-share", d.print.Texts(fill.First(due.Base), due.Unit, 2)...)
 }
 
@@ -170,9 +180,13 @@ func (d *day) asksFor(what string, on subject) []Ask {
 	if what != AskLevel {
 		return []Ask{d.ask(what, on)}
 	}
+	circuits := d.circuits
+	if on.circuit != nil {
+		circuits = []*card.Circuit{on.circuit}
+	}
 	var list []Ask
-	for _, c := range d.circuits {
-		if (on.circuit == nil || on.circuit == c) && hasGauge(c) {
+	for _, c := range circuits {
+		if hasGauge(c) {
 			list = append(list, d.ask(what, subject{circuit: c}))
 		}
 	}

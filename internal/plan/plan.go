@@ -70,6 +70,15 @@ type planner struct {
 // Make makes the plan of a card on a bench. The findings are those of the bench,
 // with places below "/bench"; when one of them refuses there is no plan.
 func Make(checked *card.Checked, b Bench) (*Plan, []finding.Finding) {
+	p, list := begin(checked, b)
+	if p == nil {
+		return nil, list
+	}
+	return p.plan, nil
+}
+
+// begin makes a plan, and gives who made it.
+func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 	c := checked.Card()
 	if list := b.check(c); finding.Refused(list) {
 		return nil, finding.Below("/bench", list)
@@ -85,7 +94,7 @@ func Make(checked *card.Checked, b Bench) (*Plan, []finding.Finding) {
 	p.parts()
 	p.tools()
 	p.sequence()
-	return p.plan, nil
+	return p, nil
 }
 
 // choose settles which circuits, filters and strainers are done today.

@@ -1,33 +1,48 @@
 package plan
 
 import (
+	"strings"
+
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
 )
 
-// OtherVersion is the word, after "step.", of a step that a job began with and that is
-// planned no more, or not yet.
+// OtherVersion is the word, after "step.", of a step that a job began with and that
+// this version knows nothing of.
 const OtherVersion = "other-version"
 
+// Every word that a step ever had is in testdata/steps-released.txt, and stays
+// understood: renames are those that are called otherwise now, retired the recipes of
+// those that no sequence puts any more. Their texts stay in the catalogue.
+var (
+	renames = []rename{}
+	retired = []recipe{}
+)
+
+type rename struct{ was, is string }
+
 // Resume makes the plan that a job began with: that of its card and bench with the
-// steps of those ids, in their order, whatever is planned today. Without ids it is
-// the plan of today. A step that is planned no more, or not yet, can be done and
-// holds what is written at it; what it was about is known by its id alone.
+// steps of those ids, each once and in their order, whatever is planned today. Without
+// ids it is the plan of today. A step keeps the id that the job knows it by. One that
+// is not planned today is made from its recipe; one that has none is a plain step, which
+// can be done and holds what is written at it.
 func Resume(checked *card.Checked, b Bench, steps []string) (*Plan, []finding.Finding) {
-	p, list := Make(checked, b)
-	if p != nil && len(steps) > 0 {
-		p.Steps = resumed(p, steps)
+	p, list := begin(checked, b)
+	if p == nil {
+		return nil, list
 	}
-	return p, list
+	if len(steps) > 0 {
+		p.resume(steps, renames)
+	}
+	return p.plan, nil
 }
 
-// resumed gives the steps of those ids in their order, each once.
-func resumed(p *Plan, ids []string) []Step {
-	list := make([]Step, 0, len(ids))
-	here := make(map[string]*Step, len(p.Steps))
-	for i := range p.Steps {
-		here[p.Steps[i].ID] = &p.Steps[i]
+func (p *planner) resume(ids []string, renames []rename) {
+	today := make(map[string]*Step, len(p.plan.Steps))
+	for i := range p.plan.Steps {
+		today[p.plan.Steps[i].ID] = &p.plan.Steps[i]
 	}
+	list := make([]Step, 0, len(ids))
 	seen := make(map[string]bool, len(ids))
 	stage := Ready
 	for _, id := range ids {
@@ -35,12 +50,99 @@ func resumed(p *Plan, ids []string) []Step {
 			continue
 		}
 		seen[id] = true
-		s := Step{ID: id, Stage: stage, Word: "step." + OtherVersion, Values: finding.Values("id", finding.Clip(id))}
-		if known := here[id]; known != nil {
-			s = *known
+		s := p.known(id, today)
+		for i := 0; s == nil && i < len(renames); i++ {
+			if rest, ok := cutWord(id, renames[i].was); ok {
+				s = p.known(renames[i].is+rest, today)
+			}
 		}
-		stage = s.Stage
-		list = append(list, s)
+		if s == nil {
+			s = &Step{Word: "step." + OtherVersion, Values: finding.Values("id", finding.Clip(id))}
+		}
+		if s.Stage != "" {
+			stage = s.Stage
+		}
+		list = append(list, *s)
+		list[len(list)-1].ID, list[len(list)-1].Stage = id, stage
 	}
-	return list
+	p.plan.Steps = list
+}
+
+// cutWord gives what follows a word in the id of a step.
+func cutWord(id, word string) (rest string, ok bool) {
+	rest, ok = strings.CutPrefix(id, word)
+	return rest, ok && (rest == "" || rest[0] == '-')
+}
+
+// known gives the step of an id: as it is planned today, or else, without a stage, from
+// the recipe of which the id begins with the word and ends with what it is about; nil
+// where there is none.
+func (p *planner) known(id string, today map[string]*Step) *Step {
+	if s := today[id]; s != nil {
+		return s
+	}
+	var best *recipe
+	var on subject
+	for i := range len(recipes) + len(retired) {
+		r := &recipes[min(i, len(recipes)-1)]
+		if i >= len(recipes) {
+			r = &retired[i-len(recipes)]
+		}
+		rest, ok := cutWord(id, r.word)
+		if !ok || best != nil && len(best.word) > len(r.word) {
+			continue
+		}
+		for rest != "" && p.subjectOf(r, rest) == nil {
+			again := false
+			if rest, again = strings.CutSuffix(rest, "-again"); !again {
+				break
+			}
+		}
+		if of := p.subjectOf(r, rest); of != nil {
+			best, on = r, *of
+		}
+	}
+	if best == nil {
+		return nil
+	}
+	s := p.fitted(best, on)
+	return &s
+}
+
+// subjectOf finds what a recipe's step is about, by what follows its word in the id: a
+// hyphen and an id of the card, or nothing. It gives nil where the card has no such
+// thing.
+func (p *planner) subjectOf(r *recipe, rest string) *subject {
+	id := strings.TrimPrefix(rest, "-")
+	of := subject{}
+	switch {
+	case r.on == nothing:
+		if rest != "" {
+			return nil
+		}
+		return &of
+	case r.perOil && rest == "" && len(p.circuits) == 1:
+		of.circuit = p.circuits[0]
+	case id == "":
+	case r.on == aCircuit:
+		of.circuit = p.card.Circuit(id)
+	case r.on == aBolt:
+		of.bolt = p.card.Bolt(id)
+	case r.on == aFilter:
+		for i := range p.card.Filters {
+			if f := &p.card.Filters[i]; f.ID == id {
+				of.filter = f
+			}
+		}
+	case r.on == aStrainer:
+		for i := range p.card.Strain {
+			if s := &p.card.Strain[i]; s.ID == id {
+				of.strain = s
+			}
+		}
+	}
+	if of == (subject{}) {
+		return nil
+	}
+	return &of
 }

@@ -10,6 +10,17 @@ type subject struct {
 	strain  *card.Strainer
 }
 
+// about is what kind of thing a step is about.
+type about byte
+
+const (
+	nothing about = iota // the bike, or the day's oils together
+	aCircuit
+	aBolt
+	aFilter
+	aStrainer
+)
+
 func (p *planner) onCircuit(word string, c *card.Circuit)   { p.put(word, subject{circuit: c}) }
 func (p *planner) onBolt(word string, b *card.Bolt)         { p.put(word, subject{bolt: b}) }
 func (p *planner) onFilter(word string, f *card.Filter)     { p.put(word, subject{filter: f}) }

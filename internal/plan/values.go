@@ -37,6 +37,10 @@ func (d *day) circuitValues(word string, c *card.Circuit) map[string]string {
 	if word == "tray" {
 		v["volume"], _ = d.tray(c)
 	}
+	// A job may have begun when the volume was known.
+	if v["volume"] == "" && (word == "tray" || word == "pour" || word == "pour-all") {
+		v["volume"], v["first"] = "@not-known", "@not-known"
+	}
 	return v
 }
 

@@ -1,0 +1,111 @@
+package plan_test
+
+import (
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/card"
+	"tidysump/internal/plan"
+	"tidysump/internal/plan/plantest"
+)
+
+func resumed(t *rapid.T, c *card.Card, b plan.Bench, ids []string) *plan.Plan {
+	checked, list := card.Accept(c)
+	if checked == nil {
+		t.Fatal(list)
+	}
+	p, list := plan.Resume(checked, b, ids)
+	if p == nil {
+		t.Fatal(list)
+	}
+	return p
+}
+
+func idsOf(p *plan.Plan) []string {
+	ids := make([]string, len(p.Steps))
+	for i, s := range p.Steps {
+		ids[i] = s.ID
+	}
+	return ids
+}
+
+// A job keeps the steps that it began with, in their order, whatever was left out, moved
+// or added since; each is what it is today, as far as there is one.
+func TestResume_KeepsTheStepsOfTheJob(t *testing.T) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, today *plan.Plan) {
+		own := idsOf(today)
+		if p := resumed(t, c, b, own); !reflect.DeepEqual(p.Steps, today.Steps) {
+			t.Fatalf("its own steps make it\n%+v, not\n%+v", p.Steps, today.Steps)
+		}
+		if p := resumed(t, c, b, nil); !reflect.DeepEqual(p.Steps, today.Steps) {
+			t.Fatalf("without steps it is\n%+v, not\n%+v", p.Steps, today.Steps)
+		}
+		ids := rapid.Permutation(own).Draw(t, "order")[:rapid.IntRange(1, len(own)).Draw(t, "count")]
+		for range rapid.IntRange(0, 4).Draw(t, "others") {
+			other := rapid.OneOf(rapid.String().Filter(func(id string) bool { return !strings.HasPrefix(id, "@") }), rapid.SampledFrom(own), rapid.SampledFrom([]string{
+				"pour", "pour-", "pour-oil0-again", "tighten-bolt0", "tighten-oil0", "old-ring-filter0", "open-drain-plug-filter0-again-again", "look-strainer-mesh0", "look-strainer-nowhere",
+				"identify-oil0", "top-up-oil1", "level-found-hot-oil0", "run-out", "run-out-oil2", "filter-on-bolt1", "-", "again"})).Draw(t, "other")
+			ids = slices.Insert(ids, rapid.IntRange(0, len(ids)).Draw(t, "at"), other)
+		}
+		p := resumed(t, c, b, ids)
+		var want []string
+		for _, id := range ids {
+			if id != "" && !slices.Contains(want, id) {
+				want = append(want, id)
+			}
+		}
+		if got := idsOf(p); !slices.Equal(got, want) {
+			t.Fatalf("of %q come %q", ids, got)
+		}
+		for _, s := range p.Steps {
+			planned := today.Step(s.ID)
+			if planned != nil && !reflect.DeepEqual(s, *planned) {
+				t.Fatalf("%s is\n%+v, today\n%+v", s.ID, s, *planned)
+			}
+			sayStep(t, s)
+			if s.Word == "step.other-version" && (s.Must || s.After || len(s.Asks) > 0 || s.Values["id"] == "") {
+				t.Fatalf("of %s nothing is known, and it is %+v", s.ID, s)
+			}
+		}
+	})
+}
+
+// A step that is not planned any more for this bike is made from its recipe: it asks for
+// what it asked for, and is as needful.
+func TestResume_UnplannedStepKeepsItsRecipe(t *testing.T) {
+	made := 0
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, began *plan.Plan) {
+		other := plantest.Bench(t, c)
+		other.System, other.Place = b.System, b.Place
+		p := resumed(t, c, other, idsOf(began))
+		today, _ := plantest.Made(c, other)
+		for i, s := range p.Steps {
+			was := began.Steps[i]
+			if today.Step(s.ID) != nil {
+				continue
+			}
+			if s.Word == "step.other-version" && !strings.Contains(was.ID, "-") {
+				continue // about the one oil of another day
+			}
+			if s.Word != was.Word || s.Must != was.Must || s.After != was.After || s.Pours != was.Pours || !reflect.DeepEqual(whats(s), whats(was)) {
+				t.Fatalf("%s is\n%+v, and was\n%+v", s.ID, s, was)
+			}
+			made++
+		}
+	})
+	if made < 50 {
+		t.Errorf("only %d steps were made from their recipes", made)
+	}
+}
+
+func whats(s plan.Step) []string {
+	var list []string
+	for _, a := range s.Asks {
+		list = append(list, a.What+" "+a.About)
+	}
+	return list
+}
