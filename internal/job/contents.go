@@ -2,6 +2,7 @@ package job
 
 import (
 	"hash/fnv"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,11 +21,10 @@ func digestOf(e *Event) string {
 // contents gives each event once, in order, and of those that have several contents all
 // of them, by their ids, the one that is here first. Of two contents in History.Events
 // the earlier is here; one that stands beside nothing is here too, for it is all there
-// is of it.
-func contents(h *History) (list []*placed, disputed map[string][]*placed) {
-	most := number(h.Events)
+// is of it. most is how many events there are.
+func contents(h *History, most int) (list []*placed, disputed map[string][]*placed) {
 	all := append(readable(h.Events, "/events", most), readable(h.Beside, "/beside", most)...)
-	here, seen := map[string]*placed{}, map[string]bool{}
+	here, seen := make(map[string]*placed, len(all)), map[string]bool{}
 	disputed = map[string][]*placed{}
 	for _, e := range all {
 		first := here[e.ID]
@@ -75,6 +75,9 @@ func (r *replayer) settle(list []*placed, disputed map[string][]*placed) {
 			d.Variants = append(d.Variants, v)
 		}
 		r.state.Disputed = append(r.state.Disputed, d)
+	}
+	if !slices.ContainsFunc(list, func(e *placed) bool { return e.Kind == Choose }) && len(disputed) == 0 {
+		return
 	}
 	gone := takenBack(list).gone
 	chosen := map[string]int{}

@@ -20,6 +20,7 @@ type placed struct {
 	place    int    // in the job, as far as it can be: 0 to the number of events
 	beyond   bool   // it says a place that no event of this job has
 	timeless bool   // its time is none
+	counts   bool   // an undo at the bench would take it back
 	// counted and day are what is believed of its time and day: see believe.
 	counted string
 	day     int
@@ -58,15 +59,16 @@ func boolFirst(x, y bool) int {
 // number counts the events of a job, each id once, those that can't be read among
 // them.
 func number(events []Event) int {
-	seen := map[string]bool{}
-	n := 0
+	ids := make(map[string]bool, len(events))
+	nameless := 0
 	for i := range events {
-		if id := events[i].ID; id == "" || !seen[id] {
-			seen[id] = true
-			n++
+		if id := events[i].ID; id == "" {
+			nameless++
+		} else {
+			ids[id] = true
 		}
 	}
-	return n
+	return len(ids) + nameless
 }
 
 // sortEvents puts events in their order and numbers them.

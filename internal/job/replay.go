@@ -16,7 +16,6 @@ type replayer struct {
 	list     []*placed
 	taken    *takings
 	chose    map[string]bool // choices that hold, by their ids
-	counts   map[string]bool // events that an undo at the bench would take back
 	newest   int             // place of the event that is about to be written; -1 where none is
 	done     map[string]bool
 	level    map[string]string
@@ -48,14 +47,15 @@ func Replay(p *plan.Plan, h *History, last *Trace) *State {
 // run takes the events in.
 func run(p *plan.Plan, h *History) *replayer {
 	r := &replayer{plan: p, print: p.Printer(), state: &State{Steps: len(p.Steps), parts: p.Parts}, newest: -1,
-		chose: map[string]bool{}, counts: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
+		chose: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
 		share: map[string]*float64{}, ran: map[string]int{}, trace: newTrace(p)}
 	if h.Adding {
 		r.newest = len(h.Events) - 1
 	}
 	r.unread(h)
 	r.full(h)
-	list, disputed := contents(h)
+	r.state.Summary.Events = number(h.Events)
+	list, disputed := contents(h, r.state.Summary.Events)
 	r.settle(list, disputed)
 	r.believe(h.Started, list)
 	r.undo(list)
@@ -66,7 +66,6 @@ func run(p *plan.Plan, h *History) *replayer {
 	}
 	r.redo(list)
 	r.list = list
-	r.state.Summary.Events = number(h.Events)
 	return r
 }
 
@@ -150,7 +149,7 @@ func (r *replayer) apply(e *placed) {
 		counts = r.chose[e.ID]
 	}
 	if counts {
-		r.state.LastID, r.counts[e.ID] = e.ID, true
+		r.state.LastID, e.counts = e.ID, true
 	}
 }
 
@@ -204,14 +203,15 @@ func (r *replayer) progress() {
 	for i := range r.plan.Steps {
 		s := &r.plan.Steps[i]
 		counts[s.Stage].Steps++
+		done := r.done[s.ID]
 		switch {
-		case r.done[s.ID]:
+		case done:
 			counts[s.Stage].Done++
 			r.state.Done = append(r.state.Done, s.ID)
 		case !s.After || r.state.Finished != "":
 			r.state.Open = append(r.state.Open, s.ID)
 		}
-		if s.Must && !r.done[s.ID] {
+		if s.Must && !done {
 			r.state.Missing = append(r.state.Missing, s.ID)
 		}
 	}

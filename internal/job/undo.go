@@ -2,12 +2,13 @@ package job
 
 import "tidysump/internal/finding"
 
-// takings are what was taken back, by the ids of events.
+// takings are what was taken back, by the ids of events. Most jobs have few undos, so
+// that nothing is noted of events that none of them names.
 type takings struct {
-	gone    map[string]bool // taken back, and not brought back since
-	holds   map[string]bool // undos that hold
-	circles map[string]bool // undos that take each other back in a circle: none of them holds
-	kinds   map[string]EventKind
+	gone    map[string]bool    // taken back, and not brought back since
+	holds   map[string]bool    // undos that hold
+	circles map[string]bool    // undos that take each other back in a circle: none of them holds
+	named   map[string]*placed // events that undos name; nil where there is none of that id
 }
 
 // takenBack says what the undos among the events take back. An undo holds unless one
@@ -15,14 +16,20 @@ type takings struct {
 // Two events that say a step is done are one: an undo of one of them takes back those
 // before it too.
 func takenBack(list []*placed) *takings {
-	t := &takings{gone: map[string]bool{}, holds: map[string]bool{}, circles: map[string]bool{}, kinds: map[string]EventKind{}}
+	t := &takings{gone: map[string]bool{}, holds: map[string]bool{}, circles: map[string]bool{}, named: map[string]*placed{}}
 	about := map[string]string{} // of the undos that can hold
 	for _, e := range list {
-		if e.ID != "" {
-			t.kinds[e.ID] = e.Kind
-			if e.Kind == Undo && !e.timeless {
-				about[e.ID] = e.About
-			}
+		if e.Kind == Undo && e.ID != "" && !e.timeless {
+			about[e.ID] = e.About
+			t.named[e.About] = nil
+		}
+	}
+	if len(about) == 0 {
+		return t
+	}
+	for _, e := range list {
+		if _, named := t.named[e.ID]; named && e.ID != "" {
+			t.named[e.ID] = e
 		}
 	}
 	against := map[string]int{} // how many undos that may hold yet take an undo back
@@ -58,17 +65,14 @@ func takenBack(list []*placed) *takings {
 // takeSteps takes back the other events that say that a step was done, as far as they
 // stand before the undo of one of them.
 func (t *takings) takeSteps(list []*placed) {
-	steps := map[string]string{}
-	for _, e := range list {
-		if e.Kind == Done && e.ID != "" {
-			steps[e.ID] = e.Step
-		}
-	}
 	until := map[string]int{} // places of the last undo of a step
 	for i, e := range list {
-		if step, ok := steps[e.About]; ok && t.holds[e.ID] {
-			until[step] = i
+		if of := t.named[e.About]; of != nil && of.Kind == Done && t.holds[e.ID] {
+			until[of.Step] = i
 		}
+	}
+	if len(until) == 0 {
+		return
 	}
 	for i, e := range list {
 		if e.Kind == Done && i < until[e.Step] {
@@ -84,7 +88,7 @@ func (r *replayer) undo(list []*placed) {
 		if e.Kind != Undo || e.ID == "" || e.timeless {
 			continue
 		}
-		if _, known := r.taken.kinds[e.About]; !known {
+		if r.taken.named[e.About] == nil {
 			r.fault(e, "undo-unknown", "/of", finding.Refuse, "text", finding.Clip(e.About))
 		}
 		if r.taken.circles[e.ID] {
@@ -98,11 +102,13 @@ func (r *replayer) undo(list []*placed) {
 func (r *replayer) redo(list []*placed) {
 	for i := len(list) - 1; i >= 0; i-- {
 		e := list[i]
-		target, known := r.taken.kinds[e.About]
-		switch {
-		case r.counts[e.ID]:
+		if e.counts {
 			return
-		case e.Kind == Undo && r.taken.holds[e.ID] && known && target != Undo:
+		}
+		if e.Kind != Undo || !r.taken.holds[e.ID] {
+			continue
+		}
+		if of := r.taken.named[e.About]; of != nil && of.Kind != Undo {
 			r.state.Redo = e.ID
 			return
 		}
