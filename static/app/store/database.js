@@ -104,18 +104,25 @@ function letGo(taken) {
   if (taken) for (const see of lost) see();
 }
 
+const longestPause = 3200; // ms between two tries
+
 /** @returns {Promise<Database>} */
 async function opened() {
   if (erased) return new Promise(() => {}); // the page is about to load again
-  try {
-    const db = await open();
-    refusal = '';
-    return db;
-  } catch (error) {
-    const { name: fault } = /** @type {Error} */ (error);
-    refusal = refusals.get(fault) ?? 'store.error';
-    throw error;
-  }
+  for (let pause = 100; ; pause *= 2)
+    try {
+      const db = await open();
+      refusal = '';
+      return db;
+    } catch (error) {
+      const known = refusals.get(/** @type {Error} */ (error).name);
+      if (known || pause > longestPause) {
+        refusal = known ?? 'store.error';
+        throw error;
+      }
+      // While the browser clears what a site keeps, for one, nothing can be opened.
+      await new Promise((resolve) => setTimeout(resolve, pause));
+    }
 }
 
 /**
@@ -138,8 +145,7 @@ export async function use(action) {
       return await action(await opened());
     } catch (error) {
       const { name: fault } = /** @type {Error} */ (error);
-      if (refusal && refusal !== 'store.error') throw error;
-      if (fault !== 'InvalidStateError' && fault !== 'UnknownError') throw error;
+      if (refusal || (fault !== 'InvalidStateError' && fault !== 'UnknownError')) throw error;
       opening = null;
       return await action(await opened());
     }

@@ -124,6 +124,7 @@ test('any other failure is told at once', async (t) => {
 
 /** The module as a page that was just loaded has it, and what it told of the store, in order. */
 async function justLoaded(t, name) {
+  t.mock.timers.reset();
   t.mock.timers.enable({ apis: ['setTimeout'] });
   const database = await import(`./database.js?${name}`);
   const told = [];
@@ -206,17 +207,36 @@ test('that this browser keeps no records is said when it refuses, and until it d
   assert.deepEqual(told, ['store.failed', '']);
 });
 
-test('a store that could not be opened this time is asked once more, and said to be in trouble', async (t) => {
+test('a store that can’t be opened just now is tried again for a while, and then told', async (t) => {
   const { use, told } = await justLoaded(t, 'unknown');
-  const { mock } = t.mock.method(indexedDB, 'open', () => {
-    throw new DOMException('planted', 'UnknownError');
+  let works = false;
+  const { open } = indexedDB;
+  const { mock } = t.mock.method(indexedDB, 'open', (...values) => {
+    if (works) return open.apply(indexedDB, values);
+    throw new DOMException('planted', 'AbortError');
   });
-  await assert.rejects(
-    use(() => {}),
-    { name: 'UnknownError' },
+  const pass = async (ms) => {
+    for (let n = 0; n < ms; n += 100) {
+      await new Promise(setImmediate);
+      t.mock.timers.tick(100);
+    }
+  };
+  const first = use((db) => db.version);
+  await pass(1000);
+  works = true;
+  await pass(2000);
+  assert.equal(await first, 4);
+  assert.ok(mock.callCount() > 2 && mock.callCount() < 10, `${mock.callCount()}`);
+
+  const { use: other, told: heard } = await justLoaded(t, 'unknown-for-ever');
+  works = false;
+  const refused = assert.rejects(
+    other(() => {}),
+    { name: 'AbortError' },
   );
-  assert.equal(mock.callCount(), 2);
-  assert.deepEqual(told, ['store.error']);
+  await pass(10_000);
+  await refused;
+  assert.deepEqual([told, heard], [[], ['store.slow', 'store.error']]);
 });
 
 /** All that lies in a database, by its stores. */

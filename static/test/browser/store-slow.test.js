@@ -1,0 +1,196 @@
+// A store that is slow, never answers, or is of a newer version: it is said as it is,
+// and what needs no store works.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { goTo, plant, startJob, stored } from './job-page.js';
+import { openSite } from './open-site.js';
+import { polling } from './page.js';
+import { patience } from './patience.js';
+import { heading, seen, tap, tapText, untilSeen } from './person.js';
+import { sampleCard, words } from './words.js';
+
+const card = sampleCard('tessaly-corda-650');
+const bike = `${card.make} ${card.model}`;
+
+/** Runs in the page, before it: the store opens when the test says so. */
+function heldBack() {
+  const { open } = IDBFactory.prototype;
+  const said = new Promise((resolve) => (globalThis.answer = resolve));
+  IDBFactory.prototype.open = function (...values) {
+    const request = open.apply(this, values);
+    const { addEventListener } = request;
+    request.addEventListener = (type, listener, ...more) =>
+      addEventListener.call(
+        request,
+        type,
+        type === 'success' ? (event) => said.then(() => listener.call(request, event)) : listener,
+        ...more,
+      );
+    return request;
+  };
+}
+
+const untilOver = (page) =>
+  page.waitForFunction(() => !document.querySelector('[role=alert]'), {
+    polling,
+    timeout: patience(),
+  });
+
+test('a store that is slow: bikes and plan at once, a sign, and all that is kept when it answers', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await startJob(page, bike);
+  await goTo(page, '#/bikes');
+  const held = await page.evaluateOnNewDocument(heldBack);
+  await page.reload();
+  await untilSeen(page, bike);
+  await untilSeen(page, words('store.slow'));
+  assert.ok(!(await seen(page)).includes(words('store.failed')));
+  await tapText(page, bike);
+  await untilSeen(page, `${card.circuits[0].withFilter.value} L`);
+  assert.equal(await heading(page), bike);
+  await goTo(page, '#/bikes');
+  assert.ok(!(await seen(page)).includes(words('bikes.resume')));
+  await page.evaluate(() => globalThis.answer());
+  await untilOver(page);
+  await untilSeen(page, words('bikes.resume'));
+  assert.deepEqual(complaints, []);
+  await page.removeScriptToEvaluateOnNewDocument(held.identifier);
+});
+
+test('a job that is asked for while the store is slow comes when it answers', async (t) => {
+  const { page } = await openSite(t, (page) => page.evaluateOnNewDocument(heldBack));
+  await untilSeen(page, words('store.slow'));
+  await tapText(page, bike);
+  await tap(page, words('plan.start'));
+  await untilSeen(page, words('store.slow'));
+  await page.evaluate(() => globalThis.answer());
+  await untilSeen(page, words('job.step', { number: 1, steps: '' }).trim().split(' ')[0]);
+  await untilOver(page);
+  assert.equal((await stored(page, 'jobs')).length, 1);
+});
+
+test('a store that never answers is not said to be none', async (t) => {
+  const { page } = await openSite(t, (page) => page.evaluateOnNewDocument(heldBack));
+  await untilSeen(page, words('store.slow'));
+  for (const address of ['#/bikes', `#/bike/${card.id}`, '#/bench', '#/settings', '#/trouble']) {
+    await goTo(page, address);
+    const text = await seen(page);
+    assert.ok(text.includes(words('store.slow')), `${address}: ${text}`);
+    assert.ok(!text.includes(words('store.failed')), address);
+  }
+});
+
+/** Runs in the page: makes the store of a version to come. */
+const makeNewer = () =>
+  new Promise((resolve, reject) => {
+    const opening = indexedDB.open('tidysump', 5);
+    opening.onerror = () => reject(opening.error);
+    opening.onupgradeneeded = () => {
+      const db = opening.result;
+      db.createObjectStore('jobs', { keyPath: 'name' }).put({ name: 'of another kind' });
+      db.createObjectStore('moons').put('new', 'key');
+    };
+    opening.onsuccess = () => (opening.result.close(), resolve());
+  });
+
+/** Runs in the page: the version of the store, and all that lies in it. */
+const dump = async () => {
+  const db = await new Promise((resolve, reject) => {
+    const opening = indexedDB.open('tidysump');
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => resolve(opening.result);
+  });
+  const all = [db.version];
+  for (const of of db.objectStoreNames)
+    all.push(
+      await new Promise((resolve) => {
+        const reading = db.transaction(of).objectStore(of).getAll();
+        reading.onsuccess = () => resolve([of, reading.result]);
+      }),
+    );
+  db.close();
+  return all;
+};
+
+test('what a newer version of the app wrote is told as what it is, and stays as it is', async (t) => {
+  let before;
+  const { page } = await openSite(t, async (page, url) => {
+    await page.goto(`${url}card.schema.json`);
+    await page.evaluate(makeNewer);
+    before = await page.evaluate(dump);
+  });
+  await untilSeen(page, words('store.newer'));
+  await untilSeen(page, bike);
+  await tapText(page, bike);
+  await tap(page, words('plan.start'));
+  await goTo(page, '#/record');
+  await untilSeen(page, words('store.newer'));
+  assert.ok(!(await seen(page)).includes(words('store.failed')));
+  assert.deepEqual(await page.evaluate(dump), before);
+  assert.equal(before[0], 5);
+});
+
+test('a window of this version, under which a newer one takes the store over, says so', async (t) => {
+  const { page } = await openSite(t);
+  await startJob(page, bike);
+  await page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('tidysump', 5);
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => (opening.result.close(), resolve());
+      }),
+  );
+  await tap(page, words('job.done'));
+  await untilSeen(page, words('store.newer'));
+});
+
+// Of every kind that JSON has, and some that look right at first.
+const poison = [null, true, 7, 1e300, 'constructor', [], [null], {}, { time: 7, told: 1e300 }];
+const settings = [
+  ...['system', 'theme', 'language', 'seenChange', 'doneBy', 'gauge', 'bills', 'bill'],
+  ...['due', 'notice', 'backup', 'backupLater', 'erased'],
+];
+
+/** Runs in the page: keeps a value under each of these keys. */
+const plantAll = (keys, value) =>
+  new Promise((resolve, reject) => {
+    const opening = indexedDB.open('tidysump');
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => {
+      const tx = opening.result.transaction('settings', 'readwrite');
+      for (const key of keys) tx.objectStore('settings').put(value, key);
+      tx.oncomplete = () => (opening.result.close(), resolve());
+    };
+  });
+
+test('settings of any kind leave the first screen as it is, and a job to go on with', async (t) => {
+  const { page, complaints } = await openSite(t);
+  const started = '2026-11-24T09:00:00.000Z';
+  await untilSeen(page, bike);
+  await plant(page, { id: 'open', name: bike, started, card, bench: { system: 'metric' } });
+  for (const value of poison) {
+    await page.evaluate(plantAll, settings, value);
+    await page.reload();
+    await untilSeen(page, words('bikes.resume'));
+    await untilSeen(page, bike);
+    await page.waitForFunction(() => globalThis.tidysump?.core.state === 'ready', {
+      polling,
+      timeout: patience(),
+    });
+    const trouble = await page.$$eval('[role=alert]', (all) => all.map((a) => a.innerText));
+    assert.deepEqual(trouble, [], JSON.stringify(value));
+  }
+  for (const address of [
+    '#/settings',
+    '#/keep',
+    '#/due',
+    '#/record',
+    '#/bill/open',
+    '#/job/open',
+  ]) {
+    await goTo(page, address);
+    assert.ok(!(await seen(page)).includes(words('page.failed')), address);
+  }
+  assert.deepEqual(complaints, []);
+});

@@ -1,0 +1,147 @@
+// Stores as each released version of the program wrote them (testdata/stores, recorded
+// while a person worked with it): a job half done, one that waits for its second look,
+// one closed, with cards and photos since there are any. All open, go on, and lose nothing.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { goTo, stored, untilStep } from './job-page.js';
+import { openSite } from './open-site.js';
+import { pictures } from './photos-page.js';
+import { polling } from './page.js';
+import { patience } from './patience.js';
+import { seen, tap, untilSeen } from './person.js';
+import { words } from './words.js';
+
+const recorded = [1, 2, 3].map((version) =>
+  JSON.parse(
+    readFileSync(new URL(`../../../testdata/stores/${version}.json`, import.meta.url), 'utf8'),
+  ),
+);
+
+/** Runs in the page: makes the store as it was recorded. */
+const make = ({ version, stores }) =>
+  new Promise((resolve, reject) => {
+    const opening = indexedDB.open('tidysump', version);
+    opening.onerror = () => reject(opening.error);
+    opening.onupgradeneeded = () => {
+      for (const [name, { keyPath, indexes, keys, records }] of Object.entries(stores)) {
+        const store = opening.result.createObjectStore(name, keyPath ? { keyPath } : {});
+        for (const [index, path] of indexes) store.createIndex(index, path);
+        for (const [n, record] of records.entries()) {
+          if (record?.blob) {
+            const letters = atob(record.blob.base64);
+            const bytes = Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
+            record.blob = new Blob([bytes], { type: 'image/jpeg' });
+          }
+          if (keyPath) store.put(record);
+          else store.put(record, keys[n]);
+        }
+      }
+    };
+    opening.onsuccess = () => (opening.result.close(), resolve());
+  });
+
+/** Runs in the page: all settings by their keys. */
+const settingsOf = () =>
+  new Promise((resolve) => {
+    const opening = indexedDB.open('tidysump');
+    opening.onsuccess = () => {
+      const store = opening.result.transaction('settings').objectStore('settings');
+      const [keys, values] = [store.getAllKeys(), store.getAll()];
+      values.onsuccess = () => {
+        opening.result.close();
+        resolve(Object.fromEntries(keys.result.map((key, n) => [key, values.result[n]])));
+      };
+    };
+  });
+
+const byID = (a, b) => (a.job + a.id < b.job + b.id ? -1 : 1);
+
+/** The steps that were done when the job was recorded: those not taken back, each once. */
+function doneOf(events) {
+  const undone = new Set(events.filter(({ kind }) => kind === 'undo').map(({ of }) => of));
+  const done = events.filter(({ kind, id }) => kind === 'done' && !undone.has(id));
+  return new Set(done.map(({ step }) => step));
+}
+
+/** What the page's core makes of a job as it lies in the store. */
+const stateOf = async (page, job, events) => {
+  const { card, bench, steps, started } = job;
+  const input = { card, bench, steps, started, events: events.map(({ job: _, ...e }) => e) };
+  const { ok } = await page.evaluate((i) => globalThis.tidysump.core.call('replay', i), input);
+  return ok;
+};
+
+for (const { version, stores } of recorded)
+  test(`a store of version ${version}: every job opens, goes on, and nothing is lost`, async (t) => {
+    const { page, complaints } = await openSite(t, async (page, url) => {
+      await page.goto(`${url}card.schema.json`);
+      await page.evaluate(make, { version, stores });
+    });
+    const kept = (name) => stores[name]?.records ?? [];
+    const jobs = kept('jobs');
+    const half = jobs.find(({ name }) => /Marrowick/.test(name));
+    await untilSeen(page, `${words('bikes.resume')}: ${half.name}`);
+    await page.waitForFunction(() => document.documentElement.dataset.theme === 'dark', {
+      polling,
+      timeout: patience(),
+    });
+    if (kept('cards').length) await untilSeen(page, 'Plainford Heron 500');
+
+    const planned = async () =>
+      (await stored(page, 'jobs')).every((j) => j.steps || j.summary.finished);
+    for (const from = Date.now(); !(await planned());)
+      assert.ok(Date.now() - from < patience(), 'the steps of jobs under way are not kept');
+
+    assert.deepEqual((await stored(page, 'events')).sort(byID), kept('events').sort(byID));
+    const bare = ({ steps: _, ...job }) => job;
+    assert.deepEqual((await stored(page, 'jobs')).map(bare).sort(byID), jobs.sort(byID));
+    assert.deepEqual(await stored(page, 'cards'), kept('cards'));
+    const { seenChange, ...settings } = await page.evaluate(settingsOf);
+    for (const [n, key] of stores.settings.keys.entries())
+      if (key !== 'seenChange') assert.deepEqual(settings[key], stores.settings.records[n], key);
+    assert.ok(seenChange);
+    assert.deepEqual(
+      (await pictures(page)).map(({ job, id, bytes }) => [job, id, bytes]),
+      kept('photos').map(({ job, id, bytes }) => [job, id, bytes]),
+    );
+    assert.equal((await stored(page, 'log')).length, jobs.length);
+
+    for (const job of await stored(page, 'jobs')) {
+      const events = kept('events').filter((event) => event.job === job.id);
+      const state = await stateOf(page, job, events);
+      const known = [...(state.done ?? []), ...(state.elsewhere ?? []).map(({ step }) => step)];
+      assert.deepEqual(new Set(known), doneOf(events), `${job.name}: what was done is done`);
+      assert.equal(
+        Boolean(state.finished),
+        events.some(({ kind }) => kind === 'finish'),
+      );
+      await goTo(page, `#/record/${job.id}`);
+      const text = await seen(page);
+      for (const { kind, what, value, text: note } of events) {
+        if (kind === 'note') assert.ok(text.includes(note), `${note}: ${text}`);
+        if (what === 'odometer') assert.ok(text.includes(value.replace(/ (?=\d)/, '')), text);
+      }
+    }
+
+    // The job that was half done goes on where it was, to its next step.
+    await goTo(page, `#/job/${half.id}`);
+    const before = await stored(page, 'events');
+    await untilStep(page, doneOf(before.filter(({ job }) => job === half.id)).size + 1);
+    await tap(page, words('job.done'));
+    await untilStep(page, doneOf(before.filter(({ job }) => job === half.id)).size + 2);
+    const after = await stored(page, 'events');
+    const fresh = after.filter(({ id }) => !before.some((event) => event.id === id));
+    const count = before.filter(({ job }) => job === half.id).length;
+    assert.deepEqual(
+      fresh.map(({ job, kind, seq }) => [job, kind, seq]),
+      [[half.id, 'done', count + 1]],
+    );
+    await page.reload();
+    await untilStep(page, doneOf(after.filter(({ job }) => job === half.id)).size + 1);
+    // The page from which the store was made has no icon.
+    assert.deepEqual(
+      complaints.filter((complaint) => !complaint.includes('favicon')),
+      [],
+    );
+  });
