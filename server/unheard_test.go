@@ -156,6 +156,31 @@ func TestUnheard_PlainWhereTLS(t *testing.T) {
 	}
 }
 
+// Who says nothing, or not enough, is not waited for: over TLS neither.
+func TestUnheard_Silent(t *testing.T) {
+	dir := t.TempDir()
+	mint(t, dir, 1)
+	pair, err := tls.LoadX509KeyPair(filepath.Join(dir, "cert.pem"), filepath.Join(dir, "key.pem"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	soon := func(s *http.Server) { s.ReadHeaderTimeout = 50 * time.Millisecond }
+	plain := overSocket(t, handlerOver(echo), soon)
+	secure := overTLS(t, handlerOver(echo), &tls.Config{Certificates: []tls.Certificate{pair}}, soon)
+	for _, c := range []struct{ name, at, said string }{
+		{"nothing", plain, ""},
+		{"half a head", plain, "GET / HTTP/1.1\r\nHost:"},
+		{"nothing, where TLS", secure, ""},
+		{"half a hello", secure, "\x16\x03\x01\x02\x00\x01"},
+	} {
+		s := dial(t, c.at)
+		io.WriteString(s, c.said)
+		if !s.ends() {
+			t.Errorf("%s: the connection stays", c.name)
+		}
+	}
+}
+
 // twoClient speaks HTTP/2 without minding what may be sent.
 type twoClient struct {
 	t      *testing.T

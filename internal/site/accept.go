@@ -23,7 +23,8 @@ func chooseEncoding(h http.Header, f *File) string {
 	return best
 }
 
-// weightOf holds the weight of each content coding that a request names, 0 to 1.
+// weightOf holds the weight of each content coding that a request names, 0 to 1, as far
+// as it matters here: a request may name thousands.
 type weightOf map[string]float64
 
 // acceptedWeights reads an Accept-Encoding field; a part that does not parse
@@ -36,7 +37,10 @@ func acceptedWeights(field string) weightOf {
 		if coding == "x-gzip" {
 			coding = "gzip"
 		}
-		weights[coding] = weight(parameter)
+		switch coding {
+		case "br", "gzip", "identity", "*":
+			weights[coding] = weight(parameter)
+		}
 	}
 	return weights
 }

@@ -2,6 +2,7 @@ package site
 
 import (
 	"net/http"
+	"strings"
 	"testing"
 )
 
@@ -40,6 +41,10 @@ func TestChooseEncoding(t *testing.T) {
 	}
 	if got := chooseEncoding(two, &File{Gzip: []byte("g")}); got != "gzip" {
 		t.Errorf("without brotli: %q", got)
+	}
+	many := http.Header{"Accept-Encoding": {strings.Repeat("a,b;q=0.5,", 2000) + "gzip"}}
+	if got := acceptedWeights(many.Get("Accept-Encoding")); len(got) != 1 || chooseEncoding(many, both) != "gzip" {
+		t.Errorf("of thousands it remembers %d and picks %q", len(got), chooseEncoding(many, both))
 	}
 	if got := chooseEncoding(two, &File{}); got != "" {
 		t.Errorf("without any: %q", got)

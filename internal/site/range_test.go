@@ -7,6 +7,7 @@ import (
 	"mime/multipart"
 	"net/http"
 	"strconv"
+	"strings"
 	"testing"
 )
 
@@ -101,6 +102,19 @@ func TestHandler_TwoRanges(t *testing.T) {
 		}
 		if got, err := io.ReadAll(part); err != nil || string(got) != want {
 			t.Errorf("%q (%v), want %q", got, err, want)
+		}
+	}
+}
+
+// Who asks for very many ranges gets the whole, in one piece.
+func TestHandler_ManyRanges(t *testing.T) {
+	s := small()
+	gzip := string(s.File(corePath).Gzip)
+	for many, want := range map[int]int{mostRanges: 206, mostRanges + 1: 200, 3000: 200} {
+		asked := "bytes=0-0" + strings.Repeat(",0-0", many-1)
+		w := ask(s, "GET", corePath, "Accept-Encoding: gzip", "Range: "+asked)
+		if w.Code != want || (want == 200) != (w.Body.String() == gzip) {
+			t.Errorf("%d ranges: %d with %d bytes, want %d", many, w.Code, w.Body.Len(), want)
 		}
 	}
 }
