@@ -1,6 +1,7 @@
 // A certificate authority on this machine that speaks ACME (RFC 8555), with a name
 // server that finds every host here.
 import { execFile, spawn } from 'node:child_process';
+import { Resolver } from 'node:dns/promises';
 import { writeFile } from 'node:fs/promises';
 import { request } from 'node:https';
 import { createServer } from 'node:net';
@@ -71,6 +72,7 @@ export async function startAuthority(t, folder, { seconds, tls, http }) {
   t.after(stop);
   const roots = join(folder, 'roots.pem');
   await writeFile(roots, await rootOf(management, children));
+  await namesFound(dns, children);
   const url = `https://localhost:${directory}/dir`;
   return { flags: ['-acme', url, '-acme-ca', certificate], roots, stop };
 }
@@ -83,6 +85,18 @@ async function ownCertificate(folder) {
   const where = ['-keyout', key, '-out', certificate];
   await command(process.env.OPENSSL ?? 'openssl', ['req', ...how, ...what, ...where]);
   return [certificate, key];
+}
+
+/** Resolves as soon as the name server finds names: the authority asks it only once. */
+async function namesFound(port, children) {
+  const server = new Resolver({ timeout: 100, tries: 1 });
+  server.setServers([`127.0.0.1:${port}`]);
+  for (;;) {
+    if (children.some((child) => child.exitCode !== null)) throw new Error('no name server');
+    const found = await server.resolve4('workshop.example').catch(() => []);
+    if (found.length > 0) return;
+    await pause(50);
+  }
 }
 
 /** The authority's root certificate, as soon as it gives it. */
