@@ -3,6 +3,7 @@ package core_test
 import (
 	"reflect"
 	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/core"
@@ -130,6 +131,30 @@ func TestReplay_Unread(t *testing.T) {
 		want.Code, want.Where, want.Grade = "event-unread", "/events/1", "doubt"
 		if len(s.Findings) != 1 || !reflect.DeepEqual(s.Findings[0], want) || s.Unread != 1 || s.Summary.Unread != 1 || s.Summary.Events != 2 || !slices.Contains(s.Done, "identify") {
 			t.Errorf("beside %s: %+v, want %+v", bad, s, want)
+		}
+	}
+}
+
+// Of a hostile heap of events so much is told as somebody may read; all are counted, the
+// honest ones count, and of the one about to be written everything is told.
+func TestReplay_Heaps(t *testing.T) {
+	card := string(rootFile(t, "testdata/card-minimal.json"))
+	const heap = 20000
+	for bad, unread := range map[string]int{
+		`0`: heap, `{}`: 0, `{"id":7}`: heap, `{"id":"x","kind":"hoped"}`: 0, `{"kind":"undo","of":"nothing"}`: 0,
+		`{"id":"x","text":7}`: heap, `{"id":"x","kind":"note","text":"n"}`: 0,
+	} {
+		in := `{"card":` + card + `,"adding":true,"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"done","step":"identify"}` + strings.Repeat(","+bad, heap) +
+			`,{"id":"z","time":"2026-11-25T10:00:00.000Z","kind":"done","step":"polish-the-tank"}]}`
+		var s struct {
+			Done     []string
+			Unread   int
+			Findings []finding
+		}
+		must(t, "replay", []byte(in), &s)
+		own := slices.ContainsFunc(s.Findings, func(f finding) bool { return f.Code == "unknown-step" && f.Where == "/events/20001/step" })
+		if s.Unread != unread || len(s.Findings) > 203 || !own || !slices.Equal(s.Done, []string{"identify"}) {
+			t.Errorf("a heap of %s: %d unread, want %d; %d findings, of the new one %v; done %v", bad, s.Unread, unread, len(s.Findings), own, s.Done)
 		}
 	}
 }

@@ -7,6 +7,8 @@
 package job
 
 import (
+	"strings"
+
 	"tidysump/internal/finding"
 	"tidysump/internal/wire"
 )
@@ -85,12 +87,18 @@ type Event struct {
 	// debris.Asks.
 	Signs map[string]string
 
-	unread []finding.Finding // why it can't be used; empty where it was read
+	unread string // the member for which it can't be read, as a value of a sentence; empty where it was
 }
 
 // Unread notes that the event couldn't be read as a whole: it is kept and told, and
 // keeps no other from being used.
-func (e *Event) Unread(found []finding.Finding) { e.unread = found }
+func (e *Event) Unread(found []finding.Finding) {
+	member, _, _ := strings.Cut(strings.TrimPrefix(found[0].Where, "/"), "/")
+	e.unread = finding.Clip(member)
+	if e.unread == "" {
+		e.unread = "@event.whole"
+	}
+}
 
 // Members names the event's members. None is required: a faulty event is reported
 // by the replay and must not keep the others from being used.

@@ -29,6 +29,8 @@ type Look struct {
 	sign    debris.Sign
 	verdict debris.Verdict
 	order   int // place in the replay
+
+	replaced bool // by a later one at the same step
 }
 
 // Members names the members of a look.
@@ -48,7 +50,7 @@ func (l *Look) Members(m *wire.Members) {
 // saw takes in what was seen, in place of what was seen at the same step
 // before, and reports whether it counts.
 func (r *replayer) saw(e *placed) bool {
-	if s := r.plan.Step(e.Step); s != nil && len(s.Signs) == 0 && r.unasked(e, "not-asked", "/kind", string(e.Kind)) {
+	if s := e.step; s != nil && len(s.Signs) == 0 && r.unasked(e, "not-asked", "/kind", string(e.Kind)) {
 		return false
 	}
 	sign, wrong := debris.Read(e.Signs)
@@ -58,13 +60,11 @@ func (r *replayer) saw(e *placed) bool {
 	if len(wrong) > 0 {
 		return false
 	}
-	others := r.state.Looks[:0]
-	for _, l := range r.state.Looks {
-		if l.Step != e.Step {
-			others = append(others, l)
-		}
+	if n, again := r.looked[e.Step]; again {
+		r.state.Looks[n].replaced = true
 	}
-	r.state.Looks = append(others, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign, order: e.order})
+	r.looked[e.Step] = len(r.state.Looks)
+	r.state.Looks = append(r.state.Looks, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign, order: e.order})
 	return true
 }
 
@@ -126,11 +126,8 @@ func (r *replayer) compare(l *Look) debris.Comparison {
 	if r.last == nil {
 		return debris.Apart
 	}
-	for i := range r.last.looks {
-		before := &r.last.looks[i]
-		if before.Step != l.Step {
-			continue
-		}
+	if n, looked := r.last.looked[l.Step]; looked {
+		before := &r.last.looks[n]
 		c := debris.Compare(&l.sign, &before.sign)
 		at := "@look.distance-unknown"
 		if km := r.last.Read[due.Km].Count; km > 0 {

@@ -8,19 +8,21 @@ import (
 	"strings"
 
 	"tidysump/internal/date"
+	"tidysump/internal/plan"
 	"tidysump/internal/wire"
 )
 
 // placed is an event with its place in the list it came in, and in the replay.
 type placed struct {
 	*Event
-	list     string // it came in: a JSON pointer
-	at       int    // place in that
-	order    int    // place in the replay
-	place    int    // in the job, as far as it can be: 0 to the number of events
-	beyond   bool   // it says a place that no event of this job has
-	timeless bool   // its time is none
-	counts   bool   // an undo at the bench would take it back
+	list     string     // it came in: a JSON pointer
+	at       int        // place in that
+	order    int        // place in the replay
+	step     *plan.Step // nil where the plan doesn't have it
+	place    int        // in the job, as far as it can be: 0 to the number of events
+	beyond   bool       // it says a place that no event of this job has
+	timeless bool       // its time is none
+	counts   bool       // an undo at the bench would take it back
 	// counted and day are what is believed of its time and day: see believe.
 	counted string
 	day     int
@@ -42,7 +44,21 @@ func inOrder(x, y *placed) int {
 		strings.Compare(x.Time, y.Time), strings.Compare(x.ID, y.ID)); order != 0 {
 		return order
 	}
-	return bytes.Compare(wire.Write(x.Event), wire.Write(y.Event))
+	return byContent(x.Event, y.Event)
+}
+
+// byContent orders the contents of two events of one id and time, so that the list they
+// came in doesn't.
+func byContent(x, y *Event) int {
+	if order := cmp.Or(strings.Compare(string(x.Kind), string(y.Kind)), strings.Compare(x.Step, y.Step), strings.Compare(x.What, y.What),
+		strings.Compare(x.About, y.About), strings.Compare(x.Value, y.Value), strings.Compare(x.Text, y.Text),
+		strings.Compare(x.Until, y.Until), strings.Compare(x.Day, y.Day), cmp.Compare(x.Seq, y.Seq)); order != 0 {
+		return order
+	}
+	if len(x.Signs) == 0 && len(y.Signs) == 0 {
+		return 0
+	}
+	return bytes.Compare(wire.Write(x), wire.Write(y))
 }
 
 // boolFirst orders what is so before what isn't.

@@ -56,11 +56,11 @@ func (r *replayer) reading(e *placed) bool {
 	if !counts {
 		return false
 	}
-	for i := range r.state.Readings {
-		if other := &r.state.Readings[i]; other.What == read.What && other.About == read.About && read.What != AskOther {
-			other.Stands = false
-		}
+	thing := read.What + " " + read.About
+	if n, again := r.stands[thing]; again && read.What != AskOther {
+		r.state.Readings[n].Stands = false
 	}
+	r.stands[thing] = len(r.state.Readings)
 	read.Stands = true
 	r.state.Readings = append(r.state.Readings, read)
 	return true
@@ -71,43 +71,49 @@ func (r *replayer) reading(e *placed) bool {
 // what was poured counts whatever the step is called; where no step asks it there is no
 // step, and what was typed stands. There is no question where the reading is refused.
 func (r *replayer) asked(e *placed) (*plan.Step, *plan.Ask) {
-	if own := r.plan.Step(e.Step); own != nil {
-		if a := asks(own, e); a != nil {
-			return own, a
+	if own := e.step; own != nil {
+		for i := range own.Asks {
+			if a := &own.Asks[i]; a.What == e.What && a.About == e.About {
+				return own, a
+			}
 		}
 		if r.unasked(e, "not-asked", "/what", e.What) {
 			return nil, nil
 		}
 	}
-	var step *plan.Step
-	_, poured := r.trace.Poured[e.About]
-	for i := range r.plan.Steps {
-		s := &r.plan.Steps[i]
-		if asks(s, e) == nil {
-			continue
-		}
-		fits := s.After == (r.state.Finished != "") && (e.What != plan.AskLevel || s.Finds != poured)
-		if fits || step == nil {
-			step = s
-		}
-		if fits {
-			break
-		}
-	}
-	if step == nil {
+	asked := r.asking(e.What + " " + e.About)
+	if len(asked) == 0 {
 		return nil, &plan.Ask{}
 	}
-	return step, asks(step, e)
-}
-
-// asks gives the question of a step that a reading answers, nil where it has none.
-func asks(s *plan.Step, e *placed) *plan.Ask {
-	for i := range s.Asks {
-		if a := &s.Asks[i]; a.What == e.What && a.About == e.About {
-			return a
+	_, poured := r.trace.Poured[e.About]
+	for _, a := range asked {
+		if a.step.After == (r.state.Finished != "") && (e.What != plan.AskLevel || a.step.Finds != poured) {
+			return a.step, a.ask
 		}
 	}
-	return nil
+	return asked[0].step, asked[0].ask
+}
+
+// asking is a question with the step that asks it.
+type asking struct {
+	step *plan.Step
+	ask  *plan.Ask
+}
+
+// asking gives the questions about a thing, in the order of the steps.
+func (r *replayer) asking(thing string) []asking {
+	if r.asks == nil {
+		r.asks = map[string][]asking{}
+		for i := range r.plan.Steps {
+			s := &r.plan.Steps[i]
+			for k := range s.Asks {
+				a := &s.Asks[k]
+				of := a.What + " " + a.About
+				r.asks[of] = append(r.asks[of], asking{s, a})
+			}
+		}
+	}
+	return r.asks[thing]
 }
 
 // readAsTyped takes in what no step asks: it says what somebody wrote, and nothing

@@ -1,6 +1,8 @@
 package job
 
 import (
+	"slices"
+	"strconv"
 	"strings"
 
 	"tidysump/internal/finding"
@@ -16,14 +18,20 @@ type replayer struct {
 	list     []*placed
 	taken    *takings
 	chose    map[string]bool // choices that hold, by their ids
+	more     bool            // there is more to report than is
 	newest   int             // place of the event that is about to be written; -1 where none is
 	done     map[string]bool
 	level    map[string]string
+	looked   map[string]int      // places of the looks that count, by their steps
+	met      map[string]int      // places of the problems that stand, by what they are
+	stopping int                 // how many of them forbid to ride
+	stands   map[string]int      // places of the readings that stand, by what they are of
+	asks     map[string][]asking // questions of the steps, by what they are of; nil until asked for
 	ran      map[string]int      // places of the steps that ran the engine or rode, as far as they were done
 	last     *Trace              // of the last job on the same bike; nil where there is none
 	share    map[string]*float64 // levels read as a share of the band
 	leak     string              // what was last said about leaks, at the second look
-	looked   string              // time of the second look
+	closed   string              // time of the second look
 	finished int                 // day of the finish
 	warm     warmth              // the last temperature of the oil
 	trace    Trace
@@ -48,6 +56,7 @@ func Replay(p *plan.Plan, h *History, last *Trace) *State {
 func run(p *plan.Plan, h *History) *replayer {
 	r := &replayer{plan: p, print: p.Printer(), state: &State{Steps: len(p.Steps), parts: p.Parts}, newest: -1,
 		chose: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
+		looked: map[string]int{}, met: map[string]int{}, stands: map[string]int{},
 		share: map[string]*float64{}, ran: map[string]int{}, trace: newTrace(p)}
 	if h.Adding {
 		r.newest = len(h.Events) - 1
@@ -59,17 +68,36 @@ func run(p *plan.Plan, h *History) *replayer {
 	r.settle(list, disputed)
 	r.believe(h.Started, list)
 	r.undo(list)
+	steps := make(map[string]*plan.Step, len(p.Steps))
+	for i := range p.Steps {
+		steps[p.Steps[i].ID] = &p.Steps[i]
+	}
 	for _, e := range list {
+		e.step = steps[e.Step]
 		if (e.ID == "" || !r.taken.gone[e.ID]) && r.checked(e) {
 			r.apply(e)
 		}
 	}
 	r.redo(list)
 	r.list = list
+	r.state.Looks = slices.DeleteFunc(r.state.Looks, func(l Look) bool { return l.replaced })
+	r.state.Problems = slices.DeleteFunc(r.state.Problems, func(p Trouble) bool { return p.replaced })
 	return r
 }
 
+// mostFound is how much is told of the events of a job: who reads more than that?
+const mostFound = 200
+
+// fault reports something about an event, of others than the new one not without end.
 func (r *replayer) fault(e *placed, code, member string, grade finding.Grade, values ...string) {
+	if len(r.state.Findings) >= mostFound && !r.isNew(e) {
+		if !r.more {
+			r.more = true
+			r.state.Findings = append(r.state.Findings, finding.Finding{Code: "more-findings", Grade: finding.Note,
+				Where: "/events", Values: finding.Values("most", strconv.Itoa(mostFound))})
+		}
+		return
+	}
 	r.state.Findings = append(r.state.Findings, finding.Finding{Code: code, Grade: grade,
 		Where: e.where() + member, Values: finding.Values(values...)})
 }
@@ -91,7 +119,7 @@ func (r *replayer) isNew(e *placed) bool { return e.list == "/events" && e.at ==
 // checked reports whether an event can be used at all.
 func (r *replayer) checked(e *placed) bool {
 	known, ofStep := e.Kind.known()
-	s := r.plan.Step(e.Step)
+	s := e.step
 	after := e.Kind == Done && s != nil && s.After
 	switch {
 	case e.ID == "":
@@ -109,7 +137,7 @@ func (r *replayer) checked(e *placed) bool {
 		r.fault(e, "leak-not-said", "/step", finding.Refuse)
 	case after && r.leak == plan.Leaking:
 		r.fault(e, "leak-stays", "/step", finding.Refuse)
-	case after && r.stops():
+	case after && r.stopping > 0:
 		r.fault(e, "problem-stays", "/step", finding.Refuse)
 	case e.Kind == Billed && e.What != Estimate && e.What != Bill:
 		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", finding.Clip(e.What))
@@ -161,7 +189,7 @@ func (r *replayer) stepDone(e *placed) (counts bool) {
 	}
 	r.done[e.Step] = true
 	r.endTimers(e.Step, "")
-	s := r.plan.Step(e.Step)
+	s := e.step
 	if s == nil {
 		r.state.Elsewhere = append(r.state.Elsewhere, StepElsewhere{e.ID, e.Time, e.Step})
 		return true
@@ -171,7 +199,7 @@ func (r *replayer) stepDone(e *placed) (counts bool) {
 		r.ran[e.Step] = e.order
 	}
 	if s.After {
-		r.looked = e.counted
+		r.closed = e.counted
 	}
 	return true
 }
@@ -181,8 +209,9 @@ func (r *replayer) stepDone(e *placed) (counts bool) {
 func (r *replayer) finish(e *placed) {
 	r.state.Finished, r.finished, r.state.Timers = e.counted, e.day, nil
 	r.stopped(e)
-	for _, s := range r.plan.Steps {
-		if s.Must && !r.done[s.ID] {
+	for i := range r.plan.Steps {
+		s := &r.plan.Steps[i]
+		if s.Must && !r.done[s.ID] && !r.more {
 			// The step's own values fill its title.
 			values := []string{"step", "@" + s.Word}
 			for name, value := range s.Values {
@@ -222,9 +251,9 @@ func (r *replayer) progress() {
 	switch {
 	case r.state.Finished == "":
 		r.state.Phase = PhaseOpen
-	case r.looked == "":
+	case r.closed == "":
 		r.state.Phase = PhaseWaiting
 	default:
-		r.state.Phase, r.state.Closed = PhaseClosed, r.looked
+		r.state.Phase, r.state.Closed = PhaseClosed, r.closed
 	}
 }

@@ -29,7 +29,7 @@ func (t *Timer) Members(m *wire.Members) {
 // in between.
 func (r *replayer) start(e *placed) bool {
 	asked := false
-	for _, t := range r.plan.Step(e.Step).Timers {
+	for _, t := range e.step.Timers {
 		asked = asked || t.What == e.What
 	}
 	switch {

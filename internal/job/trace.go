@@ -42,7 +42,8 @@ type Trace struct {
 	// was drained and at the end.
 	ShareFound, ShareLeft map[string]*float64
 
-	looks []Look
+	looks  []Look
+	looked map[string]int // places of them by their steps
 }
 
 func newTrace(p *plan.Plan) Trace {
@@ -67,7 +68,10 @@ func (p *Past) Recall() (*Trace, []finding.Finding) {
 	}
 	r := run(made, &p.History)
 	r.judge()
-	r.trace.looks = r.state.Looks
+	r.trace.looks, r.trace.looked = r.state.Looks, map[string]int{}
+	for n := range r.trace.looks {
+		r.trace.looked[r.trace.looks[n].Step] = n
+	}
 	return &r.trace, nil
 }
 
@@ -79,7 +83,7 @@ func (r *replayer) changedAt(circuit string, day int) {
 
 // pouredAt does the same for a step of pouring that is done and has no reading.
 func (r *replayer) pouredAt(e *placed) {
-	if circuit := r.plan.Step(e.Step).Pours; circuit != "" {
+	if circuit := e.step.Pours; circuit != "" {
 		r.changedAt(circuit, e.day)
 	}
 }

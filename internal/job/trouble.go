@@ -15,6 +15,8 @@ type Trouble struct {
 	Outcome string // one of fault.Outcomes
 	Stops   bool   // the bike is not to be ridden or started
 	Signs   map[string]string
+
+	replaced bool // by a later judgement of the same problem
 }
 
 // Members names the members of a problem.
@@ -40,13 +42,19 @@ func (r *replayer) problem(e *placed) bool {
 		r.fault(e, "unknown-word", "/value", finding.Refuse, "text", finding.Clip(e.Value))
 		return false
 	}
-	others := r.state.Problems[:0]
-	for _, p := range r.state.Problems {
-		if p.What != e.What {
-			others = append(others, p)
+	if n, again := r.met[e.What]; again {
+		before := &r.state.Problems[n]
+		before.replaced = true
+		if before.Stops {
+			r.stopping--
 		}
 	}
-	r.state.Problems = append(others, Trouble{e.ID, e.Time, e.Step, e.What, e.Value, fault.Stops(e.Value), e.Signs})
+	t := Trouble{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, Outcome: e.Value, Stops: fault.Stops(e.Value), Signs: e.Signs}
+	if t.Stops {
+		r.stopping++
+	}
+	r.met[e.What] = len(r.state.Problems)
+	r.state.Problems = append(r.state.Problems, t)
 	return true
 }
 
@@ -60,20 +68,13 @@ func isID(s string) bool {
 	return s != "" && len(s) <= 40
 }
 
-// stops reports whether a problem that stands forbids to ride or start the bike.
-func (r *replayer) stops() bool {
-	for _, p := range r.state.Problems {
-		if p.Stops {
-			return true
-		}
-	}
-	return false
-}
-
 // stopped reports the problems with which the bike should not have been given back.
 func (r *replayer) stopped(e *placed) {
-	for _, p := range r.state.Problems {
-		if p.Stops {
+	if r.stopping == 0 {
+		return
+	}
+	for i := range r.state.Problems {
+		if p := &r.state.Problems[i]; p.Stops && !p.replaced && !r.more {
 			r.fault(e, "finished-with-problem", "", finding.Doubt, "problem", "@fault."+p.What)
 		}
 	}

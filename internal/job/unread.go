@@ -1,39 +1,38 @@
 package job
 
 import (
-	"bytes"
 	"cmp"
 	"slices"
 	"strings"
 
 	"tidysump/internal/finding"
-	"tidysump/internal/wire"
 )
+
+// unreadShown is how many of the events that can't be read are told: all are counted.
+const unreadShown = 20
 
 // unread reports the events that couldn't be read. They have no effect, and keep no
 // other from having its own.
 func (r *replayer) unread(h *History) {
-	var list []*placed
-	for at := range h.Events {
-		if e := &h.Events[at]; len(e.unread) > 0 {
-			list = append(list, &placed{Event: e, list: "/events", at: at})
-		}
-	}
+	list := unreadable(h.Events, "/events")
 	r.state.Unread = len(list)
-	for at := range h.Beside {
-		if e := &h.Beside[at]; len(e.unread) > 0 {
-			list = append(list, &placed{Event: e, list: "/beside", at: at})
-		}
-	}
+	list = append(list, unreadable(h.Beside, "/beside")...)
 	slices.SortStableFunc(list, func(x, y *placed) int {
-		return cmp.Or(strings.Compare(x.ID, y.ID), bytes.Compare(wire.Write(x.Event), wire.Write(y.Event)))
+		return cmp.Or(strings.Compare(x.ID, y.ID), strings.Compare(x.Time, y.Time), strings.Compare(string(x.Kind), string(y.Kind)),
+			strings.Compare(x.Event.unread, y.Event.unread))
 	})
-	for _, e := range list {
-		member, _, _ := strings.Cut(strings.TrimPrefix(e.Event.unread[0].Where, "/"), "/")
-		if member == "" {
-			member = "@event.whole"
-		}
+	for _, e := range list[:min(len(list), unreadShown)] {
 		r.fault(e, "event-unread", "", finding.Doubt, "id", finding.Clip(e.ID), "time", finding.Clip(e.Time),
-			"kind", finding.Clip(string(e.Kind)), "member", finding.Clip(member))
+			"kind", finding.Clip(string(e.Kind)), "member", e.Event.unread)
 	}
+}
+
+func unreadable(events []Event, list string) []*placed {
+	var all []*placed
+	for at := range events {
+		if e := &events[at]; e.unread != "" {
+			all = append(all, &placed{Event: e, list: list, at: at})
+		}
+	}
+	return all
 }
