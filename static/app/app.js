@@ -34,6 +34,13 @@ export async function fetchScreens() {
 const screenOf = async (name) =>
   !name || name === 'bikes' ? bikes : (own((await fetchScreens()).screens, name) ?? bikes);
 
+/** Why something failed, as a word id; `word` says it of what is no matter of room. */
+function reasonOf(error, word) {
+  if (error.name === 'QuotaExceededError') return full;
+  // The store throws nothing else; a part of the page that can't be had is no matter of it.
+  return word || (error instanceof DOMException ? 'store.error' : 'page.failed');
+}
+
 /** What is on the screen, and the few things that every screen may ask for. */
 export class App {
   /** @type {Screen | null} */
@@ -115,7 +122,7 @@ export class App {
    * Runs an action that may fail at the store; resolves to undefined then, and says so,
    * until the same is tried again and goes well.
    */
-  async attempt(action, word = 'store.error') {
+  async attempt(action, word = '') {
     const what = word + action; // the same lines of the program are the same attempt
     const { writes } = standing;
     try {
@@ -126,8 +133,7 @@ export class App {
         for (const [other, why] of this.#failed) if (why === full) this.#failed.delete(other);
       return result;
     } catch (error) {
-      const why = /** @type {Error} */ (error).name === 'QuotaExceededError' ? full : word;
-      this.#failed.set(what, why);
+      this.#failed.set(what, reasonOf(error, word));
       this.redraw();
       return undefined;
     }

@@ -1,6 +1,7 @@
 import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
 import { historyOf } from '../store/history.js';
+import { openJob } from '../store/kept-job.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { today } from '../words/dates.js';
@@ -33,7 +34,7 @@ export async function outlookOf(jobs, severe) {
   const entries = [];
   let size = envelope;
   for (const { id } of jobs.slice(0, limits.jobs)) {
-    const { record, events, beside } = await store.openJob(id);
+    const { record, events, beside } = await openJob(id);
     if (!record) continue; // gone since it was listed
     const entry = JSON.stringify(historyOf(record, events, beside));
     size += new Blob([entry]).size;

@@ -16,7 +16,7 @@ export class CsvForm {
 
   /** Opens it with the words that it is drawn with. */
   static async open(jobs, app) {
-    await app.attempt(() => loadWordsOf('due'), 'page.failed');
+    await app.attempt(() => loadWordsOf('due'));
     return new CsvForm(jobs, app);
   }
 

@@ -1,4 +1,4 @@
-import { use, write } from './database.js';
+import { lost, use, write } from './database.js';
 
 // What stands in fields and is not kept as an event yet. It is written down within a
 // second, and when the page is left, so that it comes back whatever happens to it.
@@ -69,6 +69,9 @@ function later(key) {
   changing(() => behind.add(key));
   timer ??= setTimeout(() => flush().catch(() => {}), soon); // what is typed next tries again
 }
+
+// What the browser took away from under the page is typed here still.
+lost.add(() => contents.forEach((_, key) => later(key)));
 
 const leaving = () => void flush().catch(() => {});
 globalThis.addEventListener?.('pagehide', leaving);

@@ -2,7 +2,7 @@
 import 'fake-indexeddb/auto';
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { use } from './database.js';
+import { lost, use, write } from './database.js';
 import {
   Drafts,
   draftsWritten,
@@ -92,6 +92,17 @@ test('a store that is full is tried again with what is typed next', async (t) =>
     ['one', '1'],
     ['two', '2'],
   ]);
+});
+
+test('what the browser takes away from under the page is written down again', async () => {
+  const drafts = await Drafts.open('taken');
+  drafts.put('field', 'typed');
+  await flush();
+  await write(['drafts'], (tx) => tx.objectStore('drafts').clear());
+  for (const see of lost) see();
+  assert.ok(!draftsWritten());
+  await flush();
+  assert.deepEqual(await found('taken'), [['field', 'typed']]);
 });
 
 test('a value that is changed in place is written as it was when it was put', async () => {

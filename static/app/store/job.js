@@ -2,6 +2,7 @@ import { call } from '../core/client.js';
 import { lost } from './database.js';
 import { keeping } from './drafts.js';
 import { historyOf } from './history.js';
+import { openJob, putBack, putSteps } from './kept-job.js';
 import { lastOf } from './last-job.js';
 import * as store from './store.js';
 import { announce } from './windows.js';
@@ -54,7 +55,7 @@ export async function keepSteps() {
   for (const { id } of lines.filter((l) => l.summary.phase !== 'closed').slice(0, mostKept)) {
     const record = await store.job(id);
     const steps = record && (record.steps ?? (await stepsOf(record)));
-    if (steps) await store.putSteps(id, steps);
+    if (steps) await putSteps(id, steps);
   }
 }
 
@@ -100,7 +101,7 @@ export class Job {
    * @param {string} id
    */
   static async open(id) {
-    const { record, events, beside, erasure } = await store.openJob(id);
+    const { record, events, beside, erasure } = await openJob(id);
     if (!record) return undefined;
     const job = new Job(record);
     Object.assign(job, { events, beside });
@@ -124,7 +125,7 @@ export class Job {
     if (record.steps || record.summary?.phase === 'closed') return;
     const steps = await stepsOf(record);
     if (!steps) return;
-    await store.putSteps(record.id, steps);
+    await putSteps(record.id, steps);
     this.record = { ...record, steps };
   }
 
@@ -226,7 +227,7 @@ export class Job {
    * was taken away by the browser, and is put back; but not what was erased on purpose.
    */
   async #reread() {
-    const kept = await store.openJob(this.record.id);
+    const kept = await openJob(this.record.id);
     if (kept.erasure !== this.#erasure) {
       globalThis.location?.reload(); // what this page remembers must not come back
       throw new Error('everything was erased');
@@ -235,7 +236,7 @@ export class Job {
     const gone = this.events.filter(({ id }) => !here.has(id));
     if (!kept.record || gone.length) {
       const summary = this.state?.summary ?? this.record.summary;
-      await store.putBack({ ...this.record, summary }, gone, this.beside);
+      await putBack({ ...this.record, summary }, gone, this.beside);
       writtenBack.see();
     }
     const [events, beside] = [[...kept.events, ...gone], union(kept.beside, this.beside)];

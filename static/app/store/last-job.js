@@ -1,5 +1,6 @@
 import { call } from '../core/client.js';
 import { historyOf } from './history.js';
+import { openJob } from './kept-job.js';
 import * as store from './store.js';
 
 /** @import { Past } from '../core/core.d.ts' */
@@ -18,6 +19,6 @@ export async function lastOf({ card, started }) {
   const jobs = lines.map(({ id, summary: { finished } }) => ({ id, finished }));
   const { ok } = await call('last-job', { started, jobs });
   if (!ok?.id) return undefined;
-  const { record, events, beside } = await store.openJob(ok.id);
+  const { record, events, beside } = await openJob(ok.id);
   return record && historyOf(record, events, beside);
 }
