@@ -8,6 +8,7 @@ import (
 	"os"
 	"slices"
 	"strconv"
+	"time"
 
 	"github.com/gorilla/mux"
 
@@ -18,6 +19,10 @@ import (
 // maxBody is the most bytes of a request that are taken in. It is the server's own:
 // what the core takes from the page, which nobody else shares, may be more.
 const maxBody = 1 << 20
+
+// maxAnswer is the most bytes of an answer: half the room, so that no caller who takes
+// one slowly keeps all others from theirs.
+const maxAnswer = roomForAll / 2
 
 // statuses says how each outcome of the core is told over HTTP.
 var statuses = map[core.Outcome]int{
@@ -43,7 +48,7 @@ type api struct {
 }
 
 func newAPI(do door, operations []core.Operation) *api {
-	a := &api{do: do, knows: map[string]bool{}, workers: newWorkers(), room: &room{most: roomForAll}}
+	a := &api{do: do, knows: map[string]bool{}, workers: newWorkers(), room: &room{most: roomForAll, grace: roomGrace}}
 	for _, o := range operations {
 		a.knows[o.Name] = true
 	}
@@ -71,9 +76,11 @@ func (a *api) serve(w http.ResponseWriter, r *http.Request) {
 		refuseBusy(w)
 		return
 	}
-	held := a.room.share()
+	held, line := a.room.share(), http.NewResponseController(w)
 	defer held.release()
+	held.waits(func() { line.SetReadDeadline(time.Now()) })
 	in, err := held.read(r.Body, r.ContentLength)
+	held.waits(nil)
 	if err != nil {
 		refuseBody(w, err)
 		return
@@ -85,11 +92,15 @@ func (a *api) serve(w http.ResponseWriter, r *http.Request) {
 	}
 	out, outcome := a.work(op, in)
 	in = nil // it may go while the answer is on its way
-	if !held.hold(len(out)) {
+	held.waits(func() { line.SetWriteDeadline(time.Now()) })
+	switch {
+	case len(out) > maxAnswer:
+		refuse(w, http.StatusRequestEntityTooLarge, "http.answer-too-large", "most", "8 MiB")
+	case !held.hold(len(out)):
 		refuseBusy(w)
-		return
+	default:
+		answer(w, statuses[outcome], out)
 	}
-	answer(w, statuses[outcome], out)
 }
 
 // work has the core answer, and gives the worker back.

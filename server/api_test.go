@@ -163,9 +163,9 @@ func TestAPI_HeavySlowBodies(t *testing.T) {
 	for range 3 * roomForAll / maxBody {
 		s := dial(t, at)
 		s.say("POST /api/good HTTP/1.1", "Host: x", fmt.Sprint("Content-Length: ", maxBody), "")
-		before := a.room.held.Load()
+		before := holds(a.room)
 		io.WriteString(s, part) // fails where it is closed already
-		for until := time.Now().Add(patience); a.room.held.Load() <= before+maxBody/2 && time.Now().Before(until); {
+		for until := time.Now().Add(patience); holds(a.room) <= before+maxBody/2 && time.Now().Before(until); {
 			s.SetReadDeadline(time.Now().Add(10 * time.Millisecond))
 			if _, err := s.in.Peek(12); err == nil {
 				s.SetReadDeadline(time.Now().Add(patience))
@@ -175,7 +175,7 @@ func TestAPI_HeavySlowBodies(t *testing.T) {
 				break
 			}
 		}
-		if got := a.room.held.Load(); got > roomForAll {
+		if got := holds(a.room); got > roomForAll {
 			t.Fatalf("bodies hold %d bytes, %d may be", got, roomForAll)
 		}
 	}
@@ -268,13 +268,79 @@ func TestAPI_TooLarge(t *testing.T) {
 	}
 }
 
-// An answer that finds no room is not sent in part.
+// An answer that is too large is not sent in part, and asking again does not help.
 func TestAPI_HugeAnswer(t *testing.T) {
-	at := overSocket(t, handlerOver(func(string, []byte) ([]byte, core.Outcome) {
-		return make([]byte, 2*roomForAll), core.OK
-	}), nil)
+	for bytes, status := range map[int]int{maxAnswer: 200, maxAnswer + 1: 413} {
+		at := overSocket(t, handlerOver(func(string, []byte) ([]byte, core.Outcome) {
+			return make([]byte, bytes), core.OK
+		}), nil)
+		s := dial(t, at)
+		s.say("POST /api/good HTTP/1.1", "Host: x", "Content-Length: 2", "", "{}")
+		resp, body := s.hear("POST")
+		if resp.StatusCode != status || (status == 413) != strings.Contains(body, "http.answer-too-large") {
+			t.Errorf("%d bytes: %s, %d bytes", bytes, resp.Status, len(body))
+		}
+	}
+}
+
+// holds is what the requests hold.
+func holds(r *room) int64 {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	return r.held
+}
+
+// Who does not take an answer, or send a body, gives way to others in time.
+func TestAPI_GiveWay(t *testing.T) {
+	a := newAPI(func(string, []byte) ([]byte, core.Outcome) { return make([]byte, maxAnswer), core.OK }, []core.Operation{{Name: "large"}})
+	a.room.grace = 0
+	at := overSocket(t, handlerOverAPI(a), nil)
+	var before []*socket
+	for range 5 { // who has sent most of a body, and who has not taken an answer
+		sends := dial(t, at)
+		sends.say("POST /api/large HTTP/1.1", "Host: x", fmt.Sprint("Content-Length: ", maxBody), "", strings.Repeat(" ", maxBody*3/4))
+		takes := dial(t, at)
+		takes.say("POST /api/large HTTP/1.1", "Host: x", "Content-Length: 2", "", "{}")
+		if _, err := takes.in.Peek(12); err != nil {
+			t.Fatal(err)
+		}
+		before = append(before, sends, takes)
+	}
 	s := dial(t, at)
-	s.say("POST /api/good HTTP/1.1", "Host: x", "Content-Length: 2", "", "{}")
-	resp, body := s.hear("POST")
-	isBusy(t, "an answer without room", resp, body)
+	s.say("POST /api/large HTTP/1.1", "Host: x", "Content-Length: 2", "", "{}")
+	if resp, body := s.hear("POST"); resp.StatusCode != 200 || len(body) <= maxAnswer {
+		t.Errorf("beside those who don't: %s, %d bytes", resp.Status, len(body))
+	}
+	if n, err := io.Copy(io.Discard, before[1].in); n > maxAnswer {
+		t.Errorf("the first was not cut off: %d bytes (%v)", n, err)
+	}
+	if got := holds(a.room); got > roomForAll {
+		t.Errorf("they hold %d bytes, %d may be", got, roomForAll)
+	}
+}
+
+// Answers that are not taken hold no more than the room, and small ones still go out.
+func TestAPI_AnswersNotTaken(t *testing.T) {
+	a := newAPI(func(op string, _ []byte) ([]byte, core.Outcome) {
+		if op == "small" {
+			return []byte(`{"ok":1}`), core.OK
+		}
+		return make([]byte, maxAnswer), core.OK
+	}, []core.Operation{{Name: "large"}, {Name: "small"}})
+	at := overSocket(t, handlerOverAPI(a), nil)
+	for range 10 {
+		s := dial(t, at)
+		s.say("POST /api/large HTTP/1.1", "Host: x", "Content-Length: 2", "", "{}")
+		if _, err := s.in.Peek(12); err != nil { // its first line, and no more
+			t.Fatal(err)
+		}
+		if got := holds(a.room); got > roomForAll {
+			t.Fatalf("answers hold %d bytes, %d may be", got, roomForAll)
+		}
+	}
+	s := dial(t, at)
+	s.say("POST /api/small HTTP/1.1", "Host: x", "Content-Length: 2", "", "{}")
+	if resp, body := s.hear("POST"); resp.StatusCode != 200 {
+		t.Errorf("a small one beside them: %s %s", resp.Status, body)
+	}
 }

@@ -3,7 +3,9 @@ package main
 import (
 	"errors"
 	"io"
-	"sync/atomic"
+	"slices"
+	"sync"
+	"time"
 )
 
 const (
@@ -11,9 +13,11 @@ const (
 	// whether they arrive, wait or leave. Callers who send or take theirs slowly are
 	// bound by it, however many they are.
 	roomForAll = 16 << 20
-	// roomForEach is what a request may hold beyond that, as much as its head: small
-	// ones always find room.
-	roomForEach = 16 << 10
+	// roomForEach is what a request may hold beyond that: small ones, such as a plan and
+	// what is asked for it, always find room.
+	roomForEach = 32 << 10
+	// roomGrace is for how long nobody is cut off.
+	roomGrace = 2 * time.Second
 )
 
 var (
@@ -21,32 +25,81 @@ var (
 	errNoRoom   = errors.New("no room for the body")
 )
 
-// room counts the bytes that the requests hold.
+// room counts the bytes that the requests hold. Where it is full, whoever has held some
+// of it longest, waiting for a caller, is cut off: callers who send or take theirs slowly
+// keep nobody from what does not last.
 type room struct {
-	most int64
-	held atomic.Int64
+	most  int64
+	grace time.Duration // for which nobody is cut off
+
+	mu     sync.Mutex
+	held   int64
+	shares []*share // in the order in which they began
 }
 
 // share is what one request holds of the room.
 type share struct {
-	of   *room
-	held int64
+	of    *room
+	since time.Time
+	held  int64
+	cut   func() // ends the waiting for the caller; nil while it doesn't wait
+	lost  bool   // it was cut off
 }
 
-func (r *room) share() *share { return &share{of: r} }
+func (r *room) share() *share {
+	s := &share{of: r, since: time.Now()}
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	r.shares = append(r.shares, s)
+	return s
+}
+
+// waits says how to end the waiting for the caller that begins; nil that it has ended.
+func (s *share) waits(cut func()) {
+	s.of.mu.Lock()
+	defer s.of.mu.Unlock()
+	s.cut = cut
+}
 
 // hold makes the share fit so many bytes, and reports whether there is room for them.
 func (s *share) hold(bytes int) bool {
+	r := s.of
+	r.mu.Lock()
+	defer r.mu.Unlock()
 	more := max(int64(bytes)-roomForEach, 0) - s.held
-	if s.of.held.Add(more) > s.of.most && more > 0 {
-		s.of.held.Add(-more)
+	if s.lost || s.held+more > r.most {
 		return false
 	}
+	for more > 0 && r.held+more > r.most {
+		if !r.cutOff(s) {
+			return false
+		}
+	}
+	r.held += more
 	s.held += more
 	return true
 }
 
-func (s *share) release() { s.hold(0) }
+// cutOff takes back what the one holds that has waited longest, but for that one share.
+func (r *room) cutOff(but *share) bool {
+	for _, s := range r.shares {
+		if s != but && s.held > 0 && s.cut != nil && time.Since(s.since) >= r.grace {
+			r.held -= s.held
+			s.held, s.lost = 0, true
+			s.cut()
+			return true
+		}
+	}
+	return false
+}
+
+func (s *share) release() {
+	r := s.of
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	r.held -= s.held
+	r.shares = slices.DeleteFunc(r.shares, func(other *share) bool { return other == s })
+}
 
 // read takes a body in; length is what its head says, less than 0 where it says
 // nothing. The room grows with what has arrived, never with what is promised.
