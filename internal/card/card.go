@@ -18,7 +18,7 @@ const (
 // MostBytes is how long the canonical text of a card may be that is taken in: far more
 // than any real one has, and little beside what a call may have, since each job holds
 // its card.
-const MostBytes = 256 << 10
+const MostBytes = 250_000
 
 // Card is a bike's card.
 type Card struct {

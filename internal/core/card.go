@@ -110,7 +110,7 @@ func cards(i *cardsInput, read []finding.Finding) (*cardsAnswer, []finding.Findi
 		if i.canonical {
 			b.place, b.text = n, string(wire.Write(c.Card()))
 			if len(b.text) > card.MostBytes {
-				a.findings = append(a.findings, finding.Refusal("too-large", at, "most", "256 KiB")...)
+				a.findings = append(a.findings, finding.Refusal("too-large", at, "most", "250 kB")...)
 				continue
 			}
 		}

@@ -46,7 +46,7 @@ func Do(op string, in []byte) (out []byte, outcome Outcome) {
 		return failed("unknown-op", "op", finding.Clip(op)), UnknownOp
 	}
 	if len(in) > MaxInput {
-		return failed("too-large", "most", "8 MiB"), TooLarge
+		return failed("too-large", "most", "8 MB"), TooLarge
 	}
 	input := o.Input()
 	list := wire.Read(in, input)

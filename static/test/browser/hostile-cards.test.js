@@ -22,9 +22,9 @@ const refused = {
     packOf(ownCard('long', 'x'.repeat(1_000_000))),
     words('finding.text-too-long', { most: 20000 }),
   ],
-  'a card of more than 256 KiB': [
+  'a card of more than 250 kB': [
     packOf(ownCard('wide', 'Wide', (c) => (c.notes = Array(100).fill('x'.repeat(15_000))))),
-    words('finding.too-large', { most: '256 KiB' }),
+    words('finding.too-large', { most: '250 kB' }),
   ],
   '100,000 cards': [
     `{"format":"tidysump-cards","version":1,"cards":[${'{},'.repeat(99_999)}{}]}`,
