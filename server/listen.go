@@ -84,9 +84,9 @@ func (all listeners) host() string {
 
 // reach says who can open what listens there over plain HTTP, and who can keep it.
 func (all listeners) reach() string {
-	const keep = "keep it for use without a network only over HTTPS (-domain, or -cert and -key).\n"
+	const keep = "HTTPS (-domain, or -cert and -key) to keep it offline.\n"
 	if all.first().IP.IsLoopback() {
-		return fmt.Sprintf("Only this machine can open it. -addr :%d opens it to others, which can %s", all.port(), keep)
+		return fmt.Sprintf("Only this machine can open it. -addr :%d opens it to others, who need %s", all.port(), keep)
 	}
-	return "Other machines can open it too; they can " + keep
+	return "Other machines can open it too. They need " + keep
 }

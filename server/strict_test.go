@@ -37,6 +37,11 @@ func TestProgram_Strict(t *testing.T) {
 				t.Errorf("with %v, %s: %s, Strict-Transport-Security %q, want %q", c.flags, path, resp.Status, got, c.want)
 			}
 		}
+		plain := dial(t, at)
+		plain.say("GET / HTTP/1.1", "Host: x", "")
+		if resp, _ := plain.hear("GET"); resp.StatusCode != 400 || resp.Header.Get("Strict-Transport-Security") != "" {
+			t.Errorf("with %v, in plain: %s, Strict-Transport-Security %q", c.flags, resp.Status, resp.Header.Get("Strict-Transport-Security"))
+		}
 	}
 	resp, err := http.Get(started(t, "-addr", "localhost:0"))
 	if err != nil {

@@ -99,8 +99,10 @@ func (d *dressed) shake() error {
 	}
 	var plain tls.RecordHeaderError
 	if errors.As(err, &plain) && plain.Conn != nil && looksLikeHTTP(plain.RecordHeader[:]) {
+		extra := d.extra.Clone()
+		extra.Del("Strict-Transport-Security") // which nobody may believe here (RFC 6797, 7.2)
 		fmt.Fprintf(plain.Conn, "HTTP/1.1 400 Bad Request\r\n%sContent-Type: text/plain; charset=utf-8\r\nConnection: close\r\n\r\n%s\n",
-			d.lines(), say("http.not-https", nil))
+			lines(extra), say("http.not-https", nil))
 	} else if !errors.Is(err, io.EOF) && !errors.Is(err, net.ErrClosed) {
 		log.Printf("no TLS with %s: %v", d.RemoteAddr(), err)
 	}
@@ -129,19 +131,19 @@ func (d *dressed) Write(b []byte) (int, error) {
 		return d.Conn.Write(b)
 	}
 	status, rest, _ := bytes.Cut(b, []byte("\r\n"))
-	if _, err := d.Conn.Write(slices.Concat(status, []byte("\r\n"), d.lines(), rest)); err != nil {
+	if _, err := d.Conn.Write(slices.Concat(status, []byte("\r\n"), lines(d.extra), rest)); err != nil {
 		return 0, err
 	}
 	return len(b), nil
 }
 
-// lines are the headers as HTTP/1 has them.
-func (d *dressed) lines() []byte {
-	var lines []byte
-	for _, name := range slices.Sorted(maps.Keys(d.extra)) {
-		lines = fmt.Appendf(lines, "%s: %s\r\n", name, d.extra.Get(name))
+// lines are headers as HTTP/1 has them.
+func lines(headers http.Header) []byte {
+	var all []byte
+	for _, name := range slices.Sorted(maps.Keys(headers)) {
+		all = fmt.Appendf(all, "%s: %s\r\n", name, headers.Get(name))
 	}
-	return lines
+	return all
 }
 
 // CloseWrite is how net/http lets a caller who still sends hear the answer.

@@ -17,6 +17,18 @@ import (
 	"tidysump/internal/site"
 )
 
+// minted is a folder with a certificate of its own, and that.
+func minted(t *testing.T) (string, tls.Certificate) {
+	t.Helper()
+	dir := t.TempDir()
+	mint(t, dir, 1)
+	pair, err := tls.LoadX509KeyPair(filepath.Join(dir, "cert.pem"), filepath.Join(dir, "key.pem"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return dir, pair
+}
+
 // hasHeaders holds an answer to the headers that every answer has, each once.
 func hasHeaders(t *testing.T, what string, h http.Header) {
 	t.Helper()
@@ -74,12 +86,7 @@ var strange = []struct {
 // Whoever answers, and whatever was asked, over which line: the headers are there, and a
 // sentence.
 func TestUnheard_Headers(t *testing.T) {
-	dir := t.TempDir()
-	mint(t, dir, 1)
-	pair, err := tls.LoadX509KeyPair(filepath.Join(dir, "cert.pem"), filepath.Join(dir, "key.pem"))
-	if err != nil {
-		t.Fatal(err)
-	}
+	dir, pair := minted(t)
 	plain := overSocket(t, handlerOver(echo), nil)
 	secure := overTLS(t, handlerOver(echo), &tls.Config{Certificates: []tls.Certificate{pair}, NextProtos: []string{"h2", "http/1.1"}}, nil)
 	lead := overSocket(t, site.Secure(unread(toHTTPS("443"))), nil)
@@ -133,12 +140,7 @@ func TestUnheard_Headers(t *testing.T) {
 
 // Plain HTTP where HTTPS is spoken is told so.
 func TestUnheard_PlainWhereTLS(t *testing.T) {
-	dir := t.TempDir()
-	mint(t, dir, 1)
-	pair, err := tls.LoadX509KeyPair(filepath.Join(dir, "cert.pem"), filepath.Join(dir, "key.pem"))
-	if err != nil {
-		t.Fatal(err)
-	}
+	_, pair := minted(t)
 	at := overTLS(t, handlerOver(echo), &tls.Config{Certificates: []tls.Certificate{pair}}, nil)
 	for _, method := range []string{"GET", "POST", "HEAD", "OPTIONS", "DELETE", "PUT"} {
 		s := dial(t, at)
@@ -158,12 +160,7 @@ func TestUnheard_PlainWhereTLS(t *testing.T) {
 
 // Who says nothing, or not enough, is not waited for: over TLS neither.
 func TestUnheard_Silent(t *testing.T) {
-	dir := t.TempDir()
-	mint(t, dir, 1)
-	pair, err := tls.LoadX509KeyPair(filepath.Join(dir, "cert.pem"), filepath.Join(dir, "key.pem"))
-	if err != nil {
-		t.Fatal(err)
-	}
+	_, pair := minted(t)
 	soon := func(s *http.Server) { s.ReadHeaderTimeout = 50 * time.Millisecond }
 	plain := overSocket(t, handlerOver(echo), soon)
 	secure := overTLS(t, handlerOver(echo), &tls.Config{Certificates: []tls.Certificate{pair}}, soon)
@@ -210,30 +207,35 @@ func newTwoClient(t *testing.T, at string, config *tls.Config) *twoClient {
 	return client
 }
 
-// ask sends a request and returns the head of its answer and its body.
-func (c *twoClient) ask(path string, headers ...string) (http.Header, string) {
+// send sends the head of a request; with end that is all of it.
+func (c *twoClient) send(method, path string, end bool, headers ...string) {
 	c.t.Helper()
 	c.block.Reset()
-	all := append([]string{":method", "GET", ":scheme", "https", ":authority", "workshop.example", ":path", path}, headers...)
+	all := append([]string{":method", method, ":scheme", "https", ":authority", "workshop.example", ":path", path}, headers...)
 	for i := 0; i < len(all); i += 2 {
 		c.coder.WriteField(hpack.HeaderField{Name: all[i], Value: all[i+1]})
 	}
 	block := []byte(c.block.String())
 	first := block[:min(len(block), 16_000)]
-	err := c.framer.WriteHeaders(http2.HeadersFrameParam{StreamID: c.stream, BlockFragment: first, EndStream: true, EndHeaders: len(first) == len(block)})
+	err := c.framer.WriteHeaders(http2.HeadersFrameParam{StreamID: c.stream, BlockFragment: first, EndStream: end, EndHeaders: len(first) == len(block)})
 	if len(first) < len(block) {
 		err = c.framer.WriteContinuation(c.stream, true, block[len(first):])
 	}
 	if err != nil {
 		c.t.Fatal(err)
 	}
-	defer func() { c.stream += 2 }()
+	c.stream += 2
+}
+
+// hear reads the next head and, unless more of them come, the body after it.
+func (c *twoClient) hear() (http.Header, string) {
+	c.t.Helper()
 	var head http.Header
 	var body strings.Builder
 	for {
 		f, err := c.framer.ReadFrame()
 		if err != nil {
-			c.t.Fatalf("%s: %v", path[:min(len(path), 20)], err)
+			c.t.Fatal(err)
 		}
 		switch f := f.(type) {
 		case *http2.MetaHeadersFrame:
@@ -241,8 +243,8 @@ func (c *twoClient) ask(path string, headers ...string) (http.Header, string) {
 			for _, field := range f.Fields {
 				head.Add(field.Name, field.Value)
 			}
-			if f.StreamEnded() {
-				return head, body.String()
+			if f.StreamEnded() || head.Get(":status") < "200" {
+				return head, ""
 			}
 		case *http2.DataFrame:
 			body.Write(f.Data())
@@ -250,7 +252,7 @@ func (c *twoClient) ask(path string, headers ...string) (http.Header, string) {
 				return head, body.String()
 			}
 		case *http2.RSTStreamFrame, *http2.GoAwayFrame:
-			c.t.Fatalf("%s: %v", path[:min(len(path), 20)], f)
+			c.t.Fatal(f)
 		}
 	}
 }
@@ -258,12 +260,7 @@ func (c *twoClient) ask(path string, headers ...string) (http.Header, string) {
 // Over HTTP/2 too, and what comes after is as it should be: both sides know the same
 // headers.
 func TestUnheard_HTTP2(t *testing.T) {
-	dir := t.TempDir()
-	mint(t, dir, 1)
-	pair, err := tls.LoadX509KeyPair(filepath.Join(dir, "cert.pem"), filepath.Join(dir, "key.pem"))
-	if err != nil {
-		t.Fatal(err)
-	}
+	dir, pair := minted(t)
 	at := overTLS(t, handlerOver(echo), &tls.Config{Certificates: []tls.Certificate{pair}, NextProtos: []string{"h2", "http/1.1"}}, nil)
 	client := newTwoClient(t, at, trusting(t, dir))
 	for range 3 {
@@ -277,7 +274,8 @@ func TestUnheard_HTTP2(t *testing.T) {
 			{"nothing", "/nothing", "404", nil},
 			{"the wrong method", "/api/good", "405", nil},
 		} {
-			head, body := client.ask(c.path, c.headers...)
+			client.send("GET", c.path, true, c.headers...)
+			head, body := client.hear()
 			if head.Get(":status") != c.status {
 				t.Errorf("%s: %s %s, want %s", c.name, head[":status"], body, c.status)
 			}
@@ -292,6 +290,37 @@ func TestUnheard_HTTP2(t *testing.T) {
 			if body == "" {
 				t.Errorf("%s: %s says nothing", c.name, c.status)
 			}
+		}
+	}
+}
+
+// What holds of bodies holds over HTTP/2 too, and the other requests on the line go on.
+func TestAPI_HTTP2(t *testing.T) {
+	dir, pair := minted(t)
+	config := &tls.Config{Certificates: []tls.Certificate{pair}, NextProtos: []string{"h2", "http/1.1"}}
+	g := newGate(t)
+	for _, c := range []struct {
+		name, path, status, code string
+		do                       door
+		headers                  []string
+	}{
+		{"what will be read", "/api/good", "100", "", echo, []string{"content-length", "100"}},
+		{"what will be read, of no length", "/api/good", "100", "", echo, nil},
+		{"too large", "/api/good", "413", "http.body-too-large", echo, []string{"content-length", fmt.Sprint(maxBody + 1)}},
+		{"another type", "/api/good", "415", "http.media-type", echo, []string{"content-type", "text/plain"}},
+		{"unknown", "/api/bake", "404", "unknown-op", echo, nil},
+		{"no page", "/", "405", "does not take POST", echo, nil},
+		{"busy", "/api/good", "503", "http.busy", g.do, nil},
+	} {
+		h := handlerOver(c.do)
+		if c.code == "http.busy" {
+			g.busy(t, overSocket(t, h, nil))
+		}
+		client := newTwoClient(t, overTLS(t, h, config, nil), trusting(t, dir))
+		client.send("POST", c.path, false, append(c.headers, "expect", "100-continue")...)
+		head, body := client.hear()
+		if head.Get(":status") != c.status || !strings.Contains(body, c.code) {
+			t.Errorf("%s: %s %s, want %s %s", c.name, head[":status"], body, c.status, c.code)
 		}
 	}
 }
