@@ -48,6 +48,7 @@ func planWords(t *testing.T) []family {
 	codes = append(codes, arguments(goSources(t, "internal/card"), "add", 1)...)
 	codes = append(codes, arguments(goSources(t, "internal/card"), "needs", 1)...)
 	codes = append(codes, matches(t, `code: '([a-z-]+)'`)...)
+	codes = append(codes, matches(t, `refused\('([a-z-]+)'`)...)
 	figures := slices.Concat(fields(jobs, "figures"), arguments(jobs, "Card", 0), arguments(jobs, "Unknown", 0), arguments(jobs, "Estimate", 0), arguments(jobs, "practice", 0))
 	return []family{
 		{"finding.", codes, []string{"", ".do"}},
@@ -146,7 +147,8 @@ func pageWords(t *testing.T) []family {
 		{"plan.units.", texts(quantity.Systems), plain},
 		{"plan.place.", texts(plan.Places), plain},
 		{"record.", texts(job.Phases), plain},
-		{"restore.", []string{"jobs", "events", "cards", "photos", "settings"}, plain},
+		{"restore.", []string{"jobs", "events", "cards", "photos", "settings", "lines"}, plain},
+		{"unread.", []string{"job", "event", "card", "photo", "setting", "beside", "bare", "named", "dated", "both"}, plain},
 		{"keep.size.", []string{"mb", "gb"}, plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { download, share, shareable } from '../phone/share.js';
 import { makeBackup } from './write.js';
 import { saveSetting } from '../store/store.js';
+import { putSaved } from '../store/whole.js';
 import { t } from '../words/catalogue.js';
 import { size } from '../words/size.js';
 
@@ -26,7 +27,9 @@ export class BackupForm {
   #said = null;
   /** @type {File | null} */
   #file = null;
-  #made;
+  #made = '';
+  /** @type {import('../store/records.d.ts').Saved[]} what of each job is in the file */
+  #holds = [];
   #busy = false;
 
   /** `then` is run when a backup was handed out. */
@@ -45,6 +48,8 @@ export class BackupForm {
     this.#busy = true;
     this.#file = null;
     const made = new Date().toISOString();
+    const holds = [];
+    const note = (id, events) => holds.push({ id, events, made });
     const progress = ({ jobs, photos }) =>
       this.#say('keep.making', {
         jobs: t('keep.making.jobs', { count: jobs }),
@@ -52,11 +57,12 @@ export class BackupForm {
       });
     progress({ jobs: 0, photos: 0 });
     try {
-      const blob = await makeBackup({ made, photos: this.#photos, plain: plain(), progress });
+      const blob = await makeBackup({ made, photos: this.#photos, plain: plain(), progress, note });
       const ending = blob.type === 'text/plain' ? 'txt' : 'jsonl.gz';
       const name = `tidysump-backup-${made.slice(0, 10)}.${ending}`;
       this.#file = new File([blob], name, { type: blob.type });
       this.#made = made;
+      this.#holds = holds;
       this.#busy = false;
       this.#say('keep.ready', { name, size: size(blob.size) });
     } catch {
@@ -68,7 +74,10 @@ export class BackupForm {
   async #give(way) {
     const outcome = await way(this.#file);
     if (outcome === 'keep.share-failed' || !outcome) return this.#say(outcome);
-    await this.#app.attempt(() => saveSetting('backup', { time: this.#made }));
+    await this.#app.attempt(async () => {
+      await putSaved(this.#holds);
+      await saveSetting('backup', { time: this.#made });
+    });
     this.#file = null;
     await this.#then();
     this.#say(outcome);

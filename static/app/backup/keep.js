@@ -5,6 +5,7 @@ import { photoRoom } from '../store/photos.js';
 import * as store from '../store/store.js';
 import { day } from '../words/dates.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
+import { AsideSection } from './aside-section.js';
 import { EraseForm } from './erase.js';
 import { RestoreForm } from './restore-form.js';
 import { BackupForm } from './backup-form.js';
@@ -22,10 +23,12 @@ export async function keep([view], app) {
   }
   /** @type {{ jobs: any[], room: Map<string, { count: number, bytes: number }>, backup: any, unsaved?: number }} */
   const here = { jobs: [], room: new Map(), backup: undefined };
+  const aside = new AsideSection(app, () => load());
   const load = async () => {
     const read = await app.attempt(() =>
       Promise.all([store.log(), photoRoom(), store.setting('backup')]),
     );
+    await aside.load();
     if (read) {
       [here.jobs, here.room, here.backup] = read;
       here.unsaved = (await unsaved(here.jobs)).count;
@@ -41,6 +44,7 @@ export async function keep([view], app) {
     <p>${t('keep.why')}</p>
     <p><strong>${last(here)}</strong></p>
     ${section('keep.out', out.draw(held(here)))} ${section('restore.title', incoming.draw())}
+    ${aside.any ? section('aside.title', aside.draw()) : nothing}
     ${section('room.title', room.draw(here.jobs, here.room))}
     ${section(
       'erase.title',

@@ -1,8 +1,12 @@
-// How two stores become one. Each rule picks one of two records with one key, and
-// depends on nothing but the two: so backups combine in any order, any number of
-// times, to the same store (test/merge.test.js).
+// How what comes in joins what is here. A job's records and events are a set of contents
+// under ids: nothing that is here is replaced or removed, what is here counts, and
+// another content goes beside it. So stores combine in any order, any number of times,
+// to the same contents (merge.test.js).
 
 import { own } from '../site/own.js';
+
+/** @import { Event } from '../core/core.d.ts' */
+/** @import { Beside, JobRecord } from '../store/records.d.ts' */
 
 /** A record's text in which the order of its members does not matter. */
 export function canonical(value) {
@@ -12,25 +16,78 @@ export function canonical(value) {
   return `{${names.sort().map((name) => `${JSON.stringify(name)}:${canonical(own(value, name))}`)}}`;
 }
 
-const larger = (a, b) => (canonical(a) >= canonical(b) ? a : b);
-
-// The summary of a job follows from its events, and is made anew after a merge.
-const lasting = ({ summary: _, ...job }) => job;
-
-/** By kind of record: which of two with one key stays. */
-export const rules = {
-  // Neither is ever changed where it was made; should two differ, either would do.
-  event: larger,
-  photo: larger, // {job, id, what, data}
-  job: (a, b) => (canonical(lasting(a)) >= canonical(lasting(b)) ? a : b),
-  // What was changed last stays.
-  card: (a, b) => (a.changed === b.changed ? larger(a, b) : a.changed > b.changed ? a : b),
-};
-
-/** What stays of the record that is here, if any, and one that comes in. */
-export const merged = (kind, here, incoming) =>
-  here === undefined ? incoming : own(rules, kind)?.(here, incoming);
-
-/** Reports whether two records are the same but for a job's summary. */
+/** Reports whether two records have the same content. */
 export const same = (a, b) =>
-  a !== undefined && b !== undefined && canonical(lasting(a)) === canonical(lasting(b));
+  a === b || JSON.stringify(a) === JSON.stringify(b) || canonical(a) === canonical(b);
+
+/**
+ * A job's record without what follows from its events.
+ *
+ * @param {JobRecord} record
+ * @returns {JobRecord}
+ */
+export const lasting = ({ summary: _, ...record }) => record;
+
+/** @param {JobRecord} record */
+const stepless = ({ steps: _, ...record }) => record;
+
+/** Reports whether a record says what another does, but for the steps, which it lacks. */
+const lacksSteps = (less, more) => !less.steps && Boolean(more.steps) && same(less, stepless(more));
+
+/**
+ * @typedef {object} Held what is here of a job
+ * @property {JobRecord} [record]
+ * @property {(Event & { id: string })[]} events
+ * @property {Beside[]} beside
+ *
+ * @typedef {object} Coming what comes in, in the order in which it would count
+ * @property {JobRecord[]} records
+ * @property {(Event & { id: string })[]} events
+ */
+
+/**
+ * What changes when a job comes in: its `record` where there was none, or it lacked the
+ * steps that it began with; `events` that are new; other contents, which go `beside`; and
+ * what of that which comes in these are made `from`.
+ *
+ * @param {string} job
+ * @param {Held} here
+ * @param {Coming} coming
+ */
+export function merged(job, here, coming) {
+  const beside = new Set(here.beside.map(keyOf));
+  /** @type {{ record?: JobRecord, events: (Event & { id: string })[], beside: Beside[], from: any[] }} */
+  const fresh = { events: [], beside: [], from: [] };
+  const others = (kind, id, value, from) => {
+    const row = { job, kind, id, text: canonical(value) };
+    if (beside.has(keyOf(row))) return;
+    beside.add(keyOf(row));
+    fresh.beside.push(row);
+    fresh.from.push(from);
+  };
+  let record = here.record && lasting(here.record);
+  for (const from of coming.records) {
+    const other = lasting(from);
+    if (record && (same(record, other) || lacksSteps(other, record))) continue;
+    if (record && !lacksSteps(record, other)) others('job', '', other, from);
+    else {
+      record = fresh.record = other;
+      fresh.from.push(from);
+    }
+  }
+  const events = new Map(here.events.map((event) => [event.id, event]));
+  for (const event of coming.events) {
+    const mine = events.get(event.id);
+    if (mine && same(mine, event)) continue;
+    if (mine) others('event', event.id, event, event);
+    else {
+      events.set(event.id, event);
+      fresh.events.push(event);
+      fresh.from.push(event);
+    }
+  }
+  return fresh;
+}
+
+/** @type {(row: Beside) => string} */
+const keyOf = ({ kind, id, text }) => JSON.stringify([kind, id, text]);

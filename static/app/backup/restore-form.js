@@ -1,14 +1,18 @@
 import { html, nothing } from 'lit-html';
 import { persistRecords } from '../phone/storage.js';
-import { readBackup, restore } from './restore.js';
-import { loadSettings } from '../store/settings.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
 import { day } from '../words/dates.js';
-import { t } from '../words/catalogue.js';
-import { own } from '../site/own.js';
+import { Fault } from './bounds.js';
+import { readBackup, restore } from './restore.js';
+import { kinds } from './tally.js';
+import { unreadList } from './unread-list.js';
+import { loadSettings } from '../store/settings.js';
 
 /** @import { Values } from '../words/catalogue.js' */
+/** @import { Review } from './restore.js' */
+/** @import { Tally } from './tally.js' */
 
-const kinds = ['jobs', 'events', 'cards', 'photos', 'settings'];
+const often = 200; // ms between what is said of a progress
 
 /** Restoring: a file is read and checked, shown, and only then put in. */
 export class RestoreForm {
@@ -16,9 +20,10 @@ export class RestoreForm {
   #then;
   /** @type {[word: string, values?: Values] | null} */
   #said = null;
-  /** @type {Awaited<ReturnType<typeof readBackup>> | null} */
+  /** @type {Review | null} */
   #read = null;
-  #busy = false;
+  /** @type {AbortController | null} while it works: what stops it */
+  #work = null;
 
   /** `then` is run when something was restored. */
   constructor(app, then) {
@@ -36,40 +41,52 @@ export class RestoreForm {
     this.#app.redraw();
   }
 
+  /** How the work goes on, and what stops it. */
+  #begin(word) {
+    this.#work = new AbortController();
+    let said = -often;
+    const progress = (share) => {
+      if (performance.now() - said < often) return;
+      said = performance.now();
+      this.#say(word, { share: Math.floor(share * 100) });
+    };
+    progress(0);
+    return { signal: this.#work.signal, progress };
+  }
+
   async #choose(file) {
-    if (this.#busy) return;
-    this.#busy = true;
-    this.#say('restore.checking');
+    if (this.#work) return;
     try {
-      this.#read = await readBackup(file);
+      // What is wrong with a card is said in the words of the editor, too.
+      const [read] = await Promise.all([
+        readBackup(file, this.#begin('restore.checking')),
+        loadWordsOf('cards').catch(() => {}),
+      ]);
+      this.#read = read;
       this.#said = null;
     } catch (error) {
-      const fault = /** @type {Error} */ (error);
-      const known = fault.message.startsWith('restore.');
-      this.#said = [known ? fault.message : 'restore.damaged'];
+      this.#said = saidOf(error);
     }
-    this.#busy = false;
+    this.#work = null;
     if (this.#read) this.#app.arrive();
     else this.#app.redraw();
   }
 
   async #restore() {
-    if (this.#busy || !this.#read) return;
-    this.#busy = true;
-    const progress = (count) => this.#say('restore.doing', { count });
-    progress(0);
+    if (this.#work || !this.#read) return;
     try {
-      await restore(this.#read.backup, progress);
-      this.#said = ['restore.done'];
+      const { asideAdded } = await restore(this.#read, this.#begin('restore.doing'));
+      this.#said = [asideAdded ? 'restore.done-aside' : 'restore.done'];
       await loadSettings();
     } catch (error) {
-      this.#said = [
-        /** @type {Error} */ (error).name === 'QuotaExceededError'
-          ? 'restore.full'
-          : 'restore.failed',
-      ];
+      const { name } = /** @type {Error} */ (error);
+      const words = new Map([
+        ['QuotaExceededError', 'restore.full'],
+        ['AbortError', 'restore.stopped-midway'],
+      ]);
+      this.#said = [words.get(name) ?? 'restore.failed'];
     }
-    this.#busy = false;
+    this.#work = null;
     this.#read = null;
     persistRecords();
     await this.#then();
@@ -81,7 +98,16 @@ export class RestoreForm {
   }
 
   #status() {
-    return html`<p role="status" class="told">${this.#said ? t(...this.#said) : nothing}</p>`;
+    return html`<p role="status" class="told">${this.#said ? t(...this.#said) : nothing}</p>
+      ${
+        this.#work
+          ? html`<p>
+              <button type="button" class="quiet" @click=${() => this.#work?.abort()}>
+                ${t('restore.stop')}
+              </button>
+            </p>`
+          : nothing
+      }`;
   }
 
   #form() {
@@ -92,50 +118,96 @@ export class RestoreForm {
     };
     return html`<p>${t('restore.how')}</p>
       <p class="file">
-        <input id="backup-file" type="file" @change=${pick} />
+        <input id="backup-file" type="file" ?disabled=${Boolean(this.#work)} @change=${pick} />
         <label for="backup-file" class="button">${t('restore.choose')}</label>
       </p>
       ${this.#status()}`;
   }
 
-  /** @param {Awaited<ReturnType<typeof readBackup>>} read */
-  #review({ backup, added }) {
+  /** @param {Review} review */
+  #review({ backup, tally }) {
     const leave = () => {
       this.#read = null;
       this.#app.arrive();
     };
-    const nothingNew = kinds.every((kind) => !own(added, kind));
+    const busy = Boolean(this.#work);
     return html`<h1 tabindex="-1">${t('restore.title')}</h1>
-      <p>${t('restore.whole', { date: day(backup.made) })}</p>
-      <table class="holds">
-        <thead>
-          <tr>
-            <td></td>
-            <th scope="col">${t('restore.holds')}</th>
-            <th scope="col">${t('restore.adds')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${kinds.map(
-            (kind) =>
-              html`<tr>
-                <th scope="row">${t(`restore.${kind}`)}</th>
-                <td>${own(backup.counts, kind)}</td>
-                <td>${own(added, kind)}</td>
-              </tr>`,
-          )}
-        </tbody>
-      </table>
-      ${nothingNew ? html`<p>${t('restore.nothing-new')}</p>` : nothing}
-      <p>${t('restore.rule')}</p>
+      <p>${t(backup.rescued ? 'restore.rescued' : 'restore.whole', { date: day(backup.made) })}</p>
+      ${counts(tally)} ${changes(tally)}
       <p class="entry">
-        <button type="button" ?disabled=${this.#busy} @click=${() => this.#restore()}>
+        <button type="button" ?disabled=${busy} @click=${() => this.#restore()}>
           ${t('restore.do')}
         </button>
-        <button type="button" class="quiet" ?disabled=${this.#busy} @click=${leave}>
+        <button type="button" class="quiet" ?disabled=${busy} @click=${leave}>
           ${t('restore.leave')}
         </button>
       </p>
-      ${this.#status()}`;
+      ${this.#status()}
+      ${
+        tally.unreadCount
+          ? html`<p>${t('restore.aside', { count: tally.unreadCount })}</p>
+              ${unreadList(tally.unread, tally.unreadCount)}`
+          : nothing
+      }`;
   }
+}
+
+/**
+ * Why a file could not be read.
+ *
+ * @param {any} error
+ * @returns {[word: string, values?: Values]}
+ */
+function saidOf(error) {
+  if (error instanceof Fault) return [error.message];
+  return [error.name === 'AbortError' ? 'restore.stopped' : 'restore.unanswered'];
+}
+
+/**
+ * How many of each kind there are, are new, differ and can't be read: the last two only
+ * where there are any.
+ *
+ * @param {Tally} tally
+ */
+function counts(tally) {
+  const all = [...kinds, ...(tally.of('lines').held ? ['lines'] : [])];
+  /** @type {[word: string, of: (counts: ReturnType<Tally['of']>) => number][]} */
+  const every = [
+    ['restore.holds', ({ held }) => held],
+    ['restore.adds', ({ added }) => added],
+    ['restore.differs', ({ beside }) => beside],
+    ['restore.fails', ({ unread }) => unread],
+  ];
+  const columns = every.filter(([, of], n) => n < 2 || all.some((kind) => of(tally.of(kind))));
+  return html`<table class="holds">
+    <thead>
+      <tr>
+        <td></td>
+        ${columns.map(([word]) => html`<th scope="col">${t(word)}</th>`)}
+      </tr>
+    </thead>
+    <tbody>
+      ${all.map(
+        (kind) =>
+          html`<tr>
+            <th scope="row">${t(`restore.${kind}`)}</th>
+            ${columns.map(([, of]) => html`<td>${of(tally.of(kind))}</td>`)}
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+/**
+ * What would change.
+ *
+ * @param {Tally} tally
+ */
+function changes(tally) {
+  const { grown, nothingNew } = tally;
+  const differs = kinds.some((kind) => tally.of(kind).beside);
+  return html`${nothingNew ? html`<p>${t('restore.nothing-new')}</p>` : nothing}
+    ${grown ? html`<p>${t('restore.grown', { count: grown })}</p>` : nothing}
+    ${differs ? html`<p>${t('restore.beside')}</p>` : nothing}
+    <p>${t('restore.rule')}</p>`;
 }

@@ -43,11 +43,13 @@ export class Pieces {
   }
 }
 
-/** The digest of the first bytes of a file. */
-export async function digestOf(file, end) {
+/** The digest of the first bytes of a file; a signal stops it. */
+export async function digestOf(file, end, signal) {
   const digests = [];
-  for (let at = 0; at < end; at += piece)
+  for (let at = 0; at < end; at += piece) {
+    signal?.throwIfAborted();
     digests.push(await sha(await file.slice(at, Math.min(at + piece, end)).arrayBuffer()));
+  }
   return whole(digests);
 }
 

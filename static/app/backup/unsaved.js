@@ -1,23 +1,26 @@
 import { call } from '../core/client.js';
 import * as store from '../store/store.js';
+import { saved } from '../store/whole.js';
 
 /** @import { Summary, UnsavedAnswer } from '../core/core.d.ts' */
 
 /**
- * How much of the log's lines is in no backup, and whether to remind of it; nothing
- * where the store or the core can't say.
+ * How many of the log's jobs are in no file that this phone handed out, and whether to
+ * remind of it; nothing where the store or the core can't say.
  *
- * @param {{ summary: Summary }[]} lines
+ * @param {{ id: string, summary: Partial<Summary> }[]} lines
  * @returns {Promise<UnsavedAnswer>}
  */
 export async function unsaved(lines) {
   try {
     const [backup, later] = await Promise.all(['backup', 'backupLater'].map(store.setting));
+    const inFile = await saved();
     const { ok } = await call('unsaved', {
-      jobs: lines.map(({ summary: { finished } }) => ({
+      jobs: lines.map(({ id, summary: { finished, events } }) => ({
         finished,
-        events: 1,
-        saved: finished && finished <= (backup?.time ?? '') ? 1 : 0,
+        // A line of an earlier version doesn't say; nothing was added since then.
+        events: events ?? inFile.get(id) ?? 1,
+        saved: inFile.get(id),
       })),
       backup: backup?.time,
       later: later?.time,

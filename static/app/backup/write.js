@@ -1,47 +1,92 @@
+import { ofThisPhone } from '../store/settings-shapes.js';
 import * as whole from '../store/whole.js';
+import { asideOf } from './aside.js';
 import { toBase64 } from './base64.js';
+import { bounds, isQuoted } from './bounds.js';
+import { Pace } from './pace.js';
 import { Pieces, seal } from './seal.js';
+import { refused } from './shapes.js';
 
-// A backup is JSON Lines, gzipped where the browser can, with a seal; specs/backup.md
+// A backup is JSON Lines, gzipped where the browser can, with a seal; specs/backup.schema.json
 // says what stands in it.
 
 /** What a backup of this app says of itself. */
 export const format = 'tidysump-backup';
-export const version = 1;
-
-/** Settings that are about this phone's own backups. */
-export const ofThisPhone = ['backup', 'backupLater'];
+export const version = 2;
 
 const together = 50; // jobs read at once
+const pictures = 5;
 const block = 64_000; // letters handed on at once
 
-/** All lines of a backup. */
-async function* lines(made, withPhotos, progress) {
-  const counts = { settings: 0, cards: 0, jobs: 0, events: 0, photos: 0 };
-  const line = (kind, value) => {
-    counts[`${kind}s`]++;
-    return `{"${kind}":${JSON.stringify(value)}}\n`;
-  };
-  yield `${JSON.stringify({ format, version, made })}\n`;
-  for (const [key, value] of await whole.allSettings())
-    if (!ofThisPhone.includes(key)) yield line('setting', { key, value });
-  for await (const chunk of whole.chunks('cards', 500))
-    for (const { key, card, changed, pinned } of chunk)
-      yield line('card', { key, card, changed, pinned });
-  for await (const chunk of whole.chunks('jobs', together)) {
-    const events = await whole.eventsOf(chunk.map(({ id }) => id));
-    for (const [n, { summary: _, ...job }] of chunk.entries()) {
-      yield line('job', job);
-      for (const event of events[n]) yield line('event', event);
-    }
-    progress(counts);
+/** A backup's lines under way. */
+class Lines {
+  counts = { settings: 0, cards: 0, jobs: 0, events: 0, photos: 0, besides: 0, asides: 0 };
+  #made;
+
+  /** @param {string} made */
+  constructor(made) {
+    this.#made = made;
   }
-  for await (const chunk of withPhotos ? whole.chunks('photos', together) : [])
-    for (const { job, id, what, blob } of chunk) {
-      yield line('photo', { job, id, what, data: await toBase64(blob) });
-      progress(counts);
+
+  get head() {
+    return `${JSON.stringify({ format, version, made: this.#made })}\n`;
+  }
+
+  get end() {
+    return `${JSON.stringify({ end: this.counts })}\n`;
+  }
+
+  /** The line of a record; one that is longer than may be read goes as what can't be read. */
+  of(kind, value) {
+    const line = `{"${kind}":${JSON.stringify(value)}}`;
+    const long = line.length > bounds.line && kind !== 'photo' && !isQuoted(line);
+    if (long)
+      return this.of('aside', asideOf({ kind, text: line, why: tooLong, from: this.#made }));
+    this.counts[`${kind}s`]++;
+    return `${line}\n`;
+  }
+}
+
+const tooLong = refused('record-too-long');
+
+/** Lets the screen move between what is made. */
+async function* paced(lines) {
+  const pace = new Pace();
+  for await (const line of lines) {
+    yield line;
+    if (pace.due) await pace.breathe();
+  }
+}
+
+/** All lines of a backup; what lies aside comes before the jobs that it may belong to. */
+async function* linesOf(made, withPhotos, progress, note) {
+  const lines = new Lines(made);
+  yield lines.head;
+  for (const [key, value] of await whole.allSettings())
+    if (!ofThisPhone(key)) yield lines.of('setting', { key, value });
+  for await (const chunk of whole.chunks('cards', 100))
+    for (const { key, card, changed, pinned } of chunk)
+      yield lines.of('card', { key, card, changed, pinned });
+  for await (const chunk of whole.chunks('aside', 100))
+    for (const { kind, text, why, from, time } of chunk)
+      yield lines.of('aside', { kind, text, why, from, time });
+  for await (const chunk of whole.chunks('jobs', together)) {
+    const ids = chunk.map(({ id }) => id);
+    const [events, beside] = await Promise.all([whole.eventsOf(ids), whole.besideOf(ids)]);
+    for (const [n, { summary: _, ...job }] of chunk.entries()) {
+      yield lines.of('job', job);
+      for (const event of events[n] ?? []) yield lines.of('event', event);
+      for (const other of beside[n] ?? []) yield lines.of('beside', other);
+      note(job.id, events[n]?.length ?? 0);
     }
-  yield `${JSON.stringify({ end: counts })}\n`;
+    progress(lines.counts);
+  }
+  for await (const chunk of withPhotos ? whole.chunks('photos', pictures) : [])
+    for (const { job, id, what, blob } of chunk) {
+      yield lines.of('photo', { job, id, what, data: await toBase64(blob) });
+      progress(lines.counts);
+    }
+  yield lines.end;
 }
 
 /** Texts put together to blocks worth handing on. */
@@ -71,12 +116,25 @@ function streamOf(chunks) {
 }
 
 /**
- * Makes a backup of the whole store: a Blob. It is gzipped unless `plain`, and
- * where the browser can't; `progress` is called with what is in it so far.
+ * Makes a backup of the whole store: a Blob. It is gzipped unless `plain`, and where the
+ * browser can't.
+ *
+ * @param {object} how
+ * @param {string} how.made
+ * @param {boolean} how.photos
+ * @param {boolean} [how.plain]
+ * @param {(counts: Lines['counts']) => void} [how.progress] is called with what is in it so far
+ * @param {(job: string, events: number) => void} [how.note] is called with how many events of each job are in it
  */
-export async function makeBackup({ made, photos, plain = false, progress = () => {} }) {
+export async function makeBackup({
+  made,
+  photos,
+  plain = false,
+  progress = () => {},
+  note = () => {},
+}) {
   const zipped = !plain && Boolean(globalThis.CompressionStream);
-  const text = streamOf(blocks(lines(made, photos, progress)));
+  const text = streamOf(blocks(paced(linesOf(made, photos, progress, note))));
   const stream = zipped ? text.pipeThrough(new CompressionStream('gzip')) : text;
   const pieces = new Pieces();
   const reader = stream.getReader();

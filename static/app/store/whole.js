@@ -2,7 +2,6 @@ import { close, end, name, ofJob, use, write } from './database.js';
 import { lineOf } from './log-line.js';
 import { cardLine, eventsIn } from './store.js';
 import { announceErasing } from './windows.js';
-import { setOwn } from '../site/own.js';
 
 /** @import { Saved, Schema } from './records.d.ts' */
 /** @import { StoreNames } from 'idb' */
@@ -11,21 +10,21 @@ import { setOwn } from '../site/own.js';
 // the store may, and written in parts of which each is kept whole.
 
 /**
- * What else lies in the store: the keys of all that is here, each list a Set of texts.
+ * The keys of one of the store's lists.
  *
- * @returns {Promise<{ [list: string]: Set<string> }>}
+ * @param {'settings' | 'cards' | 'jobs'} of
+ * @returns {Promise<Set<string>>}
  */
-export async function keysHere() {
-  /** @type {StoreNames<Schema>[]} */
-  const lists = ['settings', 'cards', 'jobs', 'events', 'photos'];
-  /** @type {{ [list: string]: Set<string> }} */
-  const keys = {};
-  for (const list of lists)
-    setOwn(keys, list, new Set((await use((db) => db.getAllKeys(list))).map(String)));
-  for await (const bundles of chunks('bundles', 200))
-    for (const { job, events } of bundles)
-      for (const { id } of events) keys.events?.add(`${job},${id}`);
-  return keys;
+export const keysOf = async (of) => new Set(await use((db) => db.getAllKeys(of)));
+
+/** The ids of all jobs of which anything is here. */
+export async function jobsHere() {
+  const [jobs, bundles, events] = await Promise.all([
+    use((db) => db.getAllKeys('jobs')),
+    use((db) => db.getAllKeys('bundles')),
+    use((db) => db.getAllKeys('events')),
+  ]);
+  return new Set([...jobs, ...bundles, ...events.map(([job]) => job)]);
 }
 
 /** All settings but the mark of an erasing: [[key, value]]. */
