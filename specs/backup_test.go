@@ -23,23 +23,31 @@ func backupSchema(t *testing.T) *jsonschema.Schema {
 	return s
 }
 
-// Each line of a backup that an earlier version of the page made is as the
-// schema says; the page's own tests restore it.
+// samples are backups of each version, and the kinds of lines that each has.
+var samples = map[string][]string{
+	"testdata/backup-1.txt": {"format", "setting", "card", "job", "event", "photo", "end", "seal"},
+	"testdata/backup-2.txt": {"format", "setting", "card", "aside", "job", "event", "beside", "photo", "end", "seal"},
+}
+
+// Each line of a backup that any version of the page made is as the schema says; the
+// page's own tests restore it.
 func TestBackup_LinesFitTheSchema(t *testing.T) {
 	s := backupSchema(t)
-	kinds := map[string]bool{}
-	for line := range bytes.Lines(rootFile(t, "testdata/backup-1.txt")) {
-		v := instance(t, line)
-		if err := s.Validate(v); err != nil {
-			t.Errorf("%.80s: %v", line, err)
+	for name, want := range samples {
+		kinds := map[string]bool{}
+		for line := range bytes.Lines(rootFile(t, name)) {
+			v := instance(t, line)
+			if err := s.Validate(v); err != nil {
+				t.Errorf("%s, %.80s: %v", name, line, err)
+			}
+			for kind := range v.(map[string]any) {
+				kinds[kind] = true
+			}
 		}
-		for name := range v.(map[string]any) {
-			kinds[name] = true
-		}
-	}
-	for _, kind := range []string{"format", "setting", "card", "job", "event", "photo", "end", "seal"} {
-		if !kinds[kind] {
-			t.Errorf("the sample has no line of %q", kind)
+		for _, kind := range want {
+			if !kinds[kind] {
+				t.Errorf("%s has no line of %q", name, kind)
+			}
 		}
 	}
 }
@@ -47,7 +55,7 @@ func TestBackup_LinesFitTheSchema(t *testing.T) {
 func TestBackup_SchemaRefuses(t *testing.T) {
 	s := backupSchema(t)
 	for _, line := range []string{
-		`{}`, `[]`, `{"format":"tidysump-backup","version":2,"made":"2026-11-25T12:00:00.000Z"}`, `{"setting":{"key":"a"}}`,
+		`{}`, `[]`, `{"format":"tidysump-backup","version":3,"made":"2026-11-25T12:00:00.000Z"}`, `{"setting":{"key":"a"}}`,
 		`{"event":{"id":"1"}}`, `{"photo":{"job":"a","id":"1","what":"pan","data":"*"}}`, `{"seal":"0"}`, `{"end":{}}`,
 		`{"seal":"` + strings.Repeat("0", 64) + `","end":{}}`, `{"wheel":{}}`,
 	} {
@@ -60,11 +68,13 @@ func TestBackup_SchemaRefuses(t *testing.T) {
 // The seal is what the schema's description says, worked out by other code than
 // the page's.
 func TestBackup_Seal(t *testing.T) {
-	text := rootFile(t, "testdata/backup-1.txt")
-	at := bytes.LastIndex(text, []byte(`{"seal"`))
-	digest := sha256.Sum256(text[:at]) // of a file below 1 MiB there is one piece
-	whole := sha256.Sum256(digest[:])
-	if want := `{"seal":"` + hex.EncodeToString(whole[:]) + "\"}\n"; string(text[at:]) != want {
-		t.Errorf("seal %s, want %s", text[at:], want)
+	for name := range samples {
+		text := rootFile(t, name)
+		at := bytes.LastIndex(text, []byte(`{"seal"`))
+		digest := sha256.Sum256(text[:at]) // of a file below 1 MiB there is one piece
+		whole := sha256.Sum256(digest[:])
+		if want := `{"seal":"` + hex.EncodeToString(whole[:]) + "\"}\n"; string(text[at:]) != want {
+			t.Errorf("%s: seal %s, want %s", name, text[at:], want)
+		}
 	}
 }

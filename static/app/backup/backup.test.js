@@ -301,14 +301,42 @@ test('many pictures pass in parts: none is held in memory for long', async () =>
   assert.equal((await photoRoom()).get('a').count, 120);
 });
 
-const sample = new URL('../../../testdata/backup-1.txt', import.meta.url);
+const sample = (version) =>
+  new Blob([readFileSync(new URL(`../../../testdata/backup-${version}.txt`, import.meta.url))]);
 
 test('a backup of version 1 restores, whatever the page writes today', async () => {
-  const review = await readBackup(new Blob([readFileSync(sample)]));
+  const review = await readBackup(sample(1));
   assert.equal(review.backup.made, made);
   assert.deepEqual(added(review), { jobs: 2, events: 5, cards: 1, photos: 2, settings: 1 });
   await restore(review);
   const [photo] = await photosOf('a');
   assert.deepEqual([...(await bytesOf(photo.blob))], [255, 216, 3, 0, 128]);
   assert.equal((await store.job('a')).summary.done, 3);
+});
+
+test('a backup of version 2 restores: what is beside and aside in it, too', async () => {
+  const review = await readBackup(sample(2));
+  assert.deepEqual(added(review), { jobs: 1, events: 3, cards: 1, photos: 1, settings: 1 });
+  assert.equal(review.tally.of('events').beside, 1);
+  assert.equal(review.tally.of('jobs').beside, 1);
+  assert.equal(review.tally.unreadCount, 1);
+  await restore(review);
+  const { beside, aside, jobs } = await held(true);
+  assert.deepEqual(
+    beside.map(({ kind, id }) => [kind, id]),
+    [
+      ['event', 'e2'],
+      ['job', ''],
+    ],
+  );
+  assert.deepEqual(
+    aside.map(({ kind, text }) => [kind, text]),
+    [['wheel', '{"wheel":{"id":"1"}}']],
+  );
+  assert.deepEqual(jobs[0].steps, ['identify', 'lay-out', 'tray', 'look-oil']);
+  assert.equal(jobs[0].summary.disputed, 1);
+  const again = await makeBackup({ made, photos: true, plain: true });
+  const lines = (text) =>
+    text.split('\n').filter((line) => /^\{"(job|event|beside|photo)"/.test(line));
+  assert.deepEqual(lines(await again.text()), lines(await sample(2).text()));
 });

@@ -20,7 +20,8 @@ export const bounds = {
   photo: 16_000_000, // letters of a picture's line; one of this app has about a million
   depth: 40, // brackets within brackets
   records: 2_000_000,
-  unread: 16_000_000, // letters, in all, that are kept aside
+  unread: 16_000_000, // letters that are kept aside, in all
+  aside: 50_000, // records that are
   gathered: 128_000_000, // letters of jobs whose lines don't stand together
 };
 

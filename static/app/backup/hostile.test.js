@@ -11,7 +11,7 @@ import { makeBackup } from './write.js';
 import { Job } from '../store/job.js';
 import * as store from '../store/store.js';
 import * as whole from '../store/whole.js';
-import { backupOf, lineOf, made, sealed } from '../../test/backup-file.js';
+import { backupOf, lineOf, made } from '../../test/backup-file.js';
 import { coreInNode } from '../../test/core-in-node.js';
 import { FakeWorker } from '../../test/fake-worker.js';
 
@@ -291,4 +291,200 @@ test('every job that came in opens, and takes a note', async () => {
     }),
     { numRuns: 25 },
   );
+});
+
+const unreadOf = async (...records) => (await readBackup(await backupOf(records))).tally;
+
+/** Restores records on a phone that holds a job with an entry, and looks at what became of it. */
+async function afterRestoring(...records) {
+  await restoredOf({ job: jobOf('mine') }, { event: note('mine', '1', 'mine') });
+  const before = await store.events('mine');
+  const tally = await restoredOf(...records);
+  const job = await Job.open('mine');
+  assert.ok(job?.state, 'my job opens');
+  for (const event of before)
+    assert.deepEqual(
+      job.events.find(({ id }) => id === event.id),
+      event,
+    );
+  return { job, tally };
+}
+
+for (const [name, record, spoilt = true] of [
+  ['a member of another type', { event: note('mine', '2', 7) }],
+  ['half an emoji at the end of a note', { event: note('mine', '2', 'half \ud83d') }, false],
+  ['a note of 30 000 letters', { event: note('mine', '2', 'x'.repeat(30_000)) }],
+  [
+    'an event of the year 9999',
+    { event: { ...note('mine', '2', 'late'), time: '9999-12-31T23:59:59.999Z' } },
+    false,
+  ],
+  ['an event of a kind to come', { event: { ...note('mine', '2', 'x'), kind: 'wheel' } }, false],
+  ['an event whose time is a number', { event: { ...note('mine', '2', 'x'), time: 7 } }],
+  ['an event that is deep', `{"event":{"job":"mine","id":"2","text":${deep}}}`],
+  ['an event without an id', { event: { job: 'mine', kind: 'note' } }],
+  ['a setting that is no list', { setting: { key: 'due', value: { length: 1 } } }],
+  ['a setting of a name that every object has', { setting: { key: 'toString', value: 1 } }],
+  ['an odd card', { card: { key: 'odd', card: { ...card, bolts: 7 }, changed: time(1) } }],
+  ['a card that is none', { card: { key: 'odd', card: 7, changed: time(1) } }],
+  ['a photo that is none', { photo: { job: 'mine', id: '1', what: 'pan', data: '*' } }],
+  ['a line that is no JSON', '{"event":{'],
+  ['something that another version may know', { wheel: { id: '1' } }],
+  ['a job without a card', { job: { ...jobOf('other'), card: null } }],
+  [
+    'a job whose card says nothing that is known',
+    { job: jobOf('other', { card: { ...card, layout: 'hovercraft' } }) },
+  ],
+])
+  test(`${name} spoils only itself: the job opens, and what stands behind it comes in`, async () => {
+    const behind = [{ job: jobOf('behind') }, { event: note('behind', '1', 'came') }];
+    const lines = [{ job: jobOf('mine') }, record, ...behind].sort((a, b) => rank(a) - rank(b));
+    const { job, tally } = await afterRestoring(...lines);
+    assert.equal(tally.unreadCount, spoilt ? 1 : 0, JSON.stringify(tally.unread));
+    assert.equal((await whole.aside()).length, spoilt ? 1 : 0);
+    assert.equal((await store.events('behind')).length, 1);
+    assert.equal(
+      (await job.add({ kind: 'note', text: 'on' })).some(({ grade }) => grade === 'refuse'),
+      false,
+    );
+    assert.ok(job.state?.notes?.some(({ text }) => text === 'on'));
+  });
+
+const rank = (line) => order.indexOf(/^\{"(\w+)/.exec(lineOf(line))?.[1] ?? '');
+
+test('of a job with more entries than it may have, as many come in as it can have; the others lie aside', async () => {
+  const text = 'x'.repeat(15_000);
+  const many = Array.from({ length: 400 }, (_, n) => ({ event: note('a', `n${n}`, text) }));
+  const tally = await restoredOf({ job: jobOf('a') }, ...many);
+  const job = await Job.open('a');
+  assert.ok(job?.state);
+  assert.ok(job.events.length > 200 && job.events.length < 400, `${job.events.length} came in`);
+  assert.equal(tally.unreadCount, 400 - job.events.length);
+  assert.equal((await whole.aside()).length, tally.unreadCount);
+});
+
+test('the same job with another card: mine stays, to the letter, and the other lies beside it', async () => {
+  await restoredOf({ job: jobOf('a') }, { event: note('a', '1', 'mine') });
+  const before = await store.job('a');
+  const review = await readBackup(await backupOf([{ job: jobOf('a', { card: otherCard }) }]));
+  assert.equal(review.tally.of('jobs').beside, 1);
+  assert.ok(!review.tally.nothingNew);
+  await restore(review);
+  assert.deepEqual((await store.job('a'))?.card, before?.card);
+  const [beside] = await store.besideOf('a');
+  assert.deepEqual(JSON.parse(beside.text).card, otherCard);
+});
+
+test('an event of the same id with other content does not replace mine, and is told as disputed', async () => {
+  await restoredOf({ job: jobOf('a') }, { event: note('a', '1', 'mine') });
+  await restoredOf({ job: jobOf('a') }, { event: note('a', '1', 'theirs') });
+  assert.deepEqual(
+    (await store.events('a')).map(({ text }) => text),
+    ['mine'],
+  );
+  const job = await Job.open('a');
+  assert.equal(job?.state?.disputed?.length, 1);
+  assert.equal((await store.job('a'))?.summary?.disputed, 1);
+});
+
+test('two edits of a card stay as two versions, however often they meet', async () => {
+  const edit = (make) => ({ card: { key: 'k', card: { ...card, make }, changed: time(1) } });
+  for (const make of ['Plainford', 'Ondrake', 'Plainford', 'Ondrake']) await restoredOf(edit(make));
+  const cards = await store.cards();
+  assert.deepEqual(cards.map(({ card: { make } }) => make).sort(), ['Ondrake', 'Plainford']);
+  assert.equal((await store.card('k'))?.card.make, 'Plainford');
+});
+
+test('a job that stands twice in a file is one job, wherever its lines stand', async () => {
+  const lines = [
+    { job: jobOf('a') },
+    { event: note('a', '1', 'one') },
+    { job: jobOf('b') },
+    { job: jobOf('a') },
+    { event: note('a', '1', 'one') },
+    { event: note('a', '2', 'two') },
+  ];
+  const { tally } = await readBackup(await backupOf(lines));
+  assert.deepEqual(tally.of('jobs'), { held: 2, added: 2, beside: 0, unread: 0 });
+  assert.deepEqual(tally.of('events'), { held: 2, added: 2, beside: 0, unread: 0 });
+  await restoredOf(...lines);
+  assert.equal((await store.job('a'))?.summary?.events, 2);
+  assert.ok((await unreadOf(...lines)).nothingNew);
+});
+
+test('what lay aside for want of its job comes in with it', async () => {
+  await restoredOf({ event: note('a', '1', 'early') });
+  assert.equal((await whole.aside()).length, 1);
+  await restoredOf({ job: jobOf('a') });
+  assert.deepEqual(await whole.aside(), []);
+  assert.deepEqual(
+    (await store.events('a')).map(({ text }) => text),
+    ['early'],
+  );
+});
+
+test('what lies aside is tried again by itself, and stays when it still can not be read', async () => {
+  await restoredOf({ event: note('a', '1', 'early') }, { event: note('a', '2', 7) });
+  await whole.putAll({ jobs: [{ ...jobOf('a'), summary: {} }] });
+  await retryAside();
+  assert.deepEqual(
+    (await whole.aside()).map(({ text }) => JSON.parse(text).event.id),
+    ['2'],
+  );
+  assert.deepEqual(
+    (await store.events('a')).map(({ text }) => text),
+    ['early'],
+  );
+});
+
+test('a file that was saved in an emergency is read, without seal or end, and says so', async () => {
+  const rescued = { format: 'tidysump-backup', version: 2, made, rescue: true };
+  const bundle = { job: 'a', events: [{ id: '1', kind: 'note', time: time(1), text: 'saved' }] };
+  const lines = [
+    rescued,
+    { event: note('b', '1', 'before its job') },
+    { job: jobOf('a') },
+    { bundle },
+    { job: jobOf('b') },
+  ];
+  const text = lines.map((line) => `${JSON.stringify(line)}\n`).join('');
+  const review = await readBackup(new Blob([text, '{"event":{"job":"a","id":"2","te']));
+  assert.ok(review.backup.rescued);
+  assert.equal(review.tally.unreadCount, 1, 'the line that is cut');
+  await restore(review);
+  assert.deepEqual(
+    (await store.events('a')).map(({ text: said }) => said),
+    ['saved'],
+  );
+  assert.deepEqual(
+    (await store.events('b')).map(({ text: said }) => said),
+    ['before its job'],
+  );
+  const sealless = { ...rescued, rescue: undefined };
+  await assert.rejects(readBackup(new Blob([`${JSON.stringify(sealless)}\n`])), {
+    message: 'restore.damaged',
+  });
+});
+
+test('a review and a restore that are stopped leave nothing half known', async () => {
+  const lines = Array.from({ length: 300 }, (_, n) => [
+    { job: jobOf(`j${n}`) },
+    { event: note(`j${n}`, '1', 'x') },
+  ]).flat();
+  const file = await backupOf(lines);
+  const stop = new AbortController();
+  await assert.rejects(readBackup(file, { signal: stop.signal, progress: () => stop.abort() }), {
+    name: 'AbortError',
+  });
+  assert.deepEqual(await contents(), []);
+  const review = await readBackup(file);
+  const again = new AbortController();
+  const putting = restore(review, { signal: again.signal, progress: () => again.abort() });
+  await assert.rejects(putting, { name: 'AbortError' });
+  const after = (await contents()).length;
+  for await (const jobs of whole.chunks('jobs', 500))
+    for (const { id, summary } of jobs)
+      assert.equal((await store.events(id)).length, summary?.events, id);
+  await new Promise((resolve) => setTimeout(resolve, 50));
+  assert.equal((await contents()).length, after, 'nothing comes afterwards');
 });

@@ -271,7 +271,8 @@ export class Intake {
     this.tally.tell({ kind, ...named(kind, value, of), why }, isNew);
     if (!isNew) return [];
     this.#letters += row.text.length;
-    if (this.#letters > bounds.unread) throw new Fault('restore.too-much-unread');
+    if (this.#letters > bounds.unread || this.#aside.size + this.#told.size > bounds.aside)
+      throw new Fault('restore.too-much-unread');
     return [row];
   }
 

@@ -1,80 +1,71 @@
-// Two stores become one, over random histories: neither order nor repetition nor
-// grouping matters.
+// What comes in joins what is here, over random histories with hostile ids and contents:
+// neither order nor repetition nor grouping matters to what is held, and what is here counts.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { canonical, merged, rules, same } from './merge.js';
+import { canonical, merged, same } from './merge.js';
 
 const few = (...words) => fc.constantFrom(...words);
-const time = few(
-  '2026-11-01T10:00:00.000Z',
-  '2026-11-02T10:00:00.000Z',
-  '2026-11-03T10:00:00.000Z',
+const value = few('x', 7, null, [1, 2], { b: 1, a: 2 }, { a: 2, b: 1 }, { ['__proto__']: 1 });
+const event = fc.record(
+  { id: few('1', '2', '__proto__', 'constructor'), kind: few('done', 'note'), text: value },
+  { requiredKeys: ['id', 'kind'] },
 );
-const content = fc.record({
-  make: few('Plainford', 'Ondrake'),
-  value: fc.integer({ min: 0, max: 3 }),
+const record = fc.record(
+  {
+    id: fc.constant('j'),
+    started: few('2026-11-01', '2026-11-02'),
+    card: few({ make: 'a' }, { make: 'b' }),
+    steps: few(['one'], ['one', 'two']),
+    summary: few({ done: 1 }, { done: 2 }),
+  },
+  { requiredKeys: ['id', 'started', 'card'] },
+);
+const history = fc.record({
+  records: fc.array(record, { maxLength: 5 }),
+  events: fc.array(event, { maxLength: 8 }),
 });
 
-// Records that a store may hold: few keys, so that they meet, and contents that differ.
-const kinds = {
-  event: fc.record(
-    {
-      job: few('a', 'b'),
-      id: few('1', '2', '3'),
-      kind: few('done', 'note'),
-      text: fc.string({ maxLength: 2 }),
-    },
-    { requiredKeys: ['job', 'id', 'kind'] },
-  ),
-  job: fc.record({ id: few('a', 'b'), started: time, card: content, summary: content }),
-  card: fc.record({ key: few('x', 'y'), card: content, changed: time, pinned: fc.boolean() }),
-  photo: fc.record({
-    job: few('a', 'b'),
-    id: few('1', '2'),
-    what: few('plug', 'pan'),
-    data: few('AAAA', 'BBBB'),
-  }),
-};
+const nothing = { events: [], beside: [] };
 
-const keyOf = ({ key, job, id }) => key ?? [job, id].join();
-const history = fc.record(
-  Object.fromEntries(
-    Object.entries(kinds).map(([kind, record]) => [kind, fc.array(record, { maxLength: 8 })]),
-  ),
-);
-
-/** The store that a history of records leaves; each record meets those before it. */
-function storeOf(...histories) {
-  const store = new Map();
-  for (const list of histories)
-    for (const [kind, records] of Object.entries(list))
-      for (const record of records) {
-        const key = `${kind} ${keyOf(record)}`;
-        store.set(key, merged(kind, store.get(key), record));
-      }
-  return store;
+/** What is held once more has come in. */
+function join(here, coming) {
+  const fresh = merged('j', here, coming);
+  return {
+    record: fresh.record ?? here.record,
+    events: [...here.events, ...fresh.events],
+    beside: [...here.beside, ...fresh.beside],
+  };
 }
 
-const recordsOf = (store) => {
-  const list = Object.fromEntries(Object.keys(kinds).map((kind) => [kind, []]));
-  for (const [key, record] of store) list[key.split(' ')[0]].push(record);
-  return list;
+/** What one phone hands to another: what counts, and then what is beside it. */
+const given = ({ record: own, events, beside }) => {
+  const others = (of) =>
+    beside.filter(({ kind }) => kind === of).map(({ text }) => JSON.parse(text));
+  return {
+    records: [...(own ? [own] : []), ...others('job')],
+    events: [...events, ...others('event')],
+  };
 };
 
-const union = (...stores) => storeOf(...stores.map(recordsOf));
+const storeOf = (...histories) => histories.reduce(join, nothing);
+const union = (a, b) => join(a, given(b));
 
-/** A store as text; the summary of a job is a cache. */
-const textOf = (store) =>
-  [...store]
-    .map(([key, { summary: _, ...record }]) => `${key} ${canonical(record)}`)
-    .sort()
-    .join('\n');
+/** The contents of a store; a record that another says too, with its steps, is none of its own. */
+function contents(store) {
+  const { records, events } = given(store);
+  const lasting = records.map(({ summary: _, ...rest }) => rest);
+  const without = lasting
+    .filter(({ steps }) => steps)
+    .map(({ steps: _, ...rest }) => canonical(rest));
+  const jobs = lasting.map(canonical).filter((text) => !without.includes(text));
+  return [...new Set([...jobs, ...events.map((each) => `event ${canonical(each)}`)])].sort();
+}
 
-const equal = (a, b) => assert.equal(textOf(a), textOf(b));
+const equal = (a, b) => assert.deepEqual(contents(a), contents(b));
 const holds = (...arguments_) => fc.assert(fc.property(...arguments_), { numRuns: 2000 });
 
-test('the order of two stores does not matter', () =>
+test('the order of two stores does not matter to what is held', () =>
   holds(history, history, (x, y) => {
     const [a, b] = [storeOf(x), storeOf(y)];
     equal(union(a, b), union(b, a));
@@ -86,32 +77,76 @@ test('it does not matter which of three come together first', () =>
     equal(union(union(a, b), c), union(a, union(b, c)));
   }));
 
-test('a store that is put into itself, or in twice, is as before', () =>
+test('a store that is put into itself, or in twice, is as before to the letter', () =>
   holds(history, history, (x, y) => {
     const [a, b] = [storeOf(x), storeOf(y)];
-    equal(union(a, a), a);
-    equal(union(union(a, b), b), union(a, b));
+    assert.deepEqual(union(a, a), a);
+    assert.deepEqual(union(union(a, b), b), union(a, b));
   }));
 
-test('nothing that either store holds is lost: each key stays', () =>
+test('what is here counts as before, and all that either holds is held', () =>
   holds(history, history, (x, y) => {
     const [a, b] = [storeOf(x), storeOf(y)];
-    assert.deepEqual(
-      [...union(a, b).keys()].sort(),
-      [...new Set([...a.keys(), ...b.keys()])].sort(),
+    const both = union(a, b);
+    assert.deepEqual(both.events.slice(0, a.events.length), a.events);
+    assert.deepEqual(both.beside.slice(0, a.beside.length), a.beside);
+    if (a.record) assert.deepEqual(both.record.card, a.record.card);
+    const all = contents(both);
+    for (const text of [...contents(a), ...contents(b)])
+      assert.ok(
+        all.includes(text) ||
+          all.some((other) => canonical({ ...parse(other), steps: undefined }) === text),
+        text,
+      );
+  }));
+
+const parse = (text) => (text.startsWith('event ') ? {} : JSON.parse(text));
+
+test('no id counts twice, and no content stands both here and beside', () =>
+  holds(history, history, (x, y) => {
+    const { events, beside } = union(storeOf(x), storeOf(y));
+    assert.equal(new Set(events.map(({ id }) => id)).size, events.length);
+    const counting = new Set(events.map(canonical));
+    for (const { kind, text } of beside) if (kind === 'event') assert.ok(!counting.has(text), text);
+    const keys = beside.map(({ kind, id, text }) => [kind, id, text].join('\0'));
+    assert.equal(new Set(keys).size, keys.length);
+  }));
+
+test('what is new says what it came from', () =>
+  holds(history, history, (x, y) => {
+    const fresh = merged('j', storeOf(x), y);
+    const { length } = fresh.from;
+    const records = fresh.from.filter((from) => y.records.includes(from)).length;
+    assert.equal(
+      length - records,
+      fresh.events.length + fresh.beside.filter(({ kind }) => kind === 'event').length,
     );
+    assert.ok(fresh.from.every((from) => y.records.includes(from) || y.events.includes(from)));
   }));
 
-test('of two versions of a card the one changed last stays', () => {
-  const old = { key: 'x', card: { value: 9 }, changed: '2026-11-01T10:00:00.000Z', pinned: true };
-  const young = { ...old, card: { value: 1 }, changed: '2026-11-02T10:00:00.000Z' };
-  assert.equal(rules.card(old, young), young);
-  assert.equal(rules.card(young, old), young);
+test('the steps that a job began with come to a record that lacks them, and to no other', () => {
+  const plain = { id: 'j', started: 'then', card: { make: 'a' } };
+  const full = { ...plain, steps: ['one'] };
+  assert.deepEqual(
+    merged('j', { ...nothing, record: plain }, { records: [full], events: [] }).record,
+    full,
+  );
+  assert.deepEqual(
+    merged('j', { ...nothing, record: full }, { records: [plain], events: [] }).from,
+    [],
+  );
+  const other = merged(
+    'j',
+    { ...nothing, record: full },
+    { records: [{ ...full, steps: [] }], events: [] },
+  );
+  assert.equal(other.record, undefined);
+  assert.equal(other.beside.length, 1);
 });
 
 test('the canonical text does not know the order of members, and knows that of lists', () => {
   assert.equal(canonical({ a: 1, b: [{ d: 2, c: 3 }] }), canonical({ b: [{ c: 3, d: 2 }], a: 1 }));
   assert.notEqual(canonical([1, 2]), canonical([2, 1]));
   assert.notEqual(canonical({ a: '1' }), canonical({ a: 1 }));
-  assert.ok(same({ id: 'a', summary: { done: 1 } }, { id: 'a', summary: { done: 2 } }));
+  assert.ok(same({ a: 1, b: 2 }, { b: 2, a: 1 }));
 });

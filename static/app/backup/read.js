@@ -134,7 +134,8 @@ async function damagedUnless(action) {
 /** A file's lines under way: what they hold, and how many of each kind there were. */
 class Reading {
   #lines = 0;
-  #unread = 0;
+  #unread = 0; // letters
+  #aside = 0;
   /** @type {Map<string, number>} */
   #counts = new Map(counted.map((kind) => [kind, 0]));
   /** @type {any} */
@@ -166,8 +167,15 @@ class Reading {
     const before = list.length;
     if (record.why) list.push(record);
     else list.push(...opened(record));
-    for (const { why, text } of list.slice(before)) if (why) this.#unread += text.length;
-    if (this.#unread > bounds.unread) throw new Fault('restore.too-much-unread');
+    for (let at = before; at < list.length; at++) this.#weigh(list[at]);
+  }
+
+  /** @param {Incoming | undefined} record */
+  #weigh(record) {
+    if (!record?.why) return;
+    this.#unread += record.text.length;
+    if (this.#unread > bounds.unread || ++this.#aside > bounds.aside)
+      throw new Fault('restore.too-much-unread');
   }
 
   /** Checks that all of it came. */
@@ -193,6 +201,7 @@ function recordOf(line) {
     text: line,
     why,
   });
+  if (!kind) return unread(refused('record-not-json'));
   if (tooDeep(line)) return unread(refused('record-too-deep'));
   let read;
   try {

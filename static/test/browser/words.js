@@ -44,7 +44,7 @@ export const sampleCard = (id) => read(`specs/cards/${id}.json`);
 
 /** The text of a backup. */
 export const sampleBackup = readFileSync(
-  new URL('../../../testdata/backup-1.txt', import.meta.url),
+  new URL('../../../testdata/backup-2.txt', import.meta.url),
   'utf8',
 );
 

@@ -5,7 +5,7 @@ import { tap, tapText, type, untilSeen } from '../person.js';
 import { sampleBackup, words } from '../words.js';
 import { on, plantPhoto } from './on-screen.js';
 
-const newer = '{"format":"tidysump-backup","version":2,"made":"2030-01-01T00:00:00.000Z"}\n';
+const newer = '{"format":"tidysump-backup","version":3,"made":"2030-01-01T00:00:00.000Z"}\n';
 
 /** Chooses a text as a backup to be restored. */
 const restoring = (text, said) => async (page) => {
