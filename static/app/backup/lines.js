@@ -4,27 +4,44 @@ import { bounds, checkLength, Fault } from './bounds.js';
 // one go, up to a thousandfold.
 const piece = 16_384;
 
-/** A file's bytes in small pieces; `see` is told how many were read so far. */
-function pieces(file, see) {
-  let at = 0;
-  return new ReadableStream(
-    {
-      async pull(out) {
-        if (at >= file.size) return out.close();
-        const end = Math.min(at + 16 * piece, file.size);
-        const bytes = new Uint8Array(await file.slice(at, end).arrayBuffer());
-        for (let from = 0; from < bytes.length; from += piece)
-          out.enqueue(bytes.subarray(from, from + piece));
-        at = end;
-        see(at);
-      },
-    },
-    { highWaterMark: 1 },
-  );
+/** A file's bytes, handed out in small pieces until they are no longer wanted. */
+class Pieces {
+  stream;
+  #wanted = true;
+
+  /**
+   * @param {Blob} file
+   * @param {(bytes: number) => void} see is told how many were read so far
+   */
+  constructor(file, see) {
+    let at = 0;
+    const pull = async (out) => {
+      if (!this.#wanted || at >= file.size) return out.close();
+      const end = Math.min(at + 16 * piece, file.size);
+      const bytes = new Uint8Array(await file.slice(at, end).arrayBuffer());
+      for (let from = 0; from < bytes.length; from += piece)
+        out.enqueue(bytes.subarray(from, from + piece));
+      at = end;
+      see(at);
+      return undefined;
+    };
+    this.stream = new ReadableStream({ pull }, { highWaterMark: 1 });
+  }
+
+  end() {
+    this.#wanted = false;
+  }
 }
 
-/** What a stream gives; not every browser's stream can be walked through by itself. */
-async function* read(stream) {
+/**
+ * What a stream gives; not every browser's stream can be walked through by itself. What
+ * is still under way when nobody wants more runs out unseen: an unzipper that is cancelled
+ * while it works fails in some programs where nobody can catch it.
+ *
+ * @param {ReadableStream<Uint8Array>} stream
+ * @param {Pieces} source
+ */
+async function* read(stream, source) {
   const reader = stream.getReader();
   try {
     for (;;) {
@@ -33,8 +50,14 @@ async function* read(stream) {
       yield value;
     }
   } finally {
-    reader.cancel().catch(() => {});
+    source.end();
+    runOut(reader).catch(() => {});
   }
+}
+
+/** @param {ReadableStreamDefaultReader} reader */
+async function runOut(reader) {
+  for (let done = false; !done;) ({ done } = await reader.read());
 }
 
 /**
@@ -46,13 +69,15 @@ async function* read(stream) {
  * @returns {AsyncGenerator<string[]>}
  */
 export async function* linesOf(file, { zipped, cut = false, see = () => {} }) {
-  const bytes = pieces(file, see);
-  const unzipped = zipped ? bytes.pipeThrough(new DecompressionStream('gzip')) : bytes;
+  const source = new Pieces(file, see);
+  const unzipped = zipped
+    ? source.stream.pipeThrough(new DecompressionStream('gzip'))
+    : source.stream;
   const decoder = new TextDecoder('utf-8', { fatal: true });
   let unpacked = 0;
   let open = []; // the parts of the line under way: joined once, however long it is
   let letters = 0;
-  for await (const chunk of read(unzipped)) {
+  for await (const chunk of read(unzipped, source)) {
     unpacked += chunk.length;
     if (unpacked > bounds.bytes) throw new Fault('restore.too-large');
     const [rest = '', ...others] = decoder.decode(chunk, { stream: true }).split('\n');

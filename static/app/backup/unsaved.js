@@ -16,12 +16,12 @@ export async function unsaved(lines) {
     const [backup, later] = await Promise.all(['backup', 'backupLater'].map(store.setting));
     const inFile = await saved();
     const { ok } = await call('unsaved', {
-      jobs: lines.map(({ id, summary: { finished, events } }) => ({
-        finished,
-        // A line of an earlier version doesn't say; nothing was added since then.
-        events: events ?? inFile.get(id) ?? 1,
-        saved: inFile.get(id),
-      })),
+      jobs: lines.map(({ id, summary: { finished, events } }) => {
+        const kept = inFile.get(id);
+        // A line of an earlier version doesn't say how many; nothing was added since then.
+        const all = Math.max(events ?? kept ?? 1, 1);
+        return { finished, events: all, ...(kept !== undefined && { saved: Math.max(kept, 1) }) };
+      }),
       backup: backup?.time,
       later: later?.time,
       now: new Date().toISOString(),
