@@ -3,7 +3,7 @@
 // long as one likes.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { Chance } from '../soak/chance.js';
+import { Chance } from '../chance.js';
 import { Kills } from '../soak/kills.js';
 
 const seed = 12;

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { Chance } from './chance.js';
+import { Chance } from '../chance.js';
 import { Ledger } from './ledger.js';
 
 test('what was kept must be there once, what was begun may be, and no more', () => {

@@ -3,7 +3,7 @@
 // prints what was made, lost and doubled for each kind of kill. The same seed gives the
 // same person and the same kills; at which moment of an act a kill comes depends on the
 // machine. It ends with 1 when anything was lost or doubled.
-import { Chance, seedFrom } from './chance.js';
+import { Chance, seedFrom } from '../chance.js';
 import { Kills } from './kills.js';
 
 const minutes = Number(process.argv[2]);
