@@ -109,7 +109,7 @@ export class App {
 
   /** Word id of what the person must know: '' when all is well. */
   get trouble() {
-    return standing.word || this.#lasting || ([...this.#failed.values()].at(-1) ?? '');
+    return standing.word || ([...this.#failed.values()].at(-1) ?? this.#lasting);
   }
 
   /** Shows a trouble that stays until the page is loaded again. */

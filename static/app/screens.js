@@ -8,6 +8,7 @@ import { notifyDue } from './due/notice.js';
 import { edit } from './edit/edit.js';
 import { job } from './job/job.js';
 import { keep } from './backup/keep.js';
+import { offline } from './phone/offline.js';
 import { record } from './record/record.js';
 import { settings } from './settings/settings.js';
 import { sheet } from './record/sheet.js';
@@ -18,7 +19,7 @@ import { trouble } from './trouble/trouble.js';
 /** What is to be done once, after the first screen. */
 export async function begin(app) {
   writtenBack.see = () => app.fail('job.written-back');
-  await Promise.allSettled([notifyDue(), keepSteps(), sweepDrafts()]);
+  await Promise.allSettled([notifyDue(), keepSteps(offline.state.version), sweepDrafts()]);
 }
 
 /** All screens but the first, by the name in their address, which is also that of their file. */

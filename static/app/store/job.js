@@ -1,4 +1,4 @@
-import { call } from '../core/client.js';
+import { call, core } from '../core/client.js';
 import { lost } from './database.js';
 import { keeping } from './drafts.js';
 import { historyOf } from './history.js';
@@ -48,15 +48,22 @@ const mostKept = 200; // at a start: each is planned once in its life
 
 /**
  * Notes the steps of the jobs under way that an earlier version began, while the plan
- * is still the one that it made.
+ * is still the one that it made: once with each version of the app.
+ *
+ * @param {string} version
  */
-export async function keepSteps() {
-  const lines = (await store.log()).filter((line) => !line.planned);
-  for (const { id } of lines.filter((l) => l.summary.phase !== 'closed').slice(0, mostKept)) {
+export async function keepSteps(version) {
+  if ((await store.setting('planned')) === version) return;
+  const lines = (await store.log()).filter(
+    ({ planned, summary }) => !planned && summary.phase !== 'closed',
+  );
+  for (const { id } of lines.slice(0, mostKept)) {
     const record = await store.job(id);
     const steps = record && (record.steps ?? (await stepsOf(record)));
     if (steps) await putSteps(id, steps);
   }
+  if (lines.length <= mostKept && core.state !== 'failed')
+    await store.saveSetting('planned', version);
 }
 
 /** Called when the browser had taken away what a job on the screen still holds, and it was put back. */

@@ -192,15 +192,24 @@ test('a job keeps the steps that it began with; one of an earlier version keeps 
   await old('swept', { phase: 'waiting' });
   await old('closed', { phase: 'closed' });
   await Job.open('opened');
-  await keepSteps();
+  await keepSteps('one');
   answers.plan = () => steps('c');
-  await keepSteps();
+  await keepSteps('two');
   const kept = async (id) => (await store.job(id)).steps;
   for (const id of [job.record.id, 'opened', 'swept'])
     assert.deepEqual((await Job.open(id), await kept(id)), ['a', 'b'], id);
   assert.equal((await Job.open('closed'), await kept('closed')), undefined);
   await (await Job.open('swept')).add({ kind: 'done', step: 'a' });
   assert.deepEqual(await kept('swept'), ['a', 'b']);
+});
+
+test('jobs are looked through once with each version of the app', async (t) => {
+  await keepSteps('three');
+  const { mock } = t.mock.method(IDBObjectStore.prototype, 'getAll');
+  await keepSteps('three');
+  assert.equal(mock.callCount(), 0);
+  await keepSteps('four');
+  assert.equal(mock.callCount(), 1);
 });
 
 test('what is done is not done twice, in however many windows', async () => {

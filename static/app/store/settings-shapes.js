@@ -56,6 +56,7 @@ const shapes = new Map(
     backup: at,
     backupLater: at,
     erased: text(100),
+    planned: text(100),
   }),
 );
 
@@ -66,7 +67,7 @@ const field = (value) => typed(value) || flag(value);
 const calculation = recordOf((value) => field(value) || listOf(recordOf(field))(value));
 
 /** Settings that are about this phone: they are in no backup, and none brings them. */
-const here = new Set(['backup', 'backupLater', 'erased']);
+const here = new Set(['backup', 'backupLater', 'erased', 'planned']);
 
 /**
  * Reports whether a setting is about this phone alone.

@@ -43,6 +43,7 @@ const written = {
   backup: [{ time: '2026-11-25T12:00:00.000Z' }],
   backupLater: [{ time: '2026-11-25T12:00:00.000Z' }],
   erased: ['36c36de0-d328-4eeb-bd18-3226bbd92542'],
+  planned: ['4f2a9c1e'],
   'calculation/density': [
     {},
     { temperature: '20', hot: true, bottles: [{ size: '1', count: '4', open: true }] },
@@ -110,5 +111,5 @@ test('a name that every object answers to is no setting', async () => {
 });
 
 test('what is about this phone alone is known as such', () => {
-  assert.deepEqual(known.filter(ofThisPhone), ['backup', 'backupLater', 'erased']);
+  assert.deepEqual(known.filter(ofThisPhone), ['backup', 'backupLater', 'erased', 'planned']);
 });
