@@ -85,6 +85,17 @@ func TestBelieve_ClockJumps(t *testing.T) {
 	}
 }
 
+// A stretch of events that the clock told wrongly is told once.
+func TestBelieve_Stretch(t *testing.T) {
+	const day, later = "2026-11-25", "2031-01-01"
+	note := job.Event{Kind: job.Note, Text: "n"}
+	events := told([]string{at(day), at(later), at(later), at(day), at(day), at(day), at(later), at(day)}, note, note, note, note, note, note, note, note)
+	s, _ := replayed(plantest.Sample(t, bike), plan.Bench{}, events)
+	if got := findings(s); !slices.Equal(got, []string{"clock-jumped /events/1/time", "clock-jumped /events/6/time"}) {
+		t.Errorf("%v", got)
+	}
+}
+
 // The phone's own day counts, and one that no clock on Earth shows at that time doesn't.
 func TestBelieve_Day(t *testing.T) {
 	c := plantest.Sample(t, bike)

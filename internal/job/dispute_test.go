@@ -167,6 +167,19 @@ func TestHistory_OrderDoesNotMatter(t *testing.T) {
 			e.Text, e.Seq, e.Time = "another", rapid.IntRange(-1, 9).Draw(t, "other seq"), drawTime(t)
 			beside = append(beside, e)
 		}
+		// Contents that differ in one member, whichever that is, have an order of their own.
+		for _, e := range someOf(t, beside) {
+			for _, change := range []func(*job.Event){
+				func(e *job.Event) { e.Seq += len(events) + 9 }, func(e *job.Event) { e.Seq++ }, func(e *job.Event) { e.Day += "x" }, func(e *job.Event) { e.Until += "x" },
+				func(e *job.Event) { e.Value += "x" }, func(e *job.Event) { e.Signs = map[string]string{"x": "y"} },
+				func(e *job.Event) { e.Signs = map[string]string{"x": "z"} },
+			} {
+				if rapid.Bool().Draw(t, "change") {
+					change(&e)
+					beside = append(beside, e)
+				}
+			}
+		}
 		h := &job.History{Started: drawTime(t), Events: events, Beside: beside}
 		other := &job.History{Started: h.Started, Events: rapid.Permutation(append(slices.Clone(events), someOf(t, named(events))...)).Draw(t, "events in another order"),
 			Beside: rapid.Permutation(append(slices.Clone(beside), someOf(t, named(beside))...)).Draw(t, "beside in another order")}
@@ -179,4 +192,18 @@ func TestHistory_OrderDoesNotMatter(t *testing.T) {
 // named leaves out what has no id: nothing says whether two such events are one.
 func named(events []job.Event) []job.Event {
 	return slices.DeleteFunc(slices.Clone(events), func(e job.Event) bool { return e.ID == "" })
+}
+
+// What stands beside nothing is all there is of an event, and counts; two of it are
+// disputed, and none of them is what the list of events holds.
+func TestDispute_BesideNothing(t *testing.T) {
+	p := samplePlan(t)
+	s := job.Replay(p, &job.History{Beside: []job.Event{remark("n", "one")}}, nil)
+	if len(s.Notes) != 1 || len(s.Disputed) != 0 {
+		t.Errorf("one: %s", wire.Write(s))
+	}
+	s = job.Replay(p, &job.History{Beside: []job.Event{remark("n", "two"), remark("n", "one")}}, nil)
+	if len(s.Notes) != 1 || len(s.Disputed) != 1 || s.Disputed[0].Variants[0].Here || s.Disputed[0].Variants[1].Here {
+		t.Errorf("two: %s", wire.Write(s))
+	}
 }

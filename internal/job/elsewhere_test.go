@@ -130,3 +130,21 @@ func TestHistory_Full(t *testing.T) {
 		}
 	}
 }
+
+// Whether it is dry is asked before the work is finished and at the second look: said at
+// a step of another version, it is the answer to the one whose turn it is.
+func TestElsewhere_Leak(t *testing.T) {
+	dry := read("dry-all-round", plan.AskLeak, "", "dry")
+	look := job.Event{Kind: job.Done, Step: "second-look"}
+	for name, f := range map[string]struct {
+		events []job.Event
+		want   job.Phase
+	}{
+		"after the finish":  {series(job.Event{Kind: job.Finish}, dry, look), job.PhaseClosed},
+		"before the finish": {series(dry, job.Event{Kind: job.Finish}, look), job.PhaseWaiting},
+	} {
+		if s, _ := replayed(plantest.Sample(t, bike), plan.Bench{}, f.events); s.Phase != f.want {
+			t.Errorf("%s: %s, want %s; %v", name, s.Phase, f.want, s.Findings)
+		}
+	}
+}

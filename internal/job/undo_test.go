@@ -167,3 +167,23 @@ func TestUndo_AnyOrder(t *testing.T) {
 		}
 	})
 }
+
+// However undos name each other: an event is taken back when one of the undos that name it
+// holds, and an undo holds when none of those that name it does.
+func TestUndo_AnyTree(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		events := []job.Event{event("d", 0, job.Done, "identify", "")}
+		for i := range rapid.IntRange(1, 12).Draw(rt, "undos") {
+			of := rapid.SampledFrom(events).Draw(rt, "of")
+			events = append(events, event("u"+strconv.Itoa(i), i+1, job.Undo, "", of.ID))
+		}
+		var taken func(id string) bool
+		taken = func(id string) bool {
+			return slices.ContainsFunc(events, func(e job.Event) bool { return e.About == id && !taken(e.ID) })
+		}
+		s := after(t, nil, rapid.Permutation(events).Draw(rt, "order")...)
+		if done := slices.Contains(s.Done, "identify"); done == taken("d") || len(s.Findings) > 0 {
+			rt.Fatalf("done %v, and taken back %v: %+v; findings %v", done, taken("d"), events, s.Findings)
+		}
+	})
+}

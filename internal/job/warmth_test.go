@@ -51,3 +51,18 @@ func TestReplay_WaitUntilCool(t *testing.T) {
 		}
 	}
 }
+
+// Minutes that a clock jumped over are none: it takes two times that are believed to
+// say how fast oil cools.
+func TestReplay_WaitClockJumped(t *testing.T) {
+	c := plantest.Sample(t, "tessaly-corda-650")
+	const day, later = "2026-11-25T10:00:00.000Z", "2026-11-25T13:00:00.000Z"
+	hot, cooler := read("key-out", "temperature", "", "120 °C"), read("key-out", "temperature", "", "105 °C")
+	note := job.Event{Kind: job.Note, Text: "n"}
+	if s, _ := replayed(c, plan.Bench{}, told([]string{day, later, later}, hot, cooler, note)); len(s.Warmth.Wait) == 0 {
+		t.Errorf("three hours apart: no wait")
+	}
+	if s, _ := replayed(c, plan.Bench{}, told([]string{day, later, day}, hot, cooler, note)); len(s.Warmth.Wait) > 0 {
+		t.Errorf("by a clock that jumped: wait %v", s.Warmth.Wait)
+	}
+}

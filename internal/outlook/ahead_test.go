@@ -27,12 +27,14 @@ func TestForesee_DatedAhead(t *testing.T) {
 		last, ahead := "", 0
 		for range rapid.IntRange(1, 5).Draw(t, "jobs") {
 			day := rapid.SampledFrom([]string{"2024-03-01", "2025-05-01", "2026-07-01", "2026-11-28", today, "2026-11-30", "2031-01-01", "9999-12-31"}).Draw(t, "day")
-			jobs = append(jobs, changed(c, day, "12000"))
+			odometer := "12000"
 			if day > today {
+				odometer = "90000" // nobody has read that yet
 				ahead++
 			} else if day > last {
 				last = day
 			}
+			jobs = append(jobs, changed(c, day, odometer))
 		}
 		o := outlook.Foresee(jobs, now, quantity.Metric)
 		told := 0
@@ -51,6 +53,9 @@ func TestForesee_DatedAhead(t *testing.T) {
 		// The card has 12 months.
 		if day, _ := date.ReadDay(last); last != "" && oil.Day != date.DayText(date.AddMonths(day, 12)) {
 			t.Fatalf("changed on %s, and due on %s", last, oil.Day)
+		}
+		if last != "" && (len(oil.Left) == 0 || oil.Left[0] != "10000 km") {
+			t.Fatalf("at 12,000 km since %s, and left are %q", last, oil.Left)
 		}
 	})
 }
