@@ -1,6 +1,7 @@
+import { survey } from '../store/survey.js';
 import * as whole from '../store/whole.js';
 import { Contents } from './contents.js';
-import { roomFor, survey, tooMany, unreadOf } from './judge.js';
+import { roomFor, tooMany, unreadOf } from './judge.js';
 import { merged } from './merge.js';
 import { refused } from './shapes.js';
 

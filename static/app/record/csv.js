@@ -1,13 +1,15 @@
 import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
 import { settings } from '../store/settings.js';
-import * as store from '../store/store.js';
+import { survey } from '../store/survey.js';
+import * as whole from '../store/whole.js';
 import { t, text } from '../words/catalogue.js';
 import { shortened } from '../words/cut.js';
 import { today } from '../words/dates.js';
 
-/** @import { Balance, State, Summary } from '../core/core.d.ts' */
-/** @import { JobRecord } from '../store/records.d.ts' */
+/** @import { RowOil, Summary, SurveyedAnswer } from '../core/core.d.ts' */
+/** @import { KeptEvent } from '../store/records.d.ts' */
+/** @import { Case } from '../store/survey.js' */
 
 // The columns of the table, with what the core takes their cells for.
 const columns = [
@@ -23,57 +25,88 @@ const columns = [
   ['csv.findings', 'text'],
   ['csv.notes', 'text'],
 ];
-const together = 200; // rows written at a time
+const together = 100; // jobs read and worked out at a time
 const bytesOfLetter = 4; // at most, in UTF-8
 
 /**
- * A job as a row; `state` is its replay, undefined when it can't be made.
+ * A job as a row; without one of the core's, where the job can't be worked out.
  *
  * @param {{ name: string, started: string, summary?: Partial<Summary> }} job
- * @param {Partial<State>} state
+ * @param {SurveyedAnswer} [answer]
  */
-export function row({ name, started, summary = {} }, state = {}) {
-  const { oils = [], odometer, done, findings = [], notes = [] } = state;
-  /** @type {Partial<Balance>[]} */
-  const [first = {}] = oils;
-  const { phase } = state.summary ?? summary;
+export function row({ name, started, summary: before = {} }, answer = {}) {
+  const { summary = before, row: made = {} } = answer;
+  const { oils = [], odometer, done, findings = [], notes = [] } = made;
+  const first = /** @type {Partial<RowOil>} */ (oils[0] ?? {});
   const most = Math.floor((limits.text ?? 0) / bytesOfLetter);
   return [
-    started.slice(0, 10),
+    dayOf(started),
     name,
-    t(`record.${phase}`),
+    t(`record.${summary.phase ?? 'open'}`),
     odometer ?? '',
-    oils.map(({ role, poured }) => `${t(role)}: ${poured?.[0] ?? t('not-known')}`).join('\n'),
+    oils.map(({ role, poured }) => `${t(role)}: ${poured ?? t('not-known')}`).join('\n'),
     first.in ?? '',
     first.out ?? '',
     first.level ? t(first.level) : '',
-    done?.length ?? '',
+    done ?? '',
     findings.map(({ code, values }) => t(`finding.${code}`, values)).join('\n'),
-    notes.map((note) => text(note.text)).join('\n'),
+    notes.map((note) => text(note)).join('\n'),
   ].map((cell) => shortened(String(cell), most, t('csv.cut')));
+}
+
+/** The phone's own day of a time; the time as it is told where it is none. */
+function dayOf(time) {
+  const date = new Date(time);
+  return Number.isNaN(date.getTime()) ? time : today(date);
 }
 
 /** All jobs as a table, a file. `progress` is called with how many are done. */
 export async function table(jobs, comma, progress) {
   await loadLimits();
-  let written = '\ufeff'; // says to spreadsheets that it is UTF-8
-  let rows = [columns.map(([name]) => t(name))];
-  const flush = async () => {
-    const kinds = columns.map(([, kind]) => kind);
-    const { system } = settings;
+  const parts = ['\ufeff']; // says to spreadsheets that it is UTF-8
+  const { system } = settings;
+  const write = async (rows) => {
+    const kinds = columns.map(([, kind = 'text']) => kind);
     const { ok } = await call('csv', { system, comma, kinds, cells: rows.flat() });
-    if (!ok) throw new Error('no table');
-    written += ok.text;
-    rows = [];
+    if (ok?.text) return parts.push(ok.text);
+    if (rows.length < 2) throw new Error('no table');
+    const half = rows.length >> 1; // so much text that a call can't hold it
+    await write(rows.slice(0, half));
+    return write(rows.slice(half));
   };
-  for (const [n, job] of jobs.entries()) {
-    const { id } = job;
-    const { card, bench } = /** @type {JobRecord} */ (await store.job(id)); // it is listed
-    const { ok } = await call('replay', { card, bench, events: await store.events(id) });
-    rows.push(row(job, ok));
-    if (rows.length >= together) await flush();
-    if (n % 20 === 19) progress(n + 1);
+  // The store reads the next jobs while the core works.
+  let coming = casesOf(jobs.slice(0, together));
+  let rows = [columns.map(([name = '']) => t(name))];
+  for (let from = 0; from < jobs.length; from += together) {
+    const cases = await coming;
+    coming = casesOf(jobs.slice(from + together, from + 2 * together));
+    const answers = await survey(cases, { rows: true, system });
+    rows.push(...cases.map((each, n) => row(each.record, answers[n])));
+    await write(rows);
+    rows = [];
+    progress(Math.min(from + together, jobs.length));
   }
-  await flush();
-  return new File([written], `tidysump-${today()}.csv`, { type: 'text/csv' });
+  if (rows.length) await write(rows);
+  return new File(parts, `tidysump-${today()}.csv`, { type: 'text/csv' });
 }
+
+/**
+ * Jobs with all that is kept of them; those that are gone are left out.
+ *
+ * @param {{ id: string }[]} jobs
+ * @returns {Promise<Case[]>}
+ */
+async function casesOf(jobs) {
+  const ids = jobs.map(({ id }) => id);
+  const [records, events, beside] = await Promise.all([
+    whole.recordsOf('jobs', ids),
+    whole.eventsOf(ids),
+    whole.besideOf(ids),
+  ]);
+  return records.flatMap((record, n) =>
+    record ? [{ record, events: (events[n] ?? []).map(without), beside: beside[n] ?? [] }] : [],
+  );
+}
+
+/** @type {(event: KeptEvent) => any} */
+const without = ({ job: _, ...event }) => event;

@@ -2,12 +2,23 @@
 import assert from 'node:assert/strict';
 import { before, test } from 'node:test';
 import { read, utils } from 'xlsx';
+import { row } from './csv.js';
+import { loadLimits } from '../core/limits.js';
+import { loadWords, t } from '../words/catalogue.js';
+import { defaultLanguage, entriesOf } from '../../test/catalogue.js';
 import { coreInNode } from '../../test/core-in-node.js';
+import { FakeWorker } from '../../test/fake-worker.js';
 
 let core;
 
 before(async () => {
   core = await coreInNode();
+  globalThis.document = { visibilityState: 'hidden' };
+  globalThis.fetch = async () => Response.json(entriesOf(defaultLanguage));
+  await loadWords(defaultLanguage);
+  globalThis.Worker = function () {
+    return new FakeWorker(({ op, input }) => ({ output: core(op, input) }));
+  };
 });
 
 const write = (input) => JSON.parse(core('csv', JSON.stringify(input))).ok.text;
@@ -55,4 +66,39 @@ test('numbers are numbers, in the units of the person', () => {
   assert.equal(metric.B3, undefined);
   const us = sheet(write({ system: 'us', kinds, cells }));
   assert.deepEqual([us.B1.v, us.B2.v], ['Odometer (mi)', 7705]);
+});
+
+/** The core's answer in a row's place. */
+const answerOf = (text) => ({ summary: { phase: 'closed' }, row: { notes: [text], done: 3 } });
+const jobOf = (started) => ({ name: 'Corda', started });
+
+test('a text that is cut is cut between characters, says so, and never keeps a row from being written', async () => {
+  await loadLimits();
+  for (let before = 4780; before < 5010; before++) {
+    const cells = row(jobOf('2026-11-20T10:00:00.000Z'), answerOf(`${'x'.repeat(before)}👩‍🔧 end`));
+    const note = cells.at(-1);
+    assert.ok(note.isWellFormed(), `cut within an emoji after ${before} letters`);
+    if (before + 9 > 5000) assert.ok(note.endsWith(t('csv.cut')), `${before}: ${note.slice(-60)}`);
+    const answer = JSON.parse(
+      core('csv', JSON.stringify({ kinds: cells.map(() => 'text'), cells })),
+    );
+    assert.ok(answer.ok, `${before}: ${JSON.stringify(answer.findings)}`);
+  }
+});
+
+test('the day is the one that the phone has', () => {
+  const zone = process.env.TZ;
+  try {
+    for (const [tz, want] of [
+      ['Pacific/Auckland', '2026-11-21'],
+      ['America/Los_Angeles', '2026-11-20'],
+    ]) {
+      process.env.TZ = tz;
+      assert.equal(row(jobOf('2026-11-21T02:00:00.000Z'), answerOf(''))[0], want, tz);
+    }
+  } finally {
+    if (zone === undefined) delete process.env.TZ;
+    else process.env.TZ = zone;
+  }
+  assert.equal(row(jobOf('whenever'))[0], 'whenever');
 });
