@@ -4,6 +4,7 @@
 import { calculationCosts } from './bench-calculations.js';
 import { coreCosts } from './bench-core.js';
 import { logTimes } from './bench-log.js';
+import { restoreTimes } from './bench-restore.js';
 import { searchTimes } from './bench-search.js';
 import { firstAnswer, serverRates, slowPhones } from './bench-server.js';
 import { sizes } from './bench-size.js';
@@ -78,6 +79,18 @@ table(
     key.toFixed(0),
     worst.toFixed(0),
     replay.toFixed(0),
+  ]),
+);
+
+const restores = await restoreTimes();
+table(
+  'A large backup, at no slowdown; the longest ms in which the screen stood still',
+  ['', 'seconds', 'of plain', 'longest'],
+  restores.map(({ name, seconds, ratio, longest }) => [
+    name,
+    seconds.toFixed(1),
+    ratio === '' ? '' : ratio.toFixed(1),
+    longest.toFixed(0),
   ]),
 );
 
