@@ -69,6 +69,6 @@ export function misshapen(kind, value) {
   }
   if (kind === 'card' && !isText(value.card.id)) return refused('record-form', { member: 'id' });
   if (kind === 'setting' && !fits(value.key, value.value))
-    return refused('record-form', { member: value.key });
+    return refused('record-form', { member: 'value' });
   return undefined;
 }

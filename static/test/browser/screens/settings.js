@@ -2,10 +2,13 @@
 import { chooseText } from '../choose-file.js';
 import { goTo } from '../job-page.js';
 import { tap, tapText, type, untilSeen } from '../person.js';
-import { sampleBackup, words } from '../words.js';
+import { sampleBackup, sampleCard, words } from '../words.js';
+import { unreadBackup } from '../../hostile-backup.js';
 import { on, plantPhoto } from './on-screen.js';
 
 const newer = '{"format":"tidysump-backup","version":3,"made":"2030-01-01T00:00:00.000Z"}\n';
+
+const unread = await unreadBackup(sampleCard('tessaly-corda-650'), 40);
 
 /** Chooses a text as a backup to be restored. */
 const restoring = (text, said) => async (page) => {
@@ -37,6 +40,12 @@ export const keep = {
   },
   'backup to be restored': restoring(sampleBackup, words('restore.rule')),
   'backup restored before': on('restored', restoring(sampleBackup, words('restore.nothing-new'))),
+  'backup with what can not be read': restoring(unread, words('restore.aside', { count: 40 })),
+  'backup, something kept aside': on('aside', async (page) => {
+    await restoring(unread, words('restore.aside', { count: 40 }))(page);
+    await tap(page, words('restore.do'));
+    await untilSeen(page, words('aside.what', { count: 40 }));
+  }),
   'backup that is damaged': on(
     'new',
     restoring(sampleBackup.slice(0, -200), words('restore.damaged')),
