@@ -35,6 +35,18 @@ const stepless = ({ steps: _, ...record }) => record;
 const lacksSteps = (less, more) => !less.steps && Boolean(more.steps) && same(less, stepless(more));
 
 /**
+ * Reports whether steps that come in may be those that a job began with: what was done
+ * in it is among them.
+ *
+ * @param {string[] | undefined} steps
+ * @param {Event[]} events
+ */
+function couldBeOf(steps, events) {
+  const known = new Set(steps);
+  return events.every(({ kind, step }) => kind !== 'done' || known.has(step ?? ''));
+}
+
+/**
  * @typedef {object} Held what is here of a job
  * @property {JobRecord} [record]
  * @property {(Event & { id: string })[]} events
@@ -69,7 +81,8 @@ export function merged(job, here, coming) {
   for (const from of coming.records) {
     const other = lasting(from);
     if (record && (same(record, other) || lacksSteps(other, record))) continue;
-    if (record && !lacksSteps(record, other)) others('job', '', other, from);
+    const learns = record && lacksSteps(record, other) && couldBeOf(other.steps, here.events);
+    if (record && !learns) others('job', '', other, from);
     else {
       record = fresh.record = other;
       fresh.from.push(from);

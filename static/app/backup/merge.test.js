@@ -150,3 +150,20 @@ test('the canonical text does not know the order of members, and knows that of l
   assert.notEqual(canonical({ a: '1' }), canonical({ a: 1 }));
   assert.ok(same({ a: 1, b: 2 }, { b: 2, a: 1 }));
 });
+
+test('steps that lack what was done in a job are not those that it began with', () => {
+  const here = storeOf({
+    records: [{ id: 'j', card: {} }],
+    events: [{ id: '1', kind: 'done', step: 'lay-out' }],
+  });
+  for (const [steps, taken] of [
+    [['identify', 'lay-out', 'tray'], true],
+    [['identify', 'no-such-step'], false],
+  ]) {
+    const { record: own, beside } = merged('j', here, {
+      records: [{ id: 'j', card: {}, steps }],
+      events: [],
+    });
+    assert.deepEqual([own?.steps, beside.length], taken ? [steps, 0] : [undefined, 1], `${steps}`);
+  }
+});

@@ -159,7 +159,7 @@ class Reading {
     if (this.#end) throw new Fault('restore.damaged');
     const record = recordOf(line);
     const { kind, value } = record;
-    if (kind === 'end' && isObject(value)) {
+    if (kind === 'end') {
       this.#end = value;
       return;
     }
@@ -212,7 +212,10 @@ function recordOf(line) {
   if (!isObject(read)) return unread(refused('record-not-json'));
   const [[name, value] = ['line', undefined], ...others] = Object.entries(read);
   if (others.length) return unread(refused('record-not-json'));
-  if (name === 'end') return { kind: name, value, text: line };
+  if (name === 'end')
+    return isObject(value)
+      ? { kind: name, value, text: line }
+      : unread(refused('record-form', { member: name }));
   const why = misshapen(name, value) ?? tooLong(name, value, line);
   return { kind: name, value, text: line, why };
 }
