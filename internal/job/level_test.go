@@ -3,6 +3,7 @@ package job_test
 import (
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -109,13 +110,38 @@ func TestReplay_SecondLook(t *testing.T) {
 		{"a problem judged anew", series(finish, stop, mended, look("dry"), done), job.PhaseClosed, ""},
 		{"the leak look alone", series(read("leak-look", "leak", "", "dry"), finish, done), job.PhaseWaiting, "leak-not-said"},
 	} {
-		s, _ := replayed(c, plan.Bench{}, f.events)
+		s := replayedNew(c, plan.Bench{}, f.events)
 		found := slices.ContainsFunc(s.Findings, func(x finding.Finding) bool { return x.Code == f.found })
 		if s.Phase != f.want || (s.Closed != "") != (f.want == job.PhaseClosed) || f.found != "" && !found {
 			t.Errorf("%s: %s, closed %q, %+v", f.name, s.Phase, s.Closed, s.Findings)
 		}
 		if s.Next == "second-look" {
 			t.Errorf("%s: next is the second look, though other steps are open", f.name)
+		}
+	}
+}
+
+// A job that was closed stays closed whatever is asked for it today, and says what spoke
+// against that.
+func TestReplay_ClosedAlready(t *testing.T) {
+	c := plantest.Sample(t, bike)
+	look := func(value string) job.Event { return read("second-look", "leak", "", value) }
+	done := job.Event{Kind: job.Done, Step: "second-look"}
+	for found, parts := range map[string][]job.Event{
+		"":                       {{Kind: job.Finish}, look("dry"), done},
+		"closed-despite-leak":    {{Kind: job.Finish}, done},
+		"closed-despite-leak ":   {{Kind: job.Finish}, look("drop"), done},
+		"closed-despite-problem": {{Kind: job.Finish}, look("dry"), {Kind: job.Problem, What: "oil-on-tyre", Value: "do-not-ride"}, done},
+	} {
+		s, _ := replayed(c, plan.Bench{}, series(parts...))
+		told := ""
+		for _, f := range s.Findings {
+			if strings.HasPrefix(f.Code, "closed-") && f.Grade == finding.Doubt {
+				told += f.Code
+			}
+		}
+		if s.Phase != job.PhaseClosed || s.Closed == "" || told != strings.TrimSpace(found) {
+			t.Errorf("%s: %s, findings %v", found, s.Phase, s.Findings)
 		}
 	}
 }

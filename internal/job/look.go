@@ -1,6 +1,8 @@
 package job
 
 import (
+	"maps"
+
 	"tidysump/internal/debris"
 	"tidysump/internal/due"
 	"tidysump/internal/finding"
@@ -57,14 +59,18 @@ func (r *replayer) saw(e *placed) bool {
 	for _, name := range wrong {
 		r.fault(e, "unknown-sign", "/signs", finding.Refuse, "name", finding.Clip(name), "text", finding.Clip(e.Signs[name]))
 	}
-	if len(wrong) > 0 {
+	if len(wrong) > 0 && r.isNew(e) {
 		return false
+	}
+	signs := maps.Clone(e.Signs)
+	for _, name := range wrong {
+		delete(signs, name) // another version knew it: the rest of what was seen counts
 	}
 	if n, again := r.looked[e.Step]; again {
 		r.state.Looks[n].replaced = true
 	}
 	r.looked[e.Step] = len(r.state.Looks)
-	r.state.Looks = append(r.state.Looks, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: e.Signs, sign: sign, order: e.order})
+	r.state.Looks = append(r.state.Looks, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: signs, sign: sign, order: e.order})
 	return true
 }
 

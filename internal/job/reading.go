@@ -54,7 +54,7 @@ func (r *replayer) reading(e *placed) bool {
 		counts = r.amount(e, ask, &read)
 	}
 	if !counts {
-		return false
+		return r.readUnclear(e, &read)
 	}
 	thing := read.What + " " + read.About
 	if n, again := r.stands[thing]; again && read.What != AskOther {
@@ -114,6 +114,16 @@ func (r *replayer) asking(thing string) []asking {
 		}
 	}
 	return r.asks[thing]
+}
+
+// readUnclear takes in a reading of the record that says nothing here: another version
+// took it. Nothing that was read before stands less for it.
+func (r *replayer) readUnclear(e *placed, read *Read) bool {
+	if r.isNew(e) || !readAsTyped(e, read) {
+		return false
+	}
+	r.state.Readings = append(r.state.Readings, *read)
+	return true
 }
 
 // readAsTyped takes in what no step asks: it says what somebody wrote, and nothing

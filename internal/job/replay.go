@@ -114,13 +114,34 @@ func (r *replayer) unasked(e *placed, code, member, text string) bool {
 	return false
 }
 
+// unclosed refuses to close a job that isn't dry or safe, with the reason, and reports
+// whether it did. One that was closed stays closed, by whatever rules, and that is told.
+func (r *replayer) unclosed(e *placed) bool {
+	fresh := r.isNew(e)
+	switch {
+	case r.leak == "" && fresh:
+		r.fault(e, "leak-not-said", "/step", finding.Refuse)
+	case r.leak == plan.Leaking && fresh:
+		r.fault(e, "leak-stays", "/step", finding.Refuse)
+	case r.leak == "" || r.leak == plan.Leaking:
+		r.fault(e, "closed-despite-leak", "/step", finding.Doubt)
+	case r.stopping == 0:
+		return false
+	case fresh:
+		r.fault(e, "problem-stays", "/step", finding.Refuse)
+	default:
+		r.fault(e, "closed-despite-problem", "/step", finding.Doubt)
+	}
+	return fresh
+}
+
 func (r *replayer) isNew(e *placed) bool { return e.list == "/events" && e.at == r.newest }
 
 // checked reports whether an event can be used at all.
 func (r *replayer) checked(e *placed) bool {
 	known, ofStep := e.Kind.known()
 	s := e.step
-	after := e.Kind == Done && s != nil && s.After
+	after := e.Kind == Done && s != nil && s.After && !r.done[e.Step]
 	switch {
 	case e.ID == "":
 		r.fault(e, "missing", "/id", finding.Refuse, "name", "id")
@@ -133,12 +154,7 @@ func (r *replayer) checked(e *placed) bool {
 	case s == nil && (e.Step == "" && ofStep || e.Kind == Timed):
 		r.fault(e, "unknown-step", "/step", finding.Refuse, "text", finding.Clip(e.Step))
 	case s == nil && e.Step != "" && r.unasked(e, "unknown-step", "/step", e.Step):
-	case after && r.leak == "":
-		r.fault(e, "leak-not-said", "/step", finding.Refuse)
-	case after && r.leak == plan.Leaking:
-		r.fault(e, "leak-stays", "/step", finding.Refuse)
-	case after && r.stopping > 0:
-		r.fault(e, "problem-stays", "/step", finding.Refuse)
+	case after && r.unclosed(e):
 	case e.Kind == Billed && e.What != Estimate && e.What != Bill:
 		r.fault(e, "unknown-word", "/what", finding.Refuse, "text", finding.Clip(e.What))
 	case e.Kind == Note && strings.TrimSpace(e.Text) == "":

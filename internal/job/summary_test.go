@@ -44,7 +44,7 @@ func TestReplay_Phase(t *testing.T) {
 		{"looked again", dryAndDone, job.PhaseClosed, "identify"},
 		{"it drips", leaks, job.PhaseWaiting, "identify"},
 	} {
-		s, _ := replayed(c, plan.Bench{}, series(slices.Clone(f.events)...))
+		s := replayedNew(c, plan.Bench{}, series(slices.Clone(f.events)...))
 		if s.Phase != f.want || s.Summary.Phase != f.want || s.Next != f.next {
 			t.Errorf("%s: %s (in lists %s), next %s; want %s, %s", f.name, s.Phase, s.Summary.Phase, s.Next, f.want, f.next)
 		}
