@@ -4,6 +4,7 @@ import { bikes } from './bikes/bikes.js';
 import { loadLaterStyle } from './site/later-style.js';
 import { own } from './site/own.js';
 import { standing } from './store/database.js';
+import { settled } from './store/settings.js';
 
 const full = 'store.full';
 
@@ -31,8 +32,11 @@ export async function fetchScreens() {
  */
 
 /** @type {(name: string) => Promise<any>} */
-const screenOf = async (name) =>
-  !name || name === 'bikes' ? bikes : (own((await fetchScreens()).screens, name) ?? bikes);
+async function screenOf(name) {
+  if (!name || name === 'bikes') return bikes;
+  const [{ screens }] = await Promise.all([fetchScreens(), settled()]);
+  return own(screens, name) ?? bikes;
+}
 
 /** Why something failed, as a word id; `word` says it of what is no matter of room. */
 function reasonOf(error, word) {

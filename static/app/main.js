@@ -20,6 +20,7 @@ watchTextSize(root);
 await speak();
 standing.see = () => app.redraw();
 addEventListener('hashchange', () => app.open());
+const settings = loadSettings();
 await app.open();
 
 core.onState(() => app.redraw());
@@ -51,7 +52,7 @@ async function speakIn(language) {
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => undefined); // the next tap tries again
 fetched.then((screens) => screens?.begin(app)).catch(() => {}); // each of it is done at the next start
-loadSettings()
+settings
   .then(async () => {
     await fetched; // what is new is said in words that come with the screens
     app.changelog = await file('changelog.json');

@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
 import { modules, nodes } from '../../test/modules.js';
+import { loadLimits } from '../core/limits.js';
 import { loadSettings, settings } from './settings.js';
 import { fits, known, ofThisPhone } from './settings-shapes.js';
 import * as store from './store.js';
@@ -84,6 +85,8 @@ test('any value of any setting: the settings load, and each is of its own kind',
       await whole.removeAll();
       for (const [key, value] of Object.entries(planted)) await store.saveSetting(key, value);
       await loadSettings();
+      await loadLimits();
+      await Promise.resolve();
       for (const key of ['system', 'theme', 'doneBy', 'bills'])
         assert.equal(typeof settings[key], kinds.get(key), key);
       assert.ok(systems.includes(settings.system));

@@ -1,4 +1,5 @@
 import { limits, loadLimits } from '../core/limits.js';
+import { ifSoon } from './database.js';
 import { saveSetting, setting } from './store.js';
 
 /** @import { GaugeInput, System } from '../core/core.d.ts' */
@@ -27,17 +28,37 @@ export const settings = {
   bills: false,
 };
 
+/** @type {Promise<void> | undefined} */
+let reading;
+
 /** Reads the settings; without a store they keep their first values. */
-export async function loadSettings() {
-  const { system } = settings;
+export function loadSettings() {
+  reading = read();
+  reading.catch(() => {}); // also while nobody waits for it
+  return reading;
+}
+
+/** Resolves once they are read, or the store takes long to say them. */
+export const settled = () => ifSoon(Promise.resolve(reading)).catch(() => {});
+
+async function read() {
+  const first = settings.system;
   for (const key of Object.keys(settings)) {
     const kept = await setting(key);
     if (kept !== undefined) Object.assign(settings, { [key]: kept });
   }
   showTheme();
-  if (settings.system === system) return;
+  if (settings.system !== first) checkSystem(first);
+}
+
+/**
+ * Which systems there are, the core knows.
+ *
+ * @param {System} first
+ */
+async function checkSystem(first) {
   await loadLimits();
-  if (limits.systems?.includes(settings.system) === false) settings.system = system;
+  if (limits.systems?.includes(settings.system) === false) settings.system = first;
 }
 
 /**

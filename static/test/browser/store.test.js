@@ -2,7 +2,7 @@
 // needs no store works.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { done, goTo, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, plantSetting, startJob, stored, untilStep } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
@@ -109,3 +109,18 @@ for (const [name, without] of Object.entries(noStore)) {
     assert.equal(await heading(page), bike, 'the plan is still there');
   });
 }
+
+test('a page that opens at a bike is in the units that were chosen', async (t) => {
+  const { page } = await openSite(t);
+  await untilSeen(page, bike);
+  await plantSetting(page, 'system', 'us');
+  await goTo(page, `#/bike/${card.id}`);
+  await page.reload();
+  await untilSeen(page, words('plan.start'));
+  await tap(page, words('plan.start'));
+  await untilStep(page, 1);
+  assert.deepEqual(
+    (await stored(page, 'jobs')).map(({ bench }) => bench.system),
+    ['us'],
+  );
+});
