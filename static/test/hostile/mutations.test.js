@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
+import { canonical } from '../../app/backup/merge.js';
 import { readBackup, restore } from '../../app/backup/restore.js';
 import { makeBackup } from '../../app/backup/write.js';
 import { Chance, seedFrom } from '../chance.js';
@@ -79,6 +80,20 @@ async function fromElsewhere() {
   await fill('theirs', 5);
   await fillCard('Elsewhere', 21);
   await store.saveSetting('system', 'us');
+  const other = {
+    id: 'e2',
+    time: time(2),
+    kind: 'note',
+    step: 'lay-out',
+    text: 'Not all is here.',
+  };
+  const unread = '{"event":{"job":"open","id":"odd","kind":7}}';
+  await whole.putAll({
+    beside: [{ job: 'open', kind: 'event', id: 'e2', text: canonical(other) }],
+    aside: [
+      { key: `event ${unread}`, kind: 'event', text: unread, why: [], from: made, time: made },
+    ],
+  });
   const file = await makeBackup({ made, photos: true, plain: true });
   return (await file.text()).trimEnd().split('\n').slice(0, -2);
 }
