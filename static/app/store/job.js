@@ -198,15 +198,11 @@ export class Job {
     };
   }
 
-  /**
-   * @param {Event[]} events
-   * @param {boolean} [adding]
-   */
-  async #replay(events, adding) {
-    const answer = await this.#ask(events, adding);
+  /** @param {Event[]} events */
+  async #replay(events) {
+    const answer = await this.#ask(events);
     if (answer.ok) this.state = answer.ok;
     else this.findings = answer.findings;
-    return answer;
   }
 
   // Events are added, and those of other windows read, one at a time.
@@ -280,22 +276,15 @@ export class Job {
   async #add(event, photo, drafts) {
     const full = this.#full(event);
     const events = [...this.events, full];
-    const before = this.state;
-    const answer = await this.#replay(events, true);
+    const answer = await this.#ask(events, true);
     const list = answer.ok ? (answer.ok.findings ?? []) : answer.findings;
     const own = answer.ok
       ? list.filter((f) => f.where.startsWith(`/events/${events.length - 1}`))
       : list;
-    if (own.some((f) => f.grade === 'refuse')) {
-      this.state = before;
-      return own;
-    }
-    try {
-      await this.#keep({ ...this.record, summary: this.state?.summary }, full, photo, drafts);
-    } catch (error) {
-      this.state = before;
-      throw error;
-    }
+    if (own.some((f) => f.grade === 'refuse')) return own;
+    const state = answer.ok ?? this.state;
+    await this.#keep({ ...this.record, summary: state?.summary }, full, photo, drafts);
+    this.state = state; // only now: what the screen shows is kept
     return own;
   }
 

@@ -94,6 +94,18 @@ test('a doubted event is stored, and its doubt is told once', async () => {
   assert.equal((await again(job)).events.length, 2);
 });
 
+test('what is not in the store yet is not said to be done', async (t) => {
+  const job = await begin();
+  const { add } = IDBObjectStore.prototype;
+  const said = [];
+  t.mock.method(IDBObjectStore.prototype, 'add', function (...values) {
+    said.push(job.isDone('a'));
+    return add.apply(this, values);
+  });
+  await job.add({ kind: 'done', step: 'a' });
+  assert.deepEqual([said, job.isDone('a')], [[false], true]);
+});
+
 test('without the core nothing is stored and nothing is lost', async () => {
   const job = await begin();
   await job.add({ kind: 'done', step: 'a' });
