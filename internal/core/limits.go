@@ -21,7 +21,7 @@ func (*nothing) Members(*wire.Members) {}
 type limitsAnswer struct {
 	call, text, events           int // bytes; the events of a job in all
 	note, reading, entry, remark int // letters that are offered to be typed
-	jobs                         int
+	jobs, survey                 int // of a bike; in one call
 	photos                       []plan.Motif
 	systems                      []quantity.System
 	places                       []plan.Place
@@ -36,6 +36,7 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	m.Int("entry", &a.entry)
 	m.Int("remark", &a.remark)
 	m.Int("jobs", &a.jobs)
+	m.Int("survey", &a.survey)
 	wire.Texts(m, "photos", &a.photos)
 	wire.Texts(m, "systems", &a.systems)
 	wire.Texts(m, "places", &a.places)
@@ -45,6 +46,6 @@ func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		jobs: outlook.MostJobs, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places,
+		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places,
 	}, nil
 }

@@ -68,6 +68,13 @@ func (a *surveyedAnswer) Members(m *wire.Members) {
 	wire.Findings(m, "findings", &a.findings)
 }
 
+// mostSurveyed is how many jobs a call may have: a phone works on them for a second
+// or two. mostPlans is how many of their plans are kept at a time.
+const (
+	mostSurveyed = 2000
+	mostPlans    = 50
+)
+
 // unreadShown is how many of a job's events that can't be read are told.
 const unreadShown = 5
 
@@ -78,6 +85,9 @@ func surveyJobs(i *surveyInput, read []finding.Finding) (*surveyAnswer, []findin
 	unread, rest := sortByCard(read)
 	if list = append(rest, list...); finding.Refused(list) {
 		return nil, list
+	}
+	if len(i.jobs) > mostSurveyed {
+		return nil, finding.Refusal("too-many-jobs", "/jobs", "most", strconv.Itoa(mostSurveyed))
 	}
 	s := &survey{accepted: make([]*card.Checked, len(i.cards)), refused: unread, plans: map[string]planned{}}
 	for n := range i.cards {
@@ -121,6 +131,9 @@ func (s *survey) planOf(j *surveyed) planned {
 	p, known := s.plans[key]
 	if !known {
 		p.plan, p.refused = plan.Resume(s.accepted[j.card], j.bench, j.steps)
+		if len(s.plans) == mostPlans {
+			clear(s.plans)
+		}
 		s.plans[key] = p
 	}
 	return p

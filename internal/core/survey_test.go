@@ -9,6 +9,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"tidysump/internal/core"
 	"tidysump/specs"
 )
 
@@ -127,5 +128,18 @@ func TestSurvey_Rows(t *testing.T) {
 	row := got.Jobs[0].Row
 	if row.Odometer != 160.9344 || row.Done != 1 || len(row.Notes) != 1 || row.Notes[0] != "loose" || len(row.Oils) != 1 || row.Oils[0].In != 1.892705892 || row.Oils[0].Poured != "1.89 L" {
 		t.Errorf("got %+v", row)
+	}
+}
+
+// A heap of jobs is refused, however little each of them says.
+func TestSurvey_TooMany(t *testing.T) {
+	var limits struct{ Survey int }
+	must(t, "limits", []byte(`{}`), &limits)
+	card := string(rootFile(t, "testdata/card-minimal.json"))
+	for jobs, want := range map[int]core.Outcome{limits.Survey: core.OK, limits.Survey + 1: core.Refused, 300_000: core.Refused} {
+		in := `{"cards":[` + card + `],"jobs":[{}` + strings.Repeat(",{}", jobs-1) + `]}`
+		if out, outcome := core.Do("survey", []byte(in)); outcome != want {
+			t.Errorf("%d jobs: %v %.200s", jobs, outcome, out)
+		}
 	}
 }

@@ -101,6 +101,7 @@ var units = map[string]string{
 	"LimitsAnswer.entry":   "Letters",
 	"LimitsAnswer.remark":  "Letters",
 	"LimitsAnswer.jobs":    "Count",
+	"LimitsAnswer.survey":  "Count",
 
 	"Field.low":     "Percent",
 	"Field.high":    "Percent",

@@ -940,7 +940,10 @@ export interface LimitsAnswer {
   entry?: Letters;
   /** letters that are offered to be typed */
   remark?: Letters;
+  /** of a bike; in one call */
   jobs?: Count;
+  /** of a bike; in one call */
+  survey?: Count;
   photos?: Motif[];
   systems?: System[];
   places?: Place[];
