@@ -30,11 +30,11 @@ func AddMonths(day, months int) int {
 // ReadDay reads a full-date of RFC 3339, "2026-11-25"; ok is false for another
 // text and for a day that its month doesn't have.
 func ReadDay(text string) (day int, ok bool) {
-	if !Valid(text + form[len("0000-00-00"):]) {
+	if !fits(text, form[:len("0000-00-00")]) {
 		return 0, false
 	}
 	day = DayOf(text)
-	return day, DayText(day) == text
+	return day, day < Day(number(text[0:4]), number(text[5:7])+1, 1)
 }
 
 // DayOf gives the day in UTC of a valid time.

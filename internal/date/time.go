@@ -8,16 +8,21 @@ const form = "0000-00-00T00:00:00.000Z"
 // Valid reports whether a text is such a time. A day that its month doesn't have
 // counts as one of the next month.
 func Valid(s string) bool {
+	return fits(s, form) && s[11:13] <= "23" && s[14:16] <= "59" && s[17:19] <= "60"
+}
+
+// fits reports whether a text has the form of a day, or of a time, in a month that there
+// is.
+func fits(s, form string) bool {
 	if len(s) != len(form) {
 		return false
 	}
-	for i := range form {
+	for i := range len(form) {
 		if form[i] == '0' && (s[i] < '0' || s[i] > '9') || form[i] != '0' && s[i] != form[i] {
 			return false
 		}
 	}
-	return s[5:7] >= "01" && s[5:7] <= "12" && s[8:10] >= "01" && s[8:10] <= "31" &&
-		s[11:13] <= "23" && s[14:16] <= "59" && s[17:19] <= "60"
+	return s[5:7] >= "01" && s[5:7] <= "12" && s[8:10] >= "01" && s[8:10] <= "31"
 }
 
 // Seconds gives the seconds since 1970 of a valid time, without leap seconds.
