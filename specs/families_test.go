@@ -150,12 +150,26 @@ func pageWords(t *testing.T) []family {
 		{"restore.", []string{"jobs", "events", "cards", "photos", "settings", "lines"}, plain},
 		{"unread.", []string{"job", "event", "card", "photo", "setting", "beside", "bare", "named", "dated", "both"}, plain},
 		{"keep.size.", []string{"mb", "gb"}, plain},
+		{"event.", eventKinds(t), plain},
+		{"draft.", []string{"pending", "written"}, plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
 	}
 	for _, path := range filesOf(t, ".js", "static/app") {
 		for _, m := range radios.FindAllStringSubmatch(readText(t, path), -1) {
 			list = append(list, family{m[1] + ".", strings.Split(strings.ReplaceAll(strings.ReplaceAll(m[2], "'", ""), " ", ""), ","), plain})
+		}
+	}
+	return list
+}
+
+// eventKinds are those of internal/job.
+func eventKinds(t *testing.T) []string {
+	t.Helper()
+	var list []string
+	for _, path := range filesOf(t, ".go", "internal/job") {
+		for _, m := range regexp.MustCompile(`EventKind = "(\w+)"`).FindAllStringSubmatch(readText(t, path), -1) {
+			list = append(list, m[1])
 		}
 	}
 	return list

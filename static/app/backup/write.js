@@ -19,7 +19,7 @@ const pictures = 5;
 const block = 64_000; // letters handed on at once
 
 /** A backup's lines under way. */
-class Lines {
+export class Lines {
   counts = { settings: 0, cards: 0, jobs: 0, events: 0, photos: 0, besides: 0, asides: 0 };
   #made;
 
@@ -134,7 +134,17 @@ export async function makeBackup({
   note = () => {},
 }) {
   const zipped = !plain && Boolean(globalThis.CompressionStream);
-  const text = streamOf(blocks(paced(linesOf(made, photos, progress, note))));
+  return sealed(linesOf(made, photos, progress, note), zipped);
+}
+
+/**
+ * A Blob of these lines, gzipped or not, with its seal.
+ *
+ * @param {AsyncIterable<string>} lines
+ * @param {boolean} zipped
+ */
+export async function sealed(lines, zipped) {
+  const text = streamOf(blocks(paced(lines)));
   const stream = zipped ? text.pipeThrough(new CompressionStream('gzip')) : text;
   const pieces = new Pieces();
   const reader = stream.getReader();

@@ -1,4 +1,6 @@
 import { html, nothing } from 'lit-html';
+import { openJob } from '../plain/open.js';
+import { draftsWritten, watchDrafts } from '../store/drafts.js';
 import { Papers } from './papers.js';
 import { t, loadWordsOf, text } from '../words/catalogue.js';
 import { billForm } from './form.js';
@@ -10,12 +12,13 @@ import { paper } from '../ui/paper.js';
 /** "#/bill/JOB": the estimate and the bill of a job, to write and to print. */
 export async function bill([id], app) {
   await Promise.all(['bill', 'paper'].map(loadWordsOf));
-  const papers = await app.attempt(() => Papers.open(id));
   const screen = { name: 'bill', tab: 'record', title: t('bill.title') };
+  const { job, plain } = await openJob(id, app);
+  if (!job) return Object.assign(screen, plain);
+  const papers = await Papers.open(job);
+  screen.close = watchDrafts(() => app.redraw());
   screen.draw = () =>
-    papers?.fields
-      ? draw(papers, app)
-      : html`<h1 tabindex="-1">${t(papers ? 'bill.failed' : 'job.unknown')}</h1>`;
+    papers.fields ? draw(papers, app) : html`<h1 tabindex="-1">${t('bill.failed')}</h1>`;
   return screen;
 }
 
@@ -26,6 +29,11 @@ function draw(papers, app) {
     app.redraw();
   };
   const act = {
+    type: () => {
+      const before = papers.changed();
+      papers.type();
+      if (!before) app.redraw();
+    },
     change: () => after(papers.change()),
     add: (kind) => after(papers.add(kind)),
     save: () => after(save(papers, app)),
@@ -48,7 +56,8 @@ function draw(papers, app) {
 }
 
 const saving = (papers, act) => html`
-  ${papers.changed() ? html`<p>${t('bill.unkept')}</p>` : nothing} ${findings(papers.refused)}
+  ${papers.changed() ? html`<p class="draft">✎ ${t(draftsWritten() ? 'bill.unkept' : 'draft.pending')}</p>` : nothing}
+  ${findings(papers.refused)}
   <p class="entry">
     <button type="button" @click=${act.save}>${t(`bill.keep.${papers.what}`)}</button>
   </p>

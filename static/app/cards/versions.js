@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit-html';
 import { differences } from './differences.js';
+import { unlikeTable } from './unlike-table.js';
 import * as store from '../store/store.js';
-import { t, text } from '../words/catalogue.js';
-import { short } from '../ui/lists.js';
+import { t } from '../words/catalogue.js';
 
 const most = 50; // groups drawn at once; further ones come as these are settled
 
@@ -38,22 +38,8 @@ export const drawVersions = (list, marks) =>
               <ul class="bikes cards">
                 ${group.map((row) => marks.draw(row))}
               </ul>
-              ${found.length ? table(found) : nothing}
+              ${found.length ? unlikeTable(found) : nothing}
             </article>`,
         )}
       </section>`
     : nothing;
-
-const table = (list) =>
-  html`<details>
-    <summary>${t('cards.unlike', { count: list.length })}</summary>
-    <dl>
-      ${list.map(
-        ({ where, values }) =>
-          html`<div class="figure">
-            <dt>${where.map(short).join(' › ')}</dt>
-            ${values.map((value) => html`<dd>${value === undefined ? t('not-known') : text(short(String(value)))}</dd>`)}
-          </div>`,
-      )}
-    </dl>
-  </details>`;

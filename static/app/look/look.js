@@ -3,6 +3,7 @@ import { call } from '../core/client.js';
 import { settings } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
+import { draftMark } from '../ui/draft-mark.js';
 import { findings } from '../ui/findings.js';
 import { Ruler } from './ruler.js';
 import { judged, summed } from './verdict.js';
@@ -26,6 +27,15 @@ const textOf = (value) => (value === true ? 'yes' : value);
 const valueOf = (sign) => (sign === 'yes' ? true : sign);
 const mapped = (object, change) =>
   Object.fromEntries(Object.entries(object).map(([name, value]) => [name, change(value)]));
+
+/** The signs in a text that was written down. */
+function signsIn(text) {
+  try {
+    return Object(JSON.parse(text));
+  } catch {
+    return {};
+  }
+}
 
 /**
  * One look: what was seen, its verdict as soon as it is entered, and a tap that keeps
@@ -66,11 +76,16 @@ class Look {
 
   focus = () => this.form?.querySelector('select')?.focus();
 
+  /** What was entered, as text. */
+  get value() {
+    return JSON.stringify(this.#signs());
+  }
+
   /** Takes back what was entered when the screen was left; nothing: it is saved now. */
   set value(text) {
     this.#trial = null;
     if (!text) return;
-    this.#fill(JSON.parse(text));
+    this.#fill(signsIn(text));
     this.#judge();
   }
 
@@ -78,7 +93,12 @@ class Look {
   #fill({ more, ...signs }) {
     this.#notMore = more === 'no';
     const values = this.#notMore || !more ? signs : { ...signs, more };
-    this.#fields = new Fields(this.#form, mapped(values, valueOf), () => this.#changed());
+    this.#fields = new Fields(
+      this.#form,
+      mapped(values, valueOf),
+      () => this.#changed(),
+      () => this.#typing(),
+    );
   }
 
   #kept() {
@@ -94,9 +114,13 @@ class Look {
     return { kind: 'look', step: this.step.id, signs: this.#signs() };
   }
 
-  async #changed() {
-    const content = this.#fields.empty() && !this.#kept() ? '' : JSON.stringify(this.#signs());
+  #typing() {
+    const content = this.#fields.empty() && !this.#kept() ? '' : this.value;
     this.#control.type(this, () => this.#event(), content);
+  }
+
+  async #changed() {
+    this.#typing();
     await this.#judge();
   }
 
@@ -131,6 +155,7 @@ class Look {
           ${look ? judged(look) : nothing} ${look ? this.#comparing(look) : nothing}
         </div>
         ${findings(this.#control.findingsAbout((e) => e.kind === 'look' && e.step === this.step.id))}
+        ${draftMark(this.#control.standing(this.id))}
         ${open ? html`<button type="submit" class="main">${t('look.keep')}</button>` : nothing}
         ${!open && look ? html`<p class="kept">✓ ${t('look.kept')}</p>` : nothing}
       </form>

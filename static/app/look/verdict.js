@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { finding } from '../ui/findings.js';
 import { own } from '../site/own.js';
 
@@ -49,9 +49,9 @@ export function seen(job) {
   </section>`;
 }
 
-const one = (look, { word, values }) =>
+const one = (look, step) =>
   html`<article class="sheet">
-    <h3>${t(word, values)}</h3>
+    <h3>${step ? t(step.word, step.values) : text(look.step)}</h3>
     ${look.told ? html`<p>${look.told.map((w) => t(w)).join(' · ')}</p>` : nothing} ${judged(look)}
   </article>`;
 

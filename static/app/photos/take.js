@@ -20,11 +20,11 @@ function stateOf(job, step) {
 export function takePhoto(job, step, control) {
   const { app } = control;
   const state = stateOf(job, step);
-  const own = (job.state.photos ?? []).filter((photo) => photo.step === step.id);
+  const own = (job.state?.photos ?? []).filter((photo) => photo.step === step.id);
   return html`${photos(job, own, app)}
     <details class="take">
       <summary class="button quiet">${t('photo.take')}</summary>
-      ${whatItShows(state, step)}
+      ${limits.photos ? whatItShows(state, step) : nothing}
       <div class="entry">
         ${source('camera', step, (file) => take(file, job, step, control))}
         ${source('choose', step, (file) => take(file, job, step, control))}

@@ -1,17 +1,22 @@
 import { html, nothing } from 'lit-html';
 import { costsOf } from '../bill/costs.js';
-import { Job } from '../store/job.js';
 import { address } from '../ui/address.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { when } from '../words/dates.js';
 import { CsvForm } from './csv-form.js';
+import { disputed } from './disputed.js';
+import { otherRecords, otherRecordsOf } from './other-records.js';
 import { DueSection } from '../due/section.js';
 import { findings } from '../ui/findings.js';
 import { standing } from '../ui/figure.js';
 import { reminder } from '../backup/reminder.js';
 import { log, standingOf } from './log.js';
+import { entries } from '../plain/entries.js';
+import { stepName } from '../plain/event-line.js';
+import { openJob } from '../plain/open.js';
+import { loadPlainWords } from '../plain/plain.js';
 import { letGo, photos } from '../photos/photos.js';
 import { problems } from '../trouble/in-job.js';
 import { seen } from '../look/verdict.js';
@@ -22,16 +27,13 @@ export async function record([id], app) {
   const screen = { name: 'record', tab: 'record', title: t('record.title') };
   await loadWordsOf('keep').catch(() => {}); // the record is readable without them
   if (id) {
-    const job = await app.attempt(() => Job.open(id));
-    const due = job?.state && new DueSection(job.record.card, app);
-    if (due) app.attempt(() => due.load({ newest: id }));
-    await loadWordsOf('bench').catch(() => {}); // for what came out
-    const costs = job?.state && (await costsOf(job));
-    screen.draw = () =>
-      job?.state
-        ? one(job, due, costs, app)
-        : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
-            ${findings(job?.findings)}`;
+    const { job, plain } = await openJob(id, app);
+    if (!job) return Object.assign(screen, plain);
+    const due = new DueSection(job.record.card, app);
+    app.attempt(() => due.load({ newest: id }));
+    await loadPlainWords();
+    const costs = await costsOf(job);
+    screen.draw = () => one(job, due, costs, app);
     screen.close = () => letGo(job);
     return screen;
   }
@@ -69,6 +71,8 @@ function one(job, due, costs, app) {
     ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
     ${section('record.warnings', findings(warnings), warnings.length)}
+    ${section('record.disputed', disputed(job, app), state.disputed?.length)}
+    ${section('record.other', otherRecords(job), otherRecordsOf(job))}
     ${section('record.problems', problems(job), state.problems?.length)} ${seen(job)}
     ${section('record.oils', oils.map(balance), oils.length)}
     ${
@@ -95,8 +99,22 @@ function one(job, due, costs, app) {
       notes.map((n) => remark(job, n)),
       notes.length,
     )}
+    ${section('record.elsewhere', elsewhere(job), state.elsewhere?.length)}
+    <details>
+      <summary>${t('plain.entries')}</summary>
+      ${entries(job)}
+    </details>
   `;
 }
+
+/** Steps that were done, and that the plan of this job doesn't have. */
+const elsewhere = (job) =>
+  html`<p>${t('record.elsewhere.how')}</p>
+    <ul>
+      ${job.state.elsewhere?.map(
+        ({ step, time }) => html`<li>${stepName(job, step)} <small>${when(time)}</small></li>`,
+      )}
+    </ul>`;
 
 function balance({ role, due, drained, poured, level, verdict }) {
   const parts = [
@@ -122,9 +140,8 @@ function reading({ what, name, texts, card, time }) {
 }
 
 function remark(job, { step, text: written, time }) {
-  const at = step && job.step(step);
   return html`<article class="remark">
     <p>${text(written)}</p>
-    <small>${at ? t(at.word, at.values) : nothing} ${when(time)}</small>
+    <small>${step ? stepName(job, step) : nothing} ${when(time)}</small>
   </article>`;
 }

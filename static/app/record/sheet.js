@@ -1,14 +1,14 @@
 import { html, nothing } from 'lit-html';
-import { Job } from '../store/job.js';
 import { set, settings } from '../store/settings.js';
 import { day, when } from '../words/dates.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { ticks } from '../ui/choice.js';
-import { finding, findings } from '../ui/findings.js';
+import { finding } from '../ui/findings.js';
 import { marks } from '../ui/figure.js';
 import { closed, oilLine } from './sheet-done.js';
 import { found } from './sheet-found.js';
 import { fitted, roomFor } from '../ui/letters.js';
+import { openJob } from '../plain/open.js';
 import { paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 import { letGo, shelfOf } from '../photos/photos.js';
@@ -19,20 +19,18 @@ const doneByLetters = 300; // a name and how to reach it: more would push the sh
 export async function sheet([id], app) {
   await loadWordsOf('paper');
   await Promise.all(['bench', 'keep'].map(loadWordsOf)); // for what came out, and photos
-  const job = await app.attempt(() => Job.open(id));
+  const { job, plain } = await openJob(id, app);
   const screen = { name: 'sheet', tab: 'record', title: t('paper.owner') };
+  if (!job) return Object.assign(screen, plain);
   const shown = { photos: false };
   screen.close = () => letGo(job);
   screen.draw = () =>
-    job?.state
-      ? paper(
-          `${job.record.name} ${day(job.state.finished || job.record.started)}`,
-          above(job, shown, app),
-          content(job, shown, app),
-          app,
-        )
-      : html`<h1 tabindex="-1">${t('job.unknown')}</h1>
-          ${findings(job?.findings)}`;
+    paper(
+      `${job.record.name} ${day(job.state.finished || job.record.started)}`,
+      above(job, shown, app),
+      content(job, shown, app),
+      app,
+    );
   return screen;
 }
 

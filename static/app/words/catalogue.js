@@ -106,6 +106,13 @@ export function t(id, values = {}) {
 export const text = (value) => read(value, {});
 
 /**
+ * What somebody wrote, letter by letter: "@id" too.
+ *
+ * @param {string} written
+ */
+export const verbatim = (written) => inItsOwnDirection(written);
+
+/**
  * @param {unknown} value
  * @param {Values} others
  */

@@ -68,7 +68,10 @@ export const record = {
     await to('#/record/closed-job', words('record.bill'))(page);
     await untilSeen(page, pieces('record.costs.bill')[0]);
   }),
-  'record without a core': on('no core', to('#/record/closed-job', words('job.unknown'))),
+  'record without a core': on(
+    'no core',
+    to('#/record/closed-job', words('finding.core-unavailable')),
+  ),
   'record without a store': on('no store', to('#/record', words('record.none'))),
   'no such job in the record': (page) => goTo(page, '#/record/none'),
 };
