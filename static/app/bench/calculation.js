@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { call } from '../core/client.js';
 import { address } from '../ui/address.js';
 import { settings } from '../store/settings.js';
+import { Drafts } from '../store/drafts.js';
 import { saveSetting, setting } from '../store/store.js';
 import { t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
@@ -20,12 +21,19 @@ export class Calculation {
   #answer = null;
   #asked = 0;
   #given;
+  #drafts;
 
-  constructor(form, values, given, app) {
+  constructor(form, values, given, app, drafts) {
+    this.#drafts = drafts;
     this.#given = given;
     this.#form = form;
     this.#app = app;
-    this.#fields = new Fields(form, values, () => this.#changed());
+    this.#fields = new Fields(
+      form,
+      values,
+      () => this.#changed(),
+      () => this.#drafts.put(typed, this.#fields.values),
+    );
   }
 
   /**
@@ -33,17 +41,27 @@ export class Calculation {
    * time. The lists, one's wrenches and bottles, stay from one time to the next.
    */
   static async open(form, given, app) {
-    const kept = (await setting(key(form)).catch(() => undefined)) ?? {};
+    const drafts = await Drafts.open(key(form));
+    const kept = Object(drafts.get(typed) ?? (await setting(key(form)).catch(() => undefined)));
     const lists = form.fields.filter((f) => f.kind === 'list' && own(kept, f.name));
     const shelf = Object.fromEntries(lists.map((f) => [f.name, own(kept, f.name)]));
-    const calculation = new Calculation(form, given ? { ...shelf, ...given } : kept, given, app);
+    const calculation = new Calculation(
+      form,
+      given ? { ...shelf, ...given } : kept,
+      given,
+      app,
+      drafts,
+    );
     if (calculation.#fields.complete()) await calculation.#calculate();
     if (!calculation.#answer?.ok) calculation.#answer = null; // nobody is scolded before typing
     return calculation;
   }
 
   async #changed() {
-    saveSetting(key(this.#form), this.#fields.values).catch(() => {}); // a help, not a record
+    // A help, not a record.
+    saveSetting(key(this.#form), this.#fields.values)
+      .then(() => this.#drafts.drop(typed))
+      .catch(() => {});
     if (this.#answer || this.#fields.complete()) await this.#calculate();
     else this.#app.redraw();
   }
@@ -124,3 +142,4 @@ const back = () =>
   </button>`;
 
 const key = ({ op }) => `calculation/${op}`;
+const typed = 'values'; // the field of the drafts that holds them all

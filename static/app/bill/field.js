@@ -25,7 +25,10 @@ export function typedField({ fields, found, act }, values, name, at) {
       value: own(values, name),
       label: t(`bill.ask.${name}`),
       hint: hint ? html`<small>${t(hint)}</small>` : nothing,
-      type,
+      type: (value) => {
+        type(value);
+        act.type();
+      },
       set: (value) => {
         type(value);
         act.change();
@@ -63,6 +66,7 @@ export const textField = ({ fields, act }, values, n) =>
       autocomplete="off"
       @input=${({ target }) => {
         values.text = fitted(target);
+        act.type();
       }}
       @change=${() => act.change()}
     />

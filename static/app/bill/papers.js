@@ -1,12 +1,9 @@
 import { beginning, filled, known, learnt } from './usual.js';
 import { call } from '../core/client.js';
-import { Job } from '../store/job.js';
+import { Drafts, jobScope } from '../store/drafts.js';
 import { saveSetting, setting } from '../store/store.js';
 import { t } from '../words/catalogue.js';
 import { own } from '../site/own.js';
-
-// What is typed and not kept yet, by job and paper: it outlives the screen.
-const drafts = new Map();
 
 /** The estimate and the bill of a job: what is typed, and what the core makes of it. */
 export class Papers {
@@ -22,14 +19,15 @@ export class Papers {
   #proposed;
   #recounted; // counts that a bill doesn't take over from its estimate
   #asked = 0;
+  /** @type {Drafts} */
+  #drafts; // what is typed and not kept yet, by paper
 
-  /** Opens the papers of a job; resolves to undefined when there is no such job. */
-  static async open(id) {
-    const job = await Job.open(id);
-    if (!job?.state) return undefined;
+  /** Opens the papers of a job. */
+  static async open(job) {
     const { bench } = job.record;
     const bill = new Papers();
     bill.job = job;
+    bill.#drafts = await Drafts.open(jobScope(job.record.id, 'bill'));
     const [forms, lines, kept] = await Promise.all([
       call('forms', { of: 'bill', system: bench.system }),
       call('bill-lines', job.history()),
@@ -46,11 +44,9 @@ export class Papers {
   /** Turns to the estimate or to the bill. */
   async turn(what) {
     this.what = what;
-    this.typed = drafts.get(this.#key()) ?? this.written(what) ?? this.#begin();
+    this.typed = this.#drafts.get(what) ?? this.written(what) ?? this.#begin();
     await this.count();
   }
-
-  #key = () => `${this.job.record.id} ${this.what}`;
 
   /** The paper as it was kept last, as it was typed. */
   written(what) {
@@ -69,7 +65,7 @@ export class Papers {
 
   /** Reports whether there is something typed that is not kept. */
   changed() {
-    return drafts.has(this.#key());
+    return this.#drafts.get(this.what) !== undefined;
   }
 
   /** Reports whether somebody has typed anything yet. */
@@ -102,9 +98,14 @@ export class Papers {
     return this.change();
   }
 
-  /** Takes in that something was typed. */
+  /** Notes what is typed, at each letter. */
+  type() {
+    this.#drafts.put(this.what, this.typed);
+  }
+
+  /** Takes in that something was entered. */
   change() {
-    drafts.set(this.#key(), this.typed);
+    this.type();
     return this.count();
   }
 
@@ -121,10 +122,14 @@ export class Papers {
   /** Saves the paper with the job, and what was typed for the next one; resolves to whether it could. */
   async save() {
     const { typed, what } = this;
-    const found = await this.job.add({ kind: 'bill', what, text: JSON.stringify(typed) });
+    const text = JSON.stringify(typed);
+    const found = await this.job.add({ kind: 'bill', what, text }, undefined, [
+      this.#drafts.key(what),
+    ]);
     this.refused = found.filter(({ grade }) => grade === 'refuse');
     if (this.refused.length) return false;
-    drafts.delete(this.#key());
+    if (JSON.stringify(this.typed) === text) this.#drafts.drop(what);
+    else this.type(); // something else was typed meanwhile
     this.#kept = learnt(this.#kept, typed);
     await saveSetting('bill', this.#kept);
     await this.count();

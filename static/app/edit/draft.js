@@ -1,10 +1,11 @@
 import { call } from '../core/client.js';
 import { cardOf } from '../store/card-of.js';
 import { file } from '../site/data.js';
+import { Drafts, draftsWritten } from '../store/drafts.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { addPart, blankCard, removePart } from './parts.js';
-import { at, put } from './pointer.js';
+import { above, at, put } from './pointer.js';
 import { draftRecord } from '../cards/record.js';
 import { isFigure, isRead, sectionsOf } from './sections.js';
 import { own } from '../site/own.js';
@@ -17,10 +18,14 @@ export class Draft {
   found = []; // findings about the card, with pointers into it
   unread = new Map(); // pointer -> {text, findings}: typed, and not to be read
   typed = new Map(); // pointer -> text: under the fingers, and not entered yet
+  entering = new Set(); // pointers of what is being taken in
   busy = 0; // entries that are being taken in
   #key;
   #table;
   #record;
+  #restored = new Set(); // pointers of what was typed before the page was left
+  /** @type {Drafts} what is typed and not in the card: by pointer */
+  #drafts;
 
   /** Opens the card of that key; undefined when there is none. */
   static async open(key) {
@@ -52,6 +57,11 @@ export class Draft {
     draft.#table = await file('entries.json');
     draft.#record = record;
     draft.card = structuredClone(card);
+    draft.#drafts = await Drafts.open(`card ${key}`);
+    for (const [pointer, text] of draft.#drafts.all()) {
+      draft.typed.set(pointer, String(text));
+      draft.#restored.add(pointer);
+    }
     await draft.#check();
     return draft;
   }
@@ -66,6 +76,52 @@ export class Draft {
 
   get parts() {
     return this.#table.parts.map(({ word }) => word);
+  }
+
+  /** Notes what is typed at a pointer, at each letter. */
+  type(pointer, text) {
+    this.typed.set(pointer, text);
+    this.#drafts.put(pointer, text);
+  }
+
+  /** Takes a text that was typed in by write(); what it can't take in stays written down. */
+  async enter(pointer, text, write) {
+    this.type(pointer, text);
+    this.entering.add(pointer);
+    try {
+      await write(text);
+    } finally {
+      this.entering.delete(pointer);
+    }
+    if (this.typed.get(pointer) !== text) return; // something else was typed meanwhile
+    this.typed.delete(pointer);
+    this.#restored.delete(pointer);
+    if (!this.unread.has(pointer)) this.#drafts.drop(pointer);
+  }
+
+  /** Forgets what was typed at a pointer and is not in the card. */
+  forget(pointer) {
+    this.typed.delete(pointer);
+    this.unread.delete(pointer);
+    this.#drafts.drop(pointer);
+  }
+
+  /**
+   * What is said of an entry beside it.
+   *
+   * @returns {import('../ui/draft-mark.js').Standing}
+   */
+  standing(pointer) {
+    // What is under the fingers is not marked: nothing may move where one taps next.
+    const left = this.#restored.has(pointer) || this.unread.has(pointer);
+    if (!left || this.entering.has(pointer)) return '';
+    if (this.#drafts.get(pointer) === undefined) return '';
+    return draftsWritten() ? 'written' : 'pending';
+  }
+
+  /** Whether something is typed, at the places that are asked for, that is not in the card. */
+  open(asked) {
+    return this.#drafts.all().some(([pointer]) => asked(pointer));
   }
 
   /** Writes an entry. What can't be read stays beside it and leaves the card as it was. */
@@ -97,7 +153,7 @@ export class Draft {
   /** Says where a statement of the manual comes from that is no figure, such as the grades. */
   #state(entry, more) {
     const { page, method, standing, source } = this.#stated(more);
-    Object.assign(at(this.card, above(entry)) ?? {}, { page, method, standing, source });
+    Object.assign(at(this.card, above(entry.at)) ?? {}, { page, method, standing, source });
   }
 
   #read({ kind, unit }, text) {
@@ -116,7 +172,7 @@ export class Draft {
       yes: () => true,
     };
     const value = text ? (own(values, entry.kind)?.() ?? text) : undefined;
-    put(this.card, value === undefined && entry.clears ? above(entry) : entry.at, value);
+    put(this.card, value === undefined && entry.clears ? above(entry.at) : entry.at, value);
   }
 
   async add(part) {
@@ -125,8 +181,27 @@ export class Draft {
   }
 
   async remove(pointer) {
+    const before = placesOf(this.card);
     removePart(this.card, pointer);
+    const after = placesOf(this.card);
+    for (const [part, place] of before) this.#move(place, after.get(part));
     await this.#save();
+  }
+
+  /** What is typed at a part goes with it to its new place, or away. */
+  #move(from, to) {
+    if (from === to) return;
+    for (const pointer of this.#drafts.all().map(([name]) => name)) {
+      if (!pointer.startsWith(`${from}/`)) continue;
+      const [text, unread] = [this.#drafts.get(pointer), this.unread.get(pointer)];
+      this.forget(pointer);
+      if (!to) continue;
+      const moved = to + pointer.slice(from.length);
+      this.#restored.add(moved);
+      if (unread) this.unread.set(moved, unread);
+      else this.typed.set(moved, text);
+      this.#drafts.put(moved, text);
+    }
   }
 
   async #check() {
@@ -145,5 +220,14 @@ export class Draft {
   }
 }
 
-/** "/bolts/0/seal" of "/bolts/0/seal/kind". */
-const above = ({ at: pointer }) => pointer.slice(0, pointer.lastIndexOf('/'));
+/** Where each part stands: part -> pointer, in the order of their places. */
+function placesOf(card) {
+  const lists = Object.entries(card).filter(([, list]) => Array.isArray(list));
+  return new Map(
+    lists.flatMap(([name, list]) =>
+      list
+        .map((part, n) => /** @type {const} */ ([part, `/${name}/${n}`]))
+        .filter(([part]) => typeof part === 'object'),
+    ),
+  );
+}

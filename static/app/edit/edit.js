@@ -2,12 +2,13 @@ import { html, nothing } from 'lit-html';
 import { loadLimits } from '../core/limits.js';
 import { Draft } from './draft.js';
 import { file } from '../site/data.js';
+import { draftsWritten, watchDrafts } from '../store/drafts.js';
 import { address, go } from '../ui/address.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { entryField } from './entry.js';
 import { finding } from '../ui/findings.js';
-import { at } from './pointer.js';
+import { above, at } from './pointer.js';
 
 /** A card being written: "#/edit" begins one, "#/edit/KEY" goes on with it. */
 export async function edit([key], app) {
@@ -21,6 +22,7 @@ export async function edit([key], app) {
   }
   await loadLimits();
   const draft = await Draft.open(key);
+  screen.close = watchDrafts(() => app.redraw());
   screen.draw = () =>
     draft ? draw(draft, () => app.redraw()) : html`<h1 tabindex="-1">${t('edit.unknown')}</h1>`;
   return screen;
@@ -79,7 +81,9 @@ function draw(draft, changed) {
   return html`
     <header class="bar">
       <a href=${address('bike', draft.key)} class="all">${t('edit.plan')}</a>
-      <span class="where">${t('edit.saved')}</span>
+      <span class="where"
+        >${t(draft.open((p) => shown.has(p) || shown.has(above(p))) ? (draftsWritten() ? 'draft.written' : 'draft.pending') : 'edit.saved')}</span
+      >
     </header>
     <h1 tabindex="-1">${text(`${card.make ?? ''} ${card.model ?? ''}`.trim() || '@edit.title')}</h1>
     <p>${t(`layout.${card.layout}`)}</p>

@@ -1,8 +1,9 @@
 import { html, nothing } from 'lit-html';
 import { limits } from '../core/limits.js';
-import { at } from './pointer.js';
+import { above, at } from './pointer.js';
 import { isFigure, isWords, textOf } from './sections.js';
 import { t } from '../words/catalogue.js';
+import { draftMark } from '../ui/draft-mark.js';
 import { control } from '../ui/field.js';
 import { finding } from '../ui/findings.js';
 import { own } from '../site/own.js';
@@ -16,24 +17,26 @@ export function entryField(draft, entry, changed) {
   const unread = draft.unread.get(entry.at);
   const value = at(draft.card, entry.at);
   const stated = entry.stated ? at(draft.card, above(entry.at)) : value;
-  const own = draft.found.filter(({ where }) => where === entry.at || within(entry, where));
+  const about = draft.found.filter(({ where }) => where === entry.at || within(entry, where));
   const write = (text, more = pick(stated)) => draft.write(entry, text, more);
   const kind = entry.kind === 'choice' || entry.kind === 'yes' ? entry.kind : 'text';
   const text = unread?.text ?? textOf(draft.card, entry);
+  const entering = typing(draft, entry.at, text, changed, (typed) =>
+    write(typed === true ? 'yes' : typed || ''),
+  );
   return html`<div class="field">
     ${control(
       { name: entry.at, kind, words: entry.words, family: entry.family, ...room(entry.kind) },
       {
         id: `entry${entry.at.replaceAll('/', '-')}`,
-        ...typing(draft, entry.at, text, changed, (typed) =>
-          write(typed === true ? 'yes' : typed || ''),
-        ),
+        ...entering,
         label: t(entry.word),
         hint: nothing,
       },
     )}
-    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, own, changed, (more) => write(text, more)) : nothing}
-    ${[...(unread?.findings ?? []), ...own].map(finding)}
+    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, about, changed, (more) => write(text, more)) : nothing}
+    ${unentered(draft, entry.at, changed, entering)}
+    ${[...(unread?.findings ?? []), ...about].map(finding)}
   </div>`;
 }
 
@@ -46,18 +49,17 @@ function origin(draft, entry, figure, found, changed, write) {
   const id = `origin${entry.at.replaceAll('/', '-')}`;
   const now = pick(figure);
   const doubted = found.some(({ grade }) => grade === 'doubt');
-  const field = (name, word) =>
-    control(
-      { name: `${entry.at}/${name}`, kind: 'text', ...room('text') },
-      {
-        id: `${id}-${name}`,
-        ...typing(draft, `${entry.at}/${name}`, own(now, name), changed, (text) =>
-          write({ ...now, [name]: text || undefined }),
-        ),
-        label: t(word),
-        hint: nothing,
-      },
+  const field = (name, word) => {
+    const pointer = `${entry.at}/${name}`;
+    const entering = typing(draft, pointer, own(now, name), changed, (text) =>
+      write({ ...now, [name]: text || undefined }),
     );
+    return html`${control(
+      { name: pointer, kind: 'text', ...room('text') },
+      { id: `${id}-${name}`, ...entering, label: t(word), hint: nothing },
+    )}
+    ${unentered(draft, pointer, changed, entering)}`;
+  };
   const standing = control(
     { name: `${entry.at}/standing`, kind: 'choice', words: standings, family: 'standing.' },
     {
@@ -84,16 +86,41 @@ function origin(draft, entry, figure, found, changed, write) {
  */
 const typing = (draft, pointer, value, changed, write) => ({
   value: draft.typed.get(pointer) ?? value,
-  type: (text) => draft.typed.set(pointer, text),
+  type: (text) => {
+    const before = draft.standing(pointer);
+    draft.type(pointer, text);
+    if (before !== draft.standing(pointer)) changed();
+  },
   set: async (text) => {
-    draft.typed.set(pointer, text);
-    const written = write(text);
+    const entered = draft.enter(pointer, text, write);
     changed();
-    await written;
-    if (draft.typed.get(pointer) === text) draft.typed.delete(pointer);
+    await entered;
     changed();
   },
 });
+
+/**
+ * Says that something is typed and not in the card; what was typed before the page was
+ * left is entered or dropped by a tap.
+ */
+function unentered(draft, pointer, changed, { set }) {
+  const text = draft.typed.get(pointer);
+  const drop = () => {
+    draft.forget(pointer);
+    changed();
+  };
+  const taps = html`<span class="entry">
+    ${
+      text === undefined
+        ? nothing
+        : html`<button type="button" class="quiet" @click=${() => set(text)}>
+            ${t('draft.enter')}
+          </button>`
+    }
+    <button type="button" class="quiet" @click=${drop}>${t('draft.drop')}</button>
+  </span>`;
+  return draftMark(draft.standing(pointer), taps);
+}
 
 /** @param {Partial<CardFigure>} figure */
 const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
@@ -102,8 +129,6 @@ const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
   method,
   kept,
 });
-
-const above = (pointer) => pointer.slice(0, pointer.lastIndexOf('/'));
 
 /** A finding about a part of the entry, such as its value; not about another entry in it. */
 const within = (entry, where) =>

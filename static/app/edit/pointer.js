@@ -5,6 +5,9 @@ import { own, setOwn } from '../site/own.js';
 /** What stands at a place, or undefined. */
 export const at = (card, pointer) => steps(pointer).reduce((value, step) => own(value, step), card);
 
+/** "/bolts/0/seal" of "/bolts/0/seal/kind". */
+export const above = (pointer) => pointer.slice(0, pointer.lastIndexOf('/'));
+
 /** Puts a value at a place, and undefined to take it away. */
 export function put(card, pointer, value) {
   const path = steps(pointer);

@@ -3,6 +3,7 @@ import { ref } from 'lit-html/directives/ref.js';
 import { limits } from '../core/limits.js';
 import { t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
+import { draftMark } from '../ui/draft-mark.js';
 import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
 import { amend, levelSlider } from './level.js';
@@ -56,7 +57,7 @@ function pick(job, step, ask, control) {
 const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of === ask.of;
 
 function type(job, step, ask, control) {
-  const id = `ask-${step.id}-${ask.what}`;
+  const id = `ask-${step.id}-${ask.what}${ask.of ? `-${ask.of}` : ''}`;
   const typed = (field) => event(step, ask, field.value);
   const input = ({ target }) => control.type(target, () => typed(target), fitted(target));
   const submit = (e) => {
@@ -81,7 +82,8 @@ function type(job, step, ask, control) {
       />
       <button type="submit">${t('job.keep')}</button>
     </div>
-    ${roomFor(id, limits.reading)} ${findings(control.findingsAbout((e) => same(ask, e)))}
-    ${kept(job, step, ask)} ${soFar(job, ask)}
+    ${roomFor(id, limits.reading)} ${draftMark(control.standing(id))}
+    ${findings(control.findingsAbout((e) => same(ask, e)))} ${kept(job, step, ask)}
+    ${soFar(job, ask)}
   </form>`;
 }

@@ -1,7 +1,9 @@
+import { draftsWritten } from '../store/drafts.js';
 import { address, go } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 import { nextAfter } from './moves.js';
 import { watchTimers } from './timers.js';
+import { unentered } from './unentered.js';
 
 /** @import { Form } from '../core/core.d.ts' */
 
@@ -58,40 +60,61 @@ export class Control {
    *
    * @returns {Promise<boolean>} whether it was kept, or needless
    */
-  #save(event, needless = () => false, photo = undefined) {
-    const kept = this.#before.then(() => needless() || this.#put(event, photo));
+  #save(event, needless = () => false, photo = undefined, fields = []) {
+    const kept = this.#before.then(() => needless() || this.#put(event, photo, fields));
     this.#before = kept;
     return kept;
   }
 
-  async #put(event, photo) {
-    const found = await this.app.attempt(() => this.job.add(event, photo), 'job.not-saved');
+  async #put(event, photo, fields) {
+    const keys = fields.map((field) => this.drafts.key(field));
+    const found = await this.app.attempt(() => this.job.add(event, photo, keys), 'job.not-saved');
     this.latest = found ? { event, findings: found } : null;
     watchTimers(this.job, this.app);
     return Boolean(found) && !found.some((f) => f.grade === 'refuse');
   }
 
-  /** Adds an event and says so; resolves to whether it was kept. */
-  async add(event, said, photo) {
-    const kept = await this.#save(event, undefined, photo);
+  /** Adds an event, which keeps what stood in these fields, and says so; resolves to whether it was kept. */
+  async add(event, said, photo, fields = []) {
+    const kept = await this.#save(event, undefined, photo, fields);
     this.app.say(kept ? said : '');
     return kept;
   }
 
-  /** Notes what stands in a field, so that it is kept with the step at the latest. */
+  /** Notes what stands in a field: it is written down, and kept with the step at the latest. */
   type(field, event, content) {
+    const before = this.standing(field.id);
     if (content.trim()) {
       this.typed.set(field, event);
       this.drafts.put(field.id, content);
     } else this.#forget(field);
+    if (before !== this.standing(field.id)) this.app.redraw();
   }
 
-  /** Puts back what stood in a field when its screen was left. */
+  /** Puts back what stood in a field when its screen was left, or the browser died. */
   restore(field, event) {
     const content = this.drafts.get(field.id);
-    if (!content || this.typed.has(field)) return;
+    if (typeof content !== 'string' || this.typed.has(field)) return;
     field.value = content;
     this.typed.set(field, event);
+    const folded = field.closest?.('details');
+    if (folded) folded.open = true;
+  }
+
+  /**
+   * What is said of a field beside it.
+   *
+   * @param {string} name
+   * @returns {import('../ui/draft-mark.js').Standing}
+   */
+  standing(name) {
+    if (this.drafts.get(name) === undefined) return '';
+    return draftsWritten() ? 'written' : 'pending';
+  }
+
+  /** The steps at which something stands in a field that is not entered: ids. */
+  unentered() {
+    return unentered(this.drafts.all(), this.job.plan.steps);
   }
 
   #forget(field) {
@@ -101,13 +124,17 @@ export class Control {
 
   /** Keeps what a field holds, and empties it; else leaves it as it is. */
   async saveTyped(field, event, said) {
-    if (!(await this.add(event, said))) {
+    const kept = field.value;
+    if (!(await this.add(event, said, undefined, [field.id]))) {
       field.focus();
       (field.form ?? field).scrollIntoView({ block: 'center' });
       return;
     }
-    this.#forget(field);
-    field.value = '';
+    if (field.value === kept) {
+      this.#forget(field);
+      field.value = '';
+    } else this.drafts.put(field.id, field.value); // it was typed meanwhile
+    this.app.redraw();
   }
 
   /** Keeps what was typed, marks the step as done and goes on. */
@@ -131,8 +158,17 @@ export class Control {
     const { lastID } = this.job.state;
     const step = this.job.events.find((e) => e.id === lastID)?.step;
     const undone = await this.#save({ kind: 'undo', of: lastID });
-    if (undone && step) this.show(step);
+    if (undone && this.job.step(step)) this.show(step);
     this.app.say(undone ? t('job.undone') : '');
+  }
+
+  /** Takes the last undo back, and shows the step of what counts again. */
+  async redo() {
+    const undone = this.job.events.find((e) => e.id === this.job.state.redo)?.of;
+    const step = this.job.events.find((e) => e.id === undone)?.step;
+    const again = await this.#save({ kind: 'undo', of: this.job.state.redo });
+    if (again && this.job.step(step)) this.show(step);
+    this.app.say(again ? t('job.redone') : '');
   }
 
   /** Takes one event back, whatever came after it. */

@@ -2,8 +2,8 @@ import { html, nothing } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { loadLimits } from '../core/limits.js';
 import { stayAwake } from '../phone/lock.js';
-import { Drafts, jobScope } from '../store/drafts.js';
-import { Job } from '../store/job.js';
+import { offline } from '../phone/offline.js';
+import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js';
 import { address } from '../ui/address.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { asks } from './ask.js';
@@ -16,12 +16,13 @@ import { follow } from './follow.js';
 import { look, looks } from '../look/look.js';
 import { onward, stepBefore } from './moves.js';
 import { note } from './note.js';
+import { openJob } from '../plain/open.js';
 import { takePhoto } from '../photos/take.js';
 import { letGo } from '../photos/photos.js';
-import { allSteps, closing } from './steps.js';
+import { allSteps, closing, redo } from './steps.js';
 import { stick } from './stick.js';
 import { timerLines, timers, watchTimers } from './timers.js';
-import { stops, wrong } from '../trouble/in-job.js';
+import { loadBegun, stops, wrong } from '../trouble/in-job.js';
 import { own } from '../site/own.js';
 
 /**
@@ -30,16 +31,17 @@ import { own } from '../site/own.js';
  */
 export async function job([id, view, stepId], app) {
   await Promise.all([...['hands', 'keep'].map(loadWordsOf), loadLimits()]);
-  const job = await app.attempt(() => Job.open(id));
+  const { job, plain } = await openJob(id, app);
   const forms = await looks();
-  const screen = { name: 'job', tab: 'bikes', title: job?.record.name ?? t('nav.bikes') };
-  if (!job?.plan || !job.state) {
-    screen.draw = () =>
-      html`<h1 tabindex="-1">${t(job ? 'core.failed' : 'job.unknown')}</h1>
-        ${findings(job?.findings)} ${back()}`;
-    return screen;
-  }
-  const control = new Control(job, app, await Drafts.open(jobScope(id)));
+  const screen = {
+    name: 'job',
+    tab: 'bikes',
+    title: job?.record.name ?? plain?.title ?? t('nav.bikes'),
+  };
+  if (!job) return Object.assign(screen, plain);
+  const drafts = await Drafts.open(jobScope(id));
+  await loadBegun(drafts.all());
+  const control = new Control(job, app, drafts);
   control.forms = forms;
   control.move([id, view, stepId]);
   control.hands = new Hands(control);
@@ -48,10 +50,12 @@ export async function job([id, view, stepId], app) {
   screen.move = (parts) => control.move(parts);
   screen.draw = () => draw(job, control);
   const unfollow = follow(job, control, app);
+  const unwatch = watchDrafts(() => app.redraw());
   screen.close = () => {
     control.hands.close();
     stayAwake(false);
     unfollow();
+    unwatch();
     letGo(job);
   };
   stayAwake(true).then((how) => {
@@ -60,8 +64,6 @@ export async function job([id, view, stepId], app) {
   });
   return screen;
 }
-
-const back = () => html`<p><a class="button" href=${address('bikes')}>${t('nav.back')}</a></p>`;
 
 function draw(job, control) {
   if (control.view === 'steps') return allSteps(job, control);
@@ -80,7 +82,7 @@ function oneStep(job, step, control) {
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
       <span class="where">${text(job.record.name)}</span>
     </header>
-    ${timerLines(job, step)} ${stick(job, step.stage)} ${stops(job, control)}
+    ${timerLines(job, step)} ${told(job)} ${stick(job, step.stage)} ${stops(job, control)}
     <article class="step" ?data-done=${done}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
@@ -92,22 +94,43 @@ function oneStep(job, step, control) {
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
       ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing} ${control.hands.draw()}
       ${look(job, step, control)} ${asks(job, step, control)} ${helps(step, job.state)}
-      ${wrong(job, step)}
+      ${wrong(job, step, control.drafts.all())}
       <details class="why">
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>
       </details>
       ${note(job, step, control)} ${takePhoto(job, step, control)}
       ${findings(control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
-      <p class="awake">
-        ${t(own(awake, control.awake) ?? '')} ${control.app.trouble ? nothing : t('job.saved')}
-      </p>
+      <p class="awake">${t(own(awake, control.awake) ?? '')} ${kept(control)}</p>
     </article>
     ${actions(job, step, number, done, control)}
   `;
 }
 
+/** What one should know of the job as a whole, in a quiet line each. */
+const told = (job) => html`
+  ${offline.state.updatedElsewhere ? html`<p class="kept">${t('job.updated-elsewhere')}</p>` : nothing}
+  ${
+    odd(job)
+      ? html`<p class="kept">
+          <a href=${address('record', job.record.id)}>${t('job.see-record')}</a>
+        </p>`
+      : nothing
+  }
+`;
+
+/** Whether something in the record of the job is not as it was written here. */
+const odd = ({ state, beside = [] }) =>
+  state.disputed?.length || state.unread || beside.some(({ kind }) => kind === 'job');
+
 const awake = { lock: 'job.awake', film: 'hands.film', '': 'job.asleep' };
+
+/** What is true of all that was entered and typed in this job. */
+function kept({ app, drafts }) {
+  if (app.trouble) return nothing;
+  if (!draftsWritten()) return t('draft.pending');
+  return t(drafts.all().length ? 'job.drafted' : 'job.saved');
+}
 
 /** Acts on the first tap only: the second of a double tap meets another step. */
 const once = (event, act) => event.detail < 2 && act();
@@ -122,7 +145,7 @@ function actions(job, step, number, done, control) {
         max=${job.plan.steps.length}
         .value=${job.state.done?.length ?? 0}
       ></progress>
-      ${t('job.step', { number, steps: job.plan.steps.length })}
+      ${t('job.step', { number, steps: job.plan.steps.length })} ${redo(job, control)}
     </p>
     <button
       type="button"

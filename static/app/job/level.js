@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { ref } from 'lit-html/directives/ref.js';
 import { t, text } from '../words/catalogue.js';
+import { draftMark } from '../ui/draft-mark.js';
 import { slideStep } from '../ui/field.js';
 import { levelPicture } from '../ui/picture/level.js';
 
@@ -48,9 +49,10 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
     ${
       moved === undefined
         ? nothing
-        : html`<p>
-            <button type="button" @click=${save}>${t('level.keep', { share })}</button>
-          </p>`
+        : html`${draftMark(control.standing(id))}
+            <p>
+              <button type="button" @click=${save}>${t('level.keep', { share })}</button>
+            </p>`
     }
   </div>`;
 }

@@ -2,6 +2,7 @@ import { html } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
 import { limits } from '../core/limits.js';
 import { t, text } from '../words/catalogue.js';
+import { draftMark } from '../ui/draft-mark.js';
 import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
 
@@ -24,7 +25,8 @@ export function note(job, step, control) {
       <form @submit=${submit}>
         <label class="hidden" for=${id}>${t('job.note')}</label>
         <textarea id=${id} name="text" rows="3" @input=${input} ${ref(restore)}></textarea>
-        ${roomFor(id, limits.note)} ${findings(control.findingsAbout((e) => e.kind === 'note'))}
+        ${roomFor(id, limits.note)} ${draftMark(control.standing(id))}
+        ${findings(control.findingsAbout((e) => e.kind === 'note'))}
         <button type="submit">${t('job.note.save')}</button>
       </form>
     </details>

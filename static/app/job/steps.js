@@ -8,10 +8,13 @@ import { stops } from '../trouble/in-job.js';
 /** All steps of a job, stage by stage, to jump to any of them. */
 export function allSteps(job, control) {
   const { stages } = job.state;
+  const typedAt = control.unentered();
   return html`
     <header class="bar">
       <a href=${address('job', job.record.id)} class="all">${t('nav.back')}</a>
-      <a href=${address('bikes')} class="all">${t('job.leave')}</a>
+      <a href=${address('bikes')} class="all"
+        >${t(typedAt.size ? 'job.leave.typed' : 'job.leave')}</a
+      >
     </header>
     ${timerLines(job)}
     <h1 tabindex="-1">${t('job.all-steps')}</h1>
@@ -20,7 +23,7 @@ export function allSteps(job, control) {
         html`<section class="stage-steps">
           <h2>${t(`stage.${stage}`)}</h2>
           <ol>
-            ${job.plan.steps.filter((s) => s.stage === stage).map((s) => line(job, s))}
+            ${job.plan.steps.filter((s) => s.stage === stage).map((s) => line(job, s, typedAt))}
           </ol>
         </section>`,
     )}
@@ -28,7 +31,7 @@ export function allSteps(job, control) {
   `;
 }
 
-function line(job, step) {
+function line(job, step, typedAt) {
   const done = job.isDone(step.id);
   return html`<li>
     <a href=${address('job', job.record.id, 'step', step.id)} ?data-done=${done}>
@@ -36,9 +39,18 @@ function line(job, step) {
         >${done ? '✓' : '○'}</span
       >
       ${t(step.word, step.values)}
+      ${typedAt.has(step.id) ? html`<small class="draft">✎ ${t('draft.written')}</small>` : nothing}
     </a>
   </li>`;
 }
+
+/** Takes back the undo that was the last thing to happen. */
+export const redo = (job, control) =>
+  job.state.redo
+    ? html`<button type="button" class="quiet redo" @click=${() => control.redo()}>
+        ${t('job.redo')}
+      </button>`
+    : nothing;
 
 /** What is shown when no step is left. */
 export function closing(job, control) {
@@ -48,8 +60,22 @@ export function closing(job, control) {
     </header>
     ${timerLines(job)}
     <h1 tabindex="-1">${text(job.record.name)}</h1>
-    ${finish(job, control)}
+    ${redo(job, control)} ${unentered(job, control)} ${finish(job, control)}
   `;
+}
+
+/** The steps at which something is typed and not entered: closing the job would leave it there. */
+function unentered(job, control) {
+  const ids = control.unentered();
+  const steps = job.plan.steps.filter(({ id }) => ids.has(id));
+  return steps.length
+    ? html`<p>${t('job.finish.drafts')}</p>
+        <div class="stage-steps">
+          <ol>
+            ${steps.map((step) => line(job, step, ids))}
+          </ol>
+        </div>`
+    : nothing;
 }
 
 function finish(job, control) {

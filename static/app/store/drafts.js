@@ -119,7 +119,11 @@ export class Drafts {
     return contents.get(this.key(field));
   }
 
-  /** All fields in which something stands: [[field, value]]. */
+  /**
+   * All fields in which something stands: [[field, value]].
+   *
+   * @returns {[field: string, value: any][]}
+   */
   all() {
     const start = this.key('');
     return [...contents].flatMap(([key, value]) =>

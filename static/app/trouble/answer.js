@@ -3,6 +3,7 @@ import { live } from 'lit-html/directives/live.js';
 import { address } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 import { ticks } from '../ui/choice.js';
+import { draftMark } from '../ui/draft-mark.js';
 import { findings, warning } from '../ui/findings.js';
 import { outcome } from './outcome.js';
 import { troubleAt } from './address.js';
@@ -23,7 +24,7 @@ export function answer(problem) {
     ${verdict ? findings(verdict.findings) : nothing} ${cautions(verdict, true)}
     ${(fault.asks ?? []).map((q) => question(problem, q))} ${atHand(problem)}
     ${cautions(verdict, false)} ${verdict?.ok ? doing(verdict.ok) : nothing}
-    ${job ? inJob(problem) : nothing}
+    ${job ? draftMark(problem.standing) : nothing} ${job ? inJob(problem) : nothing}
   `;
 }
 

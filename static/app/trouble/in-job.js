@@ -1,18 +1,34 @@
 import { html, nothing } from 'lit-html';
-import { t } from '../words/catalogue.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
 import { when } from '../words/dates.js';
 import { outcome } from './outcome.js';
 import { troubleAt } from './address.js';
 
 /** @import { Trouble } from '../core/core.d.ts' */
 
-/** From a step to what may be wrong. */
-export const wrong = (job, step) =>
-  html`<p>
-    <a class="button quiet wrong" href=${troubleAt('', { job: job.record.id, step: step.id })}
-      >${t('job.trouble')}</a
-    >
-  </p>`;
+const field = /^problem-(.+)$/; // in the drafts of a job
+
+/** The problems that were begun to be judged at a step, and not kept: ids. */
+const begun = (step, drafts) =>
+  drafts.flatMap(([name, value]) => (value?.step === step.id && name.match(field)?.[1]) || []);
+
+/** Fetches the words for the problems that wait in a job's drafts, if any do. */
+export const loadBegun = (drafts) =>
+  drafts.some(([name]) => field.test(name)) ? loadWordsOf('faults').catch(() => {}) : undefined;
+
+/** From a step to what may be wrong, and to what one has begun to answer. */
+export const wrong = (job, step, drafts) => {
+  const from = { job: job.record.id, step: step.id };
+  return html`<p>
+      <a class="button quiet wrong" href=${troubleAt('', from)}>${t('job.trouble')}</a>
+    </p>
+    ${begun(step, drafts).map(
+      (id) =>
+        html`<p class="draft">
+          ✎ <a href=${troubleAt(id, from)}>${t(`fault.${id}`)}</a> ${t('draft.written')}
+        </p>`,
+    )}`;
+};
 
 /**
  * Where a problem kept in a job was judged: to look again, or judge anew.

@@ -1,6 +1,7 @@
 import { html } from 'lit-html';
 import { call } from '../core/client.js';
 import { file } from '../site/data.js';
+import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js';
 import { Job } from '../store/job.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { answer } from './answer.js';
@@ -23,6 +24,7 @@ export async function trouble(parts, app) {
   screen.holds = () => true;
   screen.move = (to) => problem.move(to);
   screen.draw = () => problem.draw();
+  screen.close = watchDrafts(() => app.redraw());
   return screen;
 }
 
@@ -43,6 +45,9 @@ export class Trouble {
   verdict = null;
   kept = false; // whether it was kept in the job as it stands
   #ticket = 0;
+  /** @type {Drafts | undefined} those of the job one comes from */
+  #drafts;
+  #answered = false; // here, and not just by the address
 
   constructor(table, app) {
     this.table = table;
@@ -56,12 +61,46 @@ export class Trouble {
     const id = first.startsWith('{') ? '' : first;
     this.state = readState(id ? second : first);
     const other = this.id !== id;
+    if (other) this.#answered = false;
     this.id = id;
     this.fault = this.table.faults.find((f) => f.id === id);
     this.kept = false;
+    this.#recall();
     if (other) this.verdict = null;
     if (this.fault) this.#judge();
     return other;
+  }
+
+  /** The field of this problem in the drafts of the job one comes from. */
+  get #field() {
+    return `problem-${this.id}`;
+  }
+
+  /** Takes up what was answered here before, in the job that one comes from, and not kept. */
+  async #recall() {
+    const { job, answers, hand, step } = this.state;
+    const id = this.id;
+    if (!job || !this.fault) return;
+    this.#drafts = await Drafts.open(jobScope(job));
+    if (id !== this.id) return;
+    const before = Object(this.#drafts.get(this.#field));
+    if (!answers && !hand && (before.answers || before.hand))
+      location.replace(
+        troubleAt(id, {
+          job,
+          step: step ?? before.step,
+          answers: before.answers,
+          hand: before.hand,
+        }),
+      );
+    else if (this.#answered) this.#drafts.put(this.#field, { answers, hand, step });
+    this.app.redraw();
+  }
+
+  /** Whether what was answered is written down, and not kept in the job. */
+  get standing() {
+    if (this.kept || this.#drafts?.get(this.#field) === undefined) return '';
+    return draftsWritten() ? 'written' : 'pending';
   }
 
   async #judge() {
@@ -96,6 +135,7 @@ export class Trouble {
   }
 
   #turn(state, inPlace) {
+    this.#answered = true;
     const to = troubleAt(this.id, state);
     if (inPlace) location.replace(to);
     else location.hash = to;
@@ -109,12 +149,15 @@ export class Trouble {
     /** @type {Event} */
     const event = { kind: 'problem', step, what: this.id, value: outcome, signs };
     const found = await this.app.attempt(
-      async () => /** @type {Job} */ (await Job.open(id)).add(event),
+      async () => /** @type {Job} */ (await Job.open(id)).add(event, undefined, this.#keys()),
       'job.not-saved',
     );
     this.kept = Boolean(found) && !found?.some((f) => f.grade === 'refuse');
+    if (this.kept) this.#drafts?.drop(this.#field);
     this.app.say(this.kept ? t('trouble.kept') : '');
   }
+
+  #keys = () => (this.#drafts ? [this.#drafts.key(this.#field)] : []);
 
   draw() {
     if (this.fault) return answer(this);

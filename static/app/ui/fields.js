@@ -13,18 +13,21 @@ export class Fields {
   values;
   #form;
   #changed;
+  #typed;
   /** @type {Set<string>} the lists that are unfolded */
   #opened = new Set();
 
   /**
    * @param {{ op: string, fields: Field[] }} form
    * @param {{ [name: string]: any }} values
-   * @param {() => void} changed
+   * @param {() => void} changed called when something was entered
+   * @param {() => void} [typed] called at each letter
    */
-  constructor(form, values, changed) {
+  constructor(form, values, changed, typed = () => {}) {
     this.#form = form;
     this.values = structuredClone(values);
     this.#changed = changed;
+    this.#typed = typed;
   }
 
   /** Reports whether all that is needed is there. */
@@ -115,7 +118,10 @@ export class Fields {
       value: own(values, field.name),
       label: label(this.#form.op, field),
       hint: hint(this.#form.op, field),
-      type: set,
+      type: (/** @type {unknown} */ value) => {
+        set(value);
+        this.#typed();
+      },
       set: (/** @type {unknown} */ value) => {
         set(value);
         this.#changed();
