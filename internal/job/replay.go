@@ -1,7 +1,6 @@
 package job
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -80,9 +79,24 @@ func run(p *plan.Plan, h *History) *replayer {
 	}
 	r.redo(list)
 	r.list = list
-	r.state.Looks = slices.DeleteFunc(r.state.Looks, func(l Look) bool { return l.replaced })
-	r.state.Problems = slices.DeleteFunc(r.state.Problems, func(p Trouble) bool { return p.replaced })
+	r.latest()
 	return r
+}
+
+// latest leaves out the looks and problems that later ones replaced.
+func (r *replayer) latest() {
+	looks, problems := r.state.Looks[:0], r.state.Problems[:0]
+	for i := range r.state.Looks {
+		if l := &r.state.Looks[i]; !l.replaced {
+			looks = append(looks, *l)
+		}
+	}
+	for i := range r.state.Problems {
+		if p := &r.state.Problems[i]; !p.replaced {
+			problems = append(problems, *p)
+		}
+	}
+	r.state.Looks, r.state.Problems = looks, problems
 }
 
 // mostFound is how much is told of the events of a job: who reads more than that?
