@@ -70,12 +70,13 @@ export class DueSection {
       <p><small>${t('plan.use.when')}</small></p>`;
   }
 
-  /** The section with its heading; nothing while nothing is known. */
+  /** The section with its heading; nothing while nothing is known, nor wrong in the record. */
   draw() {
-    if (!this.outlook?.first) return nothing;
+    const { first, findings: faults } = this.outlook ?? {};
+    if (!first && !faults) return nothing;
     return html`<section>
       <h2>${t('due.title')}</h2>
-      ${this.#body()}
+      ${first ? this.#body() : findings(faults)}
     </section>`;
   }
 

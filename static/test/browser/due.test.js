@@ -73,6 +73,15 @@ test('with one job only no window is made up', async (t) => {
   assert.doesNotMatch(await under(page, words('due.title')), /About/);
 });
 
+test('a change dated in years to come counts for nothing, and that is said', async (t) => {
+  const ahead = changeOfOil(-1500, '90 000 km');
+  const day = ahead[0].summary.finished.slice(0, 10);
+  const { page } = await openOffline(t, [ahead]);
+  await goTo(page, '#/record/oil--1500');
+  await untilSeen(page, words('finding.dated-ahead', { day }));
+  assert.doesNotMatch(await under(page, words('due.title')), /100000 km/);
+});
+
 test('hard use brings it forward, and a job begun so remembers it', async (t) => {
   const { page } = await openOffline(t, dueJobs());
   await goTo(page, bike);
