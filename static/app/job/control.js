@@ -122,8 +122,24 @@ export class Control {
     this.drafts.drop(field.id);
   }
 
-  /** Keeps what a field holds, and empties it; else leaves it as it is. */
-  async saveTyped(field, event, said) {
+  /** What is just being kept: field -> {value, saved}. */
+  #saving = new Map();
+
+  /**
+   * Keeps what a field holds, and empties it; else leaves it as it is. What is being kept
+   * already is not kept once more, however soon the next tap comes.
+   */
+  saveTyped(field, event, said) {
+    const before = this.#saving.get(field);
+    if (before?.value === field.value) return before.saved;
+    const saving = { value: field.value, saved: this.#saveTyped(field, event, said) };
+    this.#saving.set(field, saving);
+    return saving.saved.finally(() => {
+      if (this.#saving.get(field) === saving) this.#saving.delete(field);
+    });
+  }
+
+  async #saveTyped(field, event, said) {
     const kept = field.value;
     if (!(await this.add(event, said, undefined, [field.id]))) {
       field.focus();

@@ -3,11 +3,12 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { goTo, plant, plantSetting, planOf, stored } from './job-page.js';
+import { goTo, plant, plantSetting, planOf, startJob, stored, untilStep } from './job-page.js';
 import { temporaryFolder } from './launch.js';
+import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
-import { seen, tap, untilSeen } from './person.js';
+import { seen, tap, type, untilSeen } from './person.js';
 import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
@@ -249,4 +250,17 @@ test('every field of the editor comes back, is marked, and is entered or dropped
   });
   await page.waitForSelector('[aria-busy=false]');
   assert.equal((await stored(page, 'cards'))[0].card.model, text);
+});
+
+test('Keep, and Done before it is kept: what was typed is kept once', async (t) => {
+  const { page } = await openSite(t);
+  await startJob(page, `${card.make} ${card.model}`);
+  await type(page, words('ask.odometer'), '12 400 km');
+  await page.evaluate(() => {
+    document.querySelector('form.ask [type="submit"]').click();
+    document.querySelector('.actions .main').click();
+  });
+  await untilStep(page, 2);
+  const kinds = (await stored(page, 'events')).map(({ kind }) => kind).sort();
+  assert.deepEqual(kinds, ['done', 'reading']);
 });
