@@ -488,3 +488,72 @@ test('a review and a restore that are stopped leave nothing half known', async (
   await new Promise((resolve) => setTimeout(resolve, 50));
   assert.equal((await contents()).length, after, 'nothing comes afterwards');
 });
+
+/** All places of a value, each with what holds it. */
+function* placesIn(value) {
+  for (const name of Object.keys(value)) {
+    yield [value, name];
+    if (value[name] !== null && typeof value[name] === 'object') yield* placesIn(value[name]);
+  }
+}
+
+const oddValue = fc.oneof(
+  fc.jsonValue({ maxDepth: 2 }),
+  fc.constantFrom('__proto__', 'constructor', '', -1, 1e308, '\ud83d', '9999-12-31T23:59:59.999Z', [
+    [],
+  ]),
+);
+const mutation = fc.record({
+  line: fc.nat(1000),
+  place: fc.nat(1000),
+  how: few('replace', 'remove', 'rename', 'again', 'swap'),
+  value: oddValue,
+});
+
+/** The lines of a good backup, changed here and there. */
+function mutated(lines, mutations) {
+  const list = structuredClone(lines);
+  for (const { line, place, how, value } of mutations) {
+    const at = line % list.length;
+    if (how === 'again') list.push(structuredClone(list[at]));
+    if (how === 'swap')
+      [list[at], list[place % list.length]] = [list[place % list.length], list[at]];
+    const places = [...placesIn(list[at])].slice(1);
+    if (!places.length || how === 'again' || how === 'swap') continue;
+    const [holder, name] = places[place % places.length];
+    if (how !== 'replace') delete holder[name];
+    if (how === 'rename') holder[`${name}s`] = value;
+    if (how === 'replace') holder[name] = value;
+  }
+  return list;
+}
+
+test('a thousand changed backups, sealed, harm no job that is here', async () => {
+  const text = readFileSync(new URL('../../../testdata/backup-2.txt', import.meta.url), 'utf8');
+  const all = text
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line));
+  const lines = all.filter((line) => !line.format && !line.end && !line.seal);
+  const fresh = async () => {
+    await whole.removeAll();
+    await restored(new Blob([text]));
+  };
+  await fresh();
+  const before = await counting();
+  let runs = 0;
+  await fc.assert(
+    fc.asyncProperty(fc.array(mutation, { minLength: 1, maxLength: 4 }), async (mutations) => {
+      if (++runs % 40 === 0) await fresh();
+      await restored(await backupOf(mutated(lines, mutations)));
+      const after = await counting();
+      for (const [key, value] of before) assert.equal(after.get(key), value, key);
+      if (runs % 10) return;
+      for (const id of await whole.keysOf('jobs')) {
+        const job = await Job.open(id);
+        assert.ok(job?.state, `${id}: ${JSON.stringify(job?.findings)}`);
+      }
+    }),
+    { numRuns: 1000 },
+  );
+});

@@ -164,26 +164,18 @@ function saidOf(error) {
 }
 
 /**
- * How many of each kind there are, are new, differ and can't be read: the last two only
- * where there are any.
+ * How many of each kind there are, and are new.
  *
  * @param {Tally} tally
  */
 function counts(tally) {
-  const all = [...kinds, ...(tally.of('lines').held ? ['lines'] : [])];
-  /** @type {[word: string, of: (counts: ReturnType<Tally['of']>) => number][]} */
-  const every = [
-    ['restore.holds', ({ held }) => held],
-    ['restore.adds', ({ added }) => added],
-    ['restore.differs', ({ beside }) => beside],
-    ['restore.fails', ({ unread }) => unread],
-  ];
-  const columns = every.filter(([, of], n) => n < 2 || all.some((kind) => of(tally.of(kind))));
+  const all = kindsOf(tally);
   return html`<table class="holds">
     <thead>
       <tr>
         <td></td>
-        ${columns.map(([word]) => html`<th scope="col">${t(word)}</th>`)}
+        <th scope="col">${t('restore.holds')}</th>
+        <th scope="col">${t('restore.adds')}</th>
       </tr>
     </thead>
     <tbody>
@@ -191,12 +183,23 @@ function counts(tally) {
         (kind) =>
           html`<tr>
             <th scope="row">${t(`restore.${kind}`)}</th>
-            ${columns.map(([, of]) => html`<td>${of(tally.of(kind))}</td>`)}
+            <td>${tally.of(kind).held}</td>
+            <td>${tally.of(kind).added}</td>
           </tr>`,
       )}
     </tbody>
   </table>`;
 }
+
+/** The kinds that are shown; something else only where there is any. */
+const kindsOf = (tally) => [...kinds, ...(tally.of('lines').held ? ['lines'] : [])];
+
+/** How many of each kind differ from what is here, and can't be read, where there are any. */
+const oddities = (tally) =>
+  kindsOf(tally)
+    .map((kind) => [t(`restore.${kind}`), tally.of(kind)])
+    .filter(([, { beside, unread }]) => beside + unread)
+    .map(([kind, { beside, unread }]) => t('restore.odd', { kind, beside, unread }));
 
 /**
  * What would change.
@@ -205,9 +208,17 @@ function counts(tally) {
  */
 function changes(tally) {
   const { grown, nothingNew } = tally;
+  const odd = oddities(tally);
   const differs = kinds.some((kind) => tally.of(kind).beside);
   return html`${nothingNew ? html`<p>${t('restore.nothing-new')}</p>` : nothing}
     ${grown ? html`<p>${t('restore.grown', { count: grown })}</p>` : nothing}
+    ${
+      odd.length
+        ? html`<ul>
+            ${odd.map((line) => html`<li>${line}</li>`)}
+          </ul>`
+        : nothing
+    }
     ${differs ? html`<p>${t('restore.beside')}</p>` : nothing}
     <p>${t('restore.rule')}</p>`;
 }

@@ -74,13 +74,17 @@ export async function table(jobs, comma, progress) {
     await write(rows.slice(0, half));
     return write(rows.slice(half));
   };
-  // The store reads the next jobs while the core works.
-  let coming = casesOf(jobs.slice(0, together));
+  // Two batches are under way: the store reads while the core works.
+  const work = async (from) => {
+    const cases = await casesOf(jobs.slice(from, from + together));
+    return { cases, answers: await survey(cases, { rows: true, system }) };
+  };
+  const ahead = [work(0), work(together)];
   let rows = [columns.map(([name = '']) => t(name))];
   for (let from = 0; from < jobs.length; from += together) {
-    const cases = await coming;
-    coming = casesOf(jobs.slice(from + together, from + 2 * together));
-    const answers = await survey(cases, { rows: true, system });
+    ahead.at(-1)?.catch(() => {}); // it is heard of when its turn comes
+    const { cases = [], answers = [] } = (await ahead.shift()) ?? {};
+    ahead.push(work(from + 2 * together));
     rows.push(...cases.map((each, n) => row(each.record, answers[n])));
     await write(rows);
     rows = [];

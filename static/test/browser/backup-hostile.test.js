@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { test } from 'node:test';
 import { digestOf, seal } from '../../app/backup/seal.js';
-import { made } from '../backup-file.js';
+import { backupOf, made } from '../backup-file.js';
 import { goodJobs, hostileBackup } from '../hostile-backup.js';
 import { openReady } from './cards-page.js';
 import { chooseText } from './choose-file.js';
@@ -84,9 +84,8 @@ test('a small file that unpacks to a hundred million letters is refused in one s
 test('a file that is read can be stopped, and nothing was changed', async (t) => {
   const { page } = await openReady(t);
   const records = Array.from({ length: 60 }, (_, n) => `{"wheel":"${n}${'x'.repeat(200_000)}"}`);
-  const { backupOf } = await import('../backup-file.js');
+  const text = await (await backupOf(records)).text();
   await goTo(page, '#/keep');
-  await chooseText(page, '#backup-file', 'backup.txt', await (await backupOf(records)).text());
   await page.$eval(
     'main',
     (main, name) => {
@@ -95,10 +94,10 @@ test('a file that is read can be stopped, and nothing was changed', async (t) =>
           .find(({ textContent }) => textContent.trim() === name)
           ?.click();
       new MutationObserver(press).observe(main, { childList: true, subtree: true });
-      press();
     },
     words('restore.stop'),
   );
+  await chooseText(page, '#backup-file', 'backup.txt', text);
   await untilSeen(page, words('restore.stopped'));
   assert.deepEqual(await stored(page, 'aside'), []);
 });
