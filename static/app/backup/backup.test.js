@@ -8,7 +8,9 @@ import { readBackup, restore } from './restore.js';
 import { seal, digestOf } from './seal.js';
 import { kinds } from './tally.js';
 import { makeBackup } from './write.js';
+import { unsaved } from './unsaved.js';
 import { write } from '../store/database.js';
+import { Job } from '../store/job.js';
 import { photoRoom, photosOf } from '../store/photos.js';
 import * as store from '../store/store.js';
 import * as whole from '../store/whole.js';
@@ -339,4 +341,24 @@ test('a backup of version 2 restores: what is beside and aside in it, too', asyn
   const lines = (text) =>
     text.split('\n').filter((line) => /^\{"(job|event|beside|photo)"/.test(line));
   assert.deepEqual(lines(await again.text()), lines(await sample(2).text()));
+});
+
+test('finished jobs are in a backup when this phone handed one out that holds all of each, and never by a restore', async () => {
+  const finish = { job: 'a', id: 'end', time: time(50), kind: 'finish' };
+  await fill({ jobs: { a: [0, 1] } });
+  await whole.putAll({ events: [finish] });
+  const theirs = await makeBackup({ made, photos: true });
+  await removeAll();
+  await restore(await readBackup(theirs));
+  const count = async () => (await unsaved(await store.log())).count ?? 0;
+  assert.equal(await count(), 1, 'what came from elsewhere is in no file of this phone');
+  const holds = [];
+  await makeBackup({ made, photos: true, note: (id, events) => holds.push({ id, events, made }) });
+  assert.deepEqual(holds, [{ id: 'a', events: 3, made }]);
+  assert.equal(await count(), 1, 'it was not handed out');
+  await whole.putSaved(holds);
+  assert.equal(await count(), 0);
+  const job = await Job.open('a');
+  await job.add({ kind: 'note', text: 'later' });
+  assert.equal(await count(), 1, 'an entry came since');
 });

@@ -1,17 +1,8 @@
 // How much of a file is taken in. All of it is far above what this app ever writes, and
 // what is beyond is refused before it costs time or room.
 
-/** Why a file can't be restored: `message` is a word id, `values` what the sentence names. */
-export class Fault extends Error {
-  /**
-   * @param {string} word
-   * @param {import('../words/catalogue.js').Values} [values]
-   */
-  constructor(word, values) {
-    super(word);
-    this.values = values;
-  }
-}
+/** Why a file can't be restored: its message is a word id. */
+export class Fault extends Error {}
 
 export const bounds = {
   bytes: 4 * 2 ** 30, // unpacked

@@ -68,7 +68,8 @@ export class Backup {
       const head = tooDeep(line) ? {} : JSON.parse(line);
       if (head.format !== format) throw new Fault('restore.not-one');
       if (head.version > version) throw new Fault('restore.newer');
-      if (!(head.version >= 1) || typeof head.made !== 'string') throw new Fault('restore.damaged');
+      if (!(head.version >= 1) || Number.isNaN(Date.parse(head.made)))
+        throw new Fault('restore.damaged');
       this.made = head.made;
       this.rescued = head.version > 1 && head.rescue === true;
       return;
