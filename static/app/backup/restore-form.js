@@ -196,10 +196,14 @@ const kindsOf = (tally) => [...kinds, ...(tally.of('lines').held ? ['lines'] : [
 
 /** How many of each kind differ from what is here, and can't be read, where there are any. */
 const oddities = (tally) =>
-  kindsOf(tally)
-    .map((kind) => [t(`restore.${kind}`), tally.of(kind)])
-    .filter(([, { beside, unread }]) => beside + unread)
-    .map(([kind, { beside, unread }]) => t('restore.odd', { kind, beside, unread }));
+  kindsOf(tally).flatMap((kind) => {
+    const { beside, unread } = tally.of(kind);
+    const values = { kind: t(`restore.${kind}`) };
+    return [
+      ...(beside ? [t('restore.odd.beside', { ...values, count: beside })] : []),
+      ...(unread ? [t('restore.odd.unread', { ...values, count: unread })] : []),
+    ];
+  });
 
 /**
  * What would change.
