@@ -49,7 +49,8 @@ export async function survey(cases, how = {}) {
     const { card, ...job } = historyOf(record, events, beside);
     const text = JSON.stringify(card);
     const rest = JSON.stringify(job);
-    if (letters + rest.length + text.length > room()) await flush();
+    const full = jobs.length >= (limits.survey ?? Infinity);
+    if (full || letters + rest.length + text.length > room()) await flush();
     if (!cards.has(text)) letters += text.length;
     const place = cards.get(text) ?? cards.size;
     cards.set(text, place);
