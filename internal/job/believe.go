@@ -37,7 +37,7 @@ func (r *replayer) believe(started string, list []*placed) {
 		}
 		e.counted, e.day = times[last], days[last]
 		if !believed[i] && !jumped {
-			r.fault(e, "clock-jumped", "/time", finding.Note, "told", e.Time, "counted", e.counted)
+			r.fault(e, "clock-jumped", "/time", finding.Note, "told", date.DayText(dayOf(e.Event)), "counted", date.DayText(e.day))
 		}
 		jumped = !believed[i]
 	}
