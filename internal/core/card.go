@@ -84,6 +84,7 @@ func cards(i *cardsInput, read []finding.Finding) (*cardsAnswer, []finding.Findi
 		return nil, list
 	}
 	a := &cardsAnswer{}
+	var bikes []*listed // sorting by pointer is in the program once for all types
 	for n := range i.cards {
 		found, at := unread[n], "/cards/"+strconv.Itoa(n)
 		var c *card.Checked
@@ -106,7 +107,7 @@ func cards(i *cardsInput, read []finding.Finding) (*cardsAnswer, []finding.Findi
 		if bike == nil {
 			return nil, refused
 		}
-		b := listed{Bike: *bike}
+		b := &listed{Bike: *bike}
 		if i.canonical {
 			b.place, b.text = n, string(wire.Write(c.Card()))
 			if len(b.text) > card.MostBytes {
@@ -114,9 +115,12 @@ func cards(i *cardsInput, read []finding.Finding) (*cardsAnswer, []finding.Findi
 				continue
 			}
 		}
-		a.bikes = append(a.bikes, b)
+		bikes = append(bikes, b)
 	}
-	slices.SortStableFunc(a.bikes, func(x, y listed) int { return cmp.Compare(x.Name, y.Name) })
+	slices.SortStableFunc(bikes, func(x, y *listed) int { return cmp.Compare(x.Name, y.Name) })
+	for _, b := range bikes {
+		a.bikes = append(a.bikes, *b)
+	}
 	return a, nil
 }
 

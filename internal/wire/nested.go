@@ -35,15 +35,26 @@ func Optional[T any, P pointerTo[T]](m *Members, name string, p **T) {
 		m.describe(Member{Name: name, Kind: ObjectKind, Record: P(new(T))}, nil)
 		return
 	}
+	var r Record
+	if *p != nil {
+		r = P(*p)
+	}
+	m.optional(name, r, func() Record {
+		*p = new(T)
+		return P(*p)
+	})
+}
+
+// optional is Optional for all types, so that it is in the program once.
+func (m *Members) optional(name string, r Record, made func() Record) {
 	if !m.Reading() {
-		if *p != nil {
-			m.Object(name, P(*p))
+		if r != nil {
+			m.Object(name, r)
 		}
 		return
 	}
 	if n := m.take(name, kindObject, "object", nil); n != nil {
-		*p = new(T)
-		m.readApart(n, P(*p))
+		m.readApart(n, made())
 	}
 }
 
@@ -53,12 +64,20 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 		m.describe(Member{Name: name, Kind: ObjectKind, Many: true, Record: element[T, P](*list)}, rules)
 		return
 	}
+	m.list(name, len(*list), rules,
+		func(count int) { *list = make([]T, count) },
+		func(i int) Record { return P(&(*list)[i]) })
+}
+
+// list is List for all types, so that it is in the program once: a list of that many
+// records, how one of so many is made, and each of them.
+func (m *Members) list(name string, count int, rules []Rule, make func(count int), record func(i int) Record) {
 	if !m.Reading() {
-		if len(*list) > 0 {
+		if count > 0 {
 			m.out.name(name)
 			m.out.open('[')
-			for i := range *list {
-				m.writeObject(P(&(*list)[i]))
+			for i := range count {
+				m.writeObject(record(i))
 			}
 			m.out.close(']')
 		}
@@ -68,9 +87,9 @@ func List[T any, P pointerTo[T]](m *Members, name string, list *[]T, rules ...Ru
 	if n == nil {
 		return
 	}
-	*list = make([]T, n.count)
+	make(int(n.count))
 	for child := n.first; child != nil; child = child.next {
-		m.readApart(child, P(&(*list)[child.at]))
+		m.readApart(child, record(int(child.at)))
 	}
 }
 
