@@ -19,12 +19,21 @@ export const keysOf = async (of) => new Set(await use((db) => db.getAllKeys(of))
 
 /** The ids of all jobs of which anything is here. */
 export async function jobsHere() {
-  const [jobs, bundles, events] = await Promise.all([
-    use((db) => db.getAllKeys('jobs')),
-    use((db) => db.getAllKeys('bundles')),
-    use((db) => db.getAllKeys('events')),
-  ]);
-  return new Set([...jobs, ...bundles, ...events.map(([job]) => job)]);
+  /** @type {Set<string>} */
+  const ids = new Set();
+  for (const of of /** @type {const} */ (['jobs', 'bundles']))
+    for (const id of await use((db) => db.getAllKeys(of))) ids.add(id);
+  const together = 10_000; // keys read at once
+  /** @type {IDBKeyRange | null} */
+  let range = null;
+  for (;;) {
+    /** @type {IDBKeyRange | null} */
+    const from = range;
+    const keys = await use((db) => db.getAllKeys('events', from, together));
+    for (const [job] of keys) ids.add(job);
+    if (keys.length < together) return ids;
+    range = IDBKeyRange.lowerBound(keys.at(-1), true);
+  }
 }
 
 /** All settings but the mark of an erasing: [[key, value]]. */
