@@ -181,7 +181,7 @@ class Reading {
 
   /** Checks that all of it came. */
   end() {
-    if (this.#rescued && !this.#end) return;
+    if (this.#rescued) return; // whatever of it is there
     if (!this.#end) throw new Fault('restore.damaged');
     for (const [kind, count] of this.#counts)
       if ((own(this.#end, `${kind}s`) ?? 0) !== count) throw new Fault('restore.damaged');
