@@ -253,7 +253,7 @@ export class Job {
    * Adds an event, unless the core refuses it, with its picture {what, blob, bytes}
    * if it has one; the drafts of these keys are what it holds. Resolves to the findings
    * about it; it is kept when none of them refuses. What is done already is not done
-   * again.
+   * again, and what is being added already, by a second tap, is added once.
    *
    * @param {Event} event
    * @param {Pick<Picture, 'what' | 'blob' | 'bytes'>} [photo]
@@ -261,12 +261,20 @@ export class Job {
    * @returns {Promise<Finding[]>}
    */
   add(event, photo, drafts = []) {
-    return this.#inTurn(async () => {
+    const content = JSON.stringify(event);
+    const adding = this.#adding.get(content);
+    if (adding && !photo) return adding;
+    const added = this.#inTurn(async () => {
       await this.#reread(); // another window may have added to the same job
       if (event.kind === 'done' && this.isDone(event.step ?? '')) return [];
       return this.plain ? this.#addPlain(event, photo, drafts) : this.#add(event, photo, drafts);
-    });
+    }).finally(() => this.#adding.delete(content));
+    this.#adding.set(content, added);
+    return added;
   }
+
+  /** @type {Map<string, Promise<Finding[]>>} what is being added, by its content */
+  #adding = new Map();
 
   /**
    * @param {Event} event

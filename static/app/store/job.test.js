@@ -233,6 +233,32 @@ test('what is done is not done twice, in however many windows', async () => {
   assert.deepEqual(other.events, one.events);
 });
 
+test('what is tapped twice while the store is slow is added once, and later again', async () => {
+  const job = await begin();
+  const note = { kind: 'note', step: 'a', text: 'tapped' };
+  const found = await Promise.all([job.add(note), job.add({ ...note }), job.add({ ...note })]);
+  assert.deepEqual(found, [[], [], []]);
+  assert.equal((await again(job)).events.length, 1);
+  await job.add(note);
+  assert.equal((await again(job)).events.length, 2);
+});
+
+test('what failed for every tap can be tried again', async (t) => {
+  const job = await begin();
+  const note = { kind: 'note', step: 'a', text: 'tapped' };
+  const { mock } = t.mock.method(IDBObjectStore.prototype, 'add', () => {
+    throw new DOMException('planted', 'QuotaExceededError');
+  });
+  const taps = await Promise.allSettled([job.add(note), job.add(note)]);
+  assert.deepEqual(
+    taps.map(({ status }) => status),
+    ['rejected', 'rejected'],
+  );
+  mock.restore();
+  await job.add(note);
+  assert.equal((await again(job)).events.length, 1);
+});
+
 test('an undo can be undone, and a disputed event be decided', async () => {
   const job = await begin();
   await job.add({ kind: 'done', step: 'a' });
