@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"maps"
+	"os"
 	"slices"
 	"testing"
 
@@ -38,10 +39,17 @@ func BenchmarkReplay(b *testing.B) {
 }
 
 // BenchmarkSurvey asks of jobs of 30 events on a handful of bikes, as many as fit
-// into one call of the page; an operation is one job.
+// into one call of the page; an operation is one job. What it asks is written to the
+// file that SURVEY names, so that the same can be asked of the core as WebAssembly.
 func BenchmarkSurvey(b *testing.B) {
 	const together = 200
 	in := benchSurvey(b, together)
+	if path := os.Getenv("SURVEY"); path != "" {
+		if err := os.WriteFile(path, in, 0o600); err != nil {
+			b.Fatal(err)
+		}
+	}
+	b.ResetTimer()
 	b.ReportMetric(float64(len(in))/together, "bytes/job")
 	for n := 0; n < b.N; n += together {
 		if _, outcome := core.Do("survey", in); outcome != core.OK {

@@ -2,6 +2,9 @@
 // worker with all that lies between the page and it.
 import { execFile } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { launchChromium, startServer } from './browser/launch.js';
@@ -11,6 +14,7 @@ import { median } from './median.js';
 const root = new URL('../../', import.meta.url);
 const warmUp = 100;
 const runs = 500;
+const surveys = 40;
 
 /** [{name, micros}]: what the plans of all sample cards cost; native comes first. */
 export async function coreCosts() {
@@ -26,18 +30,35 @@ const cards = () => {
   return readdirSync(folder).map((name) => JSON.parse(readFileSync(new URL(name, folder), 'utf8')));
 };
 
-async function native() {
-  const args = [
-    'test',
-    '-run',
-    '^$',
-    '-bench',
-    '^BenchmarkPlan$',
-    '-count',
-    '7',
-    './internal/core',
-  ];
-  const { stdout } = await promisify(execFile)('go', args, { cwd: fileURLToPath(root) });
+/** [{name, micros}]: what one job of 30 events costs among 200 in a call. */
+export async function surveyCosts() {
+  const folder = await mkdtemp(join(tmpdir(), 'survey-'));
+  try {
+    const SURVEY = join(folder, 'input.json');
+    const micros = await native('Survey', { SURVEY });
+    const input = await readFile(SURVEY, 'utf8');
+    const { length } = JSON.parse(input).jobs;
+    const call = await coreInNode();
+    const times = Array.from({ length: surveys }, () => {
+      const begin = performance.now();
+      call('survey', input);
+      return performance.now() - begin;
+    });
+    return [
+      { name: 'native', micros },
+      { name: 'WebAssembly in Node', micros: (median(times) * 1000) / length },
+    ];
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}
+
+async function native(benchmark = 'Plan', env = {}) {
+  const args = ['test', '-run', '^$', '-bench', `^Benchmark${benchmark}$`, '-count', '7'];
+  const { stdout } = await promisify(execFile)('go', [...args, './internal/core'], {
+    cwd: fileURLToPath(root),
+    env: { ...process.env, ...env },
+  });
   return median([...stdout.matchAll(/([\d.]+) ns\/op/g)].map(([, nanos]) => nanos / 1000));
 }
 

@@ -2,7 +2,7 @@
 // natively, what the page weighs, how long a phone takes to start it. Compare
 // the ratios; the times are this machine's.
 import { calculationCosts } from './bench-calculations.js';
-import { coreCosts } from './bench-core.js';
+import { coreCosts, surveyCosts } from './bench-core.js';
 import { logTimes } from './bench-log.js';
 import { restoreTimes } from './bench-restore.js';
 import { searchTimes } from './bench-search.js';
@@ -28,6 +28,17 @@ table(
   'The plans of all sample cards, median',
   ['', 'µs', 'of native'],
   core.map(({ name, micros }) => [name, micros.toFixed(0), (micros / core[0].micros).toFixed(1)]),
+);
+
+const survey = await surveyCosts();
+table(
+  'A job of 30 events among 200 in one call, median',
+  ['', 'µs', 'of native'],
+  survey.map(({ name, micros }) => [
+    name,
+    micros.toFixed(0),
+    (micros / survey[0].micros).toFixed(1),
+  ]),
 );
 
 const calculations = await calculationCosts();
