@@ -1,18 +1,22 @@
 /* global __VERSION__, __PRECACHE__ */
-// The service worker: keeps the whole program as one set of files and answers
-// from that set only. It stores nothing at run time.
-import { cacheName, keptPath, staleCaches } from './app/phone/offline-rules.js';
+// The service worker: keeps the whole program as one set of files and answers from
+// such sets only. Which version that is, the person decides (app/phone/offline-versions.js).
+import { isOurs } from './app/phone/offline-rules.js';
+import { Versions } from './app/phone/offline-versions.js';
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const version = __VERSION__;
-const kept = new Set(__PRECACHE__);
+const versions = new Versions(version, __PRECACHE__, caches, (request, init) =>
+  fetch(request, init),
+);
 
-worker.addEventListener('install', (event) => event.waitUntil(install()));
+worker.addEventListener('install', (event) =>
+  event.waitUntil(versions.install(!worker.registration.active)),
+);
 worker.addEventListener('activate', (event) => event.waitUntil(activate()));
 
 worker.addEventListener('fetch', (event) => {
-  const path = keptPath(event.request, location.origin, kept);
-  if (path !== null) event.respondWith(answer(path, event.request));
+  if (isOurs(event.request, location.origin)) event.respondWith(versions.answer(event.request));
 });
 
 // A notice is shown while the app is open: a tap brings it to the front.
@@ -21,38 +25,50 @@ worker.addEventListener('notificationclick', (event) => {
   event.waitUntil(worker.clients.matchAll({ type: 'window' }).then(([page]) => page?.focus()));
 });
 
-worker.addEventListener('message', ({ data, ports }) => {
-  if (data?.type === 'take-over') worker.skipWaiting();
-  if (data?.type === 'version') ports[0]?.postMessage(version);
+// A page asks for the version that is served ('version', also pages of earlier
+// versions), for how it stands ('standing'), or agrees to this worker's ('take-over').
+worker.addEventListener('message', (event) => {
+  const [port] = event.ports;
+  const { type } = event.data ?? {};
+  if (type === 'take-over') event.waitUntil(takeOver());
+  if (type === 'version') event.waitUntil(versions.served().then((v) => port?.postMessage(v)));
+  if (type === 'standing' && port) event.waitUntil(stand(port));
 });
 
-// All files or none: addAll writes nothing if one of them is not ok, the install
-// fails and the version before stays in charge.
-async function install() {
-  const cache = await caches.open(cacheName(version));
-  try {
-    await cache.addAll([...kept].map((path) => new Request(path, { cache: 'no-cache' })));
-  } catch (error) {
-    if ((await cache.keys()).length === 0) await caches.delete(cacheName(version));
-    throw error;
-  }
-}
-
-// Claiming lets the first visit go offline without a reload. It can't mix
-// versions: a page asks for its own files by names that hold their hashes, so
-// this worker has exactly that file or lets the request through to the network.
-// A page of another version learns of the claim by controllerchange and says so.
+// Claiming lets the first visit go offline without a reload. It can't mix versions:
+// a page asks for its own files by names that hold their hashes.
 async function activate() {
-  const names = staleCaches(await caches.keys(), version);
-  await Promise.all(names.map((name) => caches.delete(name)));
+  await versions.settle();
+  await cleanUp();
   await worker.clients.claim();
 }
 
+// A worker that waits becomes active, which its pages learn by their controller; one that
+// is active already tells them.
+async function takeOver() {
+  await versions.agree();
+  if (worker.registration.waiting) return worker.skipWaiting();
+  const windows = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  for (const page of windows) page.postMessage({ type: 'agreed' });
+}
+
 /**
- * @param {string} path
- * @param {Request} request
+ * Tells a page how it stands, and once more when what was missing has been fetched.
+ *
+ * @param {MessagePort} port
  */
-async function answer(path, request) {
-  const cache = await caches.open(cacheName(version));
-  return (await cache.match(path, { ignoreVary: true })) ?? fetch(request);
+async function stand(port) {
+  for (let told = 0; told < 2; told++) {
+    const { have, want } = await versions.count();
+    port.postMessage({ newest: version, served: await versions.served(), have, want });
+    if (have === want || told) break;
+    await versions.mend();
+  }
+  await cleanUp();
+}
+
+// Not while another worker is filling a cache.
+async function cleanUp() {
+  const { installing, waiting } = worker.registration;
+  if (!installing && !waiting) await versions.cleanUp();
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
+	"encoding/json"
 	"fmt"
 	"strings"
 
@@ -27,12 +28,17 @@ func (s *Site) Precache() []string {
 	return list
 }
 
+// precacheMark stands in the worker until every file that it keeps is made.
+const precacheMark = "__PRECACHE__"
+
 // addServiceWorker makes sw.js with the list of files to keep, settles the
-// version, and writes it into both sw.js and the page.
+// version, and writes it into both sw.js and the page. The list has the SHA-256 of
+// each file beside its path, so that the worker takes in nothing else: it comes last,
+// since the page holds the version.
 func (s *Site) addServiceWorker(o Options) error {
 	worker, err := s.bundle(o, swName, map[string]any{
-		versionMark:    versionMark,
-		"__PRECACHE__": s.Precache(),
+		versionMark:  versionMark,
+		precacheMark: precacheMark,
 	})
 	if err != nil {
 		return err
@@ -44,7 +50,25 @@ func (s *Site) addServiceWorker(o Options) error {
 	if err := s.addFixed(site.IndexName, version(s.File("/").Body)); err != nil {
 		return err
 	}
-	return s.addFixed(swName, version(worker))
+	list, err := s.precacheList()
+	if err != nil {
+		return err
+	}
+	mark := []byte(`"` + precacheMark + `"`)
+	if n := bytes.Count(worker, mark); n != 1 {
+		return fmt.Errorf("%s names %s %d times, and it can be put in once", swName, precacheMark, n)
+	}
+	return s.addFixed(swName, version(bytes.Replace(worker, mark, list, 1)))
+}
+
+// precacheList is the list of files to keep as the service worker reads it: [path,
+// SHA-256 in hex].
+func (s *Site) precacheList() ([]byte, error) {
+	var list [][2]string
+	for _, path := range s.Precache() {
+		list = append(list, [2]string{path, s.File(path).Sum})
+	}
+	return json.Marshal(list)
 }
 
 // hashKept hashes the names and bytes of all files to be kept, and the service

@@ -9,27 +9,35 @@ const prefix = 'tidysump-';
  */
 export const cacheName = (version) => prefix + version;
 
-/**
- * Which of the origin's caches are ours and of another version.
- *
- * @param {string[]} names
- * @param {string} version
- */
-export const staleCaches = (names, version) =>
-  names.filter((name) => name.startsWith(prefix) && name !== cacheName(version));
+/** The name of the cache that says which version the person agreed to; no version is called so. */
+export const agreementName = `${prefix}agreed`;
 
 /**
- * The path of the kept file that answers a request, or null if the request is
- * not for the service worker: another origin, anything but GET, the API, or a
- * file of another version.
+ * The versions that some of the origin's caches belong to.
  *
- * @param {{ method: string, mode: string, url: string }} request
- * @param {string} origin
- * @param {Set<string>} kept paths
+ * @param {string[]} names of caches
  */
-export function keptPath({ method, mode, url }, origin, kept) {
+export const versionsIn = (names) =>
+  names
+    .filter((name) => name.startsWith(prefix) && name !== agreementName)
+    .map((name) => name.slice(prefix.length));
+
+/**
+ * Whether a request is for the service worker: all of this origin but the API, and
+ * what is not a mere asking.
+ *
+ * @param {{ method: string, url: string }} request
+ * @param {string} origin
+ */
+export function isOurs({ method, url }, origin) {
   const { origin: from, pathname } = new URL(url);
-  if (method !== 'GET' || from !== origin || pathname.startsWith('/api/')) return null;
-  if (kept.has(pathname)) return pathname;
-  return mode === 'navigate' ? '/' : null;
+  return method === 'GET' && from === origin && !pathname.startsWith('/api/');
 }
+
+/**
+ * Whether a path says by itself what is behind it, as the build names nearly all
+ * files: "/app/main.0a1b2c3d4e.js" is the same in every version that has it.
+ *
+ * @param {string} path
+ */
+export const namedByContent = (path) => /\.[0-9a-f]{10}\.[a-z]+$/.test(path);

@@ -1,36 +1,51 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { cacheName, keptPath, staleCaches } from './offline-rules.js';
+import { agreementName, cacheName, isOurs, namedByContent, versionsIn } from './offline-rules.js';
 
 const origin = 'https://tidysump.example';
-const kept = new Set(['/', '/app/main.1.js', '/manifest.webmanifest']);
 
 const asked = [
-  // method, mode, path or URL, answered with
-  ['GET', 'navigate', '/', '/'],
-  ['GET', 'navigate', '/?from=icon', '/'],
-  ['GET', 'navigate', '/anything', '/'],
-  ['GET', 'navigate', '/app/main.1.js', '/app/main.1.js'], // a licence text is opened like this
-  ['GET', 'navigate', '/api/plan', null],
-  ['POST', 'navigate', '/', null],
-  ['GET', 'no-cors', '/app/main.1.js', '/app/main.1.js'],
-  ['GET', 'cors', '/app/main.1.js?x=1', '/app/main.1.js'],
-  ['GET', 'cors', '/app/main.2.js', null],
-  ['HEAD', 'cors', '/app/main.1.js', null],
-  ['POST', 'cors', '/api/plan', null],
-  ['GET', 'cors', '/healthz', null],
-  ['GET', 'cors', 'https://elsewhere.example/app/main.1.js', null],
-  ['GET', 'navigate', 'https://elsewhere.example/', null],
+  // method, path or URL, whether it is for the service worker
+  ['GET', '/', true],
+  ['GET', '/?from=icon', true],
+  ['GET', '/anything', true],
+  ['GET', '/app/main.1.js?x=1', true],
+  ['POST', '/', false],
+  ['HEAD', '/app/main.1.js', false],
+  ['GET', '/api/plan', false],
+  ['POST', '/api/plan', false],
+  ['GET', 'https://elsewhere.example/app/main.1.js', false],
+  ['GET', 'https://elsewhere.example/', false],
 ];
 
-for (const [method, mode, path, want] of asked) {
-  test(`${method} ${path} (${mode}) -> ${want ?? 'the network'}`, () => {
-    const url = new URL(path, origin).href;
-    assert.equal(keptPath({ method, mode, url }, origin, kept), want);
+for (const [method, path, want] of asked) {
+  test(`${method} ${path} is ${want ? '' : 'not '}for the service worker`, () => {
+    assert.equal(isOurs({ method, url: new URL(path, origin).href }, origin), want);
   });
 }
 
-test('only our caches of other versions are stale', () => {
-  const names = [cacheName('a'), cacheName('b'), 'somebody-else', 'other-tidysump-a'];
-  assert.deepEqual(staleCaches(names, 'b'), [cacheName('a')]);
+test('versions are told from the agreement and from what is not ours', () => {
+  const names = [
+    cacheName('a'),
+    agreementName,
+    cacheName('b'),
+    'somebody-else',
+    'other-tidysump-a',
+  ];
+  assert.deepEqual(versionsIn(names), ['a', 'b']);
+});
+
+test('a name that holds a hash is known by it', () => {
+  for (const [path, want] of [
+    ['/app/main.0123456789.js', true],
+    ['/core.abcdef0123.wasm', true],
+    ['/words/en/first.00000000aa.json', true],
+    ['/', false],
+    ['/manifest.webmanifest', false],
+    ['/card.schema.json', false],
+    ['/app/main.012345678.js', false],
+    ['/app/main.0123456789', false],
+    ['/app/main.012345678g.js', false],
+  ])
+    assert.equal(namedByContent(path), want, path);
 });

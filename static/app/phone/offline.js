@@ -3,17 +3,27 @@ import { scriptURL } from '../site/trusted.js';
 const takeOverDeadline = 4000; // ms until a plain reload, if no new worker takes over
 
 /**
- * Asks a service worker for its version.
+ * How a worker stands: its own version, the one that it serves, and how many files of
+ * that one are here, of how many.
+ *
+ * @typedef {{ newest: string, served: string, have: number, want: number }} Standing
+ */
+
+/**
+ * Asks a service worker how it stands; it tells once more when it could fetch what was
+ * missing. One of an earlier version never answers.
  *
  * @param {ServiceWorker} worker
- * @returns {Promise<string>}
+ * @param {(standing: Standing) => void} tell
  */
-function versionOf(worker) {
-  return new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = ({ data }) => resolve(data);
-    worker.postMessage({ type: 'version' }, [port2]);
-  });
+function ask(worker, tell) {
+  const { port1, port2 } = new MessageChannel();
+  let told = 0;
+  port1.onmessage = ({ data }) => {
+    if (++told === 2 || data.have === data.want) port1.close();
+    tell(data);
+  };
+  worker.postMessage({ type: 'standing' }, [port2]);
 }
 
 /**
@@ -27,6 +37,8 @@ export class Offline {
   #reload;
   /** @type {ServiceWorkerRegistration | null} */
   #registration = null;
+  /** @type {Standing | null} */
+  #standing = null;
   #asked = false;
   #reloaded = false;
   /** @type {Set<(state: State) => void>} */
@@ -34,13 +46,15 @@ export class Offline {
 
   /**
    * supported: the browser has service workers, and the page may use them
-   * ready: all files are kept; the page works without a network
-   * waiting: a new version is kept and waits to take over
+   * insecure: the page came over plain HTTP from another machine, where a browser keeps no app
+   * ready: all files were counted and are kept; the page works without a network
+   * have, want: how many files are kept, of how many; 0 of 0 while that is not known
+   * waiting: a new version is kept and waits for the person to agree
    * version, built: of this page; built is YYYY-MM-DD
-   * updatedElsewhere: another tab changed the version; this tab needs a reload
+   * updatedElsewhere: another window agreed to another version; this one goes on with its own
    *
-   * @typedef {{ supported: boolean, ready: boolean, waiting: boolean, updatedElsewhere: boolean,
-   *   version: string, built: string }} State
+   * @typedef {{ supported: boolean, insecure: boolean, ready: boolean, have: number, want: number,
+   *   waiting: boolean, updatedElsewhere: boolean, version: string, built: string }} State
    * @type {State}
    */
   state;
@@ -62,7 +76,10 @@ export class Offline {
     this.#reload = reload;
     this.state = {
       supported: Boolean(container),
+      insecure: globalThis.isSecureContext === false,
       ready: false,
+      have: 0,
+      want: 0,
       waiting: false,
       updatedElsewhere: false,
       version: meta('version'),
@@ -74,13 +91,21 @@ export class Offline {
   async start() {
     const container = this.#container;
     if (!container) return;
-    container.addEventListener('controllerchange', () => this.#controllerChanged(container));
+    const settled = () => this.#count(container.controller);
+    container.addEventListener('controllerchange', () =>
+      this.#asked ? this.#reloadOnce() : settled(),
+    );
+    container.addEventListener('message', ({ data }) => data?.type === 'agreed' && settled());
     const registration = await this.#register(container);
     if (!registration) return this.#set({ supported: false });
     this.#registration = registration;
     registration.addEventListener('updatefound', () => this.#follow(registration));
+    const countAgain = () => void (this.state.ready || this.#count(registration.active));
+    this.#page.defaultView?.addEventListener('online', countAgain);
     this.#page.addEventListener('visibilitychange', () => {
-      if (this.#page.visibilityState === 'visible') this.check();
+      if (this.#page.visibilityState !== 'visible') return;
+      this.check();
+      countAgain();
     });
     this.#follow(registration);
     this.#update(registration);
@@ -120,12 +145,13 @@ export class Offline {
     return () => this.#subscribers.delete(fn);
   }
 
-  /** Lets the waiting version take over and reloads this tab, and only this one. */
+  /** Lets the newest version take over and reloads this tab, and only this one. */
   takeOver() {
     this.#asked = true;
-    const waiting = this.#registration?.waiting;
-    if (!waiting) return this.#reloadOnce();
-    waiting.postMessage({ type: 'take-over' });
+    const { waiting, active } = this.#registration ?? {};
+    const newest = waiting ?? (this.state.waiting ? active : null);
+    if (!newest) return this.#reloadOnce();
+    newest.postMessage({ type: 'take-over' });
     setTimeout(() => this.#reloadOnce(), takeOverDeadline);
   }
 
@@ -139,24 +165,45 @@ export class Offline {
 
   /** @param {ServiceWorkerRegistration} registration */
   #follow(registration) {
-    const { installing, waiting } = registration;
-    for (const worker of [installing, waiting]) {
+    const { installing, waiting, active } = registration;
+    for (const worker of [installing, waiting, active]) {
       worker?.addEventListener('statechange', () => this.#update(registration));
     }
   }
 
   /** @param {ServiceWorkerRegistration} registration */
-  #update({ active, waiting }) {
-    // The very first worker is "waiting" for a moment too; there is nothing to update then.
-    this.#set({ ready: Boolean(active), waiting: Boolean(active && waiting) });
+  #update({ active }) {
+    if (active?.state === 'activated' && !this.#standing) this.#count(active);
+    this.#stand();
   }
 
-  /** @param {ServiceWorkerContainer} container */
-  async #controllerChanged({ controller }) {
-    if (this.#asked) return this.#reloadOnce();
-    if (controller && (await versionOf(controller)) !== this.state.version) {
-      this.#set({ updatedElsewhere: true, waiting: false });
-    }
+  /**
+   * Has a worker count what is kept.
+   *
+   * @param {ServiceWorker | null} worker
+   */
+  #count(worker) {
+    if (!worker) return;
+    ask(worker, (standing) => {
+      this.#standing = standing;
+      if (this.#asked && standing.served !== this.state.version) return this.#reloadOnce();
+      this.#stand();
+    });
+  }
+
+  /** What the page says of itself follows from what its worker told, and from the one that waits. */
+  #stand() {
+    const { active, waiting } = this.#registration ?? {};
+    const { newest, served, have, want } = this.#standing ?? { have: 0, want: 0 };
+    const { version } = this.state;
+    this.#set({
+      ready: want > 0 && have === want,
+      have,
+      want,
+      // The very first worker is "waiting" for a moment too; there is nothing to update then.
+      waiting: Boolean((active && waiting) || newest !== served),
+      updatedElsewhere: served !== undefined && ![served, newest].includes(version),
+    });
   }
 
   #reloadOnce() {

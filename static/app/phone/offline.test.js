@@ -2,17 +2,20 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { Offline } from './offline.js';
 
-/** A service worker that says its version when asked, and remembers what it was sent. */
+/** A service worker that says how it stands when asked, and remembers what it was sent. */
 class FakeServiceWorker extends EventTarget {
   told = [];
-  constructor(version) {
+  state = 'activated';
+  have = 3;
+  constructor(version, served = version) {
     super();
-    this.version = version;
+    Object.assign(this, { version, served });
   }
-  postMessage(message, ports = []) {
-    this.told.push(message.type);
-    ports[0]?.postMessage(this.version);
-    ports[0]?.close();
+  postMessage({ type }, ports = []) {
+    this.told.push(type);
+    const { version: newest, served, have } = this;
+    ports[0]?.postMessage({ newest, served, have, want: 3 });
+    if (have < 3) ports[0]?.postMessage({ newest, served, have: this.mended ?? have, want: 3 });
   }
 }
 
@@ -53,52 +56,115 @@ const changeController = (container, worker) => {
   container.dispatchEvent(new Event('controllerchange'));
 };
 
-test('a first visit becomes ready when the install has finished, and does not reload', async () => {
+/** A world whose page has begun, and was told how its worker stands. */
+async function begun(workers) {
+  const all = world(workers);
+  await all.offline.start();
+  await messageRoundTrip();
+  return all;
+}
+
+test('a first visit becomes ready when all was counted, and does not reload', async () => {
   const installing = new FakeServiceWorker('v1');
-  const { offline, registration, container, reloads } = world({ installing });
-  await offline.start();
+  installing.state = 'installing';
+  const { offline, registration, container, reloads } = await begun({ installing });
   assert.deepEqual(container.registered, ['/sw.js', { updateViaCache: 'none' }]);
   assert.equal(offline.state.ready, false);
   Object.assign(registration, { installing: null, waiting: installing });
-  installing.dispatchEvent(new Event('statechange'));
+  Object.assign(installing, { state: 'installed' }).dispatchEvent(new Event('statechange'));
   assert.deepEqual([offline.state.ready, offline.state.waiting], [false, false]);
   Object.assign(registration, { waiting: null, active: installing });
-  installing.dispatchEvent(new Event('statechange'));
-  assert.equal(offline.state.ready, true);
+  Object.assign(installing, { state: 'activating' }).dispatchEvent(new Event('statechange'));
+  await messageRoundTrip();
+  assert.equal(offline.state.ready, false, 'nothing was counted yet');
+  Object.assign(installing, { state: 'activated' }).dispatchEvent(new Event('statechange'));
+  await messageRoundTrip();
+  assert.deepEqual([offline.state.ready, offline.state.have], [true, 3]);
   changeController(container, installing);
   await messageRoundTrip();
   assert.deepEqual([offline.state.updatedElsewhere, reloads.length], [false, 0]);
 });
 
+test('what the browser dropped is counted, and ready is said when it was fetched anew', async () => {
+  const active = Object.assign(new FakeServiceWorker('v1'), { have: 1, mended: 2 });
+  const { offline, page } = await begun({ active });
+  assert.deepEqual([offline.state.ready, offline.state.have, offline.state.want], [false, 2, 3]);
+  active.mended = 3;
+  page.dispatchEvent(new Event('visibilitychange'));
+  await until(offline, ({ ready }) => ready);
+  assert.deepEqual(active.told, ['standing', 'standing']);
+  page.dispatchEvent(new Event('visibilitychange'));
+  assert.equal(active.told.length, 2, 'what is whole is counted once a start');
+});
+
+test('nothing is ready while no worker has counted: one of before never answers', async () => {
+  const active = new FakeServiceWorker('v0');
+  active.postMessage = (_, [port]) => port.close();
+  const { offline } = await begun({ active });
+  assert.deepEqual([offline.state.ready, offline.state.want], [false, 0]);
+  const empty = Object.assign(new FakeServiceWorker('v1'), {
+    postMessage: (_, [port]) => port.postMessage({ newest: 'v1', served: 'v1', have: 0, want: 0 }),
+  });
+  assert.equal((await begun({ active: empty })).offline.state.ready, false, 'none of none');
+});
+
 test('a version that waits since the last visit is reported at once', async () => {
-  const { offline } = world({
+  const { offline } = await begun({
     active: new FakeServiceWorker('v1'),
     waiting: new FakeServiceWorker('v2'),
   });
-  await offline.start();
   assert.deepEqual([offline.state.ready, offline.state.waiting], [true, true]);
 });
 
+test('a version that came to be active without being asked for waits all the same', async () => {
+  const active = new FakeServiceWorker('v2', 'v1');
+  const { offline, container, reloads } = await begun({ active });
+  const { waiting, updatedElsewhere } = offline.state;
+  assert.deepEqual([waiting, updatedElsewhere], [true, false]);
+  offline.takeOver();
+  assert.deepEqual([active.told.at(-1), reloads.length], ['take-over', 0]);
+  active.served = 'v2';
+  container.dispatchEvent(new MessageEvent('message', { data: { type: 'agreed' } }));
+  await messageRoundTrip();
+  assert.equal(reloads.length, 1);
+});
+
+test('another window agreed to the version that is active: said, not reloaded', async () => {
+  const active = new FakeServiceWorker('v2', 'v1');
+  const { offline, container, reloads } = await begun({ active });
+  active.served = 'v2';
+  container.dispatchEvent(new MessageEvent('message', { data: { type: 'agreed' } }));
+  await until(offline, (state) => state.updatedElsewhere);
+  assert.deepEqual([offline.state.waiting, reloads.length], [false, 0]);
+});
+
+test('a page that is ahead of what is served is offered its own version', async () => {
+  const { offline } = await begun({ active: new FakeServiceWorker('v1', 'v0') });
+  assert.deepEqual([offline.state.waiting, offline.state.updatedElsewhere], [true, false]);
+});
+
 test('taking over reloads this tab, once', async (t) => {
-  t.mock.timers.enable({ apis: ['setTimeout'] });
   const waiting = new FakeServiceWorker('v2');
-  const { offline, container, reloads } = world({ active: new FakeServiceWorker('v1'), waiting });
-  await offline.start();
+  const { offline, container, reloads } = await begun({
+    active: new FakeServiceWorker('v1'),
+    waiting,
+  });
+  t.mock.timers.enable({ apis: ['setTimeout'] });
   offline.takeOver();
   assert.deepEqual([waiting.told, reloads.length], [['take-over'], 0]);
   changeController(container, waiting);
   changeController(container, waiting);
+  await messageRoundTrip();
   t.mock.timers.tick(4000);
   assert.equal(reloads.length, 1);
 });
 
 test('taking over ends in a reload, whatever the worker does', async (t) => {
-  t.mock.timers.enable({ apis: ['setTimeout'] });
-  const { offline, reloads } = world({
+  const { offline, reloads } = await begun({
     active: new FakeServiceWorker('v1'),
     waiting: new FakeServiceWorker('v2'),
   });
-  await offline.start();
+  t.mock.timers.enable({ apis: ['setTimeout'] });
   offline.takeOver();
   t.mock.timers.tick(3999);
   assert.equal(reloads.length, 0);
@@ -107,15 +173,13 @@ test('taking over ends in a reload, whatever the worker does', async (t) => {
 });
 
 test('nothing waits any more: a plain reload', async () => {
-  const { offline, reloads } = world({ active: new FakeServiceWorker('v2') });
-  await offline.start();
+  const { offline, reloads } = await begun({ active: new FakeServiceWorker('v2') });
   offline.takeOver();
   assert.equal(reloads.length, 1);
 });
 
 test('another tab changed the version: said, not reloaded', async () => {
-  const { offline, container, reloads } = world({ active: new FakeServiceWorker('v1') });
-  await offline.start();
+  const { offline, container, reloads } = await begun({ active: new FakeServiceWorker('v1') });
   changeController(container, new FakeServiceWorker('v2'));
   await until(offline, (state) => state.updatedElsewhere);
   assert.equal(reloads.length, 0);

@@ -7,8 +7,8 @@ declare const __FILES__: { [name: string]: string };
 declare const __LANGUAGES__: { tag: string; name: string; dir: 'ltr' | 'rtl' }[];
 /** The version, in the service worker. */
 declare const __VERSION__: string;
-/** Paths of all files that the service worker keeps. */
-declare const __PRECACHE__: string[];
+/** All files that the service worker keeps: the path of each, and the SHA-256 of its bytes in hex. */
+declare const __PRECACHE__: [path: string, sum: string][];
 
 /** The compiler's own glue, which declares Go. */
 declare module 'wasm_exec.js';

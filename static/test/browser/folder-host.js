@@ -4,16 +4,20 @@ import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 
-/** Starts the host; `missing` in what it returns holds paths to answer with 404. */
+/**
+ * Starts the host. In what it returns `missing` holds paths to answer with 404, and
+ * `altered` functions that make another body of the one of a path.
+ */
 export async function startFolderHost(t, folder) {
-  const host = { folder, missing: new Set() };
+  const host = { folder, missing: new Set(), altered: new Map() };
   const server = createServer(async (request, response) => {
     const { pathname } = new URL(request.url, 'http://localhost');
     try {
       if (host.missing.has(pathname)) throw new Error('taken away by the test');
       const headers = JSON.parse(await readFile(join(host.folder, 'headers.json'), 'utf8'));
       const body = await readFile(join(host.folder, pathname === '/' ? 'index.html' : pathname));
-      response.writeHead(200, headers[pathname]).end(body);
+      const sent = host.altered.get(pathname)?.(body) ?? body;
+      response.writeHead(200, headers[pathname]).end(sent);
     } catch {
       response.writeHead(404).end();
     }

@@ -45,7 +45,14 @@ function slowCore() {
 
 /** Runs in the page, before it: a version that waits to take over. */
 function updateWaits() {
-  const worker = { addEventListener() {}, postMessage() {} };
+  const worker = {
+    state: 'activated',
+    addEventListener() {},
+    postMessage(_, ports) {
+      const { content } = document.querySelector('meta[name="version"]');
+      ports?.[0].postMessage({ newest: content, served: content, have: 1, want: 1 });
+    },
+  };
   const registration = {
     active: worker,
     waiting: worker,

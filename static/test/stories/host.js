@@ -77,7 +77,14 @@ async function onPhone(site, phone) {
 
 /** Runs in the page, before it: all is kept for offline use, and nothing is. */
 function withoutServiceWorker() {
-  const active = { addEventListener() {} };
+  const active = {
+    state: 'activated',
+    addEventListener() {},
+    postMessage(_, [port]) {
+      const { content } = document.querySelector('meta[name="version"]');
+      port.postMessage({ newest: content, served: content, have: 1, want: 1 });
+    },
+  };
   const registration = { active, waiting: null, addEventListener() {}, async update() {} };
   globalThis.ServiceWorkerContainer.prototype.register = async () => registration;
 }
