@@ -35,7 +35,7 @@ func sent(f *site.File) int {
 
 func TestPage_Budget(t *testing.T) {
 	s := page(t)
-	first := []string{"/", s.URL("app/main.css"), s.URL("app/main.js")}
+	first := []string{"/", s.URL("app/main.css"), s.URL("app/rescue.js"), s.URL("app/main.js")}
 	first = append(first, s.First()...)
 	for _, name := range firstScreen(specs.Words()[0].Tag) {
 		first = append(first, s.URL("data/"+name))

@@ -13,6 +13,7 @@ import (
 
 const (
 	pageEntry   = "app/main.js"
+	rescueEntry = "app/rescue.js"
 	workerEntry = "app/core/worker.js"
 	styleEntry  = "app/main.css"
 	laterStyle  = "app/screens.css"
@@ -24,6 +25,12 @@ func (s *Site) addWorker(o Options) error {
 	return s.addBundle(o, workerEntry, map[string]any{
 		"__FILES__": map[string]string{"core.wasm": s.names["core.wasm"]},
 	})
+}
+
+// addRescue bundles the script that is there when the page's own can't be had: a part
+// by itself, which shares nothing with them.
+func (s *Site) addRescue(o Options) error {
+	return s.addBundle(o, rescueEntry, nil)
 }
 
 // addStyle bundles the style sheet with all that it imports, and that of the
@@ -42,7 +49,7 @@ func (s *Site) addStyle(o Options) error {
 func (s *Site) addPage(o Options) error {
 	files := map[string]string{}
 	for name, url := range s.names {
-		if name != "core.wasm" && name != styleEntry && !strings.HasPrefix(name, "icons/") {
+		if name != "core.wasm" && name != styleEntry && name != rescueEntry && !strings.HasPrefix(name, "icons/") {
 			files[name] = url
 		}
 	}
@@ -72,14 +79,14 @@ func (s *Site) bundle(o Options, entry string, define map[string]any) ([]byte, e
 
 // build runs the bundler; nothing is written. The page and the core worker are
 // modules; the service worker is a classic script, the one kind that every
-// browser starts.
+// browser starts, and so is the rescue, which shall run where modules fail.
 func (s *Site) build(o Options, entry string, define map[string]any, split bool) (api.BuildResult, error) {
 	dir, err := filepath.Abs(o.Static)
 	if err != nil {
 		return api.BuildResult{}, err
 	}
 	format := api.FormatESModule
-	if entry == swName {
+	if entry == swName || entry == rescueEntry {
 		format = api.FormatIIFE
 	}
 	script := filepath.Ext(entry) == ".js" // style sheets are minified with the other kinds of files

@@ -70,7 +70,7 @@ func Build(o Options) (*Site, error) {
 	s := &Site{Site: site.Site{Built: o.Built}, names: map[string]string{}}
 	for _, step := range []func(Options) error{
 		s.addCore, s.addData, s.addChangelog, s.addIcons,
-		s.addWorker, s.addStyle, s.addPage, s.addScript, s.addManifest, s.addIndex, s.addServiceWorker,
+		s.addWorker, s.addStyle, s.addRescue, s.addPage, s.addScript, s.addManifest, s.addIndex, s.addServiceWorker,
 	} {
 		if err := step(o); err != nil {
 			return nil, err

@@ -1,6 +1,8 @@
 package build
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"encoding/json"
 	"os"
 	"path/filepath"
@@ -58,6 +60,7 @@ func TestBuild_Chain(t *testing.T) {
 	for _, c := range []struct{ in, url string }{
 		{"index.html", s.URL("app/main.js")},
 		{"index.html", s.URL("app/main.css")},
+		{"index.html", `<script defer src="` + s.URL("app/rescue.js") + `">`},
 		{"index.html", `rel="preload" as="fetch" crossorigin="anonymous" href="` + s.URL("data/bikes.json") + `"`},
 		{"index.html", `<meta name="version" content="` + s.Version + `">`},
 		{"index.html", `<meta name="built" content="2026-11-25">`},
@@ -80,6 +83,13 @@ func TestBuild_Chain(t *testing.T) {
 		if c.url == "" || !strings.Contains(s.body(t, c.in), c.url) {
 			t.Errorf("%s doesn't hold %q: %s", c.in, c.url, s.body(t, c.in))
 		}
+	}
+	// In a script of its own scope, which no page's names meet.
+	if body := s.body(t, "app/rescue.js"); !strings.HasPrefix(body, `(()=>{`) {
+		t.Errorf("the rescue is not by itself: %s", body)
+	}
+	if strings.Contains(s.body(t, "app/main.js"), "rescue") {
+		t.Error("the page knows of the rescue, which must not hang on it")
 	}
 	if strings.Contains(s.body(t, "app/main.js"), "wasm") {
 		t.Error("the page knows of the core, which is the worker's")
@@ -114,12 +124,26 @@ func TestBuild_Precache(t *testing.T) {
 			t.Errorf("%s: is kept: %v", f.Path, !left[f.Path])
 		}
 	}
-	list, err := json.Marshal(s.Precache())
-	if err != nil {
+	// The worker compares what it fetches with these, so they are those of the bytes
+	// that are served, the version in the page among them.
+	found := regexp.MustCompile(`kept\s*=\s*(\[\[.*?\]\])`).FindStringSubmatch(s.body(t, "sw.js"))
+	if found == nil {
+		t.Fatalf("sw.js doesn't hold the list: %s", s.body(t, "sw.js"))
+	}
+	var list [][2]string
+	if err := json.Unmarshal([]byte(found[1]), &list); err != nil {
 		t.Fatal(err)
 	}
-	if !strings.Contains(s.body(t, "sw.js"), string(list)) {
-		t.Errorf("sw.js doesn't hold the list: %s", s.body(t, "sw.js"))
+	var paths []string
+	for _, entry := range list {
+		paths = append(paths, entry[0])
+		body := s.File(entry[0]).Body
+		if sum := sha256.Sum256(body); entry[1] != hex.EncodeToString(sum[:]) {
+			t.Errorf("the sum of %s is %s, and its bytes have %x", entry[0], entry[1], sum)
+		}
+	}
+	if !slices.Equal(paths, s.Precache()) {
+		t.Errorf("the list holds %v, want %v", paths, s.Precache())
 	}
 }
 
@@ -168,6 +192,7 @@ func TestBuild_Errors(t *testing.T) {
 		"broken manifest":   {map[string]string{"manifest.webmanifest": `{`}, "manifest.webmanifest"},
 		"unknown icon":      {map[string]string{"icons/a.png": ""}, `icons: the site has no file "/icons/a.png"`},
 		"strange file":      {map[string]string{"icons/a.exe": "x"}, "icons/a.exe"},
+		"no list of files":  {map[string]string{"sw.js": `self.version = __VERSION__;`}, "sw.js names __PRECACHE__ 0 times"},
 		"empty changelog":   {map[string]string{"changelog.json": `[]`}, "changelog.json has no entry"},
 	} {
 		_, err := Build(folder(t, c.changes))

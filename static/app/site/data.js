@@ -4,7 +4,8 @@ import { files } from './files.js';
 const loaded = new Map();
 
 /**
- * One of the data files that go with this version of the page, parsed; fetched once.
+ * One of the data files that go with this version of the page, parsed; fetched once, and
+ * again when it could not be had.
  *
  * @param {string} name
  * @returns {Promise<any>}
@@ -12,12 +13,18 @@ const loaded = new Map();
 export function file(name) {
   const known = loaded.get(name) ?? load(name);
   loaded.set(name, known);
+  known.catch(() => loaded.delete(name));
   return known;
 }
 
 /** @param {string} name */
 async function load(name) {
-  const response = await fetch(files[`data/${name}`], { credentials: 'same-origin' });
-  if (!response.ok) throw new Error(`${name}: ${response.status}`);
-  return response.json();
+  try {
+    const response = await fetch(files[`data/${name}`], { credentials: 'same-origin' });
+    if (!response.ok) throw new Error(`${response.status}`);
+    return await response.json();
+  } catch (error) {
+    // rescue.js knows by it what is missing.
+    throw Object.assign(new Error(name, { cause: error }), { part: name });
+  }
 }
