@@ -3,6 +3,7 @@ import { bikeList } from './bike-list.js';
 import { search } from '../words/search.js';
 import { file } from '../site/data.js';
 import { address } from '../ui/address.js';
+import { offline } from '../phone/offline.js';
 import * as store from '../store/store.js';
 import { t, text } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
@@ -43,7 +44,7 @@ function draw(state, app) {
   return html`
     <header class="brand">
       <p class="name">${t('app.name')}</p>
-      <p>${t('app.tagline')}</p>
+      <p class="tagline">${t('app.tagline')} ${offline.state.ready ? t('app.offline') : nothing}</p>
     </header>
     ${open.length ? openJobs(open) : nothing}
     ${

@@ -76,9 +76,9 @@ function languageChoice(app) {
 }
 
 function offlineWords() {
-  const { supported, ready, version, built } = offline.state;
+  const { supported, insecure, ready, have, want, version, built } = offline.state;
+  if (insecure) return t('settings.offline.insecure');
   if (!supported) return t('settings.offline.unsupported');
-  return ready
-    ? t('settings.offline.ready', { version, date: built })
-    : t('settings.offline.not-yet');
+  if (ready) return t('settings.offline.ready', { version, date: built });
+  return want ? t('settings.offline.missing', { have, want }) : t('settings.offline.not-yet');
 }
