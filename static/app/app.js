@@ -7,6 +7,16 @@ import { standing } from './store/database.js';
 import { settled } from './store/settings.js';
 
 const full = 'store.full';
+const newer = 'store.newer';
+
+/**
+ * Offers to load again and to save the records raw (rescue.js), and says why; false where
+ * that part is missing too.
+ *
+ * @param {string} why
+ */
+const rescue = (why) =>
+  !dispatchEvent(new CustomEvent('rescue', { detail: why, cancelable: true }));
 
 /** Fetches the screens that the first one can do without, and their words; the page asks for them at once after it. */
 export async function fetchScreens() {
@@ -52,6 +62,7 @@ export class App {
   said = ''; // read out by screen readers
   changelog = null;
   updateLater = false;
+  #rescued = false; // the person was told of the newer store, and offered to save it
   #lasting = ''; // word id of a trouble that stays
   /** @type {Map<string, string>} what was tried and failed -> word id of why */
   #failed = new Map();
@@ -87,7 +98,8 @@ export class App {
       const make = await screenOf(name);
       return await make(rest, this);
     } catch {
-      return { name: 'failed', title: t('app.name'), draw: () => t('page.failed') };
+      const taken = rescue(''); // which says why by itself
+      return { name: 'failed', title: t('app.name'), draw: () => (taken ? '' : t('page.failed')) };
     }
   }
 
@@ -102,7 +114,9 @@ export class App {
   }
 
   redraw() {
-    if (this.screen) this.#draw(this);
+    if (!this.screen) return;
+    if (standing.word === newer) this.#rescued ||= rescue(t(newer));
+    this.#draw(this);
   }
 
   /** Says something in passing. */
@@ -113,6 +127,7 @@ export class App {
 
   /** Word id of what the person must know: '' when all is well. */
   get trouble() {
+    if (this.#rescued && standing.word === newer) return ''; // it stands above the screen
     return standing.word || ([...this.#failed.values()].at(-1) ?? this.#lasting);
   }
 

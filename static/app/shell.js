@@ -39,9 +39,19 @@ function messages(app) {
   return html`
     ${state === 'restarting' || state === 'failed' ? message(t(`core.${state}`)) : nothing}
     ${app.trouble ? message(t(app.trouble)) : nothing}
-    ${app.screen.name === 'job' ? nothing : html`${update(app)} ${changes(app)}`}
+    ${app.screen.name === 'job' ? elsewhere() : html`${insecure(app)} ${update(app)} ${changes(app)}`}
   `;
 }
+
+/** In a job one quiet line must do: nothing is to be decided there. */
+const elsewhere = () =>
+  offline.state.updatedElsewhere
+    ? html`<p class="aside-line" role="status">${t('update.elsewhere.job')}</p>`
+    : nothing;
+
+/** Where the address is at fault, the first screen says so. */
+const insecure = ({ screen }) =>
+  offline.state.insecure && screen.name === 'bikes' ? message(t('page.insecure')) : nothing;
 
 const message = (content) => html`<div class="message" role="alert"><p>${content}</p></div>`;
 

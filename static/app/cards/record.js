@@ -1,4 +1,5 @@
 import { call } from '../core/client.js';
+import { newId } from '../site/new-id.js';
 
 /** What is kept of a card: itself, its canonical text, and what a list shows of it. */
 export async function draftRecord(key, card, before = { pinned: false }) {
@@ -18,7 +19,7 @@ export async function draftRecord(key, card, before = { pinned: false }) {
 
 /** The record in which the store keeps a card: of its canonical text and its line for lists. */
 export const recordOf = ({ text, bike }, changed) => ({
-  key: crypto.randomUUID(),
+  key: newId(),
   card: JSON.parse(text),
   text,
   bike,

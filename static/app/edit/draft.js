@@ -9,6 +9,7 @@ import { above, at, put } from './pointer.js';
 import { draftRecord } from '../cards/record.js';
 import { isFigure, isRead, sectionsOf } from './sections.js';
 import { own } from '../site/own.js';
+import { newId } from '../site/new-id.js';
 
 /** @import { Card } from '../core/core.d.ts' */
 
@@ -35,7 +36,7 @@ export class Draft {
 
   /** Begins a card: of a layout with a filter of that kind, if any. */
   static async blank(layout, filter) {
-    const key = crypto.randomUUID();
+    const key = newId();
     const table = await file('entries.json');
     const draft = await Draft.#make(key, blankCard(layout, filter, table, `own-${key}`));
     await draft.#save();
@@ -44,7 +45,7 @@ export class Draft {
 
   /** Begins a card as a copy of another. */
   static async copy(from) {
-    const key = crypto.randomUUID();
+    const key = newId();
     const { invented: _, ...card } = structuredClone(/** @type {Card} */ (await cardOf(from)));
     const draft = await Draft.#make(key, { ...card, id: `own-${key}` });
     await draft.#save();

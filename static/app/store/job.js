@@ -8,6 +8,7 @@ import * as store from './store.js';
 import { announce } from './windows.js';
 import { loadWordsOf } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
+import { newId } from '../site/new-id.js';
 
 /** @import { Answer, Bench, Card, Event, Finding, Past, Plan, State } from '../core/core.d.ts' */
 /** @import { Beside, JobRecord, Picture } from './records.d.ts' */
@@ -22,7 +23,7 @@ import { today } from '../words/dates.js';
 export async function startJob(card, bench) {
   const steps = await stepsOf({ card, bench });
   const record = {
-    id: crypto.randomUUID(),
+    id: newId(),
     name: `${card.make} ${card.model}`,
     started: new Date().toISOString(),
     card,
@@ -190,7 +191,7 @@ export class Job {
   #full(event) {
     const now = new Date();
     return {
-      id: crypto.randomUUID(),
+      id: newId(),
       time: now.toISOString(),
       seq: this.events.length + 1,
       day: today(now),

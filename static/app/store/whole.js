@@ -2,6 +2,7 @@ import { close, end, name, ofJob, use, write } from './database.js';
 import { lineOf } from './log-line.js';
 import { cardLine, eventsIn } from './store.js';
 import { announceErasing } from './windows.js';
+import { newId } from '../site/new-id.js';
 
 /** @import { Saved, Schema } from './records.d.ts' */
 /** @import { StoreNames } from 'idb' */
@@ -169,7 +170,7 @@ async function clearAll() {
   const names = await use(async (db) => [...db.objectStoreNames]);
   await write(names, (tx) => {
     for (const of of names) tx.objectStore(of).clear();
-    tx.objectStore('settings').put(crypto.randomUUID(), 'erased');
+    tx.objectStore('settings').put(newId(), 'erased');
   });
 }
 
