@@ -53,6 +53,10 @@ function nothingDrawn() {
   if (!document.querySelector('#app > *')) show();
 }
 
+// A style that is missing was known before this came: its sheet is not there, or empty.
+for (const link of document.querySelectorAll('link'))
+  if (link.rel === 'stylesheet' && !link.sheet?.cssRules.length) show();
+
 again?.addEventListener('click', () => location.reload());
 keep?.addEventListener('click', async () => {
   keep.disabled = true;

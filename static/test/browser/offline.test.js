@@ -302,6 +302,7 @@ test('from the worker of the first releases to this one, and on', async (t) => {
   const window = await browser.newPage();
   await window.goto(host.url);
   await untilState(window, 'ready');
+  await page.bringToFront();
   await startJob(page, 'Corda');
   await done(page, 1);
   // Agreed to in a page of the first release.
