@@ -75,7 +75,7 @@ test('features point in no circle', () => {
 
 // The names by which a browser gives its abilities, and who alone uses each.
 const abilities = {
-  indexedDB: ['rescue.js', 'store/whole.js'], // to read it raw, to delete the whole; idb opens it
+  indexedDB: ['rescue-file.js', 'store/whole.js'], // to read it raw, to delete the whole; idb opens it
   BroadcastChannel: ['store/windows.js'],
   Worker: ['core/start.js'],
   serviceWorker: ['phone/notice.js', 'phone/offline.js'],

@@ -14,6 +14,7 @@ import (
 const (
 	pageEntry   = "app/main.js"
 	rescueEntry = "app/rescue.js"
+	rescueFile  = "app/rescue-file.js"
 	workerEntry = "app/core/worker.js"
 	styleEntry  = "app/main.css"
 	laterStyle  = "app/screens.css"
@@ -27,9 +28,12 @@ func (s *Site) addWorker(o Options) error {
 	})
 }
 
-// addRescue bundles the script that is there when the page's own can't be had: a part
-// by itself, which shares nothing with them.
+// addRescue bundles the script that is there when the page's own can't be had, and the
+// module that it asks for: parts by themselves, which share nothing with the others.
 func (s *Site) addRescue(o Options) error {
+	if err := s.addBundle(o, rescueFile, nil); err != nil {
+		return err
+	}
 	return s.addBundle(o, rescueEntry, nil)
 }
 
@@ -49,7 +53,7 @@ func (s *Site) addStyle(o Options) error {
 func (s *Site) addPage(o Options) error {
 	files := map[string]string{}
 	for name, url := range s.names {
-		if name != "core.wasm" && name != styleEntry && name != rescueEntry && !strings.HasPrefix(name, "icons/") {
+		if name != "core.wasm" && name != styleEntry && name != rescueEntry && name != rescueFile && !strings.HasPrefix(name, "icons/") {
 			files[name] = url
 		}
 	}

@@ -60,6 +60,7 @@ func TestBuild_Chain(t *testing.T) {
 	for _, c := range []struct{ in, url string }{
 		{"index.html", s.URL("app/main.js")},
 		{"index.html", s.URL("app/main.css")},
+		{"index.html", `data-src="` + s.URL("app/rescue-file.js") + `"`},
 		{"index.html", `<script defer src="` + s.URL("app/rescue.js") + `">`},
 		{"index.html", `rel="preload" as="fetch" crossorigin="anonymous" href="` + s.URL("data/bikes.json") + `"`},
 		{"index.html", `<meta name="version" content="` + s.Version + `">`},

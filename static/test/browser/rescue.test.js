@@ -189,6 +189,16 @@ test('an older program at a newer store says so, touches nothing, and gives the 
   assert.deepEqual(versions, [{ name: 'tidysump', version: 99 }]);
 });
 
+test('what writes the file is missing too: said, and nothing is empty', async (t) => {
+  const { host, browser, parts } = await world(t);
+  const [, file] = (await (await fetch(host.url)).text()).match(/data-src="([^"]+)"/);
+  host.missing = new Set([parts.script, file]);
+  const page = await uncached(browser);
+  await page.goto(host.url);
+  await tap(page, words('rescue.save'));
+  await untilSeen(page, words('rescue.refused'));
+});
+
 test('where nothing was kept the rescue says so, and makes no store', async (t) => {
   const folder = await exportEdition(t);
   const host = await startFolderHost(t, folder);
