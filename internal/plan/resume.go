@@ -21,6 +21,10 @@ var (
 
 type rename struct{ was, is string }
 
+// mostSteps is how many steps a job may have begun with: several times those of the
+// longest plan. What is beyond has no place in any.
+const mostSteps = 2000
+
 // Resume makes the plan that a job began with: that of its card and bench with the
 // steps of those ids, each once and in their order, whatever is planned today. Without
 // ids it is the plan of today. A step keeps the id that the job knows it by. One that
@@ -42,11 +46,11 @@ func (p *planner) resume(ids []string, renames []rename) {
 	for i := range p.plan.Steps {
 		today[p.plan.Steps[i].ID] = &p.plan.Steps[i]
 	}
-	list := make([]Step, 0, len(ids))
-	seen := make(map[string]bool, len(ids))
+	list := make([]Step, 0, min(len(ids), mostSteps))
+	seen := make(map[string]bool, cap(list))
 	stage := Ready
 	for _, id := range ids {
-		if id == "" || seen[id] {
+		if id == "" || seen[id] || len(list) == mostSteps {
 			continue
 		}
 		seen[id] = true

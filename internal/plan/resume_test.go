@@ -3,6 +3,7 @@ package plan_test
 import (
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -108,4 +109,19 @@ func whats(s plan.Step) []string {
 		list = append(list, a.What+" "+a.About)
 	}
 	return list
+}
+
+// A heap of ids makes no endless plan, and no plan is so long that any of it is left out.
+func TestResume_Bound(t *testing.T) {
+	c := plantest.Sample(t, "quillane-vastro-1060")
+	own := stepIDs(t, c, plan.Bench{})
+	ids := slices.Clone(own)
+	for n := range 100_000 {
+		ids = append(ids, "other-"+strconv.Itoa(n))
+	}
+	checked, _ := card.Accept(c)
+	p, _ := plan.Resume(checked, plan.Bench{}, ids)
+	if len(p.Steps) > 3000 || len(p.Steps) < 10*len(own) || !slices.Equal(idsOf(p)[:len(own)], own) {
+		t.Errorf("%d steps of %d ids", len(p.Steps), len(ids))
+	}
 }
