@@ -25,7 +25,8 @@ export const wrong = (job, step, drafts) => {
     ${begun(step, drafts).map(
       (id) =>
         html`<p class="draft">
-          ✎ <a href=${troubleAt(id, from)}>${t(`fault.${id}`)}</a> ${t('draft.written')}
+          <a class="button quiet" href=${troubleAt(id, from)}>${t(`fault.${id}`)}</a>
+          ✎ ${t('draft.written')}
         </p>`,
     )}`;
 };

@@ -44,23 +44,28 @@ export const plant = (page, job, events = []) =>
     events,
   );
 
-/** Puts a setting into the store behind the page's back. */
-export const plantSetting = (page, key, value) =>
+/** Puts records into one of the store's lists behind the page's back; settings as [key, value]. */
+export const plantIn = (page, list, ...records) =>
   page.evaluate(
-    (name, kept) =>
+    (of, all) =>
       new Promise((resolve, reject) => {
         const opening = indexedDB.open('tidysump');
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
-          const tx = opening.result.transaction('settings', 'readwrite');
-          tx.objectStore('settings').put(kept, name);
+          const tx = opening.result.transaction(of, 'readwrite');
+          for (const record of all)
+            if (of === 'settings') tx.objectStore(of).put(record[1], record[0]);
+            else tx.objectStore(of).put(record);
           tx.oncomplete = () => (opening.result.close(), resolve());
           tx.onabort = () => reject(tx.error);
         };
       }),
-    key,
-    value,
+    list,
+    records,
   );
+
+/** Puts a setting into the store behind the page's back. */
+export const plantSetting = (page, key, value) => plantIn(page, 'settings', [key, value]);
 
 /** Opens the plan of a bike from the first screen and starts its job. */
 export async function startJob(page, bike) {

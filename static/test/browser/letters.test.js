@@ -2,7 +2,7 @@
 // cuts between characters.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, plant, plantSetting } from './job-page.js';
+import { goTo, plant, plantIn, plantSetting } from './job-page.js';
 import { openSite } from './open-site.js';
 import { untilState } from './page.js';
 import { sampleJobs } from './sample-jobs.js';
@@ -34,19 +34,8 @@ test('what does not fit a field is cut between characters, and the field says so
   await plant(page, job, events);
   await plantSetting(page, 'bills', true);
   const own = { ...job.card, id: 'own', sources: job.card.sources };
-  await page.evaluate(async (card) => {
-    const opening = indexedDB.open('tidysump');
-    await new Promise((resolve) => (opening.onsuccess = resolve));
-    const tx = opening.result.transaction(['cards'], 'readwrite');
-    tx.objectStore('cards').put({
-      key: 'own',
-      card,
-      text: JSON.stringify(card),
-      changed: '2026-11-01',
-    });
-    await new Promise((resolve) => (tx.oncomplete = resolve));
-    opening.result.close();
-  }, own);
+  const text = JSON.stringify(own);
+  await plantIn(page, 'cards', { key: 'own', card: own, text, changed: '2026-11-01' });
   for (const [address, selector] of [
     ['#/job/open-job/step/lay-out', 'textarea[name=text]'],
     ['#/job/open-job/step/measure-engine', '.asks input[name=value]'],

@@ -5,8 +5,9 @@ import { keep, ownCard, packOf, paste, tick } from './cards-page.js';
 import { chooseText } from './choose-file.js';
 import { changeOfOil, dueJobs } from './due-jobs.js';
 import { hostileJob } from './hostile-texts.js';
-import { goTo, plant, planOf, plantSetting, stored } from './job-page.js';
+import { goTo, plant, plantIn, planOf, plantSetting, stored } from './job-page.js';
 import { lookedThen, lookNow } from './look-jobs.js';
+import { besideJob, brokenJob, oddJob } from './odd-jobs.js';
 import { polling } from './page.js';
 import { tap, untilSeen } from './person.js';
 import { sampleJobs } from './sample-jobs.js';
@@ -88,6 +89,21 @@ async function inUse(page) {
   await plantAll(page, [...sampleJobs(steps), ...dueJobs('ondrake-quarto-900')]);
 }
 
+/** Jobs with something typed and not entered, with contents from elsewhere, and with what can't be read. */
+async function halfWritten(page) {
+  await plantAll(page, [brokenJob, oddJob, ...sampleJobs([])]);
+  await plantIn(page, 'beside', ...besideJob('odd'));
+  const time = '2026-11-24T12:00:00.000Z';
+  const draft = (field, value) => ({ key: `job/open-job/ ${field}`, value, time });
+  await plantIn(
+    page,
+    'drafts',
+    draft('note-lay-out', 'half a sen'),
+    draft('ask-measure-engine-drained-engine', '2,4'),
+    draft('problem-fell-in', { answers: {}, hand: [], step: 'lay-out' }),
+  );
+}
+
 /** Forty own cards, one in two versions, one pinned, and as many jobs. */
 async function crowded(page) {
   const herd = Array.from({ length: 39 }, (_, n) => ownCard(`herd-${n}`, `Herd ${100 + n}`));
@@ -146,6 +162,7 @@ export const phones = {
     },
   },
   restored: { fill: restored },
+  'half written': { fill: halfWritten },
   'hostile texts': { fill: (page) => plantAll(page, [hostileJob()]) },
   'just updated': { fill: justUpdated },
   'update waiting': { before: [updateWaits] },

@@ -6,8 +6,9 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { download } from './download.js';
 import { halves } from './exif.js';
-import { goTo, plant, stored } from './job-page.js';
+import { goTo, plant, plantIn, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
+import { besideJob, brokenJob, oddJob } from './odd-jobs.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { keepPicture } from './photos-page.js';
@@ -26,26 +27,10 @@ async function siteWith(t, ...jobs) {
   return site;
 }
 
-/** Puts other contents beside a job. */
-const plantBeside = (page, ...list) =>
-  page.evaluate(async (others) => {
-    const opening = indexedDB.open('tidysump');
-    await new Promise((resolve) => (opening.onsuccess = resolve));
-    const tx = opening.result.transaction(['beside'], 'readwrite');
-    for (const other of others) tx.objectStore('beside').put(other);
-    await new Promise((resolve) => (tx.oncomplete = resolve));
-    opening.result.close();
-  }, list);
-
-const broken = {
-  ...job,
-  id: 'broken',
-  name: 'A name of its own',
-  card: { id: 'x', circuits: 'none' },
-};
+const [broken] = brokenJob;
 
 test('a job that cannot be worked out is a plain reading on every screen of it', async (t) => {
-  const { page, complaints } = await siteWith(t, [broken, events]);
+  const { page, complaints } = await siteWith(t, brokenJob);
   for (const screen of ['job', 'record', 'sheet', 'bill']) {
     await goTo(page, `#/${screen}/broken`);
     assert.equal(await heading(page), broken.name, screen);
@@ -63,7 +48,7 @@ test('a job that cannot be worked out is a plain reading on every screen of it',
 });
 
 test('it takes a note, which outlives the page, and a photo, and goes out as a file', async (t) => {
-  const { page, complaints } = await siteWith(t, [broken, events]);
+  const { page, complaints } = await siteWith(t, brokenJob);
   await goTo(page, '#/record/broken');
   await type(page, words('job.note'), 'begun');
   await untilSeen(page, words('draft.written'));
@@ -128,35 +113,22 @@ test('of an address without a job it is said that there is none', async (t) => {
 });
 
 test('an entry of another kind, one that cannot be read and one of another version are shown', async (t) => {
-  const odd = [
-    { id: 'odd-1', time: '2026-11-24T11:00:00.000Z', kind: 'polish', text: 'until it shone' },
-    { id: 'odd-2', time: '2026-11-24T11:01:00.000Z', kind: 'note', text: 7, step: 'lay-out' },
-    { id: 'odd-3', time: '2026-11-24T11:02:00.000Z', kind: 'done', step: 'polish-tank' },
-  ];
-  const { page, complaints } = await siteWith(t, [job, [...events, ...odd]]);
-  await goTo(page, '#/record/open-job');
+  const { page, complaints } = await siteWith(t, oddJob);
+  await goTo(page, '#/record/odd');
   await untilSeen(page, words('record.elsewhere'));
   assert.ok((await under(page, words('record.elsewhere'))).includes('polish-tank'));
   await tapText(page, words('plain.entries'));
   await untilSeen(page, words('event.other', { kind: 'polish' }));
   await untilSeen(page, 'until it shone');
   await untilSeen(page, words('finding.event-unread', { member: 'text' }));
-  await goTo(page, '#/job/open-job/step/lay-out');
+  await goTo(page, '#/job/odd/step/lay-out');
   await untilSeen(page, words('job.see-record'));
   assert.deepEqual(complaints, []);
 });
 
 test('of two contents the person says which counts, and can take that back', async (t) => {
-  const note = events.find(({ kind }) => kind === 'note');
-  const other = { ...note, text: 'Clear as water.' };
-  const card = structuredClone(job.card);
-  card.bolts.find(({ id }) => id === 'drain').torque.value = '99';
   const { page, complaints } = await siteWith(t, [job, events]);
-  await plantBeside(
-    page,
-    { job: job.id, kind: 'event', id: note.id, text: JSON.stringify(other) },
-    { job: job.id, kind: 'job', id: '', text: JSON.stringify({ ...job, card }) },
-  );
+  await plantIn(page, 'beside', ...besideJob(job.id));
   const notes = () => under(page, words('record.notes'));
   await goTo(page, '#/record/open-job');
   await untilSeen(page, words('record.disputed'));

@@ -3,7 +3,16 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { goTo, plant, plantSetting, planOf, startJob, stored, untilStep } from './job-page.js';
+import {
+  goTo,
+  plant,
+  plantIn,
+  plantSetting,
+  planOf,
+  startJob,
+  stored,
+  untilStep,
+} from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
@@ -202,24 +211,11 @@ test('every field of a bill comes back, and is gone once it is kept', async (t) 
 
 test('every field of the editor comes back, is marked, and is entered or dropped by a tap', async (t) => {
   const own = { ...sampleCard('hallowmoor-drover-1700'), id: 'own' };
-  const put = (page) =>
-    page.evaluate(async (content) => {
-      const opening = indexedDB.open('tidysump');
-      await new Promise((resolve) => (opening.onsuccess = resolve));
-      const tx = opening.result.transaction(['cards'], 'readwrite');
-      const record = {
-        key: 'own',
-        card: content,
-        text: JSON.stringify(content),
-        changed: '2026-11-01',
-      };
-      tx.objectStore('cards').put(record);
-      await new Promise((resolve) => (tx.oncomplete = resolve));
-      opening.result.close();
-    }, own);
+  const text = JSON.stringify(own);
+  const record = { key: 'own', card: own, text, changed: '2026-11-01' };
   let planted = false;
   const addresses = async (page) => {
-    if (!planted) await put(page);
+    if (!planted) await plantIn(page, 'cards', record);
     planted = true;
     return ['#/edit/own'];
   };
@@ -242,14 +238,14 @@ test('every field of the editor comes back, is marked, and is entered or dropped
     own.make,
   );
   const model = await page.waitForSelector('.field:has([name="/model"])');
-  const text = await model.$eval('input', ({ value }) => value);
+  const typedModel = await model.$eval('input', ({ value }) => value);
   const enter = await model.waitForSelector(`::-p-aria([name="${words('draft.enter')}"])`);
   await enter.evaluate((button) => button.click());
   await page.waitForFunction(() => !document.querySelector('.field:has([name="/model"]) .draft'), {
     polling,
   });
   await page.waitForSelector('[aria-busy=false]');
-  assert.equal((await stored(page, 'cards'))[0].card.model, text);
+  assert.equal((await stored(page, 'cards'))[0].card.model, typedModel);
 });
 
 test('Keep, and Done before it is kept: what was typed is kept once', async (t) => {

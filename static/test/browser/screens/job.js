@@ -124,6 +124,17 @@ export const job = {
     await goTo(page, '#/job/stopped-job');
     await untilSeen(page, words('trouble.take-back'));
   },
+  'step with something typed': on('half written', async (page) => {
+    await step('lay-out')(page);
+    await untilSeen(page, words('job.drafted'));
+  }),
+  'all steps, something typed': on('half written', (page) => goTo(page, '#/job/open-job/steps')),
+  'step, just taken back': on('half written', async (page) => {
+    await step('lay-out', 'timed-job')(page);
+    await tap(page, words('job.undo'));
+    await untilSeen(page, words('job.redo'));
+  }),
+  'job that can only be read': on('half written', (page) => goTo(page, '#/job/broken')),
   'all steps': (page) => goTo(page, '#/job/open-job/steps'),
   closing: async (page) => {
     await goTo(page, '#/job/ready-job');

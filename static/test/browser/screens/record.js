@@ -53,6 +53,10 @@ export const record = {
     'hostile texts',
     to('#/record/hostile-job', words('record.notes')),
   ),
+  'record, two contents for an entry': on('half written', async (page) => {
+    await to('#/record/odd', words('record.disputed'))(page);
+  }),
+  'record that can only be read': on('half written', to('#/record/broken', words('plain.entries'))),
   'record, a photo enlarged': async (page) => {
     await plantPhoto(page);
     await goTo(page, '#/record/open-job');
