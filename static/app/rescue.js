@@ -2,11 +2,9 @@
 // the records to a file (rescue-file.js, which comes when it is asked for). It stands
 // alone, since anything else may be what is missing; its sentences stand in index.html.
 
-const section = /** @type {HTMLElement} */ (document.getElementById('rescue'));
-const [reason, , ...outcomes] = /** @type {NodeListOf<HTMLElement>} */ (
-  section.querySelectorAll('p')
-);
-const [again, keep] = section.querySelectorAll('button');
+const template = /** @type {HTMLTemplateElement} */ (document.getElementById('rescue-parts'));
+/** @type {HTMLElement | undefined} */
+let section;
 let lasting = false;
 
 /**
@@ -15,13 +13,48 @@ let lasting = false;
  * @param {string} [why]
  */
 function show(why) {
+  section ??= put();
+  const reason = section.querySelector('p');
   if (why && reason) reason.textContent = why;
   lasting = Boolean(why);
   section.hidden = false;
 }
 
+/** Puts it on the page, before anything else. */
+function put() {
+  document.body.prepend(template.content);
+  const here = /** @type {HTMLElement} */ (document.getElementById('rescue'));
+  const [again, keep] = here.querySelectorAll('button');
+  again?.addEventListener('click', () => location.reload());
+  keep?.addEventListener('click', () => save(keep, here.querySelectorAll('.outcome')));
+  return here;
+}
+
+/**
+ * Saves the records, and says what came of it: one of the outcomes.
+ *
+ * @param {HTMLButtonElement} button
+ * @param {NodeListOf<HTMLElement>} outcomes
+ */
+async function save(button, outcomes) {
+  button.disabled = true;
+  for (const outcome of outcomes) outcome.hidden = true;
+  const [at, values] = await import(/** @type {string} */ (button.dataset.src))
+    .then((file) => file.save())
+    .catch(() => [2, {}]);
+  const said = outcomes.item(at);
+  said.textContent = (said.dataset.said ??= said.textContent ?? '').replace(
+    /\{(\w+)\}/g,
+    (_, name) => new Map(Object.entries(values)).get(name) ?? '',
+  );
+  said.hidden = false;
+  button.disabled = false;
+}
+
 // A part was missing for the screen before; whether one is missing for the next shows.
-addEventListener('hashchange', () => (section.hidden ||= !lasting));
+addEventListener('hashchange', () => {
+  if (section && !lasting) section.hidden = true;
+});
 // The app tells of a part that it can't have, or of a store that it can't read.
 addEventListener('rescue', (event) => {
   event.preventDefault(); // it is taken care of
@@ -45,23 +78,5 @@ function nothingDrawn() {
 // A style that is missing was known before this came: its sheet is not there, or empty.
 for (const link of document.querySelectorAll('link'))
   if (link.rel === 'stylesheet' && !link.sheet?.cssRules.length) show();
-
-again?.addEventListener('click', () => location.reload());
-keep?.addEventListener('click', async () => {
-  keep.disabled = true;
-  for (const outcome of outcomes) outcome.hidden = true;
-  const [at, values] = await import(/** @type {string} */ (keep.dataset.src))
-    .then(({ save }) => save())
-    .catch(() => [2, {}]);
-  const said = outcomes.at(at);
-  if (said) {
-    said.textContent = (said.dataset.said ??= said.textContent ?? '').replace(
-      /\{(\w+)\}/g,
-      (_, name) => new Map(Object.entries(values)).get(name) ?? '',
-    );
-    said.hidden = false;
-  }
-  keep.disabled = false;
-});
 
 export {}; // a scope of its own for those who read it; the build makes it a script

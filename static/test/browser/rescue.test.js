@@ -12,7 +12,7 @@ import { seen, tap, untilSeen } from './person.js';
 import { sampleJobs } from './sample-jobs.js';
 import { words } from './words.js';
 
-const isShown = (page) => page.evaluate(() => !document.getElementById('rescue').hidden);
+const isShown = (page) => page.evaluate(() => document.getElementById('rescue')?.hidden === false);
 
 /** A host with an edition, a browser whose store holds jobs of it, and where its parts are. */
 async function world(t) {
