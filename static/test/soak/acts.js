@@ -168,13 +168,12 @@ export const acts = {
     await goTo(page, '#/keep');
     const input = await page.waitForSelector('#backup-file');
     await input.uploadFile(path);
-    await person.keep(
-      ids.map((id) => `restored ${id}`),
-      async () => {
-        await tap(page, words('restore.do'));
-        await untilSeen(page, words('restore.done'));
-      },
-    );
+    // What came in before it broke off is there already, and comes in once.
+    const missing = ids.map((id) => `restored ${id}`).filter((entry) => !person.ledger.has(entry));
+    await person.keep(missing, async () => {
+      await tap(page, words('restore.do'));
+      await untilSeen(page, words('restore.done'));
+    });
     person.file = null;
   },
 

@@ -25,9 +25,9 @@ export class Ledger {
     this.made++;
   }
 
-  /** The entries that must be there and begin with a text. */
-  of(beginning) {
-    return [...this.#made.keys()].filter((entry) => entry.startsWith(beginning));
+  /** Whether an entry must be there. */
+  has(entry) {
+    return this.#made.has(entry);
   }
 
   /**

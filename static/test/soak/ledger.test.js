@@ -23,7 +23,9 @@ test('what was kept must be there once, what was begun may be, and no more', () 
 test('what was found there once must stay there', () => {
   const ledger = new Ledger();
   ledger.begin('begun');
+  assert.equal(ledger.has('begun'), false);
   ledger.compare(['begun']);
+  assert.equal(ledger.has('begun'), true);
   assert.deepEqual(ledger.compare([]), { lost: ['begun'], doubled: [] });
 });
 
