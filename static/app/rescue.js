@@ -26,7 +26,7 @@ function put() {
   const here = /** @type {HTMLElement} */ (document.getElementById('rescue'));
   const [again, keep] = here.querySelectorAll('button');
   again?.addEventListener('click', () => location.reload());
-  keep?.addEventListener('click', () => save(keep, here.querySelectorAll('.outcome')));
+  keep?.addEventListener('click', () => save(keep, here.querySelectorAll('p:nth-of-type(n + 3)')));
   return here;
 }
 

@@ -2,10 +2,11 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import { chooseText } from './choose-file.js';
 import { download } from './download.js';
 import { exportEdition } from './editions.js';
 import { startFolderHost } from './folder-host.js';
-import { plant, stored } from './job-page.js';
+import { goTo, plant, stored } from './job-page.js';
 import { openBrowser, temporaryFolder } from './launch.js';
 import { polling, untilState } from './page.js';
 import { seen, tap, untilSeen } from './person.js';
@@ -96,6 +97,11 @@ async function rescued(page, t) {
   assert.ok('end' in lines.at(-1));
   const of = (kind) => lines.filter((line) => kind in line).map((line) => line[kind]);
   await untilSeen(page, words('rescue.saved', { count: lines.length - 1, name }));
+  const outcomes = await page.evaluate(
+    () =>
+      [...document.querySelectorAll('#rescue > p')].filter((p) => p.checkVisibility()).length - 2,
+  );
+  assert.equal(outcomes, 1, 'one thing is said of it');
   return { of, lines };
 }
 
@@ -187,6 +193,31 @@ test('an older program at a newer store says so, touches nothing, and gives the 
   assert.deepEqual(of('future'), [{ a: 'thing' }]);
   const versions = await page.evaluate(() => indexedDB.databases());
   assert.deepEqual(versions, [{ name: 'tidysump', version: 99 }]);
+});
+
+test('restoring reads what the rescue saved', async (t) => {
+  const { browser, host, page } = await world(t);
+  const jobs = await stored(page, 'jobs');
+  await page.evaluate(() => dispatchEvent(new CustomEvent('rescue', { cancelable: true })));
+  const { text } = await download(page, await temporaryFolder(t), words('rescue.save'));
+  const other = await (await browser.createBrowserContext()).newPage();
+  await other.goto(host.url);
+  await untilState(other, 'ready');
+  await goTo(other, '#/keep');
+  await chooseText(other, '#backup-file', 'tidysump-rescue.txt', text);
+  await tap(other, words('restore.do'));
+  await untilSeen(other, words('restore.done'));
+  const ids = (list) => list.map(({ id }) => id).sort();
+  assert.deepEqual(ids(await stored(other, 'jobs')), ids(jobs));
+  const [photo] = await stored(other, 'photos');
+  assert.equal(photo.id, 'p');
+  const events = [
+    ...(await stored(other, 'events')),
+    ...(await stored(other, 'bundles')).flatMap((bundle) => bundle.events),
+  ];
+  const all = await stored(page, 'events');
+  const known = all.filter(({ job }) => job !== 'nobody');
+  assert.deepEqual(ids(events), ids([...known, { id: 'in-bundle' }]));
 });
 
 test('what writes the file is missing too: said, and nothing is empty', async (t) => {
