@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { goTo, untilStep } from '../browser/job-page.js';
 import { temporaryFolder } from '../browser/launch.js';
-import { polling, stateOf, untilState } from '../browser/page.js';
+import { polling, stateOf } from '../browser/page.js';
 import { patience } from '../browser/patience.js';
 import { enter, tap, type, untilSeen } from '../browser/person.js';
 import { keepPicture } from '../browser/photos-page.js';
@@ -188,7 +188,6 @@ export const acts = {
     const taken = (old) =>
       globalThis.tidysump?.offline.state.version !== old && document.querySelector('h1') !== null;
     await page.waitForFunction(taken, { polling, timeout: patience() }, version);
-    await untilState(page, 'ready');
   },
 };
 
