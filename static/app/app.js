@@ -3,20 +3,12 @@ import { loadWordsOf, t } from './words/catalogue.js';
 import { bikes } from './bikes/bikes.js';
 import { loadLaterStyle } from './site/later-style.js';
 import { own } from './site/own.js';
+import { offerRescue } from './site/rescue.js';
 import { standing } from './store/database.js';
 import { settled } from './store/settings.js';
 
 const full = 'store.full';
 const newer = 'store.newer';
-
-/**
- * Offers to load again and to save the records raw (rescue.js), and says why; false where
- * that part is missing too.
- *
- * @param {string} why
- */
-const rescue = (why) =>
-  !dispatchEvent(new CustomEvent('rescue', { detail: why, cancelable: true }));
 
 /** Fetches the screens that the first one can do without, and their words; the page asks for them at once after it. */
 export async function fetchScreens() {
@@ -98,7 +90,7 @@ export class App {
       const make = await screenOf(name);
       return await make(rest, this);
     } catch {
-      const taken = rescue(''); // which says why by itself
+      const taken = offerRescue(''); // which says why by itself
       return { name: 'failed', title: t('app.name'), draw: () => (taken ? '' : t('page.failed')) };
     }
   }
@@ -115,7 +107,7 @@ export class App {
 
   redraw() {
     if (!this.screen) return;
-    if (standing.word === newer) this.#rescued ||= rescue(t(newer));
+    if (standing.word === newer) this.#rescued ||= offerRescue(t(newer));
     this.#draw(this);
   }
 

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { download, share, shareable } from '../phone/share.js';
 import { makeBackup } from './write.js';
+import { offerRescue } from '../site/rescue.js';
 import { saveSetting } from '../store/store.js';
 import { putSaved } from '../store/whole.js';
 import { t } from '../words/catalogue.js';
@@ -45,6 +46,11 @@ export class BackupForm {
 
   async #make() {
     if (this.#busy) return;
+    if (!globalThis.crypto?.subtle) {
+      // Over plain HTTP nothing can be sealed: the records go out as they lie in the store.
+      offerRescue(t('keep.insecure'));
+      return this.#say('keep.insecure');
+    }
     this.#busy = true;
     this.#file = null;
     const made = new Date().toISOString();

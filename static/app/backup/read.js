@@ -49,6 +49,8 @@ export class Backup {
    * @param {AbortSignal} [signal]
    */
   static async open(file, signal) {
+    // Over plain HTTP a browser makes no digests: neither seals nor keys of contents.
+    if (!globalThis.crypto?.subtle) throw new Fault('restore.insecure');
     const backup = new Backup(file);
     return damagedUnless(async () => {
       await backup.#readHead();

@@ -1,11 +1,12 @@
 // A page over plain HTTP from another machine: a browser gives it much less.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { chooseText } from './choose-file.js';
 import { done, goTo, startJob, stored, untilStep } from './job-page.js';
 import { openBrowser, startServer } from './launch.js';
-import { seen, tapText, untilSeen } from './person.js';
+import { seen, tap, tapText, untilSeen } from './person.js';
 import { watch } from './watch.js';
-import { words } from './words.js';
+import { sampleBackup, words } from './words.js';
 
 const name = 'workshop.example';
 
@@ -39,7 +40,11 @@ test('an address that cannot keep the app says so in one sentence, and a job goe
   await goTo(page, '#/settings');
   await untilSeen(page, words('settings.offline.insecure'));
   await goTo(page, '#/keep');
-  await untilSeen(page, words('keep.title'));
+  await tap(page, words('keep.make'));
+  await untilSeen(page, words('keep.insecure'));
+  await page.waitForSelector('#rescue:not([hidden])');
+  await chooseText(page, '#backup-file', 'backup.txt', sampleBackup);
+  await untilSeen(page, words('restore.insecure'));
   // A header that such an address can't make use of.
   assert.deepEqual(
     complaints.filter((text) => !text.startsWith('The Cross-Origin-Opener-Policy header')),
