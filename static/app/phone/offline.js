@@ -1,6 +1,9 @@
 import { scriptURL } from '../site/trusted.js';
 
 const takeOverDeadline = 4000; // ms until a plain reload, if no new worker takes over
+// A question is lost with a worker that is ended before it answers: it is asked again.
+const answerDeadline = 5000; // ms
+const questions = 4; // at most
 
 /**
  * How a worker stands: its own version, the one that it serves, and how many files of
@@ -15,6 +18,7 @@ const takeOverDeadline = 4000; // ms until a plain reload, if no new worker take
  *
  * @param {ServiceWorker} worker
  * @param {(standing: Standing) => void} tell
+ * @returns {MessagePort} where it tells
  */
 function ask(worker, tell) {
   const { port1, port2 } = new MessageChannel();
@@ -24,6 +28,7 @@ function ask(worker, tell) {
     tell(data);
   };
   worker.postMessage({ type: 'standing' }, [port2]);
+  return port1;
 }
 
 /**
@@ -181,14 +186,20 @@ export class Offline {
    * Has a worker count what is kept.
    *
    * @param {ServiceWorker | null} worker
+   * @param {number} [left] how often it may be asked
    */
-  #count(worker) {
-    if (!worker) return;
-    ask(worker, (standing) => {
+  #count(worker, left = questions) {
+    if (!worker || !left) return;
+    const port = ask(worker, (standing) => {
+      clearTimeout(again);
       this.#standing = standing;
       if (this.#asked && standing.served !== this.state.version) return this.#reloadOnce();
       this.#stand();
     });
+    const again = setTimeout(() => {
+      port.close();
+      this.#count(worker, left - 1);
+    }, answerDeadline);
   }
 
   /** What the page says of itself follows from what its worker told, and from the one that waits. */

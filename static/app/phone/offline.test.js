@@ -207,3 +207,27 @@ test('a browser without service workers, and one that refuses them', async () =>
   await offline.start();
   assert.equal(offline.state.supported, false);
 });
+
+test('a worker that was ended before it could answer is asked again, and not for ever', async (t) => {
+  t.mock.timers.enable({ apis: ['setTimeout'] });
+  const active = new FakeServiceWorker('v1');
+  const answer = active.postMessage;
+  active.postMessage = ({ type }) => active.told.push(type);
+  const { offline } = world({ active });
+  await offline.start();
+  assert.equal(offline.state.ready, false);
+  for (let n = 0; n < 9; n++) t.mock.timers.tick(5000);
+  assert.deepEqual(active.told, Array(4).fill('standing'), 'a worker that never answers');
+
+  const woken = new FakeServiceWorker('v1');
+  woken.postMessage = ({ type }) => {
+    woken.told.push(type);
+    woken.postMessage = answer;
+  };
+  const { offline: other } = world({ active: woken });
+  const ready = until(other, (state) => state.ready);
+  await other.start();
+  t.mock.timers.tick(5000);
+  await ready;
+  assert.equal(woken.told.length, 2);
+});

@@ -40,6 +40,20 @@ export function stepName(job, id) {
   return whole;
 }
 
+/**
+ * What a reading belongs to: an oil by its role, a fastener by what it is; else the id.
+ *
+ * @param {Partial<Job>} job
+ * @param {unknown} id
+ */
+function subject({ record }, id) {
+  const { circuits, bolts } = Object(record?.card);
+  const withId = (list) => (Array.isArray(list) ? list.find((one) => one?.id === id) : undefined);
+  const [oil, fastener] = [withId(circuits), withId(bolts)];
+  const word = oil ? `role.${oil.role}` : `purpose.${fastener?.purpose}`;
+  return hasWord(word) ? t(word) : written(id, briefly);
+}
+
 const chosenFrom = ['level', 'leak'];
 
 /** What was read: one of the words of a choice, or as it was typed. */
@@ -78,8 +92,8 @@ const ofKind = new Map(
     finish: () => [],
     note: ({ text: note }) => [written(note)],
     photo: ({ what }) => [named('photo.what.', what)],
-    reading: ({ what, of, value }) => [
-      `${named('ask.', what)}${of ? `, ${written(of, briefly)}` : ''}: ${chosen(what, value)}`,
+    reading: ({ what, of, value }, job) => [
+      `${named('ask.', what)}${of ? `, ${subject(job, of)}` : ''}: ${chosen(what, value)}`,
     ],
     timer: ({ what, until }) => [
       named('timer.', what),

@@ -21,10 +21,9 @@ function* freeTexts(value, name) {
       yield* freeTexts(part, Array.isArray(value) ? name : key);
 }
 
-// What the ways to the screens type into fields.
-const typed = 'Plainford One,Plainford Other,hovercraft,stick-in,parsecs,four,ERU,short,long'.split(
-  ',',
-);
+// What the ways to the screens type into fields, and what their files say that nobody knows.
+const typed =
+  'wheel,Plainford One,Plainford Other,hovercraft,stick-in,parsecs,four,ERU,short,long'.split(',');
 
 const symbols = [
   /(?<=\d ?)(in|min)(?!\p{L})/gu, // units that are words in English too
