@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { amount, money, percent } from '../words/money.js';
-import { t, text } from '../words/catalogue.js';
+import { t, text, verbatim } from '../words/catalogue.js';
 import { day } from '../words/dates.js';
 
 /** What the paper is called: "Bill 2026-17". */
@@ -35,7 +35,7 @@ export function billPaper(papers, sums) {
   `;
 }
 
-const block = (written) => (written ? html`<p class="lines">${text(written)}</p>` : nothing);
+const block = (written) => (written ? html`<p class="lines">${verbatim(written)}</p>` : nothing);
 
 function row({ text: name, kind }, line, sums, several) {
   const { count, unit, price, discount, amount: sum, rate } = line;

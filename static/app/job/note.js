@@ -1,7 +1,7 @@
 import { html } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
 import { limits } from '../core/limits.js';
-import { t, text } from '../words/catalogue.js';
+import { t, verbatim } from '../words/catalogue.js';
 import { draftMark } from '../ui/draft-mark.js';
 import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
@@ -19,7 +19,7 @@ export function note(job, step, control) {
   const id = `note-${step.id}`;
   const restore = (field) => field && control.restore(field, () => written(field));
   return html`
-    ${own.map((n) => html`<p class="kept">✎ ${text(n.text)}</p>`)}
+    ${own.map((n) => html`<p class="kept">✎ ${verbatim(n.text)}</p>`)}
     <details class="note">
       <summary>${t('job.note')}</summary>
       <form @submit=${submit}>

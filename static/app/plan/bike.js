@@ -6,7 +6,7 @@ import { persistRecords } from '../phone/storage.js';
 import { startJob } from '../store/job.js';
 import { go } from '../ui/address.js';
 import { set, settings } from '../store/settings.js';
-import { t, text } from '../words/catalogue.js';
+import { t, text, verbatim } from '../words/catalogue.js';
 import { radios, ticks } from '../ui/choice.js';
 import { DueSection } from '../due/section.js';
 import { finding, findings } from '../ui/findings.js';
@@ -78,7 +78,7 @@ function sheets(card, answer, start) {
       card.notes
         ? section(
             'plan.remarks',
-            card.notes.map((note) => html`<p>${text(note)}</p>`),
+            card.notes.map((note) => html`<p>${verbatim(note)}</p>`),
           )
         : nothing
     }

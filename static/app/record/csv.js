@@ -3,7 +3,7 @@ import { limits, loadLimits } from '../core/limits.js';
 import { settings } from '../store/settings.js';
 import { survey } from '../store/survey.js';
 import * as whole from '../store/whole.js';
-import { t, text } from '../words/catalogue.js';
+import { t, verbatim } from '../words/catalogue.js';
 import { shortened } from '../words/cut.js';
 import { today } from '../words/dates.js';
 
@@ -50,7 +50,7 @@ export function row({ name, started, summary: before = {} }, answer = {}) {
     first.level ? t(first.level) : '',
     done ?? '',
     findings.map(({ code, values }) => t(`finding.${code}`, values)).join('\n'),
-    notes.map((note) => text(note)).join('\n'),
+    notes.map((note) => verbatim(note)).join('\n'),
   ].map((cell) => shortened(String(cell), most, t('csv.cut')));
 }
 

@@ -102,3 +102,12 @@ test('the day is the one that the phone has', () => {
   }
   assert.equal(row(jobOf('whenever'))[0], 'whenever');
 });
+
+test('a note is what was written, also where it looks like the id of a word', () => {
+  const note = '@role.engine';
+  const cells = row(
+    { name: 'Corda', started: '2026-11-24T10:00:00.000Z' },
+    { row: { notes: [note] } },
+  );
+  assert.ok(cells.includes(note), cells.join(' | '));
+});

@@ -3,7 +3,7 @@ import { costsOf } from '../bill/costs.js';
 import { address } from '../ui/address.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
-import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { loadWordsOf, t, text, verbatim } from '../words/catalogue.js';
 import { when } from '../words/dates.js';
 import { CsvForm } from './csv-form.js';
 import { disputed } from './disputed.js';
@@ -141,7 +141,7 @@ function reading({ what, name, texts, card, time }) {
 
 function remark(job, { step, text: written, time }) {
   return html`<article class="remark">
-    <p>${text(written)}</p>
+    <p>${verbatim(written)}</p>
     <small>${step ? stepName(job, step) : nothing} ${when(time)}</small>
   </article>`;
 }

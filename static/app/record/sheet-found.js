@@ -1,5 +1,5 @@
 import { html } from 'lit-html';
-import { t, text } from '../words/catalogue.js';
+import { t, text, verbatim } from '../words/catalogue.js';
 
 /** @import { Plan } from '../core/core.d.ts' */
 
@@ -16,7 +16,7 @@ export function found({ state, ...job }) {
     ),
     ...problems.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
     leak && `${t('ask.leak')} ${text(leak.texts[0])}`,
-    ...notes.map((n) => (n.step ? `${name(job, n.step)}: ${text(n.text)}` : text(n.text))),
+    ...notes.map((n) => (n.step ? `${name(job, n.step)}: ${verbatim(n.text)}` : verbatim(n.text))),
   ].filter(Boolean);
   return lines.length
     ? html`<ul class="lines">

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { set, settings } from '../store/settings.js';
 import { day, when } from '../words/dates.js';
-import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { loadWordsOf, t, text, verbatim } from '../words/catalogue.js';
 import { ticks } from '../ui/choice.js';
 import { finding } from '../ui/findings.js';
 import { marks } from '../ui/figure.js';
@@ -70,7 +70,7 @@ function content(job, shown, app) {
         ${t(finished ? 'paper.finished' : 'paper.started')} ${when(finished || record.started)}
         ${odometer(state)}
       </p>
-      ${settings.doneBy ? html`<p class="lines">${t('paper.by')}: ${text(settings.doneBy)}</p>` : nothing}
+      ${settings.doneBy ? html`<p class="lines">${t('paper.by')}: ${verbatim(settings.doneBy)}</p>` : nothing}
     </header>
     ${section(
       'paper.oil',

@@ -5,6 +5,8 @@ import { sampleJobs } from './sample-jobs.js';
 // that no line can hold.
 export const markup =
   '<img src="/x" onerror="globalThis.ran = 1"><script>globalThis.ran = 1</script>';
+/** What would be said in other words, were it taken for the id of a word. */
+export const wordId = '@role.engine';
 const turned = '\u202eturned round';
 const endless = 'x'.repeat(10_000);
 const hostile = `${markup} ${turned} ${endless}`;
@@ -24,6 +26,7 @@ export function hostileJob() {
       ...events,
       { ...at, what: 'torque', of: 'drain', value: '29 Nm' },
       { id: 'note', time, kind: 'note', step: 'tighten-drain', text: hostile },
+      { id: 'word', time, kind: 'note', step: 'tighten-drain', text: wordId },
     ],
   ];
 }

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { done, goTo, plant, startJob, stored, untilStep } from './job-page.js';
-import { hostileJob, markup } from './hostile-texts.js';
+import { hostileJob, markup, wordId } from './hostile-texts.js';
 import { figuresTurned, stickingOut } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
@@ -59,11 +59,14 @@ test('hostile text in names and notes is only text', async (t) => {
     steps: '#/job/hostile-job/steps',
     list: '#/record',
     record: '#/record/hostile-job',
+    sheet: '#/sheet/hostile-job',
   };
+  const noted = ['step', 'record', 'sheet'];
   const found = { wide: [], images: 0, turned: [] };
   for (const [name, address] of Object.entries(addresses)) {
     await goTo(page, address);
     if (name !== 'steps') await untilSeen(page, markup);
+    if (noted.includes(name)) await untilSeen(page, wordId);
     found.wide.push(...(await stickingOut(page)).map((what) => `${name}: ${what}`));
     found.turned.push(...(await figuresTurned(page)));
     found.images += await page.evaluate(() => document.images.length);
