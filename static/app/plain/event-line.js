@@ -21,6 +21,20 @@ const written = (value, letters = most) => {
 const named = (stem, id) => (hasWord(stem + id) ? t(stem + id) : written(id, briefly));
 
 /**
+ * What a reading or a step is of: an oil by its role, a fastener by what it is; else the id.
+ *
+ * @param {Partial<Job>} job
+ * @param {unknown} id
+ */
+function subject({ record }, id) {
+  const { circuits, bolts } = Object(record?.card);
+  const withId = (list) => (Array.isArray(list) ? list.find((one) => one?.id === id) : undefined);
+  const [oil, fastener] = [withId(circuits), withId(bolts)];
+  const word = oil ? `role.${oil.role}` : `purpose.${fastener?.purpose}`;
+  return hasWord(word) ? t(word) : written(id, briefly);
+}
+
+/**
  * The name of a step: as the plan has it, else by the longest word that its id begins
  * with, "tighten-drain"; else the id.
  *
@@ -33,25 +47,12 @@ export function stepName(job, id) {
   const whole = written(id, briefly);
   for (let end = whole.length; end > 0; end = whole.lastIndexOf('-', end - 1)) {
     const rest = whole.slice(end + 1);
-    const values = { of: rest, purpose: rest, count: '' };
+    const of = subject(job, rest);
+    const values = { of, purpose: of, count: '' };
     const word = `step.${whole.slice(0, end)}`;
     if (hasWord(word)) return t(word, values).replace(/[\s:]+$/, '');
   }
-  return whole;
-}
-
-/**
- * What a reading belongs to: an oil by its role, a fastener by what it is; else the id.
- *
- * @param {Partial<Job>} job
- * @param {unknown} id
- */
-function subject({ record }, id) {
-  const { circuits, bolts } = Object(record?.card);
-  const withId = (list) => (Array.isArray(list) ? list.find((one) => one?.id === id) : undefined);
-  const [oil, fastener] = [withId(circuits), withId(bolts)];
-  const word = oil ? `role.${oil.role}` : `purpose.${fastener?.purpose}`;
-  return hasWord(word) ? t(word) : written(id, briefly);
+  return verbatim(whole);
 }
 
 const chosenFrom = ['level', 'leak'];

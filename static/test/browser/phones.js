@@ -68,7 +68,7 @@ async function restored(page) {
   await goTo(page, '#/keep');
   await chooseText(page, '#backup-file', 'backup.txt', sampleBackup);
   await tap(page, words('restore.do'));
-  await untilSeen(page, words('restore.done'));
+  await untilSeen(page, words('restore.done-aside'));
 }
 
 /** What a person saw last is older than what there is. */

@@ -23,13 +23,17 @@ function* freeTexts(value, name) {
 
 // What the ways to the screens type into fields, and what their files say that nobody knows.
 const typed =
-  'wheel,Plainford One,Plainford Other,hovercraft,stick-in,parsecs,four,ERU,short,long'.split(',');
+  'wheel,polish-tank,polish,Clear as water,Plainford One,Plainford Other,hovercraft,stick-in,parsecs,four,ERU,short,long'.split(
+    ',',
+  );
 
 const symbols = [
   /(?<=\d ?)(in|min)(?!\p{L})/gu, // units that are words in English too
   /\b(US|imp) (qt|pt|gal|fl oz)\b|\b(m[Lm]|k[gmN]|mi|lb|[mM]Pa|lbf·(ft|in)|kgf)\b/g,
   /\b\d+W-\d+|\b(API )?(S[A-P]|GL-\d)\b|\bJASO M[AB]\d?( \/ MA2)?|\bUN[CF]\b/g, // of oils and threads
-  /^circuits( › \w+)+$/g, // where cards differ, by the members of their format
+  /^(card|circuits)( › \w+)+$/g, // where cards differ, by the members of their format
+  /"(format|version|make|model|layout|text)"|(?<=: )(array|text)(?=\.\]$)|^text: ?$/g, // members that are wrong, and their types
+  /(turned round )?x{99,}/g, // a hostile text, cut
   /\btidysump-[\w-]+\.jsonl\.gz\b|\b[0-9a-f]{12}\b/g, // a file's name, a version
 ];
 
