@@ -46,8 +46,9 @@ test('a store that is slow: bikes and plan at once, a sign, and all that is kept
   await untilSeen(page, words('store.slow'));
   assert.ok(!(await seen(page)).includes(words('store.failed')));
   await tapText(page, bike);
-  await untilSeen(page, `${card.circuits[0].withFilter.value} L`);
+  await untilSeen(page, words('plan.start')); // the volume stands on the first screen too
   assert.equal(await heading(page), bike);
+  assert.match(await seen(page), new RegExp(`${card.circuits[0].withFilter.value}\\sL`));
   await goTo(page, '#/bikes');
   assert.ok(!(await seen(page)).includes(words('bikes.resume')));
   await page.evaluate(() => globalThis.answer());
