@@ -105,12 +105,17 @@ func (r *replayer) redo(list []*placed) {
 		if e.counts {
 			return
 		}
-		if e.Kind != Undo || !r.taken.holds[e.ID] {
+		if e.Kind != Undo || e.beyond || !r.taken.holds[e.ID] {
 			continue
 		}
-		if of := r.taken.named[e.About]; of != nil && of.Kind != Undo {
+		if of := r.taken.named[e.About]; of != nil && of.Kind != Undo && isKnown(of) {
 			r.state.Redo = e.ID
 			return
 		}
 	}
+}
+
+func isKnown(e *placed) bool {
+	known, _ := e.Kind.known()
+	return known
 }

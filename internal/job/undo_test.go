@@ -71,6 +71,26 @@ func TestUndo_Undone(t *testing.T) {
 	})
 }
 
+// An undo that came in with a place that no event of this job can have isn't what the
+// person at the bench did last, however much is written after it.
+func TestUndo_FromBeyond(t *testing.T) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
+		events := drawHonest(t, p, "a")
+		note := job.Event{ID: "away", Kind: job.Note, Text: "taken back elsewhere", Time: "2026-11-25T10:00:00.000Z"}
+		events = append(events, note, job.Event{ID: "beyond", Seq: 1_000_000_000, Kind: job.Undo, About: note.ID, Time: "9999-12-31T23:59:59.999Z"})
+		for range rapid.IntRange(0, 3).Draw(t, "rounds") {
+			events = append(events, next(events, job.Note, ""))
+			events[len(events)-1].Text = "goes on"
+			taken := replay(t, c, b, events).LastID
+			events = append(events, next(events, job.Undo, taken))
+			events = append(events, next(events, job.Undo, replay(t, c, b, events).Redo))
+		}
+		if s := replay(t, c, b, events); s.Redo != "" {
+			t.Fatalf("%v\nto bring back is %q, which nobody took back here", events, s.Redo)
+		}
+	})
+}
+
 // As many steps as were taken back, one after the other, come back in turn.
 func TestUndo_Several(t *testing.T) {
 	c := plantest.Sample(t, bike)
