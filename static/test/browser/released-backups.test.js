@@ -26,8 +26,14 @@ function jobsOf(bytes) {
 }
 
 /** What the core makes of a job that the page has. */
-const replayed = (page, { card, bench, events }) =>
-  page.evaluate((input) => globalThis.tidysump.core.call('replay', input), { card, bench, events });
+const replayed = (page, { card, bench, steps, started, events }) =>
+  page.evaluate((input) => globalThis.tidysump.core.call('replay', input), {
+    card,
+    bench,
+    steps,
+    started,
+    events,
+  });
 
 const undoneIn = (events) =>
   new Set(events.filter(({ kind }) => kind === 'undo').map(({ of }) => of));
