@@ -10,6 +10,7 @@ type Bolt struct {
 	Purpose Purpose
 	Circuit string // id of the circuit it closes
 	Holds   string // id of the filter or strainer it holds
+	Behind  string // id of the fastener, filter or strainer right in front, which comes off first
 	Place   string // where on the bike, in the card's own words
 	Count   int    // how many alike; 0 means one
 	Order   string // in which order they are tightened, and which is the longer one
@@ -29,6 +30,7 @@ func (b *Bolt) Members(m *wire.Members) {
 	wire.Text(m, "purpose", &b.Purpose, wire.Required)
 	m.String("circuit", &b.Circuit)
 	m.String("of", &b.Holds)
+	m.String("behind", &b.Behind)
 	m.String("place", &b.Place)
 	m.Int("count", &b.Count)
 	m.String("order", &b.Order)
@@ -72,7 +74,13 @@ type Filter struct {
 	// EveryNth: due at each nth oil change (1 = each).
 	EveryNth int
 	Place    string
-	Seals    []Seal
+	Behind   string // id of the fastener, filter or strainer right in front, which comes off first
+	// What a new one is held against: the thread that a spin-on filter is screwed onto,
+	// the outer diameter of its sealing ring or of a cartridge, and how tall it is.
+	Thread       string
+	Ring, Height *Figure
+	OwnNumber    string // the part number that the owner goes by, as he wrote it
+	Seals        []Seal
 }
 
 // Members names the filter's members.
@@ -83,6 +91,11 @@ func (f *Filter) Members(m *wire.Members) {
 	wire.Text(m, "mount", &f.Mount)
 	m.Int("everyNth", &f.EveryNth)
 	m.String("place", &f.Place)
+	m.String("behind", &f.Behind)
+	m.String("thread", &f.Thread)
+	wire.Optional(m, "ring", &f.Ring)
+	wire.Optional(m, "height", &f.Height)
+	m.String("ownNumber", &f.OwnNumber)
 	wire.List(m, "seals", &f.Seals)
 }
 
@@ -93,6 +106,7 @@ type Strainer struct {
 	// EveryNth: cleaned at each nth oil change (1 = each).
 	EveryNth int
 	Place    string
+	Behind   string // id of the fastener, filter or strainer right in front, which comes off first
 	Seals    []Seal
 }
 
@@ -102,5 +116,6 @@ func (s *Strainer) Members(m *wire.Members) {
 	m.String("circuit", &s.Circuit, wire.Required)
 	m.Int("everyNth", &s.EveryNth)
 	m.String("place", &s.Place)
+	m.String("behind", &s.Behind)
 	wire.List(m, "seals", &s.Seals)
 }

@@ -39,6 +39,7 @@ type Card struct {
 	Strain   []Strainer
 	Interval Interval
 	Notes    []string // the owner's or the manual's, in the card's own language
+	NotesAt  []NoteAt // those that belong to a moment of the job
 }
 
 // Members names the card's members.
@@ -61,6 +62,19 @@ func (c *Card) Members(m *wire.Members) {
 	wire.List(m, "strainers", &c.Strain)
 	m.Object("interval", &c.Interval)
 	wire.Texts(m, "notes", &c.Notes)
+	wire.List(m, "notesAt", &c.NotesAt)
+}
+
+// NoteAt is a note for one moment of the job, before the act.
+type NoteAt struct {
+	At   NotePlace
+	Text string // in the card's own language
+}
+
+// Members names the note's members.
+func (n *NoteAt) Members(m *wire.Members) {
+	wire.Text(m, "at", &n.At, wire.Required)
+	m.String("text", &n.Text, wire.Required)
 }
 
 // Engine is what the engine is.
@@ -69,6 +83,9 @@ type Engine struct {
 	Displacement float64 // cm³
 	Cooling      Cooling
 	Clutch       Clutch
+	NoLamp       bool // it has no oil lamp, nor anything else that shows the pressure
+	ReturnSeen   bool // oil that runs back into the tank is seen through its filler
+	NoNeutral    bool // a belt drives the wheel, and nothing can be put in neutral
 }
 
 // Members names the engine's members.
@@ -77,6 +94,9 @@ func (e *Engine) Members(m *wire.Members) {
 	m.Float("displacement", &e.Displacement)
 	wire.Text(m, "cooling", &e.Cooling)
 	wire.Text(m, "clutch", &e.Clutch)
+	m.Bool("noLamp", &e.NoLamp)
+	m.Bool("returnSeen", &e.ReturnSeen)
+	m.Bool("noNeutral", &e.NoNeutral)
 }
 
 // Source is a document that figures of the card come from.

@@ -82,6 +82,9 @@ func Check(c *Card) []finding.Finding {
 		k.nth(at+"/everyNth", c.Strain[i].EveryNth)
 		k.seals(at+"/seals", c.Strain[i].Seals)
 	}
+	for i := range c.NotesAt {
+		needed(&k, "/notesAt/"+strconv.Itoa(i)+"/at", c.NotesAt[i].At, NotePlaces)
+	}
 	k.interval(&c.Interval)
 	k.engine(&c.Engine)
 	if !finding.Refused(k.list) {

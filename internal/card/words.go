@@ -189,3 +189,29 @@ const (
 
 // Mounts lists the mountings.
 var Mounts = []Mount{OpenUp, OpenSideways, OpenDown}
+
+// NotePlace is the moment of the job that a note belongs to.
+type NotePlace string
+
+// The moments, in the order of the job.
+const (
+	AtReady      NotePlace = "ready"       // before the engine runs: what is laid out, what is looked at
+	AtWarm       NotePlace = "warm"        // the engine is warmed up
+	AtDrain      NotePlace = "drain"       // what the oil runs out of is opened
+	AtStrainer   NotePlace = "strainer"    // a strainer is taken out, cleaned, put back
+	AtFilterOff  NotePlace = "filter-off"  // the filter comes off
+	AtLook       NotePlace = "look"        // what came out is looked at
+	AtClose      NotePlace = "close"       // what the oil ran out of is closed
+	AtFilterOn   NotePlace = "filter-on"   // the filter goes on, or its cover
+	AtFill       NotePlace = "fill"        // oil is poured in
+	AtFirstStart NotePlace = "first-start" // the engine runs for the first time
+	AtLevel      NotePlace = "level"       // the level is read
+	AtLeak       NotePlace = "leak"        // it is looked for leaks
+	AtRide       NotePlace = "ride"        // the bike is ridden
+	AtPanel      NotePlace = "panel"       // a panel comes off, or goes on
+	AtWaste      NotePlace = "waste"       // the old oil is taken away
+)
+
+// NotePlaces lists the moments.
+var NotePlaces = []NotePlace{AtReady, AtWarm, AtDrain, AtStrainer, AtFilterOff, AtLook, AtClose, AtFilterOn,
+	AtFill, AtFirstStart, AtLevel, AtLeak, AtRide, AtPanel, AtWaste}

@@ -83,6 +83,7 @@ var enumPlaces = []struct{ card, schema string }{
 	{"bolts/0/purpose", "$defs/bolt/properties/purpose"},
 	{"bolts/0/drive", "$defs/bolt/properties/drive"},
 	{"bolts/0/seal/kind", "$defs/seal/properties/kind"},
+	{"notesAt/0/at", "$defs/noteAt/properties/at"},
 	{"filters/0/kind", "$defs/filter/properties/kind"},
 	{"filters/0/mount", "$defs/filter/properties/mount"},
 	{"circuits/0/oilOnly/unit", "$defs/volume/properties/unit"},
@@ -171,6 +172,7 @@ func TestCheck_NoOtherLists(t *testing.T) {
 func codeWith(t *testing.T, place, word string) string {
 	t.Helper()
 	minimal := decode(t, rootFile(t, "testdata/card-minimal.json"))
+	put(minimal, []string{"notesAt"}, []any{map[string]any{"at": "drain", "text": "a note"}})
 	put(minimal, strings.Split(place, "/"), word)
 	text, err := json.Marshal(minimal)
 	if err != nil {

@@ -192,6 +192,24 @@ export type Motif = 'plug' | 'pan' | 'filter' | 'seal' | 'odometer' | 'other';
 /** Mount is where the open end of a mounted filter points. */
 export type Mount = 'up' | 'sideways' | 'down';
 
+/** NotePlace is the moment of the job that a note belongs to. */
+export type NotePlace =
+  | 'ready'
+  | 'warm'
+  | 'drain'
+  | 'strainer'
+  | 'filter-off'
+  | 'look'
+  | 'close'
+  | 'filter-on'
+  | 'fill'
+  | 'first-start'
+  | 'level'
+  | 'leak'
+  | 'ride'
+  | 'panel'
+  | 'waste';
+
 /** Phase is how far a job has come. */
 export type Phase = 'open' | 'waiting' | 'closed';
 
@@ -287,6 +305,8 @@ export interface Card {
   interval?: Interval | null;
   /** the owner's or the manual's, in the card's own language */
   notes?: string[] | null;
+  /** those that belong to a moment of the job */
+  notesAt?: NoteAt[] | null;
 }
 
 /** Engine is what the engine is. */
@@ -296,6 +316,12 @@ export interface Engine {
   displacement?: CubicCentimetres | null;
   cooling?: Cooling | null;
   clutch?: Clutch | null;
+  /** it has no oil lamp, nor anything else that shows the pressure */
+  noLamp?: boolean | null;
+  /** oil that runs back into the tank is seen through its filler */
+  returnSeen?: boolean | null;
+  /** a belt drives the wheel, and nothing can be put in neutral */
+  noNeutral?: boolean | null;
 }
 
 /** Source is a document that figures of the card come from. */
@@ -377,6 +403,8 @@ export interface Bolt {
   circuit?: string | null;
   /** id of the filter or strainer it holds */
   of?: string | null;
+  /** id of the fastener, filter or strainer right in front, which comes off first */
+  behind?: string | null;
   /** where on the bike, in the card's own words */
   place?: string | null;
   /** how many alike; 0 means one */
@@ -414,6 +442,17 @@ export interface Filter {
   /** EveryNth: due at each nth oil change (1 = each). */
   everyNth?: Count | null;
   place?: string | null;
+  /** id of the fastener, filter or strainer right in front, which comes off first */
+  behind?: string | null;
+  /**
+   * What a new one is held against: the thread that a spin-on filter is screwed onto, the outer
+   * diameter of its sealing ring or of a cartridge, and how tall it is.
+   */
+  thread?: string | null;
+  ring?: CardFigure | null;
+  height?: CardFigure | null;
+  /** the part number that the owner goes by, as he wrote it */
+  ownNumber?: string | null;
   seals?: Seal[] | null;
 }
 
@@ -424,6 +463,8 @@ export interface Strainer {
   /** EveryNth: cleaned at each nth oil change (1 = each). */
   everyNth?: Count | null;
   place?: string | null;
+  /** id of the fastener, filter or strainer right in front, which comes off first */
+  behind?: string | null;
   seals?: Seal[] | null;
 }
 
@@ -445,6 +486,13 @@ export interface Span {
   time?: CardFigure | null;
   /** of running, where a manual counts those */
   hours?: CardFigure | null;
+}
+
+/** NoteAt is a note for one moment of the job, before the act. */
+export interface NoteAt {
+  at: NotePlace;
+  /** in the card's own language */
+  text: string;
 }
 
 /**
