@@ -16,3 +16,17 @@ func (e *StepElsewhere) Members(m *wire.Members) {
 	m.String("time", &e.Time, wire.Required)
 	m.String("step", &e.Step, wire.Required)
 }
+
+// doneElsewhere notes that a step was done that the plan doesn't have, and what that
+// opened and closed, where this version understands its id.
+func (r *replayer) doneElsewhere(e *placed) {
+	r.state.Elsewhere = append(r.state.Elsewhere, StepElsewhere{e.ID, e.Time, e.Step})
+	if s := r.plan.Known(e.Step); s != nil {
+		for _, id := range s.Opens {
+			r.openedElsewhere[id] = e.order
+		}
+		for _, id := range s.Closes {
+			r.closedElsewhere[id] = e.order
+		}
+	}
+}

@@ -163,8 +163,8 @@ func (r *replayer) stop(since int) {
 			continue
 		}
 		r.state.WarnAt = append(r.state.WarnAt, s.ID)
-		if at, done := r.ran[s.ID]; done && at > since {
-			r.fault(r.list[at], "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
+		if e := r.done[s.ID]; e != nil && s.Runs && e.order > since {
+			r.fault(e, "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
 		}
 	}
 }

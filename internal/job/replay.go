@@ -16,17 +16,16 @@ type replayer struct {
 	state    *State
 	list     []*placed
 	taken    *takings
-	chose    map[string]bool // choices that hold, by their ids
-	more     bool            // there is more to report than is
-	newest   int             // place of the event that is about to be written; -1 where none is
-	done     map[string]bool
+	chose    map[string]bool    // choices that hold, by their ids
+	more     bool               // there is more to report than is
+	newest   int                // place of the event that is about to be written; -1 where none is
+	done     map[string]*placed // steps done, each by the event that counts
 	level    map[string]string
 	looked   map[string]int      // places of the looks that count, by their steps
 	met      map[string]int      // places of the problems that stand, by what they are
 	stopping int                 // how many of them forbid to ride
 	stands   map[string]int      // places of the readings that stand, by what they are of
 	asks     map[string][]asking // questions of the steps, by what they are of; nil until asked for
-	ran      map[string]int      // places of the steps that ran the engine or rode, as far as they were done
 	last     *Trace              // of the last job on the same bike; nil where there is none
 	share    map[string]*float64 // levels read as a share of the band
 	leak     string              // what was last said about leaks, at the second look
@@ -34,6 +33,10 @@ type replayer struct {
 	finished int                 // day of the finish
 	warm     warmth              // the last temperature of the oil
 	trace    Trace
+
+	// Places of the last steps that the plan doesn't have and that opened and closed a
+	// fastener, by its id.
+	openedElsewhere, closedElsewhere map[string]int
 }
 
 // Replay runs what happened over the plan of the job. An event that can't be used is
@@ -46,6 +49,7 @@ func Replay(p *plan.Plan, h *History, last *Trace) *State {
 	r.judge()
 	r.balance()
 	r.dueAgain()
+	r.open()
 	r.helps()
 	r.summarize()
 	return r.state
@@ -54,9 +58,9 @@ func Replay(p *plan.Plan, h *History, last *Trace) *State {
 // run takes the events in.
 func run(p *plan.Plan, h *History) *replayer {
 	r := &replayer{plan: p, print: p.Printer(), state: &State{Steps: len(p.Steps), parts: p.Parts}, newest: -1,
-		chose: map[string]bool{}, done: map[string]bool{}, level: map[string]string{},
+		chose: map[string]bool{}, done: map[string]*placed{}, level: map[string]string{},
 		looked: map[string]int{}, met: map[string]int{}, stands: map[string]int{},
-		share: map[string]*float64{}, ran: map[string]int{}, trace: newTrace(p)}
+		share: map[string]*float64{}, openedElsewhere: map[string]int{}, closedElsewhere: map[string]int{}, trace: newTrace(p)}
 	if h.Adding {
 		r.newest = len(h.Events) - 1
 	}
@@ -155,7 +159,7 @@ func (r *replayer) isNew(e *placed) bool { return e.list == "/events" && e.at ==
 func (r *replayer) checked(e *placed) bool {
 	known, ofStep := e.Kind.known()
 	s := e.step
-	after := e.Kind == Done && s != nil && s.After && !r.done[e.Step]
+	after := e.Kind == Done && s != nil && s.After && r.done[e.Step] == nil
 	switch {
 	case e.ID == "":
 		r.fault(e, "missing", "/id", finding.Refuse, "name", "id")
@@ -214,20 +218,17 @@ func (r *replayer) apply(e *placed) {
 // stepDone notes that a step was done, and what follows from it. Done once more, by
 // another window or on another phone, it was done once: the first counts.
 func (r *replayer) stepDone(e *placed) (counts bool) {
-	if r.done[e.Step] {
+	if r.done[e.Step] != nil {
 		return false
 	}
-	r.done[e.Step] = true
+	r.done[e.Step] = e
 	r.endTimers(e.Step, "")
 	s := e.step
 	if s == nil {
-		r.state.Elsewhere = append(r.state.Elsewhere, StepElsewhere{e.ID, e.Time, e.Step})
+		r.doneElsewhere(e)
 		return true
 	}
 	r.pouredAt(e)
-	if s.Runs {
-		r.ran[e.Step] = e.order
-	}
 	if s.After {
 		r.closed = e.counted
 	}
@@ -239,9 +240,11 @@ func (r *replayer) stepDone(e *placed) (counts bool) {
 func (r *replayer) finish(e *placed) {
 	r.state.Finished, r.finished, r.state.Timers = e.counted, e.day, nil
 	r.stopped(e)
+	open := r.opened()
+	r.leftOpen(e, open)
 	for i := range r.plan.Steps {
 		s := &r.plan.Steps[i]
-		if s.Must && !r.done[s.ID] && !r.more {
+		if s.Must && r.done[s.ID] == nil && !r.more && !closesOf(s, open) {
 			// The step's own values fill its title.
 			values := []string{"step", "@" + s.Word}
 			for name, value := range s.Values {
@@ -262,13 +265,13 @@ func (r *replayer) progress() {
 	for i := range r.plan.Steps {
 		s := &r.plan.Steps[i]
 		counts[s.Stage].Steps++
-		done := r.done[s.ID]
+		done := r.done[s.ID] != nil
 		switch {
 		case done:
 			counts[s.Stage].Done++
 			r.state.Done = append(r.state.Done, s.ID)
 		case !s.After || r.state.Finished != "":
-			r.state.Open = append(r.state.Open, s.ID)
+			r.state.ToDo = append(r.state.ToDo, s.ID)
 		}
 		if s.Must && !done {
 			r.state.Missing = append(r.state.Missing, s.ID)
@@ -277,7 +280,7 @@ func (r *replayer) progress() {
 	for _, s := range plan.Stages {
 		r.state.Stages = append(r.state.Stages, *counts[s])
 	}
-	r.state.Next = first(r.state.Open)
+	r.state.Next = first(r.state.ToDo)
 	switch {
 	case r.state.Finished == "":
 		r.state.Phase = PhaseOpen

@@ -26,7 +26,7 @@ type State struct {
 	// Next is the id of the first step not done; empty when all are done.
 	Next     string
 	Done     []string // ids of the steps done, in the order of the plan
-	Open     []string // ids of the steps not done that have their turn: what comes after the job only once it is finished
+	ToDo     []string // ids of the steps not done that have their turn: what comes after the job only once it is finished
 	Steps    int      // how many steps the plan has
 	Stages   []StageCount
 	Oils     []Balance
@@ -59,6 +59,11 @@ type State struct {
 	// Warns stand at the steps WarnAt: what came out says stop.
 	Warns  []plan.Warn
 	WarnAt []string
+	// Open is what was opened and not closed, in the order of opening; OpenAt are the
+	// steps at which something of it must not be open: oil is poured where it would run
+	// out again, or the engine runs.
+	Open   []OpenPlace
+	OpenAt []string
 	// Disputed are the events of which there are other contents, Elsewhere the steps
 	// done that the plan doesn't have, in the order of doing.
 	Disputed  []Dispute
@@ -76,7 +81,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.Text(m, "phase", &s.Phase, wire.Required)
 	m.String("next", &s.Next)
 	wire.Texts(m, "done", &s.Done)
-	wire.Texts(m, "open", &s.Open)
+	wire.Texts(m, "toDo", &s.ToDo)
 	m.Int("steps", &s.Steps)
 	wire.List(m, "stages", &s.Stages)
 	wire.List(m, "oils", &s.Oils)
@@ -99,6 +104,8 @@ func (s *State) Members(m *wire.Members) {
 	m.String("verdict", &s.Verdict)
 	wire.List(m, "warns", &s.Warns)
 	wire.Texts(m, "warnAt", &s.WarnAt)
+	wire.List(m, "open", &s.Open)
+	wire.Texts(m, "openAt", &s.OpenAt)
 	wire.List(m, "disputed", &s.Disputed)
 	wire.List(m, "elsewhere", &s.Elsewhere)
 	m.String("redo", &s.Redo)

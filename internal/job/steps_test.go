@@ -43,8 +43,8 @@ func TestReplay_OverTheStepsOfTheJob(t *testing.T) {
 		if !slices.Contains(got.Done, other) || len(got.Elsewhere) > 0 || got.Notes[len(got.Notes)-1].Step != other || got.Readings[len(got.Readings)-1].ID != "z" {
 			t.Fatalf("done %v, elsewhere %v, notes %v, readings %v", got.Done, got.Elsewhere, got.Notes, got.Readings)
 		}
-		if got.Steps != want.Steps+1 || !slices.Equal(set(got.Done, other), set(want.Done, "")) || !slices.Equal(set(got.Missing, ""), set(want.Missing, "")) || !slices.Equal(set(got.Open, ""), set(want.Open, "")) {
-			t.Fatalf("done %v, missing %v, open %v; over today's %v, %v, %v", got.Done, got.Missing, got.Open, want.Done, want.Missing, want.Open)
+		if got.Steps != want.Steps+1 || !slices.Equal(set(got.Done, other), set(want.Done, "")) || !slices.Equal(set(got.Missing, ""), set(want.Missing, "")) || !slices.Equal(set(got.ToDo, ""), set(want.ToDo, "")) {
+			t.Fatalf("done %v, missing %v, open %v; over today's %v, %v, %v", got.Done, got.Missing, got.ToDo, want.Done, want.Missing, want.ToDo)
 		}
 		if got.Phase != want.Phase || got.Finished != want.Finished || got.Verdict != want.Verdict || got.Odometer != want.Odometer || len(got.Looks) != len(want.Looks) {
 			t.Fatalf("%s %q %q %v, over today's %s %q %q %v", got.Phase, got.Finished, got.Verdict, got.Odometer, want.Phase, want.Finished, want.Verdict, want.Odometer)
@@ -68,7 +68,7 @@ func TestReplay_StepsAddedSinceAreNotMissing(t *testing.T) {
 		checked, _ := card.Accept(c)
 		began, _ := plan.Resume(checked, b, ids)
 		s := job.Replay(began, &job.History{Events: drawEvents(t, p, "e")}, nil)
-		for _, list := range [][]string{s.Done, s.Missing, s.Open} {
+		for _, list := range [][]string{s.Done, s.Missing, s.ToDo} {
 			for _, id := range list {
 				if !slices.Contains(ids, id) {
 					t.Fatalf("%s is asked of a job that began with %v", id, ids)

@@ -59,12 +59,12 @@ func TestReplay_Open(t *testing.T) {
 		for i := range p.Steps {
 			step := &p.Steps[i]
 			want := !slices.Contains(s.Done, step.ID) && (!step.After || s.Phase != job.PhaseOpen)
-			if slices.Contains(s.Open, step.ID) != want {
+			if slices.Contains(s.ToDo, step.ID) != want {
 				t.Fatalf("%s is open %v, want %v, in a job that is %s", step.ID, !want, want, s.Phase)
 			}
 		}
-		if len(s.Open) > 0 && s.Next != s.Open[0] || len(s.Open) == 0 && s.Next != "" {
-			t.Fatalf("next is %q, open are %q", s.Next, s.Open)
+		if len(s.ToDo) > 0 && s.Next != s.ToDo[0] || len(s.ToDo) == 0 && s.Next != "" {
+			t.Fatalf("next is %q, open are %q", s.Next, s.ToDo)
 		}
 	})
 }

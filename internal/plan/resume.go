@@ -54,12 +54,7 @@ func (p *planner) resume(ids []string, renames []rename) {
 			continue
 		}
 		seen[id] = true
-		s := p.known(id, today)
-		for i := 0; s == nil && i < len(renames); i++ {
-			if rest, ok := cutWord(id, renames[i].was); ok {
-				s = p.known(renames[i].is+rest, today)
-			}
-		}
+		s := p.understood(id, today, renames)
 		if s == nil {
 			s = &Step{Word: "step." + OtherVersion, Values: finding.Values("id", finding.Clip(id))}
 		}
@@ -70,6 +65,23 @@ func (p *planner) resume(ids []string, renames []rename) {
 		list[len(list)-1].ID, list[len(list)-1].Stage = id, stage
 	}
 	p.plan.Steps = list
+}
+
+// Known gives the step of an id that some version planned, as this one would; nil where
+// nothing is known of it.
+func (p *Plan) Known(id string) *Step {
+	return (&planner{day: p.day, plan: p}).understood(id, nil, renames)
+}
+
+// understood is known of an id that may have another word today.
+func (p *planner) understood(id string, today map[string]*Step, renames []rename) *Step {
+	s := p.known(id, today)
+	for i := 0; s == nil && i < len(renames); i++ {
+		if rest, ok := cutWord(id, renames[i].was); ok {
+			s = p.known(renames[i].is+rest, today)
+		}
+	}
+	return s
 }
 
 // cutWord gives what follows a word in the id of a step.

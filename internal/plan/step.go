@@ -132,6 +132,8 @@ type Step struct {
 	Pours string // id of the circuit whose oil goes in for the first time
 	Finds bool   // a level asked for is the one before anything was drained
 	Runs  bool   // the engine runs or the bike is ridden
+	// Opens and Closes are ids of the fasteners that are opened and closed at it.
+	Opens, Closes []string
 }
 
 // Members names the step's members.

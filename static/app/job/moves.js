@@ -10,7 +10,7 @@ export const stepBefore = ({ plan: { steps } }, step) => steps[steps.indexOf(ste
 /** The id of the next step after this one that is not done, or of the next open one. */
 export function nextAfter(job, step) {
   const { steps } = job.plan;
-  const { open = [], next } = job.state;
+  const { toDo = [], next } = job.state;
   const at = steps.findIndex(({ id }) => id === step.id);
-  return steps.slice(at + 1).find(({ id }) => open.includes(id))?.id ?? next;
+  return steps.slice(at + 1).find(({ id }) => toDo.includes(id))?.id ?? next;
 }
