@@ -40,6 +40,7 @@ var units = map[string]string{
 	"Filter.everyNth":     "Count",
 	"Strainer.everyNth":   "Count",
 	"Bolt.count":          "Count",
+	"OpenPlace.count":     "Count",
 	"Seal.count":          "Count",
 	"CardFigure.value":    "InUnit",
 	"CardFigure.to":       "InUnit",

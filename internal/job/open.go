@@ -2,6 +2,7 @@ package job
 
 import (
 	"slices"
+	"strconv"
 
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
@@ -144,6 +145,10 @@ func (r *replayer) open() {
 			r.state.OpenAt = append(r.state.OpenAt, s.ID)
 		}
 	}
+	if len(r.state.OpenAt) > 0 {
+		warn := plan.CautionOf("still-open")
+		r.state.OpenWarn = &warn
+	}
 }
 
 // bars reports whether something open is in the way of a step. The engine runs with
@@ -164,7 +169,8 @@ func (r *replayer) bars(o *OpenPlace, s *plan.Step, at int) bool {
 func (r *replayer) leftOpen(e *placed, list []OpenPlace) {
 	for i := range list {
 		if o := &list[i]; !r.more {
-			r.fault(e, "finished-open", "", finding.Doubt, "purpose", "@"+o.Purpose, "place", o.where())
+			r.fault(e, "finished-open", "", finding.Doubt,
+				"count", strconv.Itoa(o.Count), "purpose", "@"+o.Purpose, "place", o.where())
 		}
 	}
 }

@@ -61,9 +61,10 @@ type State struct {
 	WarnAt []string
 	// Open is what was opened and not closed, in the order of opening; OpenAt are the
 	// steps at which something of it must not be open: oil is poured where it would run
-	// out again, or the engine runs.
-	Open   []OpenPlace
-	OpenAt []string
+	// out again, or the engine runs. OpenWarn is what is said there; nil at no step.
+	Open     []OpenPlace
+	OpenAt   []string
+	OpenWarn *plan.Warn
 	// Disputed are the events of which there are other contents, Elsewhere the steps
 	// done that the plan doesn't have, in the order of doing.
 	Disputed  []Dispute
@@ -106,6 +107,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.Texts(m, "warnAt", &s.WarnAt)
 	wire.List(m, "open", &s.Open)
 	wire.Texts(m, "openAt", &s.OpenAt)
+	wire.Optional(m, "openWarn", &s.OpenWarn)
 	wire.List(m, "disputed", &s.Disputed)
 	wire.List(m, "elsewhere", &s.Elsewhere)
 	m.String("redo", &s.Redo)

@@ -53,7 +53,7 @@ func TestReplay_Phase(t *testing.T) {
 
 // The second look has its turn once the work is finished, and not before: what is
 // open and what is done are the whole plan, but for that.
-func TestReplay_Open(t *testing.T) {
+func TestReplay_ToDo(t *testing.T) {
 	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
 		s := replay(t, c, b, drawEvents(t, p, "a"))
 		for i := range p.Steps {

@@ -131,7 +131,7 @@ var signals = []struct {
 	words  []string
 }{
 	{Danger, []string{"carbon-monoxide", "traffic"}},
-	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop"}},
+	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop", "still-open"}},
 	{Caution, []string{"hot-oil", "hot-engine", "used-oil-skin", "eyes", "solvent"}},
 	{Notice, []string{"soft-thread", "wrench-unit", "torque-unknown", "element-backwards", "crank-hole", "oil-lamp", "never-above", "never-ground"}},
 }

@@ -1200,7 +1200,7 @@ export interface State {
    * ids of the steps not done that have their turn: what comes after the job only once it is
    * finished
    */
-  open?: string[];
+  toDo?: string[];
   /** how many steps the plan has */
   steps?: Count;
   stages?: StageCount[];
@@ -1239,6 +1239,14 @@ export interface State {
   /** Warns stand at the steps WarnAt: what came out says stop. */
   warns?: Warn[];
   warnAt?: string[];
+  /**
+   * Open is what was opened and not closed, in the order of opening; OpenAt are the steps at which
+   * something of it must not be open: oil is poured where it would run out again, or the engine
+   * runs. OpenWarn is what is said there; nil at no step.
+   */
+  open?: OpenPlace[];
+  openAt?: string[];
+  openWarn?: Warn;
   /**
    * Disputed are the events of which there are other contents, Elsewhere the steps done that the
    * plan doesn't have, in the order of doing.
@@ -1412,6 +1420,20 @@ export interface Look {
   compared?: Finding[];
   /** MayDeny: it comes out as more than the last time, which the person may deny. */
   mayDeny?: boolean;
+}
+
+/** OpenPlace is a fastener that was opened and not closed. */
+export interface OpenPlace {
+  /** id of the fastener */
+  of: string;
+  /** word id */
+  purpose: string;
+  /** as on the card; may be empty */
+  place?: string;
+  /** pieces */
+  count?: Count;
+  /** id of the step that closes it; empty where the plan has none */
+  step?: string;
 }
 
 /** Dispute is an event of which there is more than one content under its id. */
