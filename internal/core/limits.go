@@ -24,7 +24,7 @@ type limitsAnswer struct {
 	jobs, survey                 int // of a bike; in one call
 	photos                       []plan.Motif
 	systems                      []quantity.System
-	places                       []plan.Place
+	places, getHomeAt            []plan.Place
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -40,12 +40,13 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "photos", &a.photos)
 	wire.Texts(m, "systems", &a.systems)
 	wire.Texts(m, "places", &a.places)
+	wire.Texts(m, "getHomeAt", &a.getHomeAt)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places,
+		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

@@ -22,6 +22,9 @@ const (
 // Places lists the places, the usual one first.
 var Places = []Place{Garage, Roadside}
 
+// GetHomeAt lists the places at which the short form of the job is offered first.
+var GetHomeAt = []Place{Roadside}
+
 // Bench is what is true here today. Its zero value is a garage with metric
 // units, where the filter is changed and every circuit due at each change is
 // done.
@@ -38,6 +41,11 @@ type Bench struct {
 	Also []string
 	// Severe: the bike is used hard, so that its oil is due earlier.
 	Severe bool
+	// GetHome: the short form of the job, to top up or to close what leaks and get home.
+	// It is no oil change.
+	GetHome bool
+	// Helper: somebody helps.
+	Helper bool
 }
 
 // Members names the bench's members.
@@ -49,6 +57,8 @@ func (b *Bench) Members(m *wire.Members) {
 	wire.Texts(m, "circuits", &b.Circuits)
 	wire.Texts(m, "also", &b.Also)
 	m.Bool("severe", &b.Severe)
+	m.Bool("getHome", &b.GetHome)
+	m.Bool("helper", &b.Helper)
 }
 
 // check fills in what is empty and says what the bench asks for that the card

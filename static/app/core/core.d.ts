@@ -516,6 +516,13 @@ export interface Bench {
   also?: string[] | null;
   /** Severe: the bike is used hard, so that its oil is due earlier. */
   severe?: boolean | null;
+  /**
+   * GetHome: the short form of the job, to top up or to close what leaks and get home. It is no oil
+   * change.
+   */
+  getHome?: boolean | null;
+  /** Helper: somebody helps. */
+  helper?: boolean | null;
 }
 
 /**
@@ -995,6 +1002,7 @@ export interface LimitsAnswer {
   photos?: Motif[];
   systems?: System[];
   places?: Place[];
+  getHomeAt?: Place[];
 }
 
 /** PlanInput is a card and a bench, and of a job that has begun the ids of its steps. */
