@@ -20,6 +20,15 @@ func (p *planner) put(word string, on subject) {
 func (p *planner) fitted(r *recipe, on subject) Step {
 	s := Step{Word: "step." + r.word, Must: r.must, After: r.after, Values: p.values(r.word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
 		Finds: r.finds, Runs: r.runs}
+	if r.opens {
+		s.Opens = p.openedAt(on)
+	}
+	if r.closes {
+		s.Closes = p.closedAt(on)
+	}
+	if r.tally {
+		s.Tally = p.tally(r.word)
+	}
 	if r.pours {
 		s.Pours = on.circuit.ID
 	}
@@ -75,9 +84,9 @@ func (d *day) needless(name string, on subject) bool {
 	hours := d.card.Interval.Hours.Known()
 	switch name {
 	case "turn":
-		return true
+		return measureOf(on.bolt) != ByHand
 	case "torque":
-		return on.bolt.Turn.Known() || on.bolt.Purpose == card.Panel
+		return measureOf(on.bolt) == ByTurn || on.bolt.Purpose == card.Panel
 	case "band":
 		return on.circuit.Level.Device == card.Hole
 	case "wait":
@@ -119,7 +128,7 @@ func (d *day) warnHolds(word string, on subject) bool {
 	case "wrench-unit":
 		return on.bolt.Torque.Known()
 	case "torque-unknown":
-		return !on.bolt.Torque.Known() && !on.bolt.Turn.Known()
+		return !on.bolt.Torque.Known() && measureOf(on.bolt) != ByTurn
 	}
 	return true
 }

@@ -32,7 +32,7 @@ func (p *planner) gap(word, lookup, of, place string) {
 
 // boltGaps notes what is not known of a fastener that is turned with a tool.
 func (p *planner) boltGaps(b *card.Bolt, purpose string) {
-	if !b.Turn.Known() && !b.Torque.Known() {
+	if !b.Torque.Known() && measureOf(b) != ByTurn {
 		p.gap("torque", "torque", purpose, orWord(b.Place, "not-known"))
 	}
 	if b.Drive != card.Strap && !b.Size.Known() {

@@ -32,7 +32,7 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 		ok = wrenched(on.bolt) && on.bolt.Torque.Known()
 		h.torque(on.bolt)
 	case "torque-guess":
-		ok = wrenched(on.bolt) && !on.bolt.Torque.Known() && !on.bolt.Turn.Known()
+		ok = wrenched(on.bolt) && !on.bolt.Torque.Known() && measureOf(on.bolt) != ByTurn
 		h.fastener(on.bolt)
 	case "oil-suits":
 		ok = isEngineOil(on.circuit)

@@ -23,52 +23,115 @@ func (p *planner) drainOne(c *card.Circuit) {
 	}
 	p.onCircuit(word, c)
 	for _, b := range p.openings() {
-		if b.Circuit == c.ID {
-			p.open(b)
+		if p.home(b) == c.ID {
+			p.takeOff(b)
 		}
 	}
 	p.onCircuit("run-out", c)
 	for _, s := range p.strainers {
 		if s.Circuit == c.ID {
-			for _, b := range p.holding(s.ID) {
-				if !b.Drains || !p.doing(b.Circuit) { // else open already
-					p.open(b)
-				}
-			}
-			p.onStrainer("strainer-out", s)
+			p.strainerOut(s)
 		}
 	}
 	for _, f := range p.filters {
 		if f.Circuit == c.ID {
-			word := "filter-off-" + string(f.Kind)
-			if f.Kind == card.Cartridge && p.coverScrews(f) < 2 {
-				word = "filter-off-cap" // a cap or bowl that one thing holds
-			}
-			p.onFilter(word, f)
-			p.onFilter("old-ring", f)
+			p.filterOff(f)
 		}
 	}
 }
 
-func (d *day) coverScrews(f *card.Filter) int {
-	n := 0
-	for _, b := range d.holding(f.ID) {
-		if b.Purpose == card.FilterCover {
-			n += b.Number()
-		}
-	}
-	return n
+// first reports whether that is the first time that a thing is asked of by its id,
+// and notes it.
+func first(seen map[string]bool, id string) bool {
+	was := seen[id]
+	seen[id] = true
+	return !was
 }
 
-func (p *planner) open(b *card.Bolt) {
-	word := "open-drain-plug"
+// takeOff opens a fastener, after whatever is in front of it.
+func (p *planner) takeOff(b *card.Bolt) {
+	if !first(p.off, "bolt "+b.ID) {
+		return
+	}
+	p.front(b.Behind)
+	word := "cover-off"
 	switch {
 	case b.Purpose == card.StrainerCap && b.Number() > 1:
 		word = "open-strainer-cover"
 	case b.Purpose == card.StrainerCap:
 		word = "open-strainer-cap"
+	case b.Drains:
+		word = "open-drain-plug"
 	}
 	p.onBolt(word, b)
+}
+
+// front takes off what is in front of something that comes off today: a fastener with
+// what it holds, a filter or a strainer.
+func (p *planner) front(id string) {
+	if id == "" {
+		return
+	}
+	of := id
+	if b := p.card.Bolt(id); b != nil && p.opened(b) {
+		of = b.Holds
+		if p.apart(b) || !p.holds(b) {
+			p.takeOff(b)
+			return
+		}
+	}
+	for _, s := range p.strainers {
+		if s.ID == of {
+			p.strainerOut(s)
+		}
+	}
+	for _, f := range p.filters {
+		if f.ID == of {
+			p.filterOff(f)
+		}
+	}
+}
+
+func (p *planner) strainerOut(s *card.Strainer) {
+	if !first(p.off, s.ID) {
+		return
+	}
+	p.front(s.Behind)
+	for _, b := range p.holding(s.ID) {
+		p.takeOff(b)
+	}
+	p.onStrainer("strainer-out", s)
+}
+
+func (p *planner) filterOff(f *card.Filter) {
+	if !first(p.off, f.ID) {
+		return
+	}
+	p.front(f.Behind)
+	for _, b := range p.holding(f.ID) {
+		if p.apart(b) {
+			p.takeOff(b)
+		} else {
+			p.front(b.Behind)
+		}
+	}
+	word := "filter-off-" + string(f.Kind)
+	if f.Kind == card.Cartridge && p.coverScrews(f) < 2 {
+		word = "filter-off-cap" // a cap or bowl that one thing holds
+	}
+	p.onFilter(word, f)
+	p.onFilter("old-ring", f)
+}
+
+// coverScrews is how many screws hold the cover right in front of a filter.
+func (d *day) coverScrews(f *card.Filter) int {
+	n := 0
+	for _, b := range d.holding(f.ID) {
+		if b.Purpose == card.FilterCover && !d.apart(b) {
+			n += b.Number()
+		}
+	}
+	return n
 }
 
 func (p *planner) look() {
@@ -99,32 +162,87 @@ func (p *planner) look() {
 func (p *planner) close() {
 	p.plain("clean-seats")
 	for _, s := range p.strainers {
-		p.onStrainer("strainer-in", s)
-		p.tighten(p.holding(s.ID))
+		p.strainerIn(s)
 	}
-	for _, b := range p.openings() {
-		if !p.holds(b) {
-			p.tighten([]*card.Bolt{b})
+	for _, b := range p.boltsWhere(p.opened) {
+		if !p.changing(b.Holds) {
+			p.putOn(b)
 		}
 	}
 	for _, f := range p.filters {
-		p.onFilter("prepare-"+string(f.Kind), f)
-		p.tighten(p.holding(f.ID))
+		p.filterOn(f)
 	}
 	p.plain("dry-base", "count")
 }
 
-func (p *planner) tighten(list []*card.Bolt) {
-	for _, b := range list {
-		switch {
-		case b.Purpose == card.FilterCanned:
-			p.onBolt("filter-on", b)
-		case b.Number() > 1 && b.Order != "":
-			p.onBolt("tighten-in-order", b)
-		case b.Number() > 1:
-			p.onBolt("tighten-several", b)
-		default:
-			p.onBolt("tighten", b)
+// behind puts back what is right behind a thing before that goes on.
+func (p *planner) behind(id string) {
+	for _, s := range p.strainers {
+		if s.Behind == id {
+			p.strainerIn(s)
 		}
+	}
+	for _, f := range p.filters {
+		if f.Behind == id {
+			p.filterOn(f)
+		}
+	}
+	for _, b := range p.boltsWhere(p.opened) {
+		if b.Behind == id {
+			p.putOn(b)
+		}
+	}
+}
+
+// putOn closes a fastener, after what it holds and whatever is behind it.
+func (p *planner) putOn(b *card.Bolt) {
+	for _, s := range p.strainers {
+		if s.ID == b.Holds {
+			p.strainerIn(s)
+		}
+	}
+	for _, f := range p.filters {
+		if f.ID == b.Holds {
+			p.filterOn(f)
+		}
+	}
+	if first(p.on, "bolt "+b.ID) {
+		p.behind(b.ID)
+		p.tighten(b)
+	}
+}
+
+func (p *planner) strainerIn(s *card.Strainer) {
+	if first(p.on, s.ID) {
+		p.behind(s.ID)
+		p.onStrainer("strainer-in", s)
+		p.holdersOn(s.ID)
+	}
+}
+
+func (p *planner) filterOn(f *card.Filter) {
+	if first(p.on, f.ID) {
+		p.behind(f.ID)
+		p.onFilter("prepare-"+string(f.Kind), f)
+		p.holdersOn(f.ID)
+	}
+}
+
+func (p *planner) holdersOn(id string) {
+	for _, b := range p.holding(id) {
+		p.putOn(b)
+	}
+}
+
+func (p *planner) tighten(b *card.Bolt) {
+	switch {
+	case b.Purpose == card.FilterCanned:
+		p.onBolt("filter-on-"+string(measureOf(b)), b)
+	case b.Number() > 1 && b.Order != "":
+		p.onBolt("tighten-in-order", b)
+	case b.Number() > 1:
+		p.onBolt("tighten-several", b)
+	default:
+		p.onBolt("tighten", b)
 	}
 }

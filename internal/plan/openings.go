@@ -6,6 +6,9 @@ import (
 
 // turned reports whether a fastener is opened and closed today.
 func (d *day) turned(b *card.Bolt) bool {
+	if d.inFront[b.ID] {
+		return true
+	}
 	switch b.Purpose {
 	case card.LeaveAlone:
 		return false
@@ -34,18 +37,40 @@ func (d *day) opens(b *card.Bolt) bool {
 
 // opened reports whether a fastener was opened in the drain stage.
 func (d *day) opened(b *card.Bolt) bool {
-	return d.turned(b) && b.Purpose != card.Panel && (b.Drains || d.holds(b))
+	return d.turned(b) && b.Purpose != card.Panel && (b.Drains || d.holds(b) || d.inFront[b.ID])
+}
+
+// home is the circuit as part of which a fastener is opened: its own, or else that of
+// what it holds.
+func (d *day) home(b *card.Bolt) string {
+	if d.doing(b.Circuit) {
+		return b.Circuit
+	}
+	for _, s := range d.strainers {
+		if s.ID == b.Holds {
+			return s.Circuit
+		}
+	}
+	for _, f := range d.filters {
+		if f.ID == b.Holds {
+			return f.Circuit
+		}
+	}
+	return ""
 }
 
 // holds reports whether a fastener holds a filter or strainer that comes out
 // today; it is then closed together with it.
-func (d *day) holds(b *card.Bolt) bool {
+func (d *day) holds(b *card.Bolt) bool { return d.cleaning(b.Holds) || d.changing(b.Holds) }
+
+// cleaning reports whether the strainer of that id comes out today.
+func (d *day) cleaning(strainer string) bool {
 	for _, s := range d.strainers {
-		if s.ID == b.Holds {
+		if s.ID == strainer {
 			return true
 		}
 	}
-	return d.changing(b.Holds)
+	return false
 }
 
 // wrenched reports whether a fastener is tightened with a tool at all.

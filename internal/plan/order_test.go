@@ -55,7 +55,7 @@ func TestMake_Order(t *testing.T) {
 func TestMake_TurnStandsForTorque(t *testing.T) {
 	p, _ := plantest.Made(plantest.Sample(t, "tessaly-corda-650"), plan.Bench{})
 	for _, s := range p.Steps {
-		if s.Word == "step.filter-on" && (len(s.Figures) != 1 || s.Figures[0].Name != "figure.turn") {
+		if s.Word == "step.filter-on-turn" && (len(s.Figures) != 1 || s.Figures[0].Name != "figure.turn") {
 			t.Errorf("the filter shows %+v, want its turn alone", s.Figures)
 		}
 	}

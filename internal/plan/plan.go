@@ -58,6 +58,7 @@ type day struct {
 	circuits  []*card.Circuit  // done today
 	filters   []*card.Filter   // changed today
 	strainers []*card.Strainer // cleaned today
+	inFront   map[string]bool  // ids of the fasteners that come off only because they are in front of others
 }
 
 // planner makes the parts of a plan, one after the other.
@@ -65,6 +66,8 @@ type planner struct {
 	*day
 	plan  *Plan
 	stage Stage // of the steps being made
+	// What was put so far: off and on again, filters and strainers by their ids.
+	off, on map[string]bool
 }
 
 // Make makes the plan of a card on a bench. The findings are those of the bench,
@@ -84,11 +87,13 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 		return nil, finding.Below("/bench", list)
 	}
 	p := &planner{
-		day:  &day{card: withHolders(c), bench: &b, print: shown.Printer{System: b.System, Sources: c.Sources}},
+		off: map[string]bool{}, on: map[string]bool{},
+		day:  &day{card: withHolders(c), bench: &b, inFront: map[string]bool{}, print: shown.Printer{System: b.System, Sources: c.Sources}},
 		plan: &Plan{CardID: c.ID, Name: c.Make + " " + c.Model, Invented: c.Invented, Findings: checked.Doubts()},
 	}
 	p.plan.day = p.day
 	p.choose()
+	p.reach()
 	p.oils()
 	p.bolts()
 	p.parts()

@@ -18,7 +18,10 @@ type recipe struct {
 	sums    bool     // it sums up what was seen
 	pours   bool     // an oil goes in for the first time
 	finds   bool     // the level is read before anything is drained
-	runs    bool     // the engine is started for good, or the bike is ridden
+	runs    bool     // the engine runs, or the bike is ridden
+	opens   bool     // what it is about is opened
+	closes  bool     // and closed
+	tally   bool     // it counts what is touched
 	photo   Motif    // what a photo shows most likely; "" for nothing in particular
 }
 
@@ -38,30 +41,31 @@ var recipes = []recipe{
 	{word: "check-oil", on: aCircuit, must: true, figures: []string{"grade", "due"}, helps: []string{"oil-suits", "bottles"}},
 	{word: "stand", warns: []string{"traffic", "bike-falls"}},
 	{word: "look-round"},
-	{word: "panel-off", on: aBolt, figures: []string{"size"}},
+	{word: "panel-off", on: aBolt, opens: true, figures: []string{"size"}},
 	{word: "wash"},
 	{word: "free-filler", must: true},
-	{word: "name-plugs", photo: PhotoPlug, must: true},
-	{word: "guard", warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
+	{word: "name-plugs", tally: true, photo: PhotoPlug, must: true},
+	{word: "guard", tally: true, warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
 	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
 	{word: "level-found", on: aCircuit, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
-	{word: "peek-off", on: aBolt, warns: []string{"hot-oil"}, figures: []string{"size"}},
-	{word: "peek-on", on: aBolt, must: true},
-	{word: "warm-up", warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}, helps: []string{"cool"}},
+	{word: "peek-off", on: aBolt, opens: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "peek-on", on: aBolt, closes: true, must: true},
+	{word: "warm-up", runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}, helps: []string{"cool"}},
 	{word: "level-found-hot", on: aCircuit, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: every opening of the circuits of the day, and no other.
 	{word: "tray", on: aCircuit, photo: PhotoPan, perOil: true},
 	{word: "tray-unknown", on: aCircuit, photo: PhotoPan, perOil: true},
-	{word: "open-drain-plug", on: aBolt, photo: PhotoPlug, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "open-strainer-cap", on: aBolt, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "open-strainer-cover", on: aBolt, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "run-out", on: aCircuit, perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
+	{word: "open-drain-plug", on: aBolt, opens: true, photo: PhotoPlug, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cap", on: aBolt, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cover", on: aBolt, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "cover-off", on: aBolt, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "run-out", on: aCircuit, opens: true, perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
 	{word: "strainer-out", on: aStrainer, photo: PhotoFilter, must: true},
-	{word: "filter-off-spin-on", on: aFilter, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-cartridge", on: aFilter, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-cap", on: aFilter, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-centrifugal", on: aFilter, photo: PhotoFilter, warns: []string{"hot-oil"}},
+	{word: "filter-off-spin-on", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cartridge", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cap", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-centrifugal", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"hot-oil"}},
 	{word: "old-ring", on: aFilter, photo: PhotoSeal, must: true, warns: []string{"ring-twice"}},
 	// Look: what oil, plug and filter say, before anything is wiped.
 	{word: "look-oil", on: aCircuit, photo: PhotoPan, look: signsOfOil, perOil: true},
@@ -74,38 +78,41 @@ var recipes = []recipe{
 	// Close: everything that was opened, closed again and tightened once.
 	{word: "clean-seats", photo: PhotoSeal},
 	{word: "strainer-in", on: aStrainer, photo: PhotoFilter, warns: []string{"solvent"}},
-	{word: "tighten", on: aBolt, photo: PhotoPlug, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "tighten", on: aBolt, closes: true, photo: PhotoPlug, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "tighten-several", on: aBolt, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "tighten-several", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "tighten-in-order", on: aBolt, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "tighten-in-order", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "prepare-spin-on", on: aFilter, photo: PhotoFilter},
 	{word: "prepare-cartridge", on: aFilter, photo: PhotoFilter, warns: []string{"element-backwards"}},
 	{word: "prepare-centrifugal", on: aFilter, photo: PhotoFilter, warns: []string{"solvent", "crank-hole"}},
-	{word: "filter-on", on: aBolt, photo: PhotoFilter, must: true, warns: []string{"ring-twice", "torque-unknown"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "filter-on-torque", on: aBolt, closes: true, photo: PhotoFilter, must: true, warns: []string{"ring-twice", "wrench-unit"},
+		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
+	{word: "filter-on-turn", on: aBolt, closes: true, photo: PhotoFilter, must: true, warns: []string{"ring-twice"}, figures: []string{"turn"}},
+	{word: "filter-on-hand", on: aBolt, closes: true, photo: PhotoFilter, must: true, warns: []string{"ring-twice", "filter-box"}, figures: []string{"turn"}},
 	{word: "dry-base", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
-	{word: "count", must: true},
+	{word: "count", tally: true, must: true},
 	// Fill: most of it before the first start, the rest by the level.
 	{word: "pour", on: aCircuit, must: true, pours: true, figures: []string{"first-pour", "due"}, asks: []string{AskPoured}, helps: []string{"first-fill", "bottles"}},
 	{word: "pour-all", on: aCircuit, must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}, helps: []string{"bottles"}},
 	{word: "pour-unknown", on: aCircuit, must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}},
-	{word: "level-cover-off", on: aBolt, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
-	{word: "level-cover-on", on: aBolt, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "level-cover-off", on: aBolt, opens: true, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "level-cover-on", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "level-plug-off", on: aBolt, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
-	{word: "level-plug-on", on: aBolt, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "level-plug-off", on: aBolt, opens: true, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "level-plug-on", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "caps-on", must: true},
-	{word: "filler-on", on: aBolt, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "caps-on", closes: true, must: true},
+	{word: "filler-on", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "first-start", must: true, runs: true, warns: []string{"carbon-monoxide", "oil-lamp"}, timers: []string{TimeIdle}},
 	{word: "top-up", on: aCircuit, must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
-	{word: "second-start", warns: []string{"carbon-monoxide"}},
+	{word: "second-start", runs: true, warns: []string{"carbon-monoxide"}},
 	// Settle: dry, ridden, level right, waste away, written down.
 	{word: "leak-look", must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
 	{word: "ride", runs: true, warns: []string{"oil-on-tyre"}},
-	{word: "panel-on", on: aBolt, must: true, figures: []string{"torque"}},
+	{word: "panel-on", on: aBolt, closes: true, must: true, figures: []string{"torque"}},
 	{word: "waste", warns: []string{"children", "never-ground"}},
 	{word: "write-down", figures: []string{"interval-distance", "interval-time", "interval-hours"}},
 	{word: "second-look", after: true, warns: []string{"hot-engine"}, asks: []string{AskLeak, AskLevel}},
@@ -133,7 +140,7 @@ var signals = []struct {
 	{Danger, []string{"carbon-monoxide", "traffic"}},
 	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop", "still-open"}},
 	{Caution, []string{"hot-oil", "hot-engine", "used-oil-skin", "eyes", "solvent"}},
-	{Notice, []string{"soft-thread", "wrench-unit", "torque-unknown", "element-backwards", "crank-hole", "oil-lamp", "never-above", "never-ground"}},
+	{Notice, []string{"soft-thread", "wrench-unit", "torque-unknown", "filter-box", "element-backwards", "crank-hole", "oil-lamp", "never-above", "never-ground"}},
 }
 
 // signalOf gives the signal word of a caution; a test holds that each has one.

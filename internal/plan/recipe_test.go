@@ -122,6 +122,15 @@ func TestRecipes_EachIsAStep(t *testing.T) {
 		for i := range c.Circuits {
 			c.Circuits[i].OilOnly, c.Circuits[i].WithFilt, c.Circuits[i].Dry = nil, nil, nil
 		}
+		for i := range c.Bolts {
+			b := &c.Bolts[i]
+			b.Torque, b.Turn = nil, nil
+			for k := range c.Bolts[:i] {
+				if other := &c.Bolts[k]; other.Holds == b.Holds && b.Holds != "" && b.Behind == "" {
+					other.Behind, c.Filters[0].EveryNth = b.ID, 1
+				}
+			}
+		}
 		note(c, all)
 	}
 	for _, r := range recipes {

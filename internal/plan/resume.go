@@ -16,7 +16,9 @@ const OtherVersion = "other-version"
 // those that no sequence puts any more. Their texts stay in the catalogue.
 var (
 	renames = []rename{}
-	retired = []recipe{}
+	retired = []recipe{
+		{word: "filter-on", on: aBolt, closes: true, photo: PhotoFilter, must: true, warns: []string{"ring-twice", "torque-unknown"}, figures: []string{"turn", "torque"}, asks: []string{AskTorque}, helps: tightening},
+	}
 )
 
 type rename struct{ was, is string }

@@ -170,7 +170,7 @@ func topUp(c *card.Circuit) []string {
 
 // fillersOn closes the filler caps: by hand together, by tool one by one.
 func (p *planner) fillersOn() {
-	caps := p.boltsWhere(func(b *card.Bolt) bool { return b.Purpose == card.FillerCap && p.doing(b.Circuit) })
+	caps := p.boltsWhere(p.isFiller)
 	hand := p.doesEngineOil() && len(caps) == 0 // poured through what the card doesn't name
 	for _, b := range caps {
 		hand = hand || byHand(b)

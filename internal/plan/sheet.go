@@ -89,15 +89,6 @@ func (d *day) need(c *card.Circuit) shown.Figure {
 		Source: d.print.Title(c.Oil.Source), Page: c.Oil.Page, Method: c.Oil.Method}
 }
 
-// Measure is the figure that says how tight a fastener is.
-type Measure string
-
-// The measures, named as the members of a sheet that hold them.
-const (
-	ByTorque Measure = "torque"
-	ByTurn   Measure = "turn"
-)
-
 // BoltSheet is the sheet of one fastener.
 type BoltSheet struct {
 	ID      string
@@ -148,7 +139,11 @@ func (p *planner) bolts() {
 		if b.Drive != "" {
 			s.Drive = "drive." + string(b.Drive)
 		}
-		if b.Turn != nil {
+		switch s.By {
+		case ByHand:
+			s.By = ByTurn // the filter or its box says how far
+			fallthrough
+		case ByTurn:
 			turn := p.print.Card("turn", b.Turn, "turn")
 			s.Turn = &turn
 		}
@@ -160,15 +155,6 @@ func (p *planner) bolts() {
 		}
 		p.plan.Bolts = append(p.plan.Bolts, s)
 	}
-}
-
-// measureOf picks the figure that says how tight a fastener is: its torque, unless
-// only its turn is to be had.
-func measureOf(b *card.Bolt) Measure {
-	if b.Turn != nil && !b.Torque.Known() {
-		return ByTurn
-	}
-	return ByTorque
 }
 
 // listed reports whether how tight a fastener gets is worth reading before the job:

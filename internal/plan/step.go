@@ -126,13 +126,18 @@ type Step struct {
 	Must bool
 	// After: it comes when the job is finished and the bike was ridden.
 	After bool
+	// Tally is what is to be touched and counted at the step: each with its place
+	// and its pieces.
+	Tally []Item
+	// Notes are the card's for this moment, read before the act.
+	Notes []string
 
 	// What a replay has to know of it, and nobody has to read.
 
 	Pours string // id of the circuit whose oil goes in for the first time
 	Finds bool   // a level asked for is the one before anything was drained
 	Runs  bool   // the engine runs or the bike is ridden
-	// Opens and Closes are ids of the fasteners that are opened and closed at it.
+	// Opens and Closes are the ids of the fasteners that the step opens and closes.
 	Opens, Closes []string
 }
 
@@ -152,4 +157,6 @@ func (s *Step) Members(m *wire.Members) {
 	m.Bool("sums", &s.Sums)
 	wire.Text(m, "photo", &s.Photo)
 	m.Bool("after", &s.After)
+	wire.List(m, "tally", &s.Tally)
+	wire.Texts(m, "notes", &s.Notes)
 }

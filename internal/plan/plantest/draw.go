@@ -45,10 +45,65 @@ func Card(t *rapid.T) *card.Card {
 		c.Bolts = append(c.Bolts, drawBolt(t, "bolt"+strconv.Itoa(i), ids, holders))
 	}
 	c.Interval.Distance = drawFigure(t, "interval", "km", 6000)
+	c.Engine = card.Engine{NoLamp: rapid.Bool().Draw(t, "no lamp"), ReturnSeen: rapid.Bool().Draw(t, "return seen"), NoNeutral: rapid.Bool().Draw(t, "no neutral")}
+	drawBehind(t, c)
+	for i := range rapid.IntRange(0, 3).Draw(t, "notes") {
+		c.NotesAt = append(c.NotesAt, card.NoteAt{At: Pick(t, "at", card.NotePlaces...), Text: "note " + strconv.Itoa(i)})
+	}
 	if list := card.Check(c); finding.Refused(list) {
 		t.Fatalf("the drawn card is refused: %v", list)
 	}
 	return c
+}
+
+// drawBehind puts some of what comes off behind others, in chains that end. What is
+// behind a filter or strainer is behind all that holds it too.
+func drawBehind(t *rapid.T, c *card.Card) {
+	behind, holders := map[string]*string{}, map[string][]string{}
+	var ids []string
+	add := func(id string, b *string) {
+		ids = append(ids, id)
+		behind[id] = b
+	}
+	for i := range c.Bolts {
+		b := &c.Bolts[i]
+		add(b.ID, &b.Behind)
+		holders[b.Holds] = append(holders[b.Holds], b.ID)
+	}
+	for i := range c.Filters {
+		add(c.Filters[i].ID, &c.Filters[i].Behind)
+	}
+	for i := range c.Strain {
+		add(c.Strain[i].ID, &c.Strain[i].Behind)
+	}
+	holds := func(id string) string {
+		for of, list := range holders {
+			if slices.Contains(list, id) {
+				return of
+			}
+		}
+		return ""
+	}
+	var leads func(from, to string, deep int) bool
+	leads = func(from, to string, deep int) bool {
+		if from == "" || deep > 2*len(ids) {
+			return deep > 0 && from != ""
+		}
+		if from == to {
+			return true
+		}
+		fronts := append([]string{*behind[from]}, holders[from]...)
+		if of := holds(from); of != "" {
+			fronts = append(fronts, *behind[of])
+		}
+		return slices.ContainsFunc(fronts, func(f string) bool { return leads(f, to, deep+1) })
+	}
+	for _, id := range ids {
+		of := rapid.IntRange(0, 3*len(ids)).Draw(t, "behind")
+		if of < len(ids) && ids[of] != holds(id) && !leads(ids[of], id, 0) && !slices.ContainsFunc(holders[id], func(b string) bool { return leads(ids[of], b, 0) }) {
+			*behind[id] = ids[of]
+		}
+	}
 }
 
 func drawCircuit(t *rapid.T, id string) card.Circuit {
@@ -77,7 +132,8 @@ func drawBolt(t *rapid.T, id string, circuits, holders []string) card.Bolt {
 		Drive:  maybe(t, "drive", card.Drives),
 		Place:  Pick(t, "place", "", "below"),
 		Size:   drawFigure(t, "size", "mm", 17),
-		Torque: drawFigure(t, "torque", "N·m", 25)}
+		Torque: drawFigure(t, "torque", "N·m", 25),
+		Turn:   drawFigure(t, "turn", "turn", 0.75)}
 	if seals := drawSeals(t); len(seals) > 0 {
 		b.Seal = &seals[0]
 	}
