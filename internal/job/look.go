@@ -159,7 +159,7 @@ func (l *Look) found() string {
 func (r *replayer) stop(since int) {
 	r.state.Warns = []plan.Warn{plan.CautionOf("found-stop")}
 	for _, s := range r.plan.Steps {
-		if s.Stage != plan.Fill && !s.Runs {
+		if s.Stage != plan.Fill && !s.Runs || s.Stage == plan.Warm {
 			continue
 		}
 		r.state.WarnAt = append(r.state.WarnAt, s.ID)

@@ -183,8 +183,8 @@ export type Layout =
   | 'flat-twin'
   | 'scooter';
 
-/** Measure is the figure that says how tight a fastener is. */
-export type Measure = 'torque' | 'turn';
+/** Measure says how a fastener is known to be tight. */
+export type Measure = 'torque' | 'turn' | 'hand';
 
 /** Motif is what a photo shows. */
 export type Motif = 'plug' | 'pan' | 'filter' | 'seal' | 'odometer' | 'other';
@@ -1092,6 +1092,10 @@ export interface Step {
   photo?: Motif;
   /** After: it comes when the job is finished and the bike was ridden. */
   after?: boolean;
+  /** Tally is what is to be touched and counted at the step: each with its place and its pieces. */
+  tally?: Item[];
+  /** Notes are the card's for this moment, read before the act. */
+  notes?: string[];
 }
 
 /** PlanAsk is a reading that a step asks for. */
