@@ -19,18 +19,19 @@ const features = {
   backup: ['cards'],
   bench: [],
   bikes: [],
-  bill: ['plain'],
+  bill: ['plain', 'still-open'],
   cards: ['bikes'],
   due: [],
   edit: ['cards'],
-  job: ['look', 'photos', 'plain', 'trouble'],
+  job: ['look', 'photos', 'plain', 'still-open', 'trouble'],
   look: [],
   photos: [],
   plain: ['backup', 'photos'],
   plan: ['due'],
-  record: ['backup', 'bill', 'cards', 'due', 'look', 'photos', 'plain', 'trouble'],
+  record: ['backup', 'bill', 'cards', 'due', 'look', 'photos', 'plain', 'still-open', 'trouble'],
   settings: [],
-  trouble: [],
+  'still-open': [],
+  trouble: ['still-open'],
 };
 
 const mayImport = (room) => ground[room] ?? [...Object.keys(ground), ...(features[room] ?? [])];

@@ -8,6 +8,7 @@ import { billPaper, title } from './paper.js';
 import { radios } from '../ui/choice.js';
 import { findings } from '../ui/findings.js';
 import { paper } from '../ui/paper.js';
+import { stillOpen } from '../still-open/strip.js';
 
 /** "#/bill/JOB": the estimate and the bill of a job, to write and to print. */
 export async function bill([id], app) {
@@ -44,6 +45,7 @@ function draw(papers, app) {
   // The form stays the same on the page, whatever comes of it.
   return html`
     <div class="off-paper">
+      ${stillOpen(papers.job)}
       <h1 tabindex="-1">${text(papers.job.record.name)}</h1>
       ${radios('bill.what', 'bill.what', papers.what, ['estimate', 'bill'], (what) => after(papers.turn(what)))}
       ${billForm(papers, found, act)}

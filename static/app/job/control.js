@@ -3,6 +3,7 @@ import { address, go } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 import { nextAfter } from './moves.js';
 import { watchTimers } from './timers.js';
+import { tallyField } from './tally.js';
 import { unentered } from './unentered.js';
 
 /** @import { Form } from '../core/core.d.ts' */
@@ -117,6 +118,21 @@ export class Control {
     return unentered(this.drafts.all(), this.job.plan.steps);
   }
 
+  /** Which things are ticked in that field: their numbers, as texts. */
+  ticked(name) {
+    const list = this.drafts.get(name);
+    return Array.isArray(list) ? list : [];
+  }
+
+  /** Ticks a thing in that field, or takes the tick away; it is written down, and goes when the step is done. */
+  tick(name, id, on) {
+    const others = this.ticked(name).filter((other) => other !== id);
+    const list = on ? [...others, id] : others;
+    if (list.length) this.drafts.put(name, list);
+    else this.drafts.drop(name);
+    this.app.redraw();
+  }
+
   #forget(field) {
     this.typed.delete(field);
     this.drafts.drop(field.id);
@@ -160,7 +176,9 @@ export class Control {
       if (this.typed.has(field)) return;
     }
     const already = () => this.job.isDone(step.id);
-    if (await this.#save({ kind: 'done', step: step.id }, already)) this.forward(step);
+    const fields = step.tally ? [tallyField(step)] : [];
+    if (await this.#save({ kind: 'done', step: step.id }, already, undefined, fields))
+      this.forward(step);
     else this.app.redraw();
   }
 

@@ -15,12 +15,14 @@ import { helps } from './helps.js';
 import { follow } from './follow.js';
 import { look, looks } from '../look/look.js';
 import { onward, stepBefore } from './moves.js';
-import { note } from './note.js';
+import { note, notesOnCard } from './note.js';
 import { openJob } from '../plain/open.js';
 import { takePhoto } from '../photos/take.js';
 import { letGo } from '../photos/photos.js';
 import { allSteps, closing, redo } from './steps.js';
 import { stick } from './stick.js';
+import { stillOpen } from '../still-open/strip.js';
+import { tally } from './tally.js';
 import { timerLines, timers, watchTimers } from './timers.js';
 import { loadBegun, stops, wrong } from '../trouble/in-job.js';
 import { own } from '../site/own.js';
@@ -77,20 +79,23 @@ function oneStep(job, step, control) {
   const { steps } = job.plan;
   const number = steps.indexOf(step) + 1;
   const done = job.isDone(step.id);
+  const warned = job.state.openAt?.includes(step.id);
   return html`
     <header class="bar">
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
-      <span class="where">${text(job.record.name)}</span>
+      ${job.state.open ? nothing : html`<span class="where">${text(job.record.name)}</span>`}
+      ${warned ? nothing : stillOpen(job)}
     </header>
-    ${timerLines(job, step)} ${told(job)} ${stick(job, step.stage)} ${stops(job, control)}
+    ${warned ? stillOpen(job, step.id) : nothing} ${timerLines(job, step)} ${told(job)}
+    ${stick(job, step.stage)} ${stops(job, control)}
     <article class="step" ?data-done=${done}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
       </h1>
       ${job.state.warnAt?.includes(step.id) ? job.state.warns.map(warning) : nothing}
-      ${(step.warns ?? []).map(warning)}
+      ${(step.warns ?? []).map(warning)} ${notesOnCard(step)}
       <p class="do">${t(`${step.word}.do`, step.values)}</p>
-      ${timers(job, step, control)}
+      ${tally(job, step, control)} ${timers(job, step, control)}
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
       ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing} ${control.hands.draw()}
       ${look(job, step, control)} ${asks(job, step, control)} ${helps(step, job.state)}

@@ -6,6 +6,13 @@ import { draftMark } from '../ui/draft-mark.js';
 import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
 
+/** What the card says of this moment of the job, before the act. */
+export const notesOnCard = ({ notes = [] }) =>
+  notes.map(
+    (written) =>
+      html`<p class="on-card"><strong>${t('job.on-card')}</strong> ${verbatim(written)}</p>`,
+  );
+
 /** Notes on a step: those kept, and room for one more. */
 export function note(job, step, control) {
   const own = (job.state.notes ?? []).filter((n) => n.step === step.id);

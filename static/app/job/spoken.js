@@ -1,4 +1,6 @@
-import { idsOf, t, text } from '../words/catalogue.js';
+import { sayItem } from './tally.js';
+import { piece } from '../still-open/strip.js';
+import { idsOf, t, text, verbatim } from '../words/catalogue.js';
 
 // What is read aloud of a step: what stands on the screen, with units as words.
 
@@ -38,10 +40,12 @@ function saidShown({ name, texts = [], standing, lookup }) {
 }
 
 /** What the state of the job puts before a step: what was found, and problems that stop the bike. */
-function warned({ id }, { warnAt = [], warns = [], problems = [] }) {
+function warned({ id }, state) {
+  const { warnAt = [], warns = [], problems = [], open = [], openAt = [], openWarn } = state;
   const stops = problems.filter(({ stops: stop }) => stop);
   return [
     ...stops.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
+    ...(openWarn && openAt.includes(id) ? [caution(openWarn), ...open.map(piece)] : []),
     ...(warnAt.includes(id) ? warns : []).map(caution),
   ];
 }
@@ -51,12 +55,23 @@ const caution = ({ signal, word }) => `${t(`signal.${signal}`)}! ${t(word)}`;
 /** The sentences of a step, in the order of the screen. */
 export function spoken(step, state = {}) {
   const values = saidValues(step.values);
-  const { word, warns = [], figures = [], timers = [], asks = [], must } = step;
+  const {
+    word,
+    warns = [],
+    notes = [],
+    tally = [],
+    figures = [],
+    timers = [],
+    asks = [],
+    must,
+  } = step;
   return [
     t(word, values),
     ...warned(step, state),
     ...warns.map(caution),
+    ...notes.map((written) => `${t('job.on-card')} ${verbatim(written)}`),
     t(`${word}.do`, values),
+    ...tally.map(sayItem),
     ...timers.map(({ name, texts }) =>
       t('hands.timer', { name: t(name), length: saidFigure(text(texts[0])) }),
     ),

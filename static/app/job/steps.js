@@ -3,6 +3,7 @@ import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
 import { timerLines } from './timers.js';
+import { stillOpen } from '../still-open/strip.js';
 import { stops } from '../trouble/in-job.js';
 
 /** All steps of a job, stage by stage, to jump to any of them. */
@@ -16,7 +17,7 @@ export function allSteps(job, control) {
         >${t(typedAt.size ? 'job.leave.typed' : 'job.leave')}</a
       >
     </header>
-    ${timerLines(job)}
+    ${stillOpen(job)} ${timerLines(job)}
     <h1 tabindex="-1">${t('job.all-steps')}</h1>
     ${stages.map(
       ({ stage }) =>
@@ -58,7 +59,7 @@ export function closing(job, control) {
     <header class="bar">
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
     </header>
-    ${timerLines(job)}
+    ${stillOpen(job)} ${timerLines(job)}
     <h1 tabindex="-1">${text(job.record.name)}</h1>
     ${redo(job, control)} ${unentered(job, control)} ${finish(job, control)}
   `;

@@ -4,7 +4,7 @@
 const problem = 'problem-';
 
 /** Fields that are a step's only one of their kind, and those that may be several. */
-const single = /^(note|look)-(.+)$/;
+const single = /^(note|look|tally)-(.+)$/;
 const several = /^(ask|level)-(.+)$/;
 
 /**

@@ -62,8 +62,8 @@ function draw(card, bench, answer, change, start, due) {
   return html`
     <h1 tabindex="-1">${text(`${card.make} ${card.model}`)}</h1>
     ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
-    ${answer && bench.place ? today(bench, answer.ok, change, due) : nothing} ${due.line()}
-    ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
+    ${answer && bench.place ? html`${today(bench, answer.ok, change, due)}${shortOrWhole(bench, change)}` : nothing}
+    ${due.line()} ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
   `;
 }
 
@@ -120,12 +120,33 @@ function today(bench, { oils = [], also, mayKeepFilter } = {}, change, due) {
         : nothing
     }
     ${radios('plan.place', 'plan.place', bench.place ?? undefined, limits.places ?? [], (v) =>
-      change({ place: v }),
+      change({ place: v, getHome: offersShort(v) }),
     )}
+    ${ticks('plan.hands', [{ label: t('plan.helper'), on: bench.helper }], (_, on) => change({ helper: on }))}
     ${due.use(bench, change)} ${oils.length > 1 ? circuits(bench, oils, change) : nothing}
     ${also ? alsos(bench, also, change) : nothing}
   </details>`;
 }
+
+/** Whether the short form of the job is offered first at a place. */
+const offersShort = (place) => Boolean(limits.getHomeAt?.includes(place));
+
+/**
+ * The short form of the job and the whole one, each a tap from the other, where one may
+ * want no more than to get home.
+ *
+ * @param {Bench} bench
+ * @param {(values: Bench) => void} change
+ */
+const shortOrWhole = (bench, change) =>
+  bench.getHome || offersShort(bench.place)
+    ? html`<section class="short-form">
+        <p>${t(bench.getHome ? 'plan.get-home' : 'plan.whole')}</p>
+        <button type="button" class="quiet" @click=${() => change({ getHome: !bench.getHome })}>
+          ${t(bench.getHome ? 'plan.get-home.whole' : 'plan.whole.get-home')}
+        </button>
+      </section>`
+    : nothing;
 
 function circuits(bench, oils, change) {
   const pick = (id, on) => {

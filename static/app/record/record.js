@@ -20,6 +20,7 @@ import { loadPlainWords } from '../plain/plain.js';
 import { letGo, photos } from '../photos/photos.js';
 import { problems } from '../trouble/in-job.js';
 import { seen } from '../look/verdict.js';
+import { stillOpen } from '../still-open/strip.js';
 import { section } from '../ui/section.js';
 
 /** The record: the list of jobs, or "#/record/ID", one job on a page. */
@@ -61,6 +62,7 @@ function one(job, due, costs, app) {
     findings: warnings = [],
   } = state;
   return html`
+    ${stillOpen(job)}
     <h1 tabindex="-1">${text(record.name)}</h1>
     <p>
       ${t('job.started', { date: when(record.started) })} · ${standingOf(state.summary)}

@@ -7,6 +7,7 @@ import { loadWordsOf, t } from '../words/catalogue.js';
 import { answer } from './answer.js';
 import { troubleAt } from './address.js';
 import { TroubleList } from './list.js';
+import { FromJob } from '../still-open/from-job.js';
 import { own } from '../site/own.js';
 
 /** @import { Answer, Event, FaultAnswer } from '../core/core.d.ts' */
@@ -48,10 +49,12 @@ export class Trouble {
   /** @type {Drafts | undefined} those of the job one comes from */
   #drafts;
   #answered = false; // here, and not just by the address
+  #open;
 
   constructor(table, app) {
     this.table = table;
     this.app = app;
+    this.#open = new FromJob(app);
     this.list = new TroubleList(table, (id) => troubleAt(id, this.#from()), app);
   }
 
@@ -66,6 +69,7 @@ export class Trouble {
     this.fault = this.table.faults.find((f) => f.id === id);
     this.kept = false;
     this.#recall();
+    this.#open.turn(this.state.job);
     if (other) this.verdict = null;
     if (this.fault) this.#judge();
     return other;
@@ -160,8 +164,10 @@ export class Trouble {
   #keys = () => (this.#drafts ? [this.#drafts.key(this.#field)] : []);
 
   draw() {
-    if (this.fault) return answer(this);
-    return html`<h1 tabindex="-1">${t('trouble.title')}</h1>
+    const open = this.#open.draw(this.state.step);
+    if (this.fault) return html`${open}${answer(this)}`;
+    return html`${open}
+      <h1 tabindex="-1">${t('trouble.title')}</h1>
       ${this.id ? html`<p>${t('trouble.unknown')}</p>` : html`<p>${t('trouble.intro')}</p>`}
       ${this.list.draw()}`;
   }

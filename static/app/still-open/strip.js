@@ -1,0 +1,53 @@
+import { html, nothing } from 'lit-html';
+import { address } from '../ui/address.js';
+import { t } from '../words/catalogue.js';
+import { warning } from '../ui/findings.js';
+
+/** @import { OpenPlace } from '../core/core.d.ts' */
+/** @import { Job } from '../store/job.js' */
+
+/**
+ * What is open in a job, on any screen of it until it is closed: a line that opens, and
+ * a caution with all of it at a step that is in danger by it.
+ *
+ * @param {Job} job
+ * @param {string} [step] the one that is shown
+ */
+export function stillOpen(job, step = '') {
+  const { open = [], openAt = [], openWarn } = job.state ?? {};
+  const [first] = open;
+  if (!first) return nothing;
+  const list = html`<ul>
+    ${open.map((place) => line(job, place))}
+  </ul>`;
+  if (openWarn && openAt.includes(step))
+    return html`<section class="still-open" aria-label=${t('open.title')}>
+      ${warning(openWarn)} ${list}
+    </section>`;
+  return html`<details class="still-open">
+    <summary>${t('open.line', { count: open.length, first: piece(first) })}</summary>
+    ${list}
+  </details>`;
+}
+
+/** @param {OpenPlace} open */
+export const piece = ({ purpose, place, count }) =>
+  t(place ? 'open.at' : 'open.piece', { count, purpose: `@${purpose}`, place });
+
+/**
+ * @param {Job} job
+ * @param {OpenPlace} place
+ */
+function line(job, place) {
+  const step = job.step(place.step ?? '');
+  return html`<li>
+    ${piece(place)}
+    ${
+      step
+        ? html`<a href=${address('job', job.record.id, 'step', step.id)}
+            >${t(step.word, step.values)}</a
+          >`
+        : html`<small>${t('open.no-step')}</small>`
+    }
+  </li>`;
+}
