@@ -35,7 +35,7 @@ var rooms = []struct {
 	// The bike, the plan, the job.
 	{"internal/card", "finding wire quantity oil bolt"},
 	{"internal/shown", "wire quantity card"},
-	{"internal/plan", "finding wire quantity drain bolt fill card shown"},
+	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity drain bolt fill due debris fault card shown plan"},
 	{"internal/outlook", "finding date wire quantity due card shown job"},
 	{"internal/calc", "finding wire quantity oil drain bolt fill debris quote card shown"},

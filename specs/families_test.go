@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"tidysump/internal/drain"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
 	"tidysump/internal/job"
@@ -68,6 +69,7 @@ func planWords(t *testing.T) []family {
 		{"signal.", texts([]plan.Signal{plan.Danger, plan.Warning, plan.Caution, plan.Notice}), plain},
 		{"record.costs.", []string{"bill", "estimate"}, plain},
 		{"log.filter.", matches(t, `(?m)^  (\w+): \(\{ summary`), plain},
+		{"warmth.", texts(drain.Warmths), plain},
 		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},
 		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},
 		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},

@@ -84,8 +84,7 @@ func TestFaults_SignalWords(t *testing.T) {
 		}
 		if other := inSteps[word]; other != "" {
 			shared++
-			// Oil that is read hot makes one of them worse in some steps.
-			if other != signal && word != "caution.hot-oil" {
+			if other != signal {
 				t.Errorf("%s: %s here, %s in a job", word, signal, other)
 			}
 		}

@@ -26,8 +26,12 @@ const closeReadings, longWait = 3, 7 * 24 * 60
 // it does now.
 func cool(f *Form, a *Answer) {
 	first, second, air := f.number("first"), f.number("second"), f.number("air")
-	target := f.orAssume(a, "target", "target", "safer-warm", drain.SaferWarm, "°C", 3)
 	rise := (second - first) / f.number("between")
+	edge := float64(drain.WarmHigh) // where it has cooled to what is drained at
+	if rise > 0 {
+		edge = drain.WarmLow
+	}
+	target := f.orAssume(a, "target", "target", "warm-target", edge, "°C", 3)
 	rate, falls := drain.CoolingRate(first, second, air, f.number("between"))
 	minutes, reached := drain.CoolingTime(second, target, air, rate)
 	verdict, by := "cool.cooling", method("newton")
@@ -83,8 +87,8 @@ func (a *Answer) coolCurve(minutes float64, temperature func(minutes float64) fl
 	a.points("temps", temps)
 }
 
-// burns says what touching metal and oil of that temperature in °C does, and
-// that the usual temperature for draining burns too.
+// burns says what touching metal and oil of that temperature in °C does, how warm
+// it should be to be drained, and what the hotter habit costs.
 func (f *Form) burns(a *Answer, celsius float64) {
 	for n := range drain.Bands {
 		b := &drain.Bands[n]
@@ -92,15 +96,23 @@ func (f *Form) burns(a *Answer, celsius float64) {
 		s.Name = "touch." + string(b.At(celsius))
 		s.Texts = append([]string{timeText(b.Seconds)}, s.Texts...)
 	}
-	if seconds, ok := drain.Scald(celsius); ok {
-		text := "@scald.at-once"
-		if seconds > 0 {
-			text = timeText(seconds)
-		}
-		a.estimate("figures", "scald", "water-scald", text)
-	}
-	a.amount("figures", "usual-warm", "practice", drain.WarmLow, drain.WarmHigh, "°C", 2)
-	a.amount("figures", "safer-warm", "safer-warm", drain.SaferWarm, drain.WarmLow, "°C", 2)
+	a.scald("scald", celsius)
+	a.amount("figures", "warm-target", "warm-target", drain.WarmLow, drain.WarmHigh, "°C", 2)
+	a.scald("warm-scald", drain.ComparedWarm)
+	a.amount("figures", "usual-warm", "practice", drain.HabitLow, drain.HabitHigh, "°C", 2)
+	a.scald("habit-scald", drain.ComparedHabit)
 	f.touch(a, "second", celsius)
-	f.say(finding.Note, "usual-warm-burns", "")
+}
+
+// scald adds in what time water of that temperature in °C scalds, where one was found.
+func (a *Answer) scald(name string, celsius float64) {
+	seconds, ok := drain.Scald(celsius)
+	if !ok {
+		return
+	}
+	text := "@scald.at-once"
+	if seconds > 0 {
+		text = timeText(seconds)
+	}
+	a.estimate("figures", name, "water-scald", text)
 }

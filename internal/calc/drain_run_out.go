@@ -33,10 +33,11 @@ var runOutTimes = []float64{0, 0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 5, 7, 10, 15, 2
 // runOut follows the oil out of the engine.
 func runOut(f *Form, a *Answer) {
 	celsius := f.number("temperature")
-	thin, thinner := f.viscosities(a, celsius)
+	line := f.viscosities(a, celsius)
 	if f.refused() {
 		return
 	}
+	thin, thinner := line.At(celsius)*1e-6, line.At(celsius+moreWarmth)*1e-6
 	e := f.engine(a)
 	seconds := f.orAssume(a, "minutes", "run-out", "practice", drain.RunOutHigh, "min", 2) * 60
 	a.number("viscosity", round(thin*1e6, 10))
@@ -53,15 +54,23 @@ func runOut(f *Form, a *Answer) {
 	a.millilitres("five-minutes-more", "run-out", (left-e.Left(thin, seconds+moreTime))*1000, 2)
 	a.millilitres("thirty-degrees-more", "run-out", (left-e.Left(thinner, seconds))*1000, 2)
 
+	at := func(celsius float64) float64 { return line.At(celsius) * 1e-6 }
+	less, sooner := e.Gain(at(drain.ComparedWarm), at(drain.ComparedHabit), seconds)
+	a.amount("figures", "warm-target", "warm-target", drain.WarmLow, drain.WarmHigh, "°C", 2)
+	a.amount("figures", "usual-warm", "practice", drain.HabitLow, drain.HabitHigh, "°C", 2)
+	a.millilitres("habit-less", "run-out", less*1000, 2)
+	a.estimate("figures", "habit-sooner", "run-out", timeText(sooner))
+
 	f.touch(a, "temperature", celsius)
 	if celsius < 0 {
 		f.say(finding.Note, "cold-viscosity", "temperature")
 	}
 }
 
-// viscosities gives the oil's, in m²/s, at a temperature in °C and when it is
-// warmer than that. It takes the typical oil unless both of its own are given.
-func (f *Form) viscosities(a *Answer, celsius float64) (now, warmer float64) {
+// viscosities gives the oil's, by temperature, refused where that of the
+// temperature in °C can't be worked out. It takes the typical oil unless both of
+// its own are given.
+func (f *Form) viscosities(a *Answer, celsius float64) oil.Line {
 	if f.has("at40") || f.has("at100") {
 		f.need("at40")
 		f.need("at100")
@@ -69,11 +78,10 @@ func (f *Form) viscosities(a *Answer, celsius float64) (now, warmer float64) {
 	at40 := f.orAssume(a, "at40", "typical-at-40", "typical-oil", drain.TypicalAt40, "mm²/s", 3)
 	at100 := f.orAssume(a, "at100", "typical-at-100", "typical-oil", drain.TypicalAt100, "mm²/s", 3)
 	line, ok := oil.LineThrough(40, at40, 100, at100)
-	now, warmer = line.At(celsius)*1e-6, line.At(celsius+moreWarmth)*1e-6
-	if !ok || math.IsNaN(now+warmer) {
+	if !ok || math.IsNaN(line.At(celsius)+line.At(celsius+moreWarmth)) {
 		f.reject("viscosity-out-of-range", "at40")
 	}
-	return now, warmer
+	return line
 }
 
 // engine takes the engine's shape as far as it is given.
@@ -126,8 +134,10 @@ func (a *Answer) millilitres(name string, by method, litres float64, digits int)
 	a.amount("figures", name, by, v, v, "mL", digits)
 }
 
-// touch notes that metal and oil of that temperature in °C burn.
+// touch says what the temperature in °C means before the oil is drained, and notes
+// how soon metal of it burns.
 func (f *Form) touch(a *Answer, field string, celsius float64) {
+	a.word("warmth", "warmth."+string(drain.Judge(celsius)))
 	if seconds, ok := drain.BurnsIn(celsius); ok {
 		f.say(finding.Note, "touch-burns", field, "value", a.between(celsius, celsius, "°C", 3)[0], "time", timeText(seconds))
 	}

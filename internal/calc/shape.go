@@ -50,6 +50,7 @@ var coolShape = slices.Concat([]shape{
 	{name: "times", content: holdsPoints},
 	{name: "temps", content: holdsPoints},
 	{name: "touch", content: holdsFigures},
+	{name: "warmth"},
 }, xAxis, yAxis)
 
 var runOutShape = slices.Concat([]shape{
@@ -59,6 +60,7 @@ var runOutShape = slices.Concat([]shape{
 	{name: "left", content: holdsPoints},
 	{name: "warmer", content: holdsPoints},
 	{name: "figures", content: holdsFigures},
+	{name: "warmth"},
 }, xAxis, yAxis)
 
 var debrisShape = []shape{{name: "verdict"}}

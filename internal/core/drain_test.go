@@ -160,8 +160,9 @@ func TestCool(t *testing.T) {
 	if a.Verdict != "cool.cooling" || math.Abs(a.Minutes-41.44) > 0.05 {
 		t.Errorf("%s after %v min", a.Verdict, a.Minutes)
 	}
-	if n := remarkOf(a.Notes, "usual-warm-burns"); n == nil || firstText(a.Figures, "usual-warm") != "65–82 °C" {
-		t.Errorf("the usual warm is not called a burn: %v", a.Notes)
+	if firstText(a.Figures, "usual-warm") != "65–82 °C" || firstText(a.Figures, "habit-scald") != "@scald.at-once" ||
+		firstText(a.Figures, "warm-target") != "50–60 °C" || firstText(a.Figures, "warm-scald") != "17 s" {
+		t.Errorf("what the habit costs is not said: %v", a.Figures)
 	}
 	if firstText(a.Figures, "scald") != "" || remarkOf(a.Notes, "touch-burns") != nil {
 		t.Error("oil at 20 °C is said to burn")
@@ -186,7 +187,7 @@ func TestCoolBurns(t *testing.T) {
 	if got := firstText(a.Figures, "scald"); got != "10 s" {
 		t.Errorf("57 °C scalds in %s", got)
 	}
-	if got := firstText(a.Assumed, "target"); got != "50 °C" {
+	if got := firstText(a.Assumed, "target"); got != "60 °C" {
 		t.Errorf("without a target: %s", got)
 	}
 	if want := []string{"5 s", "56–61 °C", "133–142 °F"}; !slices.Equal(a.Touch[1].Texts, want) {
@@ -205,6 +206,11 @@ func TestCoolOtherWays(t *testing.T) {
 		t.Errorf("warming: %+v", a)
 	}
 	a = cooled{}
+	must(t, "cool", []byte(`{"first":"20","second":"35","between":"3","air":"18"}`), &a)
+	if got := firstText(a.Assumed, "target"); got != "50 °C" {
+		t.Errorf("warming without a target: %s", got)
+	}
+	a = cooled{}
 	must(t, "cool", []byte(`{"first":"60","second":"45","between":"30","air":"18"}`), &a)
 	if a.Verdict != "cool.already" || a.Minutes != 0 {
 		t.Errorf("already: %+v", a)
@@ -219,7 +225,7 @@ func TestCoolOtherWays(t *testing.T) {
 		{`{"first":"60","second":"18","between":"3","air":"18"}`, "below-air /second"},
 		{`{"first":"60","second":"55","between":"3","air":"18","target":"18"}`, "target-below-air /target"},
 		{`{"first":"60","second":"55","between":"0","air":"18"}`, "not-believable /between"},
-		{`{"first":"60","second":"59.99","between":"24 h","air":"18"}`, "too-slow /second"},
+		{`{"first":"70","second":"69.99","between":"24 h","air":"18"}`, "too-slow /second"},
 		{`{"first":"60","second":"55","between":"5 L","air":"18"}`, "unit-of-other-kind /between"},
 	} {
 		if got := refusalOf(t, "cool", row[0]); got != row[1] {

@@ -1,10 +1,5 @@
 package drain
 
-// SaferWarm is a temperature in °C at which oil may be drained with less risk:
-// worked out, with FilmDepth and a typical 10W-40, to bring about 70 % of what
-// 82 °C brings; and below the one-minute burn threshold of metal.
-const SaferWarm = 50
-
 // Touch is what touching hot bare metal for so long does.
 type Touch string
 

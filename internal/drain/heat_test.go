@@ -17,7 +17,9 @@ func TestWarmthGain(t *testing.T) {
 	for _, row := range [][2]float64{{40, 0.61}, {50, 0.49}, {65, 0.38}, {82, 0.29}} {
 		near(t, "film against 20 °C", film(row[0])/film(20), row[1], 0.005)
 	}
-	near(t, "gain of 50 °C", (film(20)-film(SaferWarm))/(film(20)-film(WarmHigh)), 0.72, 0.01)
+	for _, row := range [][2]float64{{WarmLow, 0.72}, {WarmHigh, 0.83}} {
+		near(t, "gain against the habit's", (film(20)-film(row[0]))/(film(20)-film(HabitHigh)), row[1], 0.01)
+	}
 }
 
 // TestCooling: published examples of Newton's law, temperatures in °F unless
@@ -115,9 +117,14 @@ func TestBands(t *testing.T) {
 			t.Errorf("%v s at %v °C: %s, want %s", Bands[row.band].Seconds, row.celsius, got, row.want)
 		}
 	}
-	for c := float64(WarmLow); c <= WarmHigh; c++ {
+	for c := float64(HabitLow); c <= HabitHigh; c++ {
 		if seconds, ok := BurnsIn(c); !ok || seconds != 1 {
-			t.Errorf("usual warm oil at %v °C: %v s, %v", c, seconds, ok)
+			t.Errorf("oil as warm as is usual, at %v °C: %v s, %v", c, seconds, ok)
+		}
+	}
+	for c := float64(WarmLow); c <= WarmHigh; c++ {
+		if seconds, ok := BurnsIn(c); !ok || seconds < 5 {
+			t.Errorf("oil to be drained, at %v °C: %v s, %v", c, seconds, ok)
 		}
 	}
 	for i := 1; i < len(Bands); i++ {

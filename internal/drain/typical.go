@@ -6,3 +6,10 @@ const (
 	TypicalAt40  = 97
 	TypicalAt100 = 14.5
 )
+
+// A typical engine, where a card doesn't know its own: its oil in m³ and the
+// bore of an M12 drain hole in m. A round middle figure, no source.
+const (
+	TypicalVolume = 3e-3
+	TypicalHole   = 10.5e-3
+)

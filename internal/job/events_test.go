@@ -138,6 +138,9 @@ func canonical(t *rapid.T, s *job.State, events []job.Event) string {
 func canonicalOf(t *rapid.T, s *job.State, h *job.History) string {
 	for i, f := range s.Findings {
 		parts := strings.SplitN(f.Where, "/", 4)
+		if len(parts) < 3 {
+			continue // of all of them, such as that there are more
+		}
 		list := map[string][]job.Event{"events": h.Events, "beside": h.Beside}[parts[1]]
 		n, err := strconv.Atoi(parts[2])
 		if err != nil || n >= len(list) {

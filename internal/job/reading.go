@@ -201,7 +201,7 @@ func (r *replayer) take(e *placed, a quantity.Amount, read *Read) {
 	case plan.AskTorque:
 		r.torqueUsed(e, a, read)
 	case plan.AskTemperature:
-		r.warmIs(e, a.Base)
+		r.warmIs(e, a.Base, read)
 	}
 }
 

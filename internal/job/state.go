@@ -183,6 +183,8 @@ type Read struct {
 	// Choice is the answer that was chosen, or that a level in percent comes to;
 	// Share is that level.
 	Choice, Share string
+	// Verdict is what a temperature means before the oil is drained, a word id.
+	Verdict string
 	// Stands: nothing later says otherwise about the same thing.
 	Stands bool
 }
@@ -199,6 +201,7 @@ func (r *Read) Members(m *wire.Members) {
 	wire.Texts(m, "card", &r.Card)
 	m.String("choice", &r.Choice)
 	m.String("share", &r.Share)
+	m.String("verdict", &r.Verdict)
 	m.Bool("stands", &r.Stands)
 }
 

@@ -37,26 +37,18 @@ type warmth struct{ celsius, at float64 }
 
 // warmIs judges a temperature. With one before it, it says when oil that is too
 // hot will have cooled, by Newton's law.
-func (r *replayer) warmIs(e *placed, celsius float64) {
+func (r *replayer) warmIs(e *placed, celsius float64, read *Read) {
 	now := warmth{celsius, date.Seconds(e.counted)}
 	before := r.warm
 	r.warm = now
-	w := &Warmth{Word: "warmth.too-hot"}
-	r.state.Warmth = w
-	switch {
-	case celsius < drain.SaferWarm:
-		w.Word = "warmth.cold"
-	case celsius < drain.Bands[0].Low:
-		w.Word = "warmth.good"
-	case celsius <= drain.WarmHigh:
-		w.Word = "warmth.burns"
-	}
+	w := &Warmth{Word: "warmth." + string(drain.Judge(celsius))}
+	r.state.Warmth, read.Verdict = w, w.Word
 	if seconds, burns := drain.BurnsIn(celsius); burns {
 		w.Burns = r.lasting(seconds / 60)
 	}
 	minutes := (now.at - before.at) / 60
 	rate, falls := drain.CoolingRate(before.celsius, celsius, usualAir, minutes)
-	if celsius <= drain.WarmHigh || !falls || minutes < leastBetween || before.at == 0 {
+	if drain.Judge(celsius) != drain.TooHot || !falls || minutes < leastBetween || before.at == 0 {
 		return
 	}
 	if wait, reached := drain.CoolingTime(celsius, drain.WarmHigh, usualAir, rate); reached {

@@ -34,7 +34,7 @@ func (p *planner) fitted(r *recipe, on subject) Step {
 	}
 	for _, w := range r.warns {
 		if p.warnHolds(w, on) {
-			s.Warns = append(s.Warns, Warn{p.signal(w), "caution." + w})
+			s.Warns = append(s.Warns, CautionOf(w))
 		}
 	}
 	for _, f := range r.figures {
@@ -99,15 +99,6 @@ func (d *day) needless(name string, on subject) bool {
 	return false
 }
 
-// signal is a caution's signal word today: oil that is read hot is at 80 °C
-// and more and could injure seriously; warm oil burns less deep.
-func (d *day) signal(word string) Signal {
-	if word == "hot-oil" && d.anythingIsHot() {
-		return Warning
-	}
-	return signalOf(word)
-}
-
 // warnHolds reports whether a caution is called for; most always are.
 func (d *day) warnHolds(word string, on subject) bool {
 	switch word {
@@ -151,7 +142,9 @@ func (d *day) figure(name string, on subject) shown.Figure {
 	case "turn":
 		return d.print.Card(name, on.bolt.Turn, "turn")
 	case "warm-target":
-		return d.practice(name, drain.WarmLow, drain.WarmHigh, "°C")
+		return shown.Estimate(name, "warm-target", d.print.Between(drain.WarmLow, drain.WarmHigh, "°C", 2)...)
+	case "usual-warm":
+		return d.practice(name, drain.HabitLow, drain.HabitHigh, "°C")
 	case "run-out":
 		return d.practice(name, drain.RunOutLow, drain.RunOutHigh, "min")
 	case "first-pour":

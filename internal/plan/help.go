@@ -132,13 +132,21 @@ func (d *day) filling(h *Help, c *card.Circuit) {
 // runningOut puts the oil of a circuit and the hole of its first drain plug, as
 // wide as the thread at its root. A gear oil is too thick for the calculation.
 func (d *day) runningOut(h *Help, c *card.Circuit) bool {
-	for _, b := range d.openings() {
-		t, known := bolt.ParseThread(b.Thread)
-		if !known || b.Circuit != c.ID || !isEngineOil(c) || !h.figure("volume", d.volume(c)) {
-			continue
-		}
-		h.put("hole", quantity.Number(t.BoreDiameter(), 3)+" mm")
-		return true
+	hole := d.drainHole(c)
+	if hole == 0 || !h.figure("volume", d.volume(c)) {
+		return false
 	}
-	return false
+	h.put("hole", quantity.Number(hole, 3)+" mm")
+	return true
+}
+
+// drainHole gives the bore in mm of the first drain hole of an engine oil; 0 where
+// it is not known, and for gear oils.
+func (d *day) drainHole(c *card.Circuit) float64 {
+	for _, b := range d.openings() {
+		if t, known := bolt.ParseThread(b.Thread); known && b.Circuit == c.ID && isEngineOil(c) {
+			return t.BoreDiameter()
+		}
+	}
+	return 0
 }

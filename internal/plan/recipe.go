@@ -50,7 +50,7 @@ var recipes = []recipe{
 	{word: "level-found", on: aCircuit, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "peek-off", on: aBolt, opens: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "peek-on", on: aBolt, closes: true, must: true},
-	{word: "warm-up", runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target"}, helps: []string{"cool"}},
+	{word: "warm-up", runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target", "usual-warm"}, helps: []string{"cool"}},
 	{word: "level-found-hot", on: aCircuit, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: every opening of the circuits of the day, and no other.
@@ -132,14 +132,14 @@ func recipeOf(word string) *recipe {
 }
 
 // signals gives each caution its signal word. A caution about things and not
-// about people is a NOTICE. "hot-oil" is raised where the oil is read hot.
+// about people is a NOTICE.
 var signals = []struct {
 	signal Signal
 	words  []string
 }{
 	{Danger, []string{"carbon-monoxide", "traffic"}},
-	{Warning, []string{"bike-falls", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop", "still-open"}},
-	{Caution, []string{"hot-oil", "hot-engine", "used-oil-skin", "eyes", "solvent"}},
+	{Warning, []string{"bike-falls", "hot-oil", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop", "still-open"}},
+	{Caution, []string{"hot-engine", "used-oil-skin", "eyes", "solvent"}},
 	{Notice, []string{"soft-thread", "wrench-unit", "torque-unknown", "filter-box", "element-backwards", "crank-hole", "oil-lamp", "never-above", "never-ground"}},
 }
 

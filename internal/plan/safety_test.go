@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"tidysump/internal/card"
+	"tidysump/internal/drain"
 	"tidysump/internal/plan"
 	"tidysump/internal/plan/plantest"
 	"tidysump/internal/quantity"
@@ -187,4 +188,61 @@ func amountOf(s plan.Step, figure string) float64 {
 		}
 	}
 	return 0
+}
+
+// Oil to be drained is a WARNING on every card: it scalds within seconds at the best
+// of temperatures. The figure to drain at is one that Judge calls good, the habit is
+// one that it calls too hot for bare skin, and what that gains is said beside what it
+// costs.
+func TestMake_HotOilIsAWarning(t *testing.T) {
+	everyPlan(t, func(t plantest.Reporter, c *card.Card, p *plan.Plan) {
+		warmed := 0
+		for i := range p.Steps {
+			s := &p.Steps[i]
+			for _, w := range s.Warns {
+				if w.Word == "caution.hot-oil" && w.Signal != plan.Warning {
+					t.Errorf("%s: %s calls hot oil a %s", c.ID, s.ID, w.Signal)
+				}
+			}
+			for _, f := range s.Figures {
+				if want, known := warmths[f.Name]; known {
+					warmed++
+					low, high := ends(f)
+					if drain.Judge(low) != want || drain.Judge(high) != want || !warns(s, "hot-oil") {
+						t.Errorf("%s: %s shows %s of %v, warns of %v", c.ID, s.ID, f.Name, f.Texts, s.Warns)
+					}
+				}
+			}
+			if s.Word == "step.warm-up" {
+				for _, name := range []string{"habit", "warm", "hot", "gain", "sooner", "after"} {
+					if s.Values[name] == "" || strings.HasPrefix(s.Values[name], "-") || strings.HasPrefix(s.Values[name], "0 ") {
+						t.Errorf("%s: the habit's %s is %q", c.ID, name, s.Values[name])
+					}
+				}
+			}
+		}
+		if stepOf(p, "warm-up") != nil && warmed < 2 {
+			t.Errorf("%s: %d temperatures are shown", c.ID, warmed)
+		}
+	})
+}
+
+// warmths is what the figures of temperature must come to.
+var warmths = map[string]drain.Warmth{"figure.warm-target": drain.Good, "figure.usual-warm": drain.TooHot}
+
+// ends gives a figure's ends in °C.
+func ends(f shown.Figure) (low, high float64) {
+	first, last, _ := strings.Cut(f.Texts[0], "–")
+	b, _ := quantity.Parse("", last, "°C", quantity.Metric)
+	a, _ := quantity.Parse("", first, b.Unit, quantity.Metric)
+	return a.Base, b.Base
+}
+
+func stepOf(p *plan.Plan, word string) *plan.Step {
+	for i := range p.Steps {
+		if p.Steps[i].Word == "step."+word {
+			return &p.Steps[i]
+		}
+	}
+	return nil
 }

@@ -73,7 +73,6 @@ func readStanding(c *card.Circuit) bool { return !readWarm(c) && !readHot(c) }
 func readAfterRun(c *card.Circuit) bool { return isEngineOil(c) || !readStanding(c) }
 func isEngineOil(c *card.Circuit) bool  { return c.Role == card.EngineOil }
 func (d *day) doesEngineOil() bool      { return d.any(isEngineOil) }
-func (d *day) anythingIsHot() bool      { return d.any(readHot) }
 func (p *planner) plain(words ...string) {
 	for _, w := range words {
 		p.put(w, subject{})

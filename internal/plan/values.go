@@ -73,6 +73,8 @@ func (d *day) filterValues(f *card.Filter) map[string]string {
 // plainValues are those of the steps that are about no single thing.
 func (p *planner) plainValues(word string) map[string]string {
 	switch word {
+	case "warm-up":
+		return p.habit()
 	case "identify":
 		return finding.Values("bike", p.plan.Name)
 	case "free-filler":

@@ -9,12 +9,13 @@ import { own } from '../site/own.js';
 
 /** What a calculation came to; `poured` is told the shelf that stays when what it says to pour was poured. */
 export function drawAnswer(op, answer, poured) {
-  const { verdict, texts, notes = [] } = answer;
+  const { verdict, warmth, texts, notes = [] } = answer;
   const loud = notes.filter((n) => n.grade === 'doubt');
   const quiet = notes.filter((n) => n.grade !== 'doubt');
   return html`
     <h2>${t('bench.worked')}</h2>
-    ${verdict ? html`<p class="verdict">${t(verdict)}</p>` : nothing} ${loud.map(finding)}
+    ${verdict ? html`<p class="verdict">${t(verdict)}</p>` : nothing}
+    ${warmth ? html`<p class="verdict">${t(warmth)}</p>` : nothing} ${loud.map(finding)}
     ${own(pictures, op)?.(answer) ?? nothing} ${answer.wrenches ? wrenches(answer) : nothing}
     ${answer.pours ? pours(answer, poured) : nothing}
     ${

@@ -1340,6 +1340,8 @@ export interface Read {
    * Choice is the answer that was chosen, or that a level in percent comes to; Share is that level.
    */
   share?: string;
+  /** Verdict is what a temperature means before the oil is drained, a word id. */
+  verdict?: string;
   /** Stands: nothing later says otherwise about the same thing. */
   stands?: boolean;
 }
@@ -1727,6 +1729,7 @@ export interface CoolAnswer {
   times?: Minutes[];
   temps?: Celsius[];
   touch?: ShownFigure[];
+  warmth?: string;
   xTicks?: Minutes[];
   xTexts?: string[];
   yTicks?: Celsius[];
@@ -1756,6 +1759,7 @@ export interface RunOutAnswer {
   left?: Millilitres[];
   warmer?: Millilitres[];
   figures?: ShownFigure[];
+  warmth?: string;
   xTicks?: Minutes[];
   xTexts?: string[];
   yTicks?: Millilitres[];

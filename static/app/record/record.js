@@ -132,12 +132,12 @@ function balance({ role, due, drained, poured, level, verdict }) {
   </article>`;
 }
 
-function reading({ what, name, texts, card, time }) {
+function reading({ what, name, texts, card, verdict, time }) {
   return html`<li>
     <strong>${t(`ask.${what}`)}</strong> ${name ? text(name) : nothing}:
     ${texts.map(text).join(' · ')}
     ${card ? html`<small>${t('record.card', { value: card[0] })}</small>` : nothing}
-    <small>${when(time)}</small>
+    ${verdict ? t(verdict) : nothing} <small>${when(time)}</small>
   </li>`;
 }
 
