@@ -83,8 +83,9 @@ func Check(c *Card) []finding.Finding {
 		k.seals(at+"/seals", c.Strain[i].Seals)
 	}
 	for i := range c.NotesAt {
-		needed(&k, "/notesAt/"+strconv.Itoa(i)+"/at", c.NotesAt[i].At, NotePlaces)
+		k.noteAt("/notesAt/"+strconv.Itoa(i), &c.NotesAt[i])
 	}
+	k.behind(c)
 	k.interval(&c.Interval)
 	k.engine(&c.Engine)
 	if !finding.Refused(k.list) {
@@ -127,7 +128,7 @@ func (c *checker) form(k *Card) bool {
 	for _, l := range [...]struct {
 		at    string
 		count int
-	}{{"/sources", len(k.Sources)}, {"/circuits", len(k.Circuits)}, {"/bolts", len(k.Bolts)}, {"/filters", len(k.Filters)}, {"/strainers", len(k.Strain)}} {
+	}{{"/sources", len(k.Sources)}, {"/circuits", len(k.Circuits)}, {"/bolts", len(k.Bolts)}, {"/filters", len(k.Filters)}, {"/strainers", len(k.Strain)}, {"/notesAt", len(k.NotesAt)}} {
 		few = c.few(l.at, l.count) && few
 	}
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {
@@ -251,12 +252,13 @@ func (c *checker) bolt(at string, b *Bolt) {
 	if b.Count < 0 || b.Count > 40 {
 		c.add(finding.Refuse, "bad-count", at+"/count", "value", strconv.Itoa(b.Count))
 	}
-	if _, ok := bolt.ParseThread(b.Thread); b.Thread != "" && !ok {
-		c.add(finding.Refuse, "unknown-thread", at+"/thread", "text", finding.Clip(b.Thread))
-	}
+	c.thread(at+"/thread", b.Thread)
 	c.figure(at+"/size", b.Size, lengthLimit)
 	c.figure(at+"/torque", b.Torque, torqueLimit)
 	c.figure(at+"/turn", b.Turn, turnLimit)
+	if b.Purpose == FilterCanned && b.Torque.Known() && b.Turn.Known() {
+		c.add(finding.Doubt, "torque-and-turn", at+"/turn")
+	}
 	if b.Seal != nil {
 		c.seal(at+"/seal", b.Seal)
 	}
@@ -267,7 +269,26 @@ func (c *checker) filter(at string, f *Filter) {
 	word(c, at+"/mount", f.Mount, Mounts)
 	c.refers(at+"/circuit", f.Circuit, c.circuits)
 	c.nth(at+"/everyNth", f.EveryNth)
+	c.thread(at+"/thread", f.Thread)
+	c.figure(at+"/ring", f.Ring, filterLimit)
+	c.figure(at+"/height", f.Height, filterLimit)
+	if finding.Cut(f.OwnNumber, EntryLetters) != f.OwnNumber {
+		c.add(finding.Refuse, "text-too-long", at+"/ownNumber", "most", strconv.Itoa(EntryLetters))
+	}
 	c.seals(at+"/seals", f.Seals)
+}
+
+func (c *checker) thread(at, text string) {
+	if _, ok := bolt.ParseThread(text); text != "" && !ok {
+		c.add(finding.Refuse, "unknown-thread", at, "text", finding.Clip(text))
+	}
+}
+
+func (c *checker) noteAt(at string, n *NoteAt) {
+	needed(c, at+"/at", n.At, NotePlaces)
+	if strings.TrimSpace(n.Text) == "" {
+		c.add(finding.Refuse, "note-empty", at+"/text")
+	}
 }
 
 func (c *checker) seals(at string, list []Seal) {

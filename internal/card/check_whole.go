@@ -3,20 +3,39 @@ package card
 import (
 	"strconv"
 
+	"tidysump/internal/bolt"
 	"tidysump/internal/finding"
 )
 
 // whole doubts what a card leaves out that the job can't do without: a hole for
-// each oil to run out of, and what each filter and strainer is held by.
+// each oil to run out of, and what each filter and strainer is held by; and what it says
+// that can't be true of the bike as a whole.
 func (c *checker) whole(k *Card) {
 	for i := range k.Circuits {
 		c.needs(k, "no-drain", "/circuits/", i, k.Circuits[i].ID)
 	}
 	for i := range k.Filters {
 		c.needs(k, "nothing-holds", "/filters/", i, k.Filters[i].ID)
+		c.sameThread(k, i)
+	}
+	if k.Engine.ReturnSeen && !k.Layout.InTank() {
+		c.add(finding.Doubt, "return-without-tank", "/engine/returnSeen")
 	}
 	for i := range k.Strain {
 		c.needs(k, "nothing-holds", "/strainers/", i, k.Strain[i].ID)
+	}
+}
+
+// sameThread doubts a filter whose thread is another than that of the can that it is.
+func (c *checker) sameThread(k *Card, i int) {
+	f := &k.Filters[i]
+	is, ok := bolt.ParseThread(f.Thread)
+	for n := range k.Bolts {
+		b := &k.Bolts[n]
+		of, known := bolt.ParseThread(b.Thread)
+		if ok && known && b.Purpose == FilterCanned && b.Holds == f.ID && is.Name != of.Name {
+			c.add(finding.Doubt, "filter-thread-other", "/filters/"+strconv.Itoa(i)+"/thread", "thread", is.Name, "other", of.Name)
+		}
 	}
 }
 

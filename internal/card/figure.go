@@ -96,6 +96,7 @@ var (
 	bandLimit     = limit{quantity.Volume, 0.01, 5}
 	torqueLimit   = limit{quantity.Torque, 0.5, 400}
 	lengthLimit   = limit{quantity.Length, 0.1, 500}
+	filterLimit   = limit{quantity.Length, 10, 300}
 	distanceLimit = limit{quantity.Distance, 50, 100000}
 	durationLimit = limit{quantity.Duration, 0.05, 24 * 60}
 	turnLimit     = limit{quantity.Angle, 30, 720}
