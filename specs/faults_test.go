@@ -31,17 +31,22 @@ func faultWords(t *testing.T) []family {
 	table := faultTable(t)
 	ids := family{"fault.", nil, []string{"", ".also"}}
 	groups, hands, asks := family{"fault-group.", nil, plain}, family{"hand.", nil, plain}, family{"fault-ask.", nil, plain}
-	answers, words := family{"fault-answer.", nil, plain}, family{"", nil, plain}
+	answers, words := family{"fault-answer.", []string{fault.Other}, plain}, family{"", nil, plain}
 	for q, list := range table.Questions {
 		asks.members = append(asks.members, q)
 		for _, a := range strings.Fields(list) {
-			answers.members = append(answers.members, q+"."+a)
+			if a != fault.Other { // one word for all of them
+				answers.members = append(answers.members, q+"."+a)
+			}
 		}
 	}
 	for _, f := range table.Faults {
+		if f.Calc != "" {
+			words.members = append(words.members, "calc."+f.Calc)
+		}
 		ids.members, groups.members, hands.members = append(ids.members, f.ID), append(groups.members, f.Group), append(hands.members, f.Hand...)
 		for _, r := range f.Rows {
-			named := slices.Concat([]string{r.Why, r.Source}, r.Now, r.Limits, r.Home, r.Warns)
+			named := slices.Concat([]string{r.Why, r.Source}, r.Now, r.Limits, r.Home, r.Until, r.Warns)
 			if r.To != "" {
 				named = append(named, r.To)
 			}

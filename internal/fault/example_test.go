@@ -25,7 +25,7 @@ func ExampleJudge() {
 		fmt.Println(verdict.Outcome, verdict.Now, verdict.Open)
 	}
 	// Output:
-	// ride-gently [do.plug-washer do.dry-look] []
+	// ride-gently [do.plug-washer do.level-right do.dry-look] []
 	// do-not-ride [do.off do.level-read do.tow] []
 	// do-not-ride [do.off do.tow] [returns]
 }

@@ -2,13 +2,18 @@ package fault
 
 import "strings"
 
+// Other is the answer that none of a question's others fits: what it stands for is
+// not known, and the worst of them counts.
+const Other = "other"
+
 // unknown is what follows where no rule is.
 var unknown = Row{Outcome: "do-not-start", Sure: "guess"}
 
 // Verdict is what follows: the row that counts, and the questions still open.
 type Verdict struct {
 	Row
-	Open []string
+	Open  []string
+	Other []string // those answered with Other
 	// Feared: an open question might have a better answer than the worst, which
 	// counts.
 	Feared bool
@@ -29,19 +34,23 @@ type judge struct {
 const mostTries = 1000
 
 // Judge gives what follows from the answers given, by question, and what is at
-// hand. An answer that the question doesn't have is none. With questions open the
-// worst counts that any answer would give; where no row holds, the worst of all.
+// hand. An answer that the question doesn't have is none. With questions open, or
+// answered with Other, the worst counts that any answer would give; where no row
+// holds, the worst of all.
 func Judge(t *Table, f *Fault, answers map[string]string, hand []string) *Verdict {
 	j := judge{Fault: f, questions: t.Questions, said: map[string]string{}, hand: hand, worst: -1}
 	v := &Verdict{}
 	for _, q := range f.Asks {
-		if a := answers[q]; a != "" && has(j.questions[q], a) {
-			j.said[q] = a
-		} else {
+		switch a := answers[q]; {
+		case a == "" || !has(j.questions[q], a):
 			v.Open = append(v.Open, q)
+		case a == Other:
+			v.Other = append(v.Other, q)
+		default:
+			j.said[q] = a
 		}
 	}
-	j.try(v.Open)
+	j.try(append(v.Other[:len(v.Other):len(v.Other)], v.Open...))
 	v.Row = *j.row(j.worst)
 	if Rank(v.Outcome) == 0 {
 		v.Outcome = unknown.Outcome
@@ -61,8 +70,10 @@ func (j *judge) try(open []string) {
 	}
 	if len(open) > 0 {
 		for _, a := range strings.Fields(j.questions[open[0]]) {
-			j.said[open[0]] = a
-			j.try(open[1:])
+			if a != Other {
+				j.said[open[0]] = a
+				j.try(open[1:])
+			}
 		}
 		return
 	}

@@ -57,6 +57,8 @@ func (t *Table) Find(id string) *Fault {
 // Fault is one problem, as one sees it. Of its rows the first that holds counts.
 type Fault struct {
 	ID, Group string
+	Aid       string   // the first aid card that comes before it
+	Calc      string   // the calculation that judges it more closely
 	Asks      []string // ids of its questions
 	Hand      []string // what may be at hand that changes the answer
 	Rows      []Row
@@ -66,6 +68,8 @@ type Fault struct {
 func (f *Fault) Members(m *wire.Members) {
 	m.String("id", &f.ID, wire.Required)
 	m.String("group", &f.Group)
+	m.String("aid", &f.Aid)
+	m.String("calc", &f.Calc)
 	wire.Texts(m, "asks", &f.Asks)
 	wire.Texts(m, "hand", &f.Hand)
 	wire.List(m, "rows", &f.Rows)
@@ -82,6 +86,7 @@ type Row struct {
 	Now     []string
 	Limits  []string
 	Home    []string
+	Until   []string // what has to be seen before it is ridden again
 	Warns   []string
 	Sure    string
 	Source  string
@@ -97,6 +102,7 @@ func (r *Row) Members(m *wire.Members) {
 	wire.Texts(m, "now", &r.Now)
 	wire.Texts(m, "limits", &r.Limits)
 	wire.Texts(m, "home", &r.Home)
+	wire.Texts(m, "until", &r.Until)
 	wire.Texts(m, "warns", &r.Warns)
 	m.String("sure", &r.Sure)
 	m.String("source", &r.Source)

@@ -864,6 +864,10 @@ export interface Table {
 export interface Fault {
   id: string;
   group?: string | null;
+  /** the first aid card that comes before it */
+  aid?: string | null;
+  /** the calculation that judges it more closely */
+  calc?: string | null;
   /** ids of its questions */
   asks?: string[] | null;
   /** what may be at hand that changes the answer */
@@ -887,6 +891,8 @@ export interface Row {
   now?: string[] | null;
   limits?: string[] | null;
   home?: string[] | null;
+  /** what has to be seen before it is ridden again */
+  until?: string[] | null;
   warns?: string[] | null;
   sure?: string | null;
   source?: string | null;
@@ -897,12 +903,14 @@ export interface FaultAnswer {
   outcome?: string;
   to?: string;
   open?: string[];
+  other?: string[];
   why?: string;
   feared?: boolean;
   warns?: Warn[];
   now?: string[];
   limits?: string[];
   home?: string[];
+  until?: string[];
   sure?: string;
   source?: string;
 }

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { address } from '../ui/address.js';
-import { t } from '../words/catalogue.js';
+import { hasWord, t } from '../words/catalogue.js';
 import { ticks } from '../ui/choice.js';
 import { draftMark } from '../ui/draft-mark.js';
 import { findings, warning } from '../ui/findings.js';
@@ -18,9 +18,11 @@ export function answer(problem) {
       <a class="all" href=${troubleAt('', { job, step })}>${t('trouble.all')}</a>
     </header>
     <h1 tabindex="-1">${t(`fault.${fault.id}`)}</h1>
+    ${leads(fault)}
     <div class="follows" role="status">
       ${verdict?.ok ? outcome(verdict.ok) : nothing} ${verdict ? nothing : t('trouble.waiting')}
     </div>
+    ${verdict?.ok?.other ? html`<p>${t('trouble.other')}</p>` : nothing}
     ${verdict ? findings(verdict.findings) : nothing} ${cautions(verdict, true)}
     ${(fault.asks ?? []).map((q) => question(problem, q))} ${atHand(problem)}
     ${cautions(verdict, false)} ${verdict?.ok ? doing(verdict.ok) : nothing}
@@ -28,9 +30,21 @@ export function answer(problem) {
   `;
 }
 
+/** What judges it more closely than this screen. */
+const leads = ({ calc }) =>
+  calc
+    ? html`<p><a class="button quiet" href=${address('bench', calc)}>${t(`calc.${calc}`)}</a></p>`
+    : nothing;
+
 // Danger comes before everything else, the others before what one does now.
 const cautions = (verdict, first) =>
   (verdict?.ok?.warns ?? []).filter((w) => (w.signal === 'DANGER') === first).map(warning);
+
+/** The word of an answer: its question's own, or the one that says that none fits. */
+function answerWord(question, a) {
+  const word = `fault-answer.${question}.${a}`;
+  return hasWord(word) ? word : `fault-answer.${a}`;
+}
 
 function question(problem, id) {
   const { table, state } = problem;
@@ -48,7 +62,7 @@ function question(problem, id) {
               .checked=${live(a === given)}
               @change=${() => problem.answer(id, a)}
             />
-            <span>${t(`fault-answer.${id}.${a}`)}</span></label
+            <span>${t(answerWord(id, a))}</span></label
           >`,
       )}
   </fieldset>`;
@@ -77,13 +91,13 @@ const listed = (word, list, ordered) =>
       </section>`
     : nothing;
 
-function doing({ now, limits, home, sure, why, source, feared }) {
+function doing({ now, limits, home, until, sure, why, source, feared, other }) {
   return html`
     ${listed('trouble.now', now, true)} ${listed('trouble.limits', limits)}
-    ${listed('trouble.home', home)}
+    ${listed('trouble.until', until)} ${listed('trouble.home', home)}
     <section>
       <h2>${t('trouble.sure', { sure: t(`sure.${sure}`) })}</h2>
-      ${feared ? html`<p>${t('trouble.open')}</p>` : nothing}
+      ${feared && !other ? html`<p>${t('trouble.open')}</p>` : nothing}
       ${why ? html`<p>${t(why)}</p>` : nothing} ${source ? html`<p>${t(source)}</p>` : nothing}
       <p>${t('trouble.defer')}</p>
     </section>

@@ -29,6 +29,7 @@ const answer = (question, a) => words(`fault-answer.${question}.${a}`);
 const roads = [
   ['oil-on-brake', [], 'do-not-ride'],
   ['milky', [['milk', 'all']], 'do-not-start'],
+  ['metal', [['bits', 'paste']], 'carry-on'],
   ['smoke-pipe', [['pipe', 'spilt']], 'carry-on'],
   [
     'drop-back',
@@ -122,13 +123,30 @@ test('the search finds a problem by what one types', async (t) => {
     ['lamp', 'lamp-riding'],
     ['drip', 'drop-plug'],
     ['petrol', 'fuel-smell'],
+    ['ball', 'metal'],
   ]) {
     await type(page, words('trouble.search'), typed);
     await untilSeen(page, words(`fault.${id}`));
     assert.ok(!(await seen(page)).includes(words('fault.toppled')), typed);
   }
+  await type(page, words('trouble.search'), 'mayonaise');
+  await untilSeen(page, words('trouble.near'));
+  await untilSeen(page, words('fault.milky'));
   await type(page, words('trouble.search'), 'puncture');
   await untilSeen(page, words('trouble.none'));
+  await untilSeen(page, words('fault.toppled'));
+});
+
+test('none of these counts as the worst, and what stops says until when', async (t) => {
+  const page = await openWithoutServer(t);
+  await goTo(page, '#/trouble/milky');
+  await choose(page, answer('milk', 'cap'));
+  await follows(page, 'ride-gently');
+  assert.ok(!(await seen(page)).includes(words('trouble.until')));
+  await choose(page, words('fault-answer.other'));
+  await follows(page, 'do-not-start');
+  await untilSeen(page, words('trouble.other'));
+  await untilSeen(page, words('until.twice'));
 });
 
 test('by keyboard alone: from the first screen to an answer', async (t) => {

@@ -31,6 +31,21 @@ export const trouble = {
     'carry-on',
   ),
   'problem that forbids to start': problem('milky', { answers: { milk: 'all' } }, 'do-not-start'),
+  'problem of which nothing fits': problem(
+    'toppled',
+    { answers: { airbox: 'other', lying: 'other', leak: 'other', lever: 'other' } },
+    'do-not-start',
+  ),
+  'problem that a calculation judges': problem(
+    'metal',
+    { answers: { bits: 'grey' } },
+    'do-not-start',
+  ),
+  'problems, one slip of a letter': async (page) => {
+    await goTo(page, '#/trouble');
+    await type(page, words('trouble.search'), 'mayonaise');
+    await untilSeen(page, words('trouble.near'));
+  },
   'problem without a core': on('no core', async (page) => {
     await goTo(page, '#/trouble/drop-wheel');
     await untilSeen(page, words('finding.core-unavailable'));
