@@ -27,6 +27,9 @@ func (r *replayer) levelRead(e *placed, step *plan.Step, ask *plan.Ask, read *Re
 	read.Texts = share.Show(r.print.System)
 	read.Share, _, _ = strings.Cut(read.Texts[0], " ")
 	r.levelIs(e, read, string(fill.LevelAt(share.Base)))
+	if step.Interim {
+		return true // it says neither what to add nor where the oil is left
+	}
 	r.share[e.About] = &share.Base
 	if step.Finds {
 		r.trace.ShareFound[e.About] = &share.Base

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"tidysump/internal/bolt"
+	"tidysump/internal/card"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
 	"tidysump/internal/finding"
@@ -224,11 +225,16 @@ func (r *replayer) torqueUsed(e *placed, a quantity.Amount, read *Read) {
 	}
 }
 
-// balance sums up each circuit's oil and judges what was poured.
+// balance sums up each circuit's oil and judges what was poured. What is topped up to
+// get home is held against no volume.
 func (r *replayer) balance() {
 	for _, c := range r.plan.Circuits() {
-		b := Balance{Circuit: c.ID, Role: "role." + string(c.Role),
-			Due: r.print.Card("due", r.plan.Volume(c), "volume").Texts}
+		b := Balance{Circuit: c.ID, Role: "role." + string(c.Role)}
+		if r.plan.GetHome() {
+			r.toppedUp(c, &b)
+			continue
+		}
+		b.Due = r.print.Card("due", r.plan.Volume(c), "volume").Texts
 		due, known := r.plan.Volume(c).Amount()
 		if sum, ok := r.trace.Drained[c.ID]; ok {
 			b.Drained, b.Out = r.print.Litres(sum), sum
@@ -258,9 +264,23 @@ func (r *replayer) balance() {
 				b.Since = u
 			}
 		}
-		if l := r.level[c.ID]; l != "" {
-			b.Level = "level." + l
-		}
-		r.state.Oils = append(r.state.Oils, b)
+		r.levelled(c, &b)
 	}
+}
+
+// toppedUp says what went in on the way home.
+func (r *replayer) toppedUp(c *card.Circuit, b *Balance) {
+	if sum, poured := r.trace.Poured[c.ID]; poured {
+		b.Poured, b.In, b.Pouring = r.print.Litres(sum), sum, "job.poured"
+	}
+	r.amend(c, b)
+	r.levelled(c, b)
+}
+
+// levelled adds a balance with the level that was read last.
+func (r *replayer) levelled(c *card.Circuit, b *Balance) {
+	if l := r.level[c.ID]; l != "" {
+		b.Level = "level." + l
+	}
+	r.state.Oils = append(r.state.Oils, *b)
 }

@@ -76,8 +76,12 @@ func (p *Past) Recall() (*Trace, []finding.Finding) {
 }
 
 // changedAt notes that oil was poured into a circuit that is done today. Only then
-// does its interval begin anew, however the job ended.
+// does its interval begin anew, however the job ended; what is topped up to get home
+// changes nothing.
 func (r *replayer) changedAt(circuit string, day int) {
+	if r.plan.GetHome() {
+		return
+	}
 	r.trace.Changed[circuit] = float64(day)
 }
 

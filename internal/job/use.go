@@ -38,14 +38,14 @@ func (u *Use) Members(m *wire.Members) {
 }
 
 // UseBetween measures what a circuit used between two changes of its oil; false
-// where it can't be known. Levels read against a known band count before volumes:
+// where it can't be known, or one of the two is none. Levels read against a known band count before volumes:
 // a jug shows no less than a twentieth of a litre, and what stays in engine and
 // filter differs (common practice, no source).
 func UseBetween(a, b *Trace, circuit string, print *shown.Printer) (*Use, bool) {
 	c, left, found := b.Plan.Card().Circuit(circuit), a.ShareLeft[circuit], b.ShareFound[circuit]
 	poured, drained := a.Poured[circuit], b.Drained[circuit]
 	from, to := a.Read[due.Km].Count, b.Read[due.Km].Count
-	if c == nil || from == 0 || to == 0 {
+	if c == nil || from == 0 || to == 0 || a.Plan.GetHome() || b.Plan.GetHome() {
 		return nil, false
 	}
 	u := &Use{Method: "@method.use-volumes"}

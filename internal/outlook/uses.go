@@ -6,12 +6,16 @@ import (
 )
 
 // uses lists what the engine used between each two changes of its oil, the oldest
-// first.
+// first. What was topped up on the way home between two of them isn't known to be all,
+// so that nothing is said of these.
 func (r *reckoner) uses() {
 	var before *job.Trace
 	rate, compared := 0.0, false
 	for _, p := range r.past {
 		if p.Changed[r.engine] == 0 {
+			if p.Plan.GetHome() && p.Poured[r.engine] > 0 {
+				before = nil
+			}
 			continue
 		}
 		if before != nil {

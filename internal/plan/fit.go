@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"strings"
+
 	"tidysump/internal/card"
 	"tidysump/internal/drain"
 	"tidysump/internal/fill"
@@ -19,7 +21,7 @@ func (p *planner) put(word string, on subject) {
 // fitted fits a recipe to its subject.
 func (p *planner) fitted(r *recipe, on subject) Step {
 	s := Step{Word: "step." + r.word, Must: r.must, After: r.after, Values: p.values(r.word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
-		Finds: r.finds, Runs: r.runs}
+		Finds: r.finds, Runs: r.runs, Interim: r.interim, at: r.at}
 	if r.opens {
 		s.Opens = p.openedAt(on)
 	}
@@ -38,13 +40,16 @@ func (p *planner) fitted(r *recipe, on subject) Step {
 		}
 	}
 	for _, f := range r.figures {
+		if p.bench.GetHome && (f == "due" || strings.HasPrefix(f, "interval-")) {
+			continue // no oil is changed
+		}
 		if shown := p.figure(f, on); shown.Standing != card.Unknown || !p.needless(f, on) {
 			s.Figures = append(s.Figures, shown)
 		}
 	}
 	for _, what := range r.asks {
 		for _, a := range p.asksFor(what, on) {
-			a.Amends = what == AskLevel && !r.finds
+			a.Amends = what == AskLevel && !r.finds && !r.interim
 			s.Asks = append(s.Asks, a)
 		}
 	}
@@ -102,8 +107,12 @@ func (d *day) needless(name string, on subject) bool {
 // warnHolds reports whether a caution is called for; most always are.
 func (d *day) warnHolds(word string, on subject) bool {
 	switch word {
-	case "traffic":
-		return d.bench.Place == Roadside
+	case "traffic", "it-rolls":
+		return d.atRoadside()
+	case "bike-falls":
+		return !d.atRoadside() // nothing to chock it with
+	case "oil-lamp":
+		return !d.card.Engine.NoLamp
 	case "hot-oil":
 		// What is read cold is opened cold, unless it is opened to drain.
 		if on.bolt == nil || on.bolt.Purpose != card.LevelScrew || d.opened(on.bolt) {
@@ -149,6 +158,8 @@ func (d *day) figure(name string, on subject) shown.Figure {
 		return d.practice(name, drain.RunOutLow, drain.RunOutHigh, "min")
 	case "first-pour":
 		return d.firstPour(on.circuit)
+	case "keep-back":
+		return d.keepBack(on.circuit)
 	case "interval-distance":
 		return d.print.Card(name, d.interval().Distance, "interval")
 	case "interval-time":
@@ -171,6 +182,18 @@ func (d *day) firstPour(c *card.Circuit) shown.Figure {
 		return shown.Unknown("first-pour", "volume")
 	}
 	return shown.Estimate("first-pour", "first-share", d.print.Texts(fill.First(due.Base), due.Unit, 2)...)
+}
+
+// keepBack is what is poured by no means before the level is read as it counts: what
+// the first pour leaves or, where the volume isn't known, what lies between the marks.
+func (d *day) keepBack(c *card.Circuit) shown.Figure {
+	if due, known := d.volume(c).Amount(); known {
+		return shown.Estimate("keep-back", "keep-share", d.print.Texts(due.Base-fill.First(due.Base), due.Unit, 2)...)
+	}
+	if band, known := c.Level.Band.Amount(); known {
+		return shown.Estimate("keep-back", "keep-band", d.print.Texts(band.Base, band.Unit, 2)...)
+	}
+	return shown.Unknown("keep-back", "volume")
 }
 
 // asksFor gives the readings of that name: of the level, one for each oil with a

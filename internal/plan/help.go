@@ -38,7 +38,7 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 		ok = isEngineOil(on.circuit)
 		h.oil(on.circuit, d.volume(on.circuit))
 	case "bottles":
-		ok = h.figure("need", d.volume(on.circuit))
+		ok = h.figure("need", d.volume(on.circuit)) && !d.bench.GetHome
 	case "first-fill":
 		ok = h.figure("volume", d.volume(on.circuit))
 		d.filling(&h, on.circuit)

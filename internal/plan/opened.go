@@ -34,15 +34,44 @@ func (d *day) isFiller(b *card.Bolt) bool {
 // apart reports whether a fastener that holds a filter is opened by a step of its own
 // and not with the filter: oil runs out there, or it is the outer one of two covers.
 func (d *day) apart(b *card.Bolt) bool {
-	if b.Drains || b.Purpose == card.Panel || b.Purpose == card.LeaveAlone {
-		return true
-	}
+	return b.Drains || b.Purpose == card.Panel || b.Purpose == card.LeaveAlone || d.outer(b)
+}
+
+// outer reports whether another fastener that holds the same is behind that one, right
+// or with others between.
+func (d *day) outer(b *card.Bolt) bool {
 	for i := range d.card.Bolts {
-		if inner := &d.card.Bolts[i]; inner.Behind == b.ID && inner.Holds == b.Holds {
-			return true
+		inner := &d.card.Bolts[i]
+		if inner.Holds != b.Holds || b.Holds == "" {
+			continue
+		}
+		id := inner.Behind
+		for n := 0; n <= len(d.card.Bolts) && id != ""; n++ {
+			if id == b.ID {
+				return true
+			}
+			id = d.behindWhat(id)
 		}
 	}
 	return false
+}
+
+// behindWhat gives the id of what is in front of a thing of that id.
+func (d *day) behindWhat(id string) string {
+	if b := d.card.Bolt(id); b != nil {
+		return b.Behind
+	}
+	for i := range d.card.Filters {
+		if f := &d.card.Filters[i]; f.ID == id {
+			return f.Behind
+		}
+	}
+	for i := range d.card.Strain {
+		if s := &d.card.Strain[i]; s.ID == id {
+			return s.Behind
+		}
+	}
+	return ""
 }
 
 func idsOf(bolts []*card.Bolt) []string {

@@ -5,15 +5,22 @@ import (
 )
 
 // drain empties one circuit after the other. Where there are several, each oil
-// is looked at and measured before the next one joins it.
+// is looked at, measured and put away before the next one joins it.
 func (p *planner) drain() {
+	p.secure()
 	for _, c := range p.circuits {
 		p.drainOne(c)
 		if len(p.circuits) > 1 {
 			p.onCircuit("look-oil", c)
-			p.onCircuit("measure", c)
+			p.measured(c)
 		}
 	}
+}
+
+// measured puts the measuring of an old oil, and puts it away at once.
+func (p *planner) measured(c *card.Circuit) {
+	p.onCircuit("measure", c)
+	p.onCircuit("close-can", c)
 }
 
 func (p *planner) drainOne(c *card.Circuit) {
@@ -28,6 +35,9 @@ func (p *planner) drainOne(c *card.Circuit) {
 		}
 	}
 	p.onCircuit("run-out", c)
+	if p.bench.Helper && !p.atRoadside() {
+		p.onCircuit("lean", c)
+	}
 	for _, s := range p.strainers {
 		if s.Circuit == c.ID {
 			p.strainerOut(s)
@@ -154,7 +164,7 @@ func (p *planner) look() {
 		p.onFilter(word, f)
 	}
 	if len(p.circuits) == 1 {
-		p.each("measure", always)
+		p.measured(p.circuits[0])
 	}
 	p.plain("decide")
 }
@@ -171,6 +181,9 @@ func (p *planner) close() {
 	}
 	for _, f := range p.filters {
 		p.filterOn(f)
+	}
+	for _, b := range p.boltsWhere(p.opened) {
+		p.putOn(b)
 	}
 	p.plain("dry-base", "count")
 }
@@ -228,9 +241,12 @@ func (p *planner) filterOn(f *card.Filter) {
 	}
 }
 
+// holdersOn closes what holds a thing, but for an outer cover: something may be between.
 func (p *planner) holdersOn(id string) {
 	for _, b := range p.holding(id) {
-		p.putOn(b)
+		if !p.outer(b) {
+			p.putOn(b)
+		}
 	}
 }
 

@@ -9,6 +9,9 @@ func (d *day) turned(b *card.Bolt) bool {
 	if d.inFront[b.ID] {
 		return true
 	}
+	if d.bench.GetHome {
+		return d.doing(b.Circuit) && !b.Drains && (b.Purpose == card.FillerCap || b.Purpose == card.LevelScrew)
+	}
 	switch b.Purpose {
 	case card.LeaveAlone:
 		return false

@@ -68,6 +68,7 @@ type planner struct {
 	stage Stage // of the steps being made
 	// What was put so far: off and on again, filters and strainers by their ids.
 	off, on map[string]bool
+	panels  []*card.Bolt // that are off, in their order
 }
 
 // Make makes the plan of a card on a bench. The findings are those of the bench,
@@ -99,6 +100,7 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 	p.parts()
 	p.tools()
 	p.sequence()
+	p.notes()
 	return p, nil
 }
 
@@ -109,6 +111,9 @@ func (p *planner) choose() {
 		if p.chosen(c) {
 			p.circuits = append(p.circuits, c)
 		}
+	}
+	if p.bench.GetHome {
+		return
 	}
 	for i := range p.card.Filters {
 		f := &p.card.Filters[i]

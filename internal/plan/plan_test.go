@@ -40,6 +40,9 @@ var tightened = map[string]bool{"step.tighten": true, "step.tighten-several": tr
 // the number of those tightened.
 func TestMake_WhatIsOpenedIsTightened(t *testing.T) {
 	plantest.Plans(t, func(t *rapid.T, c *card.Card, _ plan.Bench, p *plan.Plan) {
+		if p.GetHome() {
+			return // nothing is opened to drain
+		}
 		times := map[string]int{}
 		pieces, count, counted := 0, "", 0
 		for _, s := range p.Steps {
@@ -118,7 +121,7 @@ func TestMake_EveryOilOfTheDayIsPoured(t *testing.T) {
 			if poured != want {
 				t.Fatalf("oil %q, today %v, has %d steps that pour it", o.Circuit, o.Today, poured)
 			}
-			if len(b.Circuits) > 0 && o.Today != slices.Contains(b.Circuits, o.Circuit) {
+			if len(b.Circuits) > 0 && !b.GetHome && o.Today != slices.Contains(b.Circuits, o.Circuit) {
 				t.Fatalf("oil %q, today %v, on the bench %v", o.Circuit, o.Today, b.Circuits)
 			}
 		}

@@ -7,7 +7,7 @@ import "tidysump/internal/card"
 // then though the bench would keep it. What would let out an oil that is not done today
 // stays; nor is a filler or a level screw in anybody's way.
 func (p *planner) reach() {
-	for more := true; more; {
+	for more := !p.bench.GetHome; more; {
 		more = false
 		for i := range p.card.Bolts {
 			b := &p.card.Bolts[i]

@@ -1,5 +1,7 @@
 package plan
 
+import "tidysump/internal/card"
+
 // recipe is what a step always brings with it: the readings it asks for, the
 // figures it shows, the cautions before it, the calculations that answer what it
 // raises, the timers it starts, and whether the job should not go on without it or it comes after the job. The word is its id in the catalogue ("step.<word>").
@@ -22,7 +24,9 @@ type recipe struct {
 	opens   bool     // what it is about is opened
 	closes  bool     // and closed
 	tally   bool     // it counts what is touched
-	photo   Motif    // what a photo shows most likely; "" for nothing in particular
+	interim bool     // the level is read too early to count
+	at      card.NotePlace
+	photo   Motif // what a photo shows most likely; "" for nothing in particular
 }
 
 // What a step that looks asks for: at the oil, and at what caught the bits.
@@ -35,58 +39,64 @@ var (
 // practice, no source, except where a figure says otherwise. Which of them a
 // job has, and for which circuits and fasteners, is settled in sequence.go.
 var recipes = []recipe{
-	// Ready: the bike known, everything laid out, nothing that can fall or burn.
-	{word: "identify", photo: PhotoOdometer, asks: []string{AskOdometer, AskHours}},
+	// Ready: the bike known, everything laid out.
+	{word: "traffic", must: true, warns: []string{"traffic", "it-rolls"}},
+	{word: "identify", at: card.AtReady, photo: PhotoOdometer, asks: []string{AskOdometer, AskHours}},
 	{word: "lay-out"},
 	{word: "check-oil", on: aCircuit, must: true, figures: []string{"grade", "due"}, helps: []string{"oil-suits", "bottles"}},
-	{word: "stand", warns: []string{"traffic", "bike-falls"}},
 	{word: "look-round"},
-	{word: "panel-off", on: aBolt, opens: true, figures: []string{"size"}},
-	{word: "wash"},
 	{word: "free-filler", must: true},
-	{word: "name-plugs", tally: true, photo: PhotoPlug, must: true},
-	{word: "guard", tally: true, warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
 	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
-	{word: "level-found", on: aCircuit, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "level-found", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "peek-off", on: aBolt, opens: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "peek-on", on: aBolt, closes: true, must: true},
-	{word: "warm-up", runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target", "usual-warm"}, helps: []string{"cool"}},
-	{word: "level-found-hot", on: aCircuit, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "warm-up", at: card.AtWarm, runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target", "usual-warm"}, helps: []string{"cool"}},
+	{word: "level-found-hot", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
-	// Drain: every opening of the circuits of the day, and no other.
-	{word: "tray", on: aCircuit, photo: PhotoPan, perOil: true},
-	{word: "tray-unknown", on: aCircuit, photo: PhotoPan, perOil: true},
-	{word: "open-drain-plug", on: aBolt, opens: true, photo: PhotoPlug, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "open-strainer-cap", on: aBolt, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "open-strainer-cover", on: aBolt, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "cool-down", at: card.AtWarm, must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
+	// Drain: bike, skin and tyre safe; then every opening of the circuits of the day, and
+	// no other.
+	{word: "stand", warns: []string{"traffic", "bike-falls"}},
+	{word: "guard", tally: true, warns: []string{"oil-on-tyre", "used-oil-skin", "eyes"}},
+	{word: "panel-off", on: aBolt, at: card.AtPanel, opens: true, figures: []string{"size"}},
+	{word: "wash", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
+	{word: "name-plugs", tally: true, photo: PhotoPlug, must: true},
+	{word: "tray", on: aCircuit, at: card.AtDrain, photo: PhotoPan, perOil: true},
+	{word: "tray-unknown", on: aCircuit, at: card.AtDrain, photo: PhotoPan, perOil: true},
+	{word: "open-drain-plug", on: aBolt, at: card.AtDrain, opens: true, photo: PhotoPlug, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cap", on: aBolt, at: card.AtStrainer, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
+	{word: "open-strainer-cover", on: aBolt, at: card.AtStrainer, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "cover-off", on: aBolt, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
-	{word: "run-out", on: aCircuit, opens: true, perOil: true, warns: []string{"bike-falls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
-	{word: "strainer-out", on: aStrainer, photo: PhotoFilter, must: true},
-	{word: "filter-off-spin-on", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-cartridge", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-cap", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
-	{word: "filter-off-centrifugal", on: aFilter, opens: true, photo: PhotoFilter, warns: []string{"hot-oil"}},
+	{word: "run-out", on: aCircuit, opens: true, perOil: true, warns: []string{"bike-falls", "it-rolls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
+	{word: "lean", on: aCircuit, perOil: true, warns: []string{"bike-falls"}},
+	{word: "strainer-out", on: aStrainer, at: card.AtStrainer, photo: PhotoFilter, must: true},
+	{word: "filter-off-spin-on", on: aFilter, at: card.AtFilterOff, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cartridge", on: aFilter, at: card.AtFilterOff, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-cap", on: aFilter, at: card.AtFilterOff, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
+	{word: "filter-off-centrifugal", on: aFilter, at: card.AtFilterOff, opens: true, photo: PhotoFilter, warns: []string{"hot-oil"}},
 	{word: "old-ring", on: aFilter, photo: PhotoSeal, must: true, warns: []string{"ring-twice"}},
 	// Look: what oil, plug and filter say, before anything is wiped.
-	{word: "look-oil", on: aCircuit, photo: PhotoPan, look: signsOfOil, perOil: true},
-	{word: "look-magnet", on: aBolt, photo: PhotoPlug, look: signsOfBits},
-	{word: "look-strainer", on: aStrainer, photo: PhotoFilter, look: signsOfBits},
-	{word: "look-filter", on: aFilter, photo: PhotoFilter, look: signsOfBits},
-	{word: "look-rotor", on: aFilter, photo: PhotoFilter, look: signsOfBits},
+	{word: "look-oil", on: aCircuit, at: card.AtLook, photo: PhotoPan, look: signsOfOil, perOil: true},
+	{word: "look-magnet", on: aBolt, at: card.AtLook, photo: PhotoPlug, look: signsOfBits},
+	{word: "look-strainer", on: aStrainer, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
+	{word: "look-filter", on: aFilter, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
+	{word: "look-rotor", on: aFilter, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
 	{word: "measure", on: aCircuit, figures: []string{"due"}, asks: []string{AskDrained}},
+	{word: "close-can", on: aCircuit, at: card.AtWaste, perOil: true, must: true, warns: []string{"children"}},
+	{word: "leak-find", at: card.AtLook, must: true, warns: []string{"hot-engine", "hot-oil"}},
 	{word: "decide", must: true, sums: true, helps: []string{"debris"}},
 	// Close: everything that was opened, closed again and tightened once.
-	{word: "clean-seats", photo: PhotoSeal},
-	{word: "strainer-in", on: aStrainer, photo: PhotoFilter, warns: []string{"solvent"}},
-	{word: "tighten", on: aBolt, closes: true, photo: PhotoPlug, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "clean-seats", photo: PhotoSeal, warns: []string{"cleaner-fire", "cleaner-chlorine"}},
+	{word: "strainer-in", on: aStrainer, at: card.AtStrainer, photo: PhotoFilter, warns: []string{"solvent"}},
+	{word: "tighten", on: aBolt, at: card.AtClose, closes: true, photo: PhotoPlug, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "tighten-several", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "tighten-several", on: aBolt, at: card.AtClose, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "tighten-in-order", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
+	{word: "tighten-in-order", on: aBolt, at: card.AtClose, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "prepare-spin-on", on: aFilter, photo: PhotoFilter},
-	{word: "prepare-cartridge", on: aFilter, photo: PhotoFilter, warns: []string{"element-backwards"}},
-	{word: "prepare-centrifugal", on: aFilter, photo: PhotoFilter, warns: []string{"solvent", "crank-hole"}},
+	{word: "prepare-spin-on", on: aFilter, at: card.AtFilterOn, photo: PhotoFilter},
+	{word: "prepare-cartridge", on: aFilter, at: card.AtFilterOn, photo: PhotoFilter, warns: []string{"element-backwards"}},
+	{word: "prepare-centrifugal", on: aFilter, at: card.AtFilterOn, photo: PhotoFilter, warns: []string{"solvent", "crank-hole"}},
 	{word: "filter-on-torque", on: aBolt, closes: true, photo: PhotoFilter, must: true, warns: []string{"ring-twice", "wrench-unit"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "filter-on-turn", on: aBolt, closes: true, photo: PhotoFilter, must: true, warns: []string{"ring-twice"}, figures: []string{"turn"}},
@@ -94,9 +104,9 @@ var recipes = []recipe{
 	{word: "dry-base", warns: []string{"cleaner-fire", "cleaner-chlorine"}},
 	{word: "count", tally: true, must: true},
 	// Fill: most of it before the first start, the rest by the level.
-	{word: "pour", on: aCircuit, must: true, pours: true, figures: []string{"first-pour", "due"}, asks: []string{AskPoured}, helps: []string{"first-fill", "bottles"}},
-	{word: "pour-all", on: aCircuit, must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}, helps: []string{"bottles"}},
-	{word: "pour-unknown", on: aCircuit, must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}},
+	{word: "pour", on: aCircuit, at: card.AtFill, must: true, pours: true, figures: []string{"first-pour", "due"}, asks: []string{AskPoured}, helps: []string{"first-fill", "bottles"}},
+	{word: "pour-all", on: aCircuit, at: card.AtFill, must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}, helps: []string{"bottles"}},
+	{word: "pour-unknown", on: aCircuit, at: card.AtFill, must: true, pours: true, figures: []string{"due"}, asks: []string{AskPoured}},
 	{word: "level-cover-off", on: aBolt, opens: true, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "level-cover-on", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
@@ -106,14 +116,19 @@ var recipes = []recipe{
 	{word: "caps-on", closes: true, must: true},
 	{word: "filler-on", on: aBolt, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
-	{word: "first-start", must: true, runs: true, warns: []string{"carbon-monoxide", "oil-lamp"}, timers: []string{TimeIdle}},
-	{word: "top-up", on: aCircuit, must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "covers-off", tally: true, must: true},
+	{word: "first-start", at: card.AtFirstStart, must: true, runs: true, warns: []string{"carbon-monoxide", "oil-lamp"}, timers: []string{TimeIdle}},
+	{word: "level-interim", on: aCircuit, at: card.AtLevel, must: true, interim: true, warns: []string{"never-above"}, figures: []string{"wait", "keep-back"}, asks: []string{AskLevel, AskPoured}, timers: []string{TimeSettle}},
+	{word: "filler-off", on: aBolt, opens: true, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "top-up-home", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"band"}, asks: []string{AskLevel, AskPoured}},
+	{word: "top-up", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "second-start", runs: true, warns: []string{"carbon-monoxide"}},
 	// Settle: dry, ridden, level right, waste away, written down.
-	{word: "leak-look", must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
-	{word: "ride", runs: true, warns: []string{"oil-on-tyre"}},
-	{word: "panel-on", on: aBolt, closes: true, must: true, figures: []string{"torque"}},
-	{word: "waste", warns: []string{"children", "never-ground"}},
+	{word: "leak-look", at: card.AtLeak, must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
+	{word: "ride", at: card.AtRide, runs: true, warns: []string{"tyre-clean"}},
+	{word: "ride-home", at: card.AtRide, runs: true, must: true, warns: []string{"tyre-clean", "oil-lamp"}},
+	{word: "panel-on", on: aBolt, at: card.AtPanel, closes: true, must: true, figures: []string{"torque"}},
+	{word: "waste", at: card.AtWaste, warns: []string{"children", "never-ground"}},
 	{word: "write-down", figures: []string{"interval-distance", "interval-time", "interval-hours"}},
 	{word: "second-look", after: true, warns: []string{"hot-engine"}, asks: []string{AskLeak, AskLevel}},
 }
@@ -138,7 +153,7 @@ var signals = []struct {
 	words  []string
 }{
 	{Danger, []string{"carbon-monoxide", "traffic"}},
-	{Warning, []string{"bike-falls", "hot-oil", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "children", "found-stop", "still-open"}},
+	{Warning, []string{"bike-falls", "hot-oil", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "tyre-clean", "it-rolls", "children", "found-stop", "still-open"}},
 	{Caution, []string{"hot-engine", "used-oil-skin", "eyes", "solvent"}},
 	{Notice, []string{"soft-thread", "wrench-unit", "torque-unknown", "filter-box", "element-backwards", "crank-hole", "oil-lamp", "never-above", "never-ground"}},
 }

@@ -118,6 +118,11 @@ func TestRecipes_EachIsAStep(t *testing.T) {
 			all.Also = append(all.Also, c.Strain[i].ID)
 		}
 		note(c, Bench{})
+		note(c, Bench{Helper: true})
+		for _, place := range Places {
+			note(c, Bench{Place: place, GetHome: true})
+			note(c, Bench{Place: place})
+		}
 		note(c, all)
 		for i := range c.Circuits {
 			c.Circuits[i].OilOnly, c.Circuits[i].WithFilt, c.Circuits[i].Dry = nil, nil, nil

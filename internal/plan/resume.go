@@ -64,9 +64,11 @@ func (p *planner) resume(ids []string, renames []rename) {
 			stage = s.Stage
 		}
 		list = append(list, *s)
-		list[len(list)-1].ID, list[len(list)-1].Stage = id, stage
+		made := &list[len(list)-1]
+		made.ID, made.Stage, made.Notes = id, stage, nil
 	}
 	p.plan.Steps = list
+	p.notes()
 }
 
 // Known gives the step of an id that some version planned, as this one would; nil where

@@ -3,6 +3,7 @@ package plan_test
 import (
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -24,17 +25,32 @@ import (
 // cleaned or only what is due, at both places.
 func everyPlan(t *testing.T, check func(t plantest.Reporter, c *card.Card, p *plan.Plan)) {
 	plantest.Plans(t, func(t *rapid.T, c *card.Card, _ plan.Bench, p *plan.Plan) { check(t, c, p) })
-	for file := range specs.Cards() {
-		c := plantest.Sample(t, strings.TrimSuffix(file, ".json"))
-		for _, b := range everyBench(c) {
-			p, list := plantest.Made(c, b)
-			if p == nil {
-				t.Fatalf("%s: no plan: %v", file, list)
-			}
-			check(t, c, p)
+	for _, s := range samplePlans() {
+		if s.plan == nil {
+			t.Fatalf("%s: no plan", s.card.ID)
 		}
+		check(t, s.card, s.plan)
 	}
 }
+
+// sampled is a sample card with the plan of one bench.
+type sampled struct {
+	card *card.Card
+	plan *plan.Plan
+}
+
+// samplePlans makes the plans of the sample cards on every bench, once for all checks.
+var samplePlans = sync.OnceValue(func() []sampled {
+	var list []sampled
+	for _, text := range specs.Cards() {
+		c, _ := card.Read(text)
+		for _, b := range everyBench(c) {
+			p, _ := plantest.Made(c, b)
+			list = append(list, sampled{c, p})
+		}
+	}
+	return list
+})
 
 func everyBench(c *card.Card) []plan.Bench {
 	var also []string
@@ -54,8 +70,11 @@ func everyBench(c *card.Card) []plan.Bench {
 		}
 		for _, keep := range []bool{false, true} {
 			for _, clean := range [][]string{nil, also} {
-				for _, place := range []plan.Place{plan.Garage, plan.Roadside} {
-					list = append(list, plan.Bench{System: quantity.Metric, Place: place, KeepFilter: keep, Circuits: circuits, Also: clean})
+				for _, place := range plan.Places {
+					b := plan.Bench{System: quantity.Metric, Place: place, KeepFilter: keep, Circuits: circuits, Also: clean, Helper: keep, Severe: clean == nil}
+					home := b
+					home.GetHome = true
+					list = append(list, b, home)
 				}
 			}
 		}
@@ -134,7 +153,7 @@ func TestMake_CautionsPrecedeTheAct(t *testing.T) {
 		stood, guarded := false, false
 		for i := range p.Steps {
 			s := &p.Steps[i]
-			stood, guarded = stood || s.Word == "step.stand", guarded || s.Word == "step.guard"
+			stood, guarded = stood || s.Word == "step.stand" || s.Word == "step.traffic", guarded || s.Word == "step.guard"
 			draining := strings.HasPrefix(s.Word, "step.open-")
 			if draining && (!stood || !guarded || !warns(s, "hot-oil") || !warns(s, "eyes")) {
 				t.Errorf("%s: %s comes unguarded: %+v", c.ID, s.ID, s.Warns)

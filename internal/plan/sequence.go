@@ -43,12 +43,14 @@ func (s subject) id() string {
 
 // sequence puts the steps of the day together, stage by stage.
 func (p *planner) sequence() {
-	for _, s := range []struct {
-		stage Stage
-		make  func()
-	}{{Ready, p.ready}, {Warm, p.warm}, {Drain, p.drain}, {Look, p.look}, {Close, p.close}, {Fill, p.fill}, {Settle, p.settle}} {
-		p.stage = s.stage
-		s.make()
+	stages := []func(){p.ready, p.warm, p.drain, p.look, p.close, p.fill, p.settle}
+	if p.bench.GetHome {
+		stages = []func(){p.readyHome, p.warmHome, nil, p.lookHome, nil, p.fillHome, p.settleHome}
+	}
+	for i, put := range stages {
+		if p.stage = Stages[i]; put != nil {
+			put()
+		}
 	}
 }
 
@@ -88,24 +90,28 @@ func (d *day) any(holds func(*card.Circuit) bool) bool {
 	return false
 }
 
+// Nothing is covered, chocked or opened while the engine still has to run or the bike
+// has to be moved: that comes with the drain stage.
 func (p *planner) ready() {
+	if p.atRoadside() {
+		p.plain("traffic")
+	}
 	p.plain("identify", "lay-out")
 	p.each("check-oil", always)
-	p.plain("stand", "look-round")
-	p.panels("panel-off")
-	p.plain("wash", "free-filler", "name-plugs", "guard")
+	p.plain("look-round", "free-filler")
 }
 
-// panels puts a step for each fastener of a panel that is in the way.
-func (p *planner) panels(word string) {
-	for i := range p.card.Bolts {
-		if b := &p.card.Bolts[i]; b.Purpose == card.Panel && p.turned(b) {
-			p.onBolt(word, b)
-		}
-	}
-}
+func (d *day) atRoadside() bool { return d.bench.Place == Roadside }
 
+// warm brings the oil to the temperature to drain at. At the roadside the engine was
+// ridden just now: nothing is read that is read cold, and it has to cool.
 func (p *planner) warm() {
+	if p.atRoadside() {
+		p.found("level-found", func(c *card.Circuit) bool { return !readHot(c) && c.Level.State != card.Cold })
+		p.found("level-found-hot", readHot)
+		p.plain("key-out", "cool-down")
+		return
+	}
 	p.found("level-found", readStanding)
 	p.plain("warm-up")
 	p.found("level-found", readWarm)
@@ -113,15 +119,72 @@ func (p *planner) warm() {
 	p.plain("key-out")
 }
 
+// secure makes bike, skin and tyre safe, once the engine has stopped for good. What
+// can't be done at the roadside isn't asked there.
+func (p *planner) secure() {
+	if !p.atRoadside() {
+		p.plain("stand")
+	}
+	p.plain("guard")
+	p.panelsOff()
+	if !p.atRoadside() {
+		p.plain("wash")
+	}
+	p.plain("name-plugs")
+}
+
+// panelsOff puts a step for each panel that is in the way, the foremost first.
+func (p *planner) panelsOff() {
+	for i := range p.card.Bolts {
+		if b := &p.card.Bolts[i]; b.Purpose == card.Panel && p.turned(b) {
+			p.panelOff(b)
+		}
+	}
+}
+
+func (p *planner) panelOff(b *card.Bolt) {
+	if !first(p.off, "bolt "+b.ID) {
+		return
+	}
+	if front := p.card.Bolt(b.Behind); front != nil && front.Purpose == card.Panel && p.turned(front) {
+		p.panelOff(front)
+	}
+	p.onBolt("panel-off", b)
+	p.panels = append(p.panels, b)
+}
+
+// panelsOn puts them back, the last one off first: before the ride, or after it what
+// hides a level that is read then.
+func (p *planner) panelsOn(after bool) {
+	for i := len(p.panels) - 1; i >= 0; i-- {
+		if b := p.panels[i]; p.hidesLevel(b) == after {
+			p.onBolt("panel-on", b)
+		}
+	}
+}
+
+// hidesLevel reports whether a panel is in front of what a hot level is read through,
+// or in front of a panel that is.
+func (d *day) hidesLevel(b *card.Bolt) bool {
+	for i := range d.card.Bolts {
+		inner := &d.card.Bolts[i]
+		if c := d.card.Circuit(inner.Circuit); inner.Behind == b.ID && inner != b && d.turned(inner) &&
+			(inner.Purpose == card.LevelScrew && c != nil && readHot(c) || inner.Purpose == card.Panel && d.hidesLevel(inner)) {
+			return true
+		}
+	}
+	return false
+}
+
 // found puts the reading of the levels before anything is drained. A level cover
 // goes back on at once: the engine runs and the bike is moved before it comes
-// off for good.
+// off for good. One with a paper gasket stays on: it is opened once, to be filled.
 func (p *planner) found(word string, holds func(*card.Circuit) bool) {
 	for _, c := range p.circuits {
-		if !holds(c) || !hasGauge(c) {
+		covers := p.levelCovers(c)
+		if !holds(c) || !hasGauge(c) || onPaper(covers) {
 			continue
 		}
-		covers := p.levelCovers(c)
 		for _, b := range covers {
 			p.onBolt("peek-off", b)
 		}
@@ -132,6 +195,19 @@ func (p *planner) found(word string, holds func(*card.Circuit) bool) {
 	}
 }
 
+// onPaper reports whether one of some covers seals with a paper gasket.
+func onPaper(covers []*card.Bolt) bool {
+	for _, b := range covers {
+		if b.Seal != nil && b.Seal.Kind == card.Paper {
+			return true
+		}
+	}
+	return false
+}
+
+// fill pours, and looks at the levels that can be read now. Everything is closed and
+// every cover off the wheel before the engine runs; what is read hot is only looked at,
+// so that it isn't ridden dry.
 func (p *planner) fill() {
 	for _, c := range p.circuits {
 		switch {
@@ -146,16 +222,30 @@ func (p *planner) fill() {
 		}
 	}
 	p.fillersOn()
+	p.plain("covers-off")
 	if p.doesEngineOil() {
 		p.plain("first-start")
+	} else if p.any(readAfterRun) {
+		p.plain("second-start")
 	}
 	for _, c := range p.circuits {
-		if readAfterRun(c) && hasGauge(c) {
-			p.withCoverOff(c, topUp(c)...)
+		if readHot(c) && hasGauge(c) && !onPaper(p.levelCovers(c)) {
+			p.withCoverOff(c, "level-interim")
 		}
 	}
+	p.levels(func(c *card.Circuit) bool { return readAfterRun(c) && readStanding(c) })
 	if p.doesEngineOil() {
 		p.plain("second-start")
+	}
+	p.levels(readWarm)
+}
+
+// levels reads the levels that count, after the engine has run.
+func (p *planner) levels(holds func(*card.Circuit) bool) {
+	for _, c := range p.circuits {
+		if holds(c) && hasGauge(c) {
+			p.withCoverOff(c, topUp(c)...)
+		}
 	}
 }
 
@@ -223,8 +313,13 @@ func (d *day) pourWord(c *card.Circuit) string {
 	return "pour-all"
 }
 
+// settle looks for leaks before anybody rides, and reads after the ride what is read
+// hot.
 func (p *planner) settle() {
-	p.plain("leak-look", "ride")
-	p.panels("panel-on")
+	p.plain("leak-look")
+	p.panelsOn(false)
+	p.plain("ride")
+	p.levels(readHot)
+	p.panelsOn(true)
 	p.plain("waste", "write-down", "second-look")
 }

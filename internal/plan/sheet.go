@@ -38,7 +38,7 @@ func (o *Oil) Members(m *wire.Members) {
 func (p *planner) oils() {
 	for i := range p.card.Circuits {
 		c := &p.card.Circuits[i]
-		o := Oil{Circuit: c.ID, Role: "role." + string(c.Role), Today: p.doing(c.ID),
+		o := Oil{Circuit: c.ID, Role: "role." + string(c.Role), Today: p.doing(c.ID) && !p.bench.GetHome,
 			Due:    p.print.Card("due", p.volume(c), "volume"),
 			Grades: c.Oil.Grades, Marks: c.Oil.Marks, Service: c.Oil.Service, Need: p.need(c)}
 		switch {
@@ -50,7 +50,7 @@ func (p *planner) oils() {
 		if c.Dry.Known() {
 			o.Figures = append(o.Figures, p.print.Card("dry", c.Dry, "volume"))
 		}
-		if p.doing(c.ID) {
+		if o.Today {
 			if o.Due.Standing == card.Unknown {
 				p.gap("volume", "volume", o.Role, "")
 			}

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"tidysump/internal/card"
 	"tidysump/internal/shown"
 	"tidysump/internal/wire"
 )
@@ -137,8 +138,12 @@ type Step struct {
 	Pours string // id of the circuit whose oil goes in for the first time
 	Finds bool   // a level asked for is the one before anything was drained
 	Runs  bool   // the engine runs or the bike is ridden
+	// Interim: a level asked for is read too early to count.
+	Interim bool
 	// Opens and Closes are the ids of the fasteners that the step opens and closes.
 	Opens, Closes []string
+
+	at card.NotePlace // the moment whose notes stand at it; "" for none
 }
 
 // Members names the step's members.

@@ -77,6 +77,8 @@ func (p *planner) plainValues(word string) map[string]string {
 		return p.habit()
 	case "identify":
 		return finding.Values("bike", p.plan.Name)
+	case "first-start", "second-start":
+		return p.startValues()
 	case "free-filler":
 		return finding.Values("places", p.namesOf(p.fills))
 	case "wash":
@@ -95,6 +97,21 @@ func (p *planner) plainValues(word string) map[string]string {
 		return finding.Values("count", strconv.Itoa(n), "places", p.namesOf(p.opened))
 	}
 	return nil
+}
+
+// startValues say how the engine is held while it runs, and what shows that oil comes.
+func (d *day) startValues() map[string]string {
+	e := &d.card.Engine
+	held, watch := "@start.neutral", "@start.lamp"
+	if e.NoNeutral {
+		held = "@start.no-neutral"
+	}
+	if e.ReturnSeen {
+		watch = "@start.return"
+	} else if e.NoLamp {
+		watch = "@start.no-lamp"
+	}
+	return finding.Values("held", held, "watch", watch)
 }
 
 // namesOf names the places of fasteners, for a sentence.

@@ -175,6 +175,7 @@ func maybe[T ~string](t *rapid.T, label string, words []T) T {
 // Bench draws a bench of that card.
 func Bench(t *rapid.T, c *card.Card) plan.Bench {
 	b := plan.Bench{KeepFilter: rapid.Bool().Draw(t, "keep filter"),
+		Severe: rapid.Bool().Draw(t, "severe"), Helper: rapid.Bool().Draw(t, "helper"), GetHome: rapid.IntRange(0, 4).Draw(t, "get home") == 4,
 		System: rapid.SampledFrom(append([]quantity.System{""}, quantity.Systems...)).Draw(t, "system"),
 		Place:  rapid.SampledFrom(append([]plan.Place{""}, plan.Places...)).Draw(t, "place")}
 	for _, r := range c.Circuits {
