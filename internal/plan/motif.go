@@ -6,7 +6,7 @@ type Motif string
 // The motifs.
 const (
 	PhotoPlug     Motif = "plug"   // a drain plug or its magnet
-	PhotoPan      Motif = "pan"    // the oil in the pan
+	PhotoPan      Motif = "pan"    // the oil in the tray
 	PhotoFilter   Motif = "filter" // a filter or strainer
 	PhotoSeal     Motif = "seal"   // a seal or its seat
 	PhotoOdometer Motif = "odometer"

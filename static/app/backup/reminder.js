@@ -16,7 +16,7 @@ export async function reminder(lines, app) {
   return () =>
     open
       ? html`<section class="message" aria-label=${t('remind.title')}>
-          <p>${t('remind.text', { count })}</p>
+          <p>${t('keep.unsaved', { count })}</p>
           <div class="entry">
             <a class="button" href=${address('keep')}>${t('remind.go')}</a>
             <button type="button" class="quiet" @click=${putOff}>${t('remind.later')}</button>

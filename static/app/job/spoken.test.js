@@ -81,7 +81,7 @@ test('what is not known is said as that, with the place to find it', () => {
     figures: [{ name: 'figure.torque', standing: 'unknown', lookup: 'lookup.torque' }],
   };
   const said = spoken(step).at(-1);
-  assert.ok(said.startsWith('Torque: not known. Manual, table'), said);
+  assert.ok(said.startsWith('Torque: not known. Look in the manual for the table'), said);
 });
 
 test('what was found on the way, and says stop, is read before the step', () => {

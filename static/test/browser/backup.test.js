@@ -216,14 +216,14 @@ test('the record reminds of a backup when much is unsaved; put off, it is quiet;
   for (const n of [1, 2]) await plant(page, finished(`j${n}`, n));
   await goTo(page, '#/record');
   await untilSeen(page, bike);
-  assert.ok(!(await seen(page)).includes(words('remind.text', { count: 2 })));
+  assert.ok(!(await seen(page)).includes(words('keep.unsaved', { count: 2 })));
   await plant(page, finished('j3', 3));
   await goTo(page, '#/record');
-  await untilSeen(page, words('remind.text', { count: 3 }));
+  await untilSeen(page, words('keep.unsaved', { count: 3 }));
   await tap(page, words('remind.later'));
   await goTo(page, '#/record');
   await untilSeen(page, bike);
-  assert.ok(!(await seen(page)).includes(words('remind.text', { count: 3 })));
+  assert.ok(!(await seen(page)).includes(words('keep.unsaved', { count: 3 })));
 
   await goTo(page, '#/keep');
   await untilSeen(page, words('keep.unsaved', { count: 3 }));
