@@ -166,7 +166,7 @@ var instructions = []string{"step.*.do", "do.*", "next.*", "finding.*.do", "aid.
 var verbs = strings.Fields(`
 	Add Answer Ask Bring Brush Call Catch Change Check Choose Clean Close Collect Compare Cool
 	Correct Count Cover Cut Do Drain Draw Dry Ease Empty Enter Expect Fill Find Fit
-	Follow Get Give Go Halt Hand Hold Keep Lay Lean Leave Let Lift Listen Load Look
+	Follow Get Give Go Halt Hand Have Hold Keep Lay Lean Leave Let Lift Listen Load Look
 	Loosen Lower Make Mark Match Measure Mend Move Note Oil Open Photograph Pour Press
 	Pull Push Put Read Rely Remove Replace Reset Restore Ride Rinse Rock Roll Run Say
 	Scrape Screw Seat Send Set Shake Shine Shorten Show Shut Squeeze Stand Start Stay
