@@ -61,7 +61,7 @@ func matchesAny(id string, patterns []string) bool {
 var unmended = []string{
 	"step.*", "caution.*", "fault*", "do.*", "hand.*", "outcome.*", "tool.*", "part.*", "gap.*", "drive.*", "also.*",
 	"finding.debris-*", "finding.look-*", "finding.run-despite-stop*", "next.*", "bit*", "oil-look.*", "look.*", "debris.*", "ask.found", "ask.noise", "ask.lamp",
-	"method.warm-target", "warmth.*", "job.warmth.*", "trouble.*", "burn.*", "aid.*", "touch.*", "scald.*", "finding.touch-burns*", "finding.usual-warm-burns*",
+	"method.warm-target", "until.*", "warmth.*", "job.warmth.*", "trouble.*", "burn.*", "aid.*", "touch.*", "scald.*", "finding.touch-burns*", "finding.usual-warm-burns*",
 }
 
 // unspoken are ids whose words are not read as sentences: what the search of
@@ -167,7 +167,7 @@ var verbs = strings.Fields(`
 	Add Answer Ask Bring Brush Call Catch Change Check Choose Clean Close Collect Compare Cool
 	Correct Count Cover Cut Do Drain Draw Dry Ease Empty Enter Expect Fill Find Fit
 	Follow Get Give Go Halt Hand Have Hold Keep Lay Lean Leave Let Lift Listen Load Look
-	Loosen Lower Make Mark Match Measure Mend Move Note Oil Open Photograph Pour Press
+	Loosen Lower Make Mark Match Measure Mend Move Note Oil Open Photograph Plan Pour Press
 	Pull Push Put Read Rely Remove Replace Reset Restore Ride Rinse Rock Roll Run Say
 	Scrape Screw Seat Send Set Shake Shine Shorten Show Shut Squeeze Stand Start Stay
 	Stop Swap Sweep Take Tap Tell Test Tie Tighten Touch Try Turn Undo Unscrew Update
