@@ -42,7 +42,7 @@ func (f *Form) unused(name, label, better string) {
 // checkGrade doubts a grade that has not that viscosity at 100 °C.
 func (f *Form) checkGrade(grade oil.Grade, at100 float64) {
 	if b, ok := grade.Band(); ok && !b.Holds(at100) {
-		f.say(finding.Doubt, "oil-not-the-grade", "", "grade", grade.String())
+		f.say(finding.Doubt, "oil-not-the-grade", "", "grade", grade.Designation())
 	}
 }
 

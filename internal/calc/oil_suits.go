@@ -8,6 +8,7 @@ import (
 	"tidysump/internal/finding"
 	"tidysump/internal/oil"
 	"tidysump/internal/quantity"
+	"tidysump/internal/shown"
 )
 
 var oilSuitsFields = []field{
@@ -110,14 +111,14 @@ func (f *Form) reason(r *oil.Reason) {
 	if r.Weight > oil.Suits {
 		grade = finding.Doubt
 	}
-	var values []string
-	if r.Asked != "" {
-		values = append(values, "asked", r.Asked)
+	values := map[string]string{}
+	if len(r.Asked) > 0 {
+		values["asked"] = shown.Choice("mark", r.Asked, values) // only marks are several
 	}
 	if r.Has != "" {
-		values = append(values, "has", r.Has)
+		values["has"] = r.Has
 	}
-	f.say(grade, r.Code, "", values...)
+	*f.list = append(*f.list, finding.Finding{Code: r.Code, Where: f.at + "/", Grade: grade, Values: values})
 }
 
 // assumptions notes what was assumed since it was not given.

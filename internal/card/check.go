@@ -214,8 +214,8 @@ func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
 		c.add(finding.Doubt, "mark-not-wet", at+"/marks")
 	}
 	for i, g := range o.Grades {
-		if family, _ := oil.ParseGrade(g); wetClutch && family == oil.GearGrade {
-			c.add(finding.Doubt, "gear-oil-on-clutch", at+"/grades/"+strconv.Itoa(i), "grade", g)
+		if grade, _ := oil.ReadGrade(g); wetClutch && grade.Gear() {
+			c.add(finding.Doubt, "gear-oil-on-clutch", at+"/grades/"+strconv.Itoa(i), "grade", grade.Designation())
 		}
 	}
 	if len(o.Grades) > 0 {

@@ -51,6 +51,14 @@ func (g Grade) String() string {
 	return winterNames[g.winter] + dash + summerNames[g.summer]
 }
 
+// Designation is the grade as both standards call it, "SAE 10W-40"; "" of none.
+func (g Grade) Designation() string {
+	if g == (Grade{}) {
+		return ""
+	}
+	return "SAE " + g.String()
+}
+
 // Gear reports whether the grade is one of J306.
 func (g Grade) Gear() bool { return g.winter >= gearWinter || g.summer >= gearSummer }
 

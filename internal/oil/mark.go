@@ -49,15 +49,15 @@ func Words(text string) []string {
 // mark judges the bottle's JASO mark, for the bike and for the clutch. That
 // an oil of low friction makes some clutches slip is published; that every one
 // does is disputed.
-func (j *judge) mark(asked string) (Weight, string) {
+func (j *judge) mark() (Weight, string) {
 	mark := j.bottle.Mark
 	fits := slices.Contains(j.need.Marks, mark) || WetClutchMark(mark) && slices.Contains(j.need.Marks, "MA")
 	switch {
 	case twoStroke(mark):
 		return never, "two-stroke"
 	case j.need.WetClutch:
-		return j.wetMark(mark, asked, fits)
-	case asked == "":
+		return j.wetMark(mark, fits)
+	case len(j.need.Marks) == 0:
 		return Noted, ""
 	case mark == "":
 		return Open, "mark-unknown"
@@ -72,7 +72,7 @@ func (j *judge) mark(asked string) (Weight, string) {
 }
 
 // wetMark judges the mark where a clutch runs in the oil.
-func (j *judge) wetMark(mark, asked string, fits bool) (Weight, string) {
+func (j *judge) wetMark(mark string, fits bool) (Weight, string) {
 	conserving := j.bottle.Conserving
 	switch {
 	case mark == "" && conserving:
@@ -83,11 +83,11 @@ func (j *judge) wetMark(mark, asked string, fits bool) (Weight, string) {
 		return Unfit, "mark-low-friction"
 	case mark == None && conserving:
 		return Unfit, "conserving-wet"
-	case mark == None && asked == "":
+	case mark == None && len(j.need.Marks) == 0:
 		return Limited, "mark-none-wet"
 	case mark == None:
 		return Unfit, "mark-none-asked"
-	case !fits && asked != "":
+	case !fits && len(j.need.Marks) > 0:
 		return Limited, "mark-other-wet"
 	case conserving:
 		return Suits, "conserving-marked"

@@ -1,7 +1,5 @@
 package oil
 
-import "strings"
-
 // Need is what the oil is for.
 type Need struct {
 	Grades    []Grade  // that the bike may have, the usual one first
@@ -53,9 +51,10 @@ func (w Weight) String() string {
 // Reason is one thing that was looked at: Code is a finding's, Asked and Has
 // what the bike asks for and what the bottle has.
 type Reason struct {
-	Code       string
-	Weight     Weight
-	Asked, Has string
+	Code   string
+	Weight Weight
+	Asked  []string // any of them will do
+	Has    string
 }
 
 type judge struct {
@@ -70,11 +69,10 @@ type judge struct {
 func Judge(need *Need, bottle *Bottle) (verdict Weight, reasons []Reason) {
 	j := judge{need: need, bottle: bottle, verdict: Suits}
 	j.grades()
-	marks := strings.Join(need.Marks, " / ")
-	mark, code := j.mark(marks)
-	j.say(mark, code, marks, bottle.Mark)
+	mark, code := j.mark()
+	j.say(mark, code, bottle.Mark, need.Marks...)
 	service, code := j.service()
-	j.say(service, code, need.Service, bottle.Service)
+	j.say(service, code, bottle.Service, need.Service)
 	if need.TopUp && j.verdict != Unfit {
 		j.inNeed(mark)
 	}
@@ -83,18 +81,18 @@ func Judge(need *Need, bottle *Bottle) (verdict Weight, reasons []Reason) {
 
 // inNeed says what to do once a little of the oil is in.
 func (j *judge) inNeed(mark Weight) {
-	j.say(Noted, "add-little", "", "")
+	j.say(Noted, "add-little", "")
 	if j.verdict == Limited {
-		j.say(Noted, "change-soon", "", "")
+		j.say(Noted, "change-soon", "")
 	}
 	if j.need.WetClutch && mark != Suits {
-		j.say(Noted, "clutch-may-slip", "", "")
+		j.say(Noted, "clutch-may-slip", "")
 	}
 }
 
 // say adds a reason, if there is one: none has no code. In need, what is not
 // known or would be unfit is a limit.
-func (j *judge) say(weight Weight, code, asked, has string) {
+func (j *judge) say(weight Weight, code, has string, asked ...string) {
 	if code == "" {
 		return
 	}
@@ -107,6 +105,9 @@ func (j *judge) say(weight Weight, code, asked, has string) {
 	j.verdict = max(j.verdict, weight)
 	if has == None {
 		has = ""
+	}
+	if len(asked) == 1 && asked[0] == "" {
+		asked = nil
 	}
 	j.reasons = append(j.reasons, Reason{code, weight, asked, has})
 }
@@ -123,10 +124,10 @@ func (j *judge) grades() {
 		}
 	}
 	weight, code := compare(nearest, has, place)
-	j.say(weight, code, nearest.String(), has.String())
+	j.say(weight, code, has.Designation(), nearest.Designation())
 	if has != (Grade{}) && !has.Gear() && !nearest.Gear() {
 		weight, code = j.season(has, has == nearest)
-		j.say(weight, code, "", has.String())
+		j.say(weight, code, has.Designation())
 	}
 }
 

@@ -37,8 +37,9 @@ func (p *planner) parts() {
 	add := func(i Item) { p.plan.Parts = append(p.plan.Parts, i) }
 	for _, o := range p.plan.Oils {
 		if o.Today {
-			i := NewItem(0, "part.oil", "of", "@"+o.Role, "volume", o.Due.First(), "grade", o.Need.First())
-			i.Oil = o.Circuit
+			need := p.need(p.card.Circuit(o.Circuit))
+			i := Item{Word: "part.oil", Values: need.Values, Oil: o.Circuit}
+			i.Values["of"], i.Values["volume"], i.Values["need"] = "@"+o.Role, o.Due.First(), need.First()
 			add(i)
 		}
 	}

@@ -72,23 +72,6 @@ func (d *day) hasFilter(circuit string) bool {
 	return false
 }
 
-// need is the grade and mark the card asks for, as a shown figure.
-func (d *day) need(c *card.Circuit) shown.Figure {
-	s := shown.Figure{Name: "figure.grade", Standing: card.Unknown, Lookup: "lookup.grade"}
-	if len(c.Oil.Grades) == 0 || c.Oil.Standing == card.Unknown {
-		return s
-	}
-	text := strings.Join(c.Oil.Grades, " / ")
-	if len(c.Oil.Marks) > 0 {
-		text += " · JASO " + strings.Join(c.Oil.Marks, " / ")
-	}
-	if c.Oil.Service != "" {
-		text += " · API " + c.Oil.Service
-	}
-	return shown.Figure{Name: s.Name, Texts: []string{text}, Standing: c.Oil.Standing,
-		Source: d.print.Title(c.Oil.Source), Page: c.Oil.Page, Method: c.Oil.Method}
-}
-
 // BoltSheet is the sheet of one fastener.
 type BoltSheet struct {
 	ID      string

@@ -23,6 +23,8 @@ type Figure struct {
 	Method   string // in the card's words, or a word id after "@"
 	Kept     string
 	Lookup   string // word id; only for what is not known
+	// Values fill a text that is a word id after "@".
+	Values map[string]string
 	// Low and High are the figure itself, in the unit that specs/ops.md names:
 	// only where a calculation gives them.
 	Low, High float64
@@ -38,6 +40,7 @@ func (s *Figure) Members(m *wire.Members) {
 	m.String("method", &s.Method)
 	m.String("kept", &s.Kept)
 	m.String("lookup", &s.Lookup)
+	m.TextMap("values", &s.Values)
 	m.Float("low", &s.Low)
 	m.Float("high", &s.High)
 }

@@ -119,7 +119,8 @@ func drawCircuit(t *rapid.T, id string) card.Circuit {
 			Where:  Pick(t, "where", "", "on the left"),
 		}}
 	if rapid.Bool().Draw(t, "grade") {
-		r.Oil = card.OilNeed{Grades: []string{"10W-40"}, Standing: card.FromManual, Source: "book"}
+		r.Oil = card.OilNeed{Grades: several(t, "grades", "10W-40", "20W50", "30"), Marks: several(t, "marks", "MA", "MA2", "MB"),
+			Service: Pick(t, "service", "", "SL"), Standing: card.FromManual, Source: "book"}
 	}
 	return r
 }
@@ -160,6 +161,11 @@ func drawFigure(t *rapid.T, label, unit string, value float64) *card.Figure {
 		f.To = value * 1.25
 	}
 	return f
+}
+
+// several draws the first of some texts, or more of them.
+func several(t *rapid.T, label string, texts ...string) []string {
+	return texts[:rapid.IntRange(1, len(texts)).Draw(t, label)]
 }
 
 // Pick draws one of some words.

@@ -41,11 +41,37 @@ func Say(t Reporter, id string, values map[string]string) {
 	}
 }
 
+// Text is a value as it is read in the default language: a word after "@" is filled
+// from the values, anything else stands for itself. Of a word with forms it is that for
+// "other".
+func Text(value string, values map[string]string) string {
+	id, isWord := strings.CutPrefix(value, "@")
+	sentence, known := catalogue[id]
+	if !isWord || !known {
+		return value
+	}
+	return placeholder.ReplaceAllStringFunc(sentence, func(mark string) string {
+		name := mark[1 : len(mark)-1]
+		filling, filled := values[name]
+		if !filled {
+			return mark
+		}
+		others := maps.Clone(values)
+		delete(others, name)
+		return Text(filling, others)
+	})
+}
+
 // SayFigure checks the words of a figure, and that it is either known or not.
 func SayFigure(t Reporter, s shown.Figure) {
 	t.Helper()
 	Say(t, s.Name, nil)
 	Say(t, "standing."+string(s.Standing), nil)
+	for _, text := range s.Texts {
+		if word, isWord := strings.CutPrefix(text, "@"); isWord {
+			Say(t, word, s.Values)
+		}
+	}
 	if word, isWord := strings.CutPrefix(s.Method, "@"); isWord {
 		Say(t, word, nil)
 	}

@@ -26,7 +26,7 @@ export function bikeFacts({ bike, twin, changed }) {
     </span>
     <span class="oil">
       ${due(oil?.due?.texts?.[0])}
-      <span>${text(oil?.grades?.[0] ?? '')}</span>
+      <span>${oil?.grades ? t('grade.sae', { grade: oil.grades[0] }) : nothing}</span>
     </span>`;
 }
 

@@ -661,6 +661,8 @@ export interface ShownFigure {
   kept?: string;
   /** word id; only for what is not known */
   lookup?: string;
+  /** Values fill a text that is a word id after "@". */
+  values?: { [name: string]: string };
   /**
    * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
    * calculation gives them.
@@ -1171,6 +1173,8 @@ export interface PlanTimer {
   kept?: string;
   /** word id; only for what is not known */
   lookup?: string;
+  /** Values fill a text that is a word id after "@". */
+  values?: { [name: string]: string };
   /**
    * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
    * calculation gives them.

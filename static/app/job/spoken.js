@@ -1,5 +1,6 @@
 import { sayItem } from './tally.js';
 import { piece } from '../still-open/strip.js';
+import { textsOf } from '../ui/figure.js';
 import { idsOf, t, text, verbatim } from '../words/catalogue.js';
 
 // What is read aloud of a step: what stands on the screen, with units as words.
@@ -33,9 +34,10 @@ const saidValues = (values = {}) =>
     Object.entries(values).map(([name, v]) => [name, v.startsWith('@') ? v : saidFigure(v)]),
   );
 
-function saidShown({ name, texts = [], standing, lookup }) {
-  const value = texts.length ? saidFigure(text(texts[0])) : t('not-known');
-  const origin = texts.length ? t(`standing.${standing}`) : lookup ? t(lookup) : '';
+function saidShown({ name, standing, lookup, ...figure }) {
+  const [first] = textsOf(figure);
+  const value = first ? saidFigure(first) : t('not-known');
+  const origin = first ? t(`standing.${standing}`) : lookup ? t(lookup) : '';
   return `${t(name)}: ${value}. ${saidSentence(origin)}`;
 }
 

@@ -4,7 +4,7 @@ import { cardOf } from '../store/card-of.js';
 import { day } from '../words/dates.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
-import { mark, marks } from '../ui/figure.js';
+import { mark, marks, textsOf } from '../ui/figure.js';
 import { box, paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 import { own } from '../site/own.js';
@@ -85,7 +85,7 @@ const oil = ({ role, due, need }) =>
  *
  * @param {ShownFigure} f
  */
-const figure = (f) => html`${f.texts?.map(text).join(' · ') ?? t('not-known')} ${mark(f)}`;
+const figure = (f) => html`${textsOf(f).join(' · ') || t('not-known')} ${mark(f)}`;
 
 /** @param {BoltSheet[]} bolts */
 const table = (bolts) =>

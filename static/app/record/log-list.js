@@ -16,7 +16,11 @@ const searched = ({ name, started, summary }, word) =>
     summary.odometer,
     summary.said,
     summary.verdict && word(summary.verdict),
-    ...(summary.oils ?? []).flatMap(({ role, poured, grade }) => [word(role), poured, grade]),
+    ...(summary.oils ?? []).flatMap(({ role, poured, grade }) => [
+      word(role),
+      poured,
+      grade && word('grade.sae', { grade }),
+    ]),
   ].join(' ');
 
 // Which lines a filter lets through.

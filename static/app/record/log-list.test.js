@@ -5,7 +5,8 @@ import { search } from '../words/search.js';
 import { lineOf } from '../store/log-line.js';
 import { bikesIn, filtered, filterNames, logList } from './log-list.js';
 
-const word = (id) => ({ 'role.engine': 'engine', 'debris.stop': 'Stop' })[id] ?? id;
+const word = (id, { grade } = {}) =>
+  ({ 'role.engine': 'engine', 'debris.stop': 'Stop', 'grade.sae': `SAE ${grade}` })[id] ?? id;
 
 /** A line of the log with a summary as a replay answers it. */
 const line = (id, started, summary, bike = 'corda') =>
@@ -37,7 +38,17 @@ const list = logList(lines, word);
 const found = (typed) => search(list, typed).map(({ id }) => id);
 
 test('a job is found by bike, day, odometer, oil, note and verdict', () => {
-  for (const typed of ['corda', '2026-05', '12340', '10w-40', 'fuel', 'cafe', 'STOP', 'engine 2.5'])
+  for (const typed of [
+    'corda',
+    '2026-05',
+    '12340',
+    '10w-40',
+    'SAE 10W-40',
+    'fuel',
+    'cafe',
+    'STOP',
+    'engine 2.5',
+  ])
     assert.ok(found(typed).includes('full'), typed);
   assert.deepEqual(found('2025'), ['other']);
 });

@@ -93,7 +93,7 @@ function line({ id, name, started, summary }) {
   const { odometer, oils = [], verdict, notes, photos } = summary;
   const facts = [
     odometer && text(odometer),
-    ...oils.map(({ poured, grade }) => [poured, grade].filter(Boolean).map(text).join(' ')),
+    ...oils.map(oilText),
     notes && `✎ ${t('record.notes-count', { count: notes })}`,
     photos && t('log.photos', { count: photos }),
   ].filter(Boolean);
@@ -106,6 +106,9 @@ function line({ id, name, started, summary }) {
     </a>
   </li>`;
 }
+
+const oilText = ({ poured, grade }) =>
+  [poured && text(poured), grade && t('grade.sae', { grade })].filter(Boolean).join(' ');
 
 const shapes = { open: '○', waiting: '◐', closed: '✓' };
 

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
-import { mark } from '../ui/figure.js';
+import { mark, textsOf } from '../ui/figure.js';
 import { own } from '../site/own.js';
 
 /** What is in a circuit now, and how its level is read. */
@@ -16,7 +16,7 @@ export function oilLine({ circuit, role, today, need }, { record, state }) {
   const known = (family, word) => (word ? t(`${family}.${word}`) : t('not-known'));
   return html`<p>
       <strong>${t(role)}:</strong> ${facts.join(' · ') || t('paper.not-written')}.
-      ${t('paper.oil.asked', { value: need.texts?.[0] ?? t('not-known') })}
+      ${t('paper.oil.asked', { value: textsOf(need)[0] ?? t('not-known') })}
     </p>
     <p>
       ${t('paper.level', {

@@ -50,15 +50,23 @@ export function standing(figure) {
 }
 
 /**
+ * The texts of a figure as they are read; one that is a word is filled from its values.
+ *
+ * @param {Pick<ShownFigure, 'texts' | 'values'>} figure
+ */
+export const textsOf = ({ texts = [], values }) =>
+  texts.map((one) => (values && one.startsWith('@') ? t(one.slice(1), values) : text(one)));
+
+/**
  * A figure as it is read: the person's unit large, the others beside it.
  *
  * @param {ShownFigure} figure
  */
 export function value(figure) {
-  const [first, ...others] = figure.texts ?? [];
+  const [first, ...others] = textsOf(figure);
   if (!first) return html`<span class="value unknown">${t('not-known')}</span>`;
-  return html`<span class="value">${text(first)}</span
-    >${others.map((o) => html` <span class="other">${text(o)}</span>`)}`;
+  return html`<span class="value">${first}</span
+    >${others.map((o) => html` <span class="other">${o}</span>`)}`;
 }
 
 /**
