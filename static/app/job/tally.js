@@ -28,7 +28,7 @@ export function tally(job, step, control) {
   const ticked = control.ticked(field);
   const lines = items.map((item, i) => ({
     id: String(i + 1),
-    label: html`${i + 1}. ${sayItem(item)}`,
+    label: html`<strong class="number">${i + 1}</strong> ${sayItem(item)}`,
     on: ticked.includes(String(i + 1)),
   }));
   return html`<div class="tally">

@@ -17,17 +17,16 @@ export function stillOpen(job, step = '') {
   const { open = [], openAt = [], openWarn } = job.state ?? {};
   const [first] = open;
   if (!first) return nothing;
-  const list = html`<ul>
-    ${open.map((place) => line(job, place))}
-  </ul>`;
-  if (openWarn && openAt.includes(step))
-    return html`<section class="still-open" aria-label=${t('open.title')}>
-      ${warning(openWarn)} ${list}
-    </section>`;
-  return html`<details class="still-open">
+  const list = html`<details class="still-open">
     <summary>${t('open.line', { count: open.length, first: piece(first) })}</summary>
-    ${list}
+    <ul>
+      ${open.map((place) => html`<li>${line(job, place)}</li>`)}
+    </ul>
   </details>`;
+  if (!openWarn || !openAt.includes(step)) return list;
+  return html`<section class="still-open" aria-label=${t('open.title')}>
+    ${warning(openWarn)} ${open.length > 1 ? list : line(job, first)}
+  </section>`;
 }
 
 /** @param {OpenPlace} open */
@@ -40,14 +39,9 @@ export const piece = ({ purpose, place, count }) =>
  */
 function line(job, place) {
   const step = job.step(place.step ?? '');
-  return html`<li>
-    ${piece(place)}
-    ${
-      step
-        ? html`<a href=${address('job', job.record.id, 'step', step.id)}
-            >${t(step.word, step.values)}</a
-          >`
-        : html`<small>${t('open.no-step')}</small>`
-    }
-  </li>`;
+  return step
+    ? html`<a class="closes" href=${address('job', job.record.id, 'step', step.id)}
+        ><span>${piece(place)}</span> <strong>${t(step.word, step.values)}</strong></a
+      >`
+    : html`<p>${piece(place)} <small>${t('open.no-step')}</small></p>`;
 }

@@ -47,6 +47,14 @@ export const bike = {
     await goTo(page, `#/bike/${card.id}`);
     await untilSeen(page, words('plan.start'));
   },
+  'plan at the roadside, to get home': async (page) => {
+    await goTo(page, `#/bike/${card.id}`);
+    await untilSeen(page, words('plan.start'));
+    await openAll(page);
+    await choose(page, words('plan.place.roadside'));
+    await untilSeen(page, words('plan.get-home'));
+    await openAll(page);
+  },
   'plan, oil due again': async (page) => {
     await goTo(page, '#/bike/ondrake-quarto-900');
     await untilSeen(page, words('due.not-yet'));

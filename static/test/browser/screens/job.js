@@ -1,6 +1,7 @@
 // A job: its steps, what is written down at them, and its end.
 import { chooseSmallPicture, chooseText } from '../choose-file.js';
-import { goTo } from '../job-page.js';
+import { eventsTo } from '../job-events.js';
+import { goTo, plant, planOf, stored } from '../job-page.js';
 import { answer, choose, tap, type, untilSeen } from '../person.js';
 import { pieces, words } from '../words.js';
 import { on, openAll, plantPhoto, step } from './on-screen.js';
@@ -14,6 +15,17 @@ const told = async (page, bit, verdict) => {
 const flakes = async (page) => {
   await step('look-filter-filter')(page);
   await told(page, 'flakes', 'debris.watch');
+};
+
+/** A job with its drain plug, its filler and its filter off; a screen of it. */
+const halfOpen = (screen) => async (page) => {
+  const job = (await stored(page, 'jobs')).find(({ id }) => id === 'timed-job');
+  const steps = job.steps ?? (await planOf(page, job.card)).steps.map(({ id }) => id);
+  const half = { ...job, id: 'half-open', steps };
+  await plant(page, half, eventsTo(half, 'clean-seats'));
+  await goTo(page, `#/job/half-open/${screen}`);
+  await page.waitForSelector('.still-open');
+  await openAll(page);
 };
 
 const picture = 'input[id^="photo-choose"]';
@@ -113,6 +125,14 @@ export const job = {
     await untilSeen(page, `✓ ${words('look.kept')}`);
     await step('decide', 'timed-job')(page);
     await untilSeen(page, words('debris.stop'));
+  },
+  'step while something is open': halfOpen('step/clean-seats'),
+  'step at which nothing may be open': halfOpen('step/first-start'),
+  'all steps, something open': halfOpen('steps'),
+  'places to touch, one ticked': async (page) => {
+    await step('count')(page);
+    await page.$eval('.tally input', (box) => box.click());
+    await untilSeen(page, words('draft.written'));
   },
   'second look': step('second-look'),
   'second look, not told': async (page) => {
