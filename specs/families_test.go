@@ -160,6 +160,9 @@ func pageWords(t *testing.T) []family {
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
 	}
+	for kind, lines := range aidCards(t) {
+		list = append(list, family{"aid.", []string{kind}, []string{"", ".title"}}, family{"aid." + kind + ".", slices.Concat(lines, aidEnds), plain})
+	}
 	for _, path := range filesOf(t, ".js", "static/app") {
 		for _, m := range radios.FindAllStringSubmatch(readText(t, path), -1) {
 			list = append(list, family{m[1] + ".", strings.Split(strings.ReplaceAll(strings.ReplaceAll(m[2], "'", ""), " ", ""), ","), plain})

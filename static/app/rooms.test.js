@@ -16,6 +16,7 @@ const ground = {
 
 // The features, each with the other features it shows something of. All stand on the ground.
 const features = {
+  aid: [],
   backup: ['cards'],
   bench: [],
   bikes: [],
@@ -23,7 +24,7 @@ const features = {
   cards: ['bikes'],
   due: [],
   edit: ['cards'],
-  job: ['look', 'photos', 'plain', 'still-open', 'trouble'],
+  job: ['aid', 'look', 'photos', 'plain', 'still-open', 'trouble'],
   look: [],
   photos: [],
   plain: ['backup', 'photos'],
@@ -31,7 +32,7 @@ const features = {
   record: ['backup', 'bill', 'cards', 'due', 'look', 'photos', 'plain', 'still-open', 'trouble'],
   settings: [],
   'still-open': [],
-  trouble: ['still-open'],
+  trouble: ['aid', 'still-open'],
 };
 
 const mayImport = (room) => ground[room] ?? [...Object.keys(ground), ...(features[room] ?? [])];

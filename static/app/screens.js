@@ -1,3 +1,4 @@
+import { aid } from './aid/aid.js';
 import { bench } from './bench/bench.js';
 import { bill } from './bill/bill.js';
 import { bike } from './plan/bike.js';
@@ -24,6 +25,7 @@ export async function begin(app) {
 
 /** All screens but the first, by the name in their address, which is also that of their file. */
 export const screens = {
+  aid,
   bench,
   'bench-sheet': benchSheet,
   bike,

@@ -6,6 +6,7 @@ import { offline } from '../phone/offline.js';
 import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js';
 import { address } from '../ui/address.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { aidLinks } from '../aid/links.js';
 import { asks } from './ask.js';
 import { Control } from './control.js';
 import { figureRow } from '../ui/figure.js';
@@ -99,7 +100,7 @@ function oneStep(job, step, control) {
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
       ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing} ${control.hands.draw()}
       ${look(job, step, control)} ${asks(job, step, control)} ${helps(step, job.state)}
-      ${wrong(job, step, control.drafts.all())}
+      ${wrong(job, step, control.drafts.all())} ${aidLinks({ job: job.record.id, step: step.id })}
       <details class="why">
         <summary>${t('job.why')}</summary>
         <p>${t(`${step.word}.why`, step.values)}</p>

@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { aidLinks } from '../aid/links.js';
 import { call } from '../core/client.js';
 import { file } from '../site/data.js';
 import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js';
@@ -169,6 +170,6 @@ export class Trouble {
     return html`${open}
       <h1 tabindex="-1">${t('trouble.title')}</h1>
       ${this.id ? html`<p>${t('trouble.unknown')}</p>` : html`<p>${t('trouble.intro')}</p>`}
-      ${this.list.draw()}`;
+      ${aidLinks(this.#from())} ${this.list.draw()}`;
   }
 }

@@ -15,7 +15,7 @@ const small = { width: 360, height: 740 };
 const wide = { width: 1280, height: 900 };
 
 // Where one works with gloves on; elsewhere one reads.
-const withGloves = ['job', 'trouble', 'bench', 'cards', 'edit'];
+const withGloves = ['job', 'trouble', 'aid', 'bench', 'cards', 'edit'];
 
 /** Tests these screens in all their states. */
 export function checkScreens(...names) {

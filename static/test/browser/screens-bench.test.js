@@ -1,3 +1,3 @@
 import { checkScreens } from './check-screens.js';
 
-checkScreens('bench', 'trouble');
+checkScreens('bench', 'trouble', 'aid');

@@ -1,5 +1,6 @@
 // Every screen of the page in its states, each with the way to it: one list for the
 // tests that look at all of them and for the page of stories.
+import { aid } from './screens/aid.js';
 import { bench } from './screens/bench.js';
 import { bike, bikes } from './screens/bikes.js';
 import { cards, edit } from './screens/cards.js';
@@ -27,6 +28,7 @@ export const screens = {
   settings,
   keep,
   trouble,
+  aid,
 };
 
 /** The phone on which a way is gone. */

@@ -1,0 +1,62 @@
+import { html, nothing } from 'lit-html';
+import { own } from '../site/own.js';
+import { address } from '../ui/address.js';
+import { loadWordsOf, t } from '../words/catalogue.js';
+import { kinds } from './kinds.js';
+import { aidLinks } from './links.js';
+
+/**
+ * First aid: "#/aid/KIND" is one card, "#/aid" the way to all. Where one came from
+ * stands after it as JSON: {job, step}. Nothing is worked out here, and no core asked.
+ */
+export async function aid(parts) {
+  await loadWordsOf('aid');
+  const screen = { name: 'aid', tab: 'bikes', title: t('aid.title') };
+  let shown = read(parts);
+  screen.holds = () => true;
+  screen.move = (to) => {
+    shown = read(to);
+    return true;
+  };
+  screen.draw = () => draw(shown);
+  return screen;
+}
+
+/** The card of an address, undefined where it names none, and where one came from. */
+export function read([kind = '', text]) {
+  const lines = own(kinds, kind);
+  return { kind: lines && kind, lines, from: cameFrom(text) };
+}
+
+function cameFrom(text = '{}') {
+  try {
+    const { job, step } = Object(JSON.parse(text));
+    if (typeof job !== 'string') return {};
+    return typeof step === 'string' ? { job, step } : { job };
+  } catch {
+    return {}; // what can't be read leads nowhere back
+  }
+}
+
+const draw = ({ kind, lines, from }) => html`
+  <header class="bar">
+    ${from.job ? html`<a class="all" href=${back(from)}>${t('aid.back')}</a>` : nothing}
+    <a class="all" href=${address('trouble', ...(from.job ? [JSON.stringify(from)] : []))}
+      >${t('aid.problems')}</a
+    >
+  </header>
+  <h1 tabindex="-1">${t(kind ? `aid.${kind}.title` : 'aid.which')}</h1>
+  ${kind ? card(kind, lines) : nothing} ${aidLinks(from, kind)}
+`;
+
+const back = ({ job, step }) => address('job', job, ...(step ? ['step', step] : []));
+
+const card = (kind, lines) =>
+  html`<article class="aid-card">
+    <ol>
+      ${lines.map((line) => html`<li>${t(`aid.${kind}.${line}`)}</li>`)}
+    </ol>
+    <p class="not"><span aria-hidden="true">✕</span> ${t(`aid.${kind}.not`)}</p>
+    <p class="call"><span aria-hidden="true">✆</span> ${t(`aid.${kind}.call`)}</p>
+    <p><small>${t('aid.defer')} ${t(`aid.${kind}.source`)}</small></p>
+  </article>`;
