@@ -18,7 +18,7 @@ type Options struct {
 	// Core is the path of core.wasm; wasm_exec.js of the compiler that made it
 	// lies beside it.
 	Core string
-	// WholeCore leaves the core's functions their names, 48 kB compressed: for a core
+	// WholeCore leaves the core all that only traces of crashes need, 75 kB compressed: for a core
 	// that package slim can't slim.
 	WholeCore bool
 	// Data are files made elsewhere, by name ("bikes.json"); the page finds

@@ -10,6 +10,7 @@ import (
 // Sections of a WebAssembly program (WebAssembly core specification, 5.5.2).
 const (
 	customSection = 0
+	codeSection   = 10
 	dataSection   = 11
 )
 
@@ -20,10 +21,11 @@ var (
 
 // sections are what slimming reads of a program, each with its place in the file.
 type sections struct {
-	data, producers reader
+	code, data, producers reader
+	codeAt                int // where the code section begins, with its head
 }
 
-// sectionsOf finds the data section, and the custom section "producers", in which
+// sectionsOf finds the code and the data section, and the custom section "producers", in which
 // compilers name themselves (WebAssembly tool conventions).
 func sectionsOf(program []byte) (*sections, error) {
 	if !bytes.HasPrefix(program, []byte("\x00asm\x01\x00\x00\x00")) {
@@ -32,12 +34,15 @@ func sectionsOf(program []byte) (*sections, error) {
 	var s sections
 	r := &reader{body: program, at: 8} // after magic number and version
 	for r.at < len(program) && r.err == nil {
+		head := r.at
 		id, size := r.byte(), r.number()
 		if size > len(program)-r.at {
 			return nil, errNoWasm
 		}
 		section := reader{body: program[:r.at+size], at: r.at}
 		switch id {
+		case codeSection:
+			s.code, s.codeAt = section, head
 		case dataSection:
 			s.data = section
 		case customSection:
@@ -47,7 +52,7 @@ func sectionsOf(program []byte) (*sections, error) {
 		}
 		r.at += size
 	}
-	if r.err != nil || s.data.body == nil {
+	if r.err != nil || s.code.body == nil || s.data.body == nil {
 		return nil, errNoWasm
 	}
 	return &s, nil

@@ -60,6 +60,9 @@ func TestProgram_RunsAlike(t *testing.T) {
 	if bytes.Contains(slimmed, []byte("main.caught")) || !bytes.Contains(whole, []byte("main.caught")) {
 		t.Error("the names of functions are still there, or never were")
 	}
+	if len(whole)-len(slimmed) < 100_000 {
+		t.Errorf("of %d bytes only %d are gone: the functions for traces are still there", len(whole), len(whole)-len(slimmed))
+	}
 	want, wantCode := run(t, whole)
 	got, code := run(t, slimmed)
 	if got != want || code != wantCode {

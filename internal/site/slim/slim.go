@@ -10,9 +10,9 @@ import (
 var Seen = []string{"1.26", "1.27"}
 
 // Program returns a WebAssembly program made by Go without what only the trace of
-// a crash shows: the names of functions, and in which file and line their code
-// stands. The runtime looks at the names of its own and of reflect's functions;
-// they stay. It gives an error where the program is none, was made by a version
+// a crash shows: the names of functions, in which file and line their code stands,
+// and the functions that print it or trace a running program. The runtime looks at the
+// names of its own and of reflect's functions; they stay. It gives an error where the program is none, was made by a version
 // that is not in Seen, or where the table of functions is not as expected. The
 // program given is not changed.
 func Program(program []byte) ([]byte, error) {
@@ -33,10 +33,14 @@ func Program(program []byte) ([]byte, error) {
 		return nil, err
 	}
 	m := load(program, segments)
-	if err := m.slim(); err != nil {
+	count, tracing, err := m.slim()
+	if err == nil {
+		program, err = sections.stubbed(m.store(program, segments), count, tracing)
+	}
+	if err != nil {
 		return nil, fmt.Errorf("made by Go %s in a layout that slimming doesn't know: %w", version, err)
 	}
-	return m.store(program, segments), nil
+	return program, nil
 }
 
 // minor gives "1.26" of "1.26.8" and of "1.26rc1".

@@ -53,8 +53,9 @@ type table struct {
 	count                       int // of functions
 }
 
-// slim takes out what nothing needs.
-func (m memory) slim() (err error) {
+// slim takes out what nothing needs. It gives the number of functions, and which of
+// them nothing needs.
+func (m memory) slim() (count int, tracing []int, err error) {
 	defer func() { // a table that is not as expected leads outside of the memory
 		if recover() != nil {
 			err = errParts
@@ -62,17 +63,20 @@ func (m memory) slim() (err error) {
 	}()
 	t, err := m.table()
 	if err != nil {
-		return err
+		return 0, nil, err
 	}
 	for n := range t.count {
 		if err := t.check(n); err != nil {
-			return err
+			return 0, nil, err
 		}
+	}
+	if tracing, err = t.tracing(); err != nil {
+		return 0, nil, err
 	}
 	t.memory[t.names:t.units].blank()
 	t.dropLines()
 	clear(t.memory[t.units:t.values]) // which files belong to which unit, and their names
-	return nil
+	return t.count, tracing, nil
 }
 
 // table finds the table of functions.

@@ -35,9 +35,13 @@ func twoFunctions(names string) (table []byte) {
 	return table
 }
 
-// program makes a WebAssembly program of one data segment at 1024, by this version
-// of Go.
+// program makes a WebAssembly program of two functions and one data segment at 1024,
+// by this version of Go.
 func program(version string, data []byte) []byte {
+	return programOf(version, data, "\x00\x01\x01\x01\x01\x01\x0b", "\x00\x01\x01\x0b")
+}
+
+func programOf(version string, data []byte, functions ...string) []byte {
 	sized := func(parts ...string) string {
 		body := strings.Join(parts, "")
 		return string(binary.AppendUvarint(nil, uint64(len(body)))) + body
@@ -45,7 +49,11 @@ func program(version string, data []byte) []byte {
 	segment := "\x00\x41\x80\x08\x0b" + sized(string(data))
 	producers := sized("producers") + "\x02" + sized("processed-by") + "\x01" + sized("other") + sized("9") +
 		sized("language") + "\x01" + sized("Go") + sized("go"+version)
-	return []byte("\x00asm\x01\x00\x00\x00" + "\x0b" + sized("\x01", segment) + "\x00" + sized(producers))
+	code := string(rune(len(functions)))
+	for _, body := range functions {
+		code += sized(body)
+	}
+	return []byte("\x00asm\x01\x00\x00\x00" + "\x0a" + sized(code) + "\x0b" + sized("\x01", segment) + "\x00" + sized(producers))
 }
 
 const (
@@ -73,6 +81,22 @@ func TestProgram_Table(t *testing.T) {
 	}
 	if !bytes.Equal(in, before) {
 		t.Error("the program itself was changed")
+	}
+}
+
+// A function that only prints traces is a stub, whatever calls it; what is asked whether
+// there is something to print stays.
+func TestProgram_Stubs(t *testing.T) {
+	const whole, stubbed = "\x00\x01\x01\x0b", "\x00\x00\x0b"
+	for second, want := range map[string]string{
+		"runtime.tracebk": whole, "runtime.printnl": stubbed, "runtime.printlo": stubbed, "runtime.(*prof)": whole,
+		"runtime.dump123": stubbed, "runtime.showfra": whole, "reflect.printnl": whole, "main.printnl.1.": whole,
+	} {
+		table := twoFunctions("runtime.main\x00" + second + "\x00")
+		got, err := Program(program("1.26.8", table))
+		if err != nil || !bytes.Contains(got, []byte(string(rune(len(want)))+want+"\x0b")) {
+			t.Errorf("%s: %q, %v; want the body %q", second, got, err, want)
+		}
 	}
 }
 
@@ -115,6 +139,9 @@ func TestProgram_Refused(t *testing.T) {
 			binary.LittleEndian.PutUint64(table[at:], v)
 			refused(fmt.Sprintf("%d at %d", v, at), program("1.26.8", table), "a layout that slimming doesn't know")
 		}
+	}
+	for _, functions := range [][]string{{"\x00\x0b"}, {"\x00\x0b", "\x00\x0b", "\x00\x0b"}} {
+		refused(fmt.Sprint(len(functions), " functions"), programOf("1.26.8", twoFunctions(names), functions...), "aren't those of the table")
 	}
 	records := len(twoFunctions(names)) - 48 - 48
 	for at, want := range map[int]string{
