@@ -61,6 +61,7 @@ function meanings(typed, known) {
 }
 
 const enough = 0.6; // of what fits best
+const common = 5; // what more than every fifth line has says nothing alone
 
 /**
  * The lines that what is typed fits best; a word that few of them have counts for more.
@@ -85,5 +86,5 @@ export function find(lines, typed) {
   // A short word ("my", "the") that fits nothing says nothing.
   const told = asked.filter((word) => word.typed.length >= stem);
   const near = told.some(({ slip, on }) => slip || !fits.some((line) => on.has(line)));
-  return { fits, near };
+  return near && best <= Math.log(1 + common) ? { fits: [], near } : { fits, near };
 }
