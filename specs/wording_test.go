@@ -64,9 +64,9 @@ func matchesAny(id string, patterns []string) bool {
 // unmended are ids whose sentences are being written anew: no rule of wording
 // holds for them yet.
 var unmended = []string{
-	"step.*", "caution.*", "fault*", "do.*", "hand.*", "outcome.*", "tool.*", "part.*", "gap.*", "drive.*", "also.*",
+	"step.*", "caution.*", "tool.*", "part.*", "gap.*", "drive.*", "also.*",
 	"finding.debris-*", "finding.look-*", "finding.run-despite-stop*", "next.*", "bit*", "oil-look.*", "look.*", "debris.*", "ask.found", "ask.noise", "ask.lamp",
-	"method.warm-target", "until.*", "warmth.*", "job.warmth.*", "trouble.*", "burn.*", "aid.*", "touch.*", "scald.*", "finding.touch-burns*", "finding.usual-warm-burns*",
+	"method.warm-target", "warmth.*", "job.warmth.*", "burn.*", "aid.*", "touch.*", "scald.*", "finding.touch-burns*", "finding.usual-warm-burns*",
 }
 
 // unspoken are ids whose words are not read as sentences: what the search of
@@ -169,14 +169,15 @@ var instructions = []string{"step.*.do", "do.*", "next.*", "finding.*.do", "aid.
 // verbs begin an instruction. Each was looked at by hand: add one only if it is a
 // verb that tells somebody what to do.
 var verbs = strings.Fields(`
-	Add Answer Ask Bring Brush Call Catch Change Check Choose Clean Close Collect Compare Cool
-	Correct Count Cover Cut Do Drain Draw Dry Ease Empty Enter Expect Fill Find Fit
-	Follow Get Give Go Halt Hand Have Hold Keep Lay Lean Leave Let Lift Listen Load Look
-	Loosen Lower Make Mark Match Measure Mend Move Note Oil Open Photograph Plan Pour Press
-	Pull Push Put Read Rely Remove Replace Reset Restore Ride Rinse Rock Roll Run Say
-	Scrape Screw Seat Send Set Shake Shine Shorten Show Shut Squeeze Stand Start Stay
-	Stop Swap Sweep Take Tap Tell Test Tie Tighten Touch Try Turn Undo Unscrew Update
-	Use Wait Walk Warm Warn Wash Watch Wear Wipe Write`)
+	Add Answer Ask Bring Brush Call Catch Change Check Choose Clean Close Collect Compare
+	Cool Correct Count Cover Cut Degrease Dip Do Drain Draw Drill Drive Dry Ease Empty
+	Enter Expect Fill Find Fish Fit Flush Follow Get Give Go Grease Halt Hand Have Hold
+	Keep Lay Lean Leave Let Lift Listen Load Look Loosen Lower Make Mark Match Measure Mend
+	Move Note Oil Open Photograph Plan Pour Press Pull Push Put Read Rely Remove Replace
+	Reset Restore Ride Rinse Rock Roll Run Say Scrape Screw Scrub Seat Send Set Shake Shine
+	Shorten Show Shut Spread Squeeze Stand Start Stay Stop Swap Sweep Switch Take Tap Tell
+	Test Tie Tighten Top Touch Try Turn Undo Unscrew Update Use Wait Walk Warm Warn Wash
+	Watch Wear Wipe Write`)
 
 var (
 	// fact is what an instruction may say first, as a label: "Where: {place}."

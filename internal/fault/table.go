@@ -57,7 +57,7 @@ func (t *Table) Find(id string) *Fault {
 // Fault is one problem, as one sees it. Of its rows the first that holds counts.
 type Fault struct {
 	ID, Group string
-	Aid       string   // the first aid card that comes before it
+	Aid       bool     // first aid comes before it
 	Calc      string   // the calculation that judges it more closely
 	Asks      []string // ids of its questions
 	Hand      []string // what may be at hand that changes the answer
@@ -68,7 +68,7 @@ type Fault struct {
 func (f *Fault) Members(m *wire.Members) {
 	m.String("id", &f.ID, wire.Required)
 	m.String("group", &f.Group)
-	m.String("aid", &f.Aid)
+	m.Bool("aid", &f.Aid)
 	m.String("calc", &f.Calc)
 	wire.Texts(m, "asks", &f.Asks)
 	wire.Texts(m, "hand", &f.Hand)

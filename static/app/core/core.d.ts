@@ -866,8 +866,8 @@ export interface Table {
 export interface Fault {
   id: string;
   group?: string | null;
-  /** the first aid card that comes before it */
-  aid?: string | null;
+  /** first aid comes before it */
+  aid?: boolean | null;
   /** the calculation that judges it more closely */
   calc?: string | null;
   /** ids of its questions */

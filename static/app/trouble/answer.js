@@ -5,6 +5,7 @@ import { hasWord, t } from '../words/catalogue.js';
 import { ticks } from '../ui/choice.js';
 import { draftMark } from '../ui/draft-mark.js';
 import { findings, warning } from '../ui/findings.js';
+import { aidLinks } from '../aid/links.js';
 import { outcome } from './outcome.js';
 import { troubleAt } from './address.js';
 import { own } from '../site/own.js';
@@ -18,7 +19,7 @@ export function answer(problem) {
       <a class="all" href=${troubleAt('', { job, step })}>${t('trouble.all')}</a>
     </header>
     <h1 tabindex="-1">${t(`fault.${fault.id}`)}</h1>
-    ${leads(fault)}
+    ${leads(fault, { job, step })}
     <div class="follows" role="status">
       ${verdict?.ok ? outcome(verdict.ok) : nothing} ${verdict ? nothing : t('trouble.waiting')}
     </div>
@@ -30,11 +31,15 @@ export function answer(problem) {
   `;
 }
 
-/** What judges it more closely than this screen. */
-const leads = ({ calc }) =>
-  calc
-    ? html`<p><a class="button quiet" href=${address('bench', calc)}>${t(`calc.${calc}`)}</a></p>`
-    : nothing;
+/** What helps more than this screen: first aid, or a calculation that judges it more closely. */
+const leads = ({ aid, calc }, from) => html`
+  ${aid ? aidLinks(from) : nothing}
+  ${
+    calc
+      ? html`<p><a class="button quiet" href=${address('bench', calc)}>${t(`calc.${calc}`)}</a></p>`
+      : nothing
+  }
+`;
 
 // Danger comes before everything else, the others before what one does now.
 const cautions = (verdict, first) =>

@@ -46,6 +46,10 @@ export const trouble = {
     await type(page, words('trouble.search'), 'mayonaise');
     await untilSeen(page, words('trouble.near'));
   },
+  'problem that first aid goes before': async (page) => {
+    await goTo(page, '#/trouble/burnt');
+    await untilSeen(page, words('until.person'));
+  },
   'problem without a core': on('no core', async (page) => {
     await goTo(page, '#/trouble/drop-wheel');
     await untilSeen(page, words('finding.core-unavailable'));
