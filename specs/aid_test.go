@@ -10,8 +10,8 @@ import (
 	"tidysump/specs"
 )
 
-// aidEnds are the lines with which every card of first aid ends.
-var aidEnds = []string{"not", "call", "source"}
+// aidEnds are the lines that every card of first aid has after those; then it names its sources.
+var aidEnds = []string{"not", "call"}
 
 // aidCards are the lines of each card of first aid, by its kind, in the order of doing.
 func aidCards(t *testing.T) map[string][]string {
@@ -66,7 +66,7 @@ func TestAid_Sources(t *testing.T) {
 	numbers := regexp.MustCompile(`\d+`)
 	seen := map[string]bool{}
 	for kind, lines := range aidCards(t) {
-		for _, line := range append(slices.Clone(lines), "not", "call") {
+		for _, line := range append(slices.Clone(lines), aidEnds...) {
 			id := "aid." + kind + "." + line
 			seen[id] = true
 			if source := aidSources[id]; !strings.HasPrefix(source, "read: ") {
@@ -78,9 +78,9 @@ func TestAid_Sources(t *testing.T) {
 				}
 			}
 		}
-		all := ""
+		all := words["aid-source."+kind]
 		for _, line := range append(slices.Clone(lines), aidEnds...) {
-			all += words["aid."+kind+"."+line] + " "
+			all += " " + words["aid."+kind+"."+line]
 		}
 		for _, must := range []string{"your local emergency number", "doctor", "Sources: "} {
 			if !strings.Contains(all, must) {
@@ -101,7 +101,7 @@ func TestAid_Short(t *testing.T) {
 	words := specs.Words()[0].Part("aid")
 	for kind, lines := range aidCards(t) {
 		letters := 0
-		for _, line := range append(slices.Clone(lines), "not", "call") {
+		for _, line := range append(slices.Clone(lines), aidEnds...) {
 			text := words["aid."+kind+"."+line]
 			letters += len([]rune(text))
 			for sentence := range strings.SplitSeq(strings.TrimSuffix(text, "."), ". ") {

@@ -161,7 +161,7 @@ func pageWords(t *testing.T) []family {
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},
 	}
 	for kind, lines := range aidCards(t) {
-		list = append(list, family{"aid.", []string{kind}, []string{"", ".title"}}, family{"aid." + kind + ".", slices.Concat(lines, aidEnds), plain})
+		list = append(list, family{"aid.", []string{kind}, plain}, family{"aid-title.", []string{kind}, plain}, family{"aid-source.", []string{kind}, plain}, family{"aid." + kind + ".", slices.Concat(lines, aidEnds), plain})
 	}
 	for _, path := range filesOf(t, ".js", "static/app") {
 		for _, m := range radios.FindAllStringSubmatch(readText(t, path), -1) {

@@ -45,7 +45,7 @@ const draw = ({ kind, lines, from }) => html`
       >${t('aid.problems')}</a
     >
   </header>
-  <h1 tabindex="-1">${t(kind ? `aid.${kind}.title` : 'aid.which')}</h1>
+  <h1 tabindex="-1">${t(kind ? `aid-title.${kind}` : 'aid.which')}</h1>
   ${kind ? card(kind, lines) : nothing} ${aidLinks(from, kind)}
 `;
 
@@ -58,5 +58,5 @@ const card = (kind, lines) =>
     </ol>
     <p class="not"><span aria-hidden="true">✕</span> ${t(`aid.${kind}.not`)}</p>
     <p class="call"><span aria-hidden="true">✆</span> ${t(`aid.${kind}.call`)}</p>
-    <p><small>${t('aid.defer')} ${t(`aid.${kind}.source`)}</small></p>
+    <p><small>${t('aid.defer')} ${t(`aid-source.${kind}`)}</small></p>
   </article>`;

@@ -67,7 +67,7 @@ test('every card is one tap from every step of a job, and from there back', asyn
   await untilStep(page, 1);
   await tap(page, words('aid.burn'), 'link');
   await untilSeen(page, words('aid.burn.cool'));
-  assert.equal(await heading(page), words('aid.burn.title'));
+  assert.equal(await heading(page), words('aid-title.burn'));
   await tap(page, words('aid.eye'), 'link');
   await untilSeen(page, words('aid.eye.rinse'));
   await page.reload();
@@ -84,7 +84,7 @@ test('every card is one tap from the problems, and stands whole on the screen', 
   for (const kind of Object.keys(kinds)) {
     await goTo(page, '#/trouble');
     await tap(page, words(`aid.${kind}`), 'link');
-    await untilSeen(page, words(`aid.${kind}.source`));
+    await untilSeen(page, words(`aid-source.${kind}`));
     const [top, bottom, edge] = await page.evaluate(() => {
       scrollTo(0, 0);
       const of = (selector) => document.querySelector(selector).getBoundingClientRect();
