@@ -111,7 +111,7 @@ func schemaWords(t *testing.T) []family {
 		"layout.": "properties/layout", "role.": "$defs/circuit/properties/role", "standing.": "$defs/standing",
 		"device.": "$defs/level/properties/device", "state.": "$defs/level/properties/state", "stance.": "$defs/level/properties/stance",
 		"purpose.": "$defs/bolt/properties/purpose", "drive.": "$defs/bolt/properties/drive", "seal.": "$defs/seal/properties/kind",
-		"mount.": "$defs/filter/properties/mount", "part.filter-": "$defs/filter/properties/kind",
+		"mount.": "$defs/filter/properties/mount", "part.filter-": "$defs/filter/properties/kind", "note-at.": "$defs/noteAt/properties/at",
 	} {
 		list = append(list, family{stem, enum(t, place), plain})
 	}

@@ -74,7 +74,7 @@ type NoteAt struct {
 // Members names the note's members.
 func (n *NoteAt) Members(m *wire.Members) {
 	wire.Text(m, "at", &n.At, wire.Required)
-	m.String("text", &n.Text, wire.Required)
+	m.String("text", &n.Text)
 }
 
 // Engine is what the engine is.

@@ -2,10 +2,21 @@ const most = 40; // further ones are left out
 
 const isObject = (value) => typeof value === 'object' && value !== null;
 
-/** The members of a value by name; those of a list by their ids, where they have some. */
+/**
+ * The members of a value by name; those of a list by their ids, or by what they are, the
+ * second of a kind with its number.
+ */
 function members(value) {
   if (!Array.isArray(value)) return new Map(Object.entries(value ?? {}));
-  return new Map(value.map((item, n) => [item?.id ?? item?.kind ?? String(n + 1), item]));
+  const seen = new Map();
+  return new Map(
+    value.map((item, n) => {
+      const name = item?.id ?? item?.kind ?? item?.at ?? String(n + 1);
+      const nth = (seen.get(name) ?? 0) + 1;
+      seen.set(name, nth);
+      return [nth > 1 ? `${name} ${nth}` : name, item];
+    }),
+  );
 }
 
 /** A figure as one reads it, "2 L"; undefined for what is none. */

@@ -30,6 +30,19 @@ test('parts are compared by their ids, whatever their order', () => {
   ]);
 });
 
+test('of several alike each is compared', () => {
+  const seals = (...inner) => ({ seals: inner.map((size) => ({ kind: 'o-ring', size })) });
+  assert.deepEqual(differences(seals(38, 10), seals(40, 10)), [
+    { where: ['seals', 'o-ring', 'size'], values: [38, 40] },
+  ]);
+  const notes = (...texts) => ({ notesAt: texts.map((text) => ({ at: 'drain', text })) });
+  assert.deepEqual(differences(notes('one', 'two'), notes('one', 'three', 'four')), [
+    { where: ['notesAt', 'drain 2', 'text'], values: ['two', 'three'] },
+    { where: ['notesAt', 'drain 3', 'at'], values: [undefined, 'drain'] },
+    { where: ['notesAt', 'drain 3', 'text'], values: [undefined, 'four'] },
+  ]);
+});
+
 test('of a great many differences the first are told', () => {
   const notes = (word) => ({ notes: Array.from({ length: 500 }, (_, n) => `${word} ${n}`) });
   assert.equal(differences(notes('one'), notes('other')).length, 40);

@@ -492,7 +492,7 @@ export interface Span {
 export interface NoteAt {
   at: NotePlace;
   /** in the card's own language */
-  text: string;
+  text?: string | null;
 }
 
 /**

@@ -85,3 +85,42 @@ test('a panel belongs to no oil, and an oil is not taken away', () => {
     assert.equal(removable, !pointer.startsWith('/circuits'), pointer);
   assert.ok(parts.some(({ removable }) => removable));
 });
+
+test('what is in front of a part is chosen among the others, by their names', () => {
+  const card = blank();
+  addPart(card, table, 'purpose.panel');
+  addPart(card, table, 'purpose.leave-alone');
+  put(card, '/bolts/3/place', 'under the engine');
+  const asked = (place) =>
+    sectionsOf(card, table)
+      .flatMap(({ entries }) => entries)
+      .find((entry) => entry.at === place);
+  const { names } = asked('/filters/0/behind');
+  assert.deepEqual(names.get('panel'), ['purpose.panel', 'under the engine']);
+  assert.deepEqual([...names.keys()], ['drain-plug', 'filter-can', 'filler-cap', 'panel']);
+  assert.ok(!asked('/bolts/3/behind').words.includes('panel'), 'a panel in front of itself');
+  put(card, '/bolts/0/behind', 'filter');
+  assert.ok(asked('/bolts/0/behind').words.includes('filter'), 'what was chosen stays');
+  assert.equal(asked('/bolts/4/behind'), undefined, 'what must be left alone stays where it is');
+  assert.equal(asked('/bolts/0/circuit'), undefined, 'one oil is no choice');
+});
+
+test('nothing is behind what was taken away', () => {
+  const card = blank();
+  addPart(card, table, 'purpose.panel');
+  put(card, '/filters/0/behind', 'panel');
+  put(card, '/bolts/0/behind', 'filler-cap');
+  removePart(card, '/bolts/3');
+  assert.equal(card.filters[0].behind, undefined);
+  assert.equal(card.bolts[0].behind, 'filler-cap');
+});
+
+test('a note is added for a step, and taken away alone', () => {
+  const card = blank();
+  addPart(card, table, 'edit.note-at');
+  assert.deepEqual(card.notesAt, [{ at: 'drain', text: '' }]);
+  assert.ok(places(card).includes('/notesAt/0/text'));
+  const bolts = structuredClone(card.bolts);
+  removePart(card, '/notesAt/0');
+  assert.deepEqual([card.notesAt, card.bolts], [[], bolts]);
+});

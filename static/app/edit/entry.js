@@ -31,6 +31,7 @@ export function entryField(draft, entry, changed) {
         id: `entry${entry.at.replaceAll('/', '-')}`,
         ...entering,
         label: t(entry.word),
+        names: entry.names,
         hint: nothing,
       },
     )}
@@ -42,7 +43,9 @@ export function entryField(draft, entry, changed) {
 
 /** How much may be typed at an entry of that kind. */
 const room = (kind) =>
-  kind === 'lines' ? { lines: true, letters: limits.remark } : { letters: limits.entry };
+  kind === 'lines' || kind === 'remark'
+    ? { lines: true, letters: limits.remark }
+    : { letters: limits.entry };
 
 /** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
 function origin(draft, entry, figure, found, changed, write) {

@@ -33,19 +33,26 @@ export function addPart(card, table, word, circuit = card.circuits[0].id) {
     const held = of && (own(card, of) ?? []).at(-1)?.id;
     own(card, list).push({
       ...part,
-      id: freeId(card, part.id),
+      ...(part.id ? { id: freeId(card, part.id) } : {}),
       ...(apart ? {} : { circuit }),
       ...(held ? { of: held } : {}),
     });
   }
 }
 
-/** Takes a part away, and the fasteners that held only it; one that drains stays. */
+/**
+ * Takes a part away, and the fasteners that held only it; one that drains stays. Nothing
+ * is behind what is gone.
+ */
 export function removePart(card, pointer) {
   const [, list, n] = pointer.split('/');
   const [{ id }] = own(card, list).splice(Number(n), 1);
+  if (!id) return; // a note
   card.bolts = (card.bolts ?? []).filter((b) => b.of !== id || b.drains);
   for (const bolt of card.bolts) if (bolt.of === id) delete bolt.of;
+  const parts = ['bolts', 'filters', 'strainers'].flatMap((name) => own(card, name) ?? []);
+  const left = new Set(parts.map((part) => part.id));
+  for (const part of parts) if (part.behind && !left.has(part.behind)) delete part.behind;
 }
 
 /** An id that nothing in the card has yet. */

@@ -26,17 +26,45 @@ const asked = (card, base, entries) =>
         words.includes(at(card, `${base}/${where}`)),
       );
     })
-    .filter(({ kind }) => kind !== 'circuit' || card.circuits.length > 1)
     .map((entry) => ({ ...entry, at: base ? `${base}/${entry.at}` : entry.at }))
-    .map((entry) => (entry.kind === 'circuit' ? { ...entry, ...circuits(card) } : entry));
+    .map((entry) => {
+      if (entry.kind === 'circuit') return among(entry, circuits(card));
+      return entry.kind === 'part' ? among(entry, partsBut(card, base, at(card, entry.at))) : entry;
+    })
+    .filter(({ kind, names }) => kind !== 'choice' || !names || names.size > 0);
 
-/** A choice among the oils of the card. */
-const circuits = (card) => ({ kind: 'choice', words: card.circuits.map(({ id }) => id) });
+/** A choice among things of the card, which are told by names and not by their ids. */
+const among = (entry, names) => ({ ...entry, kind: 'choice', words: [...names.keys()], names });
+
+/** The oils of a card, of which there is a choice where it has several: id -> names. */
+const circuits = ({ circuits: oils }) =>
+  new Map(oils.length > 1 ? oils.map(({ id, role }) => [id, [`role.${role}`]]) : []);
+
+/**
+ * What may be in front of a part: id -> its name, and where it is. A filter that is screwed
+ * on is its own fastener, and comes once.
+ */
+function partsBut(card, base, chosen) {
+  const list = ['filters', 'strainers', 'bolts'].flatMap((name) =>
+    (own(card, name) ?? []).map((part, n) => ({ name, part, at: `/${name}/${n}` })),
+  );
+  const may = list.filter(
+    ({ part, at: place }) =>
+      part.id === chosen ||
+      (place !== base && part.kind !== 'spin-on' && part.purpose !== 'leave-alone'),
+  );
+  return new Map(may.map(({ name, part }) => [part.id, [wordOf(name, part), part.place]]));
+}
+
+const wordOf = (list, { kind, purpose }) => {
+  if (list === 'strainers') return 'part.strainer';
+  return list === 'filters' ? `edit.filter-${kind}` : `purpose.${purpose}`;
+};
 
 /** Reports whether an entry is a figure: a quantity with its standing. */
 export const isFigure = ({ kind }) => !plain.includes(kind);
 
-const plain = ['text', 'grades', 'marks', 'lines', 'number', 'choice', 'yes'];
+const plain = ['text', 'remark', 'grades', 'marks', 'lines', 'number', 'choice', 'yes'];
 
 /** Reports whether an entry is a list of words that the core reads. */
 export const isWords = ({ kind }) => kind === 'grades' || kind === 'marks';

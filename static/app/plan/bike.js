@@ -73,21 +73,24 @@ function sheets(card, answer, start) {
   return html`
     ${missing ? gaps(missing) : nothing} ${oilSheets(oils)} ${boltSheets(bolts)}
     ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing}
-    ${lists('plan.parts', parts)} ${lists('plan.tools', tools)}
-    ${
-      card.notes
-        ? section(
-            'plan.remarks',
-            card.notes.map((note) => html`<p>${verbatim(note)}</p>`),
-          )
-        : nothing
-    }
-    ${stages(steps)}
+    ${lists('plan.parts', parts)} ${lists('plan.tools', tools)} ${remarks(card)} ${stages(steps)}
     <p class="caution">${t('plan.manual-wins')}</p>
     <div class="actions">
       <button type="button" class="main" @click=${start}>${t('plan.start')}</button>
     </div>
   `;
+}
+
+/** What the card says in its own words: of the job, and of a moment of it. */
+function remarks({ notes = [], notesAt = [] }) {
+  if (!notes.length && !notesAt.length) return nothing;
+  return section('plan.remarks', [
+    ...notes.map((note) => html`<p>${verbatim(note)}</p>`),
+    ...notesAt.map(
+      ({ at, text: note }) =>
+        html`<p><strong>${t(`note-at.${at}`)}:</strong> ${verbatim(note)}</p>`,
+    ),
+  ]);
 }
 
 /**

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
-import { t } from '../words/catalogue.js';
+import { t, text } from '../words/catalogue.js';
 import { fitted, roomFor } from './letters.js';
 
 /** @import { Field } from '../core/core.d.ts' */
@@ -9,8 +9,10 @@ import { fitted, roomFor } from './letters.js';
  * What a person types or chooses in. `type` is called at each letter, `set` with
  * what is entered.
  *
+ * `names` are those of a choice among things: a word, and where the thing is.
+ *
  * @typedef {{ id: string, value: any, label: unknown, hint?: unknown,
- *   type: (text: string) => void, set: (value: any) => void }} Control
+ *   names?: Map<string, [string, string?]>, type: (text: string) => void, set: (value: any) => void }} Control
  *
  * @param {Field} field
  * @param {Control} is
@@ -35,13 +37,18 @@ const tick = ({ value, label, set }) =>
  * @param {Field} field
  * @param {Control} is
  */
-function choice({ name, words, family = '' }, { id, value = '', label, set }) {
+function choice({ name, words, family = '' }, { id, value = '', label, names, set }) {
+  /** @param {string} word */
+  const named = (word) => {
+    const [is = `${family}${word}`, place] = names?.get(word) ?? [];
+    return place ? `${t(is)} · ${text(place)}` : t(is);
+  };
   return html`<label for=${id}>${label}</label>
     <select id=${id} name=${name} @change=${(/** @type {any} */ { target }) => set(target.value)}>
       ${['', ...(words ?? [])].map(
         (word) =>
           html`<option value=${word} .selected=${live(word === value)}>
-            ${word ? t(`${family}${word}`) : t('bench.choose')}
+            ${word ? named(word) : t('bench.choose')}
           </option>`,
       )}
     </select>`;
