@@ -59,11 +59,46 @@ func TestMake_WhatIsInFrontComesOffFirst(t *testing.T) {
 		for i := range c.Bolts {
 			check(c.Bolts[i].ID, c.Bolts[i].Behind)
 		}
+		// What is in front of a filter or strainer is in front of all that holds it.
+		held := func(id, front string) {
+			check(id, front)
+			for i := range c.Bolts {
+				if b := &c.Bolts[i]; b.Holds == id && b.Purpose != card.LeaveAlone && b.Purpose != card.Panel {
+					check(b.ID, front)
+				}
+			}
+		}
 		for i := range c.Filters {
-			check(c.Filters[i].ID, c.Filters[i].Behind)
+			held(c.Filters[i].ID, c.Filters[i].Behind)
 		}
 		for i := range c.Strain {
-			check(c.Strain[i].ID, c.Strain[i].Behind)
+			held(c.Strain[i].ID, c.Strain[i].Behind)
 		}
 	})
+}
+
+// What is in front of a strainer that is cleaned today comes off today, though the bench
+// keeps the filter, and the volume due is the one with the filter.
+func TestMake_WhatIsInFrontIsReached(t *testing.T) {
+	c := plantest.Sample(t, "quillane-vastro-1060")
+	for i := range c.Bolts {
+		c.Bolts[i].Behind = map[string]string{"pan-plate": "can", "can": "guard"}[c.Bolts[i].ID]
+	}
+	c.Bolts = append(c.Bolts, card.Bolt{ID: "guard", Purpose: card.Panel, Circuit: "gearbox", Place: "plate under the pan"})
+	kept := plan.Bench{KeepFilter: true, Circuits: []string{"engine"}}
+	cleaned := kept
+	cleaned.Also = []string{"mesh"}
+	for _, tt := range []struct {
+		bench plan.Bench
+		off   bool
+	}{{kept, false}, {cleaned, true}} {
+		p, _ := plantest.Made(c, tt.bench)
+		guard, filter, plate := at(p, "panel-off"), at(p, "filter-off-spin-on"), at(p, "open-strainer-cover")
+		if tt.off && (guard < 0 || filter < guard || plate < filter) || !tt.off && (guard >= 0 || filter >= 0) {
+			t.Errorf("%+v: %v", tt.bench, idsOf(p))
+		}
+		if due := p.Volume(c.Circuit("engine")); due.Known() && (due.Value == c.Circuit("engine").WithFilt.Value) != tt.off {
+			t.Errorf("%+v: %+v is due", tt.bench, due)
+		}
+	}
 }

@@ -81,13 +81,15 @@ func (p *planner) stepID(r *recipe, on subject) string {
 	return id
 }
 
-// needless reports whether a figure that the card doesn't know isn't missed: the
-// turn of what has a torque and the other way round, the torque of a panel, marks
-// and wait at a hole, the wait of a cold engine, and the kind of interval that
+// needless reports whether a figure that the card doesn't know isn't missed: the size
+// of what is turned by hand, the turn of what has a torque and the other way round, the
+// torque of a panel, marks and wait at a hole, the wait of a cold engine, and the kind of interval that
 // the manual doesn't use.
 func (d *day) needless(name string, on subject) bool {
 	hours := d.card.Interval.Hours.Known()
 	switch name {
+	case "size":
+		return on.bolt.Drive == card.Hand || on.bolt.Drive == card.Strap
 	case "turn":
 		return measureOf(on.bolt) != ByHand
 	case "torque":
@@ -109,7 +111,7 @@ func (d *day) warnHolds(word string, on subject) bool {
 	switch word {
 	case "traffic", "it-rolls":
 		return d.atRoadside()
-	case "bike-falls":
+	case "bike-falls", "chock-off":
 		return !d.atRoadside() // nothing to chock it with
 	case "oil-lamp":
 		return !d.card.Engine.NoLamp

@@ -42,36 +42,49 @@ func (d *day) apart(b *card.Bolt) bool {
 func (d *day) outer(b *card.Bolt) bool {
 	for i := range d.card.Bolts {
 		inner := &d.card.Bolts[i]
-		if inner.Holds != b.Holds || b.Holds == "" {
-			continue
-		}
-		id := inner.Behind
-		for n := 0; n <= len(d.card.Bolts) && id != ""; n++ {
-			if id == b.ID {
-				return true
-			}
-			id = d.behindWhat(id)
+		if inner.Holds == b.Holds && inner != b && b.Holds != "" && d.isBehind(inner.ID, b.ID, map[string]bool{inner.ID: true}) {
+			return true
 		}
 	}
 	return false
 }
 
-// behindWhat gives the id of what is in front of a thing of that id.
-func (d *day) behindWhat(id string) string {
+// isBehind reports whether a thing is behind another, right or with others between,
+// that were not looked at yet.
+func (d *day) isBehind(id, front string, seen map[string]bool) bool {
+	for _, f := range d.inFrontOf(id) {
+		if f == front || first(seen, f) && d.isBehind(f, front, seen) {
+			return true
+		}
+	}
+	return false
+}
+
+// inFrontOf gives the ids of what is right in front of a thing: of a fastener also what
+// is in front of what it holds, and of a filter or strainer all that holds it.
+func (d *day) inFrontOf(id string) []string {
+	var list []string
+	of := id
 	if b := d.card.Bolt(id); b != nil {
-		return b.Behind
+		list, of = append(list, b.Behind), b.Holds
+	} else {
+		for i := range d.card.Bolts {
+			if b := &d.card.Bolts[i]; b.Holds == id {
+				list = append(list, b.ID)
+			}
+		}
 	}
 	for i := range d.card.Filters {
-		if f := &d.card.Filters[i]; f.ID == id {
-			return f.Behind
+		if f := &d.card.Filters[i]; f.ID == of {
+			list = append(list, f.Behind)
 		}
 	}
 	for i := range d.card.Strain {
-		if s := &d.card.Strain[i]; s.ID == id {
-			return s.Behind
+		if s := &d.card.Strain[i]; s.ID == of {
+			list = append(list, s.Behind)
 		}
 	}
-	return ""
+	return list
 }
 
 func idsOf(bolts []*card.Bolt) []string {

@@ -63,7 +63,9 @@ func (p *planner) takeOff(b *card.Bolt) {
 	if !first(p.off, "bolt "+b.ID) {
 		return
 	}
-	p.front(b.Behind)
+	for _, id := range p.inFrontOf(b.ID) {
+		p.front(id)
+	}
 	word := "cover-off"
 	switch {
 	case b.Purpose == card.StrainerCap && b.Number() > 1:
@@ -76,29 +78,28 @@ func (p *planner) takeOff(b *card.Bolt) {
 	p.onBolt(word, b)
 }
 
-// front takes off what is in front of something that comes off today: a fastener with
-// what it holds, a filter or a strainer.
+// front takes off what is in front of something that comes off today: a fastener, a
+// filter or a strainer. A filter comes off with what is right in front of it.
 func (p *planner) front(id string) {
-	if id == "" {
-		return
-	}
+	b := p.card.Bolt(id)
 	of := id
-	if b := p.card.Bolt(id); b != nil && p.opened(b) {
+	if b != nil && p.opened(b) && !p.apart(b) && p.changing(b.Holds) {
 		of = b.Holds
-		if p.apart(b) || !p.holds(b) {
-			p.takeOff(b)
-			return
-		}
 	}
 	for _, s := range p.strainers {
 		if s.ID == of {
 			p.strainerOut(s)
+			return
 		}
 	}
 	for _, f := range p.filters {
 		if f.ID == of {
 			p.filterOff(f)
+			return
 		}
+	}
+	if b != nil && p.opened(b) {
+		p.takeOff(b)
 	}
 }
 
@@ -201,8 +202,10 @@ func (p *planner) behind(id string) {
 		}
 	}
 	for _, b := range p.boltsWhere(p.opened) {
-		if b.Behind == id {
-			p.putOn(b)
+		for _, front := range p.inFrontOf(b.ID) {
+			if front == id {
+				p.putOn(b)
+			}
 		}
 	}
 }

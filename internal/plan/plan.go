@@ -108,7 +108,7 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 func (p *planner) choose() {
 	for i := range p.card.Circuits {
 		c := &p.card.Circuits[i]
-		if p.chosen(c) {
+		if p.chosen(c) && (hasGauge(c) || !p.bench.GetHome) { // else nobody can tell what is missing
 			p.circuits = append(p.circuits, c)
 		}
 	}

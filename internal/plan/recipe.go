@@ -125,7 +125,7 @@ var recipes = []recipe{
 	{word: "second-start", runs: true, warns: []string{"carbon-monoxide"}},
 	// Settle: dry, ridden, level right, waste away, written down.
 	{word: "leak-look", at: card.AtLeak, must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
-	{word: "ride", at: card.AtRide, runs: true, warns: []string{"tyre-clean"}},
+	{word: "ride", at: card.AtRide, runs: true, warns: []string{"tyre-clean", "chock-off"}},
 	{word: "ride-home", at: card.AtRide, runs: true, must: true, warns: []string{"tyre-clean", "oil-lamp"}},
 	{word: "panel-on", on: aBolt, at: card.AtPanel, closes: true, must: true, figures: []string{"torque"}},
 	{word: "waste", at: card.AtWaste, warns: []string{"children", "never-ground"}},
@@ -153,7 +153,7 @@ var signals = []struct {
 	words  []string
 }{
 	{Danger, []string{"carbon-monoxide", "traffic"}},
-	{Warning, []string{"bike-falls", "hot-oil", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "tyre-clean", "it-rolls", "children", "found-stop", "still-open"}},
+	{Warning, []string{"bike-falls", "hot-oil", "oil-on-tyre", "gear-oil-on-tyre", "oil-on-exhaust", "ring-twice", "cleaner-fire", "cleaner-chlorine", "tyre-clean", "chock-off", "it-rolls", "children", "found-stop", "still-open"}},
 	{Caution, []string{"hot-engine", "used-oil-skin", "eyes", "solvent"}},
 	{Notice, []string{"soft-thread", "wrench-unit", "torque-unknown", "filter-box", "element-backwards", "crank-hole", "oil-lamp", "never-above", "never-ground"}},
 }

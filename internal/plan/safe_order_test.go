@@ -48,7 +48,7 @@ func TestMake_NothingIsSecuredBeforeTheKeyIsOut(t *testing.T) {
 		if p.GetHome() {
 			return
 		}
-		key := at(p, "key-out")
+		key := max(at(p, "key-out"), at(p, "cool-down"))
 		for i := range p.Steps[:key+1] {
 			s := &p.Steps[i]
 			if slices.Contains([]string{"step.stand", "step.guard", "step.wash", "step.name-plugs"}, s.Word) || len(s.Opens) > 0 && s.Word != "step.peek-off" {
@@ -102,6 +102,15 @@ func TestMake_CoversComeOffBeforeAnythingRuns(t *testing.T) {
 	if !aboutCovers.MatchString(sentences["caution.oil-on-tyre"]) {
 		t.Error("the test does not know a sentence that asks to cover the tyre")
 	}
+}
+
+// Whoever chocked or strapped the bike is told to free it before the ride.
+func TestMake_ChocksComeAway(t *testing.T) {
+	everyPlan(t, func(t plantest.Reporter, c *card.Card, p *plan.Plan) {
+		if ride := at(p, "ride"); ride >= 0 && warns(&p.Steps[ride], "chock-off") != (at(p, "stand") >= 0) {
+			t.Errorf("%s: stands chocked %v, warned at the ride %+v", c.ID, at(p, "stand") >= 0, p.Steps[ride].Warns)
+		}
+	})
 }
 
 // Nobody rides before somebody looked for leaks, after the engine had run where it runs

@@ -109,7 +109,7 @@ func (p *planner) warm() {
 	if p.atRoadside() {
 		p.found("level-found", func(c *card.Circuit) bool { return !readHot(c) && c.Level.State != card.Cold })
 		p.found("level-found-hot", readHot)
-		p.plain("key-out", "cool-down")
+		p.plain("cool-down")
 		return
 	}
 	p.found("level-found", readStanding)
