@@ -33,7 +33,7 @@ func TestReplay_GetHomeIsNoOilChange(t *testing.T) {
 				told++
 			}
 		}
-		if told != 1 || s.DueAgain != nil || s.Change != (job.NextChange{}) {
+		if told != 1 || !s.Summary.Home || s.DueAgain != nil || s.Change != (job.NextChange{}) {
 			t.Fatalf("told %d times, due again %+v, next %+v", told, s.DueAgain, s.Change)
 		}
 		for _, o := range s.Oils {

@@ -30,6 +30,7 @@ type Summary struct {
 	// many of them are.
 	Events, Disputed, Unread int
 	Day                      string // of the finish, the phone's own
+	Home                     bool   // it was only to get home, and no oil change
 }
 
 // Members names the members of a summary.
@@ -49,6 +50,7 @@ func (s *Summary) Members(m *wire.Members) {
 	m.Int("disputed", &s.Disputed)
 	m.Int("unread", &s.Unread)
 	m.String("day", &s.Day)
+	m.Bool("home", &s.Home)
 }
 
 // SummaryOil is an oil that was poured.
@@ -70,7 +72,7 @@ func (r *replayer) summarize() {
 	s := r.state
 	sum := &s.Summary
 	*sum = Summary{Events: sum.Events, Disputed: len(s.Disputed), Unread: s.Unread, Phase: s.Phase, Done: len(s.Done), Steps: s.Steps, Finished: s.Finished, Verdict: s.Verdict,
-		Notes: len(s.Notes), Photos: len(s.Photos)}
+		Notes: len(s.Notes), Photos: len(s.Photos), Home: r.plan.GetHome()}
 	if s.Finished != "" {
 		sum.Day = date.DayText(r.finished)
 	}

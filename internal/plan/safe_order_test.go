@@ -330,6 +330,25 @@ func TestMake_NoNoteIsLost(t *testing.T) {
 	})
 }
 
+// Of a lamp that the engine doesn't have nothing speaks but what says that there is none.
+func TestMake_NoLampIsNotSpokenOf(t *testing.T) {
+	spoken := 0
+	everyPlan(t, func(t plantest.Reporter, c *card.Card, p *plan.Plan) {
+		for i := range p.Steps {
+			text := strings.ReplaceAll(said(&p.Steps[i]), sentences["start.no-lamp"], "")
+			if !strings.Contains(text, "oil lamp") {
+				continue
+			}
+			if spoken++; c.Engine.NoLamp {
+				t.Errorf("%s has no oil lamp, and %s says: %s", c.ID, p.Steps[i].ID, text)
+			}
+		}
+	})
+	if spoken == 0 {
+		t.Error("no step speaks of the oil lamp")
+	}
+}
+
 // What the card says of lamp, return and neutral is what the first start says.
 func TestMake_FirstStartFitsTheEngine(t *testing.T) {
 	everyPlan(t, func(t plantest.Reporter, c *card.Card, p *plan.Plan) {

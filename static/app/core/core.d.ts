@@ -1542,6 +1542,8 @@ export interface Summary {
   unread?: Count;
   /** of the finish, the phone's own */
   day?: string;
+  /** it was only to get home, and no oil change */
+  home?: boolean;
 }
 
 /** SummaryOil is an oil that was poured. */

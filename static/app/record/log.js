@@ -90,8 +90,9 @@ const select = (label, none, value, set, options) =>
   >`;
 
 function line({ id, name, started, summary }) {
-  const { odometer, oils = [], verdict, notes, photos } = summary;
+  const { home, odometer, oils = [], verdict, notes, photos } = summary;
   const facts = [
+    home && t('log.home'),
     odometer && text(odometer),
     ...oils.map(oilText),
     notes && `✎ ${t('record.notes-count', { count: notes })}`,
