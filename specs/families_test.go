@@ -111,11 +111,13 @@ func schemaWords(t *testing.T) []family {
 		"layout.": "properties/layout", "role.": "$defs/circuit/properties/role", "standing.": "$defs/standing",
 		"device.": "$defs/level/properties/device", "state.": "$defs/level/properties/state", "stance.": "$defs/level/properties/stance",
 		"purpose.": "$defs/bolt/properties/purpose", "drive.": "$defs/bolt/properties/drive", "seal.": "$defs/seal/properties/kind",
-		"mount.": "$defs/filter/properties/mount", "part.filter-": "$defs/filter/properties/kind", "note-at.": "$defs/noteAt/properties/at",
+		"mount.": "$defs/filter/properties/mount", "note-at.": "$defs/noteAt/properties/at",
 	} {
 		list = append(list, family{stem, enum(t, place), plain})
 	}
 	byHand := func(drive string) bool { return drive == "hand" || drive == "strap" }
+	cleaned := func(kind string) bool { return kind == "centrifugal" }
+	list = append(list, family{"part.filter-", slices.DeleteFunc(enum(t, "$defs/filter/properties/kind"), cleaned), plain})
 	return append(list,
 		family{"tool.", slices.DeleteFunc(enum(t, "$defs/bolt/properties/drive"), byHand), plain},
 		family{"standing.", []string{"measured", "estimated", "standard"}, []string{".from"}})

@@ -44,7 +44,9 @@ func (p *planner) parts() {
 		}
 	}
 	for _, f := range p.filters {
-		add(NewItem(1, "part.filter-"+string(f.Kind), "place", f.Place))
+		if f.Kind != card.Centrifugal { // that one is cleaned and put back
+			add(NewItem(1, "part.filter-"+string(f.Kind), "place", f.Place))
+		}
 		p.seals(f.Seals, "part.filter")
 	}
 	for _, s := range p.strainers {

@@ -98,9 +98,9 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 	p.oils()
 	p.bolts()
 	p.parts()
-	p.tools()
 	p.sequence()
 	p.notes()
+	p.tools()
 	return p, nil
 }
 

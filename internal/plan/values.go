@@ -16,7 +16,7 @@ func (p *planner) values(word string, on subject) map[string]string {
 	case on.bolt != nil:
 		return p.boltValues(on.bolt)
 	case on.filter != nil:
-		return p.filterValues(on.filter)
+		return p.filterValues(word, on.filter)
 	case on.strain != nil:
 		return finding.Values("place", on.strain.Place)
 	}
@@ -31,6 +31,10 @@ func (d *day) circuitValues(word string, c *card.Circuit) map[string]string {
 		"state", idOr("state.", c.Level.State),
 		"stance", idOr("stance.", c.Level.Stance),
 	)
+	switch word {
+	case "pour", "pour-all", "pour-unknown", "top-up-home":
+		v["through"] = d.through(c)
+	}
 	if due := d.print.Card("due", d.volume(c), "volume"); len(due.Texts) > 0 {
 		v["volume"], v["first"] = due.First(), d.firstPour(c).First()
 	}
@@ -66,8 +70,21 @@ func (d *day) boltValues(b *card.Bolt) map[string]string {
 	return v
 }
 
-func (d *day) filterValues(f *card.Filter) map[string]string {
-	return finding.Values("place", f.Place, "mount", idOr("mount.", f.Mount), "screws", strconv.Itoa(d.coverScrews(f)))
+func (d *day) filterValues(word string, f *card.Filter) map[string]string {
+	v := finding.Values("place", f.Place, "mount", idOr("mount.", f.Mount), "screws", strconv.Itoa(d.coverScrews(f)))
+	switch word {
+	case "look-filter":
+		v["with"] = "@with.knife"
+		if f.Kind == card.SpinOn {
+			v["with"] = "@with.cutter"
+		}
+	case "filter-off-spin-on":
+		v["grip"] = gripAny
+		for _, b := range d.boltsWhere(func(b *card.Bolt) bool { return b.Holds == f.ID && b.Purpose == card.FilterCanned }) {
+			v["grip"] = gripOf(b)
+		}
+	}
+	return v
 }
 
 // plainValues are those of the steps that are about no single thing.

@@ -226,6 +226,38 @@ func Plans(t *testing.T, check func(t *rapid.T, c *card.Card, b plan.Bench, p *p
 	})
 }
 
+// Samples runs a check over the plans of every sample card on each kind of bench: as
+// usual, with the filter kept, at the roadside, on the way home, and with all that can
+// be done.
+func Samples(t *testing.T, check func(t *testing.T, c *card.Card, b plan.Bench, p *plan.Plan)) {
+	for name, text := range specs.Cards() {
+		c, list := card.Read(text)
+		if len(list) > 0 {
+			t.Fatalf("%s: %v", name, list)
+		}
+		all := plan.Bench{Helper: true}
+		for i := range c.Circuits {
+			all.Circuits = append(all.Circuits, c.Circuits[i].ID)
+		}
+		for i := range c.Filters {
+			all.Also = append(all.Also, c.Filters[i].ID)
+		}
+		for i := range c.Strain {
+			all.Also = append(all.Also, c.Strain[i].ID)
+		}
+		for bench, b := range map[string]plan.Bench{"garage": {}, "filter kept": {KeepFilter: true, System: quantity.US},
+			"roadside": {Place: plan.Roadside}, "home": {Place: plan.Roadside, GetHome: true}, "all": all} {
+			t.Run(name+" "+bench, func(t *testing.T) {
+				p, list := Made(c, b)
+				if p == nil {
+					t.Fatalf("no plan: %v", list)
+				}
+				check(t, c, b, p)
+			})
+		}
+	}
+}
+
 // Made makes the plan of a card that is checked first.
 func Made(c *card.Card, b plan.Bench) (*plan.Plan, []finding.Finding) {
 	checked, list := card.Accept(c)
