@@ -66,7 +66,7 @@ var recipes = []recipe{
 	{word: "open-drain-plug", on: aBolt, at: card.AtDrain, opens: true, photo: PhotoPlug, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "open-strainer-cap", on: aBolt, at: card.AtStrainer, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
 	{word: "open-strainer-cover", on: aBolt, at: card.AtStrainer, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil", "eyes", "gear-oil-on-tyre"}, figures: []string{"size"}},
-	{word: "cover-off", on: aBolt, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
+	{word: "cover-off", on: aBolt, at: card.AtFilterOff, opens: true, photo: PhotoFilter, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "run-out", on: aCircuit, opens: true, perOil: true, warns: []string{"bike-falls", "it-rolls"}, figures: []string{"run-out"}, helps: []string{"run-out", "cool"}, timers: []string{TimeDrain}},
 	{word: "lean", on: aCircuit, perOil: true, warns: []string{"bike-falls"}},
 	{word: "strainer-out", on: aStrainer, at: card.AtStrainer, photo: PhotoFilter, must: true},

@@ -20,7 +20,8 @@ test('the plan of every sample bike opens, with all of its notes', async (t) => 
     await goTo(page, `#/bike/${card.id}`);
     await untilSeen(page, words('plan.start'));
     const text = await seen(page);
-    for (const note of card.notes) assert.ok(text.includes(note), `${card.id}: ${note}`);
+    const said = [...(card.notes ?? []), ...(card.notesAt ?? []).map((note) => note.text)];
+    for (const note of said) assert.ok(text.includes(note), `${card.id}: ${note}`);
     assert.ok(!/\{\w+\}/.test(text), `${card.id} leaves a placeholder: ${text}`);
   }
   assert.deepEqual(complaints, []);
