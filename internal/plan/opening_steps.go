@@ -131,7 +131,31 @@ func (p *planner) filterOff(f *card.Filter) {
 		word = "filter-off-cap" // a cap or bowl that one thing holds
 	}
 	p.onFilter(word, f)
-	p.onFilter("old-ring", f)
+	p.oldSeals(f)
+}
+
+// oldSeals puts a look for what sealed a filter: rings, a gasket or both. Where the card
+// knows of neither, a rotor's covers seal with gaskets, and any other filter with rings.
+func (p *planner) oldSeals(f *card.Filter) {
+	seals := append([]card.Seal(nil), f.Seals...)
+	for _, b := range p.holding(f.ID) {
+		if b.Seal != nil {
+			seals = append(seals, *b.Seal)
+		}
+	}
+	rings, gaskets := f.Kind == card.SpinOn, false
+	for i := range seals {
+		kind := seals[i].Kind
+		rings = rings || kind == card.ORing || kind == card.SquareRing
+		gaskets = gaskets || kind == card.Paper
+	}
+	gaskets = gaskets || f.Kind == card.Centrifugal && !rings
+	if rings || !gaskets {
+		p.onFilter("old-ring", f)
+	}
+	if gaskets {
+		p.onFilter("old-gasket", f)
+	}
 }
 
 // coverScrews is how many screws hold the cover right in front of a filter.

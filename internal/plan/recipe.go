@@ -75,6 +75,7 @@ var recipes = []recipe{
 	{word: "filter-off-cap", on: aFilter, at: card.AtFilterOff, opens: true, photo: PhotoFilter, warns: []string{"oil-on-exhaust", "hot-oil"}},
 	{word: "filter-off-centrifugal", on: aFilter, at: card.AtFilterOff, opens: true, photo: PhotoFilter, warns: []string{"hot-oil"}},
 	{word: "old-ring", on: aFilter, photo: PhotoSeal, must: true, warns: []string{"ring-twice"}},
+	{word: "old-gasket", on: aFilter, photo: PhotoSeal, must: true},
 	// Look: what oil, plug and filter say, before anything is wiped.
 	{word: "look-oil", on: aCircuit, at: card.AtLook, photo: PhotoPan, look: signsOfOil, perOil: true},
 	{word: "look-magnet", on: aBolt, at: card.AtLook, photo: PhotoPlug, look: signsOfBits},

@@ -35,6 +35,18 @@ func (d *day) circuitValues(word string, c *card.Circuit) map[string]string {
 	case "pour", "pour-all", "pour-unknown", "top-up-home":
 		v["through"] = d.through(c)
 	}
+	switch {
+	case word == "run-out":
+		v["air"] = "@air.none"
+		if d.hasFillerCap(c.ID) || len(d.levelCovers(c)) == 0 {
+			v["air"] = "@air.filler"
+		}
+	case c.Level.State != card.Cold:
+	case readAfterRun(c):
+		v["state"] = "@top-up.cool"
+	case word == "top-up":
+		v["state"] = "@top-up.fresh"
+	}
 	if due := d.print.Card("due", d.volume(c), "volume"); len(due.Texts) > 0 {
 		v["volume"], v["first"] = due.First(), d.firstPour(c).First()
 	}
@@ -97,9 +109,9 @@ func (p *planner) plainValues(word string) map[string]string {
 	case "first-start", "second-start":
 		return p.startValues()
 	case "free-filler":
-		return finding.Values("places", p.namesOf(p.fills))
+		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool { return p.fills(b) && b.Number() == 1 && !onPaper([]*card.Bolt{b}) }))
 	case "wash":
-		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool { return p.opened(b) || p.fills(b) }))
+		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool { return (p.opened(b) || p.fills(b)) && !p.covered(b) }))
 	case "caps-on":
 		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool {
 			return b.Purpose == card.FillerCap && p.fills(b) && byHand(b)
@@ -114,6 +126,18 @@ func (p *planner) plainValues(word string) map[string]string {
 		return finding.Values("count", strconv.Itoa(n), "places", p.namesOf(p.opened))
 	}
 	return nil
+}
+
+// covered reports whether something that comes off later is in front of a fastener; a
+// panel is off by then.
+func (p *planner) covered(b *card.Bolt) bool {
+	for _, id := range p.inFrontOf(b.ID) {
+		front := p.card.Bolt(id)
+		if id != "" && (front == nil && (p.changing(id) || p.cleaning(id)) || front != nil && p.opened(front)) {
+			return true
+		}
+	}
+	return false
 }
 
 // startValues say how the engine is held while it runs, and what shows that oil comes.
