@@ -42,7 +42,9 @@ export function row({ name, started, summary: before = {} }, answer = {}) {
   return [
     dayOf(started),
     name,
-    t(`record.${summary.phase ?? 'open'}`),
+    [`record.${summary.phase ?? 'open'}`, ...(summary.home ? ['log.home'] : [])]
+      .map((word) => t(word))
+      .join(', '),
     odometer ?? '',
     oils.map(({ role, poured }) => `${t(role)}: ${poured ?? t('not-known')}`).join('\n'),
     first.in ?? '',

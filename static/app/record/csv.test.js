@@ -86,6 +86,12 @@ test('a text that is cut is cut between characters, says so, and never keeps a r
   }
 });
 
+test('a job that was only to get home is told from an oil change', () => {
+  const state = (summary) => row(jobOf('2026-11-20T10:00:00.000Z'), { summary, row: {} })[2];
+  assert.equal(state({ phase: 'closed' }), t('record.closed'));
+  assert.equal(state({ phase: 'closed', home: true }), `${t('record.closed')}, ${t('log.home')}`);
+});
+
 test('the day is the one that the phone has', () => {
   const zone = process.env.TZ;
   try {

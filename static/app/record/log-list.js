@@ -15,6 +15,7 @@ const searched = ({ name, started, summary }, word) =>
     started.slice(0, 10),
     summary.odometer,
     summary.said,
+    summary.home && word('log.home'),
     summary.verdict && word(summary.verdict),
     ...(summary.oils ?? []).flatMap(({ role, poured, grade }) => [
       word(role),

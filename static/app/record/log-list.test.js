@@ -6,7 +6,12 @@ import { lineOf } from '../store/log-line.js';
 import { bikesIn, filtered, filterNames, logList } from './log-list.js';
 
 const word = (id, { grade } = {}) =>
-  ({ 'role.engine': 'engine', 'debris.stop': 'Stop', 'grade.sae': `SAE ${grade}` })[id] ?? id;
+  ({
+    'log.home': 'only to get home',
+    'role.engine': 'engine',
+    'debris.stop': 'Stop',
+    'grade.sae': `SAE ${grade}`,
+  })[id] ?? id;
 
 /** A line of the log with a summary as a replay answers it. */
 const line = (id, started, summary, bike = 'corda') =>
@@ -30,7 +35,7 @@ const lines = [
   line(
     'other',
     '2025-01-01T09:00:00.000Z',
-    { phase: 'closed', steps: 2, finished: 'x', verdict: 'debris.normal' },
+    { phase: 'closed', steps: 2, finished: 'x', verdict: 'debris.normal', home: true },
     'heron',
   ),
 ];
@@ -51,6 +56,7 @@ test('a job is found by bike, day, odometer, oil, note and verdict', () => {
   ])
     assert.ok(found(typed).includes('full'), typed);
   assert.deepEqual(found('2025'), ['other']);
+  assert.deepEqual(found('get home'), ['other']);
 });
 
 test('filters let through what they say, by bike too', () => {

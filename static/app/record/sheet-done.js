@@ -5,11 +5,13 @@ import { own } from '../site/own.js';
 
 /** What is in a circuit now, and how its level is read. */
 export function oilLine({ circuit, role, today, need }, { record, state }) {
-  if (!today) return html`<p><strong>${t(role)}:</strong> ${t('paper.oil.kept')}</p>`;
-  const { poured, drained, level } = state.oils.find((o) => o.circuit === circuit);
+  const { poured, drained, level } = state.oils?.find((o) => o.circuit === circuit) ?? {};
+  if (!today && !poured && !level)
+    return html`<p><strong>${t(role)}:</strong> ${t('paper.oil.kept')}</p>`;
   const { level: gauge = {} } = record.card.circuits.find(({ id }) => id === circuit);
   const facts = [
-    poured && t('paper.oil.poured', { value: poured[0] }),
+    today ? '' : t('paper.oil.kept'),
+    poured && t(today ? 'paper.oil.poured' : 'paper.oil.topped-up', { value: poured[0] }),
     drained && t('paper.oil.out', { value: drained[0] }),
     level && t('paper.oil.level', { value: t(level) }),
   ].filter(Boolean);

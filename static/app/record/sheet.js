@@ -84,7 +84,7 @@ function content(job, shown, app) {
     ${section('paper.parts', parts(plan), plan.parts)} ${section('paper.found', found(job))}
     ${section('paper.watch', watch(doubts))}
     ${section('paper.missing', html`<p>${missing.map((step) => name(job.step(step))).join('; ')}</p>`, missing.length)}
-    ${section('paper.due', due(state.change), job.record.card.interval)}
+    ${section('paper.due', due(state), job.record.card.interval)}
     ${section('record.photos', pictures(job, app), shown.photos)}
     <footer>
       <p>${t('paper.no-promise')} ${t('paper.standing', { marks: marks() })}</p>
@@ -113,7 +113,8 @@ const watch = (doubts) => html`
 `;
 
 /** When the oil is due again, by the card. */
-function due({ at, after: time }) {
+function due({ change: { at, after: time }, summary }) {
+  if (summary.home) return html`<p>${t('finding.home-only')}</p>`;
   if (!at && !time) return html`<p>${t('not-known')}</p>`;
   if (!at) return html`<p>${t('paper.due.time', { time })}</p>`;
   return html`<p><strong>${text(at)}</strong> ${time ? t('paper.due.or', { time }) : nothing}</p>`;
