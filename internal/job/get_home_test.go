@@ -86,4 +86,3 @@ func TestForesee_TopUpOnTheWayHome(t *testing.T) {
 		t.Errorf("the way home began an interval: %s", still.Oils[0].Changed)
 	}
 }
-
