@@ -15,6 +15,7 @@ func FuzzRead(f *testing.F) {
 	for _, text := range specs.Cards() {
 		f.Add(text)
 	}
+	f.Add([]byte(all))
 	f.Add([]byte(`{"format":"tidysump-card","version":1}`))
 	f.Add([]byte(`{"format":"tidysump-card","version":1,"id":"a","make":"","model":"","layout":"scooter","circuits":[{"id":"b","role":"engine"}]}`))
 	f.Fuzz(func(t *testing.T, in []byte) {
