@@ -28,7 +28,8 @@ func (p *parts) of(id string) int {
 }
 
 // behind refuses what stands behind nothing on the card, behind itself, or in a circle,
-// in which nothing could come off first.
+// in which nothing could come off first; and doubts what stands behind something that
+// nobody is to touch.
 func (c *checker) behind(k *Card) {
 	p := &parts{}
 	for i := range k.Bolts {
@@ -53,6 +54,10 @@ func (c *checker) behind(k *Card) {
 		case p.of(id) < 0:
 			c.add(finding.Refuse, "unknown-id", p.at[i], "text", finding.Clip(id))
 			sound = false
+		default:
+			if b := k.Bolt(id); b != nil && b.Purpose == LeaveAlone {
+				c.add(finding.Doubt, "behind-left-alone", p.at[i])
+			}
 		}
 	}
 	if !sound {

@@ -16,7 +16,7 @@ func (c *checker) whole(k *Card) {
 	}
 	for i := range k.Filters {
 		c.needs(k, "nothing-holds", "/filters/", i, k.Filters[i].ID)
-		c.sameThread(k, i)
+		c.fits(k, i)
 	}
 	if k.Engine.ReturnSeen && !k.Layout.InTank() {
 		c.add(finding.Doubt, "return-without-tank", "/engine/returnSeen")
@@ -26,15 +26,20 @@ func (c *checker) whole(k *Card) {
 	}
 }
 
-// sameThread doubts a filter whose thread is another than that of the can that it is.
-func (c *checker) sameThread(k *Card, i int) {
+// fits doubts a filter whose thread is another than that of the can that it is, or no
+// smaller than its ring, which seals round it.
+func (c *checker) fits(k *Card, i int) {
 	f := &k.Filters[i]
+	at := "/filters/" + strconv.Itoa(i)
 	is, ok := bolt.ParseThread(f.Thread)
+	if ring, known := f.Ring.Amount(); ok && known && ring.Base <= is.Diameter {
+		c.add(finding.Doubt, "filter-ring-small", at+"/ring", "value", ring.Print(ring.Unit), "thread", is.Name)
+	}
 	for n := range k.Bolts {
 		b := &k.Bolts[n]
 		of, known := bolt.ParseThread(b.Thread)
 		if ok && known && b.Purpose == FilterCanned && b.Holds == f.ID && is.Name != of.Name {
-			c.add(finding.Doubt, "filter-thread-other", "/filters/"+strconv.Itoa(i)+"/thread", "thread", is.Name, "other", of.Name)
+			c.add(finding.Doubt, "filter-thread-other", at+"/thread", "thread", is.Name, "other", of.Name)
 		}
 	}
 }

@@ -74,6 +74,47 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
   await untilSeen(page, '18–20 lbf·ft');
 });
 
+test('a card is told what is in front of what, and which step a note belongs to', async (t) => {
+  const server = await startServer(t);
+  const page = await (await openBrowser(t)).newPage();
+  await page.setViewport({ width: 360, height: 740 });
+  await page.goto(server.url);
+  await untilState(page, 'ready');
+  await goTo(page, '#/edit');
+  await choose(page, words('edit.filter-cartridge'));
+  await tapText(page, words('layout.wet-sump'));
+  await tapText(page, `+ ${words('purpose.panel')}`);
+  await write(page, '/bolts/3/place', 'belly pan');
+  const panel = `${words('purpose.panel')} · belly pan`;
+  assert.ok((await offered(page, '/bolts/0/behind')).includes(panel));
+  assert.ok(!(await offered(page, '/bolts/3/behind')).includes(panel), 'in front of itself');
+  await page.select('[name="/bolts/0/behind"]', 'panel');
+  await page.select('[name="/bolts/3/behind"]', 'drain-plug');
+  await untilSeen(page, words('finding.behind-circle'));
+  await page.select('[name="/bolts/3/behind"]', '');
+  await page.waitForFunction(
+    (text) => !document.body.innerText.includes(text),
+    {},
+    words('finding.behind-circle'),
+  );
+
+  await tapText(page, `+ ${words('edit.note-at')}`);
+  await untilSeen(page, words('finding.note-empty'));
+  await page.select('[name="/notesAt/0/at"]', 'filter-off');
+  await write(page, '/notesAt/0/text', 'Fold a spout.');
+  await write(page, '/make', 'Plainford');
+  await write(page, '/model', 'Three');
+  await write(page, '/sources/0/title', 'Plainford Three, manual');
+  const [{ card }] = await stored(page, 'cards');
+  assert.equal(card.bolts[0].behind, 'panel');
+  assert.deepEqual(card.notesAt, [{ at: 'filter-off', text: 'Fold a spout.' }]);
+  await tap(page, words('edit.plan'), 'link');
+  await untilSeen(page, `${words('note-at.filter-off')}: Fold a spout.`);
+});
+
+const offered = (page, name) =>
+  page.$eval(`[name="${name}"]`, ({ options }) => [...options].map((option) => option.innerText));
+
 /** Writes into an entry, and waits until it is taken in. */
 async function write(page, name, text) {
   const input = await page.waitForSelector(`[name="${name}"]`);
