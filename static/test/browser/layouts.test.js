@@ -32,7 +32,7 @@ test('a centrifugal filter is cleaned when it is chosen, and no longer when not'
   await untilState(page, 'ready');
   const card = sampleCard('marrowick-tamber-110');
   const [{ place }] = card.filters;
-  const scraper = words('part.filter-centrifugal', { place });
+  const scraper = words('tool.scraper');
   await goTo(page, `#/bike/${card.id}`);
   await untilSeen(page, words('plan.start'));
   assert.ok(!(await seen(page)).includes(scraper));
