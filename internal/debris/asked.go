@@ -8,10 +8,13 @@ type Asked struct {
 	Words  []string // to choose from; none: yes or no
 	Family string   // stem of the words' ids
 	Front  bool     // asked at once
+	// once are words of earlier versions, which are understood and not asked for.
+	once []string
 	// From and to are the first and last of the bits with which alone it is asked;
 	// 0: always.
 	from, to int
-	// set takes the answer into a sign: a word's place, from 1, or 1 for yes.
+	// set takes the answer into a sign: a word's place, from 1, those of once after
+	// Words; or 1 for yes.
 	set func(s *Sign, answer int)
 }
 
@@ -19,14 +22,43 @@ type Asked struct {
 // step that looks, and of what is stored.
 var Asks = [...]Asked{
 	{Name: "found", Words: Bits, Family: "bit.", Front: true, set: func(s *Sign, answer int) { s.Bit = answer }},
+	{Name: "depth", Words: Sizes, Family: "bit-size.", Front: true, from: Paste, to: Fuzz, set: func(s *Sign, answer int) { s.Depth = answer }},
 	{Name: "size", Words: Sizes, Family: "bit-size.", Front: true, from: Flakes, to: Sealant, set: func(s *Sign, answer int) { s.Size = answer }},
 	{Name: "amount", Words: Amounts, Family: "bit-amount.", Front: true, from: Flakes, to: Sealant, set: func(s *Sign, answer int) { s.Amount = answer }},
-	{Name: "colour", Words: Colours, Family: "bit-colour.", Front: true, from: Flakes, to: Chip, set: func(s *Sign, answer int) { s.Colour = answer }},
-	{Name: "oil", Words: Oils, Family: "oil-look.", Front: true, set: func(s *Sign, answer int) { s.Oil = answer }},
-	{Name: "noise", Front: true, set: func(s *Sign, answer int) { s.Noise = answer > 0 }},
+	{Name: "colour", Words: Colours, Family: "bit-colour.", Front: true, from: Glitter, to: Chip, set: func(s *Sign, answer int) { s.Colour = answer }},
+	{Name: "magnet", Words: Magnets, Family: "bit-magnet.", Front: true, from: Glitter, to: Chip, set: func(s *Sign, answer int) { s.Magnet = answer }},
+	{Name: "oil", Words: Oils, Family: "oil-look.", Front: true, once: oilsOnce, set: func(s *Sign, answer int) { s.Oil = answer }},
+	{Name: "noise", Words: Noises, Family: "new-noise.", Front: true, once: noisesOnce, set: setNoise},
 	{Name: "lamp", Front: true, set: func(s *Sign, answer int) { s.Lamp = answer > 0 }},
 	{Name: "more", set: func(s *Sign, answer int) { s.More = answer > 0 }},
+	{Name: "again", set: func(s *Sign, answer int) { s.Again = answer > 0 }},
 	{Name: "firstService", set: func(s *Sign, answer int) { s.FirstService = answer > 0 }},
+}
+
+func setNoise(s *Sign, answer int) {
+	switch s.Noise = answer; answer - len(Noises) {
+	case 1:
+		s.Noise = Fades
+	case 2:
+		s.Noise = NoNoise
+	}
+}
+
+// Unasked gives, for Sign.Unasked, all that is not among the names.
+func Unasked(names []string) uint {
+	var list uint
+	for n := range Asks {
+		if !slices.Contains(names, Asks[n].Name) {
+			list |= 1 << n
+		}
+	}
+	return list
+}
+
+// asked reports whether the nth of Asks is asked for, with what was found.
+func (s *Sign) asked(n int) bool {
+	a := &Asks[n]
+	return s.Unasked&(1<<n) == 0 && (a.from == 0 || s.Bit >= a.from && s.Bit <= a.to)
 }
 
 // When lists the bits with which alone it is asked; none: always.
@@ -87,10 +119,11 @@ func (a *Asked) read(text string) int {
 			return 0
 		}
 	}
-	for n, w := range a.Words {
-		if w == text {
-			return n + 1
-		}
+	if n := slices.Index(a.Words, text); n >= 0 {
+		return n + 1
+	}
+	if n := slices.Index(a.once, text); n >= 0 {
+		return len(a.Words) + n + 1
 	}
 	return -1
 }

@@ -10,6 +10,7 @@ func TestCompare(t *testing.T) {
 	flakes := func(size, amount int) debris.Sign {
 		return debris.Sign{Bit: debris.Flakes, Size: size, Amount: amount}
 	}
+	deep := func(depth int) debris.Sign { return debris.Sign{Bit: debris.Fuzz, Depth: depth} }
 	bit := func(b int) debris.Sign { return debris.Sign{Bit: b} }
 	for _, c := range []struct {
 		what        string
@@ -19,6 +20,11 @@ func TestCompare(t *testing.T) {
 		{"fuzz after paste", bit(debris.Fuzz), bit(debris.Paste), debris.More},
 		{"paste after flakes", bit(debris.Paste), flakes(debris.TwoMillimetres, debris.Few), debris.Less},
 		{"paste twice", bit(debris.Paste), bit(debris.Paste), debris.Same},
+		{"a heap after fuzz", bit(debris.Heap), bit(debris.Fuzz), debris.More},
+		{"a heap after nothing", bit(debris.Heap), bit(debris.Nothing), debris.More},
+		{"a heap after glitter: who knows", bit(debris.Heap), bit(debris.Glitter), debris.Apart},
+		{"fuzz twice, deeper", deep(debris.FiveMillimetres), deep(debris.TwoMillimetres), debris.More},
+		{"fuzz twice, not measured now", bit(debris.Fuzz), deep(debris.TwoMillimetres), debris.Apart},
 		{"sealant after nothing", bit(debris.Sealant), bit(debris.Nothing), debris.More},
 		{"nothing after a part", bit(debris.Nothing), bit(debris.Part), debris.Less},
 		{"clutch after paste: another thing", bit(debris.Clutch), bit(debris.Paste), debris.Apart},
@@ -47,6 +53,11 @@ func TestCompare_IsAnOrder(t *testing.T) {
 				all = append(all, s)
 			}
 		}
+		s.Size, s.Amount = 0, 0
+		for s.Depth = debris.HalfMillimetre; s.Depth <= debris.Larger; s.Depth++ {
+			all = append(all, s)
+		}
+		s.Depth = 0
 	}
 	turned := map[debris.Comparison]debris.Comparison{debris.Apart: debris.Apart, debris.Same: debris.Same, debris.More: debris.Less, debris.Less: debris.More}
 	for i := range all {
@@ -70,6 +81,40 @@ func TestCompare_IsAnOrder(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+func TestRecurs(t *testing.T) {
+	flakes := func(size, amount int) debris.Sign {
+		return debris.Sign{Bit: debris.Flakes, Size: size, Amount: amount, Colour: debris.Bright}
+	}
+	few, fewer := flakes(debris.TwoMillimetres, debris.Few), flakes(debris.HalfMillimetre, debris.Few)
+	first := few
+	first.FirstService = true
+	withFoam := debris.Sign{Bit: debris.Paste, Oil: debris.Foam}
+	for _, c := range []struct {
+		what        string
+		now, before debris.Sign
+		want        bool
+	}{
+		{"few flakes twice", few, few, true},
+		{"fewer flakes than then", fewer, few, false},
+		{"flakes nobody measured, after few", flakes(0, 0), few, true},
+		{"flakes, where there was glitter", few, debris.Sign{Bit: debris.Glitter}, false},
+		{"glitter twice", debris.Sign{Bit: debris.Glitter}, debris.Sign{Bit: debris.Glitter}, true},
+		{"flakes after those of the first service", few, first, false},
+		{"flakes of a repair after some that were watched", first, few, false},
+		{"paste twice", debris.Sign{Bit: debris.Paste}, debris.Sign{Bit: debris.Paste}, false},
+		{"deep paste twice", debris.Sign{Bit: debris.Paste, Depth: debris.FiveMillimetres}, debris.Sign{Bit: debris.Paste, Depth: debris.FiveMillimetres}, true},
+		{"a ball twice: that is to stop, and was", debris.Sign{Bit: debris.Part}, debris.Sign{Bit: debris.Part}, false},
+		{"foam twice", debris.Sign{Oil: debris.Foam}, withFoam, true},
+		{"paste twice, now with foam", withFoam, debris.Sign{Bit: debris.Paste}, false},
+		{"dark twice", debris.Sign{Oil: debris.Dark}, debris.Sign{Oil: debris.Dark}, false},
+		{"nothing told", debris.Sign{}, debris.Sign{}, false},
+	} {
+		if got := debris.Recurs(&c.now, &c.before); got != c.want {
+			t.Errorf("%s: %v, want %v", c.what, got, c.want)
 		}
 	}
 }

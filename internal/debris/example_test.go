@@ -10,13 +10,13 @@ import (
 // up to 2 mm. Is either a reason to stop?
 func ExampleJudge() {
 	for _, answers := range []map[string]string{
-		{"found": "paste", "oil": "dark"},
-		{"found": "flakes", "size": "two", "amount": "few", "colour": "bright"},
-		{"found": "flakes", "size": "two", "amount": "many", "colour": "reddish", "noise": debris.Yes},
+		{"found": "paste", "depth": "half", "oil": "dark"},
+		{"found": "flakes", "size": "two", "amount": "few", "colour": "bright", "magnet": "sticks", "oil": "dark"},
+		{"found": "flakes", "size": "two", "amount": "many", "colour": "reddish", "noise": "stays"},
 	} {
 		sign, _ := debris.Read(answers)
 		verdict, reasons := debris.Judge(&sign)
-		fmt.Println(debris.Verdicts[verdict], reasons[0].Code, debris.Next(verdict, reasons))
+		fmt.Println(debris.Verdicts[verdict], reasons[0].Code, debris.Next(verdict, reasons, false))
 	}
 	// Output:
 	// normal debris-paste [photo]

@@ -14,11 +14,16 @@ func TestNext(t *testing.T) {
 	given := map[string]bool{}
 	everySign(func(s debris.Sign) {
 		verdict, reasons := debris.Judge(&s)
-		next := debris.Next(verdict, reasons)
+		next := debris.Next(verdict, reasons, false)
 		for _, name := range next {
 			given[name] = true
 			if verdict == debris.Stop && slices.Contains(onTheRoad, name) {
 				t.Errorf("%+v: stop, and %s", s, name)
+			}
+		}
+		for _, name := range debris.Next(verdict, reasons, true) {
+			if slices.Contains(onTheRoad, name) {
+				t.Errorf("%+v: another look says stop, and this one %s", s, name)
 			}
 		}
 		if stop := verdict == debris.Stop; stop != slices.Contains(next, "no-start") {
@@ -27,8 +32,14 @@ func TestNext(t *testing.T) {
 		if verdict == debris.Watch && len(next) == 0 {
 			t.Errorf("%+v: watch it, but how", s)
 		}
-		if slices.Contains(next, "soon") && slices.Contains(next, "half") {
-			t.Errorf("%+v: two distances in %v", s, next)
+		distances := 0
+		for _, name := range []string{"short", "soon", "half"} {
+			if slices.Contains(next, name) {
+				distances++
+			}
+		}
+		if distances > 1 {
+			t.Errorf("%+v: %d distances in %v", s, distances, next)
 		}
 	})
 	for _, name := range debris.Actions {

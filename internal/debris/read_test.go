@@ -16,9 +16,14 @@ func TestRead(t *testing.T) {
 		{nil, debris.Sign{}, nil},
 		{map[string]string{"found": "sealant", "size": "larger", "amount": "many", "colour": "reddish", "oil": "burnt"},
 			debris.Sign{Bit: debris.Sealant, Size: debris.Larger, Amount: debris.Many, Colour: debris.Reddish, Oil: debris.Burnt}, nil},
-		{map[string]string{"noise": "yes", "lamp": "yes", "more": "yes", "firstService": "yes"},
-			debris.Sign{Noise: true, Lamp: true, More: true, FirstService: true}, nil},
-		{map[string]string{"found": "", "noise": "no", "more": ""}, debris.Sign{}, nil},
+		{map[string]string{"noise": "stays", "lamp": "yes", "more": "yes", "again": "yes", "firstService": "yes"},
+			debris.Sign{Noise: debris.Stays, Lamp: true, More: true, Again: true, FirstService: true}, nil},
+		{map[string]string{"found": "fuzz", "depth": "two", "magnet": "not-tried"},
+			debris.Sign{Bit: debris.Fuzz, Depth: debris.TwoMillimetres, Magnet: debris.NotTried}, nil},
+		{map[string]string{"found": "", "lamp": "no", "more": ""}, debris.Sign{}, nil},
+		// As earlier versions said it.
+		{map[string]string{"oil": "fuel", "noise": "yes"}, debris.Sign{Oil: debris.Fuel, Noise: debris.Fades}, nil},
+		{map[string]string{"noise": "no"}, debris.Sign{Noise: debris.NoNoise}, nil},
 		{map[string]string{"found": "cheese", "lamp": "maybe", "size": "two", "smell": "sweet", "age": "old"},
 			debris.Sign{Size: debris.TwoMillimetres}, []string{"found", "lamp", "age", "smell"}},
 		// A word of another question is no answer.
