@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"tidysump/internal/debris"
 	"tidysump/internal/drain"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
@@ -31,8 +32,19 @@ var plain = []string{""}
 func families(t *testing.T) []family {
 	t.Helper()
 	var list []family
-	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t), editWords(t), faultWords(t), billWords(t)} {
+	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t), editWords(t), faultWords(t), billWords(t), onceAsked()} {
 		list = append(list, group...)
+	}
+	return list
+}
+
+// onceAsked are the answers that earlier versions had, which stand in records.
+func onceAsked() []family {
+	var list []family
+	for n := range debris.Asks {
+		if a := &debris.Asks[n]; len(a.Once) > 0 {
+			list = append(list, family{a.Family, a.Once, plain})
+		}
 	}
 	return list
 }

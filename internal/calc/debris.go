@@ -39,4 +39,9 @@ func judgeDebris(f *Form, a *Answer) {
 		}
 		f.say(grade, r.Code, "")
 	}
+	actions := debris.Next(verdict, reasons, false)
+	for n := range actions {
+		actions[n] = "next." + actions[n]
+	}
+	a.list("actions", actions)
 }

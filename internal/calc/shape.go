@@ -63,7 +63,7 @@ var runOutShape = slices.Concat([]shape{
 	{name: "warmth"},
 }, xAxis, yAxis)
 
-var debrisShape = []shape{{name: "verdict"}}
+var debrisShape = []shape{{name: "verdict"}, {name: "actions", content: holdsTexts}}
 
 var torqueShape = []shape{
 	{name: "verdict"},

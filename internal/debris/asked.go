@@ -8,12 +8,12 @@ type Asked struct {
 	Words  []string // to choose from; none: yes or no
 	Family string   // stem of the words' ids
 	Front  bool     // asked at once
-	// once are words of earlier versions, which are understood and not asked for.
-	once []string
+	// Once are words of earlier versions, which are understood and not asked for.
+	Once []string
 	// From and to are the first and last of the bits with which alone it is asked;
 	// 0: always.
 	from, to int
-	// set takes the answer into a sign: a word's place, from 1, those of once after
+	// set takes the answer into a sign: a word's place, from 1, those of Once after
 	// Words; or 1 for yes.
 	set func(s *Sign, answer int)
 }
@@ -27,8 +27,8 @@ var Asks = [...]Asked{
 	{Name: "amount", Words: Amounts, Family: "bit-amount.", Front: true, from: Flakes, to: Sealant, set: func(s *Sign, answer int) { s.Amount = answer }},
 	{Name: "colour", Words: Colours, Family: "bit-colour.", Front: true, from: Glitter, to: Chip, set: func(s *Sign, answer int) { s.Colour = answer }},
 	{Name: "magnet", Words: Magnets, Family: "bit-magnet.", Front: true, from: Glitter, to: Chip, set: func(s *Sign, answer int) { s.Magnet = answer }},
-	{Name: "oil", Words: Oils, Family: "oil-look.", Front: true, once: oilsOnce, set: func(s *Sign, answer int) { s.Oil = answer }},
-	{Name: "noise", Words: Noises, Family: "new-noise.", Front: true, once: noisesOnce, set: setNoise},
+	{Name: "oil", Words: Oils, Family: "oil-look.", Front: true, Once: oilsOnce, set: func(s *Sign, answer int) { s.Oil = answer }},
+	{Name: "noise", Words: Noises, Family: "new-noise.", Front: true, Once: noisesOnce, set: setNoise},
 	{Name: "lamp", Front: true, set: func(s *Sign, answer int) { s.Lamp = answer > 0 }},
 	{Name: "more", set: func(s *Sign, answer int) { s.More = answer > 0 }},
 	{Name: "again", set: func(s *Sign, answer int) { s.Again = answer > 0 }},
@@ -122,7 +122,7 @@ func (a *Asked) read(text string) int {
 	if n := slices.Index(a.Words, text); n >= 0 {
 		return n + 1
 	}
-	if n := slices.Index(a.once, text); n >= 0 {
+	if n := slices.Index(a.Once, text); n >= 0 {
 		return len(a.Words) + n + 1
 	}
 	return -1

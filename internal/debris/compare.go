@@ -58,9 +58,12 @@ func Compare(now, before *Sign) Comparison {
 // same bit and no less of it, as far as that is known, or the same of the oil.
 func Recurs(now, before *Sign) bool {
 	bit := now.Bit > 0 && now.Bit == before.Bit && Compare(now, before) != Less && bits(now).watched() && bits(before).watched()
-	oil := now.Oil > 0 && now.Oil == before.Oil && (&Sign{Oil: now.Oil}).watched()
+	oil := now.Oil > 0 && (now.Oil == before.Oil || smells(now.Oil) && smells(before.Oil)) && (&Sign{Oil: now.Oil}).watched()
 	return bit || oil
 }
+
+// smells reports whether there is fuel in the oil, perhaps no more than one smells.
+func smells(oil int) bool { return oil == FuelSmell || oil == Fuel }
 
 // bits is what a sign tells of bits alone.
 func bits(s *Sign) *Sign {

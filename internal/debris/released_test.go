@@ -1,6 +1,12 @@
 package debris_test
 
 import (
+	"bufio"
+	"compress/gzip"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"slices"
 	"testing"
 
 	"tidysump/internal/debris"
@@ -95,4 +101,62 @@ func TestRead_Released(t *testing.T) {
 	if count != 13*5*3*4*7*16 {
 		t.Errorf("%d signs", count)
 	}
+}
+
+// What the released programs wrote of looks themselves is understood, and judged as
+// they judged it or worse.
+func TestRead_ReleasedBackups(t *testing.T) {
+	files, err := filepath.Glob("../../testdata/backups/*.jsonl.gz")
+	if err != nil || len(files) == 0 {
+		t.Fatal("no backups", err)
+	}
+	looks, fuel := 0, 0
+	for _, path := range files {
+		for _, signs := range looksIn(t, path) {
+			s, wrong := debris.Read(signs)
+			got, _ := debris.Judge(&s)
+			if was := asReleased(signs, 1+slices.Index(debris.Sizes, signs["size"])); len(wrong) > 0 || got < was {
+				t.Errorf("%s: %v: %s, and it was %s; not understood: %v", path, signs, debris.Verdicts[got], debris.Verdicts[was], wrong)
+			}
+			looks++
+			if signs["oil"] == "fuel" {
+				fuel++
+			}
+		}
+	}
+	if looks < 10 || fuel == 0 {
+		t.Errorf("%d looks, %d of them with fuel in the oil", looks, fuel)
+	}
+}
+
+// looksIn gives the signs of the looks in a backup.
+func looksIn(t *testing.T, path string) []map[string]string {
+	t.Helper()
+	file, err := os.Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	text, err := gzip.NewReader(file)
+	if err != nil {
+		t.Fatal(path, err)
+	}
+	var list []map[string]string
+	lines := bufio.NewScanner(text)
+	lines.Buffer(nil, 1<<24)
+	for lines.Scan() {
+		var line struct {
+			Event struct {
+				Kind  string            `json:"kind"`
+				Signs map[string]string `json:"signs"`
+			} `json:"event"`
+		}
+		if json.Unmarshal(lines.Bytes(), &line) == nil && line.Event.Kind == "look" {
+			list = append(list, line.Event.Signs)
+		}
+	}
+	if err := lines.Err(); err != nil {
+		t.Fatal(path, err)
+	}
+	return list
 }

@@ -25,11 +25,13 @@ type Look struct {
 	// Compared is what the last job on this bike saw at the same step, and how
 	// this differs: one finding, or none where it didn't look.
 	Compared []finding.Finding
-	// MayDeny: it comes out as more than the last time, which the person may deny.
-	MayDeny bool
+	// MayDeny: it comes out as more than the last time, or as the same that was to be
+	// watched (Recurs), which the person may deny.
+	MayDeny, Recurs bool
 
 	sign    debris.Sign
 	verdict debris.Verdict
+	reasons []debris.Reason
 	order   int // place in the replay
 
 	replaced bool // by a later one at the same step
@@ -47,6 +49,7 @@ func (l *Look) Members(m *wire.Members) {
 	wire.Texts(m, "next", &l.Next)
 	wire.Findings(m, "compared", &l.Compared)
 	m.Bool("mayDeny", &l.MayDeny)
+	m.Bool("recurs", &l.Recurs)
 }
 
 // saw takes in what was seen, in place of what was seen at the same step
@@ -77,34 +80,78 @@ func (r *replayer) saw(e *placed) bool {
 // judge judges all that was seen. A noise or the lamp belongs to the engine and not
 // to the place where somebody mentioned it: it counts for each look.
 func (r *replayer) judge() {
-	var noise, lamp, unsaid bool
+	noise, lamp := 0, false
 	for i := range r.state.Looks {
-		noise = noise || r.state.Looks[i].sign.Noise
+		noise = max(noise, r.state.Looks[i].sign.Noise)
 		lamp = lamp || r.state.Looks[i].sign.Lamp
 	}
-	worst, stopped := debris.Unsaid, -1
+	worst, all, stopped := debris.Unsaid, !r.unlooked(), -1
+	var reasons []debris.Reason
 	for i := range r.state.Looks {
 		l := &r.state.Looks[i]
 		sign := l.sign
-		sign.Noise, sign.Lamp = noise, lamp
-		l.MayDeny = r.compare(l) == debris.More
-		sign.More = sign.More || l.MayDeny && l.Signs["more"] != debris.No
+		sign.Noise, sign.Lamp, sign.Unasked = noise, lamp, r.unaskedAt(l)
+		c := r.compare(l)
+		l.MayDeny = c == debris.More || l.Recurs
+		if denied := l.Signs["more"] == debris.No; !denied {
+			sign.More = sign.More || c == debris.More
+			sign.Again = sign.Again || l.Recurs
+		}
 		l.judge(&sign)
 		worst = max(worst, l.verdict)
-		unsaid = unsaid || l.verdict == debris.Unsaid
+		reasons = append(reasons, l.reasons...)
+		all = all && l.verdict > debris.Unsaid
 		if l.verdict == debris.Stop && (stopped < 0 || l.order < stopped) {
 			stopped = l.order
 		}
 	}
-	if unsaid && worst == debris.Normal {
-		worst = debris.Unsaid // somebody looked and didn't say: that is not nothing
+	if worst == debris.Normal && !all {
+		worst = debris.Partly // somebody looked and didn't say, or hasn't looked: that is not nothing
+	}
+	for i := range r.state.Looks {
+		l := &r.state.Looks[i]
+		l.Next = nextOf(l.verdict, l.reasons, stopped >= 0)
 	}
 	if len(r.state.Looks) > 0 {
 		r.state.Verdict = "debris." + debris.Verdicts[worst]
+		r.state.Actions = nextOf(worst, reasons, false)
 	}
 	if stopped >= 0 {
 		r.stop(stopped)
 	}
+}
+
+// unlooked reports whether the plan has a step that looks at which nobody has said
+// what was seen.
+func (r *replayer) unlooked() bool {
+	for i := range r.plan.Steps {
+		s := &r.plan.Steps[i]
+		if _, looked := r.looked[s.ID]; len(s.Signs) > 0 && !looked {
+			return true
+		}
+	}
+	return false
+}
+
+// unaskedAt gives what nobody was asked for at the step of a look. At a step of another
+// version's plan that is what isn't answered.
+func (r *replayer) unaskedAt(l *Look) uint {
+	if s := r.plan.Step(l.Step); s != nil {
+		return debris.Unasked(s.Signs)
+	}
+	var names []string
+	for name := range l.Signs {
+		names = append(names, name)
+	}
+	return debris.Unasked(names)
+}
+
+func nextOf(verdict debris.Verdict, reasons []debris.Reason, stopped bool) []string {
+	list := debris.Next(verdict, reasons, stopped)
+	for i, action := range list {
+		list[i] = "next." + action
+	}
+	return list
 }
 
 func (l *Look) judge(sign *debris.Sign) {
@@ -113,17 +160,14 @@ func (l *Look) judge(sign *debris.Sign) {
 			l.Told = append(l.Told, w)
 		}
 	}
-	verdict, reasons := debris.Judge(sign)
-	l.verdict, l.Verdict = verdict, "debris."+debris.Verdicts[verdict]
-	for _, reason := range reasons {
+	l.verdict, l.reasons = debris.Judge(sign)
+	l.Verdict = "debris." + debris.Verdicts[l.verdict]
+	for _, reason := range l.reasons {
 		grade := finding.Doubt
 		if reason.Verdict <= debris.Normal {
 			grade = finding.Note
 		}
 		l.Reasons = append(l.Reasons, finding.Finding{Code: reason.Code, Grade: grade})
-	}
-	for _, action := range debris.Next(verdict, reasons) {
-		l.Next = append(l.Next, "next."+action)
 	}
 }
 
@@ -132,18 +176,23 @@ func (r *replayer) compare(l *Look) debris.Comparison {
 	if r.last == nil {
 		return debris.Apart
 	}
-	if n, looked := r.last.looked[l.Step]; looked {
-		before := &r.last.looks[n]
-		c := debris.Compare(&l.sign, &before.sign)
-		at := "@look.distance-unknown"
-		if km := r.last.Read[due.Km].Count; km > 0 {
-			at = r.print.Kilometres(km, 7)[0]
-		}
-		l.Compared = []finding.Finding{{Code: debris.Comparisons[c], Grade: finding.Note,
-			Values: finding.Values("at", at, "found", before.found(), "verdict", "@"+before.Verdict)}}
-		return c
+	n, looked := r.last.looked[l.Step]
+	if !looked {
+		return debris.Apart
 	}
-	return debris.Apart
+	before := &r.last.looks[n]
+	c := debris.Compare(&l.sign, &before.sign)
+	l.Recurs = debris.Recurs(&l.sign, &before.sign)
+	if l.Recurs && c < debris.Same {
+		c = debris.Same // as far as one can tell
+	}
+	at := "@look.distance-unknown"
+	if km := r.last.Read[due.Km].Count; km > 0 {
+		at = r.print.Kilometres(km, 7)[0]
+	}
+	l.Compared = []finding.Finding{{Code: debris.Comparisons[c], Grade: finding.Note,
+		Values: finding.Values("at", at, "found", before.found(), "verdict", "@"+before.Verdict)}}
+	return c
 }
 
 // found is what was seen, as a value of a sentence.
@@ -154,12 +203,13 @@ func (l *Look) found() string {
 	return "@not-known"
 }
 
-// stop warns at the steps that fill, start and ride, and reports which of the latter
-// were done after that all the same: the person decides, the record says so.
+// stop warns at the steps that fill, start and ride, and at those that come after a
+// ride, and reports which of the first were done after that all the same: the person
+// decides, the record says so.
 func (r *replayer) stop(since int) {
 	r.state.Warns = []plan.Warn{plan.CautionOf("found-stop")}
 	for _, s := range r.plan.Steps {
-		if s.Stage != plan.Fill && !s.Runs || s.Stage == plan.Warm {
+		if s.Stage == plan.Warm || s.Stage != plan.Fill && !s.Runs && !s.After {
 			continue
 		}
 		r.state.WarnAt = append(r.state.WarnAt, s.ID)

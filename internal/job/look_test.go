@@ -49,27 +49,53 @@ func codes(s *job.State) []string {
 }
 
 func TestLook_Verdict(t *testing.T) {
-	paste := lookAt("a", 1, "look-oil", "found", "paste", "oil", "dark")
+	paste := lookAt("a", 1, "look-oil", "found", "nothing", "oil", "dark")
 	flakes := lookAt("b", 2, "look-filter-filter", "found", "flakes", "size", "two", "amount", "few")
 	silent := lookAt("c", 3, "look-magnet-drain")
+	thin := lookAt("f", 3, "look-magnet-drain", "found", "fuzz", "depth", "two")
+	clean := lookAt("g", 4, "look-filter-filter", "found", "nothing")
 	for _, c := range []struct {
 		what   string
 		events []job.Event
 		want   string
 	}{
 		{"nobody looked", nil, ""},
-		{"paste", []job.Event{paste}, "debris.normal"},
+		{"all looked at, and nothing seen", []job.Event{paste, thin, clean}, "debris.normal"},
+		{"not looked at is not normal", []job.Event{paste, thin}, "debris.partly"},
+		{"a thin coat, nobody said how thin", []job.Event{paste, clean, lookAt("h", 5, "look-magnet-drain", "found", "fuzz")}, "debris.partly"},
+		{"the oil, and not what was in it", []job.Event{thin, clean, lookAt("h", 5, "look-oil", "oil", "dark")}, "debris.partly"},
 		{"the worst counts", []job.Event{paste, flakes}, "debris.watch"},
-		{"a look that tells nothing is not normal", []job.Event{silent}, "debris.unsaid"},
-		{"nor does paste elsewhere make it so", []job.Event{paste, silent}, "debris.unsaid"},
+		{"a look that tells nothing is none", []job.Event{silent}, "debris.unsaid"},
+		{"nor is it normal with others", []job.Event{paste, clean, silent}, "debris.partly"},
 		{"but it hides nothing", []job.Event{flakes, silent}, "debris.watch"},
-		{"a noise told with the oil counts for the filter too", []job.Event{flakes, lookAt("d", 4, "look-oil", "found", "paste", "noise", "yes")}, "debris.stop"},
-		{"the same step again replaces it", []job.Event{flakes, lookAt("e", 5, "look-filter-filter", "found", "paste")}, "debris.normal"},
+		{"a noise told with the oil counts for the filter too", []job.Event{flakes, lookAt("d", 4, "look-oil", "found", "paste", "noise", "fades")}, "debris.stop"},
+		{"as it was told before", []job.Event{flakes, lookAt("d", 4, "look-oil", "found", "paste", "noise", "yes")}, "debris.stop"},
+		{"the lamp alone", []job.Event{paste, thin, lookAt("d", 4, "look-filter-filter", "found", "nothing", "lamp", "yes")}, "debris.stop"},
+		{"the same step again replaces it", []job.Event{flakes, lookAt("e", 5, "look-filter-filter", "found", "nothing")}, "debris.partly"},
 		{"and undone, it counts again", []job.Event{flakes, lookAt("e", 5, "look-filter-filter", "found", "paste"), event("u", 6, job.Undo, "", "e")}, "debris.watch"},
 		{"undone", []job.Event{flakes, event("u", 6, job.Undo, "", "b")}, ""},
 	} {
 		if s := after(t, nil, c.events...); s.Verdict != c.want {
 			t.Errorf("%s: %q, want %q; looks %+v", c.what, s.Verdict, c.want, s.Looks)
+		}
+	}
+}
+
+// Where one look says stop, no other advises what the engine must run for, and the
+// job's own list is that of its verdict.
+func TestLook_Actions(t *testing.T) {
+	glitter := lookAt("a", 1, "look-filter-filter", "found", "glitter")
+	milky := lookAt("b", 2, "look-oil", "oil", "milky")
+	if s := after(t, nil, glitter); !slices.Contains(s.Actions, "next.soon") || !slices.Contains(s.Looks[0].Next, "next.soon") {
+		t.Errorf("glitter: %v, %v", s.Actions, s.Looks[0].Next)
+	}
+	s := after(t, nil, glitter, milky)
+	if !slices.Contains(s.Actions, "next.no-start") || !slices.Contains(s.Actions, "next.sample") || slices.Contains(s.Actions, "next.soon") {
+		t.Errorf("glitter and milky oil: %v", s.Actions)
+	}
+	for _, l := range s.Looks {
+		if slices.Contains(l.Next, "next.soon") {
+			t.Errorf("%s: %v, and another look says stop", l.Step, l.Next)
 		}
 	}
 }
@@ -102,7 +128,7 @@ func TestLook_Stop(t *testing.T) {
 	}
 	made, _ := plantest.Made(plantest.Sample(t, bike), plan.Bench{})
 	for _, step := range made.Steps {
-		want := step.Stage == plan.Fill || step.ID == "ride"
+		want := step.Stage == plan.Fill || step.ID == "ride" || step.ID == "second-look"
 		if got := slices.Contains(s.WarnAt, step.ID); got != want {
 			t.Errorf("%s: warned %v, want %v", step.ID, got, want)
 		}
@@ -136,9 +162,9 @@ func TestLook_Compared(t *testing.T) {
 	}{
 		{"more", fuzz, lookAt("n", 1, step, "found", "glitter"), "debris.stop", "look-more"},
 		{"the person says it isn't", fuzz, lookAt("n", 1, step, "found", "glitter", "more", "no"), "debris.watch", "look-more"},
-		{"less", fuzz, lookAt("n", 1, step, "found", "paste"), "debris.normal", "look-less"},
+		{"less", fuzz, lookAt("n", 1, step, "found", "paste", "depth", "half"), "debris.partly", "look-less"},
 		{"the person says it is more", fuzz, lookAt("n", 1, step, "found", "paste", "more", "yes"), "debris.watch", "look-less"},
-		{"the same", fuzz, lookAt("n", 1, step, "found", "fuzz"), "debris.normal", "look-same"},
+		{"the same", fuzz, lookAt("n", 1, step, "found", "fuzz"), "debris.partly", "look-same"},
 		{"another thing", fuzz, lookAt("n", 1, step, "found", "clutch"), "debris.watch", "look-apart"},
 		{"another place", fuzz, lookAt("n", 1, "look-oil", "found", "glitter"), "debris.watch", ""},
 		{"no last job", nil, lookAt("n", 1, step, "found", "glitter"), "debris.watch", ""},
@@ -148,7 +174,7 @@ func TestLook_Compared(t *testing.T) {
 		code := ""
 		for _, f := range s.Looks[0].Compared {
 			code = f.Code
-			if f.Values["at"] != "12340 km" || f.Values["found"] != "@bit.fuzz" || f.Values["verdict"] != "@debris.normal" {
+			if f.Values["at"] != "12340 km" || f.Values["found"] != "@bit.fuzz" || f.Values["verdict"] != "@debris.partly" {
 				t.Errorf("%s: %v", c.what, f.Values)
 			}
 		}
@@ -157,6 +183,36 @@ func TestLook_Compared(t *testing.T) {
 		}
 		if may := s.Looks[0].MayDeny; may != (c.code == "look-more") {
 			t.Errorf("%s: may be denied %v", c.what, may)
+		}
+	}
+}
+
+// What was to be watched and is there again is a step worse, unless the person says
+// why not; what was mended, is less or is something else is not.
+func TestLook_Recurs(t *testing.T) {
+	const step = "look-magnet-drain"
+	few := []string{"found", "flakes", "size", "two", "amount", "few", "colour", "bright"}
+	watched := past(t, lookAt("a", 1, step, few...))
+	for _, c := range []struct {
+		what          string
+		last          *job.Past
+		now           job.Event
+		verdict, code string
+		may           bool
+	}{
+		{"again", watched, lookAt("n", 1, step, few...), "debris.stop", "look-same", true},
+		{"again, and the person says it was mended", watched, lookAt("n", 1, step, append([]string{"more", "no"}, few...)...), "debris.watch", "look-same", true},
+		{"again, not measured", watched, lookAt("n", 1, step, "found", "flakes"), "debris.stop", "look-same", true},
+		{"smaller ones", watched, lookAt("n", 1, step, "found", "flakes", "size", "half", "amount", "few"), "debris.watch", "look-less", false},
+		{"something else", watched, lookAt("n", 1, step, "found", "clutch"), "debris.watch", "look-apart", false},
+		{"after those of the first service", past(t, lookAt("a", 1, step, append([]string{"firstService", "yes"}, few...)...)), lookAt("n", 1, step, few...), "debris.watch", "look-same", false},
+		{"foam, once more", past(t, lookAt("a", 1, "look-oil", "oil", "foam")), lookAt("n", 1, "look-oil", "oil", "foam"), "debris.stop", "look-same", true},
+		{"fuel, as it was told before, once more", past(t, lookAt("a", 1, "look-oil", "oil", "fuel")), lookAt("n", 1, "look-oil", "oil", "fuel-smell"), "debris.stop", "look-same", true},
+	} {
+		s := after(t, c.last, c.now)
+		l := s.Looks[0]
+		if s.Verdict != c.verdict || l.Compared[0].Code != c.code || l.MayDeny != c.may || l.Recurs != c.may {
+			t.Errorf("%s: %s %v, may be denied %v, recurs %v; want %s %s %v", c.what, s.Verdict, l.Compared, l.MayDeny, l.Recurs, c.verdict, c.code, c.may)
 		}
 	}
 }
@@ -211,7 +267,7 @@ func TestLook_Everything(t *testing.T) {
 
 // rank orders the verdicts of a job: not to know is worse than normal.
 func rank(verdict string) int {
-	return slices.Index([]string{"", "debris.normal", "debris.unsaid", "debris.watch", "debris.stop"}, verdict)
+	return slices.Index([]string{"", "debris.normal", "debris.partly", "debris.unsaid", "debris.watch", "debris.stop"}, verdict)
 }
 
 func drawLooks(t *rapid.T, prefix string) []job.Event {

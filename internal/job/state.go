@@ -53,9 +53,10 @@ type State struct {
 	Findings []finding.Finding
 	Problems []Trouble // that stand, the earliest first
 	// Looks are what was seen, and Verdict the word id of the worst of it; empty
-	// when nobody said.
+	// when nobody said. Actions are word ids of what to do, in the order of doing.
 	Looks   []Look
 	Verdict string
+	Actions []string
 	// Warns stand at the steps WarnAt: what came out says stop.
 	Warns  []plan.Warn
 	WarnAt []string
@@ -103,6 +104,7 @@ func (s *State) Members(m *wire.Members) {
 	m.Float("odometer", &s.Odometer)
 	wire.List(m, "looks", &s.Looks)
 	m.String("verdict", &s.Verdict)
+	wire.Texts(m, "actions", &s.Actions)
 	wire.List(m, "warns", &s.Warns)
 	wire.Texts(m, "warnAt", &s.WarnAt)
 	wire.List(m, "open", &s.Open)

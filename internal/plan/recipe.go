@@ -29,10 +29,12 @@ type recipe struct {
 	photo   Motif // what a photo shows most likely; "" for nothing in particular
 }
 
-// What a step that looks asks for: at the oil, and at what caught the bits.
+// What a step that looks asks for: at the oil, at what caught the bits, and at a magnet
+// that caught them.
 var (
-	signsOfBits = []string{"found", "size", "amount", "colour", "noise", "lamp", "more", "firstService"}
-	signsOfOil  = []string{"oil", "found", "size", "amount", "colour", "noise", "lamp", "more", "firstService"}
+	signsOfBits   = []string{"found", "size", "amount", "colour", "magnet", "noise", "lamp", "more", "again", "firstService"}
+	signsOfOil    = []string{"oil", "found", "size", "amount", "colour", "magnet", "noise", "lamp", "more", "again", "firstService"}
+	signsOfMagnet = []string{"found", "depth", "size", "amount", "colour", "magnet", "noise", "lamp", "more", "again", "firstService"}
 )
 
 // recipes are the steps of the job, in the order of the trade: common
@@ -78,7 +80,7 @@ var recipes = []recipe{
 	{word: "old-gasket", on: aFilter, photo: PhotoSeal, must: true},
 	// Look: what oil, plug and filter say, before anything is wiped.
 	{word: "look-oil", on: aCircuit, at: card.AtLook, photo: PhotoPan, look: signsOfOil, perOil: true},
-	{word: "look-magnet", on: aBolt, at: card.AtLook, photo: PhotoPlug, look: signsOfBits},
+	{word: "look-magnet", on: aBolt, at: card.AtLook, photo: PhotoPlug, look: signsOfMagnet},
 	{word: "look-strainer", on: aStrainer, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
 	{word: "look-filter", on: aFilter, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
 	{word: "look-rotor", on: aFilter, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},

@@ -16,6 +16,14 @@ export function drawAnswer(op, answer, poured) {
     <h2>${t('bench.worked')}</h2>
     ${verdict ? html`<p class="verdict">${t(verdict)}</p>` : nothing}
     ${warmth ? html`<p class="verdict">${t(warmth)}</p>` : nothing} ${loud.map(finding)}
+    ${
+      answer.actions
+        ? html`<h3>${t('look.next')}</h3>
+            <ul>
+              ${answer.actions.map((action) => html`<li>${t(action)}</li>`)}
+            </ul>`
+        : nothing
+    }
     ${own(pictures, op)?.(answer) ?? nothing} ${answer.wrenches ? wrenches(answer) : nothing}
     ${answer.pours ? pours(answer, poured) : nothing}
     ${

@@ -1257,9 +1257,11 @@ export interface State {
   odometer?: Kilometres;
   /**
    * Looks are what was seen, and Verdict the word id of the worst of it; empty when nobody said.
+   * Actions are word ids of what to do, in the order of doing.
    */
   looks?: Look[];
   verdict?: string;
+  actions?: string[];
   /** Warns stand at the steps WarnAt: what came out says stop. */
   warns?: Warn[];
   warnAt?: string[];
@@ -1444,8 +1446,16 @@ export interface Look {
    * finding, or none where it didn't look.
    */
   compared?: Finding[];
-  /** MayDeny: it comes out as more than the last time, which the person may deny. */
+  /**
+   * MayDeny: it comes out as more than the last time, or as the same that was to be watched
+   * (Recurs), which the person may deny.
+   */
   mayDeny?: boolean;
+  /**
+   * MayDeny: it comes out as more than the last time, or as the same that was to be watched
+   * (Recurs), which the person may deny.
+   */
+  recurs?: boolean;
 }
 
 /** OpenPlace is a fastener that was opened and not closed. */
@@ -1785,19 +1795,23 @@ export interface RunOutAnswer {
 export interface DebrisInput {
   system?: System | null;
   found?: string | null;
+  depth?: string | null;
   size?: string | null;
   amount?: string | null;
   colour?: string | null;
+  magnet?: string | null;
   oil?: string | null;
-  noise?: boolean | null;
+  noise?: string | null;
   lamp?: boolean | null;
   more?: boolean | null;
+  again?: boolean | null;
   firstService?: boolean | null;
 }
 
 /** What `debris` answers. */
 export interface DebrisAnswer {
   verdict?: string;
+  actions?: string[];
   notes?: Finding[];
 }
 

@@ -60,7 +60,7 @@ class Look {
     this.#form = { op, fields: step.look.map((sign) => fields.find((f) => f.name === sign)) };
     this.#fill({});
     this.#ruler = new Ruler(control.app, (size) => {
-      this.#fields.values.size = size;
+      this.#fields.values[this.#measured()] = size;
       this.#changed();
     });
     control.restore(this, () => this.#event());
@@ -100,6 +100,9 @@ class Look {
       () => this.#typing(),
     );
   }
+
+  /** Which of the questions the ruler answers, as things stand. */
+  #measured = () => ['size', 'depth'].find((name) => this.#fields.asks(name));
 
   #kept() {
     return this.#job.state.looks?.find(({ step }) => step === this.step.id);
@@ -146,11 +149,12 @@ class Look {
     if (!open && kept?.id !== this.#of) this.#fill(kept?.signs ?? {}); // also after an undo
     this.#of = kept?.id;
     const look = open ? this.#trial : kept;
+    const measured = this.#measured();
     return html`<section class="look">
       <form id=${this.id} @submit=${(event) => this.#save(event)} novalidate>
         <h2>${t('look.title')}</h2>
         ${this.#fields.draw([])}
-        ${this.#fields.asks('size') ? this.#ruler.draw(this.#fields.values.size) : nothing}
+        ${measured ? this.#ruler.draw(this.#fields.values[measured]) : nothing}
         <div class="judged" aria-live="polite">
           ${look ? judged(look) : nothing} ${look ? this.#comparing(look) : nothing}
         </div>
@@ -163,14 +167,14 @@ class Look {
   }
 
   /** The person's own answer to what the comparison says. */
-  #comparing({ mayDeny }) {
+  #comparing({ mayDeny, recurs }) {
     if (!mayDeny) return nothing;
     const turn = () => {
       this.#notMore = !this.#notMore;
       this.#changed();
     };
     return html`<button type="button" class="quiet" @click=${turn}>
-      ${t(this.#notMore ? 'look.as-compared' : 'look.not-more')}
+      ${t(this.#notMore ? 'look.as-compared' : recurs ? 'look.not-again' : 'look.not-more')}
     </button>`;
   }
 }

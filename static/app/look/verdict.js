@@ -1,10 +1,16 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
+import { address } from '../ui/address.js';
 import { finding } from '../ui/findings.js';
 import { own } from '../site/own.js';
 
 // A verdict is shown by a shape and a word, never by colour alone.
-const shapes = { 'debris.normal': '○', 'debris.watch': '▲', 'debris.stop': '■' };
+const shapes = {
+  'debris.normal': '○',
+  'debris.partly': '◌',
+  'debris.watch': '▲',
+  'debris.stop': '■',
+};
 
 /** A verdict on what came out. */
 export const verdict = (word) =>
@@ -12,18 +18,19 @@ export const verdict = (word) =>
     <span aria-hidden="true">${own(shapes, word) ?? '?'}</span> ${t(word)}
   </p>`;
 
+/** What to do next, in the order of doing. */
+const whatNext = (actions = []) =>
+  actions.length
+    ? html`<h3>${t('look.next')}</h3>
+        <ul class="next">
+          ${actions.map((action) => html`<li>${t(action)}</li>`)}
+        </ul>`
+    : nothing;
+
 /** A look as it was judged: verdict, how it compares, what it may be, and what next. */
 export function judged({ verdict: word, compared = [], reasons = [], next = [] }) {
   return html`
-    ${verdict(word)} ${compared.map(finding)} ${reasons.map(short)}
-    ${
-      next.length
-        ? html`<h3>${t('look.next')}</h3>
-            <ul class="next">
-              ${next.map((action) => html`<li>${t(action)}</li>`)}
-            </ul>`
-        : nothing
-    }
+    ${verdict(word)} ${compared.map(finding)} ${reasons.map(short)} ${whatNext(next)}
     ${
       reasons.length
         ? html`<details>
@@ -40,12 +47,12 @@ const short = ({ code, grade }) =>
 
 /** All that was seen in a job, for its record; nothing if nobody looked. */
 export function seen(job) {
-  const { looks = [], verdict: worst } = job.state;
+  const { looks = [], verdict: worst, actions } = job.state;
   if (!looks.length) return nothing;
   return html`<section class="seen">
     <h2>${t('look.title')}</h2>
-    ${looks.length > 1 ? verdict(worst) : nothing}
-    ${looks.map((look) => one(look, job.step(look.step)))}
+    ${verdict(worst)} ${whatNext(actions)} ${looks.map((look) => one(look, job.step(look.step)))}
+    ${unseen(job).map(({ word, values }) => html`<p>${t(word, values)}: ${t('look.not-looked')}</p>`)}
   </section>`;
 }
 
@@ -55,23 +62,27 @@ const one = (look, step) =>
     ${look.told ? html`<p>${look.told.map((w) => t(w)).join(' · ')}</p>` : nothing} ${judged(look)}
   </article>`;
 
-/** What was seen at each step that looks, and the worst of it. */
-export function summed({ plan, state }) {
-  const { looks = [], verdict: worst } = state;
-  const lookOf = ({ id }) => looks.find(({ step }) => step === id);
+const lookOf = ({ looks = [] }, { id }) => looks.find(({ step }) => step === id);
+
+/** The steps that look, of which nobody has said what was seen. */
+const unseen = ({ plan, state }) => plan.steps.filter((s) => s.look && !lookOf(state, s));
+
+/** What was seen at each step that looks, the worst of it, and what to do next. */
+export function summed(job) {
+  const { verdict: worst, actions } = job.state;
   return html`<section class="seen">
     <h2>${t('look.sum')}</h2>
-    ${worst ? verdict(worst) : html`<p>${t('look.none')}</p>`}
-    <dl>
-      ${plan.steps
-        .filter((s) => s.look)
-        .map(
-          (s) =>
-            html`<div class="figure">
-              <dt>${t(s.word, s.values)}</dt>
-              <dd>${t(lookOf(s)?.verdict ?? 'look.not-looked')}</dd>
-            </div>`,
-        )}
-    </dl>
+    ${worst ? verdict(worst) : html`<p>${t('look.none')}</p>`} ${whatNext(actions)}
+    ${job.plan.steps.filter((s) => s.look).map((s) => at(job, s))}
   </section>`;
+}
+
+/** One step that looks: its verdict and the reasons for it, one tap away from the step. */
+function at(job, step) {
+  const { verdict: word = 'look.not-looked', reasons = [] } = lookOf(job.state, step) ?? {};
+  return html`<h3>
+      <a href=${address('job', job.record.id, 'step', step.id)}>${t(step.word, step.values)}</a>
+    </h3>
+    <p>${t(word)}</p>
+    ${reasons.map(short)}`;
 }

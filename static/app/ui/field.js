@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
-import { t, text } from '../words/catalogue.js';
+import { hasWord, t, text } from '../words/catalogue.js';
 import { fitted, roomFor } from './letters.js';
 
 /** @import { Field } from '../core/core.d.ts' */
@@ -37,7 +37,9 @@ const tick = ({ value, label, set }) =>
  * @param {Field} field
  * @param {Control} is
  */
-function choice({ name, words, family = '' }, { id, value = '', label, names, set }) {
+function choice({ name, words = [], family = '' }, { id, value = '', label, names, set }) {
+  // What an earlier version asked for stands there as long as it is the answer.
+  const once = !words.includes(value) && hasWord(`${family}${value}`) ? [value] : [];
   /** @param {string} word */
   const named = (word) => {
     const [is = `${family}${word}`, place] = names?.get(word) ?? [];
@@ -45,7 +47,7 @@ function choice({ name, words, family = '' }, { id, value = '', label, names, se
   };
   return html`<label for=${id}>${label}</label>
     <select id=${id} name=${name} @change=${(/** @type {any} */ { target }) => set(target.value)}>
-      ${['', ...(words ?? [])].map(
+      ${['', ...words, ...once].map(
         (word) =>
           html`<option value=${word} .selected=${live(word === value)}>
             ${word ? named(word) : t('bench.choose')}
