@@ -5,6 +5,7 @@ import { loadWordsOf, t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
 import { draftMark } from '../ui/draft-mark.js';
 import { findings } from '../ui/findings.js';
+import { own, setOwn } from '../site/own.js';
 import { Ruler } from './ruler.js';
 import { judged, summed } from './verdict.js';
 
@@ -23,10 +24,20 @@ export function look(job, step, control) {
   return control.look.draw();
 }
 
-const textOf = (value) => (value === true ? 'yes' : value);
-const valueOf = (sign) => (sign === 'yes' ? true : sign);
-const mapped = (object, change) =>
-  Object.fromEntries(Object.entries(object).map(([name, value]) => [name, change(value)]));
+/** What a form holds, as signs: what is ticked is told by "yes". */
+const signsOf = (values) =>
+  Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [name, value === true ? 'yes' : value]),
+  );
+
+/** Signs as a form holds them: of what can be ticked, no is nothing. */
+const valuesOf = (signs, fields) =>
+  Object.fromEntries(
+    fields
+      .map(({ name, kind }) => [name, kind, own(signs, name)])
+      .filter(([, kind, sign]) => sign && (kind !== 'yes' || sign === 'yes'))
+      .map(([name, kind, sign]) => [name, kind === 'yes' || sign]),
+  );
 
 /** The signs in a text that was written down. */
 function signsIn(text) {
@@ -60,7 +71,9 @@ class Look {
     this.#form = { op, fields: step.look.map((sign) => fields.find((f) => f.name === sign)) };
     this.#fill({});
     this.#ruler = new Ruler(control.app, (size) => {
-      this.#fields.values[this.#measured()] = size;
+      const name = this.#measured();
+      if (!name) return;
+      setOwn(this.#fields.values, name, size);
       this.#changed();
     });
     control.restore(this, () => this.#event());
@@ -95,7 +108,7 @@ class Look {
     const values = this.#notMore || !more ? signs : { ...signs, more };
     this.#fields = new Fields(
       this.#form,
-      mapped(values, valueOf),
+      valuesOf(values, this.#form.fields),
       () => this.#changed(),
       () => this.#typing(),
     );
@@ -109,7 +122,7 @@ class Look {
   }
 
   #signs() {
-    const signs = mapped(this.#fields.given(), textOf);
+    const signs = signsOf(this.#fields.given());
     return this.#notMore ? { ...signs, more: 'no' } : signs;
   }
 
@@ -154,7 +167,7 @@ class Look {
       <form id=${this.id} @submit=${(event) => this.#save(event)} novalidate>
         <h2>${t('look.title')}</h2>
         ${this.#fields.draw([])}
-        ${measured ? this.#ruler.draw(this.#fields.values[measured]) : nothing}
+        ${measured ? this.#ruler.draw(own(this.#fields.values, measured)) : nothing}
         <div class="judged" aria-live="polite">
           ${look ? judged(look) : nothing} ${look ? this.#comparing(look) : nothing}
         </div>

@@ -40,7 +40,11 @@ test('a stop is kept by one tap, warns before the start and stands in the record
 
   await goTo(page, '#/job/now/step/decide');
   await untilSeen(page, words('debris.stop'));
-  assert.ok((await seen(page)).includes(words('look.not-looked')), 'the oil is still to be told');
+  const decided = await seen(page);
+  assert.ok(decided.includes(words('look.not-looked')), 'the oil is still to be told');
+  for (const word of ['finding.debris-part', 'next.no-start', 'next.keep']) {
+    assert.ok(decided.includes(words(word)), `${words(word)} in ${decided}`);
+  }
   await goTo(page, '#/job/now/step/first-start');
   await untilSeen(page, words('caution.found-stop'));
   await tap(page, words('job.done'));
@@ -70,6 +74,9 @@ test('undone, the stop is gone and the form is empty; told anew, it is kept with
   assert.ok(!(await seen(page)).includes(words('debris.stop')));
   assert.equal(await page.$eval('select[name="found"]', (list) => list.value), '');
   await found(page, 'paste');
+  await untilSeen(page, words('debris.partly'));
+  await untilSeen(page, words('finding.debris-depth-unknown'));
+  await answer(page, words('ask.depth'), words('bit-size.half'));
   await untilSeen(page, words('debris.normal'));
   await goTo(page, '#/job/now/steps');
   await goTo(page, '#/job/now/step/look-magnet-drain');
@@ -79,7 +86,10 @@ test('undone, the stop is gone and the form is empty; told anew, it is kept with
   const [, undone, kept] = (await stored(page, 'events')).sort((a, b) =>
     a.time < b.time ? -1 : 1,
   );
-  assert.deepEqual([undone.kind, kept.kind, kept.signs], ['undo', 'look', { found: 'paste' }]);
+  assert.deepEqual(
+    [undone.kind, kept.kind, kept.signs],
+    ['undo', 'look', { found: 'paste', depth: 'half' }],
+  );
 });
 
 test('a second job on the bike is compared with the first, and the person has the last word', async (t) => {
@@ -93,7 +103,7 @@ test('a second job on the bike is compared with the first, and the person has th
   const compared = words('finding.look-more', {
     at: '12340 km',
     found: words('bit.fuzz'),
-    verdict: words('debris.normal'),
+    verdict: words('debris.partly'),
   });
   await untilSeen(page, compared);
   await untilSeen(page, words('debris.stop'));
@@ -109,9 +119,71 @@ test('a second job on the bike is compared with the first, and the person has th
     words('finding.look-less', {
       at: '12340 km',
       found: words('bit.fuzz'),
-      verdict: words('debris.normal'),
+      verdict: words('debris.partly'),
     }),
   );
+});
+
+test('what was to be watched and is there again is to stop, unless it was mended', async (t) => {
+  const signs = { found: 'glitter', colour: 'bright' };
+  const [then, [first, look, last]] = lookedThen;
+  const page = await atTheMagnet(t, [then, [first, { ...look, signs }, last]]);
+  await found(page, 'glitter');
+  await untilSeen(page, words('finding.debris-again'));
+  await untilSeen(page, words('debris.stop'));
+  await tap(page, words('look.not-again'));
+  await untilSeen(page, words('debris.watch'));
+  await tap(page, words('look.as-compared'));
+  await untilSeen(page, words('debris.stop'));
+});
+
+test('an answer of an earlier version stands as it was given', async (t) => {
+  const page = await atTheMagnet(t);
+  await plant(page, lookNow, [
+    {
+      id: 'old',
+      time: '2026-11-25T09:10:00.000Z',
+      kind: 'look',
+      step: 'look-oil',
+      signs: { found: 'nothing', oil: 'fuel', noise: 'yes', lamp: 'no' },
+    },
+  ]);
+  await page.reload();
+  await goTo(page, '#/job/now/step/look-oil');
+  await untilSeen(page, words('finding.debris-fuel-either'));
+  for (const [name, value, word] of [
+    ['oil', 'fuel', 'oil-look.fuel'],
+    ['noise', 'yes', 'new-noise.yes'],
+  ]) {
+    const shown = await page.$eval(`select[name="${name}"]`, (list) => [
+      list.value,
+      list.selectedOptions[0].textContent.trim(),
+    ]);
+    assert.deepEqual(shown, [value, words(word)]);
+  }
+  assert.ok(!(await seen(page)).includes(words('finding.debris-lamp')));
+  assert.equal(await page.$$eval('.look :checked[type="checkbox"]', (ticked) => ticked.length), 0);
+  await answer(page, words('ask.oil'), words('oil-look.fuel-smell'));
+  await untilSeen(page, words('finding.debris-fuel-smell'));
+  const offered = await page.$$eval('select[name="oil"] option', (list) =>
+    list.map((o) => o.value),
+  );
+  assert.ok(!offered.includes('fuel'), 'once taken back, it is not offered any more');
+});
+
+test('the depth of a fur is measured on the screen', async (t) => {
+  const page = await atTheMagnet(t);
+  await found(page, 'fuzz');
+  await tapText(page, words('gauge.title'));
+  await tap(page, words('gauge.match'));
+  const slider = await page.waitForSelector(`::-p-aria([name="${words('gauge.edge')}"])`);
+  await slider.focus();
+  await page.keyboard.press('End');
+  await tap(page, words('gauge.keep'));
+  await untilSeen(page, words('gauge.true'));
+  await tap(page, '5\u00a0mm');
+  await untilSeen(page, words('finding.debris-deep'));
+  assert.equal(await page.$eval('select[name="depth"]', (list) => list.value), 'five');
 });
 
 const edge = 320;

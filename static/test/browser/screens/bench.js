@@ -62,7 +62,9 @@ export const bench = {
     size: 'two',
     amount: 'few',
     colour: 'bright',
-    noise: true,
+    magnet: 'not-tried',
+    oil: 'dark',
+    noise: 'fades',
   }),
   'calculation: torque, checked': calculation('torque-check', {
     what: 'plug',

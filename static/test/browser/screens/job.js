@@ -100,7 +100,11 @@ export const job = {
   },
   'look that found nothing': async (page) => {
     await step('look-magnet-drain')(page);
-    await told(page, 'paste', 'debris.normal');
+    await told(page, 'nothing', 'debris.normal');
+  },
+  'look with a question open': async (page) => {
+    await step('look-magnet-drain')(page);
+    await told(page, 'paste', 'debris.partly');
   },
   'look, more than the last time': on('looked before', async (page) => {
     await step('look-magnet-drain', 'now')(page);
