@@ -1,205 +1,304 @@
 package specs_test
 
 import (
-	"encoding/json"
-	"fmt"
-	"math"
-	"path/filepath"
+	"maps"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 
-	"tidysump/internal/bolt"
-	"tidysump/internal/drain"
-	"tidysump/internal/due"
-	"tidysump/internal/fill"
-	"tidysump/internal/oil"
+	"tidysump/internal/debris"
+	"tidysump/internal/fault"
 	"tidysump/internal/plan"
-	"tidysump/internal/quote"
+	"tidysump/internal/plan/plantest"
+	"tidysump/specs"
 )
 
-// agreed is a figure that sentences name: whoever says it, in whatever room, says
-// what the program reckons with, or at least what the others say.
-type agreed struct {
-	what   string
-	about  string // of which sentences, a pattern
-	figure string // how it is named there, a pattern whose group is the figure
-	want   string
+// One truth for one finding: what is said of a sign by the verdicts on what came out,
+// by the table of problems, by the steps' own sentences and by the sentences of the
+// verdicts is the same, wherever one of them says anything.
+
+// alike are the problems that ask for a sign that debris judges: what is answered
+// there, and the sign. Mended is what is set right with what is at hand before the
+// bike is ridden, so that the sign is gone.
+var alike = []struct {
+	problem, answers string
+	sign             debris.Sign
+	mended           bool
+}{
+	{problem: "milky", answers: "milk=cap", sign: debris.Sign{Oil: debris.Foam}},
+	{problem: "milky", answers: "milk=all", sign: debris.Sign{Oil: debris.Milky}},
+	{problem: "milky", answers: "milk=water", sign: debris.Sign{Oil: debris.Water}},
+	{problem: "fuel-smell", answers: "rises=same", sign: debris.Sign{Oil: debris.FuelSmell}},
+	{problem: "fuel-smell", answers: "rises=risen", sign: debris.Sign{Oil: debris.FuelThin}},
+	{problem: "noise", answers: "lamp=out noise=fades", sign: debris.Sign{Bit: debris.Nothing, Noise: debris.Fades}},
+	{problem: "noise", answers: "lamp=out noise=stays", sign: debris.Sign{Bit: debris.Nothing, Noise: debris.Stays}},
+	{problem: "noise", answers: "lamp=flickers", sign: debris.Sign{Bit: debris.Nothing, Lamp: true}},
+	{problem: "noise", answers: "lamp=on", sign: debris.Sign{Bit: debris.Nothing, Lamp: true}},
+	{problem: "lamp-riding", sign: debris.Sign{Bit: debris.Nothing, Lamp: true}},
+	{problem: "lamp-flicker", sign: debris.Sign{Bit: debris.Nothing, Lamp: true}},
+	{problem: "metal", answers: "bits=paste", sign: debris.Sign{Bit: debris.Paste, Depth: debris.TwoMillimetres}},
+	{problem: "metal", answers: "bits=bright", sign: debris.Sign{Bit: debris.Flakes, Size: debris.TwoMillimetres, Amount: debris.Few, Colour: debris.Bright}},
+	{problem: "metal", answers: "bits=grey", sign: debris.Sign{Bit: debris.Flakes, Size: debris.HalfMillimetre, Amount: debris.Few, Colour: debris.Dull}},
+	{problem: "metal", answers: "bits=piece", sign: debris.Sign{Bit: debris.Part}},
+	{problem: "metal", answers: "bits=piece", sign: debris.Sign{Bit: debris.Flakes, Size: debris.FiveMillimetres}},
+	{problem: "plug-turns", sign: debris.Sign{Bit: debris.Coil}, mended: true},
+	{problem: "plug-mend", answers: "boss=whole", sign: debris.Sign{Bit: debris.Coil}, mended: true},
 }
 
-var numerals = strings.Fields("no one two three four five six seven eight nine ten")
+// judgedToo are the questions of problems whose every answer is among those.
+var judgedToo = []string{"milk", "rises", "bits"}
 
-// share of a whole in words.
-func share(of float64) string {
-	for words, is := range map[string]float64{
-		"seven eighths": 7. / 8, "an eighth": 1. / 8, "a tenth": 1. / 10, "a fifth": 1. / 5, "a half": 1. / 2,
-		"a quarter": 1. / 4, "three quarters": 3. / 4, "half as large again": 3. / 2,
-	} {
-		if math.Abs(of-is) < 1e-9 {
-			return words
+// unlike are the signs of oil and noise that no problem asks for, each with why.
+var unlike = map[string]string{
+	"oil-look.dark":  "no problem",
+	"oil-look.burnt": "seen when it comes out, and no trouble that one meets",
+	"new-noise.none": "no problem",
+}
+
+// weight is how bad a verdict is, and an outcome: nothing against it, watch it, stop.
+func weight(v debris.Verdict) int { return max(int(v)-int(debris.Partly), 0) }
+
+func weightOf(outcome string) int { return min(fault.Rank(outcome)-1, 2) }
+
+func TestAgree_Problems(t *testing.T) {
+	table := faultTable(t)
+	paired := map[string]bool{}
+	for _, c := range alike {
+		f := table.Find(c.problem)
+		if f == nil {
+			t.Errorf("there is no problem %q", c.problem)
+			continue
 		}
-	}
-	return strconv.FormatFloat(of, 'g', 4, 64)
-}
-
-// plainly is a number as a sentence has it.
-func plainly(n float64) string { return strconv.FormatFloat(math.Round(n*1e4)/1e4, 'f', -1, 64) }
-
-// limit is the least share, in steps of a thousandth from one on, at which something
-// is no longer so.
-func limit(step float64, holds func(float64) bool) float64 {
-	n := 0.
-	for n < 2 && holds(1+n+step/2) {
-		n += math.Abs(step)
-		if step < 0 {
-			if !holds(1 - n + step/2) {
-				break
+		answers := map[string]string{}
+		for part := range strings.FieldsSeq(c.answers) {
+			q, a, _ := strings.Cut(part, "=")
+			answers[q] = a
+			paired[part] = true
+			if !slices.Contains(strings.Fields(table.Questions[q]), a) || !slices.Contains(f.Asks, q) {
+				t.Errorf("%s: nobody is asked %s", c.problem, part)
 			}
 		}
-	}
-	return math.Round(n*1e3) / 1e3
-}
-
-// waits gives the seconds of the timers of all golden plans that the card doesn't
-// give, by what is waited for.
-func waits(t *testing.T) map[string]float64 {
-	t.Helper()
-	list := map[string]float64{}
-	files, err := filepath.Glob("../testdata/plans/*.json")
-	if err != nil || len(files) < 20 {
-		t.Fatalf("%d golden plans, %v", len(files), err)
-	}
-	for _, file := range files {
-		var p struct {
-			Steps []struct {
-				Timers []struct {
-					What, Standing string
-					Seconds        float64
+		verdict, _ := debris.Judge(unasked(c.sign))
+		paired[signWord(&c.sign)] = true
+		hand := f.Hand
+		if c.mended {
+			hand = nil
+		}
+		for set := range 1 << len(hand) {
+			var has []string
+			for n := range hand {
+				if set&(1<<n) > 0 {
+					has = append(has, hand[n])
 				}
 			}
+			outcome := fault.Judge(table, f, answers, has).Outcome
+			switch told, got := weightOf(outcome), weight(verdict); {
+			case told < got:
+				t.Errorf("%s %s %v is %s: milder than what came out, %+v, %s", c.problem, c.answers, has, outcome, c.sign, debris.Verdicts[verdict])
+			case told > got:
+				t.Errorf("what came out, %+v, is %s: milder than %s %s %v, %s", c.sign, debris.Verdicts[verdict], c.problem, c.answers, has, outcome)
+			}
 		}
-		if err := json.Unmarshal([]byte(readText(t, file)), &p); err != nil {
-			t.Fatal(file, err)
+	}
+	for _, q := range judgedToo {
+		for a := range strings.FieldsSeq(table.Questions[q]) {
+			if a != fault.Other && !paired[q+"="+a] {
+				t.Errorf("%s=%s of the problems is held against no sign", q, a)
+			}
 		}
-		for _, s := range p.Steps {
-			for _, timer := range s.Timers {
-				if timer.Standing != "estimated" {
+	}
+	for n := range debris.Asks {
+		a := &debris.Asks[n]
+		if a.Name != "oil" && a.Name != "noise" {
+			continue
+		}
+		for _, w := range a.Words {
+			if id := a.Family + w; paired[id] == (unlike[id] != "") {
+				t.Errorf("%s is held against no problem, or is and has a reason not to be", id)
+			}
+		}
+	}
+}
+
+// unasked is a sign of which nothing is asked but what it tells of oil and bits.
+func unasked(s debris.Sign) *debris.Sign {
+	names := []string{"depth", "size", "amount", "colour"}
+	if s.Bit > 0 {
+		names = append(names, "found")
+	}
+	if s.Oil > 0 {
+		names = append(names, "oil")
+	}
+	s.Unasked = debris.Unasked(names)
+	return &s
+}
+
+func signWord(s *debris.Sign) string {
+	if s.Noise > 0 {
+		return "new-noise." + debris.Noises[s.Noise-1]
+	}
+	return s.Word()
+}
+
+// limits are what a sentence says that judges: a figure, or a word of a verdict.
+var limits = regexp.MustCompile(`(?i)\d|\b(stop|go on|usual|normal|harmless|fine|watch it|reason|millimet\w+|couple|heap|pieces? of metal)\b`)
+
+// The steps that look at what came out, the one that decides and the second look judge
+// nothing in their own sentences: the verdict does.
+func TestAgree_Steps(t *testing.T) {
+	words := catalogue(t)
+	seen := map[string]bool{}
+	for _, name := range slices.Sorted(maps.Keys(specs.Cards())) {
+		c := plantest.Sample(t, strings.TrimSuffix(name, ".json"))
+		also := []string{}
+		for i := range c.Filters {
+			also = append(also, c.Filters[i].ID)
+		}
+		for _, b := range []plan.Bench{{}, {Also: also}} {
+			made, list := plantest.Made(c, b)
+			if made == nil {
+				t.Fatal(name, list)
+			}
+			for i := range made.Steps {
+				s := &made.Steps[i]
+				if len(s.Signs) == 0 && !s.Sums && !s.After || seen[s.Word] {
 					continue
 				}
-				if before, has := list[timer.What]; has && before != timer.Seconds {
-					t.Errorf("%s: %s takes %v s, and %v elsewhere", file, timer.What, timer.Seconds, before)
-				}
-				list[timer.What] = timer.Seconds
-			}
-		}
-	}
-	return list
-}
-
-func agreements(t *testing.T) []agreed {
-	wait := waits(t)
-	half := []due.Reading{{Day: 0, Count: 0}, {Day: due.LeastDays, Count: 1000}}
-	whole := []due.Reading{{Day: 0, Count: 0}, {Day: 365, Count: 1000}}
-	part, _ := due.PaceOf(half)
-	year, _ := due.PaceOf(whole)
-	warm := 3 * oil.Density(oil.UsualDensity, 20) / oil.Density(oil.UsualDensity, 90)
-	cold, hot := fmt.Sprint(drain.WarmLow), fmt.Sprint(drain.WarmHigh)
-	begin := fill.Begin(1, fill.SpinOn, fill.OpenUp, false, false)
-	return []agreed{
-		{"how long the oil lamp may burn; common practice, no source", `oil lamp|[Pp]ressure shows|Start it for`, `(?:within|for) (?:about )?(\w+) seconds`, "five"},
-		{"the first run at idle", `[Ii]dle .*seconds`, `\d+ to (\d+) seconds`, plainly(wait[plan.TimeIdle])},
-		{"when leaks are looked for again", `leak|Look now and again`, `after (\w+) minutes`, numerals[int(wait[plan.TimeLeak])/60]},
-		{"how long it runs until a leak shows; common practice, no source", `running|[Rr]un (it|the engine)`, `(one|two|three|four|five|ten) minutes(?: of running| outdoors| at idle|,)`, "three"},
-		{"turns by hand that show a sound thread; common practice, no source", `by hand|turns free`, `(two|three|four|five) (?:full )?turns`, "three"},
-		{"from what temperature oil is drained", `Below \d+ °C.*(warm|leaves dirt)`, `Below (\d+) °C`, cold},
-		{"up to what temperature oil is drained", `(too hot|scalds|gloves).*\d`, `(?:Above|at) (\d+) °C`, hot},
-		{"the share that is poured first", `seven|volume due; that share`, `(\w+ \w+) of the volume due`, share(fill.First(1))},
-		{"the share that is kept back", `which the first pour leaves`, `(\w+ \w+) of the volume due`, share(1 - fill.First(1))},
-		{"the share that is poured first, least", `that share is common practice`, `(\d+) to \d+ % of the volume due`, plainly(begin.Before.Low * 100)},
-		{"the share that is poured first, most", `that share is common practice`, `\d+ to (\d+) % of the volume due`, plainly(begin.Before.High * 100)},
-		{"from when on more was poured than asked", `more than the card asks, by`, `by more than (\w+ \w+)`, share(limit(0.001, func(n float64) bool { return fill.Compare(n, 1) == fill.Right }))},
-		{"from when on less was poured than asked", `less than the card asks, by`, `by more than (\w+ \w+)`, share(limit(-0.001, func(n float64) bool { return fill.Compare(n, 1) == fill.Right }))},
-		{"the size of the tray", `[Tt]ray, `, `(half as large again)`, share(fill.TrayFor(1))},
-		{"where the level should stand, least", `the aim`, `the aim, (?:the )?(\w+) to`, map[bool]string{true: "middle"}[fill.AimLow == 0.5]},
-		{"where the level should stand, most", `the aim`, `the aim, \w+ to (\w+ \w+)`, share(fill.AimHigh)},
-		{"how wrong a reading may be", `leans so far`, `more than (\w+ \w+) of the band`, share(fill.Reliable)},
-		{"warm oil takes more room", `Warm oil takes more room`, `are ([\d.]+) litres`, strconv.FormatFloat(warm, 'f', 2, 64)},
-		{"how oil grows", `oil grows by`, `by ([\d.]+) of its volume`, plainly(fill.Rise(1, 0, 1))},
-		{"from where on a torque wrench serves", `wrench is exact|of its scale: too coarse`, `(a \w+) of its scale`, share(1 / bolt.LongestScale(1))},
-		{"how far a torque wrench may be off", `ISO 6789 allows`, `allows: (\d) %`, plainly(bolt.Deviation(100) * 100)},
-		{"how far a small torque wrench may be off", `ISO 6789 allows`, `or (\d) % for wrenches up to 10`, plainly(bolt.Deviation(10) * 100)},
-		{"where viscosities end, least", `lies beyond`, `beyond (-?\d+) to`, plainly(oil.LeastHeat)},
-		{"where viscosities end, most", `lies beyond`, `to (\d+) °C`, plainly(oil.MostHeat)},
-		{"how long readings must span", `foretold`, `readings, (a month|\w+ days) or more apart`, map[bool]string{true: "a month"}[due.LeastDays == 30]},
-		{"the least spread of what is ridden, in a part of a year", `before a whole year`, `or (a \w+) before`, share(part.High/part.Middle - 1)},
-		{"the least spread of what is ridden", `before a whole year`, `at least (a \w+)`, share(year.High/year.Middle - 1)},
-		{"from when on a bill is told to be above the estimate", `Ask the customer`, `beyond (\d+) %`, plainly(100 * limit(0.001, func(n float64) bool { _, ask := quote.Exceeds(int(n*1e5), 1e5); return !ask }))},
-		{"how many stages a job has", `Stage \{number\}`, `of (\d+)`, fmt.Sprint(len(plan.Stages))},
-		{"how many stages a job has, in words", `stages`, `The (\w+) stages`, numerals[len(plan.Stages)]},
-	}
-}
-
-// A figure that a sentence names is what the program reckons with, and the same in
-// every sentence.
-func TestAgree_FiguresInSentences(t *testing.T) {
-	texts := everyWording(t)
-	for _, a := range agreements(t) {
-		about, figure, said := regexp.MustCompile(a.about), regexp.MustCompile(a.figure), 0
-		for _, w := range texts {
-			for _, s := range sentencesOf(w.words) {
-				if !about.MatchString(s) {
-					continue
-				}
-				for _, m := range figure.FindAllStringSubmatch(s, -1) {
-					if said++; m[1] != a.want {
-						t.Errorf("%s: %q says %q, and %s is %q", w.id, s, m[1], a.what, a.want)
+				seen[s.Word] = true
+				for _, ending := range []string{"", ".do", ".why"} {
+					text := words[s.Word+ending]
+					if text = strings.ReplaceAll(text, "Decide: go on or stop?", ""); text == "" && ending != "" {
+						t.Errorf("%s%s says nothing", s.Word, ending)
+					}
+					if judges := limits.FindString(text); judges != "" {
+						t.Errorf("%s%s judges by itself (%q): %q", s.Word, ending, judges, text)
 					}
 				}
 			}
 		}
-		if said == 0 {
-			t.Errorf("no sentence says %s: %q in %q", a.what, a.figure, a.about)
+	}
+	for _, word := range []string{"step.look-oil", "step.look-magnet", "step.look-strainer", "step.look-filter", "step.look-rotor", "step.decide", "step.second-look"} {
+		if !seen[word] {
+			t.Errorf("no sample card has %s", word)
 		}
 	}
 }
 
-// differences are temperatures by which something differs.
-var differences = []string{"bench.chart.warmer", "figure.thirty-degrees-more", "finding.readings-close"}
-
-// ofScience are temperatures that belong to a standard or to a scale, and are read
-// in °C everywhere.
-var ofScience = []string{"*.hint", "figure.typical-at-*", "ask.run-out.at*", "method.*", "lookup.temperature-for", "finding.viscosity-out-of-range.do", "finding.oil-n*", "finding.cold-viscosity", "finding.cold-is-thicker", "calc.convert.why", "say.*"}
-
-// A temperature that somebody reads off a thermometer is told in both scales, and
-// both say the same.
-func TestAgree_BothScalesOfTemperature(t *testing.T) {
-	inBoth := regexp.MustCompile(`(-?\d+)(?:–(\d+))? °C( \((-?\d+)(?:–(\d+))? °F\))?`)
-	seen := 0
-	for _, w := range everyWording(t) {
-		for _, m := range inBoth.FindAllStringSubmatch(w.words, -1) {
-			if m[3] == "" {
-				if !matchesAny(w.id, ofScience) && !strings.Contains(w.words, m[1]+" °C (") {
-					t.Errorf("%s: %q stands without °F in %q", w.id, m[0], w.words)
-				}
-				continue
-			}
-			for _, n := range []int{1, 2} {
-				if m[n] == "" {
-					continue
-				}
-				celsius, _ := strconv.ParseFloat(m[n], 64)
-				want := celsius * 9 / 5
-				if !matchesAny(w.id, differences) {
-					want += 32
-				}
-				if seen++; m[n+3] != plainly(math.Round(want)) {
-					t.Errorf("%s: %q is %v °F", w.id, m[0], math.Round(want))
+// reasonsOf are the reasons that debris gives, by their codes.
+func reasonsOf() map[string]debris.Verdict {
+	all := map[string]debris.Verdict{}
+	take := func(s debris.Sign) {
+		_, reasons := debris.Judge(&s)
+		for _, r := range reasons {
+			all[r.Code] = r.Verdict
+		}
+	}
+	for bit := range len(debris.Bits) + 1 {
+		for size := range len(debris.Sizes) + 1 {
+			for colour := range len(debris.Colours) + 1 {
+				for magnet := range len(debris.Magnets) + 1 {
+					for _, s := range []debris.Sign{{}, {Amount: debris.Few, FirstService: true}, {Amount: debris.Many}, {Depth: size}, {Oil: debris.Dark}} {
+						s.Bit, s.Size, s.Colour, s.Magnet = bit, size, colour, magnet
+						take(s)
+					}
 				}
 			}
 		}
 	}
-	if seen < 4 {
-		t.Errorf("only %d temperatures were found", seen)
+	for oil := range debris.Fuel {
+		for _, s := range []debris.Sign{{}, {Lamp: true}, {More: true}, {Again: true}, {Noise: debris.Fades}, {Noise: debris.Stays}} {
+			s.Oil = oil + 1
+			take(s)
+		}
 	}
+	return all
+}
+
+var (
+	runs   = regexp.MustCompile(`(?i)\b(rides?|ride it|runs?|start|km|usual distance)\b`)
+	stands = regexp.MustCompile(`(?i)(do not (run|start)|before it runs)`)
+)
+
+// Any reason may stand beside one to stop: so none tells to ride or to run, and what
+// tells not to is a reason to stop. What to do next tells to ride or to run only in
+// what is left out after a stop.
+func TestAgree_Sentences(t *testing.T) {
+	words := catalogue(t)
+	for code, verdict := range reasonsOf() {
+		for _, ending := range []string{"", ".do"} {
+			text := words["finding."+code+ending]
+			if forbids := stands.MatchString(text); forbids && verdict != debris.Stop {
+				t.Errorf("%s%s is no reason to stop, and says %q", code, ending, text)
+			}
+			if told := runs.FindString(stands.ReplaceAllString(text, "")); told != "" && ending != "" {
+				t.Errorf("%s%s tells to run it (%q), and may stand beside a stop: %q", code, ending, told, text)
+			}
+		}
+	}
+	stop := debris.Next(debris.Stop, everyReason(), false)
+	for _, action := range debris.Actions {
+		text := words["next."+action]
+		told := runs.MatchString(text) && action != "no-start"
+		if left := slices.Contains(stop, action); left == told {
+			t.Errorf("next.%s stands after a stop %v, and says %q", action, left, text)
+		}
+	}
+}
+
+func everyReason() []debris.Reason {
+	var all []debris.Reason
+	for bit := range len(debris.Bits) + 1 {
+		for oil := range debris.Fuel + 1 {
+			for _, s := range []debris.Sign{{}, {Depth: debris.Larger}, {Magnet: debris.NotTried}, {Lamp: true}, {More: true}, {Colour: debris.Dull}} {
+				s.Bit, s.Oil = bit, oil
+				_, reasons := debris.Judge(&s)
+				all = append(all, reasons...)
+			}
+		}
+	}
+	return all
+}
+
+var moreThan = regexp.MustCompile(`(?i)more than (\d+) mm`)
+
+// A length in the sentence of a reason is the one that its rule has: the reason is
+// given from the next larger size on, and not before.
+func TestAgree_Lengths(t *testing.T) {
+	words := catalogue(t)
+	measured := 0
+	for code := range reasonsOf() {
+		m := moreThan.FindStringSubmatch(words["finding."+code])
+		if m == nil {
+			continue
+		}
+		measured++
+		mm, err := strconv.ParseFloat(m[1], 64)
+		if err != nil {
+			t.Fatal(code, err)
+		}
+		for size := debris.HalfMillimetre; size <= debris.Larger; size++ {
+			given := givenAt(code, size)
+			if want := size > debris.SizeUpTo(mm); given != want {
+				t.Errorf("%s says %q; at %s it is given: %v", code, m[0], debris.Sizes[size-1], given)
+			}
+		}
+	}
+	if measured < 3 {
+		t.Errorf("%d reasons say a length", measured)
+	}
+}
+
+// givenAt reports whether a reason is given for anything of that size or depth.
+func givenAt(code string, size int) bool {
+	for bit := range len(debris.Bits) + 1 {
+		for _, s := range []debris.Sign{{Bit: bit, Size: size}, {Bit: bit, Depth: size}} {
+			_, reasons := debris.Judge(&s)
+			if slices.ContainsFunc(reasons, func(r debris.Reason) bool { return r.Code == code }) {
+				return true
+			}
+		}
+	}
+	return false
 }
