@@ -13,7 +13,7 @@ var otherNames = []struct {
 	but         []string
 }{
 	{`sump plug|drain screw|oil plug`, "drain plug", nil},
-	{`drain pan|catch pan|in the pan|plug, pan|drip tray|basin|bowl`, "tray", nil},
+	{`drain pan|catch pan|in the pan\b|plug, pan\b|drip tray|basin|bowl`, "tray", nil},
 	{`oil light|warning light|warning lamp|oil pressure lamp|pressure light`, "oil lamp", nil},
 	{`torch|flashlight|inspection lamp|with a lamp|^lamp on\b`, "light", nil},
 	{`the stick\b|oil stick|(^| )stick (as|from)`, "dipstick", nil},
@@ -21,7 +21,7 @@ var otherNames = []struct {
 	{`cartridge|insert filter|paper filter`, "filter element", nil},
 	{`canister|can filter|screw-on filter`, "spin-on filter", nil},
 	{`oil screen|gauze|sieve`, "strainer", nil},
-	{`\bcloths?\b`, "rag", nil},
+	{`\bcloths?\b`, "rag", []string{"aid.*"}},
 	{`helicoil|helical insert|thread coil`, "thread insert", nil},
 	{`fill hole|filling hole|fill plug|oil filler hole`, "filler", nil},
 	{`torque spanner|torque key`, "torque wrench", nil},
@@ -29,7 +29,7 @@ var otherNames = []struct {
 	{`allen|inbus|hex key|torx`, "hexagon key, six-lobe bit", nil},
 	{`\bsignal\b|reception|internet|\bweb\b`, "network", nil},
 	{`motorbike|motorcycle's manual|vehicle|machine`, "bike", []string{"invented*", "page.insecure", "settings.offline.insecure"}},
-	{`handbook|service book|workshop manual|owner's manual`, "manual", nil},
+	{`handbook|service book|workshop manual|owner's manual`, "manual", []string{"aid.*.source"}},
 	{`mileage|speedometer|tacho`, "odometer", nil},
 	{`petrol|gasoline`, "fuel", []string{"finding.service-other-engine"}},
 	{`carriageway|hard shoulder`, "road", nil},
@@ -90,6 +90,7 @@ var ownWords = []string{"finding.*.do", "lookup.*", "step.*.why", "*.more"}
 var saidTwice = map[string]string{
 	"Shared.":          "two parts of the catalogue that are loaded apart",
 	"Saved as {name}.": "two parts of the catalogue that are loaded apart",
+	"Where: {place}. Thread: {thread}. New seal: {seal}. Fit one seal only. Turn it in by hand first, then tighten it once to the torque.": "whatever a plug closes, it is closed in one way",
 }
 
 // What is said in two places would be mended in one: a sentence stands once, and its
