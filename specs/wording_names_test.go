@@ -90,7 +90,6 @@ var ownWords = []string{"finding.*.do", "lookup.*", "step.*.why", "*.more"}
 var saidTwice = map[string]string{
 	"Shared.":          "two parts of the catalogue that are loaded apart",
 	"Saved as {name}.": "two parts of the catalogue that are loaded apart",
-	"Where: {place}. Thread: {thread}. New seal: {seal}. Fit one seal only. Turn it in by hand first, then tighten it once to the torque.": "whatever a plug closes, it is closed in one way",
 }
 
 // What is said in two places would be mended in one: a sentence stands once, and its
