@@ -38,15 +38,17 @@ function cameFrom(text = '{}') {
   }
 }
 
+// What to do comes before everything else, so that it stands first with large text too.
 const draw = ({ kind, lines, from }) => html`
-  <header class="bar">
+  <h1 tabindex="-1">${t(kind ? `aid-title.${kind}` : 'aid.which')}</h1>
+  ${kind ? card(kind, lines) : nothing}
+  <p class="bar">
     ${from.job ? html`<a class="all" href=${back(from)}>${t('aid.back')}</a>` : nothing}
     <a class="all" href=${address('trouble', ...(from.job ? [JSON.stringify(from)] : []))}
       >${t('aid.problems')}</a
     >
-  </header>
-  <h1 tabindex="-1">${t(kind ? `aid-title.${kind}` : 'aid.which')}</h1>
-  ${kind ? card(kind, lines) : nothing} ${aidLinks(from, kind)}
+  </p>
+  ${aidLinks(from, kind)}
 `;
 
 const back = ({ job, step }) => address('job', job, ...(step ? ['step', step] : []));

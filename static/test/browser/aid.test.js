@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { kinds } from '../../app/aid/kinds.js';
 import { goTo, startJob, stored, untilStep } from './job-page.js';
+import { textSize } from './layout.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { polling, untilState } from './page.js';
 import { heading, tap, untilSeen } from './person.js';
@@ -85,14 +86,25 @@ test('every card is one tap from the problems, and stands whole on the screen', 
     await goTo(page, '#/trouble');
     await tap(page, words(`aid.${kind}`), 'link');
     await untilSeen(page, words(`aid-source.${kind}`));
-    const [top, bottom, edge] = await page.evaluate(() => {
-      scrollTo(0, 0);
-      const of = (selector) => document.querySelector(selector).getBoundingClientRect();
-      return [of('h1').top, of('article').bottom, of('nav[aria-label]').top];
-    });
+    const [top, bottom, edge] = await edges(page);
     assert.ok(
       top >= 0 && bottom <= edge,
       `${kind}: from ${top} to ${bottom}, the bar is at ${edge}`,
     );
+    await textSize(page, 2);
+    const [larger, , , first] = await edges(page);
+    await textSize(page, 1);
+    assert.ok(
+      larger >= 0 && first <= phone.height,
+      `${kind}, text of 200 %: the first line ends at ${first}`,
+    );
   }
 });
+
+/** Where the card begins and ends, where the bar below begins, and where the first line ends. */
+const edges = (page) =>
+  page.evaluate(() => {
+    scrollTo(0, 0);
+    const of = (selector) => document.querySelector(selector).getBoundingClientRect();
+    return [of('h1').top, of('article').bottom, of('nav[aria-label]').top, of('article li').bottom];
+  });
