@@ -113,7 +113,7 @@ test('a card is told what is in front of what, and which step a note belongs to'
 });
 
 const offered = (page, name) =>
-  page.$eval(`[name="${name}"]`, ({ options }) => [...options].map((option) => option.innerText));
+  page.$eval(`[name="${name}"]`, ({ options }) => [...options].map((option) => option.text));
 
 /** Writes into an entry, and waits until it is taken in. */
 async function write(page, name, text) {
