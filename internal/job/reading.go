@@ -88,7 +88,7 @@ func (r *replayer) asked(e *placed) (*plan.Step, *plan.Ask) {
 	}
 	_, poured := r.trace.Poured[e.About]
 	for _, a := range asked {
-		if a.step.After == (r.state.Finished != "") && (e.What != plan.AskLevel || a.step.Finds != poured) {
+		if a.step.After == (r.state.Finished != "") && !a.step.Interim && (e.What != plan.AskLevel || a.step.Finds != poured) {
 			return a.step, a.ask
 		}
 	}

@@ -3,8 +3,8 @@ package plan
 import "tidysump/internal/card"
 
 // notes puts the card's notes at the steps: one that belongs to a moment at each step of
-// that moment or, where the job has none, at the last step of an earlier one; any other
-// at the first step.
+// that moment or, where the job has none, at the last step before it; any other at the
+// first step.
 func (p *planner) notes() {
 	steps := p.plan.Steps
 	if len(steps) == 0 {
@@ -17,10 +17,10 @@ func (p *planner) notes() {
 		for k := range steps {
 			s := &steps[k]
 			switch {
-			case s.at == n.At:
+			case p.isAt(s, n.At):
 				found = true
 				s.Notes = append(s.Notes, n.Text)
-			case s.at != "" && momentOf(s.at) < momentOf(n.At):
+			case s.at != "" && momentOf(s.at) <= momentOf(n.At):
 				before = k
 			}
 		}
@@ -28,6 +28,25 @@ func (p *planner) notes() {
 			steps[before].Notes = append(steps[before].Notes, n.Text)
 		}
 	}
+}
+
+// isAt reports whether a step is of a moment. What the oil runs out of is opened and
+// closed by steps that may also be of a strainer or filter.
+func (p *planner) isAt(s *Step, at card.NotePlace) bool {
+	ids := s.Opens
+	switch at {
+	case card.AtClose:
+		ids = s.Closes
+	case card.AtDrain:
+	default:
+		return s.at == at
+	}
+	for _, id := range ids {
+		if b := p.card.Bolt(id); b != nil && p.opens(b) {
+			return true
+		}
+	}
+	return false
 }
 
 // momentOf is the place of a moment in the order of the job.

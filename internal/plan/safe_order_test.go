@@ -326,6 +326,13 @@ func TestMake_NoNoteIsLost(t *testing.T) {
 			if shown[n.Text] == 0 {
 				t.Errorf("%s: the note at %s is lost: %q", c.ID, n.At, n.Text)
 			}
+			for k := range p.Steps {
+				s := &p.Steps[k]
+				drains := slices.ContainsFunc(s.Opens, func(id string) bool { return p.Card().Bolt(id).Drains && p.Card().Bolt(id).Purpose != card.Panel })
+				if n.At == card.AtDrain && drains && !slices.Contains(s.Notes, n.Text) {
+					t.Errorf("%s: %q is not at %s", c.ID, n.Text, s.ID)
+				}
+			}
 			if s := at(p, "first-start"); n.At == card.AtFirstStart && s >= 0 && !slices.Contains(p.Steps[s].Notes, n.Text) {
 				t.Errorf("%s: %q is not at the first start", c.ID, n.Text)
 			}
