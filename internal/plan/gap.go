@@ -32,12 +32,78 @@ func (p *planner) gap(word, lookup, of, place string) {
 
 // boltGaps notes what is not known of a fastener that is turned with a tool.
 func (p *planner) boltGaps(b *card.Bolt, purpose string) {
-	if !b.Torque.Known() && measureOf(b) != ByTurn {
-		p.gap("torque", "torque", purpose, orWord(b.Place, "not-known"))
+	place := orWord(b.Place, "not-known")
+	if b.Purpose == card.FilterCanned {
+		if measureOf(b) == ByHand {
+			p.gap("turn", "turn", purpose, place)
+		}
+		return // what grips it goes by the filter that is bought
 	}
-	if b.Drive != card.Strap && !b.Size.Known() {
-		p.gap("size", "size", purpose, orWord(b.Place, "not-known"))
+	if !b.Torque.Known() {
+		p.gap("torque", "torque", purpose, place)
 	}
+	if b.Drive != card.Strap && (b.Drive == "" || !b.Size.Known()) {
+		p.gap("size", "size", purpose, place)
+	}
+}
+
+// sealGaps notes each place that is opened today whose seal the card doesn't know.
+func (p *planner) sealGaps() {
+	for i := range p.card.Bolts {
+		b := &p.card.Bolts[i]
+		if p.turned(b) && sealed(b) && !p.sealKnown(b) && !(p.isHolder(b) && p.firstHolder(b) != b) {
+			p.gap("seal", "seal", "purpose."+string(b.Purpose), orWord(b.Place, "not-known"))
+		}
+	}
+}
+
+// sealed reports whether a fastener closes an oil's room and gets a new seal: a cap that
+// is closed by hand keeps its ring, and a spin-on filter brings its own.
+func sealed(b *card.Bolt) bool {
+	switch b.Purpose {
+	case card.Panel, card.LeaveAlone, card.FilterCanned:
+		return false
+	case card.FillerCap:
+		return !byHand(b)
+	}
+	return true
+}
+
+// isHolder reports whether a fastener is one of those right at a filter or strainer:
+// they share its seals.
+func (d *day) isHolder(b *card.Bolt) bool { return b.Holds != "" && !d.outer(b) }
+
+// firstHolder is the first of those that hold the same.
+func (d *day) firstHolder(b *card.Bolt) *card.Bolt {
+	for i := range d.card.Bolts {
+		if other := &d.card.Bolts[i]; other.Holds == b.Holds && sealed(other) && d.turned(other) && d.isHolder(other) {
+			return other
+		}
+	}
+	return b
+}
+
+// sealKnown reports whether the card knows a seal of that place.
+func (d *day) sealKnown(b *card.Bolt) bool {
+	if b.Seal != nil || !d.isHolder(b) {
+		return b.Seal != nil
+	}
+	for i := range d.card.Bolts {
+		if other := &d.card.Bolts[i]; other.Holds == b.Holds && other.Seal != nil && d.isHolder(other) {
+			return true
+		}
+	}
+	for i := range d.card.Filters {
+		if f := &d.card.Filters[i]; f.ID == b.Holds && len(f.Seals) > 0 {
+			return true
+		}
+	}
+	for i := range d.card.Strain {
+		if s := &d.card.Strain[i]; s.ID == b.Holds && len(s.Seals) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // levelGaps notes what is not known of how a level is read. A hole has no marks,

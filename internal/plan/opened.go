@@ -28,7 +28,7 @@ func (d *day) closedAt(on subject) []string {
 
 // isFiller reports whether an oil of the day is poured in through that cap.
 func (d *day) isFiller(b *card.Bolt) bool {
-	return b.Purpose == card.FillerCap && d.doing(b.Circuit) && !d.opened(b)
+	return b.Purpose == card.FillerCap && d.doing(b.Circuit) && d.turned(b) && !d.opened(b)
 }
 
 // apart reports whether a fastener that holds a filter is opened by a step of its own

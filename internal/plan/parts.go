@@ -14,6 +14,9 @@ type Item struct {
 	Word   string // word id
 	Values map[string]string
 	Count  int
+	// Against is what a part is held against before it is fitted: texts, or word ids
+	// after "@" that the values fill.
+	Against []string
 	// Oil is the circuit whose oil it is, "" for anything else: for who charges for
 	// it, and not written.
 	Oil string
@@ -24,6 +27,7 @@ func (i *Item) Members(m *wire.Members) {
 	m.String("word", &i.Word, wire.Required)
 	m.TextMap("values", &i.Values)
 	m.Int("count", &i.Count)
+	wire.Texts(m, "against", &i.Against)
 }
 
 // NewItem makes an item; values are names and texts in turn.
@@ -34,29 +38,84 @@ func NewItem(count int, word string, values ...string) Item {
 // parts lists what must lie on the bench before the first bolt turns: the oil
 // of each circuit, the filter, and a new seal for everything that is opened.
 func (p *planner) parts() {
-	add := func(i Item) { p.plan.Parts = append(p.plan.Parts, i) }
 	for _, o := range p.plan.Oils {
-		if o.Today {
+		if p.doing(o.Circuit) {
 			need := p.need(p.card.Circuit(o.Circuit))
 			i := Item{Word: "part.oil", Values: need.Values, Oil: o.Circuit}
+			if p.bench.GetHome {
+				i.Word = "part.oil-some" // nobody knows how much is missing
+			}
 			i.Values["of"], i.Values["volume"], i.Values["need"] = "@"+o.Role, o.Due.First(), need.First()
-			add(i)
+			p.plan.Parts = append(p.plan.Parts, i)
 		}
 	}
 	for _, f := range p.filters {
 		if f.Kind != card.Centrifugal { // that one is cleaned and put back
-			add(NewItem(1, "part.filter-"+string(f.Kind), "place", f.Place))
+			p.filter(f)
 		}
-		p.seals(f.Seals, "part.filter")
+		p.seals(f.Seals, "part.filter", f.Circuit, f.Place)
 	}
 	for _, s := range p.strainers {
-		p.seals(s.Seals, "part.strainer")
+		p.seals(s.Seals, "part.strainer", s.Circuit, s.Place)
 	}
 	for i := range p.card.Bolts {
 		if b := &p.card.Bolts[i]; b.Seal != nil && p.turned(b) && !(b.Purpose == card.FillerCap && byHand(b)) {
-			p.seal(b.Seal, sealsOf(b), "purpose."+string(b.Purpose))
+			p.seal(b.Seal, sealsOf(b), "purpose."+string(b.Purpose), b.Circuit, b.Place)
 		}
 	}
+}
+
+// filter adds a new filter, and what its box is held against, as far as the card knows.
+func (p *planner) filter(f *card.Filter) {
+	i := NewItem(1, "part.filter-"+string(f.Kind), "circuit", p.roleOf(f.Circuit), "place", orWord(f.Place, "not-known"))
+	hold := func(name, word, text string) {
+		if text != "" {
+			i.Values[name] = text
+			i.Against = append(i.Against, word)
+		}
+	}
+	ring := "@against.across"
+	if f.Kind == card.SpinOn {
+		ring = "@against.ring"
+		hold("thread", "@against.thread", p.filterThread(f))
+	}
+	hold("ring", ring, p.printed(f.Ring))
+	hold("height", "@against.height", p.printed(f.Height))
+	hold("own", "@against.own", f.OwnNumber)
+	if len(i.Against) == 0 {
+		p.gap("filter", "filter", i.Values["circuit"][1:], i.Values["place"])
+	}
+	if f.Kind == card.SpinOn && f.Mount == "" {
+		p.gap("mount", "mount", i.Values["circuit"][1:], i.Values["place"])
+	}
+	p.plan.Parts = append(p.plan.Parts, i)
+}
+
+// filterThread is the thread of a spin-on filter: the filter's, or that of the fastener
+// that stands for it.
+func (d *day) filterThread(f *card.Filter) string {
+	for i := range d.card.Bolts {
+		if b := &d.card.Bolts[i]; f.Thread == "" && b.Holds == f.ID && b.Purpose == card.FilterCanned {
+			return b.Thread
+		}
+	}
+	return f.Thread
+}
+
+// printed is a length in the person's units, "" where it is not known.
+func (d *day) printed(f *card.Figure) string {
+	if !f.Known() {
+		return ""
+	}
+	return d.print.Card("size", f, "size").First()
+}
+
+// roleOf is the word for what the oil of a circuit serves.
+func (d *day) roleOf(circuit string) string {
+	if c := d.card.Circuit(circuit); c != nil {
+		return "@role." + string(c.Role)
+	}
+	return "@not-known"
 }
 
 // sealsOf is one for each fastener; but a gasket or ring of a cover lies under
@@ -74,27 +133,41 @@ func sealsOf(b *card.Bolt) int {
 	return b.Number()
 }
 
-func (p *planner) seals(list []card.Seal, of string) {
+func (p *planner) seals(list []card.Seal, of, circuit, place string) {
 	for i := range list {
-		p.seal(&list[i], 1, of)
+		p.seal(&list[i], 1, of, circuit, place)
 	}
 }
 
-// seal adds a seal, or raises the count of one that is alike.
-func (p *planner) seal(s *card.Seal, times int, of string) {
-	count := times * max(s.Count, 1)
-	word, kind, size := "part.seal", "@seal."+string(s.Kind), sealSize(s)
-	if size == "" {
-		word = "part.seal-size-unknown"
+// seal adds a seal, or raises the count of one that is alike and lies there too.
+func (p *planner) seal(s *card.Seal, times int, of, circuit, place string) {
+	i := NewItem(times*max(s.Count, 1), "part.seal", "kind", "@seal."+string(s.Kind), "size", sealSize(s), "of", "@"+of,
+		"circuit", p.roleOf(circuit), "place", orWord(place, "not-known"))
+	if i.Values["size"] == "" {
+		i.Word = "part.seal-size-unknown"
+		if s.Kind == card.Paper {
+			i.Word = "part.gasket" // one goes by the place that it is cut for
+		} else {
+			p.gap("seal-size", "seal", of, i.Values["place"])
+		}
 	}
-	for i := range p.plan.Parts {
-		have := &p.plan.Parts[i]
-		if have.Word == word && have.Values["kind"] == kind && have.Values["size"] == size && have.Values["of"] == "@"+of {
-			have.Count += count
+	for n := range p.plan.Parts {
+		have := &p.plan.Parts[n]
+		if have.Word == i.Word && sameValues(have, &i) {
+			have.Count += i.Count
 			return
 		}
 	}
-	p.plan.Parts = append(p.plan.Parts, NewItem(count, word, "kind", kind, "size", size, "of", "@"+of))
+	p.plan.Parts = append(p.plan.Parts, i)
+}
+
+func sameValues(one, other *Item) bool {
+	for name, value := range one.Values {
+		if other.Values[name] != value {
+			return false
+		}
+	}
+	return true
 }
 
 // tray gives the size of the tray: the oils run out one after the other, so it

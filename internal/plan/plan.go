@@ -98,6 +98,7 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 	p.oils()
 	p.bolts()
 	p.parts()
+	p.sealGaps()
 	p.sequence()
 	p.notes()
 	p.tools()

@@ -6,24 +6,21 @@ import (
 	"tidysump/internal/quantity"
 )
 
-// through says what an oil is poured through. A funnel needs a hole that looks up: the
-// plug of a gear case and a level hole are in its side.
+// through says what an oil is poured through. A funnel needs a hole that looks up, and a
+// level hole is in the side; of the filler plug of a gear case the card doesn't say.
 func (d *day) through(c *card.Circuit) string {
-	side := false
+	word := "@through.funnel"
 	for i := range d.card.Bolts {
 		b := &d.card.Bolts[i]
-		if b.Circuit != c.ID || !d.fills(b) {
-			continue
+		switch {
+		case b.Circuit != c.ID || !d.fills(b) || b.Number() > 1 || byHand(b) || isEngineOil(c):
+		case b.Purpose == card.FillerCap:
+			word = "@through.either"
+		default:
+			return "@through.syringe"
 		}
-		if b.Number() > 1 || byHand(b) || isEngineOil(c) {
-			return "@through.funnel" // a cover, a cap, or a plug on top
-		}
-		side = true
 	}
-	if side {
-		return "@through.syringe"
-	}
-	return "@through.funnel"
+	return word
 }
 
 // Marks that jugs have, the coarsest first: in mL, also beside Imperial units, and in

@@ -133,7 +133,7 @@ func (p *planner) bolts() {
 		if b.Seal != nil {
 			s.Seal, s.SealFor = "seal."+string(b.Seal.Kind), sealSize(b.Seal)
 		}
-		if s.Today && wrenched(b) && b.Purpose != card.Panel {
+		if s.Today && p.turnedWith(b) && b.Purpose != card.Panel {
 			p.boltGaps(b, s.Purpose)
 		}
 		p.plan.Bolts = append(p.plan.Bolts, s)

@@ -16,8 +16,8 @@ var toolsOf = [...]struct{ word, used string }{
 	{"tool.filter-bag", " step.waste "},
 	{"tool.tray", " step.tray step.tray-unknown "},
 	{"tool.jug", " step.measure step.peek-off "},
-	{"tool.funnel", " @through.funnel "},
-	{"tool.syringe", " @through.syringe "},
+	{"tool.funnel", " @through.funnel @through.either "},
+	{"tool.syringe", " @through.syringe @through.either "},
 	{"tool.can", " step.close-can step.waste "},
 	{"tool.gloves", " step.guard caution.hot-oil caution.hot-engine caution.used-oil-skin "},
 	{"tool.glasses", " step.guard caution.eyes caution.solvent "},
@@ -163,7 +163,7 @@ func gripOf(b *card.Bolt) string {
 
 func hasItem(list []Item, want Item) bool {
 	for _, i := range list {
-		if i.Word == want.Word && i.Values["size"] == want.Values["size"] && i.Values["place"] == want.Values["place"] && i.Values["of"] == want.Values["of"] {
+		if i.Word == want.Word && sameValues(&i, &want) {
 			return true
 		}
 	}

@@ -31,7 +31,7 @@ func Card(t *rapid.T) *card.Card {
 	holders := []string{""}
 	for i := range rapid.IntRange(0, 2).Draw(t, "filters") {
 		f := card.Filter{ID: "filter" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"),
-			Kind: Pick(t, "kind", card.FilterKinds...), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"),
+			Kind: Pick(t, "kind", card.FilterKinds...), Place: Pick(t, "place", "", "in front"), OwnNumber: Pick(t, "own number", "", "shelf 3"), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"),
 			Mount: maybe(t, "mount", card.Mounts), Seals: drawSeals(t)}
 		c.Filters = append(c.Filters, f)
 		holders = append(holders, f.ID)

@@ -595,6 +595,11 @@ export interface Item {
   word: string;
   values?: { [name: string]: string };
   count?: Count;
+  /**
+   * Against is what a part is held against before it is fitted: texts, or word ids after "@" that
+   * the values fill.
+   */
+  against?: string[];
 }
 
 /** CardsInput is a set of cards to be listed, canonical with the text of each. */

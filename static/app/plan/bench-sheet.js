@@ -8,6 +8,7 @@ import { mark, marks, textsOf } from '../ui/figure.js';
 import { box, paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 import { own } from '../site/own.js';
+import { heldAgainst } from './sheets.js';
 
 /** @import { PlanAsk, BoltSheet, Oil, Plan, ShownFigure } from '../core/core.d.ts' */
 
@@ -91,32 +92,29 @@ const figure = (f) => html`${textsOf(f).join(' · ') || t('not-known')} ${mark(f
 const table = (bolts) =>
   html`<table>
     ${bolts.map(
-      ({ purpose, place, count = 0, thread, size, by = 'torque', seal, sealSize, ...figures }) =>
+      ({ purpose, place, count = 0, thread, tool, by = 'torque', seal, sealSize, ...figures }) =>
         html`<tr>
           <td>${box}</td>
           <td>
             ${count > 1 ? t('plan.count', { count }) : nothing}
             ${t(purpose)}${place ? `: ${text(place)}` : nothing}
           </td>
-          <td>
-            ${[thread, size.texts?.[0]].filter(Boolean).map(text).join(', ') || t('not-known')}
-          </td>
-          <td>
-            ${[thread, size.texts?.[0]].filter(Boolean).map(text).join(', ') || t('not-known')}
-          </td>
+          <td>${thread ? text(thread) : t('not-known')}</td>
+          <td>${tool?.map(text).join(', ') || t('not-known')}</td>
           <td>${figure(/** @type {ShownFigure} */ (own(figures, by)) ?? figures.torque)}</td>
           <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
         </tr>`,
     )}
   </table>`;
 
-/** @param {{ word: string, values?: { [name: string]: string }, count?: number, asks?: PlanAsk[] }[]} list */
+/** @param {{ word: string, values?: { [name: string]: string }, count?: number, against?: string[], asks?: PlanAsk[] }[]} list */
 const ticks = (list) =>
   html`<ul class="ticks">
     ${list.map(
-      ({ word, values, count = 0, asks = [] }) =>
+      ({ word, values, count = 0, against, asks = [] }) =>
         html`<li>
           ${box} ${count > 1 ? t('plan.count', { count }) : nothing} ${t(word, values)}
+          ${heldAgainst({ against, values })}
           ${asks.map(({ what }) => html`<span class="blank">${t(`ask.${what}`)}</span>`)}
         </li>`,
     )}

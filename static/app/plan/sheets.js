@@ -1,7 +1,9 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
-import { figureRow, standing, value } from '../ui/figure.js';
+import { figureRow, standing, textsOf, value } from '../ui/figure.js';
 import { own } from '../site/own.js';
+
+/** @import { Item } from '../core/core.d.ts' */
 
 /** What the card does not know, and where to find it. */
 export function gaps(list) {
@@ -77,16 +79,28 @@ const row = (word, content) =>
     <dd>${content || t('not-known')}</dd>
   </div>`;
 
+/**
+ * What a part is held against before it is fitted.
+ *
+ * @param {Pick<Item, 'against' | 'values'>} part
+ */
+export const heldAgainst = ({ against, values }) =>
+  against
+    ? html`<small
+        >${t('plan.against', { facts: textsOf({ texts: against, values }).join(' · ') })}</small
+      >`
+    : nothing;
+
 /** A list of parts or tools to lay out. */
 export function lists(word, items = []) {
   return html`<section>
     <h2>${t(word)}</h2>
     <ul class="items">
       ${items.map(
-        ({ word: id, values, count }) =>
+        ({ word: id, values, count, against }) =>
           html`<li>
             ${count > 1 ? html`<span class="count">${t('plan.count', { count })}</span>` : nothing}
-            ${t(id, values)}
+            <span>${t(id, values)} ${heldAgainst({ against, values })}</span>
           </li>`,
       )}
     </ul>
