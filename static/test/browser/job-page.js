@@ -78,6 +78,14 @@ export async function startJob(page, bike) {
 export const untilStep = (page, number, timeout) =>
   untilSeen(page, new RegExp(`${words('job.step', { number, steps: '\\d+' })}\\b`), timeout);
 
+/** Waits until that step was left for another screen. */
+export const untilPast = (page, id) =>
+  page.waitForFunction(
+    (step) => !location.hash.endsWith(`/step/${step}`),
+    { polling, timeout: patience() },
+    id,
+  );
+
 /** The plan that the page's core makes of a card. */
 export async function planOf(page, card) {
   const plan = (c) => globalThis.tidysump.core.call('plan', { card: c });

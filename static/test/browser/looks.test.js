@@ -1,7 +1,7 @@
 // Looking at what came out: in the step, against the last time, and to scale.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, plant, stored } from './job-page.js';
+import { goTo, plant, stored, untilPast } from './job-page.js';
 import { lookedThen, lookJob, lookNow } from './look-jobs.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
@@ -48,7 +48,7 @@ test('a stop is kept by one tap, warns before the start and stands in the record
   await goTo(page, '#/job/now/step/first-start');
   await untilSeen(page, words('caution.found-stop'));
   await tap(page, words('job.done'));
-  await untilSeen(page, words('caution.never-above')); // the next step
+  await untilPast(page, 'first-start');
 
   await goTo(page, '#/record/now');
   const record = await under(page, words('look.title'));

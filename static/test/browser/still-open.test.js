@@ -3,11 +3,11 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { eventsTo } from './job-events.js';
-import { goTo, openStep, plant, startJob, stored } from './job-page.js';
+import { goTo, openStep, plant, startJob, stored, untilPast } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
-import { choose, heading, tap, tapText, untilSeen } from './person.js';
+import { choose, tap, tapText, untilSeen } from './person.js';
 import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { patience } from './patience.js';
 import { sampleCard, words } from './words.js';
@@ -95,11 +95,7 @@ test('the strip leads to the step that closes, and goes with the last of it', as
       open[0].step,
     );
     await tap(page, words('job.done'));
-    await page.waitForFunction(
-      (step) => !location.hash.endsWith(`/step/${step}`),
-      { polling, timeout: patience() },
-      open[0].step,
-    );
+    await untilPast(page, open[0].step);
     const { open: left = [] } = await stateOf(page);
     assert.deepEqual(left, open.slice(1));
   }
@@ -154,13 +150,8 @@ test('what was ticked outlives a killed browser, and goes when the step is done'
   const before = await boxes(second.page);
   assert.deepEqual(before, [true, ...before.slice(1).map(() => false)]);
   assert.ok(before.length > 1, 'there are several places');
-  const here = await heading(second.page);
   await tap(second.page, words('job.done'));
-  await second.page.waitForFunction(
-    (was) => !document.querySelector('h1').textContent.includes(was),
-    { polling, timeout: patience() },
-    here,
-  );
+  await untilPast(second.page, 'count');
   assert.deepEqual(await stored(second.page, 'drafts'), []);
   await openStep(second.page, 'count');
   assert.equal((await second.page.$$('ol.tally li')).length, before.length);
