@@ -3,6 +3,7 @@ package job_test
 import (
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -12,6 +13,7 @@ import (
 	"tidysump/internal/job"
 	"tidysump/internal/plan"
 	"tidysump/internal/plan/plantest"
+	"tidysump/specs"
 )
 
 // openJob is a job of a few steps about three fasteners of one oil: a level screw that
@@ -228,5 +230,113 @@ func TestReplay_OpenIsOpenedAndNotClosed(t *testing.T) {
 			events[len(events)-1].Step = s.Open[at].Step
 		}
 		t.Fatal("closing what is open comes to no end")
+	})
+}
+
+// samples runs a check over the plans of the sample cards on every bench, each sequence of
+// steps once.
+func samples(t *testing.T, check func(t *testing.T, p *plan.Plan)) {
+	seen := map[string]bool{}
+	for _, text := range specs.Cards() {
+		c, _ := card.Read(text)
+		for _, b := range plantest.Benches(c) {
+			p, list := plantest.Made(c, b)
+			if p == nil {
+				t.Fatalf("%s: %v", c.ID, list)
+			}
+			name := c.ID
+			for _, s := range p.Steps {
+				name += " " + s.ID
+			}
+			if !seen[name] {
+				seen[name] = true
+				check(t, p)
+			}
+		}
+	}
+}
+
+// On every bike and bench, done in the order of the plan: after each step open is what was
+// opened and not closed, something is open at some time, no step that runs the engine is
+// met with anything open but a panel, and at the end nothing is.
+func TestReplay_OpenThroughTheWholePlan(t *testing.T) {
+	samples(t, func(t *testing.T, p *plan.Plan) {
+		open := map[string]bool{}
+		var events []job.Event
+		ever := false
+		for i := range p.Steps {
+			s := &p.Steps[i]
+			events = append(events, doneAt(s.ID)[0])
+			events[i].Seq = i + 1
+			if s.Runs && len(open) > 0 {
+				for id := range open {
+					if p.Card().Bolt(id).Purpose != card.Panel {
+						t.Errorf("%s: %s runs the engine with %s open", p.CardID, s.ID, id)
+					}
+				}
+			}
+			if len(s.Opens)+len(s.Closes) == 0 && i < len(p.Steps)-1 {
+				continue
+			}
+			for _, id := range s.Opens {
+				open[id] = true
+			}
+			for _, id := range s.Closes {
+				delete(open, id)
+			}
+			state := job.Replay(p, &job.History{Events: events}, nil)
+			if len(state.Open) != len(open) {
+				t.Fatalf("%s: after %s open is %v, want %v", p.CardID, s.ID, leads(state), open)
+			}
+			barred := false
+			for _, o := range state.Open {
+				if !open[o.About] || o.Step == "" {
+					t.Errorf("%s: after %s open is %s, closed by %q", p.CardID, s.ID, o.About, o.Step)
+				}
+				barred = barred || p.Card().Bolt(o.About).Purpose != card.Panel
+			}
+			ever = ever || len(open) > 0
+			for _, other := range p.Steps {
+				if other.Runs && barred && !slices.Contains(state.OpenAt, other.ID) {
+					t.Errorf("%s: after %s nothing warns at %s", p.CardID, s.ID, other.ID)
+				}
+			}
+		}
+		if len(open) > 0 {
+			t.Errorf("%s: %v is open at the end", p.CardID, open)
+		}
+		if !ever && !p.GetHome() {
+			t.Errorf("%s: nothing was ever open", p.CardID)
+		}
+	})
+}
+
+// A step that the plan doesn't have, done under another version, opens and closes what it
+// says: its plug is open until the step here that closes it is done, or one of there.
+func TestReplay_OpenedElsewhere(t *testing.T) {
+	samples(t, func(t *testing.T, p *plan.Plan) {
+		for i := range p.Steps {
+			off := p.Steps[i]
+			if len(off.Opens) != 1 || strings.HasSuffix(off.ID, "-again") {
+				continue
+			}
+			id := off.Opens[0]
+			short := *p
+			short.Steps = slices.Delete(slices.Clone(p.Steps), i, i+1)
+			s := job.Replay(&short, &job.History{Events: doneAt(off.ID)}, nil)
+			if len(s.Open) != 1 || s.Open[0].About != id || s.Open[0].Step == "" || len(s.Elsewhere) != 1 {
+				t.Errorf("%s: %s done elsewhere, open is %v", p.CardID, off.ID, leads(s))
+				continue
+			}
+			if s = job.Replay(&short, &job.History{Events: doneAt(off.ID, s.Open[0].Step)}, nil); len(s.Open) > 0 {
+				t.Errorf("%s: %s closed, open is %v", p.CardID, off.ID, leads(s))
+			}
+			none := *p
+			none.Steps = slices.DeleteFunc(slices.Clone(p.Steps), func(s plan.Step) bool { return slices.Contains(s.Closes, id) })
+			on := p.Steps[slices.IndexFunc(p.Steps, func(s plan.Step) bool { return slices.Contains(s.Closes, id) })]
+			if s = job.Replay(&none, &job.History{Events: doneAt(off.ID, on.ID)}, nil); slices.ContainsFunc(s.Open, func(o job.OpenPlace) bool { return o.About == id }) {
+				t.Errorf("%s: %s closed elsewhere by %s, open is %v", p.CardID, off.ID, on.ID, leads(s))
+			}
+		}
 	})
 }

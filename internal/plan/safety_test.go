@@ -44,43 +44,13 @@ var samplePlans = sync.OnceValue(func() []sampled {
 	var list []sampled
 	for _, text := range specs.Cards() {
 		c, _ := card.Read(text)
-		for _, b := range everyBench(c) {
+		for _, b := range plantest.Benches(c) {
 			p, _ := plantest.Made(c, b)
 			list = append(list, sampled{c, p})
 		}
 	}
 	return list
 })
-
-func everyBench(c *card.Card) []plan.Bench {
-	var also []string
-	for _, s := range c.Strain {
-		also = append(also, s.ID)
-	}
-	for _, f := range c.Filters {
-		also = append(also, f.ID)
-	}
-	var list []plan.Bench
-	for chosen := range 1 << len(c.Circuits) {
-		var circuits []string
-		for i := range c.Circuits {
-			if chosen>>i&1 > 0 {
-				circuits = append(circuits, c.Circuits[i].ID)
-			}
-		}
-		for _, keep := range []bool{false, true} {
-			for _, clean := range [][]string{nil, also} {
-				for _, place := range plan.Places {
-					b := plan.Bench{System: quantity.Metric, Place: place, KeepFilter: keep, Circuits: circuits, Also: clean, Helper: keep, Severe: clean == nil}
-					home := b
-					home.GetHome = true
-					list = append(list, b, home)
-				}
-			}
-		}
-	}
-	return list
-}
 
 // engineRuns are the steps in which the engine runs.
 var engineRuns = []string{"step.warm-up", "step.first-start", "step.second-start", "step.ride"}

@@ -203,6 +203,38 @@ func Bench(t *rapid.T, c *card.Card) plan.Bench {
 	return b
 }
 
+// Benches lists benches of a card: each choice of its oils, the filter changed or kept, all
+// cleaned or only what is due, at both places, the whole job and the short form.
+func Benches(c *card.Card) []plan.Bench {
+	var also []string
+	for _, s := range c.Strain {
+		also = append(also, s.ID)
+	}
+	for _, f := range c.Filters {
+		also = append(also, f.ID)
+	}
+	var list []plan.Bench
+	for chosen := range 1 << len(c.Circuits) {
+		var circuits []string
+		for i := range c.Circuits {
+			if chosen>>i&1 > 0 {
+				circuits = append(circuits, c.Circuits[i].ID)
+			}
+		}
+		for _, keep := range []bool{false, true} {
+			for _, clean := range [][]string{nil, also} {
+				for _, place := range plan.Places {
+					b := plan.Bench{System: quantity.Metric, Place: place, KeepFilter: keep, Circuits: circuits, Also: clean, Helper: keep, Severe: clean == nil}
+					home := b
+					home.GetHome = true
+					list = append(list, b, home)
+				}
+			}
+		}
+	}
+	return list
+}
+
 // Sample reads one of the sample cards.
 func Sample(t testing.TB, name string) *card.Card {
 	t.Helper()
