@@ -82,6 +82,10 @@ test('every card is one tap from the problems, and stands whole on the screen', 
   await goTo(page, '#/trouble');
   await untilSeen(page, words('aid.title'));
   assert.deepEqual(await ways(page), wanted());
+  assert.deepEqual(await broken(page), [], 'among the problems');
+  await goTo(page, '#/trouble/burnt');
+  await untilSeen(page, words('aid.title'));
+  assert.deepEqual(await broken(page), [], 'at the problem of who is hurt');
   for (const kind of Object.keys(kinds)) {
     await goTo(page, '#/trouble');
     await tap(page, words(`aid.${kind}`), 'link');
@@ -100,6 +104,19 @@ test('every card is one tap from the problems, and stands whole on the screen', 
     );
   }
 });
+
+/** The links to the cards whose name doesn't stand on one line. */
+const broken = (page) =>
+  page.evaluate(() => {
+    const lines = (element) => {
+      const range = document.createRange();
+      range.selectNodeContents(element);
+      return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+    };
+    return [...document.querySelectorAll('a[href^="#/aid/"]')]
+      .filter((link) => lines(link) > 1)
+      .map(({ innerText }) => innerText);
+  });
 
 /** Where the card begins and ends, where the bar below begins, and where the first line ends. */
 const edges = (page) =>
