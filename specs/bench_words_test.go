@@ -64,8 +64,8 @@ func editWords(t *testing.T) []family {
 			Word    string
 			Heading struct{ Word, Family, By string }
 			Entries []struct {
-				Word, Family string
-				Words        []string
+				Word, Family, None string
+				Words              []string
 			}
 		}
 		Parts []struct{ Word string }
@@ -88,6 +88,7 @@ func editWords(t *testing.T) []family {
 		add(s.Heading.Word)
 		for _, e := range s.Entries {
 			add(e.Word)
+			add(e.None)
 			if e.Family != "" {
 				list = append(list, family{e.Family, e.Words, plain})
 			}

@@ -32,6 +32,7 @@ export function entryField(draft, entry, changed) {
         ...entering,
         label: t(entry.word),
         names: entry.names,
+        none: entry.none,
         hint: nothing,
       },
     )}

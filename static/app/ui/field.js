@@ -9,10 +9,11 @@ import { fitted, roomFor } from './letters.js';
  * What a person types or chooses in. `type` is called at each letter, `set` with
  * what is entered.
  *
- * `names` are those of a choice among things: a word, and where the thing is.
+ * `names` are those of a choice among things: a word, and where the thing is; `none` is
+ * the word for none of them.
  *
  * @typedef {{ id: string, value: any, label: unknown, hint?: unknown,
- *   names?: Map<string, [string, string?]>, type: (text: string) => void, set: (value: any) => void }} Control
+ *   names?: Map<string, [string, string?]>, none?: string, type: (text: string) => void, set: (value: any) => void }} Control
  *
  * @param {Field} field
  * @param {Control} is
@@ -37,7 +38,10 @@ const tick = ({ value, label, set }) =>
  * @param {Field} field
  * @param {Control} is
  */
-function choice({ name, words = [], family = '' }, { id, value = '', label, names, set }) {
+function choice(
+  { name, words = [], family = '' },
+  { id, value = '', label, names, none = 'bench.choose', set },
+) {
   // What an earlier version asked for stands there as long as it is the answer.
   const once = !words.includes(value) && hasWord(`${family}${value}`) ? [value] : [];
   /** @param {string} word */
@@ -50,7 +54,7 @@ function choice({ name, words = [], family = '' }, { id, value = '', label, name
       ${['', ...words, ...once].map(
         (word) =>
           html`<option value=${word} .selected=${live(word === value)}>
-            ${word ? named(word) : t('bench.choose')}
+            ${word ? named(word) : t(none)}
           </option>`,
       )}
     </select>`;
