@@ -4,7 +4,7 @@ import "tidysump/internal/card"
 
 // notes puts the card's notes at the steps: one that belongs to a moment at each step of
 // that moment or, where the job has none, at the last step before it; any other at the
-// first step.
+// first step. A step that goes on with what the one before it began doesn't say it again.
 func (p *planner) notes() {
 	steps := p.plan.Steps
 	if len(steps) == 0 {
@@ -13,11 +13,14 @@ func (p *planner) notes() {
 	steps[0].Notes = append([]string(nil), p.card.Notes...)
 	for i := range p.card.NotesAt {
 		n := &p.card.NotesAt[i]
-		before, found := 0, false
+		before, found, goesOn := 0, false, false
 		for k := range steps {
 			s := &steps[k]
+			is := p.isAt(s, n.At)
+			goesOn = is && k > 0 && (goesOn || s.Word != steps[k-1].Word) && p.isAt(&steps[k-1], n.At)
 			switch {
-			case p.isAt(s, n.At):
+			case goesOn:
+			case is:
 				found = true
 				s.Notes = append(s.Notes, n.Text)
 			case s.at != "" && momentOf(s.at) <= momentOf(n.At):
