@@ -3,6 +3,7 @@ package core_test
 import (
 	"encoding/json"
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -186,8 +187,16 @@ func TestBillLines(t *testing.T) {
 			}
 		}
 		answered(t, "plan", []byte(in), &plan)
-		if want := len(plan.Parts) + 2; len(proposed.Lines) != want {
-			t.Errorf("%s: %d lines for %d parts", name, len(proposed.Lines), len(plan.Parts))
+		kinds := map[string]bool{}
+		for n, p := range plan.Parts {
+			kind := p.Values["kind"] + p.Values["size"] // seals that are alike are one line
+			if kind == "" {
+				kind = strconv.Itoa(n)
+			}
+			kinds[kind] = true
+		}
+		if want := len(kinds) + 2; len(proposed.Lines) != want {
+			t.Errorf("%s: %d lines for %d parts, want %d", name, len(proposed.Lines), len(plan.Parts), want)
 		}
 		var lines []string
 		for n, l := range proposed.Lines {

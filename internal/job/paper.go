@@ -46,12 +46,35 @@ func (s *State) BillLines() []plan.Item {
 			line.Word, kind, count = "bill.oil", "oil", s.pouredOrDue(part.Oil)
 		}
 		line.Values["line"], line.Values["count"], line.Values["key"] = kind, count, keyOf(&line)
-		lines = append(lines, line)
+		if !billedSeal(lines, &line) {
+			lines = append(lines, line)
+		}
 	}
 	for _, kind := range [...]string{"labour", "waste"} {
 		lines = append(lines, plan.NewItem(0, "bill."+kind, "line", kind, "key", "bill."+kind))
 	}
 	return lines
+}
+
+// billedSeal writes a seal as it is sold, by kind and size and without its place, and
+// reports whether it was counted in with one that is alike.
+func billedSeal(lines []plan.Item, line *plan.Item) bool {
+	if line.Values["kind"] == "" {
+		return false
+	}
+	line.Word = "bill.seal"
+	if line.Values["size"] == "" {
+		line.Word = "bill.gasket"
+	}
+	for i := range lines {
+		have := &lines[i]
+		if have.Word == line.Word && have.Values["key"] == line.Values["key"] && have.Values["size"] == line.Values["size"] {
+			have.Count += line.Count
+			have.Values["count"] = strconv.Itoa(have.Count)
+			return true
+		}
+	}
+	return false
 }
 
 // keyOf tells a line from others like it on any bike: a seal by its kind, an oil by

@@ -2,6 +2,7 @@ package job_test
 
 import (
 	"slices"
+	"strconv"
 	"testing"
 
 	"tidysump/internal/job"
@@ -96,5 +97,43 @@ func TestRecounted(t *testing.T) {
 	s, _ = replayed(c, plan.Bench{}, nil)
 	if counts := job.Recounted(s.BillLines()); len(counts) > 0 {
 		t.Errorf("nothing is known of the oil, and it is counted: %v", counts)
+	}
+}
+
+// On a bill seals stand by kind and size, alike ones in one line, however many places
+// they lie in; together they are as many as were laid out.
+func TestBillLines_SealsAlikeAreOneLine(t *testing.T) {
+	for _, name := range []string{"brunnveld-halvar-1170", "quillane-vastro-1060", "hallowmoor-drover-1700", "tessaly-corda-650"} {
+		c := plantest.Sample(t, name)
+		var b plan.Bench
+		for i := range c.Circuits {
+			b.Circuits = append(b.Circuits, c.Circuits[i].ID)
+		}
+		s, list := replayed(c, b, nil)
+		p, _ := plantest.Made(c, b)
+		if s == nil || p == nil {
+			t.Fatal(name, list)
+		}
+		seen := map[string]bool{}
+		laidOut, billed := 0, 0
+		for _, part := range p.Parts {
+			if part.Values["kind"] != "" {
+				laidOut += part.Count
+			}
+		}
+		for _, line := range s.BillLines() {
+			if line.Values["kind"] == "" {
+				continue
+			}
+			billed += line.Count
+			text := plantest.Text("@"+line.Word, line.Values)
+			if seen[text] || line.Values["count"] != strconv.Itoa(line.Count) {
+				t.Errorf("%s: %q stands there again, or counts %q and not %d", name, text, line.Values["count"], line.Count)
+			}
+			seen[text] = true
+		}
+		if billed != laidOut || billed == 0 {
+			t.Errorf("%s: %d seals are billed, %d laid out", name, billed, laidOut)
+		}
 	}
 }
