@@ -15,7 +15,7 @@ var otherNames = []struct {
 	{`sump plug|drain screw|oil plug`, "drain plug", nil},
 	{`drain pan|catch pan|in the pan\b|plug, pan\b|drip tray|basin|bowl`, "tray", nil},
 	{`oil light|warning light|warning lamp|oil pressure lamp|pressure light`, "oil lamp", nil},
-	{`torch|flashlight|inspection lamp|with a lamp|^lamp on\b`, "light", nil},
+	{`torch|flashlight|inspection lamp|a lamp|^lamp on\b`, "light", nil},
 	{`the stick\b|oil stick|(^| )stick (as|from)`, "dipstick", nil},
 	{`sight glass|inspection window|the glass\b|viewing`, "level window", nil},
 	{`cartridge|insert filter|paper filter`, "filter element", nil},
