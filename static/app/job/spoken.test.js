@@ -47,7 +47,7 @@ test('a step is read in the order of the screen: title, cautions, doing, timer, 
   assert.equal(title, 'Let it run: engine');
   const order = [
     'WARNING! ',
-    'Open the filler',
+    'Let the oil run. Open the filler',
     'Timer: Oil runs out, 5 minutes',
     'Let it run: 5 to 10',
   ];
