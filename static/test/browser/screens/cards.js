@@ -83,5 +83,14 @@ export const edit = {
     await newCard([['/circuits/0/withFilter', '1.4 parsecs']])(page);
     await untilSeen(page, words('finding.unknown-unit', { text: 'parsecs' }));
   },
+  'editor: what is in front of what, and an empty note': async (page) => {
+    await newCard([])(page);
+    await tapText(page, `+ ${words('purpose.panel')}`);
+    await tapText(page, `+ ${words('edit.note-at')}`);
+    await (await page.waitForSelector('[name="/notesAt/0/text"]')).evaluate((note) => note.blur());
+    await page.select('[name="/bolts/3/behind"]', 'drain-plug');
+    await page.select('[name="/bolts/0/behind"]', 'panel');
+    await untilSeen(page, words('finding.behind-circle'));
+  },
   'editor: no such card': (page) => goTo(page, '#/edit/none'),
 };
