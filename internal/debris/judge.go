@@ -87,12 +87,12 @@ var unknowns = [...]struct {
 	of string
 	Reason
 }{
-	{"found", Reason{"debris-found-unknown", Partly, 0}},
+	{"found", Reason{"debris-found-unknown", Partly, tell}},
 	{"depth", Reason{"debris-depth-unknown", Partly, fur}},
 	{"size", Reason{"debris-size-unknown", Partly, measure}},
 	{"amount", Reason{"debris-amount-unknown", Partly, measure}},
 	{"colour", Reason{"debris-colour-unknown", Partly, metal}},
-	{"oil", Reason{"debris-oil-unknown", Partly, 0}},
+	{"oil", Reason{"debris-oil-unknown", Partly, tell}},
 }
 
 // open gives what to say of the nth of Asks where it was asked, isn't answered, and

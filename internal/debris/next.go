@@ -6,6 +6,7 @@ type action uint
 // What to do next: common practice, no source.
 const (
 	noStart  action = 1 << iota // neither start nor ride it
+	tell                        // look where it isn't told, and say what is there
 	thread                      // a new thread in the hole
 	fur                         // measure how deep the fur is
 	measure                     // measure and count the pieces
@@ -26,7 +27,10 @@ const (
 )
 
 // Actions are their names, in the order of doing.
-var Actions = []string{"no-start", "thread", "fur", "measure", "metal", "photo", "keep", "cut", "strainer", "sample", "pressure", "open", "leak", "twice", "short", "soon", "half", "hot-ride"}
+var Actions = []string{"no-start", "tell", "thread", "fur", "measure", "metal", "photo", "keep", "cut", "strainer", "sample", "pressure", "open", "leak", "twice", "short", "soon", "half", "hot-ride"}
+
+// NotLooked is the reason where nobody looked at all, which has no sentence of its own.
+var NotLooked = Reason{"", Partly, tell}
 
 // onTheRoad are those that want the engine to run.
 const onTheRoad = short | soon | half | hotRide

@@ -105,8 +105,11 @@ func (r *replayer) judge() {
 			stopped = l.order
 		}
 	}
-	if worst == debris.Normal && !all {
-		worst = debris.Partly // somebody looked and didn't say, or hasn't looked: that is not nothing
+	if !all {
+		reasons = append(reasons, debris.NotLooked)
+		if worst == debris.Normal {
+			worst = debris.Partly // somebody looked and didn't say, or hasn't looked: that is not nothing
+		}
 	}
 	for i := range r.state.Looks {
 		l := &r.state.Looks[i]
