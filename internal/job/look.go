@@ -111,14 +111,20 @@ func (r *replayer) judge() {
 			worst = debris.Partly // somebody looked and didn't say, or hasn't looked: that is not nothing
 		}
 	}
+	act := worst
+	if r.stopping > 0 {
+		act = debris.Stop // a problem that was met says so
+	}
 	for i := range r.state.Looks {
 		l := &r.state.Looks[i]
-		l.Next = nextOf(l.verdict, l.reasons, stopped >= 0)
+		l.Next = nextOf(l.verdict, l.reasons, act == debris.Stop)
 	}
 	if len(r.state.Looks) > 0 {
 		r.state.Verdict = "debris." + debris.Verdicts[worst]
-		r.state.Actions = nextOf(worst, reasons, false)
+	} else {
+		reasons = nil
 	}
+	r.state.Actions = nextOf(act, reasons, false)
 	if stopped >= 0 {
 		r.stop(stopped)
 	}

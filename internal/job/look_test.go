@@ -103,6 +103,29 @@ func TestLook_Actions(t *testing.T) {
 	}
 }
 
+// What a problem that was met forbids, no look advises, and lists say it.
+func TestLook_BesideAProblem(t *testing.T) {
+	glitter := lookAt("a", 1, "look-filter-filter", "found", "glitter")
+	leak := event("p", 2, job.Problem, "", "")
+	leak.What, leak.Value = "drop-plug", "do-not-ride"
+	s := after(t, nil, glitter, leak)
+	if !s.Summary.Stop || !slices.Contains(s.Actions, "next.no-start") || slices.Contains(s.Actions, "next.soon") || slices.Contains(s.Looks[0].Next, "next.soon") {
+		t.Errorf("glitter beside a leak: stops %v, %v, %v", s.Summary.Stop, s.Actions, s.Looks[0].Next)
+	}
+	if s := after(t, nil, leak); !s.Summary.Stop || !slices.Equal(s.Actions, []string{"next.no-start"}) {
+		t.Errorf("a leak alone: stops %v, %v", s.Summary.Stop, s.Actions)
+	}
+	if s := after(t, nil, glitter); s.Summary.Stop {
+		t.Errorf("glitter alone stops: %v", s.Actions)
+	}
+	if s := after(t, nil); s.Summary.Stop || len(s.Actions) > 0 {
+		t.Errorf("nothing told: stops %v, %v", s.Summary.Stop, s.Actions)
+	}
+	if s := after(t, nil, lookAt("a", 1, "look-oil", "oil", "milky")); !s.Summary.Stop {
+		t.Error("milky oil doesn't stop")
+	}
+}
+
 // Each wrong sign is one finding, and the look that holds it doesn't count.
 func TestLook_Refused(t *testing.T) {
 	for _, c := range []struct {

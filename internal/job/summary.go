@@ -24,6 +24,7 @@ type Summary struct {
 	Oils          []SummaryOil
 	Verdict       string // word id of the worst that was seen; empty when nobody looked
 	Watch         bool   // that is a reason to watch or to stop
+	Stop          bool   // that, or a problem that was met, says not to start or ride it
 	Notes, Photos int
 	Said          string // the beginning of the notes
 	// Events is how many the job has, each id counted once, Disputed and Unread how
@@ -43,6 +44,7 @@ func (s *Summary) Members(m *wire.Members) {
 	wire.List(m, "oils", &s.Oils)
 	m.String("verdict", &s.Verdict)
 	m.Bool("watch", &s.Watch)
+	m.Bool("stop", &s.Stop)
 	m.Int("notes", &s.Notes)
 	m.Int("photos", &s.Photos)
 	m.String("said", &s.Said)
@@ -87,6 +89,7 @@ func (r *replayer) summarize() {
 			sum.Oils = append(sum.Oils, SummaryOil{o.Role, o.Poured[0], first(c.Oil.Grades)})
 		}
 	}
+	sum.Stop = len(s.WarnAt) > 0 || r.stopping > 0
 	for i := range s.Looks {
 		v := s.Looks[i].verdict
 		sum.Watch = sum.Watch || v == debris.Watch || v == debris.Stop

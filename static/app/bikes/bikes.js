@@ -116,15 +116,18 @@ async function pin(row, app) {
   app.say(t(pinned ? 'bikes.pinned' : 'bikes.unpinned', { name: row.bike.name }));
 }
 
-// What is to be done about a job, by how far it has come.
-const nextOf = { open: 'bikes.resume', waiting: 'bikes.look-again' };
+// What is to be done about a job, by how far it has come. A bike that is not to be
+// ridden is not looked at after a ride.
+const words = { open: 'bikes.resume', waiting: 'bikes.look-again' };
+const nextOf = ({ phase, stop }) =>
+  stop && phase === 'waiting' ? 'bikes.stopped' : (own(words, phase) ?? '');
 
 function openJobs(open) {
   return html`<section class="open-jobs" aria-label=${t('bikes.open-jobs')}>
     ${open.slice(0, mostOpen).map(
       ({ id, name, summary }) =>
         html`<a class="resume" href=${address('job', id)}>
-          <strong>${t(own(nextOf, summary.phase) ?? '')}: ${text(name)}</strong>
+          <strong>${t(nextOf(summary))}: ${text(name)}</strong>
           ${
             summary.steps
               ? html`<span

@@ -1539,6 +1539,8 @@ export interface Summary {
   verdict?: string;
   /** that is a reason to watch or to stop */
   watch?: boolean;
+  /** that, or a problem that was met, says not to start or ride it */
+  stop?: boolean;
   notes?: Count;
   photos?: Count;
   /** the beginning of the notes */

@@ -80,9 +80,10 @@ function unentered(job, control) {
 }
 
 function finish(job, control) {
-  const { phase, missing = [] } = job.state;
+  const { phase, missing = [], summary } = job.state;
+  const then = summary.stop ? nothing : html`<p>${t('job.finish.then')}</p>`;
   if (phase !== 'open')
-    return html`${phase === 'waiting' ? html`<p>${t('job.finish.then')}</p>` : nothing}
+    return html`${phase === 'waiting' ? then : nothing}
       <p>
         <a class="button" href=${address('record', job.record.id)}>${t('nav.record')}</a>
       </p>`;
@@ -91,8 +92,7 @@ function finish(job, control) {
     <p>
       ${missing.length ? t('job.finish.missing', { count: missing.length }) : t('job.finish.ready')}
     </p>
-    <p>${t('job.finish.then')}</p>
-    ${findings(control.findingsAbout(({ kind }) => kind === 'finish'))}
+    ${then} ${findings(control.findingsAbout(({ kind }) => kind === 'finish'))}
     <button type="button" class="main" @click=${() => control.finish()}>${t('job.finish')}</button>
   </section>`;
 }

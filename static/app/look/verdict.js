@@ -28,7 +28,7 @@ const whatNext = (actions = []) =>
     : nothing;
 
 /** A look as it was judged: verdict, how it compares, what it may be, and what next. */
-export function judged({ verdict: word, compared = [], reasons = [], next }) {
+export function judged({ verdict: word, compared = [], reasons = [], next = [] }) {
   return html`
     ${verdict(word)} ${compared.map(finding)} ${reasons.map(short)} ${whatNext(next)}
     ${
@@ -57,10 +57,11 @@ export function seen(job) {
 }
 
 // What to do next is said once, of them all.
-const one = ({ next: _, ...look }, step) =>
+const one = (look, step) =>
   html`<article class="sheet">
     <h3>${step ? t(step.word, step.values) : text(look.step)}</h3>
-    ${look.told ? html`<p>${look.told.map((w) => t(w)).join(' · ')}</p>` : nothing} ${judged(look)}
+    ${look.told ? html`<p>${look.told.map((w) => t(w)).join(' · ')}</p>` : nothing}
+    ${judged({ ...look, next: [] })}
   </article>`;
 
 const lookOf = ({ looks = [] }, { id }) => looks.find(({ step }) => step === id);

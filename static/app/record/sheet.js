@@ -62,7 +62,7 @@ const above = ({ state }, shown, app) => html`
 
 function content(job, shown, app) {
   const { record, state, plan } = job;
-  const { finished, missing = [], findings: doubts = [] } = state;
+  const { finished, missing = [] } = state;
   return html`
     <header>
       <h1>${text(record.name)}</h1>
@@ -82,7 +82,7 @@ function content(job, shown, app) {
       plan.bolts?.some(({ today }) => today),
     )}
     ${section('paper.parts', parts(plan), plan.parts)} ${section('paper.found', found(job))}
-    ${section('paper.watch', watch(doubts))}
+    ${section('paper.watch', watch(state))}
     ${section('paper.missing', html`<p>${missing.map((step) => name(job.step(step))).join('; ')}</p>`, missing.length)}
     ${section('paper.due', due(state), job.record.card.interval)}
     ${section('record.photos', pictures(job, app), shown.photos)}
@@ -105,10 +105,11 @@ const parts = (plan) =>
 
 const watched = ['paper.watch.floor', 'paper.watch.level', 'paper.watch.lamp'];
 
-const watch = (doubts) => html`
+/** What to watch from now on; of a bike that is not to be ridden, what to do about it. */
+const watch = ({ findings: doubts = [], actions = [], summary: { stop } }) => html`
   ${doubts.map(finding)}
   <ul>
-    ${watched.map((word) => html`<li>${t(word)}</li>`)}
+    ${[...actions, ...(stop ? [] : watched)].map((word) => html`<li>${t(word)}</li>`)}
   </ul>
 `;
 
