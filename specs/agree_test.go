@@ -217,7 +217,7 @@ func reasonsOf() map[string]debris.Verdict {
 }
 
 var (
-	runs   = regexp.MustCompile(`(?i)\b(rides?|ride it|runs?|start|km|usual distance)\b`)
+	runs   = regexp.MustCompile(`(?i)\b(rides?|ride it|runs?|start|km|usual distance|go on)\b`)
 	stands = regexp.MustCompile(`(?i)(do not (run|start)|before it runs)`)
 )
 
