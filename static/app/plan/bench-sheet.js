@@ -92,7 +92,18 @@ const figure = (f) => html`${textsOf(f).join(' · ') || t('not-known')} ${mark(f
 const table = (bolts) =>
   html`<table>
     ${bolts.map(
-      ({ purpose, place, count = 0, thread, tool, by = 'torque', seal, sealSize, ...figures }) =>
+      ({
+        purpose,
+        place,
+        count = 0,
+        thread,
+        tool,
+        by = 'torque',
+        seal,
+        sealSize,
+        listed,
+        ...figures
+      }) =>
         html`<tr>
           <td>${box}</td>
           <td>
@@ -101,7 +112,9 @@ const table = (bolts) =>
           </td>
           <td>${thread ? text(thread) : t('not-known')}</td>
           <td>${tool?.map(text).join(', ') || t('not-known')}</td>
-          <td>${figure(/** @type {ShownFigure} */ (own(figures, by)) ?? figures.torque)}</td>
+          <td>
+            ${listed ? figure(/** @type {ShownFigure} */ (own(figures, by)) ?? figures.torque) : '–'}
+          </td>
           <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
         </tr>`,
     )}
