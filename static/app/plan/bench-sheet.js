@@ -69,7 +69,7 @@ const sheet = ({
     bolts.some(({ leave }) => leave),
   )}
   <div class="two">
-    ${section('plan.parts', ticks(parts))} ${section('plan.tools', ticks(tools))}
+    ${section('plan.parts', ticks(parts))} ${section('plan.tools', ticks(tools, 'ticks run-on'))}
   </div>
   ${section('paper.steps', ticks(steps))}
 `;
@@ -121,8 +121,8 @@ const table = (bolts) =>
   </table>`;
 
 /** @param {{ word: string, values?: { [name: string]: string }, count?: number, against?: string[], asks?: PlanAsk[] }[]} list */
-const ticks = (list) =>
-  html`<ul class="ticks">
+const ticks = (list, as = 'ticks') =>
+  html`<ul class=${as}>
     ${list.map(
       ({ word, values, count = 0, against, asks = [] }) =>
         html`<li>
