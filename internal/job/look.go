@@ -106,7 +106,9 @@ func (r *replayer) judge() {
 		}
 	}
 	if !all {
-		reasons = append(reasons, debris.NotLooked)
+		if r.state.Finished == "" { // later there is nothing left to look at
+			reasons = append(reasons, debris.NotLooked)
+		}
 		if worst == debris.Normal {
 			worst = debris.Partly // somebody looked and didn't say, or hasn't looked: that is not nothing
 		}

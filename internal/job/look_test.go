@@ -92,6 +92,9 @@ func TestLook_Actions(t *testing.T) {
 	if s := after(t, nil, glitter); !slices.Contains(s.Actions, "next.tell") {
 		t.Errorf("the oil and the magnet are not told of, and what to do is %v", s.Actions)
 	}
+	if s := after(t, nil, glitter, event("f", 9, job.Finish, "", "")); slices.Contains(s.Actions, "next.tell") {
+		t.Errorf("finished, what to do is %v", s.Actions)
+	}
 	s := after(t, nil, glitter, milky)
 	if !slices.Contains(s.Actions, "next.no-start") || !slices.Contains(s.Actions, "next.sample") || slices.Contains(s.Actions, "next.soon") {
 		t.Errorf("glitter and milky oil: %v", s.Actions)

@@ -54,6 +54,10 @@ function warned({ id }, state) {
 
 const caution = ({ signal, word }) => `${t(`signal.${signal}`)}! ${t(word)}`;
 
+/** The verdict on what came out, and what to do next. */
+const decided = ({ verdict = 'look.none', actions = [] }) =>
+  [verdict, ...actions].map((id) => t(id));
+
 /** The sentences of a step, in the order of the screen. */
 export function spoken(step, state = {}) {
   const values = saidValues(step.values);
@@ -73,6 +77,7 @@ export function spoken(step, state = {}) {
     ...warns.map(caution),
     ...notes.map((written) => `${t('job.on-card')} ${verbatim(written)}`),
     t(`${word}.do`, values),
+    ...(step.sums ? decided(state) : []),
     ...tally.map(sayItem),
     ...timers.map(({ name, texts }) =>
       t('hands.timer', { name: t(name), length: saidFigure(text(texts[0])) }),

@@ -100,3 +100,14 @@ test('what was found on the way, and says stop, is read before the step', () => 
   assert.equal(said.length, 4, 'what does not stop the bike is not among them');
   assert.equal(spoken({ ...step, id: 'identify' }, { ...state, problems: [] }).length, 2);
 });
+
+test('the step that decides reads the verdict and what to do next', async () => {
+  const { steps } = await plan('tessaly-corda-650.metric');
+  const step = steps.find(({ sums }) => sums);
+  const said = spoken(step, { verdict: 'debris.stop', actions: ['next.no-start', 'next.keep'] });
+  const at = said.findIndex((sentence) => sentence.startsWith('Stop: do not start or ride it'));
+  assert.ok(at > 0 && said[at + 1].startsWith('Do not start or ride it'), said.join('\n'));
+  assert.ok(said[at + 2].startsWith('Keep the pieces'), said.join('\n'));
+  const unsaid = spoken(step).join('\n');
+  assert.match(unsaid, /Nobody has told what came out/);
+});
