@@ -30,3 +30,13 @@ func (r *replayer) doneElsewhere(e *placed) {
 		}
 	}
 }
+
+// inherit lets an event of a retired step count at the step that the plan has in its
+// place.
+func (r *replayer) inherit(e *placed) {
+	if s := r.plan.Heir(e.Step); s != nil {
+		at := *e.Event
+		at.Step = s.ID
+		e.Event, e.step = &at, s
+	}
+}

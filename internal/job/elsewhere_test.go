@@ -57,6 +57,32 @@ func TestElsewhere_RenamedSteps(t *testing.T) {
 	})
 }
 
+// What was done and written at a step that has another one in its place counts there: a
+// filter is not screwed on twice. Where the job's own plan has the step, it stays there.
+func TestElsewhere_Heir(t *testing.T) {
+	for id, is := range map[string]string{"tessaly-corda-650": "filter-on-turn-", "ondrake-meridano-1300": "filter-on-torque-", "quillane-orsena-750": "filter-on-hand-"} {
+		c := plantest.Sample(t, id)
+		can := ""
+		for _, b := range c.Bolts {
+			if b.Purpose == card.FilterCanned {
+				can = b.ID
+			}
+		}
+		old := "filter-on-" + can
+		events := series(job.Event{Kind: job.Note, Step: old, Text: "by hand"}, job.Event{Kind: job.Done, Step: old})
+		s, _ := replayed(c, plan.Bench{}, events)
+		if !slices.Equal(s.Done, []string{is + can}) || len(s.Elsewhere) > 0 || len(s.Findings) > 0 || len(s.Notes) != 1 || s.Notes[0].Step != is+can {
+			t.Errorf("%s: done %v, elsewhere %v, notes %+v, findings %v", id, s.Done, s.Elsewhere, s.Notes, s.Findings)
+		}
+		checked, _ := card.Accept(c)
+		p, _ := plan.Resume(checked, plan.Bench{}, []string{"identify", old})
+		kept := job.Replay(p, &job.History{Events: events}, nil)
+		if !slices.Equal(kept.Done, []string{old}) || kept.Notes[0].Step != old {
+			t.Errorf("%s, begun with it: done %v, notes %+v", id, kept.Done, kept.Notes)
+		}
+	}
+}
+
 func ids[T any](list []T, id func(T) string) (all []string) {
 	for _, e := range list {
 		all = append(all, id(e))

@@ -76,7 +76,9 @@ func run(p *plan.Plan, h *History) *replayer {
 		steps[p.Steps[i].ID] = &p.Steps[i]
 	}
 	for _, e := range list {
-		e.step = steps[e.Step]
+		if e.step = steps[e.Step]; e.step == nil && e.Step != "" {
+			r.inherit(e)
+		}
 		if (e.ID == "" || !r.taken.gone[e.ID]) && r.checked(e) {
 			r.apply(e)
 		}

@@ -30,6 +30,13 @@ func TestReleasedSteps_AreUnderstood(t *testing.T) {
 	for _, r := range renames {
 		understood[r.was] = true
 	}
+	for _, b := range became {
+		for _, is := range b.is {
+			if !understood[is] || !slices.ContainsFunc(retired, func(r recipe) bool { return r.word == b.was }) {
+				t.Errorf("%s became %s, which is no step, or it isn't retired", b.was, is)
+			}
+		}
+	}
 	released := map[string]bool{}
 	for line := range strings.Lines(string(text)) {
 		if word := strings.TrimSpace(line); !strings.HasPrefix(word, "#") {

@@ -23,6 +23,32 @@ var (
 
 type rename struct{ was, is string }
 
+// became are retired steps in whose place today's plan has one of several, whichever
+// the card asks for. A job that holds no ids of its steps goes on in it.
+var became = []struct {
+	was string
+	is  []string
+}{
+	{"filter-on", []string{"filter-on-torque", "filter-on-turn", "filter-on-hand"}},
+}
+
+// Heir gives the step of the plan that stands in the place of a retired one; nil where
+// none does.
+func (p *Plan) Heir(id string) *Step {
+	for _, b := range became {
+		rest, ok := cutWord(id, b.was)
+		if !ok {
+			continue
+		}
+		for _, is := range b.is {
+			if s := p.Step(is + rest); s != nil {
+				return s
+			}
+		}
+	}
+	return nil
+}
+
 // mostSteps is how many steps a job may have begun with: several times those of the
 // longest plan. What is beyond has no place in any.
 const mostSteps = 2000

@@ -73,13 +73,18 @@ async function showsAll(page, job) {
   ])
     assert.equal(record.includes(words(word)), of(kind).length > 0, `${job.id}: ${kind}`);
   const { ok } = await replayed(page, job);
-  assert.deepEqual(
-    ok.done.toSorted(),
-    of('done')
-      .map(({ step }) => step)
-      .toSorted(),
-    job.id,
-  );
+  // A job that holds its steps has done those; one of an earlier version goes on in
+  // today's plan, where another may stand in the place of one, and the rest is told apart.
+  const done = ok.done.length + (ok.elsewhere ?? []).length;
+  assert.equal(done, of('done').length, job.id);
+  if (job.steps)
+    assert.deepEqual(
+      ok.done.toSorted(),
+      of('done')
+        .map(({ step }) => step)
+        .toSorted(),
+      job.id,
+    );
   assert.equal(ok.readings.length, of('reading').length, job.id);
 }
 
