@@ -18,11 +18,18 @@ var update = flag.Bool("update", false, "rewrite the plans in testdata/plans")
 
 // benches are the benches of the golden plans. "all" does every oil, and cleans
 // everything, of a card that has more of them than an oil change always does;
-// "us-keep-filter" is for the cards that have a filter to keep.
+// "us-keep-filter" is for the cards that have a filter to keep. What is else at the
+// roadside, on the way home and with a helper is read on two cards.
 func benches(t *testing.T, c *card.Card) map[string]string {
 	list := map[string]string{"metric": `{"system":"metric"}`}
 	if slices.ContainsFunc(c.Filters, func(f card.Filter) bool { return f.Kind != card.Centrifugal }) {
 		list["us-keep-filter"] = `{"system":"us","keepFilter":true}`
+	}
+	switch c.ID {
+	case "tessaly-corda-650":
+		list["roadside"], list["helper"] = `{"place":"roadside"}`, `{"helper":true}`
+	case "skarvald-torrek-610":
+		list["get-home"] = `{"place":"roadside","getHome":true}`
 	}
 	var circuits, also []string
 	for i := range c.Circuits {

@@ -47,6 +47,9 @@ func Card(t *rapid.T) *card.Card {
 	c.Interval.Distance = drawFigure(t, "interval", "km", 6000)
 	c.Engine = card.Engine{NoLamp: rapid.Bool().Draw(t, "no lamp"), ReturnSeen: rapid.Bool().Draw(t, "return seen"), NoNeutral: rapid.Bool().Draw(t, "no neutral")}
 	drawBehind(t, c)
+	for i := range rapid.IntRange(0, 1).Draw(t, "notes of no moment") {
+		c.Notes = append(c.Notes, "note of no moment "+strconv.Itoa(i))
+	}
 	for i := range rapid.IntRange(0, 3).Draw(t, "notes") {
 		c.NotesAt = append(c.NotesAt, card.NoteAt{At: Pick(t, "at", card.NotePlaces...), Text: "note " + strconv.Itoa(i)})
 	}
