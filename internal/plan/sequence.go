@@ -278,7 +278,7 @@ func (p *planner) fillersOn() {
 // nothing else.
 func (d *day) levelCovers(c *card.Circuit) []*card.Bolt {
 	return d.boltsWhere(func(b *card.Bolt) bool {
-		return b.Purpose == card.LevelScrew && b.Circuit == c.ID && !d.opened(b)
+		return b.Purpose == card.LevelScrew && b.Circuit == c.ID && d.turned(b) && !d.opened(b)
 	})
 }
 
