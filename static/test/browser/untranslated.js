@@ -6,7 +6,7 @@ import { stored } from './job-page.js';
 import { sampleCard } from './words.js';
 
 // Members of cards, jobs and events in which people write what they like.
-const free = ['make', 'model', 'title', 'where', 'place', 'notes', 'order', 'method'];
+const free = ['make', 'model', 'title', 'where', 'place', 'notes', 'order', 'method', 'ownNumber'];
 const also = ['name', 'text', 'value'];
 
 const samples = readdirSync(new URL('../../../specs/cards', import.meta.url)).map((file) =>
@@ -30,7 +30,7 @@ const typed =
 const symbols = [
   /(?<=\d ?)(in|min)(?!\p{L})/gu, // units that are words in English too
   /\b(US|imp) (qt|pt|gal|fl oz)\b|\b(m[Lm]|k[gmN]|mi|lb|[mM]Pa|lbf·(ft|in)|kgf)\b/g,
-  /\b\d+W-\d+|\b(API )?(S[A-P]|GL-\d)\b|\bJASO M[AB]\d?( \/ MA2)?|\bUN[CF]\b/g, // of oils and threads
+  /\b(SAE )?\d+W-\d+|\bSAE \d+|\b(API )?(S[A-P]|GL-\d)\b|\b(JASO )?M[AB]\d?\b|\bUN[CF]\b/g, // of oils and threads
   /^(card|circuits)( › \w+)+$/g, // where cards differ, by the members of their format
   /"(format|version|make|model|layout|text)"|(?<=: )(array|text)(?=\.\]$)|^text: ?$/g, // members that are wrong, and their types
   /(turned round )?x{99,}/g, // a hostile text, cut
