@@ -294,9 +294,10 @@ func TestLook_Everything(t *testing.T) {
 	})
 }
 
-// rank orders the verdicts of a job: not to know is worse than normal.
+// rank orders the verdicts of a job: not to know is worse than normal, and partly says
+// so of a job of which something is known.
 func rank(verdict string) int {
-	return slices.Index([]string{"", "debris.normal", "debris.partly", "debris.unsaid", "debris.watch", "debris.stop"}, verdict)
+	return slices.Index([]string{"", "debris.normal", "debris.unsaid", "debris.partly", "debris.watch", "debris.stop"}, verdict)
 }
 
 func drawLooks(t *rapid.T, prefix string) []job.Event {
