@@ -111,3 +111,31 @@ test('the step that decides reads the verdict and what to do next', async () => 
   const unsaid = spoken(step).join('\n');
   assert.match(unsaid, /Nobody has told what came out/);
 });
+
+test('what is open is read before a step at which it must not be, and at no other', () => {
+  const step = { id: 'first-start', word: 'step.first-start' };
+  const state = {
+    open: [{ of: 'drain', purpose: 'purpose.drain-plug', place: 'below', count: 1, step: 'on' }],
+    openAt: ['first-start'],
+    openWarn: { signal: 'WARNING', word: 'caution.still-open' },
+  };
+  const said = spoken(step, state);
+  assert.ok(said[1].startsWith('WARNING! Something is open.'), said[1]);
+  assert.equal(said[2], '1 × drain plug: below');
+  assert.equal(spoken({ ...step, id: 'decide' }, state).length, 2);
+});
+
+test('the notes of the card come before the act, what is to be touched after it', () => {
+  const item = { word: 'tally.place', count: 6 };
+  const said = spoken({
+    id: 'count',
+    word: 'step.other-version',
+    values: { id: 'x' },
+    notes: ['Mind the @hose.'],
+    tally: [{ ...item, values: { place: 'below', purpose: '@purpose.strainer-cap' } }],
+  });
+  const note = said.findIndex((sentence) => sentence.endsWith('Mind the @hose.'));
+  assert.equal(note, 1, said.join(' | '));
+  assert.equal(said.at(-1), '6 × strainer cap: below');
+  assert.equal(said.length, 4);
+});
