@@ -46,7 +46,7 @@ func (s *State) BillLines() []plan.Item {
 			line.Word, kind, count = "bill.oil", "oil", s.pouredOrDue(part.Oil)
 		}
 		line.Values["line"], line.Values["count"], line.Values["key"] = kind, count, keyOf(&line)
-		if !billedSeal(lines, &line) {
+		if !billedAs(lines, &line) {
 			lines = append(lines, line)
 		}
 	}
@@ -56,9 +56,15 @@ func (s *State) BillLines() []plan.Item {
 	return lines
 }
 
-// billedSeal writes a seal as it is sold, by kind and size and without its place, and
-// reports whether it was counted in with one that is alike.
-func billedSeal(lines []plan.Item, line *plan.Item) bool {
+// billedAs writes a part as it is sold, without its place: a seal by kind and size. It
+// reports whether that was counted in with one that is alike.
+func billedAs(lines []plan.Item, line *plan.Item) bool {
+	switch line.Word {
+	case "part.filter-spin-on":
+		line.Word = "bill.filter-spin-on"
+	case "part.filter-cartridge":
+		line.Word = "bill.filter-cartridge"
+	}
 	if line.Values["kind"] == "" {
 		return false
 	}
