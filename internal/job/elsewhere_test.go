@@ -29,11 +29,14 @@ func TestElsewhere_RenamedSteps(t *testing.T) {
 			}
 		}
 		got := replay(t, c, b, renamed)
+		// What a step of another version asked for isn't known here: what isn't answered at it
+		// doesn't make a look a partial one.
+		look := func(l job.Look) string { return l.ID + strings.Replace(l.Verdict, "partly", "normal", 1) }
 		for name, ids := range map[string][2][]string{
 			"notes":    {ids(want.Notes, func(n job.Remark) string { return n.ID }), ids(got.Notes, func(n job.Remark) string { return n.ID })},
 			"photos":   {ids(want.Photos, func(n job.Picture) string { return n.ID }), ids(got.Photos, func(n job.Picture) string { return n.ID })},
 			"readings": {ids(want.Readings, reading), ids(got.Readings, reading)},
-			"looks":    {ids(want.Looks, func(l job.Look) string { return l.ID + l.Verdict }), ids(got.Looks, func(l job.Look) string { return l.ID + l.Verdict })},
+			"looks":    {ids(want.Looks, look), ids(got.Looks, look)},
 			"oils":     {ids(want.Oils, oil), ids(got.Oils, oil)},
 		} {
 			if !slices.Equal(ids[0], ids[1]) {
