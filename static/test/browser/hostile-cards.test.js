@@ -31,7 +31,7 @@ const refused = {
     words('pack.too-many', { most: 10000 }),
   ],
   'brackets a million deep': [
-    packOf(good).replace('"notes"', `"notes":${'['.repeat(1e6)}${']'.repeat(1e6)},"n"`),
+    packOf(good).replace('"circuits"', `"notes":${'['.repeat(1e6)}${']'.repeat(1e6)},"circuits"`),
     words('finding.wrong-type', { want: 'string' }),
   ],
   'brackets a thousand deep': [
