@@ -5,25 +5,12 @@ import { test } from 'node:test';
 import { kinds } from '../../app/aid/kinds.js';
 import { goTo, startJob, stored, untilStep } from './job-page.js';
 import { textSize } from './layout.js';
-import { openBrowser, startServer, temporaryFolder } from './launch.js';
-import { polling, untilState } from './page.js';
+import { openWithoutServer, phone } from './open-site.js';
+import { polling } from './page.js';
 import { heading, tap, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const phone = { width: 360, height: 740 };
 const card = sampleCard('tessaly-corda-650');
-
-/** A page of the site whose server is gone. */
-async function openWithoutServer(t) {
-  const server = await startServer(t);
-  const page = await (await openBrowser(t, await temporaryFolder(t))).newPage();
-  await page.setViewport(phone);
-  await page.goto(server.url);
-  await untilState(page, 'ready');
-  await server.stop();
-  await page.reload();
-  return page;
-}
 
 /** Where the links to the cards lead, by what they are called. */
 const ways = (page) =>

@@ -2,25 +2,12 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { goTo, startJob, stored, untilStep } from './job-page.js';
-import { openBrowser, startServer, temporaryFolder } from './launch.js';
-import { polling, untilState } from './page.js';
+import { openWithoutServer } from './open-site.js';
+import { polling } from './page.js';
 import { choose, heading, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const phone = { width: 360, height: 740 };
 const card = sampleCard('tessaly-corda-650');
-
-/** A page of the site whose server is gone. */
-async function openWithoutServer(t) {
-  const server = await startServer(t);
-  const page = await (await openBrowser(t, await temporaryFolder(t))).newPage();
-  await page.setViewport(phone);
-  await page.goto(server.url);
-  await untilState(page, 'ready');
-  await server.stop();
-  await page.reload();
-  return page;
-}
 
 const outcome = (what) => words(`outcome.${what}`);
 const answer = (question, a) => words(`fault-answer.${question}.${a}`);
