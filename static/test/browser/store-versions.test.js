@@ -72,6 +72,10 @@ const stateOf = async (page, job, events) => {
   return ok;
 };
 
+/** The step that stands in the place of a retired one in today's plan. */
+const heirOf = (step, known) =>
+  [...known].find((id) => id.replace(/^filter-on-(torque|turn|hand)-/, 'filter-on-') === step);
+
 for (const { version, stores } of recorded)
   test(`a store of version ${version}: every job opens, goes on, and nothing is lost`, async (t) => {
     const { page, complaints } = await openSite(t, async (page, url) => {
@@ -110,8 +114,14 @@ for (const { version, stores } of recorded)
     for (const job of await stored(page, 'jobs')) {
       const events = kept('events').filter((event) => event.job === job.id);
       const state = await stateOf(page, job, events);
-      const known = [...(state.done ?? []), ...(state.elsewhere ?? []).map(({ step }) => step)];
-      assert.deepEqual(new Set(known), doneOf(events), `${job.name}: what was done is done`);
+      const known = new Set([
+        ...(state.done ?? []),
+        ...(state.elsewhere ?? []).map(({ step }) => step),
+      ]);
+      const told = doneOf(events);
+      assert.equal(known.size, told.size, `${job.name}: what was done is done`);
+      for (const step of told)
+        assert.ok(known.has(step) || heirOf(step, known), `${job.name}: ${step} was done`);
       assert.equal(
         Boolean(state.finished),
         events.some(({ kind }) => kind === 'finish'),
