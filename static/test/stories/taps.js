@@ -7,15 +7,17 @@
   let taps = [];
   let label = null; // tapped just now: its field gets a click of its own
 
-  const place = (element) => {
-    const path = [];
-    for (let at = element; at !== document.body; at = at.parentElement)
-      path.unshift([...at.parentElement.children].indexOf(at));
-    return path;
+  // Not by its place among all the rest: what comes later moves that.
+  const alike = (tag, text) => [...document.querySelectorAll(tag)].filter((e) => said(e) === text);
+  const said = (element) => {
+    const speaking = element.matches(fields) ? element.labels?.[0] : element;
+    return settled(speaking?.textContent ?? element.name ?? '');
   };
-  const note = (element, what) =>
-    taps.push({ place: place(element), tag: element.tagName, text: said(element), ...what });
-  const said = (element) => (element.matches(fields) ? '' : settled(element.textContent));
+  const mark = (element) => {
+    const [tag, text] = [element.tagName, said(element)];
+    return { tag, text, nth: alike(tag, text).indexOf(element) };
+  };
+  const note = (element, what) => taps.push({ ...mark(element), ...what });
 
   addEventListener('hashchange', () => (taps = []));
 
@@ -35,8 +37,10 @@
     if (target.matches('[type=file]')) return chosen(target);
     if (!target.matches(fields)) return;
     const last = taps.at(-1);
-    if (last?.act === 'fill' && String(last.place) === String(place(target)))
-      last.value = target.value;
+    const { tag, text, nth } = mark(target);
+    const again =
+      last?.act === 'fill' && last.tag === tag && last.text === text && last.nth === nth;
+    if (again) last.value = target.value;
     else note(target, { act: 'fill', value: target.value });
   };
   addEventListener('input', filled, true);
@@ -69,10 +73,10 @@
     }
     throw new Error('lost');
   };
-  const there = (tap) => () => {
-    const element = tap.place.reduce((at, n) => at?.children[n], document.body);
-    return element?.tagName === tap.tag && said(element) === tap.text && element;
-  };
+  const there =
+    ({ tag, text, nth }) =>
+    () =>
+      alike(tag, text)[nth];
   const changed = (element) => {
     for (const type of ['input', 'change'])
       element.dispatchEvent(new Event(type, { bubbles: true }));

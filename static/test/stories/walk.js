@@ -11,7 +11,7 @@ import { appear, appearances, sizes } from './appearances.js';
 import { copyStore, pasteStore } from './store-copy.js';
 
 const tallest = 12_000; // CSS px of a picture; more is more than browsers draw
-const settling = patience(5); // ms until a live story should show what the walk came to
+const settling = patience(); // ms until a live story should show what the walk came to
 
 /** Walks in one browser on the host at that URL, and writes into a folder. */
 export class Walker {
@@ -44,8 +44,9 @@ export class Walker {
     const store = first && (await page.evaluate(copyStore, first.name));
     await writeFile(join(folder, 'story.json'), JSON.stringify({ phone, ...taken, store }));
     const [, screen] = taken.address.split('/');
-    const live = await this.#live(id, shown);
-    return { id, name, phone, screen, heading, pictures, live };
+    const came = await this.#live(id, shown);
+    const other = came === shown ? {} : { shown, came };
+    return { id, name, phone, screen, heading, pictures, live: came === shown, ...other };
   }
 
   /** The page of a phone, and what lay in its store at first. */
@@ -109,16 +110,17 @@ export class Walker {
     return pictures;
   }
 
-  /** Opens a story live, as a person would; resolves to whether it comes to the same. */
+  /** Opens a story live, as a person would; resolves to what it came to, `want` as soon as it is there. */
   async #live(id, want) {
     const page = (this.#visitor ??= await this.#newPage());
     await page.bringToFront();
     await page.goto(`${this.#url}stories/open.html?story=${id}`);
+    let came;
     for (const end = Date.now() + settling; Date.now() < end; await pause(100)) {
-      const { shown } = await page.evaluate(seen).catch(() => ({})); // it is on its way
-      if (shown === want) return true;
+      ({ shown: came } = await page.evaluate(seen).catch(() => ({}))); // it is on its way
+      if (came === want) break;
     }
-    return false;
+    return came;
   }
 }
 
