@@ -169,16 +169,42 @@ func plain(low, high float64, unit string, digits int) string {
 	return text + unit
 }
 
-// timeText gives a span of time in the unit that reads best.
-func timeText(seconds float64) string {
-	switch {
-	case seconds >= 3600:
-		return plain(seconds/3600, seconds/3600, " h", 2)
-	case seconds >= 60:
-		return plain(seconds/60, seconds/60, " min", 2)
+// timeSteps are the units in which a span of time is told, in seconds, the longest
+// first, and from how many of it on: "90 s" and "110 min" read better than "1.5 min"
+// and "1.8 h" (common practice, no source).
+var timeSteps = [...]struct {
+	unit          string
+	seconds, from float64
+}{{" h", 3600, 2}, {" min", 60, 2}, {" s", 1, 0}}
+
+// leastTime is the least that is told of any unit of time, and so 0.1 s the shortest
+// span: nobody lets go or reads a watch faster.
+const leastTime = 0.1
+
+// timeRange gives an estimated span of time in one unit, with two digits at most:
+// "90–150 min". The unit is that of the middle, by ratio.
+func timeRange(low, high float64) string {
+	middle := high
+	if low > 0 {
+		middle = math.Sqrt(max(low, high/100) * high)
 	}
-	return plain(seconds, seconds, " s", 2)
+	n := 0
+	for timeSteps[n].from*timeSteps[n].seconds > middle {
+		n++
+	}
+	s := &timeSteps[n]
+	low, high = low/s.seconds, high/s.seconds
+	switch {
+	case high > 0 && high < leastTime:
+		return "<" + plain(leastTime, leastTime, s.unit, 2)
+	case low > 0 && low < leastTime:
+		return "<" + plain(leastTime, high, s.unit, 2)
+	}
+	return plain(low, high, s.unit, 2)
 }
+
+// timeText gives an estimated span of time, as timeRange does.
+func timeText(seconds float64) string { return timeRange(seconds, seconds) }
 
 // significant rounds to so many digits.
 func significant(v, digits float64) float64 {
