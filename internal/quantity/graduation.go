@@ -15,13 +15,13 @@ var graduations = [...]struct {
 	size  float64 // in the unit; 0 where there is one fineness for all
 	from  fineness
 }{
-	{[]string{"L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m", "mm", "kg", "lb", "bar"}, fineness{after: 2}, 0, fineness{}},
+	{[]string{"L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m", "daN·m", "mm", "m", "kg", "lb", "bar", "kgf/cm²"}, fineness{after: 2}, 0, fineness{}},
 	{[]string{"mL"}, fineness{coarse: 1}, 0, fineness{}},
 	{[]string{"US fl oz", "imp fl oz"}, fineness{after: 1}, 1, fineness{}},
-	{[]string{"N·m", "lbf·ft"}, fineness{after: 1}, 10, fineness{}},
+	{[]string{"N·m", "lbf·ft", "cL", "dL", "cm", "ft", "oz", "days", "weeks", "years"}, fineness{after: 1}, 10, fineness{}},
 	{[]string{"in"}, fineness{after: 3}, 0, fineness{}},
 	{[]string{"km", "mi"}, fineness{}, 1000, fineness{coarse: 1}},
-	{[]string{"lbf·in", "°C", "°F", "kPa", "psi", "g", "min", "s", "h", "months", "°", "turn",
+	{[]string{"lbf·in", "kgf·cm", "°C", "°F", "kPa", "psi", "g", "min", "s", "h", "months", "°", "turn",
 		"mm²/s", "kg/m³", "kg/L", "m²", "%"}, fineness{}, 0, fineness{}},
 }
 

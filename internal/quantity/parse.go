@@ -2,7 +2,6 @@ package quantity
 
 import (
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -35,21 +34,18 @@ type Amount struct {
 
 // loose are unit words that mean something else in the US and in Britain: the
 // end of the unit's id, and how people write it.
-var loose = [...]struct {
-	stem      string
-	spellings []string
-}{
-	{"qt", []string{"qt", "quart", "quarts"}},
-	{"pt", []string{"pt", "pint", "pints"}},
-	{"fl oz", []string{"oz", "floz", "ounce", "ounces", "fluidounce", "fluidounces"}},
-	{"gal", []string{"gal", "gallon", "gallons"}},
+var loose = [...][2]string{
+	{"qt", "qt|quart"},
+	{"pt", "pt|pint"},
+	{"fl oz", "oz|floz|ounce|fluidounce"},
+	{"gal", "gal|gallon"},
 }
 
 // looseUnit gives the stem of a loose word, "" for another.
 func looseUnit(word string) string {
 	for i := range loose {
-		if slices.Contains(loose[i].spellings, word) {
-			return loose[i].stem
+		if oneOf(loose[i][1], word) {
+			return loose[i][0]
 		}
 	}
 	return ""
@@ -130,11 +126,17 @@ func split(text string) (number, word string) {
 	for i < len(text) && (strings.IndexByte("+-0123456789.,", text[i]) >= 0 || groups(text, i)) {
 		i++
 	}
-	word = strings.ToLower(text[i:])
-	for _, gone := range []string{" ", "."} {
+	return strings.ReplaceAll(text[:i], " ", ""), bare(text[i:])
+}
+
+// bare brings a unit word to the form of the spellings: lower case, without the
+// blanks, points and signs of multiplication that are written in it or left out.
+func bare(word string) string {
+	word = strings.ToLower(word)
+	for _, gone := range [...]string{" ", ".", "-", "·", "⋅", "*"} {
 		word = strings.ReplaceAll(word, gone, "")
 	}
-	return strings.ReplaceAll(text[:i], " ", ""), strings.ReplaceAll(word, "⋅", "·")
+	return strings.ReplaceAll(strings.ReplaceAll(word, "²", "2"), "³", "3")
 }
 
 // groups reports whether the space at i groups digits: "12 400" is a number,
@@ -195,7 +197,7 @@ func findUnit(kind Kind, word string, system System) (*Unit, []finding.Finding, 
 		return u, []finding.Finding{note}, ok
 	}
 	for i := range Units {
-		if slices.Contains(Units[i].Spellings, word) {
+		if Units[i].spelled(word) {
 			return &Units[i], nil, true
 		}
 	}

@@ -96,26 +96,60 @@ func TestParse_Fractions(t *testing.T) {
 	}
 }
 
-// Every spelling means its unit, in every system, with and without a blank.
+// Every spelling means its unit, in every system, with and without a blank, and in
+// the plural. A torque's are those of its force and its length, in either order
+// but for N, whose mN would be something else.
 func TestParse_Spellings(t *testing.T) {
 	seen := map[string]string{}
 	for _, u := range quantity.Units {
-		if len(u.Spellings) == 0 {
+		spellings := strings.Split(u.Spellings, "|")
+		if u.Spellings == "" {
 			t.Errorf("%s has no spelling", u.ID)
 		}
-		for _, s := range append([]string{u.ID}, u.Spellings...) {
+		if u.Kind == quantity.Torque {
+			spellings = torques(t, u)
+		}
+		for _, s := range append([]string{u.ID}, spellings...) {
 			if other, twice := seen[s]; twice && other != u.ID {
 				t.Errorf("%q is %s and %s", s, other, u.ID)
 			}
 			seen[s] = u.ID
-			for _, text := range []string{"7 " + s, "7" + s, "7 " + strings.ToUpper(s)} {
-				a, list := quantity.Parse("", text, "", quantity.US)
+			forms := []string{"7 " + s, "7" + s, "7 " + strings.ToUpper(s)}
+			if u.Kind != quantity.Torque && s != u.ID && len(s) > 1 && !strings.HasSuffix(s, "s") {
+				forms = append(forms, "7 "+s+"s")
+			}
+			kind := quantity.Kind("")
+			if u.ID == "oz" { // by itself it is one of a volume
+				kind = u.Kind
+			}
+			for _, text := range forms {
+				a, list := quantity.Parse(kind, text, "", quantity.US)
 				if len(list) > 0 || a.Unit != u.ID {
 					t.Errorf("Parse(%q) = %s, %v, want %s", text, a.Unit, list, u.ID)
 				}
 			}
 		}
 	}
+}
+
+// torques are the spellings of a unit of torque.
+func torques(t *testing.T, u quantity.Unit) (list []string) {
+	force, id, _ := strings.Cut(u.ID, "·")
+	length, ok := quantity.Find(id)
+	if !ok {
+		t.Fatalf("%s has no length", u.ID)
+	}
+	for _, f := range strings.Split(u.Spellings, "|") {
+		for _, l := range strings.Split(length.Spellings, "|") {
+			for _, between := range []string{"", "-", "·", " ", ".", "*"} {
+				list = append(list, f+between+l)
+				if !strings.HasSuffix(force, "N") {
+					list = append(list, l+between+f)
+				}
+			}
+		}
+	}
+	return list
 }
 
 func TestParse_AmbiguousUnits(t *testing.T) {

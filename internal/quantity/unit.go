@@ -10,6 +10,8 @@
 // Weights and Measures Act 1985), standard gravity 9.80665 m/s².
 package quantity
 
+import "strings"
+
 // Kind is a kind of quantity.
 type Kind string
 
@@ -39,68 +41,120 @@ type Unit struct {
 	Kind   Kind
 	Scale  float64
 	Offset float64
-	// Spellings are what people type for it, in lower case without blanks
-	// and dots.
-	Spellings []string
+	// Spellings are what people type for it, parted by strokes, in the form that
+	// bare gives a word; each stands for its plural in -s too.
+	Spellings string
 }
 
 const (
-	poundForce = 4.4482216152605 // N, exact: 0.45359237 kg · 9.80665 m/s²
-	foot       = 0.3048          // m, exact
-	usGallon   = 3.785411784     // L, exact: 231 in³
-	impGallon  = 4.54609         // L, exact
+	pound         = 0.45359237      // kg, exact
+	kilogramForce = 9.80665         // N, exact: 1 kg in standard gravity
+	poundForce    = 4.4482216152605 // N, exact: pound · kilogramForce
+	foot          = 0.3048          // m, exact
+	usGallon      = 3.785411784     // L, exact: 231 in³
+	impGallon     = 4.54609         // L, exact
+	day           = 24 * 60         // min
+
+	pounds    = "lbf|lb|pound"
+	kilograms = "kgf|kg|kp|kilogram"
 )
 
-// Units lists every unit the program offers, by kind, the base unit first.
+// Units lists every unit the program offers, by kind, the base unit first. Of a
+// torque the spellings are the force's; its length is spelled as the length is.
 var Units = []Unit{
-	{"L", Volume, 1, 0, []string{"l", "litre", "litres", "liter", "liters", "ltr"}},
-	{"mL", Volume, 1e-3, 0, []string{"ml", "cc", "cm3", "cm³", "millilitre", "millilitres", "milliliter", "milliliters"}},
-	{"US fl oz", Volume, usGallon / 128, 0, []string{"usfloz", "usoz", "flozus", "ozus"}},
-	{"US pt", Volume, usGallon / 8, 0, []string{"uspt", "uspint", "uspints"}},
-	{"US qt", Volume, usGallon / 4, 0, []string{"usqt", "usquart", "usquarts", "qtus"}},
-	{"US gal", Volume, usGallon, 0, []string{"usgal", "usgallon", "usgallons"}},
-	{"imp fl oz", Volume, impGallon / 160, 0, []string{"impfloz", "impoz", "ukfloz", "ukoz"}},
-	{"imp pt", Volume, impGallon / 8, 0, []string{"imppt", "imppint", "imppints", "ukpt", "ukpint", "ukpints"}},
-	{"imp qt", Volume, impGallon / 4, 0, []string{"impqt", "impquart", "impquarts", "ukqt", "ukquart", "ukquarts"}},
-	{"imp gal", Volume, impGallon, 0, []string{"impgal", "impgallon", "impgallons", "ukgal", "ukgallon", "ukgallons"}},
+	{"L", Volume, 1, 0, "l|litre|liter|ltr|dm3"},
+	{"mL", Volume, 1e-3, 0, "ml|cc|ccm|cm3|millilitre|milliliter"},
+	{"cL", Volume, 1e-2, 0, "cl|centilitre|centiliter"},
+	{"dL", Volume, 1e-1, 0, "dl|decilitre|deciliter"},
+	{"US fl oz", Volume, usGallon / 128, 0, "usfloz|usoz|usfluidounce|flozus|ozus"},
+	{"US pt", Volume, usGallon / 8, 0, "uspt|uspint|ptus|pintus"},
+	{"US qt", Volume, usGallon / 4, 0, "usqt|usquart|qtus|quartus"},
+	{"US gal", Volume, usGallon, 0, "usgal|usgallon|galus|gallonus"},
+	{"imp fl oz", Volume, impGallon / 160, 0, "impfloz|impoz|impfluidounce|ukfloz|ukoz|imperialfluidounce"},
+	{"imp pt", Volume, impGallon / 8, 0, "imppt|imppint|ukpt|ukpint|imperialpint"},
+	{"imp qt", Volume, impGallon / 4, 0, "impqt|impquart|ukqt|ukquart|imperialquart"},
+	{"imp gal", Volume, impGallon, 0, "impgal|impgallon|ukgal|ukgallon|imperialgallon"},
 
-	{"N·m", Torque, 1, 0, []string{"nm", "n·m", "n-m", "n*m", "newtonmetre", "newtonmetres", "newtonmeter", "newtonmeters"}},
-	{"lbf·ft", Torque, poundForce * foot, 0, []string{"lbfft", "lbf·ft", "lbf-ft", "ftlb", "ftlbs", "ft-lb", "ft-lbs", "ftlbf", "ft-lbf", "ft·lbf", "lbft", "lb-ft", "lbs-ft", "footpound", "footpounds"}},
-	{"lbf·in", Torque, poundForce * foot / 12, 0, []string{"lbfin", "lbf·in", "lbf-in", "inlb", "inlbs", "in-lb", "in-lbs", "inlbf", "in-lbf", "in·lbf", "lbin", "lb-in", "inchpound", "inchpounds"}},
-	{"kgf·m", Torque, 9.80665, 0, []string{"kgfm", "kgf·m", "kgf-m", "kgm", "kg-m", "kg·m", "mkg", "m-kg", "m·kg", "kpm"}},
+	{"N·m", Torque, 1, 0, "n|newton"},
+	{"lbf·ft", Torque, poundForce * foot, 0, pounds},
+	{"lbf·in", Torque, poundForce * foot / 12, 0, pounds},
+	{"kgf·m", Torque, kilogramForce, 0, kilograms},
+	{"daN·m", Torque, 10, 0, "dan|decanewton"},
+	{"kgf·cm", Torque, kilogramForce / 100, 0, kilograms},
 
-	{"mm", Length, 1, 0, []string{"mm", "millimetre", "millimetres", "millimeter", "millimeters"}},
-	{"in", Length, 25.4, 0, []string{"in", "inch", "inches", "\""}},
+	{"mm", Length, 1, 0, "mm|millimetre|millimeter"},
+	{"cm", Length, 10, 0, "cm|centimetre|centimeter"},
+	{"m", Length, 1000, 0, "m|metre|meter"},
+	{"in", Length, 25.4, 0, "in|inch|inches|\""},
+	{"ft", Length, 304.8, 0, "ft|foot|feet"},
 
-	{"°C", Temperature, 1, 0, []string{"°c", "c", "celsius", "degc"}},
-	{"°F", Temperature, 5.0 / 9, -32, []string{"°f", "f", "fahrenheit", "degf"}},
+	{"°C", Temperature, 1, 0, "°c|c|celsius|centigrade|degc|degreec|degreesc|degreescelsius"},
+	{"°F", Temperature, 5.0 / 9, -32, "°f|f|fahrenheit|degf|degreef|degreesf|degreesfahrenheit"},
 
-	{"km", Distance, 1, 0, []string{"km", "kilometre", "kilometres", "kilometer", "kilometers"}},
-	{"mi", Distance, 1.609344, 0, []string{"mi", "mile", "miles"}},
+	{"km", Distance, 1, 0, "km|kilometre|kilometer"},
+	{"mi", Distance, 1.609344, 0, "mi|mile"},
 
-	{"kPa", Pressure, 1, 0, []string{"kpa"}},
-	{"bar", Pressure, 100, 0, []string{"bar"}},
-	{"psi", Pressure, poundForce / (0.0254 * 0.0254) / 1000, 0, []string{"psi"}},
+	{"kPa", Pressure, 1, 0, "kpa|kilopascal"},
+	{"bar", Pressure, 100, 0, "bar"},
+	{"psi", Pressure, poundForce / (0.0254 * 0.0254) / 1000, 0, "psi|lbf/in2|lb/in2"},
+	{"kgf/cm²", Pressure, kilogramForce * 10, 0, "kgf/cm2|kg/cm2|kp/cm2"},
 
-	{"kg", Mass, 1, 0, []string{"kg", "kilogram", "kilograms"}},
-	{"g", Mass, 1e-3, 0, []string{"g", "gram", "grams"}},
-	{"lb", Mass, 0.45359237, 0, []string{"lb", "lbs", "pound", "pounds"}},
+	{"kg", Mass, 1, 0, "kg|kilogram|kilo"},
+	{"g", Mass, 1e-3, 0, "g|gram|gramme"},
+	{"lb", Mass, pound, 0, "lb|pound"},
+	{"oz", Mass, pound / 16, 0, "oz|ounce"},
 
-	{"min", Duration, 1, 0, []string{"min", "mins", "minute", "minutes"}},
-	{"s", Duration, 1.0 / 60, 0, []string{"s", "sec", "second", "seconds"}},
-	{"h", Duration, 60, 0, []string{"h", "hour", "hours"}},
-	{"months", Duration, 365.25 / 12 * 24 * 60, 0, []string{"month", "months"}},
+	{"min", Duration, 1, 0, "min|minute"},
+	{"s", Duration, 1.0 / 60, 0, "s|sec|second"},
+	{"h", Duration, 60, 0, "h|hr|hour"},
+	{"days", Duration, day, 0, "d|day"},
+	{"weeks", Duration, 7 * day, 0, "wk|week"},
+	{"months", Duration, 365.25 / 12 * day, 0, "mo|month"},
+	{"years", Duration, 365.25 * day, 0, "yr|year"},
 
-	{"°", Angle, 1, 0, []string{"°", "deg", "degree", "degrees"}},
-	{"turn", Angle, 360, 0, []string{"turn", "turns"}},
+	{"°", Angle, 1, 0, "°|deg|degree"},
+	{"turn", Angle, 360, 0, "turn|rev|revolution"},
 
-	{"mm²/s", Viscosity, 1, 0, []string{"mm²/s", "mm2/s", "cst"}},
+	{"mm²/s", Viscosity, 1, 0, "mm2/s|cst|centistoke"},
 
-	{"kg/m³", Density, 1, 0, []string{"kg/m³", "kg/m3"}},
-	{"kg/L", Density, 1000, 0, []string{"kg/l", "g/cm³", "g/cm3", "g/ml"}},
+	{"kg/m³", Density, 1, 0, "kg/m3"},
+	{"kg/L", Density, 1000, 0, "kg/l|kg/dm3|g/cm3|g/cc|g/ml"},
 
-	{"m²", Area, 1, 0, []string{"m²", "m2"}},
-	{"%", Share, 0.01, 0, []string{"%", "percent"}},
+	{"m²", Area, 1, 0, "m2"},
+	{"%", Share, 0.01, 0, "%|percent"},
+}
+
+// spelled reports whether a word, as bare gives it, is a usual spelling of the
+// unit, which may stand in the plural.
+func (u *Unit) spelled(word string) bool {
+	if u.Kind != Torque {
+		return oneOf(u.Spellings, word)
+	}
+	// A torque is a force and a length, which people say in either order.
+	force, length, _ := strings.Cut(u.ID, "·")
+	for n := 1; n < len(word); n++ {
+		a, b := word[:n], word[n:]
+		if oneOf(u.Spellings, a) && isLength(b, length) || force != "N" && isLength(a, length) && oneOf(u.Spellings, b) {
+			return true
+		}
+	}
+	return false
+}
+
+func isLength(word, id string) bool {
+	u, _ := Find(id)
+	return oneOf(u.Spellings, word)
+}
+
+// oneOf reports whether a word, or what it is the plural of, is one of a list
+// that strokes part.
+func oneOf(list, word string) bool {
+	for one := range strings.SplitSeq(list, "|") {
+		if one == word || len(one) > 1 && one+"s" == word {
+			return true
+		}
+	}
+	return false
 }
 
 // noUnit stands for one that the program does not know.

@@ -13,17 +13,20 @@ import (
 	"tidysump/internal/quantity"
 )
 
-// gnuNames are the units as GNU units calls them. A month is a twelfth of the
-// Julian year here and there is no such unit in GNU units: it is spelled out.
+// gnuNames are the units as GNU units calls them. The year is the
+// Julian one here and a month a twelfth of it, which GNU units has not: both are
+// spelled out.
 var gnuNames = map[string]string{
-	"L": "liter", "mL": "milliliter",
+	"L": "liter", "mL": "milliliter", "cL": "centiliter", "dL": "deciliter",
 	"US fl oz": "usfloz", "US pt": "uspint", "US qt": "usquart", "US gal": "usgallon",
 	"imp fl oz": "brfloz", "imp pt": "brpint", "imp qt": "brquart", "imp gal": "brgallon",
 	"N·m": "N m", "lbf·ft": "lbf ft", "lbf·in": "lbf inch", "kgf·m": "kgf m",
-	"mm": "mm", "in": "inch", "km": "km", "mi": "mile",
-	"kPa": "kPa", "bar": "bar", "psi": "psi",
-	"kg": "kg", "g": "gram", "lb": "lb",
+	"daN·m": "10 N m", "kgf·cm": "kgf cm",
+	"mm": "mm", "cm": "cm", "m": "m", "in": "inch", "ft": "foot", "km": "km", "mi": "mile",
+	"kPa": "kPa", "bar": "bar", "psi": "psi", "kgf/cm²": "kgf/cm^2",
+	"kg": "kg", "g": "gram", "lb": "lb", "oz": "oz",
 	"min": "minute", "s": "second", "h": "hour", "months": "(365.25|12) day",
+	"days": "day", "weeks": "week", "years": "365.25 day",
 	"°": "degree", "turn": "360 degree",
 	"°C": "tempC", "°F": "tempF",
 	"mm²/s": "mm^2/s", "kg/m³": "kg/m^3", "kg/L": "kg/liter", "m²": "m^2", "%": "percent",
