@@ -91,6 +91,10 @@ type Band struct {
 	near   bool
 }
 
+// tabled is the tensile strength in MPa of class 8.8, for which the tables of
+// screws are made.
+const tabled = 800
+
 // Published gives the torque band that published tables have for just the
 // joint's thread, seal (0: not stated) and seat. Not in them are other threads,
 // other seals, magnesium but for inch plugs, screws weaker than class 8.8 or
@@ -101,7 +105,7 @@ func (j *Joint) Published() Band {
 	case j.What == Filter:
 		b.Range = can
 	case b.near, j.Seat == 0,
-		j.What == Screw && j.Class != 0 && (j.Class < Class88 || j.Class == Stainless),
+		j.What == Screw && j.Class != 0 && j.Class.Strength(j.Diameter).Tensile < tabled,
 		j.What == Plug && j.Seal != 0 && j.Seal != FlatCopper && b.Table != tableInch:
 		return Band{}
 	}

@@ -35,6 +35,7 @@ func TestNames(t *testing.T) {
 		want  string
 	}{
 		{bolt.Classes, int(bolt.Class88), "8.8"}, {bolt.Classes, int(bolt.Stainless), "A2-70"},
+		{bolt.Classes, int(bolt.Grade2), "SAE grade 2"}, {bolt.Classes, int(bolt.Grade5), "SAE grade 5"}, {bolt.Classes, int(bolt.Grade8), "SAE grade 8"},
 		{bolt.Seats, int(bolt.Steel), "steel"}, {bolt.Seats, int(bolt.CastIron), "cast-iron"},
 		{bolt.Seats, int(bolt.Aluminium), "aluminium"}, {bolt.Seats, int(bolt.Magnesium), "magnesium"},
 		{bolt.Seals, int(bolt.FlatAluminium), "flat-aluminium"}, {bolt.Seals, int(bolt.FlatCopper), "flat-copper"},
@@ -143,6 +144,48 @@ func TestClass_Strength(t *testing.T) {
 	}
 	if s := bolt.Class(0).Strength(8); s != (bolt.Strength{}) {
 		t.Errorf("an unknown class has the strength %+v", s)
+	}
+}
+
+// SAE J429 in two transcriptions that agree: psi, and the sizes they hold for. From
+// there on or below there is no figure.
+func TestClass_InchGrades(t *testing.T) {
+	const in, psi = 25.4, 0.006894757293168361
+	for _, f := range []struct {
+		class                 string
+		from, to              float64 // in
+		proof, yield, tensile float64 // psi
+	}{
+		{"SAE grade 2", 0.25, 0.75, 55000, 57000, 74000},
+		{"SAE grade 2", 0.7501, 1.5, 33000, 36000, 60000},
+		{"SAE grade 5", 0.25, 1, 85000, 92000, 120000},
+		{"SAE grade 5", 1.0001, 1.5, 74000, 81000, 105000},
+		{"SAE grade 8", 0.25, 1.5, 120000, 130000, 150000},
+	} {
+		for _, size := range []float64{f.from, f.to} {
+			s := class(t, f.class).Strength(size * in)
+			near(t, f.class+" proof", s.Proof, f.proof*psi, 1e-9)
+			near(t, f.class+" yield", s.Yield, f.yield*psi, 1e-9)
+			near(t, f.class+" tensile", s.Tensile, f.tensile*psi, 1e-9)
+			if s.Memory {
+				t.Errorf("%s is from memory", f.class)
+			}
+		}
+		for _, size := range []float64{0.19, 1.51} { // a No. 10 screw, and above the standard
+			if s := class(t, f.class).Strength(size * in); s != (bolt.Strength{}) {
+				t.Errorf("%s at %v in: %+v, and the standard doesn't have it", f.class, size, s)
+			}
+		}
+	}
+}
+
+// The inch sizes on which a strength ends are on it whichever way they were read.
+func TestClass_InchLimits(t *testing.T) {
+	for thread, want := range map[string]float64{"3/4-16 UNF": 57, "1-12 UNF": 36, "1/4-28 UNF": 57, "3/4-10 UNC": 57} {
+		th, ok := bolt.ParseThread(thread)
+		if got := class(t, "SAE grade 2").Strength(th.Diameter).Yield; !ok || got != want*6.894757293168361 {
+			t.Errorf("%s, grade 2: yield %v MPa, want %v ksi", thread, got, want)
+		}
 	}
 }
 

@@ -46,6 +46,10 @@ func TestRing(t *testing.T) {
 		6: {Inner: 6.2, Outer: 10}, 8: {Inner: 8.2, Outer: 12}, 10: {Inner: 10.2, Outer: 14}, 12: {Inner: 12.2, Outer: 16},
 		14: {Inner: 14.2, Outer: 18}, 16: {Inner: 16.2, Outer: 20}, 18: {Inner: 18.2, Outer: 22}, 20: {Inner: 20.2, Outer: 24},
 		24: {Inner: 24.2, Outer: 30}, 30: {Inner: 30.2, Outer: 36},
+		// Nominal sizes of catalogues, from memory.
+		22: {Inner: 22, Outer: 27}, 26: {Inner: 26, Outer: 31},
+		// Plugs of these sizes are published (M27x2, M33x2), rings for them nowhere.
+		27: {}, 33: {},
 	} {
 		if r := bolt.UsualRing(diameter); r != want {
 			t.Errorf("M%v: ring %+v, want %+v", diameter, r, want)
