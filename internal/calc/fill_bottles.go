@@ -32,9 +32,7 @@ func bottles(f *Form, a *Answer) {
 	if f.refused() {
 		return
 	}
-	// A need is rounded up to whole mL and a bottle down, so that the shelf is
-	// never said to suffice when it doesn't; the addend forgives the last bit.
-	c := fill.Choose(int(math.Ceil(f.number("need")*1000-1e-6)), shelf)
+	c := fill.Choose(microlitres(f.number("need")), shelf)
 	verdict := "shelf.opened-suffice"
 	if c.Missing > 0 {
 		verdict = "shelf.lacks"
@@ -51,16 +49,21 @@ func bottles(f *Form, a *Answer) {
 	a.rows("pours", pours)
 	a.rows("shelf", shelfAfter(rows, &c, pours))
 
-	left, missing := float64(c.Left)/1000, float64(c.Missing)/1000
+	left, missing := litres(c.Left), litres(c.Missing)
 	a.number("opened", float64(c.New))
 	a.number("left", left)
 	a.number("missing", missing)
-	a.millilitres("left-over", "shelf", left, 4)
+	a.millilitres("left-over", "shelf", left, 3)
 	if missing > 0 {
-		a.millilitres("lacks", "shelf", missing, 4)
+		a.millilitres("lacks", "shelf", missing, 3)
 	}
 	f.cost(a, &c, shelf)
 }
+
+// microlitres gives a volume in L as package fill counts it, need and bottle alike, and
+// litres gives it back to the tenth of a mL.
+func microlitres(litres float64) int { return int(math.Round(litres * 1e6)) }
+func litres(microlitres int) float64 { return round(float64(microlitres)/1e6, 1e4) }
 
 // bottle reads one bottle. One that isn't full is an opened one.
 func (f *Form) bottle() fill.Bottle {
@@ -78,7 +81,7 @@ func (f *Form) bottle() fill.Bottle {
 		opened = true
 		f.say(finding.Note, "taken-as-opened", "left")
 	}
-	return fill.Bottle{Left: int(left*1000 + 1e-6), Opened: opened, Price: int(math.Round(f.number("price") * 100))}
+	return fill.Bottle{Left: microlitres(left), Opened: opened, Price: int(math.Round(f.number("price") * 100))}
 }
 
 // pour says what to pour from one bottle; without an id it goes by its place
@@ -93,11 +96,11 @@ func (a *Answer) pour(p *fill.Pour, id string, opened bool) {
 	if opened {
 		a.word("verdict", "shelf.is-open")
 	}
-	pour, left := float64(p.Amount)/1000, float64(p.Left)/1000
+	pour, left := litres(p.Amount), litres(p.Left)
 	a.number("pour", pour)
-	a.list("pourTexts", a.between(pour, pour, "mL", 4))
+	a.list("pourTexts", a.between(pour, pour, "mL", 3))
 	a.number("left", left)
-	a.list("leftTexts", a.between(left, left, "mL", 4))
+	a.list("leftTexts", a.between(left, left, "mL", 3))
 }
 
 // shelfAfter is the shelf once all that was poured, each bottle as a person would

@@ -9,12 +9,13 @@ import (
 // How many bottles for 2.4 L, with half a litre opened and three whole ones of 1 L on
 // the shelf?
 func ExampleChoose() {
-	shelf := []fill.Bottle{{Left: 1000, Price: 1290}, {Left: 500, Opened: true}, {Left: 1000, Price: 1290}, {Left: 1000, Price: 1490}}
-	choice := fill.Choose(2400, shelf)
+	const litre = 1e6 // µL
+	shelf := []fill.Bottle{{Left: litre, Price: 1290}, {Left: litre / 2, Opened: true}, {Left: litre, Price: 1290}, {Left: litre, Price: 1490}}
+	choice := fill.Choose(2.4*litre, shelf)
 	for _, p := range choice.Pours {
-		fmt.Println("bottle", p.Bottle+1, "pour", p.Amount, "mL, leaves", p.Left)
+		fmt.Println("bottle", p.Bottle+1, "pour", p.Amount/1000, "mL, leaves", p.Left/1000)
 	}
-	fmt.Println(choice.New, "opened,", choice.Left, "mL left over")
+	fmt.Println(choice.New, "opened,", choice.Left/1000, "mL left over")
 	// Output:
 	// bottle 2 pour 500 mL, leaves 0
 	// bottle 1 pour 1000 mL, leaves 0

@@ -1,6 +1,6 @@
 // Package fill says how much oil goes in, and when.
 //
-// Volumes are in litres; those of bottles and of what is added by the level are in
+// Volumes are in litres; those of bottles are in µL, and what is added by the level in
 // mL. A share is a fraction: 1 is the whole.
 package fill
 
