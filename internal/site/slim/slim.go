@@ -10,11 +10,11 @@ import (
 var Seen = []string{"1.26", "1.27"}
 
 // Program returns a WebAssembly program made by Go without what only the trace of
-// a crash shows: the names of functions, in which file and line their code stands,
-// and the functions that print it or trace a running program. The runtime looks at the
-// names of its own and of reflect's functions; they stay. It gives an error where the program is none, was made by a version
-// that is not in Seen, or where the table of functions is not as expected. The
-// program given is not changed.
+// a crash shows (the names of functions, in which file and line their code stands, and
+// the functions that print it) and without what never runs in a page. Of a name stays
+// what the runtime looks at: whether it is one of its own, or of reflect's. It gives an
+// error where the program is none, was made by a version that is not in Seen, or where
+// the table of functions is not as expected. The program given is not changed.
 func Program(program []byte) ([]byte, error) {
 	sections, err := sectionsOf(program)
 	if err != nil {
@@ -33,9 +33,9 @@ func Program(program []byte) ([]byte, error) {
 		return nil, err
 	}
 	m := load(program, segments)
-	count, tracing, err := m.slim()
+	count, idle, err := m.slim()
 	if err == nil {
-		program, err = sections.stubbed(m.store(program, segments), count, tracing)
+		program, err = sections.stubbed(m.store(program, segments), count, idle)
 	}
 	if err != nil {
 		return nil, fmt.Errorf("made by Go %s in a layout that slimming doesn't know: %w", version, err)

@@ -33,8 +33,16 @@ const (
 	fileValues  = 20
 	lineValues  = 24
 	valueCount  = 28
+	unitAt      = 32
 	startLine   = 36
 	firstValues = 44
+)
+
+// Which of the tables of values that follow tells at which instructions a function may
+// be stopped, which nothing does on wasm; and which of its arguments a trace may show.
+const (
+	unsafePoint   = 0
+	argumentsLive = 3
 )
 
 var (
@@ -55,7 +63,7 @@ type table struct {
 
 // slim takes out what nothing needs. It gives the number of functions, and which of
 // them nothing needs.
-func (m memory) slim() (count int, tracing []int, err error) {
+func (m memory) slim() (count int, idle []int, err error) {
 	defer func() { // a table that is not as expected leads outside of the memory
 		if recover() != nil {
 			err = errParts
@@ -70,13 +78,13 @@ func (m memory) slim() (count int, tracing []int, err error) {
 			return 0, nil, err
 		}
 	}
-	if tracing, err = t.tracing(); err != nil {
+	if idle, err = t.idle(); err != nil {
 		return 0, nil, err
 	}
-	t.memory[t.names:t.units].blank()
-	t.dropLines()
+	t.shortenNames()
+	t.dropValues()
 	clear(t.memory[t.units:t.values]) // which files belong to which unit, and their names
-	return t.count, tracing, nil
+	return t.count, idle, nil
 }
 
 // table finds the table of functions.
@@ -126,43 +134,62 @@ func (record memory) others() []int {
 	return list
 }
 
-// blank puts a line in place of each name that nothing needs.
-func (names memory) blank() {
-	for len(names) > 0 {
-		name := names
-		if end := bytes.IndexByte(names, 0); end >= 0 {
-			name = names[:end]
+// shortenNames leaves of each name what the runtime asks for. Functions whose names come
+// to the same share one.
+func (t *table) shortenNames() {
+	kinds := make([]string, t.count)
+	for n := range kinds {
+		kinds[n] = kind(t.name(t.record(n).word(nameAt)))
+	}
+	clear(t.memory[t.names:t.units])
+	places, next := map[string]int{}, 1 // a name at 0 is none
+	for n, name := range kinds {
+		if _, found := places[name]; !found {
+			places[name] = next
+			next += copy(t.memory[t.names+next:t.units-1], name) + 1
 		}
-		if !needed(string(name)) {
-			copy(name, strings.Repeat("-", len(name)))
-		}
-		names = names[min(len(name)+1, len(names)):]
+		binary.LittleEndian.PutUint32(t.record(n)[nameAt:], uint32(places[name]))
 	}
 }
 
-func needed(name string) bool {
-	for _, prefix := range []string{"runtime.", "internal/runtime", "reflect."} {
+// kind gives what the runtime asks for of a function's name: stkframe.go of package runtime
+// looks for two whole ones.
+func kind(name string) string {
+	if name == "reflect.makeFuncStub" || name == "reflect.methodValueCall" {
+		return name
+	}
+	for _, prefix := range []string{"runtime.", "internal/runtime/", "reflect."} {
 		if strings.HasPrefix(name, prefix) {
-			return true
+			return prefix + "-"
 		}
 	}
-	return false
+	return "-"
 }
 
-// dropLines takes the files and lines out: the runtime reads an offset of zero as
-// none. Functions share tables of values, so one that also tells what is needed,
-// such as the height of the stack, stays.
-func (t *table) dropLines() {
-	kept := map[int]bool{}
+// dropValues takes out the files and lines, where a function may be stopped, and which of
+// its arguments are live: the runtime reads an offset of zero as none. Functions share
+// tables of values, so one that also tells what is needed, such as the height of the
+// stack, stays.
+func (t *table) dropValues() {
 	var dropped []int
 	for n := range t.count {
 		record := t.record(n)
-		for _, at := range record.others() {
-			kept[at] = true
-		}
 		dropped = append(dropped, record.word(fileValues), record.word(lineValues))
 		clear(record[fileValues:valueCount])
-		clear(record[startLine : startLine+4])
+		clear(record[unitAt : startLine+4])
+		for v := range record.word(valueCount) {
+			if v == unsafePoint || v == argumentsLive {
+				at := firstValues + 4*v
+				dropped = append(dropped, record.word(at))
+				clear(record[at : at+4])
+			}
+		}
+	}
+	kept := map[int]bool{}
+	for n := range t.count {
+		for _, at := range t.record(n).others() {
+			kept[at] = true
+		}
 	}
 	for _, at := range dropped {
 		if !kept[at] {

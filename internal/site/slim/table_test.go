@@ -57,24 +57,28 @@ func programOf(version string, data []byte, functions ...string) []byte {
 }
 
 const (
-	names   = "runtime.main\x00reflect.call\x00main.work[go.shape.int]\x00internal/runtime/maps.grow\x00x.y\x00"
-	blanked = "runtime.main\x00reflect.call\x00-----------------------\x00internal/runtime/maps.grow\x00---\x00"
+	names = "runtime.main\x00reflect.call\x00main.work[go.shape.int]\x00internal/runtime/maps.grow\x00x.y\x00"
+	// Both functions' names as they are left, one after the other, then nothing.
+	shortened = "\x00runtime.-\x00reflect.-\x00"
 )
 
 func TestProgram_Table(t *testing.T) {
 	in := program("1.26.8", append([]byte("before "), twoFunctions(names)...))
 	before := bytes.Clone(in)
-	table := twoFunctions(blanked)
-	start := headerSize + len(blanked)
+	table := twoFunctions(shortened + strings.Repeat("\x00", len(names)-len(shortened)))
+	start := headerSize + len(names)
 	end := len(table) - 20 - 48 - 48
 	values := table[end-14 : end]
 	clear(table[start : end-14]) // unit and files
 	clear(values[4:])            // the tables at 4 and 7; the one at 1 tells the stack
 	records := table[end+20:]
-	clear(records[fileValues:valueCount])
-	clear(records[startLine : startLine+4])
-	clear(records[48+fileValues : 48+valueCount])
-	clear(records[48+startLine : 48+startLine+4])
+	for n, name := range []uint32{1, 11} {
+		record := records[48*n:]
+		binary.LittleEndian.PutUint32(record[nameAt:], name)
+		clear(record[fileValues:valueCount])
+		clear(record[unitAt : startLine+4])
+		clear(record[firstValues : firstValues+4]) // where it may be stopped
+	}
 	want := program("1.26.8", append([]byte("before "), table...))
 	if got, err := Program(in); err != nil || !bytes.Equal(got, want) {
 		t.Errorf("%q, %v\nwant %q", got, err, want)
@@ -84,13 +88,15 @@ func TestProgram_Table(t *testing.T) {
 	}
 }
 
-// A function that only prints traces is a stub, whatever calls it; what is asked whether
-// there is something to print stays.
+// A function that only prints traces, or that can't come about in a page, is a stub,
+// whatever calls it; what is asked whether there is something to print stays, and so does
+// what only begins like one of them.
 func TestProgram_Stubs(t *testing.T) {
 	const whole, stubbed = "\x00\x01\x01\x0b", "\x00\x00\x0b"
 	for second, want := range map[string]string{
 		"runtime.tracebk": whole, "runtime.printnl": stubbed, "runtime.printlo": stubbed, "runtime.(*prof)": whole,
 		"runtime.dump123": stubbed, "runtime.showfra": whole, "reflect.printnl": whole, "main.printnl.1.": whole,
+		"runtime.cgocall": stubbed, "runtime.mexit.x": stubbed, "runtime.newmark": whole, "runtime.allocmc": whole,
 	} {
 		table := twoFunctions("runtime.main\x00" + second + "\x00")
 		got, err := Program(program("1.26.8", table))
