@@ -27,7 +27,7 @@ var rooms = []struct {
 	{"internal/oil", ""},
 	{"internal/drain", ""},
 	{"internal/bolt", "finding quantity"},
-	{"internal/fill", ""},
+	{"internal/fill", "quantity oil"},
 	{"internal/due", "date"},
 	{"internal/debris", ""},
 	{"internal/fault", "wire"},

@@ -129,9 +129,6 @@ func (f *Form) lean(a *Answer, g *gauge) {
 	g.off = off / fill.Upright(g.marks, f.number("slant"))
 	a.amount("figures", "tilt-error", "tilt", off, off, "mm", 2)
 	a.amount("figures", "tilt-share", "tilt", g.off, g.off, "%", 2)
-	if g.off > fill.Reliable {
-		f.say(finding.Doubt, "leans-too-much", "lean")
-	}
 }
 
 // heat works out the level at the temperature that the marks are meant for.
@@ -148,9 +145,9 @@ func (f *Form) heat(a *Answer, g *gauge) {
 	rise := fill.RiseInCase(f.number("volume"), f.number("temperature"), f.number("meantAt"))
 	g.heat = rise * 1000 / g.band
 	if rise < 0 {
-		a.millilitres("shrink", "expansion", -rise, 3)
+		a.millilitres("shrink", "expansion", -rise, 2)
 	} else {
-		a.millilitres("rise", "expansion", rise, 3)
+		a.millilitres("rise", "expansion", rise, 2)
 	}
 	f.say(finding.Note, "state-first", "temperature")
 }
@@ -159,23 +156,38 @@ func (f *Form) heat(a *Answer, g *gauge) {
 // where oil is to be taken out.
 func (f *Form) advise(a *Answer, g *gauge) {
 	now := g.share + g.heat
-	advice, ml := fill.Amend(now, g.band, g.off)
+	advice, ml := fill.Amend(g.share, now, g.band, g.off)
 	litres := ml / 1000
 	a.word("verdict", "amend."+string(advice))
 	a.number("share", round(g.share, 1e4))
 	a.number("corrected", round(now, 1e4))
 	switch advice {
 	case fill.AddOil:
-		a.millilitres("pour-now", "level-step", litres, 4)
-		a.millilitres("missing-to-middle", "level-aim", fill.Missing(now, g.band)/1000, 3)
+		a.millilitres("pour-now", "level-step", litres, 2)
+		a.millilitres("missing-to-middle", "level-aim", fill.Missing(now, g.band)/1000, 2)
 		if now < 0 {
 			f.say(finding.Note, "below-marks", g.way)
 		}
 	case fill.TakeOut:
-		a.millilitres("take-out", "level-aim", litres, 4)
+		a.millilitres("take-out", "level-aim", litres, 2)
 		litres = -litres
+	case fill.Unsure:
+		f.whyUnsure(g)
 	}
 	a.number("change", litres)
+}
+
+// whyUnsure says what keeps the reading from deciding: how the bike leans, or the growth
+// by heat, which would alone decide it.
+func (f *Form) whyUnsure(g *gauge) {
+	switch {
+	case !quantity.AtMost(g.off, fill.Reliable):
+		f.say(finding.Doubt, "leans-too-much", "lean")
+	case quantity.AtMost(g.share, 1) && !quantity.AtMost(g.share+g.off, 1):
+		f.say(finding.Doubt, "leans-at-mark", "lean")
+	default:
+		f.say(finding.Doubt, "heat-decides", "temperature")
+	}
 }
 
 // picture gives the gauge as it was read: heights as shares of it.

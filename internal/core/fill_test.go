@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -12,6 +13,8 @@ import (
 	"pgregory.net/rapid"
 
 	"tidysump/internal/core"
+	"tidysump/internal/quantity"
+	"tidysump/specs"
 )
 
 type pouredOut struct {
@@ -147,8 +150,11 @@ func TestLevel(t *testing.T) {
 		{`{"gauge":"stick-resting","band":"400 mL","share":"-10 %"}`, "amend.pour", 0.05, "below-marks"},
 		{`{"gauge":"window","band":"400 mL","share":"20 %","lean":"12°","offset":"110 mm"}`, "amend.unsure", 0, "leans-too-much"},
 		{`{"gauge":"window","band":"400 mL","share":"20 %","lean":"1°","offset":"60 mm"}`, "amend.pour", 0.07, ""},
-		{`{"gauge":"stick-resting","band":"400 mL","share":"25 %","temperature":"20 °C","meantAt":"80 °C","volume":"3 L"}`, "amend.right", 0, "state-first"},
-		{`{"gauge":"stick-resting","band":"400 mL","share":"90 %","temperature":"20 °C","meantAt":"80 °C","volume":"3 L"}`, "amend.take-out", -0.17, "state-first"},
+		{`{"gauge":"stick-resting","band":"400 mL","share":"25 %","temperature":"20 °C","meantAt":"80 °C","volume":"3 L"}`, "amend.unsure", 0, "heat-decides"},
+		{`{"gauge":"stick-resting","band":"400 mL","share":"90 %","temperature":"20 °C","meantAt":"80 °C","volume":"3 L"}`, "amend.unsure", 0, "heat-decides"},
+		{`{"gauge":"stick-resting","band":"400 mL","share":"60 %","temperature":"20 °C","meantAt":"40 °C","volume":"3 L"}`, "amend.right", 0, "state-first"},
+		{`{"gauge":"stick-resting","band":"400 mL","share":"98 %","lean":"2°","offset":"60 mm","marks":"30 mm"}`, "amend.unsure", 0, "leans-at-mark"},
+		{`{"gauge":"stick-resting","band":"400 mL","share":"49 %"}`, "amend.right", 0, ""},
 	} {
 		var a levelled
 		must(t, "level", []byte(row.in), &a)
@@ -159,6 +165,60 @@ func TestLevel(t *testing.T) {
 			t.Errorf("%s: not noted: %s", row.in, row.note)
 		}
 	}
+}
+
+// Whatever is read, at whatever temperatures: within its marks nothing is ordered out,
+// level and oil-volume let the oil grow alike (an aluminium case takes 0.00007 per K of
+// it), and a job says the same of the same reading.
+func TestLevelHeat(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		share := rapid.IntRange(-50, 150).Draw(t, "share")
+		band := rapid.IntRange(20, 1500).Draw(t, "band")
+		volume := rapid.IntRange(2, 60).Draw(t, "decilitres")
+		from, to := rapid.IntRange(-30, 150).Draw(t, "now"), rapid.IntRange(-30, 150).Draw(t, "meant at")
+		var a levelled
+		in := fmt.Sprintf(`{"gauge":"stick-pushed","band":"%d mL","share":"%d %%","temperature":"%d °C","meantAt":"%d °C","volume":"0.1 L"}`, band, share, from, to)
+		in = strings.Replace(in, "0.1 L", fmt.Sprintf("%d00 mL", volume), 1)
+		answered(t, "level", []byte(in), &a)
+		if a.Verdict == "amend.take-out" && (share <= 100 || a.Corrected <= 1) || a.Verdict == "amend.pour" && (share >= 50 || a.Corrected >= 0.5) ||
+			(a.Verdict == "amend.right" || a.Verdict == "amend.full") && (share > 100 || a.Corrected > 1.0001) {
+			t.Fatalf("%s: %s, %v at the marks' temperature", in, a.Verdict, a.Corrected)
+		}
+		var v struct{ Figures []shownFigure }
+		answered(t, "oil-volume", []byte(fmt.Sprintf(`{"volume":"%d00 mL","from":"%d °C","to":"%d °C"}`, volume, from, to)), &v)
+		whole := float64(volume) * 0.1
+		grown := (v.Figures[0].Low - whole - whole*0.00007*float64(to-from)) * 1000 / float64(band)
+		if got := a.Corrected - a.Share; math.Abs(got-grown) > 2e-4+1e-5*1000/float64(band) {
+			t.Fatalf("%s: grows by %v of the band, and by oil-volume %v", in, got, grown)
+		}
+	})
+}
+
+// One rule: a job says of a reading what the calculation says of it.
+func TestLevelInAJob(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		share := rapid.IntRange(-50, 150).Draw(t, "share")
+		system := rapid.SampledFrom(quantity.Systems).Draw(t, "system")
+		var calculated levelled
+		answered(t, "level", []byte(fmt.Sprintf(`{"gauge":"window","glass":"40 mm","band":"0.4 L","share":"%d %%","system":"%s"}`, share, system)), &calculated)
+		var state struct {
+			Oils []struct {
+				Amend  string
+				Change []string
+			}
+		}
+		answered(t, "replay", []byte(fmt.Sprintf(`{"card":%s,"bench":{"system":"%s"},"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"reading","step":"top-up-engine","what":"level","of":"engine","value":"%d %%"}]}`,
+			specs.Cards()["tessaly-corda-650.json"], system, share)), &state)
+		var change []string
+		for _, f := range calculated.Figures {
+			if f.Name == "figure.pour-now" || f.Name == "figure.take-out" {
+				change = f.Texts
+			}
+		}
+		if got := state.Oils[0]; got.Amend != calculated.Verdict || !slices.Equal(got.Change, change) {
+			t.Fatalf("%d %%: the job says %s %v, the calculation %s %v", share, got.Amend, got.Change, calculated.Verdict, change)
+		}
+	})
 }
 
 // TestLevelTilt: side stand, 110 mm off the middle, 12°, marks 10 mm apart:

@@ -43,10 +43,10 @@ func ExampleBegin() {
 // What is to be done? And when the bike leaned by two degrees, with the glass 120 mm
 // off the middle and its marks 10 mm apart?
 func ExampleAmend() {
-	advice, millilitres := fill.Amend(0.25, 400, 0)
+	advice, millilitres := fill.Amend(0.25, 0.25, 400, 0)
 	fmt.Printf("%s %.0f mL\n", advice, millilitres)
 	off := fill.Tilt(120, 2) / 10
-	advice, _ = fill.Amend(0.25, 400, off)
+	advice, _ = fill.Amend(0.25, 0.25, 400, off)
 	fmt.Printf("off by %.1f of the band: %s\n", off, advice)
 	// Output:
 	// pour 50 mL

@@ -1,18 +1,17 @@
 package fill
 
-import "math"
+import (
+	"math"
 
-// Expansion of oil and of an aluminium case by volume, in 1/K. That of oil
-// follows from a published figure (200 L grow by about 7 L in 50 K) and lies
-// within ASTM D1250's for lubricating oils; that of the case is from memory.
-const (
-	oilExpansion  = 0.0007
-	caseExpansion = 0.00007
+	"tidysump/internal/oil"
 )
 
+// caseExpansion is that of an aluminium case by volume, in 1/K: from memory.
+const caseExpansion = 0.00007
+
 // Rise gives by how much the oil's volume grows from one temperature in °C to
-// another, in the unit of volume; negative when it shrinks.
-func Rise(volume, from, to float64) float64 { return volume * oilExpansion * (to - from) }
+// another, in the unit of volume, as oil.Growth has it; negative when it shrinks.
+func Rise(volume, from, to float64) float64 { return volume * oil.Growth(from, to) }
 
 // RiseInCase is Rise less the growth of the case: what a level shows.
 func RiseInCase(volume, from, to float64) float64 {

@@ -75,9 +75,9 @@ func (r *replayer) amend(c *card.Circuit, b *Balance) {
 	if share == nil || !known {
 		return
 	}
-	advice, ml := fill.Amend(*share, band.Base*1000, 0)
+	advice, ml := fill.Amend(*share, *share, band.Base*1000, 0)
 	b.Amend = "amend." + string(advice)
 	if ml > 0 {
-		b.Change = r.print.Texts(ml/1000, "mL", 4)
+		b.Change = r.print.Texts(ml/1000, "mL", 2)
 	}
 }

@@ -34,6 +34,13 @@ func Density(at15, celsius float64) float64 {
 	return at15 / swell(0.6278/at15, celsius)
 }
 
+// Growth gives by which share of it a volume of oil of UsualDensity grows from one
+// temperature in °C to another, less than nothing where it shrinks; NaN outside the
+// relation's range.
+func Growth(from, to float64) float64 {
+	return Density(UsualDensity, from)/Density(UsualDensity, to) - 1
+}
+
 // DensityAt15 is the inverse: the density at 15 °C of an oil that was weighed
 // at another temperature.
 func DensityAt15(density, celsius float64) float64 {
