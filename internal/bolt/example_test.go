@@ -20,10 +20,11 @@ func ExampleJoint_Published() {
 	// [18–20 lbf·ft 25–27.5 N·m]
 }
 
-// Somebody wrote 25 for that plug. In which units is that believable?
+// Somebody wrote 25 for that plug, which engages 18 mm. In which units is that
+// believable?
 func ExampleJudgement_Judge() {
 	thread, _ := bolt.ParseThread("M12x1.5")
-	joint := bolt.Joint{Thread: thread, What: bolt.Plug, Seal: bolt.FlatCopper, Seat: bolt.Aluminium}
+	joint := bolt.Joint{Thread: thread, What: bolt.Plug, Seal: bolt.FlatCopper, Seat: bolt.Aluminium, Length: 18}
 	joint.Settle()
 	for _, unit := range []string{"N·m", "lbf·ft", "kgf·m"} {
 		u, _ := quantity.Find(unit)
@@ -33,7 +34,7 @@ func ExampleJudgement_Judge() {
 	}
 	// Output:
 	// 25 N·m: believable (meant: "")
-	// 25 lbf·ft: believable (meant: "")
+	// 25 lbf·ft: doubtful (meant: "")
 	// 25 kgf·m: not-believable (meant: "N·m")
 }
 

@@ -83,9 +83,6 @@ func (j *Joint) Settle() {
 		j.bearing = MeanRing(j.Diameter)
 		j.assumed.add(finding.Note, "head-assumed", "", "")
 	}
-	if j.Unified && j.Seat.Shear().High > 0 {
-		j.assumed.add(finding.Note, "thread-basic-size", "", "")
-	}
 	if j.Class.Strength(j.Diameter).Memory || j.Seat >= firstAlloy && alloys[j.Seat-firstAlloy].Memory {
 		j.assumed.add(finding.Note, "strength-from-memory", "", "")
 	}
@@ -102,11 +99,18 @@ type Figures struct {
 	YieldShare Range // share of its yield strength that the screw bears; a bore in a plug isn't counted
 	Stripping  Range // force that strips the internal thread over the preload
 	Pressure   Range // MPa on the sealing washer
+	// Enough is the engaged length in mm from which on the thread holds by the lower
+	// estimate too; 0 where no length does, or the thread's strength isn't known.
+	Enough float64
+	// Inserts are what Stripping would be with wire thread inserts of InsertLengths,
+	// where the bare thread isn't sure to hold.
+	Inserts [len(InsertLengths)]Range
 }
 
 // At works out the figures of a joint at a torque in N·m, over the friction that
 // its state stands for. The joint must be settled. The safety against stripping
-// begins with the weakest alloy at the lowest friction.
+// goes from the lower published estimate, the weakest alloy and the lowest friction to
+// the higher one, the strongest alloy and the highest friction.
 func (j *Joint) At(torque float64, to *Figures) {
 	t, f := &j.Thread, Friction(j.Lubrication, j.Class)
 	k := Range{NutFactor(t, f.Low, f.Low, j.bearing), NutFactor(t, f.High, f.High, j.bearing)}
@@ -115,10 +119,25 @@ func (j *Joint) At(torque float64, to *Figures) {
 	if yield := j.Class.Strength(j.Diameter).Yield; yield > 0 {
 		to.YieldShare = Range{p.Low / Permissible(t, yield, 1, f.High), p.High / Permissible(t, yield, 1, f.Low)}
 	}
-	shear, area := j.Seat.Shear(), ThreadStripArea(t, j.Length)
-	to.Stripping = Range{area * shear.Low / p.High, area * shear.High / p.Low}
+	j.strip(to)
 	if a := j.Area(); a > 0 {
 		to.Pressure = Range{p.Low / a, p.High / a}
+	}
+}
+
+// strip works out what the internal thread bears, for a preload that is known.
+func (j *Joint) strip(to *Figures) {
+	t, shear := &j.Thread, j.Seat.Shear()
+	// On a millimetre of engagement.
+	each := Range{PullOutArea(t, 1) * shear.Low / to.Preload.High, ThreadStripArea(t, 1) * shear.High / to.Preload.Low}
+	to.Stripping = each.times(t.counted(j.Length))
+	if !quantity.AtLeast(to.Stripping.Low, safeThread) {
+		for n, lengths := range InsertLengths {
+			to.Inserts[n] = each.times(t.insertFactor(lengths))
+		}
+	}
+	if enough := safeThread / each.Low; shear.High > 0 && quantity.AtMost(enough, t.counted(enough)) {
+		to.Enough = enough
 	}
 }
 

@@ -44,11 +44,15 @@ func (g *Judgement) Judge(j *Joint, torque, scale float64, system quantity.Syste
 	}
 	j.At(torque, &g.Figures)
 	if s := &g.Figures.Stripping; s.High > 0 {
-		g.weigh("strip", 1/s.High, 1/s.Low)
+		g.weigh("strip", s, safeThread)
+		if g.Figures.Enough == 0 {
+			g.Reasons.add(finding.Note, "length-never-enough", "", "")
+		}
 	}
 	if s := &g.Figures.YieldShare; s.High > 0 {
-		g.weigh("yield", s.Low, s.High)
+		g.weigh("yield", &Range{1 / s.High, 1 / s.Low}, safeScrew)
 	}
+	g.doubt(j)
 	g.Reasons = append(g.Reasons, j.assumed...)
 }
 
@@ -108,22 +112,74 @@ func (g *Judgement) slip(band *Range, typed, factor float64, system quantity.Sys
 	}
 }
 
-// weigh judges a load that must stay below 1: beyond it at best it can't be
-// right, in the middle of its range it is doubtful, at worst it is mentioned. That a
-// load is borne makes no torque believable: it may be far too low.
-func (g *Judgement) weigh(what string, low, high float64) {
+// weigh judges a safety by the whole of its range, and by what is shown of it: below 1
+// at best it breaks, from safe on at worst it holds, and anything between is doubtful.
+// That a load is borne makes no torque believable: it may be far too low.
+func (g *Judgement) weigh(what string, safety *Range, safe float64) {
 	code, grade := "torque-may-", finding.Doubt
 	switch {
-	case low > 1:
+	case !quantity.AtLeast(safety.High, 1):
 		code, g.Verdict = "torque-will-", NotBelievable
-	case low*high > 1:
-		if g.Verdict != NotBelievable {
-			g.Verdict = Doubtful
-		}
-	case high > 1:
-		grade = finding.Note
-	default:
+	case quantity.AtLeast(safety.Low, safe):
 		code, grade = "torque-no-", finding.Note
+	default:
+		g.doubtful()
 	}
-	g.Reasons.add(grade, code+what, "", "")
+	g.Reasons.add(grade, code+what, "safety", safety.Text(1, ""))
+}
+
+// doubtful makes the verdict no better than that.
+func (g *Judgement) doubtful() {
+	if g.Verdict != NotBelievable {
+		g.Verdict = Doubtful
+	}
+}
+
+// doubt doubts a washer and an engaged length that no such joint has: what rests on
+// them is no better.
+func (g *Judgement) doubt(j *Joint) {
+	for _, f := range j.Odd() {
+		g.doubtful()
+		g.Reasons = append(g.Reasons, f)
+	}
+}
+
+// Bounds of what is usual, common practice without a source but for the hole: rings of
+// DIN 7603 are 0.2 mm wider than their thread. O-rings are stretched over it or lie
+// under its head.
+const (
+	holeUnder, holeOver       = 0.3, 3    // mm that a washer's hole is narrower or wider than its thread
+	leastElastic, mostElastic = 0.8, 1.6  // an O-ring's inside over the thread
+	leastRing, mostRing       = 0.5, 0.75 // mm of a ring's width; of it over the thread, which a large head covers
+	leastTurns, mostDiameters = 3.0, 3.0  // an engaged length: turns, and diameters, as long as inserts go
+)
+
+// Odd finds what no such joint has, by the same rules wherever it stands: a washer or
+// ring that doesn't go with the thread, one too narrow or too wide, an engaged length
+// of fewer than three turns or more than three diameters. What isn't known isn't odd.
+func (j *Joint) Odd() []finding.Finding {
+	var odd reasons
+	mm := func(v float64) string { return quantity.Number(v, 3) + " mm" }
+	doubt := func(code, where string, value float64) {
+		values := odd.add(finding.Doubt, code, "value", mm(value))
+		values["thread"] = j.Name
+		odd[len(odd)-1].Where = where
+	}
+	low, high := j.Diameter-holeUnder, j.Diameter+holeOver
+	if j.Seal == ORing || j.Seal == SquareRing {
+		low, high = leastElastic*j.Diameter, mostElastic*j.Diameter
+	}
+	if j.Inner > 0 && outside(j.Inner, low, high) {
+		doubt("ring-not-on-thread", "/inner", j.Inner)
+	} else if j.Inner > 0 && j.Outer > 0 && outside((j.Outer-j.Inner)/2, leastRing, mostRing*j.Diameter) {
+		doubt("ring-width-odd", "/outer", j.Outer)
+	}
+	if j.Length > 0 && outside(j.Length, leastTurns*j.Pitch, mostDiameters*j.Diameter) {
+		doubt("length-odd", "/length", j.Length)
+	}
+	return odd
+}
+
+func outside(v, low, high float64) bool {
+	return !quantity.AtLeast(v, low) || !quantity.AtMost(v, high)
 }

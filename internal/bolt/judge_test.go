@@ -113,17 +113,17 @@ func TestJudge(t *testing.T) {
 		meant                                   string
 		reason                                  string // a code that must be there
 	}{
-		{"M12x1.5", "plug", "flat-copper", "aluminium", "", "22 lbf·ft", bolt.Believable, "", "torque-near-table"},
-		{"M12x1.5", "plug", "flat-aluminium", "aluminium", "", "20 N·m", bolt.Believable, "", "torque-in-table"},
+		{"M12x1.5", "plug", "flat-copper", "aluminium", "", "22 lbf·ft", bolt.Doubtful, "", "torque-near-table"},
+		{"M12x1.5", "plug", "flat-aluminium", "aluminium", "", "20 N·m", bolt.Doubtful, "", "torque-in-table"},
 		{"M14x1.5", "plug", "flat-aluminium", "aluminium", "", "29 N·m", bolt.Believable, "", "torque-near-table"},
-		{"M10x1.25", "plug", "", "aluminium", "", "15 N·m", bolt.Believable, "", "torque-in-table"}, // by M10x1
+		{"M10x1.25", "plug", "", "aluminium", "", "15 N·m", bolt.Doubtful, "", "torque-in-table"}, // by M10x1
 		// 177 lbf·in are 20 N·m, 18 lbf·ft are 24 N·m, 2.5 kgf·m are 25 N·m.
 		{"M12x1.5", "plug", "flat-copper", "aluminium", "", "177 N·m", bolt.NotBelievable, "lbf·in", "torque-will-strip"},
 		{"M12x1.5", "plug", "flat-copper", "aluminium", "", "18 lbf·in", bolt.NotBelievable, "N·m", "torque-slip"},
 		{"M12x1.5", "plug", "flat-copper", "aluminium", "", "2.5 N·m", bolt.NotBelievable, "kgf·m", "torque-slip"},
 		{"M14x1.5", "plug", "flat-copper", "steel", "", "35 lbf·in", bolt.NotBelievable, "N·m", "torque-slip"},
 		{"M12x1.5", "plug", "flat-copper", "steel", "", "26 lbf·in", bolt.NotBelievable, "N·m", "torque-slip"},
-		{"M6", "screw", "", "aluminium", "8.8", "10 N·m", bolt.Believable, "", "torque-may-strip"},
+		{"M6", "screw", "", "aluminium", "8.8", "10 N·m", bolt.Doubtful, "", "torque-may-strip"},
 		{"M6", "screw", "", "aluminium", "8.8", "88 N·m", bolt.NotBelievable, "lbf·in", "torque-will-yield"},
 		{"M6", "screw", "", "aluminium", "8.8", "10 lbf·ft", bolt.NotBelievable, "N·m", "torque-slip"},
 		{"M8", "screw", "", "steel", "4.6", "14 N·m", bolt.Doubtful, "", "torque-may-yield"},
@@ -136,8 +136,8 @@ func TestJudge(t *testing.T) {
 		{"M14x1.5", "plug", "flat-copper", "magnesium", "", "25 N·m", bolt.NotJudged, "", "torque-no-table"},
 		{"M14x1.5", "plug", "flat-copper", "magnesium", "", "250 N·m", bolt.NotBelievable, "", "torque-will-strip"},
 		{"M48x1.5", "plug", "", "steel", "", "100 N·m", bolt.NotJudged, "", "torque-no-table"},
-		{"5/8-18 UNF", "plug", "o-ring", "aluminium", "", "19 N·m", bolt.Believable, "", "thread-basic-size"},
-		{"M6", "screw", "", "en-ac-46000", "8.8", "8 N·m", bolt.Believable, "", "strength-from-memory"},
+		{"5/8-18 UNF", "plug", "o-ring", "aluminium", "", "19 N·m", bolt.Believable, "", "torque-no-strip"},
+		{"M6", "screw", "", "en-ac-46000", "8.8", "8 N·m", bolt.Doubtful, "", "strength-from-memory"},
 	} {
 		g := judge(t, joint(t, f.thread, f.what, f.seal, f.seat, f.class), f.torque)
 		if g.Verdict != f.verdict || g.Meant != f.meant || !strings.Contains(codes(g), f.reason) {
@@ -148,7 +148,7 @@ func TestJudge(t *testing.T) {
 
 func TestJudge_Assumed(t *testing.T) {
 	j := joint(t, "M12x1.5", "plug", "flat-copper", "aluminium", "")
-	if got := codes(judge(t, j, "25 N·m")); got != "torque-in-table torque-no-strip length-assumed washer-assumed friction-taken" {
+	if got := codes(judge(t, j, "25 N·m")); got != "torque-in-table torque-may-strip length-assumed washer-assumed friction-taken" {
 		t.Errorf("nothing known: %s", got)
 	}
 	near(t, "one diameter is assumed", j.Length, 12, 0)
@@ -179,6 +179,34 @@ func TestJudge_Properties(t *testing.T) {
 		if at.Verdict == bolt.NotBelievable && at.Figures.Stripping.High > 0 &&
 			at.Figures.Stripping.High < 1 && tighter.Verdict != bolt.NotBelievable {
 			t.Fatalf("%v N·m strips, and a tenth more is %s", nm, tighter.Verdict)
+		}
+		// Verdict and reasons are never milder than what is shown.
+		figures := &at.Figures
+		for _, f := range []struct {
+			what string
+			bolt.Range
+			shown bool
+		}{
+			{"strip", figures.Stripping, figures.Stripping.High > 0},
+			{"yield", bolt.Range{Low: 1 / figures.YieldShare.High, High: 1 / figures.YieldShare.Low}, figures.YieldShare.High > 0},
+		} {
+			want := ""
+			switch {
+			case !f.shown:
+			case f.High < 1:
+				want = "torque-will-" + f.what
+			case f.Low > 1.25:
+				want = "torque-no-" + f.what
+			case f.Low < 1.1:
+				want = "torque-may-" + f.what
+			}
+			if !strings.Contains(codes(&at), want) {
+				t.Fatalf("%+v at %v N·m, safety %+v: %s", j, nm, f.Range, codes(&at))
+			}
+			if f.shown && (at.Verdict == bolt.Believable || at.Verdict == bolt.NotJudged) && f.Low < 1.1 ||
+				f.shown && f.High < 1 && at.Verdict != bolt.NotBelievable {
+				t.Fatalf("%+v at %v N·m is %s with a safety of %+v", j, nm, at.Verdict, f.Range)
+			}
 		}
 		doubts := slices.ContainsFunc(at.Reasons, func(f finding.Finding) bool { return f.Grade == finding.Doubt })
 		if bad := at.Verdict == bolt.NotBelievable || at.Verdict == bolt.Doubtful; bad != doubts {

@@ -1,6 +1,7 @@
 package bolt_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -126,32 +127,66 @@ func TestThread_StressArea_Misprints(t *testing.T) {
 	}
 }
 
-// The formulas for the tolerances are from memory; the limits they must meet
-// are published.
+// The limits as they are printed: what is taken is what stands there, rounded as the
+// standard rounds, and never stronger than that.
 func TestThread_Limits(t *testing.T) {
+	const iso, read, memory = "ISO 965", "ASME B1.13M-1995, 6H", "from memory"
 	for _, f := range []struct {
 		thread       string
 		major, pitch float64 // mm; 0: no published limit
 		source       string
 	}{
-		{"M5", 4.826, 0, "ISO 965, 6g"},
-		{"M6", 5.794, 5.500, "ISO 965, 6g; D2 of 6H from memory"},
-		{"M10", 9.732, 9.206, "6g from memory; ASME B1.13M-1995, 6H"},
-		{"M10x1.25", 0, 9.348, "ASME B1.13M-1995, 6H"},
-		{"M12x1.5", 11.732, 11.216, "6g from memory; ASME B1.13M-1995, 6H"},
-		{"M14x1.5", 13.732, 13.216, "6g from memory; ASME B1.13M-1995, 6H"},
+		{"M5", 4.826, 4.605, iso + ", 6g; 6H: a tap maker's table, +125 µm"},
+		{"M6", 5.794, 5.500, iso + ", 6g; 6H: the same table, +150 µm"},
+		{"M8", 7.760, 7.348, memory + "; 6H: the same table, +160 µm"},
+		{"M4", 3.838, 3.663, memory + "; 6H: the same table, +118 µm"},
+		{"M3", 2.874, 2.775, memory + "; 6H: the same table, +100 µm"},
+		{"M10", 9.732, 9.206, memory + "; " + read},
+		{"M10x1.25", 9.760, 9.348, memory + "; " + read},
+		{"M12x1.5", 11.732, 11.216, memory + "; " + read},
+		{"M14x1.5", 13.732, 13.216, memory + "; " + read},
+		{"M12", 11.701, 11.063, memory},
+		{"M14", 13.682, 12.913, memory},
+		{"M20x1.5", 19.732, 19.216, memory},
+		{"M24x2", 23.682, 22.925, memory},
+		{"M24", 23.577, 22.316, memory},
+		{"M36", 35.465, 33.702, memory},
 	} {
 		major, pitch := thread(t, f.thread).Limits()
-		if f.major > 0 {
-			near(t, f.thread+" least major diameter, "+f.source, major, f.major, 0.01)
-		}
-		if f.pitch > 0 {
-			near(t, f.thread+" greatest pitch diameter, "+f.source, pitch, f.pitch, 0.01)
+		const half = 6e-4 // of the third decimal, as the basic diameter is rounded too
+		near(t, f.thread+" least major diameter, "+f.source, major, f.major, half)
+		near(t, f.thread+" greatest pitch diameter, "+f.source, pitch, f.pitch, half)
+	}
+	// Inches: limits of 2A and 2B, from memory.
+	for name, want := range map[string][2]float64{"3/4-16 UNF": {0.7391, 0.7159}, "1/2-20 UNF": {0.4906, 0.4731}, "1/4-20 UNC": {0.2408, 0.2224}} {
+		major, pitch := thread(t, name).Limits()
+		near(t, name+" 2A, least major diameter", major/25.4, want[0], 1.1e-4)
+		near(t, name+" 2B, greatest pitch diameter", pitch/25.4, want[1], 1.1e-4)
+	}
+}
+
+// Over all sizes: what is printed lies within a step of the R40 series of the standard's
+// formulas, so that a misread row would be seen; and where nothing is printed, no limit
+// makes a thread stronger than its formula.
+func TestThread_LimitsAndFormulas(t *testing.T) {
+	for _, size := range []float64{3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 27, 30, 33, 36, 42, 48, 56} {
+		for _, p := range []float64{0.35, 0.5, 0.6, 0.7, 0.75, 0.8, 1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 5} {
+			if p > size/4 {
+				continue
+			}
+			th := bolt.Thread{Diameter: size, Pitch: p}
+			low := 1.4
+			for size > 2*low {
+				low *= 2
+			}
+			major, pitch := th.Limits()
+			screw := 0.015 + 0.011*p + 0.180*math.Pow(p, 2.0/3) - 0.00315/math.Sqrt(p)
+			hole := 0.1188 * math.Pow(p, 0.4) * math.Pow(low*math.Sqrt2, 0.1)
+			name := fmt.Sprintf("M%vx%v", size, p)
+			nearly(t, name+", screw", size-major, screw*1.01, 0.06)
+			nearly(t, name+", hole", pitch-th.PitchDiameter(), hole*1.01, 0.06)
 		}
 	}
-	major, pitch := thread(t, "3/4-16 UNF").Limits()
-	near(t, "unified: basic major diameter", major, 19.05, 1e-9)
-	near(t, "unified: basic pitch diameter", pitch, 18.019, 0.001)
 }
 
 func TestThread_LeadAngle(t *testing.T) {

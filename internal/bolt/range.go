@@ -21,6 +21,9 @@ func (r *Range) widen(other Range) {
 	}
 }
 
+// times gives the range so many times.
+func (r *Range) times(n float64) Range { return Range{r.Low * n, r.High * n} }
+
 // Text prints the ends, each divided by a scale, with two digits: "14–16 kN".
 func (r *Range) Text(scale float64, unit string) string {
 	low, high := quantity.Number(r.Low/scale, 2), quantity.Number(r.High/scale, 2)

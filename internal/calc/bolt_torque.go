@@ -1,6 +1,8 @@
 package calc
 
 import (
+	"math"
+
 	"tidysump/internal/bolt"
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
@@ -94,9 +96,28 @@ func (a *Answer) joint(j *bolt.Joint, all *bolt.Figures) {
 	a.jointFigure("nut-factor", &all.NutFactor, 1, "")
 	a.jointFigure("yield-share", &all.YieldShare, 0.01, " %")
 	a.jointFigure("strip-safety", &all.Stripping, 1, "")
+	if all.Stripping.High > 0 {
+		a.holding(all)
+	}
 	if j.Washered() {
 		a.jointFigure("washer-pressure", &all.Pressure, 1, " MPa")
 	}
+}
+
+// holding puts what makes a thread hold: enough of it, rounded up to half a millimetre,
+// or a wire thread insert.
+func (a *Answer) holding(all *bolt.Figures) {
+	if mm := math.Ceil(2*all.Enough) / 2; mm > 0 {
+		a.ranged(a.amount("figures", "length-enough", "strip-safety", mm, mm, "mm", 3), &bolt.Range{Low: mm, High: mm})
+	}
+	if all.Inserts[0].High == 0 {
+		return
+	}
+	texts := make([]string, len(all.Inserts))
+	for n := range texts {
+		texts[n] = quantity.Number(bolt.InsertLengths[n], 2) + "·d: " + all.Inserts[n].Text(1, "")
+	}
+	a.estimate("figures", "insert", "insert", texts...)
 }
 
 // jointFigure puts one figure of a joint; how it was worked out is named after it.

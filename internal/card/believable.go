@@ -33,7 +33,7 @@ func (c *checker) believable(k *Card) {
 		c.across(at+"/size", b, &t)
 		// Screws hold a cover or flange, whose seal is as wide as that.
 		if b.Seal != nil && b.Number() == 1 && b.Purpose != FilterCover {
-			c.ring(at+"/seal/inner", b.Seal, &t)
+			c.ring(at+"/seal", b.Seal, &t)
 		}
 	}
 }
@@ -121,20 +121,15 @@ func (c *checker) across(at string, b *Bolt, t *bolt.Thread) {
 	}
 }
 
-// ring holds a washer's hole against the thread that goes through it: DIN 7603
-// rings are 0.2 mm wider, others up to a couple of mm; O-rings are stretched over
-// it or lie under its head.
+// ring holds a washer or ring against the thread that goes through it.
 func (c *checker) ring(at string, s *Seal, t *bolt.Thread) {
-	a, ok := s.Inner.Amount()
-	if !ok {
-		return
-	}
-	low, high := t.Diameter-0.3, t.Diameter+3
-	if s.Kind == ORing || s.Kind == SquareRing {
-		low, high = 0.8*t.Diameter, 1.6*t.Diameter
-	}
-	if a.Base < low || a.Base > high {
-		c.add(finding.Doubt, "ring-not-on-thread", at, "value", a.Print(a.Unit), "thread", t.Name)
+	j := bolt.Joint{Thread: *t, Seal: bolt.SealOf(string(s.Kind))}
+	inner, _ := s.Inner.Amount()
+	outer, _ := s.Outer.Amount()
+	j.Inner, j.Outer = inner.Base, outer.Base
+	for _, f := range j.Odd() {
+		f.Where = at + f.Where
+		c.list = append(c.list, f)
 	}
 }
 

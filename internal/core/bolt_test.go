@@ -103,7 +103,7 @@ func TestTorqueCheck_Refuses(t *testing.T) {
 // The figures of a joint of which everything is known, against the formulas.
 func TestTorqueCheck_Figures(t *testing.T) {
 	a, ok := runBolt(t, "torque-check", boltOps[0].example)
-	if !ok || a.Verdict != "torque.believable" || a.Meant != "" || len(a.Figures) != 5 {
+	if !ok || a.Verdict != "torque.believable" || a.Meant != "" || len(a.Figures) != 6 {
 		t.Fatalf("%v %+v", ok, a)
 	}
 	th, _ := bolt.ParseThread("M12x1.5")
@@ -115,7 +115,8 @@ func TestTorqueCheck_Figures(t *testing.T) {
 		{weakest, strongest},
 		{25000 / (strongest * 12), 25000 / (weakest * 12)},
 		{weakest / bolt.Permissible(&th, 640, 1, 0.16), strongest / bolt.Permissible(&th, 640, 1, 0.08)},
-		{bolt.ThreadStripArea(&th, 15) * 136.8 / strongest, bolt.ThreadStripArea(&th, 15) * 190 / weakest},
+		{bolt.PullOutArea(&th, 15) * 136.8 / strongest, bolt.ThreadStripArea(&th, 15) * 190 / weakest},
+		{15, 15}, // 14.6 mm, up to the next half
 		{weakest / area, strongest / area},
 	} {
 		f := a.Figures[n]
@@ -145,7 +146,8 @@ func TestTorqueCheck_Unknown(t *testing.T) {
 	}
 }
 
-// No torque on the sample cards looks wrong.
+// No torque on the sample cards looks wrong; that all of it holds in any aluminium by the
+// lower estimate, however deep the screw engages, is more than anybody knows.
 func TestTorqueCheck_SampleCards(t *testing.T) {
 	type figure struct {
 		Value, To float64
@@ -182,7 +184,7 @@ func TestTorqueCheck_SampleCards(t *testing.T) {
 				in["torque"] = fmt.Sprint(v, " ", b.Torque.Unit)
 				text, _ := json.Marshal(in)
 				a, ok := runBolt(t, "torque-check", string(text))
-				if !ok || a.Verdict != "torque.believable" && a.Verdict != "torque.not-known" {
+				if !ok || a.Verdict == "torque.not-believable" {
 					t.Errorf("%s: %s: %s %+v", c.ID, text, a.Verdict, a.Notes)
 				}
 				checked++
