@@ -31,6 +31,12 @@ func firstFill(f *Form, a *Answer) {
 	}
 	s := fill.Begin(volume, filter, mount, f.number("cooler") > 0, tankOnly)
 	a.word("prefill", prefillWord(filter, mount))
+	if h := s.TooLarge; h.High > 0 {
+		f.say(finding.Doubt, "filter-too-large", "filter", "holds", a.between(h.Low, h.High, "mL", 2)[0])
+		if filter == fill.SpinOn {
+			a.word("prefill", "prefill.unfit")
+		}
+	}
 	a.word("read", "read-level.as-card")
 	if dry {
 		a.word("read", "read-level.hot")
@@ -49,6 +55,9 @@ func firstFill(f *Form, a *Answer) {
 		a.unknown("after", "drop")
 	} else if mount != fill.OpenUp {
 		f.say(finding.Note, "no-drop", "filter")
+	}
+	if s.After.High == 0 {
+		f.say(finding.Note, "all-at-once", "volume")
 	}
 	if tankOnly {
 		f.say(finding.Doubt, "old-oil-stays", "tankOnly")

@@ -294,6 +294,8 @@ func TestFirstFill(t *testing.T) {
 		{`{"volume":"1.6 L","filter":"cartridge","layout":"wet-sump"}`, "prefill.wet-paper", "read-level.as-card", "1.36–1.44 L", "", "50–150 mL", "no-drop"},
 		{`{"volume":"3 L","filter":"cartridge","layout":"dry-sump","tankOnly":true}`, "prefill.wet-paper", "read-level.hot", "2.04–2.16 L", "", "50–150 mL", "old-oil-stays"},
 		{`{"volume":"3 L","filter":"cartridge","layout":"wet-sump","cooler":true}`, "prefill.wet-paper", "read-level.as-card", "2.55–2.7 L", "", "0.3–0.8 L", "no-drop"},
+		{`{"volume":"50 mL","filter":"spin-on","mount":"up","layout":"wet-sump"}`, "prefill.unfit", "read-level.as-card", "50 mL", "", "", "filter-too-large"},
+		{`{"volume":"50 mL","filter":"strainer","layout":"wet-sump"}`, "prefill.none", "read-level.as-card", "50 mL", "", "", "all-at-once"},
 		{`{"volume":"0.9 L","filter":"strainer","layout":"small-strainer"}`, "prefill.none", "read-level.as-card", "0.77–0.81 L", "", "", ""},
 	} {
 		var a begun
@@ -321,6 +323,44 @@ func TestFirstFill(t *testing.T) {
 			t.Errorf("%s: %s, want %s", row[0], got, row[1])
 		}
 	}
+}
+
+// Whatever volume it is: no part is more than the whole, nothing that a jug doesn't show
+// is told, and before and after are the volume.
+func TestFirstFill_Small(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		millilitres := rapid.OneOf(rapid.IntRange(50, 800), rapid.IntRange(50, 25000)).Draw(t, "mL")
+		filter := rapid.SampledFrom([]string{"spin-on", "cartridge", "strainer", "stays"}).Draw(t, "filter")
+		mount := rapid.SampledFrom([]string{"", "up", "sideways", "down"}).Draw(t, "mount")
+		in := fmt.Sprintf(`{"volume":"%d mL","filter":"%s","mount":"%s","layout":"wet-sump","cooler":%v}`, millilitres, filter, mount, rapid.Bool().Draw(t, "cooler"))
+		var a begun
+		answered(t, "first-fill", []byte(in), &a)
+		all := map[string]float64{}
+		for _, f := range append(a.Before, a.After...) {
+			if len(f.Texts) == 0 {
+				continue
+			}
+			number, unit, _ := strings.Cut(f.Texts[0], " ")
+			low, high, ranged := strings.Cut(number, "–")
+			if !ranged {
+				high = low
+			}
+			top, err := strconv.ParseFloat(high, 64)
+			if unit == "L" {
+				top *= 1000
+			}
+			if err != nil || top < 20 || top > float64(millilitres)+5 {
+				t.Fatalf("%s: %s is %s", in, f.Name, f.Texts[0])
+			}
+			all[f.Name] = top
+		}
+		if sum := all["figure.first-pour"] + all["figure.kept-back"]; sum < float64(millilitres)*0.99-10 || sum > float64(millilitres)*1.06+15 {
+			t.Fatalf("%s: %v mL in all", in, sum)
+		}
+		if all["figure.prefill"] > 0.85*float64(millilitres) {
+			t.Fatalf("%s: %v mL into the filter", in, all["figure.prefill"])
+		}
+	})
 }
 
 // BenchmarkBottles200 has 200 sealed bottles, no two alike.

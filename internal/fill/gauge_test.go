@@ -227,6 +227,9 @@ func TestBegin(t *testing.T) {
 		{"cartridge", Begin(1.5, Cartridge, OpenSideways, false, false), Span{}, Span{0.05, 0.15}},
 		{"strainer: not known", Begin(0.9, Mesh, "", false, false), Span{}, Span{}},
 		{"cooler emptied", Begin(3, Cartridge, "", true, false), Span{}, Span{0.3, 0.8}},
+		{"0.8 L, spin-on, up", Begin(0.8, SpinOn, OpenUp, false, false), Span{0.075, 0.2625}, Span{0, 0.325}},
+		{"50 mL: no spin-on fits", Begin(0.05, SpinOn, OpenUp, false, false), Span{}, Span{}},
+		{"1.5 L: the usual cooler doesn't fit", Begin(1.5, Cartridge, "", true, false), Span{}, Span{}},
 	} {
 		near(t, row.name+", prefill low", row.start.Prefill.Low, row.prefill.Low, 1e-12)
 		near(t, row.name+", prefill high", row.start.Prefill.High, row.prefill.High, 1e-12)
@@ -252,6 +255,10 @@ func TestBeginNeverTooMuch(t *testing.T) {
 		}
 		if s.Before.High > due || !tankOnly && math.Abs(s.Before.Low+s.After.High-due) > 1e-9 {
 			t.Fatalf("%v before and %v after of %v", s.Before, s.After, due)
+		}
+		// What is said to go into a part is part of what is poured.
+		if s.Prefill.High > s.Before.Low || s.Holds.High > due/2 || s.Drop.High > due/2 || s.After.High > 0 && s.After.Low < 0.02-1e-9 {
+			t.Fatalf("of %v L: %+v", due, s)
 		}
 		if tankOnly && s.Before.High+s.Old.High > due {
 			t.Fatalf("with %v of old oil in the case, %v is too much for %v", s.Old.High, s.Before.High, due)

@@ -1,5 +1,7 @@
 package fill
 
+import "tidysump/internal/quantity"
+
 // Span is a range of volumes in litres.
 type Span struct{ Low, High float64 }
 
@@ -36,6 +38,11 @@ var oldInCase = Span{0.2, 0.6}
 // oil in the crankcase; with less, as much might stay as goes in.
 const LeastTank = 1.2
 
+// LeastSplit is the least volume in litres of which some is kept back: of less, that
+// would be less than the 20 mL that the marks of a jug are apart (common practice, no
+// source).
+const LeastSplit = 0.2
+
 // Start is what goes in before the first start and what after it, in litres; a
 // range that is not known or not there is zero.
 type Start struct {
@@ -45,6 +52,9 @@ type Start struct {
 	Old     Span // old oil that stays in the crankcase
 	After   Span // kept back for the level
 	Drop    Span // by how much the oil is expected to fall when the engine has run
+	// TooLarge is what a filter of that kind usually takes, where that doesn't fit the
+	// volume: then nothing is said of it.
+	TooLarge Span
 }
 
 // kinds gives, for each filter, what it takes and by how much the oil falls
@@ -63,9 +73,14 @@ var kinds = [...]struct {
 // withCooler is the fall when the cooler was emptied too: from memory.
 var withCooler = Span{0.3, 0.8}
 
+// fits reports whether a usual range can be part of a volume: half of it at the most
+// (common practice, no source).
+func (s Span) fits(due float64) bool { return quantity.AtMost(s.High, due/2) }
+
 // Begin works that out from the volume due with filter, in litres. cooler: the
 // oil cooler was emptied; tankOnly: of a dry sump only the tank was drained; due
-// must then be LeastTank at least.
+// must then be LeastTank at least. What is usual elsewhere is not said of a volume that
+// it doesn't fit.
 func Begin(due float64, filter Filter, mount Mount, cooler, tankOnly bool) *Start {
 	s := &Start{}
 	for i := range kinds {
@@ -76,13 +91,22 @@ func Begin(due float64, filter Filter, mount Mount, cooler, tankOnly bool) *Star
 	if cooler {
 		s.Drop = withCooler
 	}
+	if !s.Holds.fits(due) {
+		s.TooLarge, s.Holds = s.Holds, Span{}
+	}
+	if !s.Drop.fits(due) {
+		s.Drop = Span{}
+	}
 	if tankOnly {
 		s.Old = oldInCase
 	}
 	room := due - s.Old.High
 	s.Before = Span{firstLow * room, firstHigh * room}
 	s.After = Span{room - s.Before.High, due - s.Before.Low - s.Old.Low}
-	if filter == SpinOn {
+	if !quantity.AtLeast(due, LeastSplit) {
+		s.Before, s.After = Span{due, due}, Span{}
+	}
+	if filter == SpinOn && s.Holds.High > 0 {
 		s.Prefill = prefill(mount, s.Holds)
 	}
 	s.Drop.Low = max(s.Drop.Low-s.Prefill.High, 0)
