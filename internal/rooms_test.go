@@ -25,7 +25,7 @@ var rooms = []struct {
 	{"internal/calendar", "date"},
 	// The mechanic's figures.
 	{"internal/oil", ""},
-	{"internal/drain", ""},
+	{"internal/drain", "quantity"},
 	{"internal/bolt", "finding quantity"},
 	{"internal/fill", "quantity oil"},
 	{"internal/due", "date"},

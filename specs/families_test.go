@@ -85,6 +85,7 @@ func planWords(t *testing.T) []family {
 		{"record.costs.", []string{"bill", "estimate"}, plain},
 		{"log.filter.", matches(t, `(?m)^  (\w+): \(\{ summary`), plain},
 		{"warmth.", texts(drain.Warmths), plain},
+		{"cool.", texts(drain.Courses), plain},
 		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},
 		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},
 		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},

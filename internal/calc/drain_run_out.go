@@ -10,12 +10,13 @@ import (
 	"tidysump/internal/quantity"
 )
 
-// runOutFields: walls are what oil has wetted; at40 and at100 are the oil's
-// viscosities at those temperatures.
+// runOutFields: less is what is to come within a minute at most; walls are what oil
+// has wetted; at40 and at100 are the oil's viscosities at those temperatures.
 var runOutFields = [...]field{
 	{name: "volume", kind: quantity.Volume, low: 0.02, high: 25, needed: true},
 	{name: "hole", kind: quantity.Length, low: 3, high: 60, needed: true},
 	{name: "temperature", kind: quantity.Temperature, low: -30, high: 150, needed: true},
+	{name: "less", kind: quantity.Volume, low: 1e-4, high: 0.1, front: true},
 	{name: "minutes", kind: quantity.Duration, high: 24 * 60},
 	{name: "head", kind: quantity.Length, low: 5, high: 1000},
 	{name: "height", kind: quantity.Length, low: 5, high: 2000},
@@ -24,8 +25,10 @@ var runOutFields = [...]field{
 	{name: "at100", kind: quantity.Viscosity, low: 2, high: 1e5},
 }
 
-// What more waiting and more warmth is compared with: seconds and K.
-const moreTime, moreWarmth = 5 * 60, 30
+// What more waiting and more warmth is compared with: seconds and K. lessComes is
+// what is to come within a minute at most, in L, where nobody says: common practice,
+// no source.
+const moreTime, moreWarmth, lessComes = 5 * 60, 30, 5e-3
 
 // runOutTimes are the minutes at which the curve is drawn.
 var runOutTimes = []float64{0, 0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 5, 7, 10, 15, 20, 30}
@@ -47,10 +50,13 @@ func runOut(f *Form, a *Answer) {
 	a.axis("x", "min", 2, 0, 5, 10, 20, 30)
 	a.decades(f.number("volume") * 1000)
 
-	left := e.Left(thin, seconds)
+	left, film := e.Left(thin, seconds), e.Film(thin, seconds)
 	a.estimate("figures", "stream-ends", "run-out", timeText(e.RunsFor(thin)))
-	a.millilitres("left-inside", "run-out", left*1000, 2)
-	a.millilitres("on-walls", "run-out", e.Film(thin, seconds)*1000, 2)
+	f.until(a, e, thin)
+	if standing := left - film; standing > film/100 {
+		a.millilitres("in-sump", "run-out", standing*1000, 2)
+	}
+	a.millilitres("on-walls", "run-out", film*1000, 2)
 	a.millilitres("five-minutes-more", "run-out", (left-e.Left(thin, seconds+moreTime))*1000, 2)
 	a.millilitres("thirty-degrees-more", "run-out", (left-e.Left(thinner, seconds))*1000, 2)
 
@@ -61,10 +67,21 @@ func runOut(f *Form, a *Answer) {
 	a.millilitres("habit-less", "run-out", less*1000, 2)
 	a.estimate("figures", "habit-sooner", "run-out", timeText(sooner))
 
-	f.touch(a, "temperature", celsius)
+	f.touch(a, drain.Metal, "temperature", celsius)
 	if celsius < 0 {
 		f.say(finding.Note, "cold-viscosity", "temperature")
 	}
+}
+
+// until adds the time after which less than so much comes within a minute.
+func (f *Form) until(a *Answer, e *drain.Engine, viscosity float64) {
+	less := f.orAssume(a, "less", "less-comes", "practice", lessComes, "mL", 2)
+	low, high := e.Until(viscosity, less/1000)
+	if high == 0 {
+		f.reject("never-comes", "less")
+	}
+	s := a.estimate("figures", "until-less", "rough-walls", timeRange(low, high))
+	s.Low, s.High = significant(low/60, 2), significant(high/60, 2)
 }
 
 // viscosities gives the oil's, by temperature, refused where that of the
@@ -128,17 +145,22 @@ func (f *Form) orAssume(a *Answer, field, figure string, by method, guess float6
 	return guess
 }
 
-// millilitres adds a volume in L to the figures, rounded to whole mL.
+// millilitres adds a volume in L to the figures, rounded to whole mL where there are
+// any.
 func (a *Answer) millilitres(name string, by method, litres float64, digits int) {
-	v := round(litres, 1000)
+	v := litres
+	if v >= 1e-3 {
+		v = round(v, 1000)
+	}
 	a.amount("figures", name, by, v, v, "mL", digits)
 }
 
 // touch says what the temperature in °C means before the oil is drained, and notes
-// how soon metal of it burns.
-func (f *Form) touch(a *Answer, field string, celsius float64) {
+// how soon a surface of it burns.
+func (f *Form) touch(a *Answer, surface drain.Surface, field string, celsius float64) {
 	a.word("warmth", "warmth."+string(drain.Judge(celsius)))
-	if seconds, ok := drain.BurnsIn(celsius); ok {
-		f.say(finding.Note, "touch-burns", field, "value", a.between(celsius, celsius, "°C", 3)[0], "time", timeText(seconds))
+	if seconds, ok := surface.BurnsIn(celsius); ok {
+		f.say(finding.Note, "touch-burns", field, "surface", "@surface."+string(surface),
+			"value", a.between(celsius, celsius, "°C", 3)[0], "time", timeText(seconds))
 	}
 }

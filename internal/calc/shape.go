@@ -45,10 +45,10 @@ var bottlesShape = []shape{
 var coolShape = slices.Concat([]shape{
 	{name: "assumed", content: holdsFigures},
 	{name: "verdict"},
-	{name: "minutes", content: holdsNumber},
 	{name: "figures", content: holdsFigures},
 	{name: "times", content: holdsPoints},
-	{name: "temps", content: holdsPoints},
+	{name: "low", content: holdsPoints},
+	{name: "high", content: holdsPoints},
 	{name: "touch", content: holdsFigures},
 	{name: "warmth"},
 }, xAxis, yAxis)

@@ -92,3 +92,36 @@ func (e *Engine) RunsFor(viscosity float64) float64 {
 func (e *Engine) Gain(warm, hot, seconds float64) (less, sooner float64) {
 	return e.Left(warm, seconds) - e.Left(hot, seconds), e.RunsFor(warm) - e.RunsFor(hot)
 }
+
+// Rough is how many times the oil of the assumed smooth walls real ones may hold:
+// pockets, ribs and rough castings (an assumption, no source).
+const Rough = 3
+
+// Until gives the seconds after which less than so much oil in m³ comes within a
+// minute, from walls as smooth as assumed to walls as rough as Rough, at a kinematic
+// viscosity in m²/s; 0 where as much never comes.
+func (e *Engine) Until(viscosity, less float64) (low, high float64) {
+	rough := *e
+	rough.Walls *= Rough
+	smooth, held := e.until(viscosity, less), rough.until(viscosity, less)
+	return min(smooth, held), max(smooth, held) // thick oil still stands when walls are done
+}
+
+// longest is how many seconds nobody waits for the last drops: a month.
+const longest = 30 * 24 * 3600
+
+func (e *Engine) until(viscosity, less float64) float64 {
+	comes := func(after float64) float64 { return e.Left(viscosity, after) - e.Left(viscosity, after+60) }
+	low, high := 0.0, float64(longest)
+	if comes(0) < less {
+		return 0
+	}
+	for range 60 {
+		if middle := (low + high) / 2; comes(middle) < less {
+			high = middle
+		} else {
+			low = middle
+		}
+	}
+	return high
+}

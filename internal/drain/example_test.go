@@ -35,9 +35,9 @@ func ExampleCoolingTime() {
 }
 
 // How soon does a drain plug of 60 °C burn?
-func ExampleBurnsIn() {
-	seconds, may := drain.BurnsIn(60)
-	fmt.Println("within", seconds, "s:", may, drain.Bands[1].At(60))
+func ExampleSurface_BurnsIn() {
+	seconds, may := drain.Metal.BurnsIn(60)
+	fmt.Println("within", seconds, "s:", may, drain.Metal.Bands()[1].At(60))
 	// Output:
-	// within 5 s: true may-burn
+	// within 2 s: true may-burn
 }

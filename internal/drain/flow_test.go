@@ -231,3 +231,34 @@ func BenchmarkLeft(b *testing.B) {
 		e.Left(20e-6, 300)
 	}
 }
+
+// After the time that is told less comes within a minute, off smooth walls and off
+// rough ones, and before it at least as much.
+func TestEngine_UntilLessComes(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		e := Guess(rapid.Float64Range(0.5e-3, 8e-3).Draw(t, "oil"), rapid.Float64Range(5e-3, 25e-3).Draw(t, "hole"))
+		viscosity := rapid.Float64Range(10e-6, 1000e-6).Draw(t, "viscosity")
+		less := rapid.Float64Range(0.2e-6, 50e-6).Draw(t, "less")
+		low, high := e.Until(viscosity, less)
+		if low > high {
+			t.Fatalf("%v to %v s", low, high)
+		}
+		rough := *e
+		rough.Walls *= Rough
+		for _, e := range []*Engine{e, &rough} {
+			comes := func(after float64) float64 { return e.Left(viscosity, after) - e.Left(viscosity, after+60) }
+			if comes(high+1) > less || low > 1 && comes(low-1) < less {
+				t.Fatalf("%v to %v s: %v before, %v then, less than %v wanted", low, high, comes(low-1), comes(high+1), less)
+			}
+		}
+	})
+}
+
+// By Jeffreys' film alone, far after the stream: a wall of height H sheds
+// A·√(νH/g)·(1/√t − 1/√(t+60))·2/3 within a minute. For 1 m² of 0.25 m and 37.65
+// mm²/s that is 1 mL at 697 s, for three times as much at 1482 (worked out apart).
+func TestEngine_UntilByTheFilmAlone(t *testing.T) {
+	low, high := Guess(3e-3, 12e-3).Until(37.65e-6, 1e-6)
+	near(t, "smooth walls, 1 mL in a minute", low, 697.3, 0.1)
+	near(t, "rough ones", high, 1482.1, 0.1)
+}

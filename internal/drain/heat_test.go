@@ -105,54 +105,55 @@ func TestCoolingIsMonotone(t *testing.T) {
 // TestBands: ISO 13732-1 as quoted by others; the lowest figure counts.
 func TestBands(t *testing.T) {
 	for _, row := range []struct {
-		band    int
-		celsius float64
-		want    Touch
+		surface          Surface
+		seconds, celsius float64
+		want             Touch
 	}{
-		{0, 62, MayBurn}, {0, 61.9, NoBurn}, {0, 65.1, Burns},
-		{1, 57, MayBurn}, {1, 61.5, Burns},
-		{2, 50, NoBurn}, {3, 50, Burns}, {4, 42.9, NoBurn}, {4, 43, MayBurn},
+		{Metal, 1, 62, MayBurn}, {Metal, 1, 61.9, NoBurn}, {Metal, 1, 65.1, Burns},
+		{Metal, 5, 57, MayBurn}, {Metal, 5, 61.5, Burns}, {Metal, 10, 55, MayBurn},
+		{Metal, 60, 50, NoBurn}, {Metal, 600, 50, Burns}, {Metal, 8 * 3600, 42.9, NoBurn}, {Metal, 8 * 3600, 43, MayBurn},
+		{Coated, 5, 57, MayBurn}, {Coated, 60, 52, Burns},
+		{Plastic, 1, 84, NoBurn}, {Plastic, 5, 74, MayBurn}, {Plastic, 5, 83, Burns}, {Plastic, 10, 70, MayBurn},
+		{Plastic, 60, 59, NoBurn}, {Plastic, 60, 61, Burns}, {Plastic, 600, 49, Burns},
 	} {
-		if got := Bands[row.band].At(row.celsius); got != row.want {
-			t.Errorf("%v s at %v °C: %s, want %s", Bands[row.band].Seconds, row.celsius, got, row.want)
+		for _, b := range row.surface.Bands() {
+			if got := b.At(row.celsius); b.Seconds == row.seconds && got != row.want {
+				t.Errorf("%s, %v s at %v °C: %s, want %s", row.surface, row.seconds, row.celsius, got, row.want)
+			}
 		}
 	}
 	for c := float64(HabitLow); c <= HabitHigh; c++ {
-		if seconds, ok := BurnsIn(c); !ok || seconds != 1 {
+		if seconds, ok := Metal.BurnsIn(c); !ok || seconds != 1 {
 			t.Errorf("oil as warm as is usual, at %v °C: %v s, %v", c, seconds, ok)
 		}
 	}
 	for c := float64(WarmLow); c <= WarmHigh; c++ {
-		if seconds, ok := BurnsIn(c); !ok || seconds < 5 {
+		if seconds, ok := Metal.BurnsIn(c); !ok || seconds < 2 {
 			t.Errorf("oil to be drained, at %v °C: %v s, %v", c, seconds, ok)
-		}
-	}
-	for i := 1; i < len(Bands); i++ {
-		if Bands[i].Low >= Bands[i-1].Low || Bands[i].Seconds <= Bands[i-1].Seconds {
-			t.Errorf("band %d does not fall", i)
 		}
 	}
 }
 
-// TestScald: published times for water, adults; the row at or above.
+// TestScald: published times for water, adults; the row at or above, the shortest.
 func TestScald(t *testing.T) {
 	for _, row := range []struct{ celsius, seconds float64 }{
-		{55, 17},         // second degree, 17 s
-		{60, 3},          // second degree, 3 s; other lists say 5 and 6
+		{43.9, 6 * 3600}, // the row above, 44 °C in 6 h
+		{48, 600},        // quoting ISO 13732-1, 10 min; second degree 15 min
+		{51, 60},         // quoting ISO 13732-1, 1 min; second degree 2 min
+		{53, 10},         // the row above, 54 °C in 10 s; CPSC's 54.4 says 30 s
+		{55, 10},         // no more than at 54 °C; second degree 17 s
 		{58, 3},          // the row above, never between
-		{48.9, 300},      // CPSC: 120 °F, 5 min
-		{54.4, 30},       // CPSC: 130 °F, 30 s
-		{65.6, 1.5},      // hospitals: 150 °F, 1.5 s; CPSC says 2
-		{68.3, 1},        // hospitals: 155 °F, 1 s
+		{60, 3},          // second degree, 3 s; other lists say 5 and 6
+		{63, 1},          // the row above, 64 °C in 1 s; hospitals' 62.8 says under 3 s
+		{66, 0.5},        // the row above, 67 °C in 0.5 s
 		{72.2, 0},        // NIST as quoted: 162 °F, on contact
 		{82, 0},          // 180 °F
-		{43.9, 2 * 3600}, // pain starts; the row above, 45 °C in 2 h
 	} {
 		if got, ok := Scald(row.celsius); !ok || got != row.seconds {
 			t.Errorf("Scald(%v) = %v, %v, want %v", row.celsius, got, ok, row.seconds)
 		}
 	}
-	for _, c := range []float64{43, -10, math.NaN()} {
+	for _, c := range []float64{42.9, -10, math.NaN()} {
 		if _, ok := Scald(c); ok {
 			t.Errorf("Scald(%v) has a time; none was found", c)
 		}

@@ -4,9 +4,11 @@
 // Engines and films are in m, m², m³, m²/s and s; temperatures are in °C.
 package drain
 
+import "tidysump/internal/quantity"
+
 // The temperature of oil to be drained, in °C. Worked out: with FilmDepth and a
 // typical 10W-40 its low end brings about 70 % of what 82 °C brings; its high end
-// is the last at which metal may be touched for some seconds (Bands) and water
+// is the last at which metal may be touched for a second (Bands) and water
 // doesn't scald within two (Scald). It scalds all the same.
 const (
 	WarmLow  = 50
@@ -40,16 +42,13 @@ const (
 // Warmths lists the verdicts, from cold to hot.
 var Warmths = []Warmth{Cold, Good, TooHot}
 
-// rounding is what reckoning from °F may add or take away, in K.
-const rounding = 1e-9
-
 // Judge judges the temperature of oil in °C. Every room that speaks of one asks
 // here.
 func Judge(celsius float64) Warmth {
 	switch {
-	case celsius < WarmLow-rounding:
+	case !quantity.AtLeast(celsius, WarmLow):
 		return Cold
-	case celsius <= WarmHigh+rounding:
+	case quantity.AtMost(celsius, WarmHigh):
 		return Good
 	}
 	return TooHot

@@ -31,8 +31,8 @@ func TestWarm_BurnsSlowerThanTheHabit(t *testing.T) {
 		if row.warm >= row.habit {
 			t.Errorf("%v °C is not below the habit's %v", row.warm, row.habit)
 		}
-		warm, _ := drain.BurnsIn(row.warm)
-		habit, _ := drain.BurnsIn(row.habit)
+		warm, _ := drain.Metal.BurnsIn(row.warm)
+		habit, _ := drain.Metal.BurnsIn(row.habit)
 		if warm <= habit {
 			t.Errorf("metal of %v °C burns in %v s, of %v °C in %v s", row.warm, warm, row.habit, habit)
 		}

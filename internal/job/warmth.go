@@ -24,9 +24,9 @@ func (w *Warmth) Members(m *wire.Members) {
 	wire.Texts(m, "wait", &w.Wait)
 }
 
-// usualAir is the temperature of the air in °C taken where nobody gave one: an
-// assumption, no source. In warmer air it takes longer.
-const usualAir = 20
+// usualAir is the temperature of the air in °C taken where nobody gave one, and
+// usualAirTo how far it may be off in K: an assumption, no source.
+const usualAir, usualAirTo = 20, 10
 
 // leastBetween is how many minutes two readings must be apart to show how fast
 // the oil cools: common practice, no source.
@@ -43,16 +43,16 @@ func (r *replayer) warmIs(e *placed, celsius float64, read *Read) {
 	r.warm = now
 	w := &Warmth{Word: "warmth." + string(drain.Judge(celsius))}
 	r.state.Warmth, read.Verdict = w, w.Word
-	if seconds, burns := drain.BurnsIn(celsius); burns {
+	if seconds, burns := drain.Metal.BurnsIn(celsius); burns {
 		w.Burns = r.lasting(seconds / 60)
 	}
-	minutes := (now.at - before.at) / 60
-	rate, falls := drain.CoolingRate(before.celsius, celsius, usualAir, minutes)
-	if drain.Judge(celsius) != drain.TooHot || !falls || minutes < leastBetween || before.at == 0 {
+	two := &drain.Readings{First: before.celsius, Second: celsius, Minutes: (now.at - before.at) / 60, Air: usualAir, AirTo: usualAirTo}
+	if before.at == 0 || two.Minutes < leastBetween || two.Toward(drain.WarmLow, drain.WarmHigh) != drain.Cooling {
 		return
 	}
-	if wait, reached := drain.CoolingTime(celsius, drain.WarmHigh, usualAir, rate); reached {
-		w.Wait = r.lasting(math.Ceil(wait))
+	// Readings that can't tell when, or only that it may never be, say nothing.
+	if least, most := two.Wait(drain.WarmHigh); !math.IsInf(most, 1) {
+		w.Wait = r.print.Between(math.Ceil(least), math.Ceil(most), "min", 2)
 	}
 }
 

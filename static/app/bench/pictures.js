@@ -32,11 +32,11 @@ export const pictures = {
       ...ticks,
     }),
   /** @param {CoolAnswer} answer */
-  cool: ({ times = [], temps = [], ...ticks }) =>
+  cool: ({ times = [], low = [], high, ...ticks }) =>
     chart({
       label: 'bench.chart.cool',
       x: times,
-      series: [{ y: temps, word: 'bench.chart.oil' }],
+      series: [{ y: low, to: high, word: 'bench.chart.oil' }],
       ...ticks,
     }),
   level: levelPicture,

@@ -1749,16 +1749,17 @@ export interface CoolInput {
   between?: string | null;
   air?: string | null;
   target?: string | null;
+  surface?: string | null;
 }
 
 /** What `cool` answers. */
 export interface CoolAnswer {
   assumed?: ShownFigure[];
   verdict?: string;
-  minutes?: Minutes;
   figures?: ShownFigure[];
   times?: Minutes[];
-  temps?: Celsius[];
+  low?: Celsius[];
+  high?: Celsius[];
   touch?: ShownFigure[];
   warmth?: string;
   xTicks?: Minutes[];
@@ -1774,6 +1775,7 @@ export interface RunOutInput {
   volume?: string | null;
   hole?: string | null;
   temperature?: string | null;
+  less?: string | null;
   minutes?: string | null;
   head?: string | null;
   height?: string | null;
