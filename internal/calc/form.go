@@ -148,11 +148,11 @@ func (f *Form) check() {
 			g.number = float64(1 + slices.Index(d.words, g.text))
 			f.oneOf(d.name, g.text, d.words...)
 		case d.kind == aNumber:
-			v, ok := quantity.ParseNumber(g.text)
+			q := quantity.Ask{Low: d.low, High: d.high}
+			v, list := q.ReadNumber(g.text)
+			*f.list = append(*f.list, finding.At(f.at+"/"+d.name, list)...)
 			g.number = v
-			if !ok {
-				f.reject("not-a-number", d.name, "text", finding.Clip(g.text))
-			} else if v < d.low || v > d.high {
+			if v < d.low || v > d.high {
 				f.reject("not-believable", d.name, "value", finding.Clip(g.text), "low", quantity.Number(d.low, 4), "high", quantity.Number(d.high, 4))
 			}
 		case d.kind != aText:
@@ -165,7 +165,8 @@ func (f *Form) check() {
 // without a unit is taken in the unit that stands first for the person; for a
 // torque there is none, since mixing units up breaks bolts.
 func (f *Form) amount(d *field, g *given) {
-	a, list := quantity.Parse(d.kind, g.text, quantity.Usual(d.kind, f.system), f.system)
+	q := quantity.Ask{Kind: d.kind, Unit: quantity.Usual(d.kind, f.system), System: f.system, Low: d.low, High: d.high}
+	a, list := q.Read(g.text)
 	*f.list = append(*f.list, finding.At(f.at+"/"+d.name, list)...)
 	g.number = a.Base
 	g.unit, _ = quantity.Find(a.Unit)

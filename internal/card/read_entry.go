@@ -34,10 +34,9 @@ func ReadEntry(kind quantity.Kind, text, unit string, system quantity.System) (e
 	case GradesEntry, MarksEntry:
 		return readLabel(kind, text)
 	case quantity.Plain:
-		v, ok := quantity.ParseNumber(text)
-		e.Figure.Value = v
-		if !ok {
-			notes = finding.Refusal("not-a-number", "", "text", finding.Clip(text))
+		e.Figure.Value, notes = (&quantity.Ask{}).ReadNumber(text)
+		if finding.Refused(notes) {
+			e.Figure.Value = 0
 		}
 	default:
 		e.Figure, notes = ReadFigure(kind, text, unit, system)

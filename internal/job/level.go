@@ -19,8 +19,12 @@ func (r *replayer) levelRead(e *placed, step *plan.Step, ask *plan.Ask, read *Re
 			return true
 		}
 	}
-	share, list := quantity.Parse(quantity.Share, e.Value, "%", r.print.System)
-	if ask.Gauge == nil || finding.Refused(list) || share.Base < ask.Gauge.Low || share.Base > ask.Gauge.High {
+	q := quantity.Ask{Kind: quantity.Share, Unit: "%", System: r.print.System}
+	if ask.Gauge != nil {
+		q.Low, q.High = ask.Gauge.Low, ask.Gauge.High
+	}
+	share, list := q.Read(e.Value)
+	if ask.Gauge == nil || finding.Refused(list) || share.Base < q.Low || share.Base > q.High {
 		r.fault(e, "unknown-word", "/value", finding.Refuse, "text", finding.Clip(e.Value))
 		return false
 	}

@@ -159,7 +159,8 @@ func (r *replayer) amount(e *placed, ask *plan.Ask, read *Read) bool {
 	if !ok {
 		return readAsTyped(e, read)
 	}
-	a, list := quantity.Parse(kind, e.Value, ask.Unit, r.print.System)
+	q := quantity.Ask{Kind: kind, Unit: ask.Unit, System: r.print.System, Low: low, High: high}
+	a, list := q.Read(e.Value)
 	for _, f := range list {
 		values := make([]string, 0, 2*len(f.Values))
 		for k, v := range f.Values {

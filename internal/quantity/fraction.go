@@ -8,13 +8,13 @@ import (
 // fractionDigits are the significant digits that a fraction is taken to have.
 const fractionDigits = 4
 
-// cutFraction takes a fraction off the front of a text, "5/8 in" or
-// "1 1/16 in", and gives its value and the unit word after it.
+// cutFraction takes a fraction off the front of a text, "5/8 in", "1 1/16 in" or
+// "1-1/16 in", and gives its value and the unit word after it.
 func cutFraction(text string) (value float64, word string, ok bool) {
 	top, rest, found := strings.Cut(strings.TrimSpace(text), "/")
-	whole, top, mixed := strings.Cut(strings.TrimSpace(top), " ")
-	if !mixed {
-		whole, top = "0", whole
+	whole, top := "0", strings.TrimSpace(top)
+	if at := strings.IndexAny(top, " -"); at >= 0 {
+		whole, top = top[:at], top[at+1:]
 	}
 	n := 0
 	for n < len(rest) && digit(rest[n]) {

@@ -2,7 +2,6 @@ package quantity
 
 import (
 	"math"
-	"strconv"
 	"strings"
 
 	"tidysump/internal/finding"
@@ -51,144 +50,147 @@ func looseUnit(word string) string {
 	return ""
 }
 
-// Parse reads what a person typed for a quantity of that kind (of any kind, if
-// it is ""): a number with point or comma, or a fraction, and a unit in any
-// usual spelling. Without a unit, standard is taken (a unit id). A refusal
-// comes back with an Amount whose Base is NaN; what could be read in two ways
-// is read in the likelier one and noted.
+// Ask is a question that is answered with a quantity.
+type Ask struct {
+	Kind   Kind   // of any kind, if it is ""
+	Unit   string // id of the unit of a bare number
+	System System
+	// Low and High are what is believable in the base unit; nothing is known where
+	// they are the same. They settle what can be read in two ways.
+	Low, High float64
+}
+
+// Parse reads what a person typed for a quantity of that kind, where nothing is known
+// of how much may be believed. See Ask.Read.
 func Parse(kind Kind, text, standard string, system System) (Amount, []finding.Finding) {
-	text = typed(text)
-	number, word := split(text)
-	value, digits, ok := parseNumber(number)
-	if f, after, isFraction := cutFraction(text); isFraction {
-		value, digits, word, ok = f, fractionDigits, after, true
-	}
-	if !ok {
-		return refuse(kind, "not-a-number", text)
-	}
-	if word == "" {
-		unit, known := Find(standard)
-		if !known {
-			return refuse(kind, "no-unit", text)
-		}
-		return grouped(number, value, digits, unit, kind, nil)
-	}
-	unit, notes, ok := findUnit(kind, word, system)
-	if !ok {
-		return refuse(kind, "unknown-unit", word)
-	}
-	return grouped(number, value, digits, unit, kind, notes)
+	q := Ask{Kind: kind, Unit: standard, System: system}
+	return q.Read(text)
 }
 
-// grouped reads "12,400 km" as thousands and says so: distances are typed from
-// odometers and intervals, which count whole kilometres or miles.
-func grouped(number string, value float64, digits int, unit *Unit, kind Kind, notes []finding.Finding) (Amount, []finding.Finding) {
-	at := strings.IndexAny(number, ",.")
-	if unit.Kind == Distance && at > 0 && at <= 3 && number[0] != '0' && len(number)-at == 4 {
-		whole := number[:at] + number[at+1:]
-		if v, n, ok := parseNumber(whole); ok {
-			value, digits = v, n
-			notes = append(notes, finding.Finding{Code: "number-read-as", Where: "/", Grade: finding.Note,
-				Values: finding.Values("text", number, "number", whole)})
-		}
+// Read reads what a person typed: a number with point or comma, or a fraction, and a
+// unit in any usual spelling; several of them that add up ("1 h 30 min"); its twin in
+// another unit behind it. A refusal comes back with an Amount whose Base is NaN; what
+// could be read in two ways is read in the likelier one and noted, or asked for.
+func (q *Ask) Read(text string) (Amount, []finding.Finding) {
+	low, _, ranged, notes := q.ReadRange(text)
+	if ranged {
+		return refuse(q.Kind, "one-figure", text)
 	}
-	return amount(kind, value, digits, unit, notes)
+	return low, notes
 }
 
-func amount(kind Kind, value float64, digits int, unit *Unit, notes []finding.Finding) (Amount, []finding.Finding) {
-	if kind != "" && unit.Kind != kind {
-		return refuse(kind, "unit-of-other-kind", unit.ID)
+// figure is one amount that was read.
+type figure struct {
+	Amount
+	half float64 // how far rounding may have moved it, in its unit
+}
+
+// one reads one amount; standard is the unit of a bare number.
+func (q *Ask) one(text, standard string) (figure, []finding.Finding) {
+	text = strings.TrimLeft(text, "~≈ ")
+	if strings.Contains(text, ":") {
+		return q.clock(text)
 	}
-	return Amount{Kind: unit.Kind, Base: unit.ToBase(value), Unit: unit.ID, Digits: digits}, notes
+	typed, word := split(text)
+	n, isNumber := readNumber(typed)
+	if v, after, isFraction := cutFraction(text); isFraction {
+		n, word, isNumber = number{value: v, digits: fractionDigits, fraction: true}, after, true
+	}
+	switch {
+	case !isNumber:
+		return q.noNumber(typed, text)
+	case word == "":
+		return q.bare(&n, typed, text, standard)
+	}
+	unit, notes, ok := q.findUnit(word)
+	switch {
+	case !ok:
+		return q.several(&n, text, word)
+	case unit == nil: // degrees of whichever scale
+		return q.bare(&n, typed, text, standard)
+	}
+	return q.settled(&n, typed, unit, notes)
+}
+
+// bare reads a number without a unit.
+func (q *Ask) bare(n *number, typed, text, standard string) (figure, []finding.Finding) {
+	unit, known := Find(standard)
+	switch {
+	case !known:
+		return q.refusal("no-unit", text)
+	case n.fraction && unit.Kind == Share:
+		n.value *= 100
+	case n.fraction && unit.Kind == Length: // nobody marks parts of a millimetre so
+		unit, _ = Find("in")
+	case n.fraction && unit.Kind == Angle:
+		unit, _ = Find("turn")
+	case unit.Kind == Share && n.value != 0 && math.Abs(n.value) < 2:
+		// "0.5" of a level is half; of "1" nobody knows.
+		often := takesLarge
+		if math.Abs(n.value) >= 1 {
+			often = asks
+		}
+		percent := func(v float64) string { return Number(v, 6) + " %" }
+		notes, large := q.decide(unit, text, n.value, 100*n.value, percent(n.value), percent(100*n.value), often)
+		if large {
+			n.value *= 100
+		}
+		n.thousands = false
+		return q.settled(n, typed, unit, notes)
+	}
+	return q.settled(n, typed, unit, nil)
+}
+
+// settled gives the amount, once it is settled whether its mark groups thousands.
+func (q *Ask) settled(n *number, typed string, unit *Unit, notes []finding.Finding) (figure, []finding.Finding) {
+	if q.Kind != "" && unit.Kind != q.Kind {
+		return q.refusal("unit-of-other-kind", unit.ID)
+	}
+	if n.thousands {
+		more, large := q.decide(unit, typed, n.value, 1000*n.value, typed+"0", n.whole, marks(unit))
+		notes = append(notes, more...)
+		if large {
+			n.value, n.digits, n.step = 1000*n.value, significant(n.whole), 1
+		}
+	}
+	if finding.Refused(notes) {
+		return figure{Amount: Amount{Kind: q.Kind, Base: math.NaN()}}, notes
+	}
+	base := unit.ToBase(n.value)
+	if unit.Kind == Temperature && !AtLeast(base, absoluteZero) {
+		return q.refusal("below-absolute-zero", Number(n.value, n.digits)+" "+unit.ID)
+	}
+	return figure{Amount{Kind: unit.Kind, Base: base, Unit: unit.ID, Digits: n.digits}, n.half()}, notes
+}
+
+// absoluteZero in °C, by the definition of the Celsius scale (SI Brochure, 9th ed., 2.3.1).
+const absoluteZero = -273.15
+
+func (q *Ask) refusal(code, text string) (figure, []finding.Finding) {
+	a, list := refuse(q.Kind, code, text)
+	return figure{Amount: a}, list
+}
+
+// noNumber says why a text is no number.
+func (q *Ask) noNumber(typed, text string) (figure, []finding.Finding) {
+	if digits(typed) > mostDigits {
+		return q.refusal("number-too-long", text)
+	}
+	return q.refusal("not-a-number", text)
 }
 
 func refuse(kind Kind, code, text string) (Amount, []finding.Finding) {
 	return Amount{Kind: kind, Base: math.NaN()}, finding.Refusal(code, "/", "text", finding.Clip(text), "kind", string(kind))
 }
 
-// marks are signs that phones and packagings have, and the plain ones for them.
-var marks = [...][2]string{{"−", "-"}, {"\u00a0", " "}, {"\u202f", " "}, {"\u2009", " "},
-	{"½", " 1/2"}, {"¼", " 1/4"}, {"¾", " 3/4"}, {"  ", " "}}
-
-// typed brings such signs to plain ones.
-func typed(text string) string {
-	for i := range marks {
-		text = strings.ReplaceAll(text, marks[i][0], marks[i][1])
+// findUnit gives the unit of a word, nil where it leaves open which of its kind.
+func (q *Ask) findUnit(word string) (*Unit, []finding.Finding, bool) {
+	if q.Kind == Temperature && oneOf("°|deg|degree", word) {
+		return nil, nil, true
 	}
-	return text
-}
-
-// split parts the number from the unit word, and brings the word to the form
-// of the spellings. Spaces that group the digits go.
-func split(text string) (number, word string) {
-	text = strings.TrimSpace(text)
-	i := 0
-	for i < len(text) && (strings.IndexByte("+-0123456789.,", text[i]) >= 0 || groups(text, i)) {
-		i++
-	}
-	return strings.ReplaceAll(text[:i], " ", ""), bare(text[i:])
-}
-
-// bare brings a unit word to the form of the spellings: lower case, without the
-// blanks, points and signs of multiplication that are written in it or left out.
-func bare(word string) string {
-	word = strings.ToLower(word)
-	for _, gone := range [...]string{" ", ".", "-", "·", "⋅", "*"} {
-		word = strings.ReplaceAll(word, gone, "")
-	}
-	return strings.ReplaceAll(strings.ReplaceAll(word, "²", "2"), "³", "3")
-}
-
-// groups reports whether the space at i groups digits: "12 400" is a number,
-// "3 2000" and "1.5 400" are not.
-func groups(text string, i int) bool {
-	if text[i] != ' ' || i == 0 || !digit(text[i-1]) || strings.ContainsAny(text[:i], ".,") {
-		return false
-	}
-	rest := text[i+1:]
-	return len(rest) >= 3 && digit(rest[0]) && digit(rest[1]) && digit(rest[2]) &&
-		(len(rest) == 3 || !digit(rest[3]))
-}
-
-func digit(c byte) bool { return c >= '0' && c <= '9' }
-
-// ParseNumber reads a bare number as people type it, with point or comma.
-func ParseNumber(text string) (float64, bool) {
-	number, word := split(typed(text))
-	v, _, ok := parseNumber(number)
-	return v, ok && word == ""
-}
-
-// parseNumber takes a comma or a point as the decimal mark, not both: in
-// "1,000.5" one of them groups digits, and which is not ours to guess.
-func parseNumber(s string) (value float64, digits int, ok bool) {
-	if strings.Contains(s, ",") && strings.Contains(s, ".") || strings.Count(s, ",") > 1 {
-		return 0, 0, false
-	}
-	s = strings.Replace(s, ",", ".", 1)
-	value, err := strconv.ParseFloat(s, 64)
-	if err != nil || math.IsInf(value, 0) || math.IsNaN(value) {
-		return 0, 0, false
-	}
-	return value, significant(s), true
-}
-
-// significant counts the digits from the first that is not zero.
-func significant(s string) int {
-	n := 0
-	for i := 0; i < len(s); i++ {
-		c := s[i]
-		if c >= '1' && c <= '9' || c == '0' && n > 0 {
-			n++
-		}
-	}
-	return max(n, 1)
-}
-
-func findUnit(kind Kind, word string, system System) (*Unit, []finding.Finding, bool) {
-	if stem := looseUnit(word); stem != "" && (kind == Volume || kind == "") {
+	if stem := looseUnit(word); stem != "" && (q.Kind == Volume || q.Kind == "") {
 		prefix, other := "US ", "imp "
-		if system == Imperial {
+		if q.System == Imperial {
 			prefix, other = other, prefix
 		}
 		u, ok := Find(prefix + stem)

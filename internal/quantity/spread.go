@@ -1,0 +1,144 @@
+package quantity
+
+import (
+	"math"
+	"strings"
+
+	"tidysump/internal/finding"
+)
+
+// mostText is the most bytes of a text in which a figure is looked for: above what any
+// field offers room for.
+const mostText = 300
+
+// ReadRange reads what Read does, and ranges: "18–22 N·m", "18~22", "24 ± 2 N·m". For
+// one figure both ends are the same, and ranged is false. A twin in another unit
+// behind it, "25 N·m (18 lbf·ft)", is compared: the first counts.
+func (q *Ask) ReadRange(text string) (low, high Amount, ranged bool, notes []finding.Finding) {
+	if len(text) > mostText {
+		a, notes := q.noNumber(text, text)
+		return a.Amount, a.Amount, false, notes
+	}
+	first, twin := cutTwin(Typed(text))
+	a, b, ranged, notes := q.ends(first)
+	if twin != "" && !finding.Refused(notes) {
+		notes = append(notes, twins(a, b, first, twin)...)
+	}
+	if finding.Refused(notes) {
+		a.Base, b.Base, ranged = math.NaN(), math.NaN(), false
+	}
+	return a.Amount, b.Amount, ranged, notes
+}
+
+// cutTwin takes the same figure in another unit off the end of a text.
+func cutTwin(text string) (first, twin string) {
+	for i := 1; i < len(text); i++ {
+		before := strings.TrimRight(text[:i], " ")
+		if before == "" || strings.IndexByte("([/=,;", text[i]) < 0 {
+			continue
+		}
+		bracket := text[i] == '(' || text[i] == '['
+		if rest := strings.Trim(text[i+1:], " )]"); begins(rest) && (bracket || !digit(before[len(before)-1])) {
+			return before, rest
+		}
+	}
+	return text, ""
+}
+
+// begins reports whether a text begins with a number.
+func begins(text string) bool {
+	text = strings.TrimLeft(text, "+-.")
+	return text != "" && digit(text[0])
+}
+
+// twins says where a twin is not the same amount, within the rounding of either,
+// whatever system its unit is of.
+func twins(low, high figure, first, twin string) (notes []finding.Finding) {
+	for _, system := range [...]System{Imperial, US} {
+		q := Ask{Kind: low.Kind, System: system}
+		a, b, _, list := q.ends(twin)
+		if finding.Refused(list) {
+			return list
+		}
+		if same(low, a) && same(high, b) {
+			return nil
+		}
+	}
+	return []finding.Finding{{Code: "twin-differs", Where: "/", Grade: finding.Doubt,
+		Values: finding.Values("text", finding.Clip(first), "other", finding.Clip(twin))}}
+}
+
+func same(a, b figure) bool {
+	u, _ := Find(a.Unit)
+	v, _ := Find(b.Unit)
+	apart := a.Base - b.Base
+	return AtMost(max(apart, -apart), a.half*u.Scale+b.half*v.Scale)
+}
+
+// separators part the ends of a range, and a figure from how far it may be off.
+var separators = [...]string{"±", "...", "..", "~", "-", " to ", " bis "}
+
+// cutSpread parts a range; low is "" for a single figure.
+func cutSpread(text string) (low, between, high string) {
+	for i := 1; i < len(text); i++ {
+		for _, s := range separators {
+			if !strings.HasPrefix(text[i:], s) || !strings.ContainsAny(text[:i], "0123456789") {
+				continue
+			}
+			before, after := strings.TrimSpace(text[:i]), strings.TrimSpace(text[i+len(s):])
+			if v, _, fraction := cutFraction(after); s == "-" && fraction && v < 1 && strings.Trim(before, "0123456789") == "" && before != "0" {
+				continue // "1-1/16" is one and a sixteenth
+			}
+			if begins(after) {
+				return before, s, after
+			}
+		}
+	}
+	return "", "", text
+}
+
+// ends reads the two ends of a range.
+func (q *Ask) ends(text string) (low, high figure, ranged bool, notes []finding.Finding) {
+	before, between, after := cutSpread(text)
+	if before == "" {
+		low, notes = q.one(text, q.Unit)
+		return low, low, false, notes
+	}
+	if percent, isShare := strings.CutSuffix(after, "%"); isShare && between == "±" && q.Kind != Share {
+		low, notes = q.one(before, q.Unit)
+		part, ok := ParseNumber(percent)
+		if !ok && !finding.Refused(notes) {
+			low, notes = q.refusal("not-a-number", percent)
+		}
+		u, _ := Find(low.Unit)
+		part *= u.FromBase(low.Base) / 100
+		return low.off(-part), low.off(part), true, notes
+	}
+	high, more := q.one(after, "")
+	if lacksUnit(more) { // it stands at the first, or nowhere
+		low, notes = q.one(before, "")
+		if lacksUnit(notes) {
+			low.Unit = q.Unit
+		}
+		high, more = q.one(after, low.Unit)
+	}
+	low, notes = q.one(before, high.Unit)
+	notes = append(notes, more...)
+	if between == "±" && !finding.Refused(notes) {
+		u, _ := Find(low.Unit)
+		v, _ := Find(high.Unit)
+		part := v.FromBase(high.Base) * v.Scale / u.Scale
+		return low.off(-part), low.off(part), true, notes
+	}
+	return low, high, true, notes
+}
+
+// off gives a figure that is off by so many of its unit.
+func (f figure) off(by float64) figure {
+	u, _ := Find(f.Unit)
+	v := u.FromBase(f.Base) + by
+	f.Base, f.Digits = u.ToBase(v), significant(Number(v, 12))
+	return f
+}
+
+func lacksUnit(list []finding.Finding) bool { return len(list) == 1 && list[0].Code == "no-unit" }
