@@ -24,7 +24,7 @@ var rooms = []struct {
 	{"internal/csv", "quantity"},
 	{"internal/calendar", "date"},
 	// The mechanic's figures.
-	{"internal/oil", ""},
+	{"internal/oil", "quantity"},
 	{"internal/drain", "quantity"},
 	{"internal/bolt", "finding quantity"},
 	{"internal/fill", "quantity oil"},

@@ -39,16 +39,17 @@ func (f *Form) unused(name, label, better string) {
 	f.say(finding.Note, "not-used", name, "of", label, "better", better)
 }
 
-// checkGrade doubts a grade that has not that viscosity at 100 °C.
-func (f *Form) checkGrade(grade oil.Grade, at100 float64) {
-	if b, ok := grade.Band(); ok && !b.Holds(at100) {
+// checkGrade doubts a grade that has no viscosity from low to high at 100 °C.
+func (f *Form) checkGrade(grade oil.Grade, low, high float64) {
+	if b, ok := grade.Band(); ok && !b.Holds(low, high) {
 		f.say(finding.Doubt, "oil-not-the-grade", "", "grade", grade.Designation())
 	}
 }
 
 // figureAt adds a figure that holds at a temperature in °C.
-func (a *Answer) figureAt(name string, by method, low, high float64, unit string, celsius float64) *shown.Figure {
-	return a.figure("figures", name, by, low, high, unit+" ("+a.between(celsius, celsius, "°C", 3)[0]+")")
+func (a *Answer) figureAt(name string, by method, low, high float64, unit string, celsius float64, digits int) *shown.Figure {
+	text := plain(low, high, unit+" ("+a.between(celsius, celsius, "°C", 3)[0]+")", digits)
+	return ends(a.estimate("figures", name, by, text), low, high)
 }
 
 // figure adds a figure to a list, with its ends.

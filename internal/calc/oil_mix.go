@@ -34,7 +34,7 @@ func (f *Form) thickness(viscosity, name string, heat float64) oil.Band {
 	grade := f.grade(name)
 	if v := f.number(viscosity); v > 0 {
 		if heat == 100 {
-			f.checkGrade(grade, v)
+			f.checkGrade(grade, v, v)
 		} else if f.has(name) {
 			f.unused(name, "@ask.oil-mix."+name, "@ask.oil-mix."+viscosity)
 		}
@@ -52,10 +52,10 @@ func (f *Form) thickness(viscosity, name string, heat float64) oil.Band {
 func (f *Form) mixture(a *Answer, by method, first, second oil.Band, share, heat float64) {
 	a.computed("second-share", by, share, share, "%")
 	mix := first.Mix(second, share)
-	a.figureAt("viscosity-mix", by, mix.Low, mix.High, " mm²/s", heat)
+	a.figureAt("viscosity-mix", by, mix.Low, mix.High, " mm²/s", heat, 3)
 	f.say(finding.Note, "mix-estimate", "")
 	if heat == 100 {
-		a.list("grades", oil.GradesAt(mix.Low, mix.High))
+		a.list("grades", oil.GradesAt(mix.Low, mix.High, false))
 		f.say(finding.Note, "winter-not-known", "")
 	}
 }

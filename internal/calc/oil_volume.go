@@ -43,7 +43,7 @@ func oilVolume(f *Form, a *Answer) {
 	const by = "expansion-of-oil"
 	a.computed("volume-at", by, litres, litres, "L")
 	a.computed("oil-mass", by, mass, mass, "kg")
-	a.figureAt("density", by, there, there, " kg/m³", f.number("to"))
+	a.figureAt("density", by, there, there, " kg/m³", f.number("to"), 3)
 }
 
 // densityAt15 gives the density at 15 °C: from the one on the data sheet, or a

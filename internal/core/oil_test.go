@@ -94,11 +94,11 @@ func TestOilCurve_BeyondTheRelation(t *testing.T) {
 	if len(a.Temps) < 10 || len(a.Temps) > 26 || a.Temps[0] <= -10 || a.Temps[len(a.Temps)-1] != 120 || len(a.Low) != len(a.Temps) {
 		t.Errorf("drawn at %v: %v", a.Temps, a.Low)
 	}
-	a = calculated(t, "oil-curve", `{"first":"97","second":"14.5","want":"5000"}`)
+	a = calculated(t, "oil-curve", `{"first":"97","second":"14.5","want":"5000","pour":"-33 °C"}`)
 	if f := a.last("temperature-for"); !(f.Low < -10) {
 		t.Errorf("5000 mm²/s at %v °C", f.Low)
 	}
-	a = calculated(t, "oil-curve", `{"first":"4","second":"1.1","want":"90000"}`)
+	a = calculated(t, "oil-curve", `{"first":"4","second":"1.1","want":"90000","pour":"-60"}`)
 	if got := a.shown("temperature-for"); !slices.Equal(got, []string{" unknown"}) {
 		t.Errorf("where a thin oil has 90000 mm²/s: %v", got)
 	}

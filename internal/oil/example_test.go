@@ -29,7 +29,7 @@ func ExampleLineThrough() {
 // be a 20W-50 of 19. What comes of it?
 func ExampleMix() {
 	mixed := oil.Mix(14, 19, 0.25)
-	fmt.Printf("%.1f mm²/s at 100 °C, as a grade ending in %v has\n", mixed, oil.GradesAt(mixed, mixed))
+	fmt.Printf("%.1f mm²/s at 100 °C, as a grade ending in %v has\n", mixed, oil.GradesAt(mixed, mixed, false))
 	// Output:
 	// 15.1 mm²/s at 100 °C, as a grade ending in [40] has
 }

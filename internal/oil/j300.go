@@ -1,5 +1,7 @@
 package oil
 
+import "tidysump/internal/quantity"
+
 // The limits are those of SAE J300 for new oil. Digits were read in public
 // copies of three editions: 2024 (0W, 5W, 10W, 20, 30), 2021 (all W grades)
 // and 2015 (all rows); where a row was read in several they agree. That the
@@ -12,7 +14,7 @@ type Winter struct {
 	// CrankingAt, in mPa·s (ASTM D5293).
 	Cranking, CrankingAt float64
 	// Pumping is the most that it may have when it is pumped at PumpingAt, in
-	// mPa·s, without yield stress (ASTM D4684).
+	// mPa·s, without yield stress (ASTM D4684; of a gear grade ASTM D2983).
 	Pumping, PumpingAt float64
 	Least              float64 // kinematic at 100 °C, from this on; a W grade has no upper limit
 }
@@ -49,20 +51,26 @@ var Summers = [...]Summer{
 
 const summer40 = 6
 
-// Limits gives what J300 asks of a new oil of this grade: the rows of its two
-// parts joined. What has no limit is 0: cold cranking and pumping without a W
-// part, the upper end and high shear with nothing but a W part. A 40 that
-// begins with 0W, 5W or 10W needs 3.5 mPa·s at high shear (raised from 2.9 in
-// 2007), any other 40 needs 3.7. It reports false for gear oils, whose limits
-// are not held here, and for parts that no oil can join, as in 25W-20.
+// Limits gives what J300, or of a gear grade J306, asks of a new oil of this grade:
+// the rows of its two parts joined. What has no limit is 0: cold cranking and pumping
+// without a W part, the upper end and high shear with nothing but a W part, cranking
+// and high shear of a gear oil. A 40 that begins with 0W, 5W or 10W needs 3.5 mPa·s at
+// high shear (raised from 2.9 in 2007), any other 40 needs 3.7. It reports false for no
+// grade, and for parts that no oil can join, as in 25W-20.
 func (g Grade) Limits() (w Winter, s Summer, ok bool) {
-	if g.Gear() || g.winter+g.summer == 0 {
+	if g == (Grade{}) {
 		return w, s, false
 	}
-	if g.winter > 0 {
+	switch {
+	case g.winter >= gearWinter:
+		w = gearWinters[g.winter-gearWinter]
+	case g.winter > 0:
 		w = Winters[g.winter-1]
 	}
-	if g.summer > 0 {
+	switch {
+	case g.summer >= gearSummer:
+		s = gearSummers[g.summer-gearSummer]
+	case g.summer > 0:
 		s = Summers[g.summer-1]
 	}
 	if g.summer == summer40 && g.winter >= 1 && g.winter <= 3 {
@@ -74,17 +82,22 @@ func (g Grade) Limits() (w Winter, s Summer, ok bool) {
 	return w, s, s.Below == 0 || s.Least < s.Below
 }
 
-// GradesAt lists the grades without W whose range at 100 °C a viscosity from
-// low to high touches (low = high for one figure). Several answers mean that
-// the kinematic viscosity alone doesn't settle the grade: between 8, 12, 16
-// and 20 the high-shear viscosity does. The W part can't be read from it at
-// all.
-func GradesAt(low, high float64) []string {
+// GradesAt lists the grades without W, of J300 or for gears of J306, whose range at 100
+// °C a viscosity from low to high touches (low = high for one figure; a figure that was
+// typed as a limit is on it). Several answers mean that the kinematic viscosity alone
+// doesn't settle the grade: between 8, 12, 16 and 20 the high-shear viscosity does. The
+// W part can't be read from it at all.
+func GradesAt(low, high float64, gear bool) []string {
+	rows, names := Summers[:], summerNames[1:]
+	if gear {
+		rows, names = gearSummers[:], summerNames[gearSummer:]
+	}
 	var list []string
-	for i := range Summers {
-		s := &Summers[i]
-		if low < s.Below && (high > s.Least || low >= s.Least) {
-			list = append(list, summerNames[i+1])
+	for i := range rows {
+		s := &rows[i]
+		below := s.Below == 0 || !quantity.AtLeast(low, s.Below)
+		if below && (quantity.AtLeast(low, s.Least) || !quantity.AtMost(high, s.Least)) {
+			list = append(list, names[i])
 		}
 	}
 	return list

@@ -42,6 +42,21 @@ func TestLimits(t *testing.T) {
 		{"25W-40", 13000, -10, 60000, -15, 12.5, 16.3, 3.7, 0, ""},
 		{"0W-8", 6200, -35, 60000, -40, 4.0, 6.1, 1.7, 0, ""},
 		{"15W-8", 7000, -20, 60000, -25, 5.6, 6.1, 1.7, 0, ""},
+		// SAE J306, edition of February 2019, as two public copies print it.
+		{"70W", 0, 0, 150000, -55, 3.8, 0, 0, 0, ""},
+		{"75W", 0, 0, 150000, -40, 3.8, 0, 0, 4.1, superseded + " 2019: 75W from 4.1"},
+		{"80W", 0, 0, 150000, -26, 8.5, 0, 0, 7, superseded + " 2019: 80W from 7.0"},
+		{"85W", 0, 0, 150000, -12, 11, 0, 0, 0, ""},
+		{"80", 0, 0, 0, 0, 8.5, 11, 0, 7, superseded + " 2019: 80 from 7.0"},
+		{"85", 0, 0, 0, 0, 11, 13.5, 0, 0, ""},
+		{"90", 0, 0, 0, 0, 13.5, 18.5, 0, 24, superseded + " 2005: 90 up to 24.0"},
+		{"110", 0, 0, 0, 0, 18.5, 24, 0, 0, ""},
+		{"140", 0, 0, 0, 0, 24, 32.5, 0, 41, superseded + " 2005: 140 up to 41.0"},
+		{"190", 0, 0, 0, 0, 32.5, 41, 0, 0, ""},
+		{"250", 0, 0, 0, 0, 41, 0, 0, 0, ""},
+		{"75W-90", 0, 0, 150000, -40, 13.5, 18.5, 0, 0, ""},
+		{"85W-140", 0, 0, 150000, -12, 24, 32.5, 0, 0, ""},
+		{"80W-80", 0, 0, 150000, -26, 8.5, 11, 0, 0, ""},
 	} {
 		g, ok := ReadGrade(c.grade)
 		w, s, known := g.Limits()
@@ -54,35 +69,73 @@ func TestLimits(t *testing.T) {
 			t.Errorf("%s: has %v (%s)", c.grade, c.not, c.why)
 		}
 	}
-	for _, text := range []string{"75W-90", "", "10W-90", "25W-20"} {
+	for _, text := range []string{"", "10W-90", "25W-20", "85W-80"} {
 		g, _ := ReadGrade(text)
 		if _, _, ok := g.Limits(); ok {
-			t.Errorf("%q has limits of J300", text)
+			t.Errorf("%q has limits", text)
 		}
 	}
 }
 
-// From the ranges of SAE J300 (2015); which end belongs to a range is read
-// from the table's signs.
+// From the ranges of SAE J300 (2015) and J306 (2019); which end belongs to a range is
+// read from the tables' signs.
 func TestGradesAt(t *testing.T) {
+	const engine, gear = false, true
 	for _, c := range []struct {
 		low, high float64
+		gear      bool
 		want      []string
 	}{
-		{9.30, 9.30, []string{"30"}},
-		{12.49, 12.49, []string{"30"}},
-		{12.50, 12.50, []string{"40"}},
-		{16.29, 16.29, []string{"40"}},
-		{16.30, 16.30, []string{"50"}},
-		{26.1, 26.1, nil},
-		{3.9, 3.9, nil},
-		{7.0, 7.0, []string{"12", "16", "20"}}, // which of them, high shear says
-		{5.5, 5.5, []string{"8", "12"}},
-		{12.5, 16.3, []string{"40"}}, // the band of a grade is that grade
-		{11.9, 15.6, []string{"30", "40"}},
+		{9.30, 9.30, engine, []string{"30"}},
+		{12.49, 12.49, engine, []string{"30"}},
+		{12.50, 12.50, engine, []string{"40"}},
+		{16.29, 16.29, engine, []string{"40"}},
+		{16.30, 16.30, engine, []string{"50"}},
+		{26.1, 26.1, engine, nil},
+		{3.9, 3.9, engine, nil},
+		{7.0, 7.0, engine, []string{"12", "16", "20"}}, // which of them, high shear says
+		{5.5, 5.5, engine, []string{"8", "12"}},
+		{12.5, 16.3, engine, []string{"40"}}, // the band of a grade is that grade
+		{11.9, 15.6, engine, []string{"30", "40"}},
+		{14.5, 14.5, gear, []string{"90"}},
+		{18.5, 18.5, gear, []string{"110"}},
+		{13.5, 18.5, gear, []string{"90"}},
+		{7.5, 7.5, gear, nil},
+		{41, 41, gear, []string{"250"}},
+		{1000, 1000, gear, []string{"250"}},
+		{30, 45, gear, []string{"140", "190", "250"}},
 	} {
-		if got := GradesAt(c.low, c.high); !slices.Equal(got, c.want) {
-			t.Errorf("from %v to %v: %v, want %v", c.low, c.high, got, c.want)
+		if got := GradesAt(c.low, c.high, c.gear); !slices.Equal(got, c.want) {
+			t.Errorf("from %v to %v, gear %v: %v, want %v", c.low, c.high, c.gear, got, c.want)
+		}
+	}
+}
+
+// A figure that came back as 12.4999999999 of the 12.5 that was typed is on the limit,
+// and one that is off by more than that is not: of each limit of both standards.
+func TestGradesAt_OnALimit(t *testing.T) {
+	for _, gear := range []bool{false, true} {
+		rows, names := Summers[:], summerNames[1:]
+		if gear {
+			rows, names = gearSummers[:], summerNames[gearSummer:]
+		}
+		for n := range rows {
+			for _, limit := range []float64{rows[n].Least, rows[n].Below} {
+				if limit == 0 {
+					continue
+				}
+				want := GradesAt(limit, limit, gear)
+				for _, hair := range []float64{1 - 1e-12, 1 + 1e-12, 1 - 1e-10, 1 + 1e-10} {
+					if got := GradesAt(limit*hair, limit*hair, gear); !slices.Equal(got, want) {
+						t.Errorf("%v of %s: %v, on the limit %v", limit*hair, names[n], got, want)
+					}
+				}
+				under, over := GradesAt(limit*(1-1e-6), limit*(1-1e-6), gear), GradesAt(limit*(1+1e-6), limit*(1+1e-6), gear)
+				begins := limit == rows[n].Least
+				if slices.Contains(under, names[n]) == begins || slices.Contains(over, names[n]) != begins {
+					t.Errorf("about the limit %v of %s: %v below, %v above", limit, names[n], under, over)
+				}
+			}
 		}
 	}
 }

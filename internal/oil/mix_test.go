@@ -57,15 +57,88 @@ func TestMixProperties(t *testing.T) {
 	})
 }
 
+// ShareFor is the inverse of Mix. Published: shares that a library prints by another
+// rule (ln ln (ν + K)), and how it answers where none is; and the chart of a maker of
+// viscosimeters, by a rule it doesn't name: an oil of 160 mm²/s at 40 °C that has fallen to
+// 137 holds 3 % of a fuel of 3.0 mm²/s.
+func TestShareFor(t *testing.T) {
+	for _, c := range []struct {
+		first, second, want, share, tolerance float64
+		source                                string
+	}{
+		{220, 680, 460, 0.6732, 0.002, "test of an open-source library"},
+		{220, 680, 460, 0.67443, 5e-6, "computed"},
+		{18.1, 13.9, 17.4, 0.1459, 0.002, "test of an open-source library"},
+		{18.1, 13.9, 17.4, 0.14445, 5e-6, "computed"},
+		{10, 100, 30, 0.5526, 5e-5, "computed"},
+		{160, 3, 137, 0.03, 0.008, "chart of fuel in used oil, in whole percent"},
+		{10, 100, 10, 0, 0, "the first oil itself"},
+		{10, 100, 100, 1, 0, "the second oil itself"},
+	} {
+		got, ok := ShareFor(c.first, c.second, c.want)
+		if !ok || !near(got, c.share, c.tolerance) {
+			t.Errorf("%v of %v and %v: %v, want %v (%s)", c.want, c.first, c.second, got, c.share, c.source)
+		}
+	}
+	for _, c := range [][3]float64{{320, 220, 460}, {320, 460, 220}, {220, 320, 150}, {10, 10, 10}, {10, 100, math.NaN()}, {0, 10, 5}} {
+		if got, ok := ShareFor(c[0], c[1], c[2]); ok {
+			t.Errorf("%v of %v and %v is had with %v", c[2], c[0], c[1], got)
+		}
+	}
+}
+
+// What the inverse gives is put into the rule, and gives what was wanted; no share gives
+// what the inverse says that none does.
+func TestShareFor_BySubstitution(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		thick := rapid.Float64Range(0.5, 1e4)
+		first, second, want := thick.Draw(t, "first"), thick.Draw(t, "second"), thick.Draw(t, "want")
+		share, ok := ShareFor(first, second, want)
+		if inside := want >= min(first, second) && want <= max(first, second); ok != inside {
+			t.Fatalf("%v of %v and %v: %v", want, first, second, ok)
+		}
+		if ok && !near(Mix(first, second, share)/want, 1, 1e-8) {
+			t.Fatalf("%v of the second makes %v, not %v", share, Mix(first, second, share), want)
+		}
+		if made := Mix(first, second, rapid.Float64Range(0, 1).Draw(t, "share")); !ok && near(made/want, 1, 1e-6) {
+			t.Fatalf("%v is not to be had, and some share makes %v", want, made)
+		}
+	})
+}
+
+// Between two grades: what is told holds for any two oils of them.
+func TestBandShareFor(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		thick := rapid.Float64Range(3, 30)
+		draw := func(name string) Band {
+			low := thick.Draw(t, name)
+			return Band{low, low * rapid.Float64Range(1, 1.5).Draw(t, name+" wide")}
+		}
+		first, second, want := draw("first"), draw("second"), thick.Draw(t, "want")
+		least, most, ok, none := first.ShareFor(second, want)
+		within := func(b Band) float64 { return rapid.Float64Range(b.Low, b.High).Draw(t, "one of them") }
+		a, b := within(first), within(second)
+		share, reached := ShareFor(a, b, want)
+		switch {
+		case ok && none:
+			t.Fatal("it is had by all and by none")
+		case none && reached:
+			t.Fatalf("%v of %v and %v is had with %v, and told to be had by none", want, a, b, share)
+		case ok && (!reached || share < least-1e-9 || share > most+1e-9):
+			t.Fatalf("%v of %v and %v takes %v (%v), told from %v to %v", want, a, b, share, reached, least, most)
+		}
+	})
+}
+
 // A band's mixture holds what any two oils of the bands make.
 func TestBandMix(t *testing.T) {
-	for grade, want := range map[string]Band{"10W-40": {12.5, 16.3}, "30": {9.3, 12.5}, "25W-30": {9.3, 12.5}} {
+	for grade, want := range map[string]Band{"10W-40": {12.5, 16.3}, "30": {9.3, 12.5}, "25W-30": {9.3, 12.5}, "75W-90": {13.5, 18.5}} {
 		g, _ := ReadGrade(grade)
 		if b, ok := g.Band(); !ok || b != want {
 			t.Errorf("%s: %v, %v, want %v", grade, b, ok, want)
 		}
 	}
-	for _, grade := range []string{"", "10W", "75W-90", "25W-20"} {
+	for _, grade := range []string{"", "10W", "75W", "250", "25W-20"} {
 		g, _ := ReadGrade(grade)
 		if b, ok := g.Band(); ok {
 			t.Errorf("%q has the band %v", grade, b)
@@ -74,11 +147,11 @@ func TestBandMix(t *testing.T) {
 	first, second := Band{12.5, 16.3}, Band{9.3, 12.5}
 	mix := first.Mix(second, 0.2)
 	for _, v := range [][2]float64{{12.5, 9.3}, {14, 11}, {16.2, 12.4}} {
-		if got := Mix(v[0], v[1], 0.2); !mix.Holds(got) {
+		if got := Mix(v[0], v[1], 0.2); !mix.Holds(got, got) {
 			t.Errorf("%v and %v make %v, not within %v", v[0], v[1], got, mix)
 		}
 	}
-	if mix.Holds(mix.High) || mix.Holds(math.NaN()) {
+	if mix.Holds(mix.High, mix.High) || mix.Holds(math.NaN(), math.NaN()) {
 		t.Error("a band holds its upper end or no number")
 	}
 }

@@ -1988,6 +1988,7 @@ export interface OilCurveInput {
   index?: string | null;
   at?: string | null;
   want?: string | null;
+  pour?: string | null;
 }
 
 /** What `oil-curve` answers. */
