@@ -1,7 +1,10 @@
 package bolt_test
 
 import (
+	"fmt"
 	"math"
+	"strconv"
+	"strings"
 	"testing"
 
 	"tidysump/internal/bolt"
@@ -34,6 +37,24 @@ func TestParseThread_Published(t *testing.T) {
 		{"5/8-18 UNF", 15.875, 25.4 / 18, "ASME B1.1"},
 		{"1/4-20 UNC", 6.35, 1.27, "ASME B1.1"},
 		{"1-12UNF", 25.4, 25.4 / 12, "ASME B1.1"},
+		{"1 1/16-12", 26.9875, 25.4 / 12, "ASME B1.1, SAE J514 size 12"},
+		{"1-1/16-12", 26.9875, 25.4 / 12, "the same"},
+		{"1-1/16-12 UN-2B", 26.9875, 25.4 / 12, "the same, with series and class"},
+		{"1 5/16 - 12", 33.3375, 25.4 / 12, "SAE J514 size 16"},
+		{"3/4\"-16 UNF-2A", 19.05, 1.5875, "ASME B1.1, 25.4/16"},
+		{"3/4-16-2A", 19.05, 1.5875, "the same"},
+		{"¾-16", 19.05, 1.5875, "the same"},
+		{"#10-32", 4.826, 0.79375, "ASME B1.1, 0.190 in"},
+		{"No. 10-32 UNF", 4.826, 0.79375, "the same"},
+		{"10-32", 4.826, 0.79375, "the same"},
+		{"#12-24", 5.4864, 25.4 / 24, "ASME B1.1, 0.216 in"},
+		{"M14*1.5", 14, 1.5, "ISO 262, fine"},
+		{"M14·1,5", 14, 1.5, "the same"},
+		{"14x1.5", 14, 1.5, "the same"},
+		{"M14x1.5-6g", 14, 1.5, "the same, with a tolerance class of ISO 965-1"},
+		{"M14 x 1.5 6H", 14, 1.5, "the same"},
+		{"M14x1.5 – 5g6g", 14, 1.5, "the same"},
+		{"M8-6H", 8, 1.25, "ISO 261, coarse"},
 	} {
 		got, ok := bolt.ParseThread(f.text)
 		if !ok || math.Abs(got.Diameter-f.diameter) > 1e-12 || math.Abs(got.Pitch-f.pitch) > 1e-12 {
@@ -47,6 +68,7 @@ func TestParseThread_Refuses(t *testing.T) {
 		"", "M", "Mx1", "M12x", "M13", "M12x0", "M12x-1.5", "M-12x1.5", "M1x0.25", "M80x2", "M12x13", "M2x2",
 		"M1e1x1.5", "MInfx1", "MNaNx1", "M12x1.5x2", "M1_2x1.5", "M+12x1.5", "M12x0x1p1",
 		"3/4", "3/4-", "3/4-0", "3/4-+16", "3/4--16", "/4-16", "3/-16", "3/0-16", "3/4/2-16", "-16", "16-3/4",
+		"1-1/16", "1/2-1/16-12", "1-2-12", "1-17/16-12", "#13-32", "#10-12", "#1/2-20", "14", "14-1.5", "3/4-16 UNSAFE", "M14x1.5-8.8", "3/4-16-3C",
 		"G1/2", "R 1/2", "1/2 NPT", "wide", "M12x1.5 left",
 	} {
 		if got, ok := bolt.ParseThread(text); ok {
@@ -121,5 +143,63 @@ func TestNeeded(t *testing.T) {
 	}
 	if got := bolt.LongestScale(25); got != 125 {
 		t.Errorf("LongestScale(25) = %g, want 125: a fifth of it is 25", got)
+	}
+}
+
+// A designation means the same in every way it is written.
+func TestParseThread_AnyKeyboard(t *testing.T) {
+	times := []string{"x", "X", "×", "*", "·", "•", " x ", " × ", "✕", "х"}
+	ends := []string{"", "-6g", " 6H", "-6H", " - 5g6g", "–6g"}
+	for _, size := range []float64{6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 33} {
+		for _, pitch := range []float64{0.75, 1, 1.25, 1.5, 2} {
+			for _, point := range []string{".", ",", "．"} {
+				for n, x := range times {
+					for k, first := range []string{"M", "m", "M ", ""} {
+						number := func(v float64) string {
+							return strings.Replace(strconv.FormatFloat(v, 'f', -1, 64), ".", point, 1)
+						}
+						text := first + number(size) + x + number(pitch) + ends[(n+k)%len(ends)]
+						got, ok := bolt.ParseThread(text)
+						if !ok || got.Diameter != size || got.Pitch != pitch || got.Unified || got.PitchOpen() {
+							t.Errorf("ParseThread(%q) = %+v, %v", text, got, ok)
+						}
+					}
+				}
+			}
+		}
+	}
+	for sixteenths := 2; sixteenths <= 32; sixteenths++ {
+		for _, perInch := range []int{8, 12, 16, 20} {
+			whole, part := sixteenths/16, fmt.Sprintf("%d/16", sixteenths%16)
+			sizes := []string{fmt.Sprintf("%d %s", whole, part), fmt.Sprintf("%d-%s", whole, part), fmt.Sprintf("%d %s\"", whole, part)}
+			switch {
+			case sixteenths%16 == 0:
+				sizes = []string{strconv.Itoa(whole)}
+			case whole == 0:
+				sizes = []string{part, part + `"`}
+			}
+			for _, size := range sizes {
+				for _, end := range []string{"", " UN", "UNF", " UN-2A", "-2B"} {
+					text := fmt.Sprintf("%s-%d%s", size, perInch, end)
+					want := float64(sixteenths) / 16 * 25.4
+					if pitch := 25.4 / float64(perInch); pitch >= want {
+						continue
+					}
+					if got, ok := bolt.ParseThread(text); !ok || math.Abs(got.Diameter-want) > 1e-9 || got.Pitch != 25.4/float64(perInch) {
+						t.Errorf("ParseThread(%q) = %+v, %v, want %g", text, got, ok, want)
+					}
+				}
+			}
+		}
+	}
+}
+
+// A bare size is that of the coarse series; from M8 on it leaves open whether it is a
+// fine one (ISO 262).
+func TestParseThread_PitchOpen(t *testing.T) {
+	for text, open := range map[string]bool{"M6": false, "M8": true, "M14": true, "M14-6g": true, "M14x2": false, "3/4-16": false} {
+		if got, ok := bolt.ParseThread(text); !ok || got.PitchOpen() != open {
+			t.Errorf("ParseThread(%q) = %+v, %v; open %v", text, got, ok, got.PitchOpen())
+		}
 	}
 }

@@ -6,8 +6,11 @@
 package bolt
 
 import (
+	"math"
 	"strconv"
 	"strings"
+
+	"tidysump/internal/quantity"
 )
 
 // Thread is a straight screw thread.
@@ -16,7 +19,13 @@ type Thread struct {
 	Diameter float64 // nominal, mm
 	Pitch    float64 // mm
 	Unified  bool    // ASME B1.1, and not ISO metric
+	Coarse   bool    // its designation leaves the pitch out
 }
+
+// PitchOpen reports whether the pitch was left out of a designation of which screws
+// with a fine one are as usual: ISO 262 selects fine pitches from M8 on. A cover's
+// screws have the coarse one all the same, drain plugs mostly a fine one.
+func (t *Thread) PitchOpen() bool { return t.Coarse && t.Diameter >= 8 }
 
 // coarse is the ISO 261 coarse series: diameter and pitch in mm. A designation
 // may leave its pitch out ("M6").
@@ -25,46 +34,80 @@ var coarse = [...][2]float64{
 	{14, 2}, {16, 2}, {18, 2.5}, {20, 2.5}, {22, 2.5}, {24, 3}, {30, 3.5}, {36, 4},
 }
 
-// ParseThread reads an ISO metric designation ("M12x1.5", "M6") or a unified
-// one in inches ("3/4-16 UNF"). It reports false for anything else; diameters
-// outside 2 to 60 mm and pitches outside 0.25 to 6 mm are no thread of an oil
-// change.
+// ParseThread reads an ISO metric designation ("M12x1.5", "14*1.5", "M14x1.5-6g",
+// "M6"), or a unified one in inches ("3/4-16 UNF", "1 1/16-12", "#10-32"). It reports
+// false for anything else; diameters outside 2 to 60 mm and pitches outside 0.25 to
+// 6 mm are no thread of an oil change.
 func ParseThread(text string) (Thread, bool) {
 	t := Thread{Name: strings.TrimSpace(text)}
-	s := strings.ToUpper(strings.ReplaceAll(t.Name, " ", ""))
-	s = strings.ReplaceAll(strings.ReplaceAll(s, "×", "X"), ",", ".")
-	var ok bool
-	if strings.HasPrefix(s, "M") {
-		t.Diameter, t.Pitch, ok = metric(s[1:])
-	} else {
-		t.Unified = true
-		t.Diameter, t.Pitch, ok = unified(s)
+	s := plainThread(text)
+	ok := t.metric(s)
+	if !ok {
+		ok = t.unified(s)
 	}
 	believable := t.Diameter >= 2 && t.Diameter <= 60 && t.Pitch >= 0.25 && t.Pitch <= 6 && t.Pitch < t.Diameter
 	return t, ok && believable
 }
 
-func metric(s string) (diameter, pitch float64, ok bool) {
-	size, step, fine := strings.Cut(s, "X")
-	diameter, ok = decimal(size)
-	if !ok {
-		return 0, 0, false
+// plainThread brings a designation to plain signs: capitals, X and a point, no blanks
+// but a hyphen for one between digits.
+func plainThread(text string) string {
+	s := strings.ToUpper(quantity.Typed(text))
+	for _, sign := range [...]string{"×", "*", "·", "Х", "✕"} { // the fourth is Cyrillic
+		s = strings.ReplaceAll(s, sign, "X")
 	}
+	s = strings.ReplaceAll(s, ",", ".")
+	s = strings.ReplaceAll(strings.ReplaceAll(s, "NO", "#"), "#.", "#")
+	var b strings.Builder
+	for i, r := range s {
+		switch {
+		case r == '"':
+		case r != ' ':
+			b.WriteRune(r)
+		case strings.ContainsRune(figures, rune(s[i-1])) && strings.ContainsRune(figures, rune(s[i+1])):
+			b.WriteByte('-')
+		}
+	}
+	return b.String()
+}
+
+const figures = "0123456789"
+
+// metric reads a designation as ISO 965-1 has it; the M may be left out where a pitch
+// follows.
+func (t *Thread) metric(s string) (ok bool) {
+	size, named := strings.CutPrefix(s, "M")
+	size, step, fine := strings.Cut(size, "X")
 	if !fine {
+		size = untolerated(size)
+		t.Diameter, ok = decimal(size)
 		for i := range coarse {
-			if coarse[i][0] == diameter {
-				return diameter, coarse[i][1], true
+			if ok && named && coarse[i][0] == t.Diameter {
+				t.Pitch, t.Coarse = coarse[i][1], true
+				return true
 			}
 		}
-		return diameter, 0, false
+		return false
 	}
-	pitch, ok = decimal(step)
-	return diameter, pitch, ok
+	t.Diameter, ok = decimal(size)
+	if ok {
+		t.Pitch, ok = decimal(untolerated(step))
+	}
+	return ok
+}
+
+// untolerated takes the tolerance class off the end, "-6g" or "-5g6g" (ISO 965-1).
+func untolerated(s string) string {
+	size, class, _ := strings.Cut(s, "-")
+	if strings.Trim(class, "3456789EFGH/") == "" {
+		return size
+	}
+	return s
 }
 
 // decimal reads a number of digits and one point; no sign, no exponent.
 func decimal(s string) (float64, bool) {
-	if strings.Trim(s, "0123456789.") != "" {
+	if strings.Trim(s, figures+".") != "" {
 		return 0, false
 	}
 	v, err := strconv.ParseFloat(s, 64)
@@ -74,20 +117,44 @@ func decimal(s string) (float64, bool) {
 // inch is 25.4 mm exactly.
 const inch = 25.4
 
-func unified(s string) (diameter, pitch float64, ok bool) {
-	for _, series := range []string{"UNEF", "UNF", "UNC", "UNS", "UN"} {
-		s = strings.TrimSuffix(s, series)
+// unified reads a designation as ASME B1.1 has it: size, threads an inch, and the
+// series and class, which say nothing about either.
+func (t *Thread) unified(s string) bool {
+	if at := strings.Index(s, "UN"); at >= 0 {
+		if rest := strings.TrimLeft(s[at:], "UNREFCSJ"); rest != "" && !isClass(strings.TrimPrefix(rest, "-")) {
+			return false
+		}
+		s = strings.TrimSuffix(s[:at], "-")
 	}
-	size, perInch, found := strings.Cut(s, "-")
-	if !found {
-		return 0, 0, false
+	parts := strings.Split(s, "-")
+	last := len(parts) - 1
+	if isClass(parts[last]) {
+		last--
 	}
-	n, err := strconv.ParseUint(perInch, 10, 8)
-	if err != nil || n == 0 {
-		return 0, 0, false
+	if last < 1 || last > 2 {
+		return false
 	}
-	d, ok := fraction(size)
-	return d * inch, inch / float64(n), ok
+	n, err := strconv.ParseUint(parts[last], 10, 8)
+	size, ok := fraction(parts[last-1])
+	number, numbered := strings.CutPrefix(parts[0], "#")
+	if numbered || last == 1 && ok && size >= 3 && size == math.Trunc(size) {
+		// A numbered size, of which none is coarser than 24 an inch.
+		size, ok = decimal(number)
+		ok = ok && last == 1 && size <= 12 && n >= 24
+		size = 0.06 + 0.013*size
+	}
+	if last == 2 { // a whole number before the fraction
+		whole, isWhole := decimal(parts[0])
+		ok = ok && isWhole && size < 1 && whole == math.Trunc(whole) && whole > 0
+		size += whole
+	}
+	t.Diameter, t.Pitch, t.Unified = size*inch, inch/float64(n), true
+	return ok && err == nil && n > 0
+}
+
+// isClass reports whether a text is a class of tolerance of ASME B1.1, "2A".
+func isClass(s string) bool {
+	return len(s) == 2 && strings.Contains("123", s[:1]) && strings.Contains("AB", s[1:])
 }
 
 // fraction reads "3/4" or "1".

@@ -43,6 +43,13 @@ func (f *Form) thread(name string) bolt.Thread {
 	return t
 }
 
+// pitched refuses a thread whose pitch is left out and would change the answer.
+func (f *Form) pitched(t *bolt.Thread) {
+	if t.PitchOpen() {
+		f.reject("pitch-missing", "thread", "text", finding.Clip(t.Name))
+	}
+}
+
 // choice gives the place of the word chosen, from 1; 0 when none is.
 func (f *Form) choice(name string) int { return int(f.number(name)) }
 
@@ -52,6 +59,9 @@ func (f *Form) joint() *bolt.Joint {
 		Seat: bolt.Seat(f.choice("seat")), Class: bolt.Class(f.choice("class"))}
 	if j.What != bolt.Filter {
 		j.Thread = f.thread("thread")
+		if j.What == bolt.Plug {
+			f.pitched(&j.Thread)
+		}
 	}
 	return j
 }

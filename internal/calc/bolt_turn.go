@@ -1,8 +1,6 @@
 package calc
 
 import (
-	"strings"
-
 	"tidysump/internal/bolt"
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
@@ -16,7 +14,8 @@ var turnFields = [...]field{
 // turn gives how far a thread moves when it is turned.
 func turn(f *Form, a *Answer) {
 	t, text := f.thread("thread"), f.of("turn").text
-	if strings.Trim(text, " 0123456789,./½¼¾") == "" { // turns or degrees?
+	f.pitched(&t)
+	if _, isBare := quantity.ParseNumber(text); isBare { // turns or degrees?
 		f.reject("no-unit", "turn", "text", finding.Clip(text))
 		return
 	}

@@ -252,7 +252,7 @@ func (c *checker) bolt(at string, b *Bolt) {
 	if b.Count < 0 || b.Count > 40 {
 		c.add(finding.Refuse, "bad-count", at+"/count", "value", strconv.Itoa(b.Count))
 	}
-	c.thread(at+"/thread", b.Thread)
+	c.thread(at+"/thread", b.Thread, b.Drains || b.Purpose == DrainPlug)
 	c.figure(at+"/size", b.Size, lengthLimit)
 	c.figure(at+"/torque", b.Torque, torqueLimit)
 	c.figure(at+"/turn", b.Turn, turnLimit)
@@ -269,7 +269,7 @@ func (c *checker) filter(at string, f *Filter) {
 	word(c, at+"/mount", f.Mount, Mounts)
 	c.refers(at+"/circuit", f.Circuit, c.circuits)
 	c.nth(at+"/everyNth", f.EveryNth)
-	c.thread(at+"/thread", f.Thread)
+	c.thread(at+"/thread", f.Thread, true)
 	c.figure(at+"/ring", f.Ring, filterLimit)
 	c.figure(at+"/height", f.Height, filterLimit)
 	if finding.Cut(f.OwnNumber, EntryLetters) != f.OwnNumber {
@@ -278,9 +278,15 @@ func (c *checker) filter(at string, f *Filter) {
 	c.seals(at+"/seals", f.Seals)
 }
 
-func (c *checker) thread(at, text string) {
-	if _, ok := bolt.ParseThread(text); text != "" && !ok {
+// thread checks a designation. Plugs and filters mostly have a fine pitch, so that a
+// bare size leaves theirs open.
+func (c *checker) thread(at, text string, fine bool) {
+	t, ok := bolt.ParseThread(text)
+	switch {
+	case text != "" && !ok:
 		c.add(finding.Refuse, "unknown-thread", at, "text", finding.Clip(text))
+	case ok && fine && t.PitchOpen():
+		c.add(finding.Doubt, "pitch-missing", at, "text", finding.Clip(text))
 	}
 }
 

@@ -38,7 +38,7 @@ func (c *checker) fits(k *Card, i int) {
 	for n := range k.Bolts {
 		b := &k.Bolts[n]
 		of, known := bolt.ParseThread(b.Thread)
-		if ok && known && b.Purpose == FilterCanned && b.Holds == f.ID && is.Name != of.Name {
+		if ok && known && b.Purpose == FilterCanned && b.Holds == f.ID && (is.Diameter != of.Diameter || is.Pitch != of.Pitch) {
 			c.add(finding.Doubt, "filter-thread-other", at+"/thread", "thread", is.Name, "other", of.Name)
 		}
 	}
