@@ -290,13 +290,14 @@ func TestTurn(t *testing.T) {
 		{`{"thread":"3/4-16 UNF","turn":"3/4 turn"}`, "1.19 mm", 1.190625},
 		{`{"thread":"3/4-16 UNF","turn":"1 1/2 turns","system":"us"}`, "0.094 in", 2.38125},
 		{`{"thread":"M6","turn":"0,25 turn"}`, "0.25 mm", 0.25},
+		{`{"thread":"M6","turn":"3/4"}`, "0.75 mm", 0.75}, // a fraction is of a turn
 	} {
 		a, ok := runBolt(t, "turn", f.in)
 		if got := a.figure(); !ok || math.Abs(got.Low-f.mm) > 1e-9 || got.Low != got.High || len(got.Texts) != 1 || got.Texts[0] != f.text {
 			t.Errorf("%s: %+v, want %s", f.in, a, f.text)
 		}
 	}
-	if a, ok := runBolt(t, "turn", `{"thread":"M6","turn":"3/4"}`); ok || a.Findings[0].Code != "no-unit" {
+	if a, ok := runBolt(t, "turn", `{"thread":"M6","turn":"0.75"}`); ok || a.Findings[0].Code != "no-unit" {
 		t.Errorf("a turn without a unit: %+v", a)
 	}
 }

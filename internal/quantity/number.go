@@ -8,9 +8,9 @@ import (
 	"tidysump/internal/finding"
 )
 
-// mostDigits are the most digits that a number may have: what float64 holds, and more
+// mostDigits are the most digits that a number may have: more than float64 holds, and
 // than anything of an oil change is given with.
-const mostDigits = 15
+const mostDigits = 20
 
 // number is a number as it was typed.
 type number struct {

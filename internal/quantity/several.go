@@ -42,7 +42,7 @@ func (q *Ask) sum(base float64, last figure, notes []finding.Finding) (figure, [
 		return q.refusal("unit-of-other-kind", unit.ID)
 	}
 	last.Base = base
-	last.Digits = significant(Number(unit.FromBase(base), mostDigits))
+	last.Digits = significant(Number(unit.FromBase(base), 12))
 	return last, notes
 }
 
