@@ -75,7 +75,7 @@ func planWords(t *testing.T) []family {
 		{"grade.", []string{"2", "3"}, plain},
 		{"mark.", []string{"2", "3"}, plain},
 		{"ask.", append(slices.Clone(plan.Readings), job.AskOther), plain},
-		{"use.", texts([]due.Use{due.Gained, due.Little, due.Usual, due.High, due.Undue}), plain},
+		{"use.", texts([]due.Use{due.Gained, due.Risen, due.Little, due.Usual, due.High, due.Undue}), plain},
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
 		{"timer.", plan.Timers, plain},
 		{"say.", saidUnits(), plain},

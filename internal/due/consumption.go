@@ -7,9 +7,10 @@ type Use string
 
 // The uses, by litres per 1,000 km: up to 0.1, 0.3, 0.5 and more. Common
 // practice, no source for motorcycles; published limits for cars lie between 0.29
-// and 1.0. Gained: more came out than went in, by more than measuring explains.
+// and 1.0. What became more is no use: fuel or water came in, over whatever distance.
 const (
-	Gained Use = "gained"
+	Gained Use = "gained" // by more than measuring explains
+	Risen  Use = "risen"  // by less
 	Little Use = "little"
 	Usual  Use = "usual"
 	High   Use = "high"
@@ -35,11 +36,18 @@ func Consumption(lost, distance float64) (perThousand float64, ok bool) {
 	return math.Round(lost/distance*1e9) / 1e6, true
 }
 
-// Judge gives the word for litres per 1,000 km.
+// Rise gives the word for litres that came in, when measuring shows no less than
+// shown; ok is false where nothing did, to the mL.
+func Rise(litres, shown float64) (u Use, ok bool) {
+	if litres < shown {
+		return Risen, litres > 0.0005
+	}
+	return Gained, true
+}
+
+// Judge gives the word for litres per 1,000 km that are gone.
 func Judge(perThousand float64) Use {
 	switch {
-	case perThousand < -0.1:
-		return Gained
 	case perThousand <= 0.1:
 		return Little
 	case perThousand <= 0.3:

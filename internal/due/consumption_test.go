@@ -40,9 +40,22 @@ func TestJudge(t *testing.T) {
 	for _, c := range []struct {
 		use  float64
 		want due.Use
-	}{{-0.2, due.Gained}, {-0.1, due.Little}, {0.1, due.Little}, {0.2, due.Usual}, {0.3, due.Usual}, {0.31, due.High}, {0.5, due.High}, {0.51, due.Undue}} {
+	}{{0, due.Little}, {0.1, due.Little}, {0.2, due.Usual}, {0.3, due.Usual}, {0.31, due.High}, {0.5, due.High}, {0.51, due.Undue}} {
 		if got := due.Judge(c.use); got != c.want {
 			t.Errorf("Judge(%v) = %s, want %s", c.use, got, c.want)
+		}
+	}
+}
+
+// What came in is never little use, however little it is.
+func TestRise(t *testing.T) {
+	for _, c := range []struct {
+		litres, shown float64
+		want          due.Use
+		ok            bool
+	}{{0.2, 0.05, due.Gained, true}, {0.05, 0.05, due.Gained, true}, {0.04, 0.05, due.Risen, true}, {0.001, 0.05, due.Risen, true}, {0, 0.05, due.Risen, false}, {-0.2, 0.05, due.Risen, false}} {
+		if got, ok := due.Rise(c.litres, c.shown); got != c.want || ok != c.ok {
+			t.Errorf("Rise(%v, %v) = %s, %v; want %s, %v", c.litres, c.shown, got, ok, c.want, c.ok)
 		}
 	}
 }

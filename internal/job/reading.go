@@ -269,6 +269,21 @@ func (r *replayer) balance() {
 	}
 }
 
+// wentBack says so where the odometer shows less than in the last job.
+func (r *replayer) wentBack() {
+	n, read := r.stands[plan.AskOdometer+" "]
+	if r.last == nil || !read {
+		return
+	}
+	before, now := r.last.Read[due.Km].Count, &r.state.Readings[n]
+	for _, e := range r.list {
+		if e.ID == now.ID && r.state.Odometer < before {
+			r.fault(e, "counter-back", "/value", finding.Doubt, "from", r.print.Kilometres(before, 7)[0], "to", now.Texts[0])
+			return
+		}
+	}
+}
+
 // toppedUp says what went in on the way home.
 func (r *replayer) toppedUp(c *card.Circuit, b *Balance) {
 	if sum, poured := r.trace.Poured[c.ID]; poured {

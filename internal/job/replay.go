@@ -48,6 +48,7 @@ func Replay(p *plan.Plan, h *History, last *Trace) *State {
 	r.progress()
 	r.judge()
 	r.balance()
+	r.wentBack()
 	r.dueAgain()
 	r.open()
 	r.helps()

@@ -80,9 +80,7 @@ func (r *reckoner) count() {
 		}
 		slices.SortStableFunc(c.list, func(a, b due.Reading) int { return cmp.Compare(a.Day, b.Day) })
 		c.pace, c.known = due.PaceOf(c.list)
-		if last := len(c.list) - 1; last >= 0 {
-			r.now[n] = c.list[last].Count
-		}
+		r.backwards(n)
 	}
 	if c := &r.counters[due.Km]; c.known {
 		const days = 365.25 / 12
@@ -90,6 +88,41 @@ func (r *reckoner) count() {
 		pace := shown.Estimate("pace", "pace", quantity.Join(r.print.Kilometres(c.pace.Low*days, 2), r.print.Kilometres(c.pace.High*days, 2))...)
 		r.outlook.Pace = &pace
 	}
+}
+
+// backwards says where a counter shows less than before.
+func (r *reckoner) backwards(n int) {
+	list := r.counters[n].list
+	for i := 1; i < len(list); i++ {
+		if before, now := list[i-1].Count, list[i].Count; now < before {
+			text := func(count float64) string {
+				if n == due.Hours {
+					return hoursText(count)
+				}
+				return r.print.Kilometres(count, 7)[0]
+			}
+			r.outlook.Findings = append(r.outlook.Findings, finding.Finding{Code: "counter-back", Grade: finding.Doubt,
+				Values: finding.Values("from", text(before), "to", text(now))})
+		}
+	}
+}
+
+// read gives the last reading of a counter that counts since a day: the highest, since
+// one that went backwards may be a slip and hides nothing that was ridden.
+func (c *counter) read(since float64) (last due.Reading) {
+	for _, r := range c.list {
+		if r.Count >= last.Count || last.Day < since {
+			last = r
+		}
+	}
+	return last
+}
+
+// held reports whether what a counter showed at a change can be held against what it
+// shows since: it went on from there.
+func (c *counter) held(at, since float64) bool {
+	last := len(c.list) - 1
+	return last < 0 || c.list[last].Day < since || c.list[last].Count >= at
 }
 
 func dayText(day float64) string { return date.DayText(int(day)) }
@@ -153,9 +186,16 @@ func (r *reckoner) oil(d *DueOil, c *card.Circuit) {
 		}
 	}
 	r.first(&last, &at)
+	now, back := r.now, false
+	for n := range r.counters {
+		now[n] = r.counters[n].read(last[due.Time]).Count
+		if !r.counters[n].held(last[n], last[due.Time]) {
+			at[n], back = 0, true
+		}
+	}
 	if at[due.Km] > 0 {
 		d.At = r.print.Kilometres(at[due.Km], 7)
-		if left := at[due.Km] - r.now[due.Km]; left > 0 {
+		if left := at[due.Km] - now[due.Km]; left > 0 {
 			d.Left = r.print.Kilometres(left, 7)
 		}
 	}
@@ -166,9 +206,12 @@ func (r *reckoner) oil(d *DueOil, c *card.Circuit) {
 		d.Day = dayText(at[due.Time])
 	}
 	if len(d.At) > 0 || d.Hours != "" || d.Day != "" {
-		r.judge(d, &last, &at)
+		r.judge(d, &last, &at, &now)
 	}
-	if d.Why == "due.time-first" && span[due.Km] > 0 && len(d.At) == 0 {
+	switch {
+	case back:
+		d.Why = "due.counter-back"
+	case d.Why == "due.time-first" && span[due.Km] > 0 && len(d.At) == 0:
 		d.Why = "due.no-odometer"
 	}
 }

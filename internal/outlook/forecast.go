@@ -13,20 +13,20 @@ import (
 var verdicts = [...]string{"due.not-yet", "due.soon", "due.likely", "due.now", "due.over", "due.far-over", "due.twice-over"}
 
 // judge grades how urgent it is, and foresees when it will be due.
-func (r *reckoner) judge(d *DueOil, last, at *due.Mark) {
+func (r *reckoner) judge(d *DueOil, last, at, now *due.Mark) {
 	today := r.now[due.Time]
-	most, share := due.Used(last, at, &r.now)
+	most, share := due.Used(last, at, now)
 	grade := due.GradeOf(share)
-	middle := r.forecast(d, at)
+	middle := r.forecast(d, at, last[due.Time])
 	switch {
 	case grade >= due.Now:
 		d.Why = "" // what comes first has come
 		by := "@due.days"
 		if most == due.Km {
-			by = r.print.Kilometres(r.now[most]-at[most], 7)[0]
+			by = r.print.Kilometres(now[most]-at[most], 7)[0]
 		}
 		if most == due.Hours {
-			by = hoursText(r.now[most] - at[most])
+			by = hoursText(now[most] - at[most])
 		}
 		d.Values = finding.Values("by", by, "count", strconv.Itoa(int(today-at[due.Time])),
 			"again", quantity.Join(r.print.Kilometres(500, 1), r.print.Kilometres(1000, 1))[0])
@@ -40,8 +40,9 @@ func (r *reckoner) judge(d *DueOil, last, at *due.Mark) {
 }
 
 // forecast puts the months between which the first of all comes, and the day for a
-// calendar, and gives the likeliest day. What is ridden never gives a day.
-func (r *reckoner) forecast(d *DueOil, at *due.Mark) (middle float64) {
+// calendar, and gives the likeliest day, by what was read since a day. What is ridden
+// never gives a day.
+func (r *reckoner) forecast(d *DueOil, at *due.Mark, since float64) (middle float64) {
 	const never = 50 * 365.25 // days from now; nobody plans for those
 	today := r.now[due.Time]
 	day := at[due.Time]
@@ -53,7 +54,7 @@ func (r *reckoner) forecast(d *DueOil, at *due.Mark) (middle float64) {
 	for n := range r.counters {
 		c := &r.counters[n]
 		if at[n] > 0 && c.known {
-			e, m, l := c.pace.When(c.list[len(c.list)-1], at[n])
+			e, m, l := c.pace.When(c.read(since), at[n])
 			early, middle, late = min(early, e), min(middle, m), min(late, l)
 		}
 		counted = counted || at[n] > 0 && !c.known

@@ -24,10 +24,11 @@ func (r *reckoner) uses() {
 				before = p
 				continue
 			}
-			if compared {
+			used := len(u.Came) == 0
+			if compared && used {
 				u.Trend = "use-trend." + string(due.Compare(rate, u.PerThousand))
 			}
-			rate, compared = u.PerThousand, true
+			rate, compared = u.PerThousand, used
 			r.outlook.Uses = append(r.outlook.Uses, *u)
 		}
 		before = p

@@ -53,6 +53,16 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 	return h, ok
 }
 
+// FuelHelp is the calculation of what came into a circuit that became more by so much.
+func (p *Plan) FuelHelp(c *card.Circuit, rise string) *Help {
+	h := &Help{Op: "fuel", Given: map[string]string{"rise": rise}}
+	h.figure("volume", p.Volume(c))
+	if len(c.Oil.Grades) > 0 {
+		h.put("grade", c.Oil.Grades[0])
+	}
+	return h
+}
+
 // put puts what is known; "" is not.
 func (h *Help) put(name, text string) {
 	if text != "" {

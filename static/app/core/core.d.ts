@@ -766,16 +766,18 @@ export interface DueOil {
   intervals?: ShownFigure[];
 }
 
-/** Use is the oil used between two changes. */
+/** Use is the oil used between two changes, or what came in instead. */
 export interface Use {
   /** days */
   from?: string;
   /** days */
   to?: string;
-  /** ridden between */
+  /** ridden between; empty where that isn't known */
   distance?: string[];
   /** oil */
   lost?: string[];
+  /** what came in; then there is no rate, and nothing lost */
+  came?: string[];
   /** oil for the distance Per */
   rate?: string;
   per?: string;
@@ -785,6 +787,17 @@ export interface Use {
   trend?: string;
   /** word id: measured by level or by what was poured and drained */
   method?: string;
+  /** Help is the calculation that says what came in; nil where nothing did. */
+  help?: Help;
+}
+
+/**
+ * Help is a calculation that answers what a step raises: an operation of the core, and what the
+ * card knows of its input.
+ */
+export interface Help {
+  op: string;
+  given?: { [name: string]: string };
 }
 
 /**
@@ -1147,15 +1160,6 @@ export interface Gauge {
   slideLow?: Percent;
   slideHigh?: Percent;
   slideFrom?: Percent;
-}
-
-/**
- * Help is a calculation that answers what a step raises: an operation of the core, and what the
- * card knows of its input.
- */
-export interface Help {
-  op: string;
-  given?: { [name: string]: string };
 }
 
 /**

@@ -3,6 +3,7 @@ import { dayText } from '../words/dates.js';
 import { dueMarks, windowOf } from './sentences.js';
 import { t, text } from '../words/catalogue.js';
 import { figureRow } from '../ui/figure.js';
+import { helpLink } from '../ui/help.js';
 import { own } from '../site/own.js';
 
 const shapes = ['○', '◔', '◑', '●', '▲', '▲', '▲']; // by how urgent it is
@@ -65,11 +66,13 @@ export const uses = (list = []) =>
         </ul>`
     : nothing;
 
-function use({ from, to, lost, distance, rate, per, use: word, trend, method }) {
-  const line = { from: dayText(from), to: dayText(to), lost: lost[0], distance: distance[0] };
+function use({ from, to, lost, distance, came, rate, per, use: word, trend, method, help }) {
+  const line = { from: dayText(from), to: dayText(to), lost: lost?.[0], distance: distance?.[0] };
   return html`<li>
-    <strong>${t('due.use.rate', { rate, per })}</strong>:
-    ${t(word)}${trend ? `, ${t(trend)}` : nothing}<br />
-    <small>${t('due.use.line', line)}; ${text(method)}</small>
+    <strong
+      >${rate ? t('due.use.rate', { rate, per }) : t('due.use.rose', { came: came[0] })}</strong
+    >: ${t(word)}${trend ? `, ${t(trend)}` : nothing}<br />
+    <small>${t(lost ? 'due.use.line' : 'due.use.span', line)}; ${text(method)}</small>
+    ${help ? html`<p>${helpLink(help)}</p>` : nothing}
   </li>`;
 }

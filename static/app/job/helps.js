@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { address } from '../ui/address.js';
+import { helpLink } from '../ui/help.js';
 import { t } from '../words/catalogue.js';
 
 /** The calculations that answer what a step raises, with what the card knows, or the job by now. */
@@ -10,14 +10,7 @@ export function helps({ id, helps: list }, { helps: known = [] }) {
     ? html`<nav class="helps" aria-label=${t('job.helps')}>
         <h2>${t('job.helps')}</h2>
         <ul>
-          ${list.map(
-            (help) =>
-              html`<li>
-                <a href=${address('bench', help.op, JSON.stringify(givenOf(help)))}
-                  >${t(`calc.${help.op}`)}</a
-                >
-              </li>`,
-          )}
+          ${list.map((help) => html`<li>${helpLink({ op: help.op, given: givenOf(help) })}</li>`)}
         </ul>
       </nav>`
     : nothing;

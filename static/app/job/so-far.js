@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { helpLink, sinceLast } from '../ui/help.js';
 import { t, text } from '../words/catalogue.js';
 
 /** @import { Warmth } from '../core/core.d.ts' */
@@ -19,7 +20,7 @@ const verdict = (content) => html`<p class="verdict" role="status">${content}</p
 const drained = ({ drained: sum, caught, since }) =>
   sum
     ? html`${verdict(html`<strong class="value">${text(sum[0])}</strong> ${t(caught)}`)}
-      ${since ? html`<p>${t('job.since', { ...since, use: `@${since.use}` })}</p>` : nothing}`
+      ${since ? html`<p>${sinceLast(since)} ${since.help ? helpLink(since.help) : nothing}</p>` : nothing}`
     : nothing;
 
 const poured = ({ pouring, due, poured: sum, left }) =>

@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { sinceLast } from '../ui/help.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 
 /** @import { Plan } from '../core/core.d.ts' */
@@ -9,7 +10,7 @@ export function found({ state, ...job }) {
   const leak = readings.find(({ what, stands }) => stands && what === 'leak');
   const lines = [
     ...oils.filter(({ caught }) => caught).map(({ role, caught }) => `${t(role)}: ${t(caught)}`),
-    ...oils.filter(({ since }) => since).map(({ since }) => used(since)),
+    ...oils.filter(({ since }) => since).map(({ since }) => sinceLast(since)),
     ...looks.map(
       ({ step, told = [], verdict }) =>
         `${name(job, step)}: ${[...told, verdict].map((word) => t(word)).join(', ')}`,
@@ -24,8 +25,6 @@ export function found({ state, ...job }) {
       </ul>`
     : html`<p>${t('paper.found.none')}</p>`;
 }
-
-const used = (since) => t('job.since', { ...since, use: `@${since.use}` });
 
 /** @param {{ plan?: Plan }} job */
 function name({ plan }, id) {

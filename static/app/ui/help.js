@@ -1,0 +1,15 @@
+import { html } from 'lit-html';
+import { address } from './address.js';
+import { t } from '../words/catalogue.js';
+
+/** A link to the calculation that answers what is raised, with what is known of it. */
+export const helpLink = ({ op, given = {} }) =>
+  html`<a href=${address('bench', op, JSON.stringify(given))}>${t(`calc.${op}`)}</a>`;
+
+/** What became of an oil since its last change. */
+export const sinceLast = (since) =>
+  t(since.rate ? 'job.since' : 'job.since.rose', {
+    ...since,
+    came: since.came?.[0],
+    use: `@${since.use}`,
+  });
