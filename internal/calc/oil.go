@@ -12,26 +12,37 @@ const (
 	mostThick  = 1e5
 )
 
-// grade reads a grade out of a field; the zero Grade when there is none.
+// grade reads the one grade out of a field; the zero Grade when there is none.
 func (f *Form) grade(name string) oil.Grade {
-	text := f.of(name).text
-	if text == "" {
+	if !f.has(name) {
 		return oil.Grade{}
 	}
-	return f.readGrade(name, text)
-}
-
-func (f *Form) readGrade(name, text string) oil.Grade {
-	g, ok := oil.ReadGrade(text)
-	f.readable(ok, "unknown-grade", name, text)
-	return g
-}
-
-// readable refuses what can't be read in a label.
-func (f *Form) readable(ok bool, code, name, text string) {
-	if !ok {
-		f.reject(code, name, "text", finding.Clip(text))
+	l := f.label(name, "unknown-grade")
+	if len(l.Grades) == 0 && l.Unread == "" {
+		f.reject("unknown-grade", name, "text", finding.Clip(f.of(name).text))
 	}
+	return f.oneGrade(name, l.Grades)
+}
+
+// oneGrade refuses several grades where an oil has one.
+func (f *Form) oneGrade(name string, grades []oil.Grade) oil.Grade {
+	switch {
+	case len(grades) == 0:
+		return oil.Grade{}
+	case len(grades) > 1:
+		f.reject("several-grades", name, "grade", grades[0].Designation(), "other", grades[1].Designation())
+	}
+	return grades[0]
+}
+
+// label reads a field in which a label stands, or a part of one, and refuses what it
+// doesn't understand with that code.
+func (f *Form) label(name, code string) oil.Label {
+	l := oil.ReadLabel(f.of(name).text)
+	if l.Unread != "" {
+		f.reject(code, name, "text", finding.Clip(l.Unread))
+	}
+	return l
 }
 
 // unused says that one field was not used, since another says more.

@@ -2,6 +2,7 @@ package calc
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"tidysump/internal/card"
@@ -16,18 +17,31 @@ var oilSuitsFields = []field{
 	{name: "marks", front: true, kind: aText},
 	{name: "service", front: true, kind: aText},
 	{name: "clutch", front: true, kind: aChoice, words: texts(card.Clutches...), family: "clutch."},
-	{name: "bottleGrade", front: true, kind: aText},
-	{name: "bottleMark", front: true, kind: aText},
-	{name: "bottleService", front: true, kind: aText},
+	{name: "bottleGrade", front: true, kind: aText, letters: labelLetters},
+	{name: "bottleMark", front: true, kind: aText, letters: labelLetters},
+	{name: "bottleService", front: true, kind: aText, letters: labelLetters},
 	{name: "conserving", kind: aYes},
 	{name: "coldest", kind: quantity.Temperature, low: -60, high: 60},
+	{name: "hottest", kind: quantity.Temperature, low: -60, high: 60},
+	{name: "chart", kind: aText, letters: 1000, lines: true},
 	{name: "purpose", kind: aChoice, words: []string{"change", topUp}, family: "oil-for."},
 	{name: "add", kind: quantity.Volume, low: 0.01, high: 25},
 	{name: "due", kind: quantity.Volume, low: 0.05, high: 25},
 }
 
+// labelLetters are offered for what a bottle says.
+const labelLetters = 200
+
 // topUp is the purpose of an oil that is added to what is in.
 const topUp = "top-up"
+
+// labelFields are the fields in which parts of the bike's and the bottle's label stand, and
+// what is refused in them. Each may hold a whole label.
+var labelFields = [...]struct{ asked, bottle, code string }{
+	{"grades", "bottleGrade", "unknown-grade"},
+	{"marks", "bottleMark", "unknown-mark"},
+	{"service", "bottleService", "unknown-service"},
+}
 
 // oilSuits says whether the oil at hand suits what a bike asks for. When a little
 // of it is to be added in need, it says what that makes of the oil that is in.
@@ -36,8 +50,7 @@ func oilSuits(f *Form, a *Answer) {
 	var bottle oil.Bottle
 	f.readNeed(&need)
 	f.readBottle(&bottle)
-	share := f.number("add") / f.number("due")
-	if share > 1 && f.has("due") {
+	if need.Share > 1 && f.has("due") {
 		f.reject("add-beyond-due", "add", "add", f.of("add").text, "due", f.of("due").text)
 	}
 	if f.refused() {
@@ -50,7 +63,7 @@ func oilSuits(f *Form, a *Answer) {
 	}
 	f.assumptions(&need)
 	if need.TopUp {
-		f.topUp(a, &need, &bottle, share)
+		f.topUp(a, &need, &bottle)
 	}
 }
 
@@ -58,51 +71,78 @@ func oilSuits(f *Form, a *Answer) {
 // unless it is said that it doesn't: that is the stricter, and the usual.
 func (f *Form) readNeed(need *oil.Need) {
 	need.TopUp = f.of("purpose").text == topUp
-	need.Coldest = math.NaN()
-	if f.has("coldest") {
-		need.Coldest = f.number("coldest")
+	need.Coldest, need.Hottest = f.orUnknown("coldest"), f.orUnknown("hottest")
+	need.Share = f.orUnknown("add") / f.orUnknown("due")
+	for _, d := range labelFields {
+		l := f.label(d.asked, d.code)
+		need.Grades = append(need.Grades, l.Grades...)
+		need.Marks = append(need.Marks, l.Marks...)
+		need.Service = append(need.Service, l.Service...)
 	}
+	f.readChart(need)
 	gear := false
-	for _, text := range f.listed("grades") {
-		g := f.readGrade("grades", text)
-		need.Grades = append(need.Grades, g)
+	for _, g := range need.Grades {
 		gear = gear || g.Gear()
-	}
-	for _, text := range f.listed("marks") {
-		if mark := f.readMark("marks", text); mark != oil.None {
-			need.Marks = append(need.Marks, mark)
-		}
-	}
-	need.Service, _ = f.service("service")
-	if need.Service == oil.None {
-		need.Service = ""
 	}
 	need.WetClutch = card.Clutch(f.of("clutch").text) != card.DryClutch && (f.has("clutch") || !gear)
 }
 
-// listed gives the words of a list, with blanks or commas between them.
-func (f *Form) listed(name string) []string { return oil.Words(strings.ToUpper(f.of(name).text)) }
-
-func (f *Form) readMark(name, text string) string {
-	mark, ok := oil.ReadMark(text)
-	f.readable(ok, "unknown-mark", name, text)
-	return mark
+// orUnknown is a field's number; NaN where nothing was given.
+func (f *Form) orUnknown(name string) float64 {
+	if !f.has(name) {
+		return math.NaN()
+	}
+	return f.number(name)
 }
 
-// service reads API categories.
-func (f *Form) service(name string) (categories string, conserving bool) {
-	text := f.of(name).text
-	categories, conserving, ok := oil.ReadService(text)
-	f.readable(ok, "unknown-service", name, text)
-	return categories, conserving
+// readChart reads the rows of the manual's chart, "10W-40: -10 to 40 °C". Its grades are
+// such as the bike may have.
+func (f *Form) readChart(need *oil.Need) {
+	for _, row := range strings.FieldsFunc(f.of("chart").text, func(c rune) bool { return c == ';' || c == '\n' }) {
+		if strings.TrimSpace(row) == "" {
+			continue
+		}
+		name, air, _ := strings.Cut(row, ":")
+		g, known := oil.ReadGrade(name)
+		low, high, list := card.ReadAir(air, f.system)
+		if !known || finding.Refused(list) || low > high {
+			f.reject("chart-unread", "chart", "text", finding.Clip(strings.TrimSpace(row)))
+			continue
+		}
+		need.Chart = append(need.Chart, oil.ChartRow{Grade: g, From: low, To: high})
+		if !slices.Contains(need.Grades, g) {
+			need.Grades = append(need.Grades, g)
+		}
+	}
 }
 
 // readBottle reads the label of the oil at hand; what is left out is not known.
 func (f *Form) readBottle(b *oil.Bottle) {
-	b.Grade = f.grade("bottleGrade")
-	b.Mark = f.readMark("bottleMark", f.of("bottleMark").text)
-	b.Service, b.Conserving = f.service("bottleService")
+	var grades []oil.Grade
+	none := [len(labelFields)]bool{}
+	other := ""
+	for n, d := range labelFields {
+		l := f.label(d.bottle, d.code)
+		grades = append(grades, l.Grades...)
+		b.Marks = append(b.Marks, l.Marks...)
+		b.Service = append(b.Service, l.Service...)
+		b.Conserving = b.Conserving || l.Conserving
+		none[n] = l.None
+		if len(l.Other) > 0 {
+			other = strings.Join(l.Other, "/")
+		}
+	}
+	b.Grade = f.oneGrade("bottleGrade", slices.Compact(grades))
 	b.Conserving = b.Conserving || f.number("conserving") == 1
+	if len(b.Marks) == 0 && none[1] {
+		b.Marks = []string{oil.None}
+	}
+	if len(b.Service) == 0 && none[2] {
+		b.Service = []string{oil.None}
+	}
+	if other != "" {
+		f.say(finding.Note, "not-compared", "", "text", other)
+	}
 }
 
 // reason says one reason of the verdict: a doubt when it speaks against the oil.
@@ -129,6 +169,9 @@ func (f *Form) assumptions(need *oil.Need) {
 	if !f.has("purpose") {
 		f.say(finding.Note, "change-assumed", "purpose")
 	}
+	if need.TopUp && math.IsNaN(need.Share) {
+		f.say(finding.Note, "share-assumed", "add", "share", quantity.Number(100*oil.MostTopUp, 2)+" %")
+	}
 	if !need.TopUp && f.has("add") {
 		f.unused("add", "@ask.oil-suits.add", "@oil-for.change")
 	}
@@ -136,8 +179,9 @@ func (f *Form) assumptions(need *oil.Need) {
 
 // topUp adds what the oil makes of the one that is in: taken to be of the usual
 // grade, in an engine that is full once it is added.
-func (f *Form) topUp(a *Answer, need *oil.Need, bottle *oil.Bottle, share float64) {
-	if !f.has("add") || !f.has("due") {
+func (f *Form) topUp(a *Answer, need *oil.Need, bottle *oil.Bottle) {
+	share := need.Share
+	if math.IsNaN(share) {
 		a.unknown("figures", "second-share")
 		return
 	}

@@ -1,6 +1,9 @@
 package card
 
 import (
+	"slices"
+	"strings"
+
 	"tidysump/internal/finding"
 	"tidysump/internal/oil"
 	"tidysump/internal/quantity"
@@ -8,8 +11,10 @@ import (
 
 // Kinds of what a person writes into a card, besides quantities and quantity.Plain.
 const (
-	GradesEntry quantity.Kind = "grades"
-	MarksEntry  quantity.Kind = "marks"
+	GradesEntry  quantity.Kind = "grades"
+	GradeEntry   quantity.Kind = "grade" // one of them
+	MarksEntry   quantity.Kind = "marks"
+	ServiceEntry quantity.Kind = "service" // API categories
 )
 
 // Letters that are offered for what is written into a card: a line, and a remark of
@@ -31,7 +36,7 @@ type Entry struct {
 // have no place.
 func ReadEntry(kind quantity.Kind, text, unit string, system quantity.System) (e Entry, notes []finding.Finding) {
 	switch kind {
-	case GradesEntry, MarksEntry:
+	case GradesEntry, GradeEntry, MarksEntry, ServiceEntry:
 		return readLabel(kind, text)
 	case quantity.Plain:
 		e.Figure.Value, notes = (&quantity.Ask{}).ReadNumber(text)
@@ -44,23 +49,32 @@ func ReadEntry(kind quantity.Kind, text, unit string, system quantity.System) (e
 	return e, notes
 }
 
-// readLabel reads the grades or marks of a label, in whatever spelling.
+// readLabel reads grades, marks or categories as labels and manuals have them. What is
+// understood and belongs elsewhere is refused as well: nothing is left out unsaid.
 func readLabel(kind quantity.Kind, text string) (e Entry, notes []finding.Finding) {
-	for _, word := range oil.Words(text) {
-		code := "unknown-grade"
-		grade, ok := oil.ReadGrade(word)
-		read := grade.String()
-		if kind == MarksEntry {
-			code = "unknown-mark"
-			read, ok = oil.ReadMark(word)
-		}
-		if !ok {
-			notes = append(notes, finding.Refusal(code, "", "text", finding.Clip(word))...)
-			continue
-		}
-		if read != "" { // the word "JASO" by itself says nothing
-			e.Words = append(e.Words, read)
-		}
+	l := oil.ReadLabel(text)
+	var grades []string
+	for _, g := range l.Grades {
+		grades = append(grades, g.String())
+	}
+	code, elsewhere := "unknown-grade", slices.Concat(l.Marks, l.Service, l.Other)
+	e.Words = grades
+	switch kind {
+	case MarksEntry:
+		code, e.Words, elsewhere = "unknown-mark", l.Marks, slices.Concat(grades, l.Service, l.Other)
+	case ServiceEntry:
+		code, e.Words, elsewhere = "unknown-service", l.Service, slices.Concat(grades, l.Marks, l.Other)
+	}
+	if l.Unread != "" {
+		elsewhere = []string{l.Unread}
+	}
+	if l.None {
+		elsewhere = []string{text}
+	}
+	if len(elsewhere) > 0 {
+		notes = finding.Refusal(code, "", "text", finding.Clip(strings.Join(elsewhere, ", ")))
+	} else if kind == GradeEntry && len(e.Words) > 1 {
+		notes = finding.Refusal("several-grades", "", "grade", "SAE "+e.Words[0], "other", "SAE "+e.Words[1])
 	}
 	return e, notes
 }

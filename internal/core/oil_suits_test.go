@@ -2,6 +2,7 @@ package core_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/core"
@@ -25,8 +26,8 @@ func TestOilSuits(t *testing.T) {
 		t.Errorf("a fifth of a conserving car oil in need: %s, %v, grades %v", a.Verdict, a.Figures, a.Grades)
 	}
 	a = calculated(t, "oil-suits", `{`+wetEngine+`,"purpose":"top-up"}`)
-	if a.Verdict != "oil-verdict.limit" || !slices.Equal(a.shown("second-share"), []string{" unknown"}) {
-		t.Errorf("nothing known of the bottle in need: %s %v", a.Verdict, a.Figures)
+	if a.Verdict != "oil-verdict.unknown" || !slices.Equal(a.shown("second-share"), []string{" unknown"}) {
+		t.Errorf("nothing read of the bottle in need: %s %v", a.Verdict, a.Figures)
 	}
 	if a = calculated(t, "oil-suits", `{`+wetEngine+`}`); a.Verdict != "oil-verdict.unknown" {
 		t.Errorf("nothing known of the bottle: %s %v", a.Verdict, a.Notes)
@@ -58,10 +59,69 @@ func TestOilSuits_Clutch(t *testing.T) {
 	}
 }
 
+// By its share an oil that is added is a top-up, or a change with another word for it.
+func TestOilSuits_Share(t *testing.T) {
+	const car = `,"bottleGrade":"5W-30","bottleMark":"none","bottleService":"API SP Resource Conserving","purpose":"top-up","add":`
+	for add, want := range map[string]string{"0.2 L": "oil-verdict.limit", "0.625 L": "oil-verdict.limit", "0.65 L": "oil-verdict.no", "2.3 L": "oil-verdict.no", "2.5 L": "oil-verdict.no"} {
+		a := calculated(t, "oil-suits", `{`+wetEngine+car+`"`+add+`"}`)
+		if a.Verdict != want || slices.Contains(a.found(), "no-top-up") != (want == "oil-verdict.no") {
+			t.Errorf("%s of 2.5 L: %s %v, want %s", add, a.Verdict, a.Notes, want)
+		}
+	}
+	a := calculated(t, "oil-suits", `{`+wetEngine+`,"bottleGrade":"5W-30","bottleMark":"none","purpose":"top-up"}`)
+	if a.Verdict != "oil-verdict.limit" || !slices.Contains(a.found(), "share-assumed") {
+		t.Errorf("a share that was not given: %s %v", a.Verdict, a.Notes)
+	}
+}
+
+// A label is read as it is printed, in whichever field it stands.
+func TestOilSuits_Label(t *testing.T) {
+	for in, want := range map[string]string{
+		`"bottleGrade":"SAE 10W–40","bottleMark":"JASO T903:2016 MA/MA2","bottleService":"API SP Resource Conserving"`: "oil-verdict.suits conserving-marked service-newer-wet",
+		`"bottleGrade":"10 w 40, API SN, JASO MA2"`:                                             "oil-verdict.suits mark-fits service-newer-wet",
+		`"bottleGrade":"10w40","bottleMark":"none","bottleService":"ILSAC GF-6A"`:               "oil-verdict.no conserving-wet service-newer-wet",
+		`"bottleGrade":"10w40","bottleMark":"JASO MA2","bottleService":"API SN/CF, ACEA A3/B4"`: "oil-verdict.suits mark-fits not-compared",
+		`"bottleGrade":"30","bottleMark":"JASO FD"`:                                             "oil-verdict.no two-stroke",
+		`"bottleGrade":"30","bottleService":"API TC"`:                                           "oil-verdict.no two-stroke",
+		`"bottleGrade":"10W-40","bottleMark":"none","bottleService":"GL5"`:                      "oil-verdict.no gear-oil-in-engine",
+	} {
+		a := calculated(t, "oil-suits", `{`+wetEngine+`,"purpose":"change","coldest":"5",`+in+`}`)
+		for code := range strings.FieldsSeq(want) {
+			if code != a.Verdict && !slices.Contains(a.found(), code) {
+				t.Errorf("%s: %s %v, lacks %s", in, a.Verdict, a.found(), code)
+			}
+		}
+	}
+}
+
+// The manual's own chart wins over what is generally advised.
+func TestOilSuits_Chart(t *testing.T) {
+	const chart = `"grades":"10W-40","clutch":"dry","chart":"SAE 10W-40: -10 to 35 °C; 20w50: from 10; 5W-30: to 50 °F\n 30: -20–0 °C",`
+	for in, want := range map[string]string{
+		`"bottleGrade":"10W-40","coldest":"-15"`:                   "oil-verdict.no chart-other",
+		`"bottleGrade":"10W-40","coldest":"14 °F"`:                 "oil-verdict.suits chart-fits",
+		`"bottleGrade":"10W-40","coldest":"5","hottest":"40"`:      "oil-verdict.no chart-none",
+		`"bottleGrade":"20W-50","coldest":"12","hottest":"45"`:     "oil-verdict.suits chart-fits",
+		`"bottleGrade":"5W-30","coldest":"-40","hottest":"50 °F"`:  "oil-verdict.suits chart-fits",
+		`"bottleGrade":"5W-30","coldest":"-40","hottest":"10.5"`:   "oil-verdict.no chart-none",
+		`"bottleGrade":"SAE 30","coldest":"-20","hottest":"0"`:     "oil-verdict.suits chart-fits",
+		`"bottleGrade":"10W-60","coldest":"36","purpose":"change"`: "oil-verdict.limit grade-thicker",
+		`"bottleGrade":"10W-40","purpose":"change"`:                "oil-verdict.suits season-not-given",
+	} {
+		a := calculated(t, "oil-suits", `{`+chart+in+`}`)
+		for code := range strings.FieldsSeq(want) {
+			if code != a.Verdict && !slices.Contains(a.found(), code) {
+				t.Errorf("%s: %s %v, lacks %s", in, a.Verdict, a.found(), code)
+			}
+		}
+	}
+}
+
 // Lists are read as people write them.
 func TestOilSuits_Lists(t *testing.T) {
 	for _, in := range []string{
 		`{"grades":"sae 20W50,10W-40","marks":"JASO MB, ma","service":"SE, SF/SG"`,
+		`{"grades":"10W–40 / 20w50","marks":"JASO MA1/MA","service":"API SE or SF/SG"`,
 		`{"grades":"10w/40 20W-50","marks":"none MA1 MA","service":"api sf sg"`,
 	} {
 		a := calculated(t, "oil-suits", in+`,"bottleGrade":"10W-40","bottleMark":"MA2","bottleService":"SG","clutch":"wet","coldest":"5 °C"}`)
@@ -103,6 +163,10 @@ func TestOil_Refusals(t *testing.T) {
 		{"oil-suits", `{"marks":"MA, MC"}`, "unknown-mark", "/marks"},
 		{"oil-suits", `{"bottleService":"SK"}`, "unknown-service", "/bottleService"},
 		{"oil-suits", `{"service":"SK"}`, "unknown-service", "/service"},
+		{"oil-suits", `{"bottleGrade":"10W-40 / 15W-50"}`, "several-grades", "/bottleGrade"},
+		{"oil-suits", `{"chart":"10W-40 -10 to 40"}`, "chart-unread", "/chart"},
+		{"oil-suits", `{"chart":"10W-40: 40 to -10 °C"}`, "chart-unread", "/chart"},
+		{"oil-suits", `{"chart":"10W-41: -10 to 40 °C"}`, "chart-unread", "/chart"},
 		{"oil-suits", `{"clutch":"damp"}`, "unknown-word", "/clutch"},
 		{"oil-suits", `{"purpose":"flush"}`, "unknown-word", "/purpose"},
 		{"oil-suits", `{"purpose":"top-up","add":"3 L","due":"2.5 L"}`, "add-beyond-due", "/add"},

@@ -38,10 +38,9 @@ func ExampleMix() {
 // car oil on the shelf do, whose label has no such mark and says "resource conserving"?
 func ExampleJudge() {
 	asked, _ := oil.ReadGrade("10W-40")
-	need := oil.Need{Grades: []oil.Grade{asked}, Marks: []string{"MA2"}, WetClutch: true, Coldest: 5}
-	grade, _ := oil.ReadGrade("SAE 5w30")
-	service, conserving, _ := oil.ReadService("API SN resource conserving")
-	verdict, reasons := oil.Judge(&need, &oil.Bottle{Grade: grade, Mark: oil.None, Service: service, Conserving: conserving})
+	need := oil.Need{Grades: []oil.Grade{asked}, Marks: []string{"MA2"}, WetClutch: true, Coldest: 5, Hottest: 25}
+	label := oil.ReadLabel("SAE 5w30, API SN resource conserving")
+	verdict, reasons := oil.Judge(&need, &oil.Bottle{Grade: label.Grades[0], Marks: []string{oil.None}, Service: label.Service, Conserving: label.Conserving})
 	fmt.Println(verdict)
 	for _, r := range reasons {
 		fmt.Println(r.Weight, r.Code)
@@ -50,7 +49,7 @@ func ExampleJudge() {
 	// no
 	// limit grade-thinner
 	// suits season-fits
-	// no mark-none-asked
+	// no conserving-wet
 }
 
 // 1.2 kg of oil were weighed into a can at 20 °C, of a density of 875 kg/m³ at 15 °C.

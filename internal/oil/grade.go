@@ -7,10 +7,7 @@
 // with ok false, never as a plausible wrong one.
 package oil
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // The names of the grades: those of SAE J300 for engine oils, coldest and
 // thinnest first, in the order of Winters and Summers, then those of SAE J306
@@ -65,45 +62,13 @@ func (g Grade) Gear() bool { return g.winter >= gearWinter || g.summer >= gearSu
 // Summer is the grade's part without W; "" when it has only a cold grade.
 func (g Grade) Summer() string { return summerNames[g.summer] }
 
-// ReadGrade reads a grade as people write it: "10W-40", "10w40", "SAE 10W/40",
-// "SAE 30". It reports false for what neither J300 nor J306 has.
-func ReadGrade(text string) (g Grade, ok bool) {
-	winter, summer, cold := strings.Cut(strings.TrimPrefix(squash(text), "SAE"), "W")
-	if cold {
-		winter += "W"
-	} else {
-		winter, summer = "", winter
-	}
+// gradeOfParts gives the grade of its cold part, "10W", and its hot part, "40", of which
+// one may be "". It reports false for what neither J300 nor J306 has.
+func gradeOfParts(winter, summer string) (g Grade, ok bool) {
 	g = Grade{slices.Index(winterNames, winter), slices.Index(summerNames, summer)}
 	mixed := g.winter > 0 && g.summer > 0 && (g.winter >= gearWinter) != (g.summer >= gearSummer)
 	if g.winter < 0 || g.summer < 0 || g.winter+g.summer == 0 || mixed {
 		return Grade{}, false
 	}
 	return g, true
-}
-
-// squash takes out of a label's words what people write in or leave out.
-func squash(text string) string {
-	var list []byte
-	for i := range len(text) {
-		if c := text[i]; c >= 'a' && c <= 'z' {
-			list = append(list, c-'a'+'A')
-		} else if c != ' ' && c != '-' && c != '/' {
-			list = append(list, c)
-		}
-	}
-	return string(list)
-}
-
-// ParseGrade gives the standard that a grade belongs to, and false when neither
-// knows it. It takes the spellings of a card: "10W-40" or "10W40", "30", "10W".
-func ParseGrade(text string) (Family, bool) {
-	g, ok := ReadGrade(text)
-	if full := g.String(); !ok || text != full && text != strings.Replace(full, "-", "", 1) {
-		return "", false
-	}
-	if g.Gear() {
-		return GearGrade, true
-	}
-	return EngineGrade, true
 }

@@ -1,25 +1,40 @@
 package oil
 
+import (
+	"math"
+	"slices"
+)
+
 // Need is what the oil is for.
 type Need struct {
-	Grades    []Grade  // that the bike may have, the usual one first
-	Marks     []string // JASO marks that suit
-	Service   string   // API categories, any of which will do, as ReadService gives them
-	WetClutch bool     // a clutch runs in this oil
-	Coldest   float64  // the coldest air expected in °C; NaN when not known
+	Grades    []Grade    // that the bike may have, the usual one first
+	Marks     []string   // JASO marks that suit
+	Service   []string   // API categories, any of which will do
+	Chart     []ChartRow // the manual's own, which rules over what is generally advised
+	WetClutch bool       // a clutch runs in this oil
+	// Coldest and Hottest are the air expected in °C; NaN when not known.
+	Coldest, Hottest float64
 	// TopUp: a little is added in need to what is in, to ride home. What would
 	// keep an oil from being filled is then a limit: no oil is worse. Only
-	// what is no engine oil stays out.
+	// what is no engine oil stays out, and what nobody has read stays unknown.
 	TopUp bool
+	// Share is the part of all the oil that the added oil will be, 0 to 1; NaN when not
+	// known, and then taken to be MostTopUp at most.
+	Share float64
 }
 
-// Bottle is the oil at hand, as its label reads. What is empty is not known; a
-// mark or service None was looked for and isn't there.
+// MostTopUp is the share up to which an oil that is added is a top-up. From the lower to
+// the upper mark is a tenth to a quarter of what an engine holds; with more than that a
+// bike is filled with a mixture. Common practice, no source.
+const MostTopUp = 0.25
+
+// Bottle is the oil at hand, as its label reads. What is empty is not known; marks or
+// service that are None alone were looked for and aren't there.
 type Bottle struct {
 	Grade      Grade
-	Mark       string // JASO, as ReadMark gives it
-	Service    string // API, as ReadService gives it
-	Conserving bool   // marked resource or energy conserving
+	Marks      []string // JASO
+	Service    []string // API
+	Conserving bool     // marked resource or energy conserving
 }
 
 // Weight is how much a reason weighs; the heaviest is the verdict.
@@ -31,6 +46,7 @@ const (
 	Suits                 // speaks for the oil
 	Limited               // suits with a limit
 	Open                  // can't be said before something is known
+	unread                // nor before grade and mark were read on the label
 	Unfit
 	never // unfit in need too
 )
@@ -38,9 +54,9 @@ const (
 // String is a verdict's word id, without what stands before it.
 func (w Weight) String() string {
 	switch w {
-	case Unfit:
+	case Unfit, never:
 		return "no"
-	case Open:
+	case Open, unread:
 		return "unknown"
 	case Limited:
 		return "limit"
@@ -60,6 +76,7 @@ type Reason struct {
 type judge struct {
 	need    *Need
 	bottle  *Bottle
+	given   []Grade // that the chart gives for the air expected
 	verdict Weight
 	reasons []Reason
 }
@@ -68,16 +85,22 @@ type judge struct {
 // at. How many steps a grade may be off is common practice, no source.
 func Judge(need *Need, bottle *Bottle) (verdict Weight, reasons []Reason) {
 	j := judge{need: need, bottle: bottle, verdict: Suits}
+	j.given = Charted(need.Chart, need.Coldest, need.Hottest)
 	j.grades()
 	mark, code := j.mark()
-	j.say(mark, code, bottle.Mark, need.Marks...)
+	j.say(mark, code, printed(bottle.Marks), need.Marks...)
 	service, code := j.service()
-	j.say(service, code, bottle.Service, need.Service)
-	if need.TopUp && j.verdict != Unfit {
+	j.say(service, code, printed(bottle.Service), need.Service...)
+	if j.little() && j.verdict <= Limited {
 		j.inNeed(mark)
+	} else if need.TopUp && !j.little() {
+		j.say(Noted, "no-top-up", "")
 	}
 	return j.verdict, j.reasons
 }
+
+// little reports whether what is added is a top-up by its share.
+func (j *judge) little() bool { return j.need.TopUp && !(j.need.Share > MostTopUp) }
 
 // inNeed says what to do once a little of the oil is in.
 func (j *judge) inNeed(mark Weight) {
@@ -90,8 +113,8 @@ func (j *judge) inNeed(mark Weight) {
 	}
 }
 
-// say adds a reason, if there is one: none has no code. In need, what is not
-// known or would be unfit is a limit.
+// say adds a reason, if there is one: none has no code. Of a top-up, what would be unfit
+// is a limit, and so is what can't be known; but not a grade or mark that nobody has read.
 func (j *judge) say(weight Weight, code, has string, asked ...string) {
 	if code == "" {
 		return
@@ -99,16 +122,12 @@ func (j *judge) say(weight Weight, code, has string, asked ...string) {
 	switch {
 	case weight == never:
 		weight = Unfit
-	case j.need.TopUp && weight > Limited:
+	case weight == unread:
+		weight = Open
+	case j.little() && weight > Limited:
 		weight = Limited
 	}
 	j.verdict = max(j.verdict, weight)
-	if has == None {
-		has = ""
-	}
-	if len(asked) == 1 && asked[0] == "" {
-		asked = nil
-	}
 	j.reasons = append(j.reasons, Reason{code, weight, asked, has})
 }
 
@@ -116,19 +135,67 @@ func (j *judge) say(weight Weight, code, has string, asked ...string) {
 // against the season.
 func (j *judge) grades() {
 	has := j.bottle.Grade
+	wanted := j.need.Grades
+	if len(j.given) > 0 && !charts(j.need.Chart, has) {
+		wanted = j.given
+	}
 	var nearest Grade
 	place := -1
-	for i, g := range j.need.Grades {
+	for i, g := range wanted {
 		if place < 0 || distance(g, has) < distance(nearest, has) {
 			nearest, place = g, i
 		}
 	}
 	weight, code := compare(nearest, has, place)
-	j.say(weight, code, has.Designation(), nearest.Designation())
-	if has != (Grade{}) && !has.Gear() && !nearest.Gear() {
-		weight, code = j.season(has, has == nearest)
-		j.say(weight, code, has.Designation())
+	if j.little() && weight == Unfit && j.mixesFar(nearest) {
+		weight = never
 	}
+	var asked []string
+	if place >= 0 {
+		asked = []string{nearest.Designation()}
+	}
+	j.say(weight, code, has.Designation(), asked...)
+	if has == (Grade{}) || has.Gear() != nearest.Gear() || has.Gear() && !charts(j.need.Chart, has) {
+		return
+	}
+	weight, code = j.season(has, slices.Contains(j.need.Grades, has))
+	if code != "chart-other" {
+		j.say(weight, code, has.Designation())
+		return
+	}
+	asked = nil
+	for _, g := range j.given {
+		asked = append(asked, g.Designation())
+	}
+	j.say(weight, code, has.Designation(), asked...)
+}
+
+// mixesFar reports whether even a top-up may leave an oil that is more than a step off the
+// grade asked for, by its viscosity at 100 °C.
+func (j *judge) mixesFar(asked Grade) bool {
+	share := j.need.Share
+	if math.IsNaN(share) {
+		share = MostTopUp
+	}
+	in, known := asked.Band()
+	added, alsoKnown := j.bottle.Grade.Band()
+	if !known || !alsoKnown || asked.Gear() != j.bottle.Grade.Gear() {
+		return false
+	}
+	mix := in.Mix(added, share)
+	thinner, thicker := beside(asked, -1), beside(asked, 1)
+	return mix.Low < thinner.Least || thicker.Below > 0 && mix.High > thicker.Below
+}
+
+// beside gives the limits at 100 °C of the grade that is a step from another, without W;
+// of the last one its own.
+func beside(g Grade, step int) Summer {
+	next := Grade{summer: g.summer + step}
+	if next.summer < 1 || next.summer >= len(summerNames) || next.Gear() != g.Gear() {
+		next.summer = g.summer
+	}
+	_, s, _ := next.Limits()
+	return s
 }
 
 // distance orders grades by how near they are: the hot part first; between an
@@ -142,24 +209,25 @@ func distance(a, b Grade) int {
 	return d
 }
 
-// compare holds a grade against the nearest that is asked for; place is that
-// one's among them, less than 0 when none is.
+// compare holds a grade against the nearest that is asked for; place is that one's among
+// them, less than 0 when none is. A step of J306 is as wide as one of J300: the middle of
+// a grade at 100 °C is about 1.3 times that of the grade before it.
 func compare(asked, has Grade, place int) (Weight, string) {
 	steps := has.summer - asked.summer
 	switch {
+	case place < 0 && has == Grade{}:
+		return unread, "need-unknown"
 	case place < 0:
 		return Open, "need-unknown"
 	case has == Grade{}:
-		return Open, "grade-unknown"
+		return unread, "grade-unknown"
 	case has == asked && place == 0:
 		return Suits, "grade-exact"
 	case has == asked:
 		return Suits, "grade-listed"
-	case has.Gear() && asked.Gear():
-		return Limited, "gear-grade-off"
-	case has.Gear():
+	case has.Gear() && !asked.Gear():
 		return never, "gear-oil-in-engine"
-	case asked.Gear():
+	case asked.Gear() && !has.Gear():
 		return Unfit, "engine-oil-in-gears"
 	case has.summer == 0 || asked.summer == 0:
 		return Open, "grade-hot-unknown"

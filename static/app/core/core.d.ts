@@ -153,7 +153,9 @@ export type Kind =
   | 'yes'
   | 'list'
   | 'grades'
+  | 'grade'
   | 'marks'
+  | 'service'
   | 'volume'
   | 'torque'
   | 'length'
@@ -1681,6 +1683,8 @@ export interface OilSuitsInput {
   bottleService?: string | null;
   conserving?: boolean | null;
   coldest?: string | null;
+  hottest?: string | null;
+  chart?: string | null;
   purpose?: string | null;
   add?: string | null;
   due?: string | null;

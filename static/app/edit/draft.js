@@ -7,7 +7,7 @@ import * as store from '../store/store.js';
 import { addPart, blankCard, removePart } from './parts.js';
 import { above, at, put } from './pointer.js';
 import { draftRecord } from '../cards/record.js';
-import { isFigure, isRead, sectionsOf } from './sections.js';
+import { isFigure, isRead, isWords, sectionsOf } from './sections.js';
 import { own } from '../site/own.js';
 import { newId } from '../site/new-id.js';
 
@@ -145,7 +145,7 @@ export class Draft {
       }
       const { notes: _, words, ...value } = ok;
       const figure = isFigure(entry) ? { ...value, ...this.#stated(more) } : value.value;
-      put(this.card, entry.at, words ?? figure);
+      put(this.card, entry.at, words ? listed(entry, words) : figure);
     } else this.#put(entry, text.trim());
     if (entry.stated) this.#state(entry, more);
     await this.#save();
@@ -220,6 +220,9 @@ export class Draft {
     await store.putCard(this.#record);
   }
 }
+
+/** Words as a card holds them at an entry: a list, or one text. */
+const listed = (entry, words) => (isWords(entry) ? words : words.join('/'));
 
 /** Where each part stands: part -> pointer, in the order of their places. */
 function placesOf(card) {

@@ -64,13 +64,17 @@ const wordOf = (list, { kind, purpose }) => {
 /** Reports whether an entry is a figure: a quantity with its standing. */
 export const isFigure = ({ kind }) => !plain.includes(kind);
 
-const plain = ['text', 'remark', 'grades', 'marks', 'lines', 'number', 'choice', 'yes'];
+/** What the core reads as words of a label; of the last two a card has one text. */
+const labels = ['grades', 'marks', 'grade', 'service'];
+
+const plain = ['text', 'remark', ...labels, 'lines', 'number', 'choice', 'yes'];
 
 /** Reports whether an entry is a list of words that the core reads. */
 export const isWords = ({ kind }) => kind === 'grades' || kind === 'marks';
 
 /** Reports whether the core reads what is typed at an entry. */
-export const isRead = (entry) => isFigure(entry) || isWords(entry) || entry.kind === 'number';
+export const isRead = (entry) =>
+  isFigure(entry) || labels.includes(entry.kind) || entry.kind === 'number';
 
 /** What stands at an entry, as a person would type it. */
 export function textOf(card, entry) {
