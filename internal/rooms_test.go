@@ -27,6 +27,7 @@ var rooms = []struct {
 	{"internal/oil", "quantity"},
 	{"internal/drain", "quantity"},
 	{"internal/bolt", "finding quantity"},
+	{"internal/ring", "quantity"},
 	{"internal/fill", "quantity oil"},
 	{"internal/due", "date"},
 	{"internal/debris", ""},
@@ -38,7 +39,7 @@ var rooms = []struct {
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity drain bolt fill due debris fault card shown plan"},
 	{"internal/outlook", "finding date wire quantity due card shown job"},
-	{"internal/calc", "finding wire quantity oil drain bolt fill debris quote card shown"},
+	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris quote card shown"},
 	// The door.
 	{"internal/core", "finding date wire quantity csv calendar due fault card plan job outlook calc"},
 	{"internal/declare", "core wire"},

@@ -102,12 +102,12 @@ func editWords(t *testing.T) []family {
 
 // benchStems begin the ids that the calculations put together from a stem and a
 // word of their own, which stands in the Go sources.
-var benchStems = []string{"figure.", "method.", "lookup.", "finding.", "torque.", "wrench.", "touch.", "prefill.", "oil-verdict.", "standing.", "debris."}
+var benchStems = []string{"figure.", "method.", "lookup.", "finding.", "torque.", "wrench.", "touch.", "prefill.", "oil-verdict.", "standing.", "debris.", "ring.", "ring-series.", "ring-found."}
 
 // benchUses marks the words that the calculations may use. That each they do use
 // is there is tested in internal/core, by asking.
 func benchUses(t *testing.T, used map[string]bool) {
-	for _, text := range literals(goSources(t, "internal/oil", "internal/drain", "internal/bolt", "internal/fill", "internal/debris", "internal/shown", "internal/calc")) {
+	for _, text := range literals(goSources(t, "internal/oil", "internal/drain", "internal/bolt", "internal/ring", "internal/fill", "internal/debris", "internal/shown", "internal/calc")) {
 		for _, stem := range benchStems {
 			used[stem+text], used[stem+text+".do"] = true, true
 		}

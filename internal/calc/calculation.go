@@ -31,6 +31,7 @@ var atBench = [...]Calculation{
 	{"torque-check", torqueFields[:], torqueCheck, torqueShape},
 	{"torque-guess", guessFields[:], torqueGuess, guessShape},
 	{"wrench", wrenchFields[:], wrench, wrenchShape},
+	{"o-ring", ringFields[:], matchRing, ringShape},
 	{"turn", turnFields[:], turn, turnShape},
 	{"first-fill", firstFields[:], firstFill, firstShape},
 	{"level", levelFields[:], level, levelShape},

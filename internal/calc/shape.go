@@ -93,6 +93,17 @@ var wrenchShape = []shape{
 	{name: "take"},
 }
 
+var ringShape = []shape{
+	{name: "rings", content: holdsRows, rows: []shape{
+		{name: "id"},
+		{name: "series"},
+		{name: "verdict"},
+		{name: "texts", content: holdsTexts},
+		{name: "figures", content: holdsFigures},
+	}},
+	{name: "verdict"},
+}
+
 var turnShape = []shape{{name: "figures", content: holdsFigures}}
 
 var firstShape = []shape{

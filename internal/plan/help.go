@@ -34,6 +34,8 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 	case "torque-guess":
 		ok = wrenched(on.bolt) && !on.bolt.Torque.Known() && measureOf(on.bolt) != ByTurn
 		h.fastener(on.bolt)
+	case "o-ring":
+		ok = h.oRing(on)
 	case "oil-suits":
 		ok = isEngineOil(on.circuit)
 		h.oil(on.circuit, d.volume(on.circuit))
@@ -107,6 +109,29 @@ func (h *Help) fastener(b *card.Bolt) {
 	if b.Seal != nil {
 		h.put("seal", string(b.Seal.Kind))
 	}
+}
+
+// oRing puts what is known of the first O-ring of a step's subject, and reports whether
+// it has one.
+func (h *Help) oRing(on subject) bool {
+	var seals []card.Seal
+	switch {
+	case on.filter != nil:
+		seals = on.filter.Seals
+	case on.strain != nil:
+		seals = on.strain.Seals
+	case on.bolt != nil && on.bolt.Seal != nil:
+		seals = []card.Seal{*on.bolt.Seal}
+	}
+	for n := range seals {
+		if s := &seals[n]; s.Kind == card.ORing {
+			h.figure("inside", s.Inner)
+			h.figure("outside", s.Outer)
+			h.figure("section", s.Thickness)
+			return true
+		}
+	}
+	return false
 }
 
 func (h *Help) oil(c *card.Circuit, due *card.Figure) {

@@ -90,7 +90,7 @@ var recipes = []recipe{
 	{word: "decide", must: true, sums: true, helps: []string{"debris"}},
 	// Close: everything that was opened, closed again and tightened once.
 	{word: "clean-seats", photo: PhotoSeal, warns: []string{"cleaner-fire", "cleaner-chlorine"}},
-	{word: "strainer-in", on: aStrainer, at: card.AtStrainer, photo: PhotoFilter, warns: []string{"solvent"}},
+	{word: "strainer-in", on: aStrainer, at: card.AtStrainer, photo: PhotoFilter, warns: []string{"solvent"}, helps: []string{"o-ring"}},
 	{word: "tighten", on: aBolt, at: card.AtClose, closes: true, photo: PhotoPlug, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "tighten-several", on: aBolt, at: card.AtClose, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
@@ -98,7 +98,7 @@ var recipes = []recipe{
 	{word: "tighten-in-order", on: aBolt, at: card.AtClose, closes: true, must: true, warns: []string{"soft-thread", "wrench-unit", "torque-unknown"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
 	{word: "prepare-spin-on", on: aFilter, at: card.AtFilterOn, photo: PhotoFilter},
-	{word: "prepare-cartridge", on: aFilter, at: card.AtFilterOn, photo: PhotoFilter, warns: []string{"element-backwards"}},
+	{word: "prepare-cartridge", on: aFilter, at: card.AtFilterOn, photo: PhotoFilter, warns: []string{"element-backwards"}, helps: []string{"o-ring"}},
 	{word: "prepare-centrifugal", on: aFilter, at: card.AtFilterOn, photo: PhotoFilter, warns: []string{"solvent", "crank-hole"}},
 	{word: "filter-on-torque", on: aBolt, closes: true, photo: PhotoFilter, must: true, warns: []string{"ring-twice", "wrench-unit"},
 		figures: []string{"torque"}, asks: []string{AskTorque}, helps: tightening},
@@ -137,7 +137,7 @@ var recipes = []recipe{
 }
 
 // tightening are the calculations about a fastener that is closed.
-var tightening = []string{"wrench", "torque-check", "torque-guess"}
+var tightening = []string{"wrench", "torque-check", "torque-guess", "o-ring"}
 
 // recipeOf gives the recipe of a step that the sequence puts; there is always one.
 func recipeOf(word string) *recipe {

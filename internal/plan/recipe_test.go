@@ -22,7 +22,8 @@ func full() (*day, map[string]subject) {
 		OilOnly: figure(2, "L"), WithFilt: figure(2.2, "L"),
 		Level: card.Level{Device: card.Window, State: card.Warm, Stance: card.Upright, Wait: figure(3, "min"), Band: figure(0.5, "L")}}},
 		Bolts: []card.Bolt{{ID: "drain", Purpose: card.DrainPlug, Circuit: "engine", Drains: true, Drive: card.Hexagon, Thread: "M14x1.5",
-			Size: figure(17, "mm"), Torque: figure(25, "N·m"), Turn: figure(1, "turn")}}}
+			Size: figure(17, "mm"), Torque: figure(25, "N·m"), Turn: figure(1, "turn"),
+			Seal: &card.Seal{Kind: card.ORing, Inner: figure(14, "mm")}}}}
 	c.Interval.Span = card.Span{Distance: figure(6000, "km"), Time: figure(12, "months"), Hours: figure(15, "h")}
 	d := &day{card: c, bench: &Bench{System: quantity.Metric}, print: shown.Printer{System: quantity.Metric}, circuits: []*card.Circuit{&c.Circuits[0]}}
 	return d, map[string]subject{"circuit": {circuit: &c.Circuits[0]}, "bolt": {bolt: &c.Bolts[0]}, "nothing": {}}

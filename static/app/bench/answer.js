@@ -4,6 +4,7 @@ import { figureRow } from '../ui/figure.js';
 import { finding } from '../ui/findings.js';
 import { pictures } from './pictures.js';
 import { wrenches } from './wrenches.js';
+import { rings } from './rings.js';
 import { pours } from './pours.js';
 import { own } from '../site/own.js';
 
@@ -25,6 +26,7 @@ export function drawAnswer(op, answer, poured) {
         : nothing
     }
     ${own(pictures, op)?.(answer) ?? nothing} ${answer.wrenches ? wrenches(answer) : nothing}
+    ${answer.rings ? rings(answer.rings) : nothing}
     ${answer.pours ? pours(answer, poured) : nothing}
     ${
       texts

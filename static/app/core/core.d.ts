@@ -33,6 +33,7 @@ export interface Ops {
   'torque-check': { in: TorqueCheckInput; out: TorqueCheckAnswer };
   'torque-guess': { in: TorqueGuessInput; out: TorqueGuessAnswer };
   wrench: { in: WrenchInput; out: WrenchAnswer };
+  'o-ring': { in: ORingInput; out: ORingAnswer };
   turn: { in: TurnInput; out: TurnAnswer };
   'first-fill': { in: FirstFillInput; out: FirstFillAnswer };
   level: { in: LevelInput; out: LevelAnswer };
@@ -1913,6 +1914,35 @@ export interface WrenchAnswerWrenches {
   markAt?: Share;
   setting?: string;
   gets?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `o-ring` takes. */
+export interface ORingInput {
+  system?: System | null;
+  inside?: string | null;
+  section?: string | null;
+  outside?: string | null;
+  used?: boolean | null;
+  accuracy?: string | null;
+  groove?: string | null;
+  depth?: string | null;
+}
+
+/** What `o-ring` answers. */
+export interface ORingAnswer {
+  rings?: ORingAnswerRings[];
+  verdict?: string;
+  notes?: Finding[];
+}
+
+/** One of `rings` of ORingAnswer. */
+export interface ORingAnswerRings {
+  id?: string;
+  series?: string;
+  verdict?: string;
+  texts?: string[];
+  figures?: ShownFigure[];
   notes?: Finding[];
 }
 

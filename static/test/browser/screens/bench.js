@@ -79,6 +79,13 @@ export const bench = {
     seat: 'aluminium',
   }),
   'calculation: wrenches': calculation('wrench', { torque: '25 N·m', wrenches }),
+  'calculation: which O-ring': calculation('o-ring', {
+    inside: '25 mm',
+    section: '3.5 mm',
+    groove: '25.6 mm',
+    depth: '2.8 mm',
+    used: true,
+  }),
   'calculation: turn': calculation('turn', { thread: '3/4-16 UNF', turn: '3/4 turn' }),
   'calculation: first pour': calculation('first-fill', {
     volume: '3 L',
