@@ -82,6 +82,9 @@ func (f *Form) settle(read []finding.Finding) bool {
 	if finding.Refused(*f.list) {
 		return false
 	}
+	if f.system == "" {
+		f.system = quantity.Metric
+	}
 	f.oneOf("system", string(f.system), texts(quantity.Systems...)...)
 	f.check()
 	return !finding.Refused(*f.list)
@@ -90,7 +93,6 @@ func (f *Form) settle(read []finding.Finding) bool {
 // Members names the members of the input: one for each field, and the system.
 func (f *Form) Members(m *wire.Members) {
 	if f.at == "" {
-		f.system = quantity.Metric
 		wire.Text(m, "system", &f.system)
 	}
 	f.given = make([]given, len(f.fields))

@@ -170,7 +170,11 @@ func (a *entryAnswer) Members(m *wire.Members) {
 
 // readEntry reads what goes into a card.
 func readEntry(i *entryInput, _ []finding.Finding) (*entryAnswer, []finding.Finding) {
-	entry, notes := card.ReadEntry(i.kind, i.text, i.unit, i.system)
+	system, list := systemOf(i.system)
+	if list != nil {
+		return nil, list
+	}
+	entry, notes := card.ReadEntry(i.kind, i.text, i.unit, system)
 	finding.At("/text", notes)
 	if finding.Refused(notes) {
 		return nil, notes

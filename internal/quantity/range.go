@@ -42,7 +42,7 @@ func Usual(kind Kind, system System) string {
 		return "US qt"
 	case kind == Temperature && system == US:
 		return "°F"
-	case kind == Distance && system != Metric:
+	case kind == Distance && (system == US || system == Imperial):
 		return "mi"
 	case kind == Mass && system == US:
 		return "lb"

@@ -130,7 +130,7 @@ func shown(a Amount, system System) []string {
 	case Temperature:
 		return order(system == US, "°F", "°C")
 	case Distance:
-		return order(system != Metric, "mi", "km")
+		return order(system == US || system == Imperial, "mi", "km")
 	case Pressure:
 		return order(system == US, "psi", "bar")
 	case Mass:
