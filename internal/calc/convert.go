@@ -7,22 +7,26 @@ import (
 
 var convertFields = []field{{name: "text", kind: aText, needed: true}}
 
-// convert gives a quantity, as a person types it, in every unit of its kind.
+// convert gives a quantity or a range, as a person types it, in every unit of its kind.
 func convert(f *Form, a *Answer) {
-	amount, list := quantity.Parse("", f.of("text").text, "", f.system)
+	q := quantity.Ask{System: f.system}
+	low, high, ranged, list := q.ReadRange(f.of("text").text)
 	*f.list = append(*f.list, finding.At("/text", list)...)
 	switch {
 	case finding.Refused(list):
 		return
-	case amount.Base < 0 && amount.Kind != quantity.Temperature:
-		f.reject("negative", "text", "value", amount.Print(amount.Unit))
+	case low.Base < 0 && low.Kind != quantity.Temperature:
+		f.reject("negative", "text", "value", low.Print(low.Unit))
 	}
-	a.word("kind", string(amount.Kind))
-	a.number("base", amount.Base)
+	a.word("kind", string(low.Kind))
+	a.number("base", low.Base)
+	if ranged {
+		a.number("to", high.Base)
+	}
 	var texts []string
 	for i := range quantity.Units {
-		if u := &quantity.Units[i]; u.Kind == amount.Kind {
-			texts = append(texts, amount.Print(u.ID))
+		if u := &quantity.Units[i]; u.Kind == low.Kind {
+			texts = append(texts, quantity.Join([]string{low.Print(u.ID)}, []string{high.Print(u.ID)})...)
 		}
 	}
 	a.list("texts", texts)

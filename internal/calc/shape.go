@@ -151,6 +151,7 @@ var oilVolumeShape = []shape{
 var convertShape = []shape{
 	{name: "kind"},
 	{name: "base", content: holdsNumber},
+	{name: "to", content: holdsNumber},
 	{name: "texts", content: holdsTexts},
 }
 

@@ -109,6 +109,7 @@ var units = map[string]string{
 	"Field.letters": "Letters",
 
 	"ConvertAnswer.base":            "InBase",
+	"ConvertAnswer.to":              "InBase",
 	"TorqueCheckAnswer.base":        "NewtonMetres",
 	"BottlesAnswer.opened":          "Count",
 	"BottlesAnswer.left":            "Litres",

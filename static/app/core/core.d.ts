@@ -2091,6 +2091,7 @@ export interface ConvertInput {
 export interface ConvertAnswer {
   kind?: string;
   base?: InBase;
+  to?: InBase;
   texts?: string[];
   notes?: Finding[];
 }
