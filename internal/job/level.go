@@ -24,10 +24,15 @@ func (r *replayer) levelRead(e *placed, step *plan.Step, ask *plan.Ask, read *Re
 		q.Low, q.High = ask.Gauge.Low, ask.Gauge.High
 	}
 	share, list := q.Read(e.Value)
-	if ask.Gauge == nil || finding.Refused(list) || share.Base < q.Low || share.Base > q.High {
+	switch {
+	case ask.Gauge != nil && len(list) > 0 && list[0].Code == "number-two-ways": // "1"
+		r.tell(e, list)
+		return false
+	case ask.Gauge == nil || finding.Refused(list) || share.Base < q.Low || share.Base > q.High:
 		r.fault(e, "unknown-word", "/value", finding.Refuse, "text", finding.Clip(e.Value))
 		return false
 	}
+	r.tell(e, list)
 	read.Texts = share.Show(r.print.System)
 	read.Share, _, _ = strings.Cut(read.Texts[0], " ")
 	r.levelIs(e, read, string(fill.LevelAt(share.Base)))

@@ -52,6 +52,26 @@ func TestReplay_LevelAsShare(t *testing.T) {
 	}
 }
 
+// Half of the way between the marks is half in whatever way it is written, and of "1"
+// nobody knows whether it is all of it.
+func TestReplay_HalfALevel(t *testing.T) {
+	c := plantest.Sample(t, "tessaly-corda-650")
+	for value, code := range map[string]string{"50 %": "", "50": "", "½": "", "1/2": "", "0.5": "number-read-as", "0,5": "number-read-as", "1": "number-two-ways"} {
+		s, _ := replayed(c, plan.Bench{}, []job.Event{read("top-up-engine", "level", "engine", value)})
+		found := ""
+		for _, f := range s.Findings {
+			found += f.Code
+		}
+		want := "level.middle"
+		if code == "number-two-ways" {
+			want = ""
+		}
+		if found != code || s.Oils[0].Level != want || want != "" && s.Readings[0].Share != "50" {
+			t.Errorf("%q: level %q, found %q, want %q; %+v", value, s.Oils[0].Level, found, code, s.Readings)
+		}
+	}
+}
+
 // A share that is not on the gauge is refused, and a word after a share takes the
 // advice back: a word doesn't say how much is missing.
 func TestReplay_LevelShareRefused(t *testing.T) {

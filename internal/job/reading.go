@@ -161,13 +161,7 @@ func (r *replayer) amount(e *placed, ask *plan.Ask, read *Read) bool {
 	}
 	q := quantity.Ask{Kind: kind, Unit: ask.Unit, System: r.print.System, Low: low, High: high}
 	a, list := q.Read(e.Value)
-	for _, f := range list {
-		values := make([]string, 0, 2*len(f.Values))
-		for k, v := range f.Values {
-			values = append(values, k, v)
-		}
-		r.fault(e, f.Code, "/value", f.Grade, values...)
-	}
+	r.tell(e, list)
 	switch {
 	case math.IsNaN(a.Base):
 		return false
@@ -182,6 +176,17 @@ func (r *replayer) amount(e *placed, ask *plan.Ask, read *Read) bool {
 	read.Texts = a.Show(r.print.System)
 	r.take(e, a, read)
 	return true
+}
+
+// tell takes over what reading a quantity found.
+func (r *replayer) tell(e *placed, list []finding.Finding) {
+	for _, f := range list {
+		values := make([]string, 0, 2*len(f.Values))
+		for k, v := range f.Values {
+			values = append(values, k, v)
+		}
+		r.fault(e, f.Code, "/value", f.Grade, values...)
+	}
 }
 
 func (r *replayer) bound(kind quantity.Kind, base float64) string {
