@@ -8,9 +8,12 @@ import (
 	"tidysump/internal/finding"
 )
 
-// mostDigits are the most digits that a number may have: more than float64 holds, and
-// than anything of an oil change is given with.
-const mostDigits = 20
+// mostDigits are the most digits that a number may have: more than float64 holds.
+// Nothing of an oil change is mostWhole.
+const (
+	mostDigits = 20
+	mostWhole  = 1e15
+)
 
 // number is a number as it was typed.
 type number struct {
@@ -45,7 +48,7 @@ func readNumber(s string) (n number, ok bool) {
 	}
 	plain := strings.Replace(s, ",", ".", 1)
 	value, err := strconv.ParseFloat(plain, 64)
-	if count := digits(s); count == 0 || count > mostDigits || err != nil {
+	if count := digits(s); count == 0 || count > mostDigits || err != nil || math.Abs(value) >= mostWhole {
 		return n, false
 	}
 	n = number{value: value, digits: significant(s), step: 1}
@@ -55,8 +58,8 @@ func readNumber(s string) (n number, ok bool) {
 		first := strings.TrimLeft(s[:at], "+-")
 		n.thousands = len(s)-at == 4 && len(first) > 0 && len(first) <= 3 && first[0] != '0'
 		n.whole = s[:at] + s[at+1:]
-	case value != 0:
-		n.step = math.Pow(10, float64(len(s)-len(strings.TrimRight(s, "0"))))
+	default:
+		n.step = lastDigit(s)
 	}
 	return n, true
 }
@@ -69,6 +72,11 @@ func digits(s string) (n int) {
 		}
 	}
 	return n
+}
+
+// lastDigit is what one more of a whole number's last digit that isn't zero is worth.
+func lastDigit(s string) float64 {
+	return math.Pow(10, float64(len(s)-len(strings.TrimRight(s, "0"))))
 }
 
 // groupsOf3 reports whether these are the groups of one number's digits.

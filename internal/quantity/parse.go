@@ -150,21 +150,14 @@ func (q *Ask) settled(n *number, typed string, unit *Unit, notes []finding.Findi
 		more, large := q.decide(unit, typed, n.value, 1000*n.value, typed+"0", n.whole, marks(unit))
 		notes = append(notes, more...)
 		if large {
-			n.value, n.digits, n.step = 1000*n.value, significant(n.whole), 1
+			n.value, n.digits, n.step = 1000*n.value, significant(n.whole), lastDigit(n.whole)
 		}
 	}
 	if finding.Refused(notes) {
 		return figure{Amount: Amount{Kind: q.Kind, Base: math.NaN()}}, notes
 	}
-	base := unit.ToBase(n.value)
-	if unit.Kind == Temperature && !AtLeast(base, absoluteZero) {
-		return q.refusal("below-absolute-zero", Number(n.value, n.digits)+" "+unit.ID)
-	}
-	return figure{Amount{Kind: unit.Kind, Base: base, Unit: unit.ID, Digits: n.digits}, n.half()}, notes
+	return figure{Amount{Kind: unit.Kind, Base: unit.ToBase(n.value), Unit: unit.ID, Digits: n.digits}, n.half()}, notes
 }
-
-// absoluteZero in °C, by the definition of the Celsius scale (SI Brochure, 9th ed., 2.3.1).
-const absoluteZero = -273.15
 
 func (q *Ask) refusal(code, text string) (figure, []finding.Finding) {
 	a, list := refuse(q.Kind, code, text)
@@ -173,7 +166,7 @@ func (q *Ask) refusal(code, text string) (figure, []finding.Finding) {
 
 // noNumber says why a text is no number.
 func (q *Ask) noNumber(typed, text string) (figure, []finding.Finding) {
-	if digits(typed) > mostDigits {
+	if digits(typed) > 15 { // however it is written
 		return q.refusal("number-too-long", text)
 	}
 	return q.refusal("not-a-number", text)

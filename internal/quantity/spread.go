@@ -11,6 +11,9 @@ import (
 // field offers room for.
 const mostText = 300
 
+// absoluteZero in °C, by the definition of the Celsius scale (SI Brochure, 9th ed., 2.3.1).
+const absoluteZero = -273.15
+
 // ReadRange reads what Read does, and ranges: "18–22 N·m", "18~22", "24 ± 2 N·m". For
 // one figure both ends are the same, and ranged is false. A twin in another unit
 // behind it, "25 N·m (18 lbf·ft)", is compared: the first counts.
@@ -21,6 +24,9 @@ func (q *Ask) ReadRange(text string) (low, high Amount, ranged bool, notes []fin
 	}
 	first, twin := cutTwin(Typed(text))
 	a, b, ranged, notes := q.ends(first)
+	if a.Kind == Temperature && !finding.Refused(notes) && !(AtLeast(a.Base, absoluteZero) && AtLeast(b.Base, absoluteZero)) {
+		a, notes = q.refusal("below-absolute-zero", first)
+	}
 	if twin != "" && !finding.Refused(notes) {
 		notes = append(notes, twins(a, b, first, twin)...)
 	}
@@ -104,15 +110,19 @@ func (q *Ask) ends(text string) (low, high figure, ranged bool, notes []finding.
 		low, notes = q.one(text, q.Unit)
 		return low, low, false, notes
 	}
-	if percent, isShare := strings.CutSuffix(after, "%"); isShare && between == "±" && q.Kind != Share {
+	if percent, isShare := strings.CutSuffix(after, "%"); isShare && between == "±" {
 		low, notes = q.one(before, q.Unit)
 		part, ok := ParseNumber(percent)
-		if !ok && !finding.Refused(notes) {
+		switch u, _ := Find(low.Unit); {
+		case finding.Refused(notes):
+			return low, low, true, notes
+		case !ok:
 			low, notes = q.refusal("not-a-number", percent)
+			return low, low, true, notes
+		case low.Kind != Share:
+			part *= u.FromBase(low.Base) / 100
+			return low.off(-part), low.off(part), true, notes
 		}
-		u, _ := Find(low.Unit)
-		part *= u.FromBase(low.Base) / 100
-		return low.off(-part), low.off(part), true, notes
 	}
 	high, more := q.one(after, "")
 	if lacksUnit(more) { // it stands at the first, or nowhere
@@ -121,6 +131,9 @@ func (q *Ask) ends(text string) (low, high figure, ranged bool, notes []finding.
 			low.Unit = q.Unit
 		}
 		high, more = q.one(after, low.Unit)
+	}
+	if finding.Refused(more) { // one refusal says enough
+		return high, high, true, more
 	}
 	low, notes = q.one(before, high.Unit)
 	notes = append(notes, more...)

@@ -39,6 +39,7 @@ func TestRead_WhatPeopleWrite(t *testing.T) {
 		{"", "3.2 L (3.4 qt)", 3.2, "L", none},
 		{"", "4.5 L (4.0 imp qt)", 4.5, "L", none},
 		{"", "3.785 L (1 gal)", 3.785, "L", none},
+		{"", "12,000 km (7,500 mi)", 12000, "km", "number-read-as"},
 		{"", "1000 km (600 mi)", 1000, "km", none},
 		{"", "25 N·m (25 lbf·ft)", 25, "N·m", "twin-differs"},
 		{"", "3.2 L (3.8 qt)", 3.2, "L", "twin-differs"},
@@ -186,11 +187,14 @@ func TestRead_Believable(t *testing.T) {
 func TestRead_OutOfRange(t *testing.T) {
 	for text, code := range map[string]string{
 		"-273.16 °C": "below-absolute-zero", "−300 °C": "below-absolute-zero", "-459.68 °F": "below-absolute-zero",
+		"-270 ± 10 °C": "below-absolute-zero", "-300–20 °C": "below-absolute-zero",
 		"-273.15 °C": "", "-459.67 °F": "",
 		"123456789012345678901234567890 km": "number-too-long", "0.000000000000000000000000000001 L": "number-too-long",
+		"999999999999999 km": "", "1000000000000000 km": "number-too-long", "24 ± 2": "no-unit", "18-22 cubits": "unknown-unit", "3 pigs-4 cows": "unknown-unit",
 		"25 N·m (90°)": "unit-of-other-kind", "25 N·m (18)": "no-unit", "3 mN": "unknown-unit", "1 h 90 min": "unknown-unit", "1:75": "not-a-number",
 	} {
-		a, list := quantity.Parse("", text, "", quantity.Metric)
+		q := quantity.Ask{System: quantity.Metric}
+		a, _, _, list := q.ReadRange(text)
 		if code == "" && len(list) == 0 && !math.IsNaN(a.Base) {
 			continue
 		}
