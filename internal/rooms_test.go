@@ -39,7 +39,7 @@ var rooms = []struct {
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity drain bolt fill due debris fault card shown plan"},
 	{"internal/outlook", "finding date wire quantity due card shown job"},
-	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris quote card shown"},
+	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	// The door.
 	{"internal/core", "finding date wire quantity csv calendar due fault card plan job outlook calc"},
 	{"internal/declare", "core wire"},

@@ -24,6 +24,8 @@ var typed = map[quantity.Kind][]string{
 	quantity.Area:        {"0.3 m²"},
 	quantity.Mass:        {"2.6 kg"},
 	quantity.Share:       {"45 %", "-20 %", "120 %"},
+	quantity.Distance:    {"50 km", "30 mi"},
+	aTaps:                {"0 2.1 4 6.2 8", "0 1 2 3 9", "1 2", "x"},
 	aNumber:              {"1", "12.5", "150", "340"},
 	aText:                {"10W-40", "M12x1.5", "MA2", "SG", "5W-30", "1", "EUR", "10"},
 }

@@ -27,6 +27,7 @@ var atBench = [...]Calculation{
 	{"bottles", bottlesFields[:], bottles, bottlesShape},
 	{"cool", coolFields[:], cool, coolShape},
 	{"run-out", runOutFields[:], runOut, runOutShape},
+	{"leak", leakFields[:], leak, leakShape},
 	{"debris", debrisFields, judgeDebris, debrisShape},
 	{"torque-check", torqueFields[:], torqueCheck, torqueShape},
 	{"torque-guess", guessFields[:], torqueGuess, guessShape},

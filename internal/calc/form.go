@@ -18,6 +18,7 @@ const (
 	aChoice quantity.Kind = "choice"
 	aYes    quantity.Kind = "yes" // true or false; the number is 1 when true
 	aList   quantity.Kind = "list"
+	aTaps   quantity.Kind = "taps" // times in s of taps on the screen, blanks between
 )
 
 // field is one thing that a calculation asks a person for. The page draws its
@@ -157,7 +158,7 @@ func (f *Form) check() {
 			if v < d.low || v > d.high {
 				f.reject("not-believable", d.name, "value", finding.Clip(g.text), "low", quantity.Number(d.low, 4), "high", quantity.Number(d.high, 4))
 			}
-		case d.kind != aText:
+		case d.kind != aText && d.kind != aTaps:
 			f.amount(d, g)
 		}
 	}

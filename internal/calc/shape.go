@@ -63,6 +63,12 @@ var runOutShape = slices.Concat([]shape{
 	{name: "warmth"},
 }, xAxis, yAxis)
 
+var leakShape = []shape{
+	{name: "verdict"},
+	{name: "assumed", content: holdsFigures},
+	{name: "figures", content: holdsFigures},
+}
+
 var debrisShape = []shape{{name: "verdict"}, {name: "actions", content: holdsTexts}}
 
 var torqueShape = []shape{

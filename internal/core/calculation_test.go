@@ -69,6 +69,8 @@ var typedTexts = map[string][]string{
 	"viscosity":   {"14 mm²/s", "95 cSt", "11,1", "2", "1e7"},
 	"density":     {"870 kg/m³", "0.86 g/mL", "1"},
 	"area":        {"0.6 m²", "1"},
+	"distance":    {"50 km", "30 mi", "0"},
+	"taps":        {"0 2.1 4 6.2 8", "0 1 2 3 9", "1 2", "x", "0 NaN 1 1 2"},
 	"share":       {"50 %", "80", "-20 %", "130 %"},
 	"mass":        {"2 kg", "4 lb"},
 	"number":      {"12.50", "150", "0", "-3", "x"},

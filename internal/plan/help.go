@@ -49,6 +49,9 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 		h.put("gauge", string(on.circuit.Level.Device))
 	case "run-out":
 		ok = d.runningOut(&h, on.circuit)
+	case "leak":
+		ok = true
+		d.lasting(&h)
 	case "cool", "debris":
 		ok = true // the card knows nothing of it
 	}
@@ -173,6 +176,18 @@ func (d *day) runningOut(h *Help, c *card.Circuit) bool {
 	}
 	h.put("hole", quantity.Number(hole, 3)+" mm")
 	return true
+}
+
+// lasting puts what lies between the marks of the engine's oil, and all that is in it:
+// what leaks is that, where nobody says otherwise.
+func (d *day) lasting(h *Help) {
+	for _, c := range d.circuits {
+		if isEngineOil(c) {
+			h.figure("band", c.Level.Band)
+			h.figure("oil", d.volume(c))
+			return
+		}
+	}
 }
 
 // drainHole gives the bore in mm of the first drain hole of an engine oil; 0 where

@@ -86,7 +86,7 @@ var recipes = []recipe{
 	{word: "look-rotor", on: aFilter, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
 	{word: "measure", on: aCircuit, figures: []string{"due"}, asks: []string{AskDrained}},
 	{word: "close-can", on: aCircuit, at: card.AtWaste, perOil: true, must: true, warns: []string{"children"}},
-	{word: "leak-find", at: card.AtLook, must: true, warns: []string{"hot-engine", "hot-oil"}},
+	{word: "leak-find", at: card.AtLook, must: true, warns: []string{"hot-engine", "hot-oil"}, helps: []string{"leak"}},
 	{word: "decide", must: true, sums: true, helps: []string{"debris"}},
 	// Close: everything that was opened, closed again and tightened once.
 	{word: "clean-seats", photo: PhotoSeal, warns: []string{"cleaner-fire", "cleaner-chlorine"}},
@@ -127,13 +127,13 @@ var recipes = []recipe{
 	{word: "top-up", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "second-start", runs: true, warns: []string{"carbon-monoxide"}},
 	// Settle: dry, ridden, level right, waste away, written down.
-	{word: "leak-look", at: card.AtLeak, must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, timers: []string{TimeLeak}},
+	{word: "leak-look", at: card.AtLeak, must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, helps: []string{"leak"}, timers: []string{TimeLeak}},
 	{word: "ride", at: card.AtRide, runs: true, warns: []string{"tyre-clean", "chock-off"}},
 	{word: "ride-home", at: card.AtRide, runs: true, must: true, warns: []string{"tyre-clean", "oil-lamp"}},
 	{word: "panel-on", on: aBolt, at: card.AtPanel, closes: true, must: true, figures: []string{"torque"}},
 	{word: "waste", at: card.AtWaste, warns: []string{"children", "never-ground"}},
 	{word: "write-down", figures: []string{"interval-distance", "interval-time", "interval-hours"}},
-	{word: "second-look", after: true, warns: []string{"hot-engine"}, asks: []string{AskLeak, AskLevel}},
+	{word: "second-look", after: true, warns: []string{"hot-engine"}, asks: []string{AskLeak, AskLevel}, helps: []string{"leak"}},
 }
 
 // tightening are the calculations about a fastener that is closed.

@@ -29,6 +29,7 @@ export interface Ops {
   bottles: { in: BottlesInput; out: BottlesAnswer };
   cool: { in: CoolInput; out: CoolAnswer };
   'run-out': { in: RunOutInput; out: RunOutAnswer };
+  leak: { in: LeakInput; out: LeakAnswer };
   debris: { in: DebrisInput; out: DebrisAnswer };
   'torque-check': { in: TorqueCheckInput; out: TorqueCheckAnswer };
   'torque-guess': { in: TorqueGuessInput; out: TorqueGuessAnswer };
@@ -153,6 +154,7 @@ export type Kind =
   | 'choice'
   | 'yes'
   | 'list'
+  | 'taps'
   | 'grades'
   | 'grade'
   | 'marks'
@@ -1806,6 +1808,34 @@ export interface RunOutAnswer {
   xTexts?: string[];
   yTicks?: Millilitres[];
   yTexts?: string[];
+  notes?: Finding[];
+}
+
+/** What `leak` takes. */
+export interface LeakInput {
+  system?: System | null;
+  tyre?: string | null;
+  lamp?: string | null;
+  side?: string | null;
+  way?: string | null;
+  taps?: string | null;
+  drops?: string | null;
+  caught?: string | null;
+  time?: string | null;
+  stretch?: string | null;
+  engine?: string | null;
+  share?: string | null;
+  band?: string | null;
+  oil?: string | null;
+  hour?: string | null;
+  edge?: string | null;
+}
+
+/** What `leak` answers. */
+export interface LeakAnswer {
+  verdict?: string;
+  assumed?: ShownFigure[];
+  figures?: ShownFigure[];
   notes?: Finding[];
 }
 

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { hasWord, t, text } from '../words/catalogue.js';
 import { fitted, roomFor } from './letters.js';
+import { taps } from './taps.js';
 
 /** @import { Field } from '../core/core.d.ts' */
 
@@ -20,6 +21,7 @@ import { fitted, roomFor } from './letters.js';
  */
 export function control(field, is) {
   if (field.kind === 'yes') return tick(is);
+  if (field.kind === 'taps') return taps(field, is);
   return field.kind === 'choice' ? choice(field, is) : entry(field, is);
 }
 

@@ -5,7 +5,7 @@ import { test } from 'node:test';
 import { goTo, startJob, stored } from './job-page.js';
 import { openBrowser, startServer } from './launch.js';
 import { untilState } from './page.js';
-import { enter, field, heading, tap, tapText, type, typed, untilSeen } from './person.js';
+import { answer, enter, field, heading, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
@@ -102,6 +102,35 @@ test('what is poured is off the shelf, and the next step asks for the rest', asy
 });
 
 /** A page of the site whose server is gone. */
+test('drops are counted by tapping along, with a finger or a key', async (t) => {
+  const page = await offlinePage(t);
+  await goTo(page, '#/bench/leak');
+  for (const [label, said] of [
+    ['ask.leak.tyre', 'leak-tyre.no'],
+    ['ask.leak.lamp', 'leak-lamp.out'],
+    ['ask.leak.side', 'leak-side.pan'],
+    ['ask.leak.way', 'leak-way.drops'],
+  ])
+    await answer(page, words(label), words(said));
+  await untilSeen(page, words('bench.tap'));
+  await answer(page, words('ask.leak.engine'), words('leak-engine.running'));
+  await page.click('.tap');
+  await untilSeen(page, words('bench.taps', { count: 1 }));
+  await untilSeen(page, words('finding.taps-few', { fewest: 4 }));
+  for (const count of [2, 3, 4, 5]) {
+    await page.focus('.tap');
+    await page.keyboard.press(count % 2 ? 'Enter' : 'Space');
+    await untilSeen(page, words('bench.taps', { count }));
+  }
+  await untilSeen(page, words('figure.drop-every'));
+  await untilSeen(page, words('leak-says.lasts'));
+
+  await answer(page, words('ask.leak.tyre'), words('leak-tyre.yes'));
+  await untilSeen(page, words('leak-says.tyre'));
+  await tap(page, words('bench.taps-again'));
+  await untilSeen(page, words('bench.taps', { count: 0 }));
+});
+
 async function offlinePage(t) {
   const server = await startServer(t);
   const page = await (await openBrowser(t)).newPage();

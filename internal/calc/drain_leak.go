@@ -1,0 +1,208 @@
+package calc
+
+import (
+	"strconv"
+	"strings"
+
+	"tidysump/internal/drain"
+	"tidysump/internal/fault"
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// What a leak is measured by.
+const (
+	byDrops = "drops"
+	byTrail = "trail"
+	byCap   = "cap"
+	aStream = "stream"
+)
+
+// leakStops are the questions of the problems' table that come before any distance,
+// and what is said where they stop.
+var leakStops = [...]struct{ question, says string }{
+	{"tyre", "leak-says.tyre"}, {"lamp", "leak-says.lamp"}, {"side", "leak-says.side"},
+}
+
+// leakFields: taps are the times in s at which drops were tapped, blanks between;
+// share is how high the oil stands between its marks, band what lies between them, oil
+// all that is in it at the upper one; hour is what is ridden in an hour.
+var leakFields = [...]field{
+	{name: "tyre", kind: aChoice, words: []string{"no", "yes", fault.Other}, family: "leak-tyre.", needed: true},
+	{name: "lamp", kind: aChoice, words: []string{"out", "flickers", "on", fault.Other}, family: "leak-lamp.", needed: true},
+	{name: "side", kind: aChoice, words: []string{"pan", "pressed", fault.Other}, family: "leak-side.", needed: true},
+	{name: "way", kind: aChoice, words: []string{byDrops, byTrail, byCap, aStream}, family: "leak-way.", needed: true},
+	{name: "taps", kind: aTaps, front: true, letters: mostTapped, on: "way", when: []string{byDrops}},
+	{name: "drops", kind: aNumber, low: 2, high: 1e5, front: true, on: "way", when: []string{byDrops, byTrail}},
+	{name: "caught", kind: quantity.Volume, low: 2e-4, high: 5, front: true, on: "way", when: []string{byCap}},
+	{name: "time", kind: quantity.Duration, low: 0.05, high: 7 * 24 * 60, front: true, on: "way", when: []string{byDrops, byCap}},
+	{name: "stretch", kind: quantity.Length, low: 500, high: 1e7, front: true, on: "way", when: []string{byTrail}},
+	{name: "engine", kind: aChoice, words: []string{engineRuns, "off"}, family: "leak-engine.", front: true, on: "way", when: []string{byDrops, byCap}},
+	{name: "share", kind: quantity.Share, low: -0.5, high: 1.5, front: true},
+	{name: "band", kind: quantity.Volume, low: 0.02, high: 5, front: true},
+	{name: "oil", kind: quantity.Volume, low: 0.1, high: 25, front: true},
+	{name: "hour", kind: quantity.Distance, low: 1, high: 300},
+	{name: "edge", kind: quantity.Length, low: 1e3 * drain.NarrowEdge, high: 1e3 * drain.WideEdge},
+}
+
+const engineRuns = "running"
+
+// mostTapped are the letters of all taps that are taken.
+const mostTapped = 1500
+
+// What a reading may be off: the share of a level, and of what was caught; and what is
+// ridden gently in an hour, in km, where nobody says. Common practice, no source.
+const shareTo, caughtTo, gentleHour = 0.1, 0.2, 50
+
+// leak says how long the oil lasts with a leak, and how far. What keeps the bike where
+// it is comes first: then no distance is said.
+func leak(f *Form, a *Answer) {
+	way := f.of("way").text
+	const lasts = "leak-says.lasts"
+	verdict := lasts
+	if way == aStream {
+		verdict = "leak-says.stream"
+	}
+	if f.has("share") && fault.LeakStops("level", levelWord(f.number("share"))) {
+		verdict = "leak-says.level"
+	}
+	for _, s := range leakStops {
+		if said := f.of(s.question).text; fault.LeakStops(s.question, said) {
+			if said == fault.Other {
+				verdict = "leak-says.unseen"
+				continue
+			}
+			verdict = s.says
+			break
+		}
+	}
+	a.word("verdict", verdict)
+	if way == aStream {
+		return
+	}
+	runs := way == byTrail || f.of("engine").text == engineRuns
+	rides := runs && verdict == lasts
+	hour := 0.0 // km: no distance is said
+	if rides || way == byTrail {
+		hour = f.orAssume(a, "hour", "hour", "practice", gentleHour, "km", 2)
+	}
+	low, high := f.loss(a, way, hour)
+	if f.refused() {
+		return
+	}
+	if !runs {
+		f.say(finding.Doubt, "leak-standing", "engine")
+	}
+	if !rides {
+		hour = 0
+	}
+	a.amount("figures", "leak-hour", "leak-rate", low, high, "mL", 2)
+	f.lasts(a, low, high, hour)
+}
+
+// levelWord is the answer of the problems' table that a share of the level stands for.
+func levelWord(share float64) string {
+	if share > 0 {
+		return "right"
+	}
+	return "low"
+}
+
+// loss gives the least and the most that is lost in an hour, in L. hour is what is
+// ridden in one, in km.
+func (f *Form) loss(a *Answer, way string, hour float64) (low, high float64) {
+	switch way {
+	case byCap:
+		f.need("caught")
+		f.need("time")
+		f.need("engine")
+		if f.refused() {
+			return 0, 0
+		}
+		loss := f.number("caught") / f.number("time") * 60
+		return loss * (1 - caughtTo), loss * (1 + caughtTo)
+	case byTrail:
+		f.need("drops")
+		f.need("stretch")
+	default:
+		f.need("engine")
+		if !f.has("taps") {
+			f.need("drops")
+			f.need("time")
+		}
+	}
+	if f.refused() {
+		return 0, 0
+	}
+	least, most, list := drain.UsualEdge, drain.WideEdge, "assumed"
+	if f.has("edge") {
+		least, list = f.number("edge")/1e3, "figures"
+		most = least
+	}
+	least, most = drain.Drop(least, most)
+	a.estimate(list, "drop-size", "harkins-brown", plain(least*1e6, most*1e6, " mL", 2))
+	d := f.drips(a, way, hour)
+	const inHour = 3600 * 1e3 // of m³ in a second: L in an hour
+	return least * d.Low * inHour, most * d.High * inHour
+}
+
+// drips gives how fast the drops fall.
+func (f *Form) drips(a *Answer, way string, hour float64) (d drain.Drips) {
+	switch {
+	case way == byTrail:
+		d = drain.Counted(f.number("drops"), f.number("stretch")/1e6/hour*3600)
+	case f.has("taps"):
+		times := f.taps()
+		var ok bool
+		if d, ok = drain.Tapped(times); !ok {
+			f.reject("taps-few", "taps", "fewest", strconv.Itoa(drain.FewestTaps))
+			return d
+		}
+		if d.Uneven {
+			f.say(finding.Doubt, "taps-uneven", "taps")
+		}
+		a.estimate("figures", "tapped", "tapping", strconv.Itoa(len(times)))
+	default:
+		d = drain.Counted(f.number("drops"), f.number("time")*60)
+	}
+	a.estimate("figures", "drop-every", "drop-count", timeRange(1/d.High, 1/d.Low))
+	return d
+}
+
+// taps reads the times of the taps.
+func (f *Form) taps() (times []float64) {
+	const longest = 1e6 // s
+	for text := range strings.FieldsSeq(f.of("taps").text) {
+		at, err := strconv.ParseFloat(text, 64)
+		if err != nil || !(at >= 0 && at < longest) {
+			return nil
+		}
+		times = append(times, at)
+	}
+	return times
+}
+
+// lasts adds how long the oil lasts to the lower mark and to nothing at a loss of low
+// to high L in an hour, and how far at so many km in one; 0 says no distance.
+func (f *Form) lasts(a *Answer, low, high, hour float64) {
+	share, band, oil := f.number("share"), f.number("band"), f.number("oil")
+	last := func(until, far string, least, most float64) {
+		least = max(least, 0)
+		a.estimate("figures", until, "leak-rate", timeRange(3600*least/high, 3600*most/low))
+		if hour > 0 {
+			a.amount("figures", far, "leak-rate", hour*least/high, hour*most/low, "km", 2)
+		}
+	}
+	known := f.has("share") && f.has("band")
+	off := shareTo * band
+	if !known {
+		a.unknown("figures", "until-low")
+	} else if over := share * band; over+off > 0 {
+		last("until-low", "far-low", over-off, over+off)
+	}
+	if in := oil - (1-share)*band; known && f.has("oil") && in+off > 0 {
+		last("until-dry", "far-dry", in-off, in+off)
+	} else {
+		a.unknown("figures", "until-dry")
+	}
+}
