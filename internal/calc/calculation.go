@@ -38,6 +38,7 @@ var atBench = [...]Calculation{
 	{"level", levelFields[:], level, levelShape},
 	{"oil-curve", oilCurveFields, oilCurve, oilCurveShape},
 	{"oil-mix", oilMixFields, oilMix, oilMixShape},
+	{"fuel", fuelFields, howMuchFuel, fuelShape},
 	{"oil-volume", oilVolumeFields, oilVolume, oilVolumeShape},
 	{"convert", convertFields, convert, convertShape},
 }

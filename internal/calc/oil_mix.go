@@ -10,22 +10,65 @@ var oilMixFields = []field{
 	{name: "firstVolume", kind: quantity.Volume, low: 0.001, high: 1000, needed: true},
 	{name: "firstGrade", front: true, kind: aText},
 	{name: "firstViscosity", kind: quantity.Viscosity, low: leastThick, high: mostThick},
-	{name: "secondVolume", kind: quantity.Volume, low: 0.001, high: 1000, needed: true},
+	{name: "secondVolume", front: true, kind: quantity.Volume, low: 0.001, high: 1000},
 	{name: "secondGrade", front: true, kind: aText},
 	{name: "secondViscosity", kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "temperature", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 100},
+	{name: "want", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},
 }
 
-// oilMix says how thick two oils are together, and which grades that fits.
+// oilMix says how thick two oils are together, and which grades that fits; where a
+// viscosity is wanted, how much of the second reaches it.
 func oilMix(f *Form, a *Answer) {
 	heat := f.number("temperature")
 	first := f.thickness("firstViscosity", "firstGrade", heat)
 	second := f.thickness("secondViscosity", "secondGrade", heat)
+	if !f.has("want") {
+		f.need("secondVolume")
+	}
 	if f.refused() {
 		return
 	}
 	added := f.number("secondVolume")
-	f.mixture(a, "mix", first, second, added/(f.number("firstVolume")+added), heat)
+	if f.has("want") {
+		added = f.toReach(a, first, second, added)
+	}
+	if added > 0 {
+		f.mixture(a, "mix", first, second, added/(f.number("firstVolume")+added), heat)
+	}
+}
+
+// toReach adds how many litres of the second oil bring the first to the viscosity that is
+// wanted, and gives what to put into the rule for proof: so much, as it is told, or all of
+// the bottle where it holds less; where nothing reaches it, the bottle.
+func (f *Form) toReach(a *Answer, first, second oil.Band, bottle float64) float64 {
+	least, most, ok, none := first.ShareFor(second, f.number("want"))
+	if first.Low == first.High && quantity.Near(first.Low, f.number("want")) {
+		least, most, ok = 0, 0, true // it is there already
+	}
+	volume := func(share float64) float64 { return f.number("firstVolume") * share / (1 - share) }
+	low, high := volume(least), volume(most)
+	code := ""
+	switch {
+	case none:
+		code = "mix-never"
+	case !ok:
+		code = "mix-unsure"
+	case !(high <= 1000):
+		code = "mix-second-alone"
+	}
+	if code != "" {
+		a.unknown("figures", "second-volume")
+		f.say(finding.Doubt, code, "want", "low", quantity.Number(min(first.Low, second.Low), 3), "high", quantity.Number(max(first.High, second.High), 3)+" mm²/s")
+		return bottle
+	}
+	low, high = significant(low, 3), significant(high, 3)
+	ends(a.amount("figures", "second-volume", "mix-for", low, high, "L", 3), low, high)
+	if bottle > 0 && !quantity.AtLeast(bottle, low) {
+		f.say(finding.Doubt, "mix-too-little", "secondVolume")
+		return bottle
+	}
+	return (low + high) / 2
 }
 
 // thickness gives what is known of an oil at a temperature: its viscosity, or

@@ -149,6 +149,13 @@ var oilMixShape = []shape{
 	{name: "grades", content: holdsTexts},
 }
 
+var fuelShape = []shape{
+	{name: "figures", content: holdsFigures},
+	{name: "assumed", content: holdsFigures},
+	{name: "grades", content: holdsTexts},
+	{name: "verdict"},
+}
+
 var oilVolumeShape = []shape{
 	{name: "assumed", content: holdsFigures},
 	{name: "figures", content: holdsFigures},

@@ -12,7 +12,7 @@ import (
 )
 
 // typedNumber is a number as a person types it.
-func typedNumber(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+func typedNumber(v float64) string { return strconv.FormatFloat(math.Round(v*1e9)/1e9, 'f', -1, 64) }
 
 // What was typed at 100 °C is what is judged, and not what comes back from a curve: on
 // each limit of SAE J300 and J306, a digit below it and a digit above, as the first

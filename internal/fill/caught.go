@@ -12,11 +12,15 @@ const (
 	NoCompare Caught = "no-compare" // how much should come is not known
 )
 
-// CompareCaught judges what came out, in litres, by what is due. Within a tenth,
-// or 0.1 L if that is more, it says nothing: so much stays in the engine, in the
-// filter and on the tray (common practice, no source; nor has the third).
+// Slack is by how much what came out may differ from what is due, both in litres, and say
+// nothing: a tenth, or 0.1 L if that is more. So much stays in the engine, in the filter
+// and on the tray (common practice, no source).
+func Slack(due float64) float64 { return max(due/10, 0.1) }
+
+// CompareCaught judges what came out, in litres, by what is due. Within the slack it says
+// nothing; that less than two thirds is far less is common practice, no source.
 func CompareCaught(out, due float64) Caught {
-	slack := max(due/10, 0.1)
+	slack := Slack(due)
 	switch {
 	case due <= 0:
 		return NoCompare

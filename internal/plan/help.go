@@ -47,6 +47,13 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 	case "level":
 		ok = h.figure("band", on.circuit.Level.Band)
 		h.put("gauge", string(on.circuit.Level.Device))
+	case "fuel":
+		ok = isEngineOil(on.circuit)
+		h.figure("volume", d.volume(on.circuit))
+		h.figure("band", on.circuit.Level.Band)
+		if len(on.circuit.Oil.Grades) > 0 {
+			h.put("grade", on.circuit.Oil.Grades[0])
+		}
 	case "run-out":
 		ok = d.runningOut(&h, on.circuit)
 	case "leak":

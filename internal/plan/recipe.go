@@ -49,11 +49,11 @@ var recipes = []recipe{
 	{word: "look-round"},
 	{word: "free-filler", must: true},
 	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
-	{word: "level-found", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "level-found", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
 	{word: "peek-off", on: aBolt, opens: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "peek-on", on: aBolt, closes: true, must: true},
 	{word: "warm-up", at: card.AtWarm, runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target", "usual-warm"}, helps: []string{"cool"}},
-	{word: "level-found-hot", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "level-found-hot", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	{word: "cool-down", at: card.AtWarm, must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: bike, skin and tyre safe; then every opening of the circuits of the day, and
@@ -79,12 +79,12 @@ var recipes = []recipe{
 	{word: "old-ring", on: aFilter, photo: PhotoSeal, must: true, warns: []string{"ring-twice"}},
 	{word: "old-gasket", on: aFilter, photo: PhotoSeal, must: true},
 	// Look: what oil, plug and filter say, before anything is wiped.
-	{word: "look-oil", on: aCircuit, at: card.AtLook, photo: PhotoPan, look: signsOfOil, perOil: true},
+	{word: "look-oil", on: aCircuit, at: card.AtLook, photo: PhotoPan, look: signsOfOil, perOil: true, helps: []string{"fuel"}},
 	{word: "look-magnet", on: aBolt, at: card.AtLook, photo: PhotoPlug, look: signsOfMagnet},
 	{word: "look-strainer", on: aStrainer, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
 	{word: "look-filter", on: aFilter, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
 	{word: "look-rotor", on: aFilter, at: card.AtLook, photo: PhotoFilter, look: signsOfBits},
-	{word: "measure", on: aCircuit, figures: []string{"due"}, asks: []string{AskDrained}},
+	{word: "measure", on: aCircuit, figures: []string{"due"}, asks: []string{AskDrained}, helps: []string{"fuel"}},
 	{word: "close-can", on: aCircuit, at: card.AtWaste, perOil: true, must: true, warns: []string{"children"}},
 	{word: "leak-find", at: card.AtLook, must: true, warns: []string{"hot-engine", "hot-oil"}, helps: []string{"leak"}},
 	{word: "decide", must: true, sums: true, helps: []string{"debris"}},

@@ -40,6 +40,7 @@ export interface Ops {
   level: { in: LevelInput; out: LevelAnswer };
   'oil-curve': { in: OilCurveInput; out: OilCurveAnswer };
   'oil-mix': { in: OilMixInput; out: OilMixAnswer };
+  fuel: { in: FuelInput; out: FuelAnswer };
   'oil-volume': { in: OilVolumeInput; out: OilVolumeAnswer };
   convert: { in: ConvertInput; out: ConvertAnswer };
   bill: { in: BillInput; out: BillAnswer };
@@ -2084,12 +2085,38 @@ export interface OilMixInput {
   secondGrade?: string | null;
   secondViscosity?: string | null;
   temperature?: string | null;
+  want?: string | null;
 }
 
 /** What `oil-mix` answers. */
 export interface OilMixAnswer {
   figures?: ShownFigure[];
   grades?: string[];
+  notes?: Finding[];
+}
+
+/** What `fuel` takes. */
+export interface FuelInput {
+  system?: System | null;
+  volume?: string | null;
+  rise?: string | null;
+  out?: string | null;
+  before?: string | null;
+  now?: string | null;
+  band?: string | null;
+  beforeAt?: string | null;
+  nowAt?: string | null;
+  grade?: string | null;
+  fresh?: string | null;
+  measured?: string | null;
+}
+
+/** What `fuel` answers. */
+export interface FuelAnswer {
+  figures?: ShownFigure[];
+  assumed?: ShownFigure[];
+  grades?: string[];
+  verdict?: string;
   notes?: Finding[];
 }
 

@@ -131,6 +131,13 @@ export const bench = {
     share: '110 %',
   }),
   'calculation: viscosity': calculation('oil-curve', { grade: '10W-40' }),
+  'calculation: fuel': calculation('fuel', {
+    volume: '2.5 L',
+    rise: '150 mL',
+    grade: '10W-40',
+    fresh: '14.5',
+    measured: '11.2',
+  }),
   'calculation: mixture': calculation('oil-mix', {
     firstVolume: '3 L',
     firstViscosity: '14.5',
