@@ -201,7 +201,7 @@ func (d *day) lasting(h *Help) {
 // it is not known, and for gear oils.
 func (d *day) drainHole(c *card.Circuit) float64 {
 	for _, b := range d.openings() {
-		if t, known := bolt.ParseThread(b.Thread); known && b.Circuit == c.ID && isEngineOil(c) {
+		if t, known := bolt.ParseThread(b.Thread); known && !t.PitchOpen() && b.Circuit == c.ID && isEngineOil(c) {
 			return t.BoreDiameter()
 		}
 	}

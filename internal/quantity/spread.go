@@ -40,15 +40,21 @@ func (q *Ask) ReadRange(text string) (low, high Amount, ranged bool, notes []fin
 func cutTwin(text string) (first, twin string) {
 	for i := 1; i < len(text); i++ {
 		before := strings.TrimRight(text[:i], " ")
-		if before == "" || strings.IndexByte("([/=,;", text[i]) < 0 {
+		if before == "" || strings.IndexByte("([{/=,;", text[i]) < 0 {
 			continue
 		}
-		bracket := text[i] == '(' || text[i] == '['
-		if rest := strings.Trim(text[i+1:], " )]"); begins(rest) && (bracket || !digit(before[len(before)-1])) {
+		bracket := strings.IndexByte("([{", text[i]) >= 0
+		if rest := strings.Trim(text[i+1:], " )]}"); begins(rest) && (bracket || named(before)) {
 			return before, rest
 		}
 	}
 	return text, ""
+}
+
+// named reports whether a text ends with a unit: with no digit, but for the one of "cm2".
+func named(text string) bool {
+	last := len(text) - 1
+	return !digit(text[last]) || last > 0 && text[last-1] >= 'A'
 }
 
 // begins reports whether a text begins with a number.
@@ -58,20 +64,27 @@ func begins(text string) bool {
 }
 
 // twins says where a twin is not the same amount, within the rounding of either,
-// whatever system its unit is of.
-func twins(low, high figure, first, twin string) (notes []finding.Finding) {
-	for _, system := range [...]System{Imperial, US} {
-		q := Ask{Kind: low.Kind, System: system}
-		a, b, _, list := q.ends(twin)
-		if finding.Refused(list) {
-			return list
+// whatever system its unit is of. There may be more than one: "25 N·m (2.5 kgf·m,
+// 18 lbf·ft)".
+func twins(low, high figure, first, text string) (notes []finding.Finding) {
+	for text != "" {
+		twin, rest := cutTwin(text)
+		text = rest
+		agrees := false
+		for _, system := range [...]System{Imperial, US} {
+			q := Ask{Kind: low.Kind, System: system}
+			a, b, _, list := q.ends(twin)
+			if finding.Refused(list) {
+				return list
+			}
+			agrees = agrees || same(low, a) && same(high, b)
 		}
-		if same(low, a) && same(high, b) {
-			return nil
+		if !agrees {
+			notes = append(notes, finding.Finding{Code: "twin-differs", Where: "/", Grade: finding.Doubt,
+				Values: finding.Values("text", finding.Clip(first), "other", finding.Clip(twin))})
 		}
 	}
-	return []finding.Finding{{Code: "twin-differs", Where: "/", Grade: finding.Doubt,
-		Values: finding.Values("text", finding.Clip(first), "other", finding.Clip(twin))}}
+	return notes
 }
 
 func same(a, b figure) bool {

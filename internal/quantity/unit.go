@@ -109,7 +109,7 @@ var Units = []Unit{
 	{"h", Duration, 60, 0, "h|hr|hour"},
 	{"days", Duration, day, 0, "d|day"},
 	{"weeks", Duration, 7 * day, 0, "wk|week"},
-	{"months", Duration, 365.25 / 12 * day, 0, "mo|month"},
+	{"months", Duration, 365.25 / 12 * day, 0, "mo|mth|month"},
 	{"years", Duration, 365.25 * day, 0, "yr|year"},
 
 	{"°", Angle, 1, 0, "°|deg|degree"},
@@ -132,6 +132,9 @@ func (u *Unit) spelled(word string) bool {
 	}
 	// A torque is a force and a length, which people say in either order.
 	force, length, _ := strings.Cut(u.ID, "·")
+	if force == "lbf" {
+		word = strings.Replace(word, "/", "", 1) // "ft/lbs" is said of a product too
+	}
 	for n := 1; n < len(word); n++ {
 		a, b := word[:n], word[n:]
 		if oneOf(u.Spellings, a) && isLength(b, length) || force != "N" && isLength(a, length) && oneOf(u.Spellings, b) {
