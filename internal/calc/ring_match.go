@@ -17,19 +17,19 @@ var ringFields = [...]field{
 	{name: "depth", kind: quantity.Length, low: 0.1, high: 12},
 }
 
-// mostRings are told; so many fit only what was measured badly.
-const mostRings = 12
+// mostRings are told, the likeliest; more fit only what was measured badly, or used.
+const mostRings = 8
 
 // matchRing gives the standard O-rings that a measured one may be.
 func matchRing(f *Form, a *Answer) {
-	m := ring.Measured{Inside: f.number("inside"), Section: f.number("section"), Accuracy: f.number("accuracy"), Used: f.number("used") > 0}
-	outside := f.number("outside")
+	accuracy, outside := f.number("accuracy"), f.number("outside")
+	m := ring.Measured{Inside: f.number("inside"), InsideWithin: accuracy, Section: f.number("section"), SectionWithin: accuracy, Used: f.number("used") > 0}
 	switch {
 	case m.Inside == 0 && outside == 0:
 		f.need("inside")
 	case m.Inside == 0:
-		m.Inside = outside - 2*m.Section
-	case outside > 0 && !quantity.AtMost(max(outside-m.Inside-2*m.Section, m.Inside+2*m.Section-outside), 4*m.Accuracy):
+		m.Inside, m.InsideWithin = outside-2*m.Section, 3*accuracy // one measure and twice another
+	case outside > 0 && !quantity.AtMost(max(outside-m.Inside-2*m.Section, m.Inside+2*m.Section-outside), 4*accuracy):
 		f.say(finding.Doubt, "ring-measures-differ", "outside")
 	}
 	if m.Inside < 0.5 && !f.refused() {
@@ -38,15 +38,16 @@ func matchRing(f *Form, a *Answer) {
 	if f.refused() {
 		return
 	}
-	g := ring.Groove{Diameter: f.number("groove"), Depth: f.number("depth"), Accuracy: m.Accuracy}
+	g := ring.Groove{Diameter: f.number("groove"), Depth: f.number("depth"), Accuracy: accuracy}
 	fitting, nearest := m.Fitting(&g)
-	a.rings(fitting)
 	lying := 0
-	for n := range fitting {
-		if fitting[n].Verdict != ring.Wrong {
-			lying++
-		}
+	for lying < len(fitting) && fitting[lying].Verdict != ring.Wrong { // those stand last
+		lying++
 	}
+	if lying > 0 {
+		fitting = fitting[:lying]
+	}
+	a.rings(fitting)
 	verdict := "one"
 	switch {
 	case len(fitting) == 0:
@@ -85,9 +86,15 @@ func (a *Answer) rings(fitting []ring.Match) {
 	a.rows("rings", rows)
 }
 
-// share puts a range of shares, in percent.
+// share puts a range of shares, in percent to a tenth. One that begins below nothing has
+// dots between its ends, since a dash would read as a second minus.
 func (a *Answer) share(name string, by method, r ring.Range) {
-	a.ranged(a.estimate("figures", name, by, plain(100*r.Low, 100*r.High, " %", 2)), &bolt.Range{Low: r.Low, High: r.High})
+	low, high := round(100*r.Low, 10), round(100*r.High, 10)
+	text := plain(low, high, " %", 2)
+	if low < 0 {
+		text = quantity.Number(low, 2) + "…" + quantity.Number(high, 2) + " %"
+	}
+	a.ranged(a.estimate("figures", name, by, text), &bolt.Range{Low: r.Low, High: r.High})
 }
 
 // sizes prints inside and section, in the person's units first: hundredths of a

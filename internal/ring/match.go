@@ -6,11 +6,12 @@ import (
 	"tidysump/internal/quantity"
 )
 
-// Measured is a ring as somebody measured it: to Accuracy, each way. Used says that it
-// was in its place, pressed flat and stretched.
+// Measured is a ring as somebody measured it, and how far off that may be, each way. Used
+// says that it was in its place, pressed flat and stretched.
 type Measured struct {
-	Inside, Section, Accuracy float64
-	Used                      bool
+	Inside, Section             float64
+	InsideWithin, SectionWithin float64
+	Used                        bool
 }
 
 // By how much a used ring may have been thicker and narrower: half of a squeeze of
@@ -42,7 +43,7 @@ func (m *Measured) off(s *Size, used bool) float64 {
 		narrower = less(narrower, widened*m.Inside)
 		thicker = less(thicker, flattened*m.Section)
 	}
-	return max(math.Abs(narrower)/(inside+m.Accuracy), math.Abs(thicker)/(section+m.Accuracy))
+	return max(math.Abs(narrower)/(inside+m.InsideWithin), math.Abs(thicker)/(section+m.SectionWithin))
 }
 
 // less takes what use explains off a difference; it explains one direction only.

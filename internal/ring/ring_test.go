@@ -129,7 +129,7 @@ func TestFitting(t *testing.T) {
 		{16.4, 2.2, "AS568-908", "", "P16"},
 		{21.7, 3.5, "P22A", "AS568-212", "P22"},
 	} {
-		m := ring.Measured{Inside: f.inside, Section: f.section, Accuracy: 0.1}
+		m := ring.Measured{Inside: f.inside, Section: f.section, InsideWithin: 0.1, SectionWithin: 0.1}
 		list, _ := m.Fitting(&ring.Groove{})
 		got := " " + names(list) + " "
 		if len(list) == 0 || list[0].Name != f.first || f.also != "" && !strings.Contains(got, " "+f.also+" ") || strings.Contains(got, " "+f.not+" ") {
@@ -137,12 +137,12 @@ func TestFitting(t *testing.T) {
 		}
 	}
 	// Too thick for anything; the nearest is told all the same.
-	m := ring.Measured{Inside: 20, Section: 9, Accuracy: 0.1}
+	m := ring.Measured{Inside: 20, Section: 9, InsideWithin: 0.1, SectionWithin: 0.1}
 	if list, nearest := m.Fitting(&ring.Groove{}); len(list) != 0 || nearest.Name == "" {
 		t.Errorf("20 × 9: %s, nearest %+v", names(list), nearest)
 	}
 	// Pressed flat and stretched, P22A measures as nothing; used, it is found again.
-	m = ring.Measured{Inside: 22.6, Section: 3.1, Accuracy: 0.1}
+	m = ring.Measured{Inside: 22.6, Section: 3.1, InsideWithin: 0.1, SectionWithin: 0.1}
 	asNew, _ := m.Fitting(&ring.Groove{})
 	m.Used = true
 	asUsed, _ := m.Fitting(&ring.Groove{})
@@ -169,7 +169,7 @@ func TestFitting_Lie(t *testing.T) {
 		{24.99, 3.53, 28, 0, "AS568-214", ring.Wrong},      // 12 %
 		{24.99, 3.53, 0, 0, "AS568-214", ring.Fits},
 	} {
-		m := ring.Measured{Inside: f.inside, Section: f.section, Accuracy: 0.1}
+		m := ring.Measured{Inside: f.inside, Section: f.section, InsideWithin: 0.1, SectionWithin: 0.1}
 		list, _ := m.Fitting(&ring.Groove{Diameter: f.diameter, Depth: f.depth, Accuracy: 0.1})
 		found := false
 		for n, e := range list {
@@ -200,7 +200,7 @@ func TestFitting_Properties(t *testing.T) {
 		accuracy := rapid.Float64Range(0.01, 0.3).Draw(t, "accuracy")
 		inside, section := s.Tolerance()
 		off := rapid.Float64Range(-1, 1)
-		m := ring.Measured{Accuracy: accuracy, Used: rapid.Bool().Draw(t, "used"),
+		m := ring.Measured{InsideWithin: accuracy, SectionWithin: accuracy, Used: rapid.Bool().Draw(t, "used"),
 			Inside: s.Inside + off.Draw(t, "inside")*(inside+accuracy), Section: s.Section + off.Draw(t, "section")*(section+accuracy)}
 		g := ring.Groove{Accuracy: accuracy, Diameter: s.Inside * rapid.Float64Range(0.9, 1.2).Draw(t, "groove"), Depth: s.Section * rapid.Float64Range(0.4, 1.1).Draw(t, "depth")}
 		list, _ := m.Fitting(&g)
@@ -234,11 +234,11 @@ func TestFitting_Properties(t *testing.T) {
 // Each size found is near what was measured: nothing fits that no tolerance explains.
 func TestFitting_NothingFar(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		m := ring.Measured{Inside: rapid.Float64Range(1, 200).Draw(t, "inside"), Section: rapid.Float64Range(0.5, 12).Draw(t, "section"), Accuracy: rapid.Float64Range(0.01, 2).Draw(t, "accuracy")}
+		m := ring.Measured{Inside: rapid.Float64Range(1, 200).Draw(t, "inside"), Section: rapid.Float64Range(0.5, 12).Draw(t, "section"), InsideWithin: rapid.Float64Range(0.01, 2).Draw(t, "inside within"), SectionWithin: rapid.Float64Range(0.01, 2).Draw(t, "section within")}
 		list, nearest := m.Fitting(&ring.Groove{})
 		for _, e := range list {
 			inside, section := e.Tolerance()
-			if math.Abs(e.Inside-m.Inside) > (inside+m.Accuracy)*(1+1e-6) || math.Abs(e.Section-m.Section) > (section+m.Accuracy)*(1+1e-6) {
+			if math.Abs(e.Inside-m.Inside) > (inside+m.InsideWithin)*(1+1e-6) || math.Abs(e.Section-m.Section) > (section+m.SectionWithin)*(1+1e-6) {
 				t.Fatalf("%+v fits %+v", e.Size, m)
 			}
 		}

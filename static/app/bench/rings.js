@@ -4,14 +4,14 @@ import { figureRow } from '../ui/figure.js';
 
 /** The sizes that a ring may be, the likeliest first, with how each would lie in its groove. */
 export const rings = (list) =>
-  list.map(
-    ({ id, series, verdict, texts, figures }) =>
-      html`<article class="sheet">
-        <h3>${text(id)}</h3>
-        <p class="big">
-          <span class="value">${text(texts[0])}</span> <span class="other">${text(texts[1])}</span>
-        </p>
-        <p>${t(series)} · ${t(verdict)}</p>
-        ${figures ? html`<dl>${figures.map(figureRow)}</dl>` : nothing}
-      </article>`,
-  );
+  html`<ol class="pours">
+    ${list.map(
+      ({ id, series, verdict, texts, figures }) =>
+        html`<li>
+          <strong>${text(id)}</strong> · <span class="value">${text(texts[0])}</span>
+          <span class="other">${text(texts[1])}</span>
+          <p>${t(series)} · ${t(verdict)}</p>
+          ${figures ? html`<dl>${figures.map(figureRow)}</dl>` : nothing}
+        </li>`,
+    )}
+  </ol>`;
