@@ -38,3 +38,20 @@ func TestWords_TemperaturesOfTheRule(t *testing.T) {
 		t.Errorf("water of %v °C scalds after %v s: %s", drain.WarmHigh, seconds, words["caution.hot-oil"])
 	}
 }
+
+// What sentences say that a reading may be off, how wide the edge of a drop is and how
+// much more real walls hold are the figures that are reckoned with.
+func TestWords_FiguresOfLeaksAndReadings(t *testing.T) {
+	words := catalogue(t)
+	off := quantity.Number(drain.ReadTo, 2) + " °C (" + quantity.Number(drain.ReadTo*1.8, 1) + " °F) off"
+	edges := quantity.Number(drain.UsualEdge*1e3, 2) + " to " + quantity.Number(drain.WideEdge*1e3, 2) + " mm"
+	for id, want := range map[string]string{
+		"method.newton": off, "method.straight-line": off, "finding.readings-close": off, "job.warmth.wait": off,
+		"method.harkins-brown": edges,
+		"method.rough-walls":   []string{3: "three times as much"}[drain.Rough],
+	} {
+		if want == "" || !strings.Contains(words[id], want) {
+			t.Errorf("%s does not say %q: %s", id, want, words[id])
+		}
+	}
+}
