@@ -153,7 +153,11 @@ func (f *Form) reason(r *oil.Reason) {
 	}
 	values := map[string]string{}
 	if len(r.Asked) > 0 {
-		values["asked"] = shown.Choice("mark", r.Asked, values) // only marks are several
+		thing := "either"
+		if strings.HasPrefix(r.Code, "mark-") {
+			thing = "mark"
+		}
+		values["asked"] = shown.Choice(thing, r.Asked, values)
 	}
 	if r.Has != "" {
 		values["has"] = r.Has

@@ -40,3 +40,13 @@ func TestReadAir(t *testing.T) {
 		t.Errorf("50 of a person with US units: %v °C", low)
 	}
 }
+
+// What a plan hands on of a chart is read back.
+func TestReadAir_WithBothUnits(t *testing.T) {
+	for _, text := range []string{"-10 °C to 40 °C", "14 °F to 104 °F", "from 14 °F", "to 104 °F"} {
+		low, high, list := ReadAir(text, quantity.US)
+		if len(list) > 0 || !math.IsInf(low, -1) && math.Abs(low+10) > 1e-9 || !math.IsInf(high, 1) && math.Abs(high-40) > 1e-9 {
+			t.Errorf("%q: %v to %v %v", text, low, high, list)
+		}
+	}
+}

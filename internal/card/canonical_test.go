@@ -66,6 +66,8 @@ func filled(v any) any {
 const all = `{"format":"tidysump-card","version":1,"id":"all","make":"Plainford","model":"All","layout":"dry-sump",
 	"engine":{"cylinders":1,"displacement":250,"cooling":"air","clutch":"wet","noLamp":true,"returnSeen":true,"noNeutral":true},
 	"circuits":[{"id":"engine","role":"engine","oil":{},"level":{}}],
+	"chart":[{"circuit":"engine","grade":"10W-40","from":{"value":0,"unit":"°C","standing":"measured","method":"tried"},"to":{"value":104,"unit":"°F","standing":"measured","method":"tried"}},
+		{"circuit":"engine","grade":"20W50","from":{"value":-10,"unit":"°C","standing":"measured","method":"tried"}}],
 	"bolts":[{"id":"guard","purpose":"panel"},{"id":"drain","purpose":"drain-plug","circuit":"engine","behind":"guard","drains":true},
 		{"id":"plate","purpose":"strainer-cap","circuit":"engine","of":"mesh","behind":"can"},
 		{"id":"can","purpose":"filter-can","circuit":"engine","of":"filter","thread":"M20x1.5"}],
@@ -83,10 +85,13 @@ func TestCanonical_All(t *testing.T) {
 	if len(found) > 0 {
 		t.Fatalf("%v", found)
 	}
+	if !strings.Contains(string(wire.Write(c)), `"value":0,"unit":"°C"`) {
+		t.Errorf("the air of 0 °C isn't written: %s", wire.Write(c))
+	}
 	if got, want := said(t, string(wire.Write(c))), said(t, all); got != want {
 		t.Errorf("the text says\n%s, the card\n%s", got, want)
 	}
-	for _, m := range []string{"noLamp", "returnSeen", "noNeutral", "behind", "ring", "height", "ownNumber", "notesAt"} {
+	for _, m := range []string{"noLamp", "returnSeen", "noNeutral", "behind", "ring", "height", "ownNumber", "notesAt", "chart"} {
 		if minimal, _ := card.Read(rootFile(t, "testdata/card-minimal.json")); strings.Contains(string(wire.Write(minimal)), m) {
 			t.Errorf("a card without %q is written with it", m)
 		}

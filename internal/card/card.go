@@ -34,6 +34,7 @@ type Card struct {
 	Engine   Engine
 	Sources  []Source
 	Circuits []Circuit
+	Charts   []ChartRow // the manual's own chart of grades over the air, of all oils
 	Bolts    []Bolt
 	Filters  []Filter
 	Strain   []Strainer
@@ -57,6 +58,7 @@ func (c *Card) Members(m *wire.Members) {
 	m.Object("engine", &c.Engine)
 	wire.List(m, "sources", &c.Sources)
 	wire.List(m, "circuits", &c.Circuits, wire.Required)
+	wire.List(m, "chart", &c.Charts)
 	wire.List(m, "bolts", &c.Bolts)
 	wire.List(m, "filters", &c.Filters)
 	wire.List(m, "strainers", &c.Strain)

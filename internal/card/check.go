@@ -70,6 +70,7 @@ func Check(c *Card) []finding.Finding {
 	for i := range c.Circuits {
 		k.circuit("/circuits/"+strconv.Itoa(i), &c.Circuits[i])
 	}
+	k.chart(c)
 	for i := range c.Bolts {
 		k.bolt("/bolts/"+strconv.Itoa(i), &c.Bolts[i])
 	}
@@ -128,7 +129,7 @@ func (c *checker) form(k *Card) bool {
 	for _, l := range [...]struct {
 		at    string
 		count int
-	}{{"/sources", len(k.Sources)}, {"/circuits", len(k.Circuits)}, {"/bolts", len(k.Bolts)}, {"/filters", len(k.Filters)}, {"/strainers", len(k.Strain)}, {"/notesAt", len(k.NotesAt)}} {
+	}{{"/sources", len(k.Sources)}, {"/circuits", len(k.Circuits)}, {"/chart", len(k.Charts)}, {"/bolts", len(k.Bolts)}, {"/filters", len(k.Filters)}, {"/strainers", len(k.Strain)}, {"/notesAt", len(k.NotesAt)}} {
 		few = c.few(l.at, l.count) && few
 	}
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {

@@ -39,8 +39,11 @@ type Figure struct {
 }
 
 // Members names the figure's members.
-func (f *Figure) Members(m *wire.Members) {
-	m.Float("value", &f.Value)
+func (f *Figure) Members(m *wire.Members) { f.members(m) }
+
+// members are the members of a figure; ofValue are the rules of its value.
+func (f *Figure) members(m *wire.Members, ofValue ...wire.Rule) {
+	m.Float("value", &f.Value, ofValue...)
 	m.Float("to", &f.To)
 	m.String("unit", &f.Unit)
 	wire.Text(m, "standing", &f.Standing, wire.Required)

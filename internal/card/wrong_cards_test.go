@@ -44,7 +44,7 @@ func TestCheck_WrongCards(t *testing.T) {
 func TestCheck_TooManyParts(t *testing.T) {
 	schema := decode(t, specs.CardSchema)
 	for list, part := range map[string]string{
-		"sources": `{"id":"a","title":"b"}`, "circuits": `{"id":"a","role":"engine"}`, "bolts": `{"id":"a","purpose":"drain-plug"}`,
+		"sources": `{"id":"a","title":"b"}`, "circuits": `{"id":"a","role":"engine"}`, "chart": `{"circuit":"engine","grade":"30"}`, "bolts": `{"id":"a","purpose":"drain-plug"}`,
 		"filters": `{"id":"a","circuit":"engine","kind":"spin-on"}`, "strainers": `{"id":"a","circuit":"engine"}`,
 	} {
 		most, _ := at(schema, "properties/"+list+"/maxItems").(float64)
@@ -91,6 +91,7 @@ var enumPlaces = []struct{ card, schema string }{
 	{"bolts/0/size/unit", "$defs/length/properties/unit"},
 	{"bolts/1/turn/unit", "$defs/angle/properties/unit"},
 	{"interval/distance/unit", "$defs/distance/properties/unit"},
+	{"chart/0/from/unit", "$defs/degrees/properties/unit"},
 	{"circuits/0/level/wait/unit", "$defs/duration/properties/unit"},
 }
 
@@ -121,10 +122,11 @@ func TestCheck_WordsOfTheSchema(t *testing.T) {
 var unitLists = map[quantity.Kind]string{
 	quantity.Volume: "$defs/volume", quantity.Torque: "$defs/torque", quantity.Length: "$defs/length",
 	quantity.Distance: "$defs/distance", quantity.Duration: "$defs/duration", quantity.Angle: "$defs/angle",
+	quantity.Temperature: "$defs/degrees",
 }
 
 // noCard are the kinds of quantities that no figure of a card is.
-var noCard = []quantity.Kind{quantity.Temperature, quantity.Pressure, quantity.Mass, quantity.Viscosity,
+var noCard = []quantity.Kind{quantity.Pressure, quantity.Mass, quantity.Viscosity,
 	quantity.Density, quantity.Area, quantity.Share}
 
 // Every unit in which a figure of a card can be read stands in the schema.
@@ -172,6 +174,8 @@ func TestCheck_NoOtherLists(t *testing.T) {
 func codeWith(t *testing.T, place, word string) string {
 	t.Helper()
 	minimal := decode(t, rootFile(t, "testdata/card-minimal.json"))
+	put(minimal, []string{"chart"}, []any{map[string]any{"circuit": "engine", "grade": "10W-40",
+		"from": map[string]any{"value": 15, "unit": "°C", "standing": "manual", "source": "book"}}})
 	put(minimal, []string{"notesAt"}, []any{map[string]any{"at": "drain", "text": "a note"}})
 	put(minimal, strings.Split(place, "/"), word)
 	text, err := json.Marshal(minimal)

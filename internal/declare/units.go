@@ -44,6 +44,8 @@ var units = map[string]string{
 	"Seal.count":          "Count",
 	"CardFigure.value":    "InUnit",
 	"CardFigure.to":       "InUnit",
+	"Degrees.value":       "InUnit",
+	"Degrees.to":          "InUnit",
 	"EntryAnswer.value":   "InUnit",
 	"EntryAnswer.to":      "InUnit",
 	"Table.version":       "Count",

@@ -39,6 +39,8 @@ type Bench struct {
 	// Also are the ids of the strainers and centrifugal filters not due at each
 	// change that are cleaned today all the same; any other id does nothing.
 	Also []string
+	// Outside is the air expected until the next change, as typed: "20 °C", "-5 to 30 °C".
+	Outside string
 	// Severe: the bike is used hard, so that its oil is due earlier.
 	Severe bool
 	// GetHome: the short form of the job, to top up or to close what leaks and get home.
@@ -56,6 +58,7 @@ func (b *Bench) Members(m *wire.Members) {
 	m.Bool("keepFilter", &b.KeepFilter)
 	wire.Texts(m, "circuits", &b.Circuits)
 	wire.Texts(m, "also", &b.Also)
+	m.String("outside", &b.Outside)
 	m.Bool("severe", &b.Severe)
 	m.Bool("getHome", &b.GetHome)
 	m.Bool("helper", &b.Helper)

@@ -39,6 +39,7 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 	case "oil-suits":
 		ok = isEngineOil(on.circuit)
 		h.oil(on.circuit, d.volume(on.circuit))
+		d.airOf(&h, on.circuit)
 	case "bottles":
 		ok = h.figure("need", d.volume(on.circuit)) && !d.bench.GetHome
 	case "first-fill":

@@ -10,15 +10,22 @@ import (
 )
 
 // need is the oil that the card asks for, as it stands on a bottle: its grades, the
-// usual one first, its JASO marks and its API category.
+// usual one first, or those that its chart gives for the air expected; its JASO marks and
+// its API category.
 func (d *day) need(c *card.Circuit) shown.Figure {
 	o := &c.Oil
 	s := shown.Unknown("grade", "grade")
 	s.Values = map[string]string{}
-	if len(o.Grades) == 0 || o.Standing == card.Unknown {
+	given := d.given(c)
+	var facts []string
+	switch {
+	case len(given) > 0:
+		facts = []string{shown.Choice("either", given, s.Values)}
+	case len(o.Grades) == 0 || o.Standing == card.Unknown:
 		return s
+	default:
+		facts = []string{shown.Choice("grade", designations(o.Grades), s.Values)}
 	}
-	facts := []string{shown.Choice("grade", designations(o.Grades), s.Values)}
 	if len(o.Marks) > 0 {
 		facts = append(facts, shown.Choice("mark", o.Marks, s.Values))
 		if len(o.Marks) == 1 {
@@ -35,6 +42,9 @@ func (d *day) need(c *card.Circuit) shown.Figure {
 	}
 	s.Texts, s.Standing, s.Lookup = []string{text}, o.Standing, ""
 	s.Source, s.Page, s.Method = d.print.Title(o.Source), o.Page, o.Method
+	if len(given) > 0 && (len(o.Grades) == 0 || o.Standing == card.Unknown) {
+		d.from(&s, c)
+	}
 	return s
 }
 

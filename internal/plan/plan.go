@@ -59,6 +59,8 @@ type day struct {
 	filters   []*card.Filter   // changed today
 	strainers []*card.Strainer // cleaned today
 	inFront   map[string]bool  // ids of the fasteners that come off only because they are in front of others
+	// The air expected in °C; NaN when not known.
+	coldest, hottest float64
 }
 
 // planner makes the parts of a plan, one after the other.
@@ -93,6 +95,7 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 		plan: &Plan{CardID: c.ID, Name: c.Make + " " + c.Model, Invented: c.Invented, Findings: checked.Doubts()},
 	}
 	p.plan.day = p.day
+	p.air()
 	p.choose()
 	p.reach()
 	p.oils()

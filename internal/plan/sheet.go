@@ -20,6 +20,10 @@ type Oil struct {
 	Marks   []string
 	Service string
 	Need    shown.Figure // the standing of grade and mark
+	// Chart is the grade that the card's chart gives for the air expected; Rows are all
+	// that it says. Only where the card has a chart for the oil.
+	Chart *shown.Figure
+	Rows  *shown.Figure
 }
 
 // Members names the sheet's members.
@@ -33,6 +37,8 @@ func (o *Oil) Members(m *wire.Members) {
 	wire.Texts(m, "marks", &o.Marks)
 	m.String("service", &o.Service)
 	m.Object("need", &o.Need)
+	wire.Optional(m, "chart", &o.Chart)
+	wire.Optional(m, "rows", &o.Rows)
 }
 
 func (p *planner) oils() {
@@ -41,6 +47,7 @@ func (p *planner) oils() {
 		o := Oil{Circuit: c.ID, Role: "role." + string(c.Role), Today: p.doing(c.ID) && !p.bench.GetHome,
 			Due:    p.print.Card("due", p.volume(c), "volume"),
 			Grades: c.Oil.Grades, Marks: c.Oil.Marks, Service: c.Oil.Service, Need: p.need(c)}
+		o.Chart, o.Rows = p.charted(c)
 		switch {
 		case p.filterChanged(c.ID):
 			o.Figures = append(o.Figures, p.print.Card("oil-only", c.OilOnly, "volume"))

@@ -149,14 +149,14 @@ func (m *Members) Bool(name string, p *bool, rules ...Rule) {
 	}
 }
 
-// Float is a number member.
+// Float is a number member. A required one is written even when it is 0.
 func (m *Members) Float(name string, p *float64, rules ...Rule) {
 	if describes && m.described != nil {
 		m.describe(Member{Name: name, Kind: NumberKind}, rules)
 		return
 	}
 	if !m.Reading() {
-		if *p != 0 {
+		if *p != 0 || len(rules) > 0 {
 			m.out.name(name)
 			m.out.float(*p)
 		}

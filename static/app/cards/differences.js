@@ -11,7 +11,7 @@ function members(value) {
   const seen = new Map();
   return new Map(
     value.map((item, n) => {
-      const name = item?.id ?? item?.kind ?? item?.at ?? String(n + 1);
+      const name = item?.id ?? item?.kind ?? item?.at ?? item?.grade ?? String(n + 1);
       const nth = (seen.get(name) ?? 0) + 1;
       seen.set(name, nth);
       return [nth > 1 ? `${name} ${nth}` : name, item];

@@ -43,6 +43,13 @@ test('of several alike each is compared', () => {
   ]);
 });
 
+test('a row of the chart is told by its grade', () => {
+  const chart = (value) => ({ chart: [{ grade: '10W-40', from: { value, unit: '°C' } }] });
+  assert.deepEqual(differences(chart(0), chart(-10)), [
+    { where: ['chart', '10W-40', 'from'], values: ['0 °C', '-10 °C'] },
+  ]);
+});
+
 test('of a great many differences the first are told', () => {
   const notes = (word) => ({ notes: Array.from({ length: 500 }, (_, n) => `${word} ${n}`) });
   assert.equal(differences(notes('one'), notes('other')).length, 40);

@@ -305,6 +305,8 @@ export interface Card {
   engine?: Engine | null;
   sources?: Source[] | null;
   circuits: Circuit[];
+  /** the manual's own chart of grades over the air, of all oils */
+  chart?: ChartRow[] | null;
   bolts?: Bolt[] | null;
   filters?: Filter[] | null;
   strainers?: Strainer[] | null;
@@ -370,19 +372,13 @@ export interface OilNeed {
 
 /** CardFigure is a quantity with its standing. An absent figure is an unknown one. */
 export interface CardFigure {
-  /**
-   * Value is as written in the source, "25 N·m" or "18-22 lbf·ft" being 18 to 22: To is zero when
-   * the source gives one value.
-   */
   value?: InUnit | null;
   to?: InUnit | null;
   unit?: string | null;
   standing: Standing;
-  /** id of one of the card's sources */
   source?: string | null;
   page?: string | null;
   method?: string | null;
-  /** Kept is why a figure that looks wrong was kept all the same. */
   kept?: string | null;
 }
 
@@ -399,6 +395,30 @@ export interface Level {
   band?: CardFigure | null;
   /** where on the bike, in the card's own words */
   where?: string | null;
+}
+
+/**
+ * ChartRow is a row of the manual's own chart: a grade, and the air for which it is. An end that is
+ * absent is open.
+ */
+export interface ChartRow {
+  /** id of the oil that it is of */
+  circuit: string;
+  grade?: string | null;
+  from?: Degrees | null;
+  to?: Degrees | null;
+}
+
+/** Degrees is a figure that may be 0 and is a temperature: it is always written. */
+export interface Degrees {
+  value: InUnit;
+  to?: InUnit | null;
+  unit?: string | null;
+  standing: Standing;
+  source?: string | null;
+  page?: string | null;
+  method?: string | null;
+  kept?: string | null;
 }
 
 /** Bolt is a fastener: a plug, a cap, a screw, or a spin-on filter. */
@@ -520,6 +540,8 @@ export interface Bench {
    * cleaned today all the same; any other id does nothing.
    */
   also?: string[] | null;
+  /** Outside is the air expected until the next change, as typed: "20 °C", "-5 to 30 °C". */
+  outside?: string | null;
   /** Severe: the bike is used hard, so that its oil is due earlier. */
   severe?: boolean | null;
   /**
@@ -652,6 +674,12 @@ export interface Oil {
   service?: string;
   /** the standing of grade and mark */
   need: ShownFigure;
+  /**
+   * Chart is the grade that the card's chart gives for the air expected; Rows are all that it says.
+   * Only where the card has a chart for the oil.
+   */
+  chart?: ShownFigure;
+  rows?: ShownFigure;
 }
 
 /**

@@ -8,6 +8,7 @@ import { go } from '../ui/address.js';
 import { set, settings } from '../store/settings.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 import { radios, ticks } from '../ui/choice.js';
+import { control } from '../ui/field.js';
 import { DueSection } from '../due/section.js';
 import { finding, findings } from '../ui/findings.js';
 import { toEdit, toPaper } from './links.js';
@@ -125,11 +126,33 @@ function today(bench, { oils = [], also, mayKeepFilter } = {}, change, due) {
     ${radios('plan.place', 'plan.place', bench.place ?? undefined, limits.places ?? [], (v) =>
       change({ place: v, getHome: offersShort(v) }),
     )}
+    ${oils.some(({ chart }) => chart) ? outside(bench, change) : nothing}
     ${ticks('plan.hands', [{ label: t('plan.helper'), on: bench.helper }], (_, on) => change({ helper: on }))}
     ${due.use(bench, change)} ${oils.length > 1 ? circuits(bench, oils, change) : nothing}
     ${also ? alsos(bench, also, change) : nothing}
   </details>`;
 }
+
+/**
+ * The air expected, by which the chart of the manual gives a grade.
+ *
+ * @param {Bench} bench
+ * @param {(values: Bench) => void} change
+ */
+const outside = (bench, change) =>
+  html`<div class="field">
+    ${control(
+      { name: 'outside', kind: 'text', letters: limits.reading },
+      {
+        id: 'outside',
+        value: bench.outside ?? '',
+        label: t('plan.outside'),
+        hint: html`<small>${t('plan.outside.hint')}</small>`,
+        type: () => {},
+        set: (air) => change({ outside: air }),
+      },
+    )}
+  </div>`;
 
 /** Whether the short form of the job is offered first at a place. */
 const offersShort = (place) => Boolean(limits.getHomeAt?.includes(place));

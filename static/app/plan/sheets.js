@@ -29,7 +29,10 @@ export function oilSheets(oils) {
           </h3>
           <p class="big">${value(oil.due)}</p>
           ${standing(oil.due)}
-          <dl>${figureRow(oil.need)} ${(oil.figures ?? []).map(figureRow)}</dl>
+          <dl>
+            ${figureRow(oil.need)}
+            ${[oil.chart, oil.rows, ...(oil.figures ?? [])].filter(Boolean).map(figureRow)}
+          </dl>
         </article>`,
     )}
   </section>`;
