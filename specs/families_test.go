@@ -74,6 +74,7 @@ func planWords(t *testing.T) []family {
 		{"facts.", []string{"2", "3"}, plain},
 		{"grade.", []string{"2", "3"}, plain},
 		{"mark.", []string{"2", "3"}, plain},
+		{"either.", []string{"2", "3"}, plain},
 		{"ask.", append(slices.Clone(plan.Readings), job.AskOther), plain},
 		{"use.", texts([]due.Use{due.Gained, due.Risen, due.Little, due.Usual, due.High, due.Undue}), plain},
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},

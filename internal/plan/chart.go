@@ -41,7 +41,7 @@ func (d *day) given(c *card.Circuit) (list []string) {
 func (d *day) charted(c *card.Circuit) (today, rows *shown.Figure) {
 	var lines []string
 	for _, r := range d.rows(c) {
-		lines = append(lines, r.designation+" "+d.span(r.from, r.to))
+		lines = append(lines, r.designation+": "+d.span(r.from, r.to))
 	}
 	if len(lines) == 0 {
 		return nil, nil

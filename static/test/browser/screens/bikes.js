@@ -47,6 +47,15 @@ export const bike = {
     await goTo(page, `#/bike/${card.id}`);
     await untilSeen(page, words('plan.start'));
   },
+  'plan, the manual’s chart in this air': async (page) => {
+    await goTo(page, '#/bike/quillane-orsena-750');
+    await untilSeen(page, words('plan.start'));
+    await openAll(page);
+    await type(page, words('plan.outside'), '-12 °C');
+    await page.keyboard.press('Enter');
+    await untilSeen(page, 'SAE 10W-40 · ');
+    await openAll(page);
+  },
   'plan at the roadside, to get home': async (page) => {
     await goTo(page, `#/bike/${card.id}`);
     await untilSeen(page, words('plan.start'));
