@@ -12,6 +12,7 @@ import (
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
 	"tidysump/internal/job"
+	"tidysump/internal/oil"
 	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
 	"tidysump/specs"
@@ -88,6 +89,7 @@ func planWords(t *testing.T) []family {
 		{"warmth.", texts(drain.Warmths), plain},
 		{"cool.", texts(drain.Courses), plain},
 		{"caught.", texts([]fill.Caught{fill.AsMuch, fill.Less, fill.FarLess, fill.More, fill.NoCompare}), plain},
+		{"pressure.", texts([]oil.Pressed{oil.PressureGone, oil.PressureBelow, oil.PressureAbove, oil.GaugeDecides, oil.NotComparable, oil.PressureRight}), plain},
 		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},
 		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},
 	}

@@ -22,6 +22,7 @@ var typed = map[quantity.Kind][]string{
 	quantity.Viscosity:   {"97", "14.5", "9", "66"},
 	quantity.Density:     {"880", "0.87 kg/L"},
 	quantity.Area:        {"0.3 m²"},
+	quantity.Pressure:    {"0", "1 bar", "340 kPa", "50 psi", "3.5 kgf/cm2"},
 	quantity.Mass:        {"2.6 kg"},
 	quantity.Share:       {"45 %", "-20 %", "120 %"},
 	quantity.Distance:    {"50 km", "30 mi"},

@@ -39,6 +39,7 @@ var atBench = [...]Calculation{
 	{"oil-curve", oilCurveFields, oilCurve, oilCurveShape},
 	{"oil-mix", oilMixFields, oilMix, oilMixShape},
 	{"fuel", fuelFields, howMuchFuel, fuelShape},
+	{"oil-pressure", oilPressureFields, oilPressure, oilPressureShape},
 	{"oil-volume", oilVolumeFields, oilVolume, oilVolumeShape},
 	{"convert", convertFields, convert, convertShape},
 }

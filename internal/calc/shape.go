@@ -161,6 +161,12 @@ var oilVolumeShape = []shape{
 	{name: "figures", content: holdsFigures},
 }
 
+var oilPressureShape = []shape{
+	{name: "assumed", content: holdsFigures},
+	{name: "verdict"},
+	{name: "figures", content: holdsFigures},
+}
+
 var convertShape = []shape{
 	{name: "kind"},
 	{name: "base", content: holdsNumber},

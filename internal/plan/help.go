@@ -60,7 +60,7 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 	case "leak":
 		ok = true
 		d.lasting(&h)
-	case "cool", "debris":
+	case "cool", "debris", "oil-pressure":
 		ok = true // the card knows nothing of it
 	}
 	return h, ok

@@ -125,7 +125,7 @@ var recipes = []recipe{
 	{word: "filler-off", on: aBolt, opens: true, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "top-up-home", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"band"}, asks: []string{AskLevel, AskPoured}},
 	{word: "top-up", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
-	{word: "second-start", runs: true, warns: []string{"carbon-monoxide"}},
+	{word: "second-start", runs: true, warns: []string{"carbon-monoxide"}, helps: []string{"oil-pressure"}},
 	// Settle: dry, ridden, level right, waste away, written down.
 	{word: "leak-look", at: card.AtLeak, must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, helps: []string{"leak"}, timers: []string{TimeLeak}},
 	{word: "ride", at: card.AtRide, runs: true, warns: []string{"tyre-clean", "chock-off"}},

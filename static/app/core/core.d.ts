@@ -41,6 +41,7 @@ export interface Ops {
   'oil-curve': { in: OilCurveInput; out: OilCurveAnswer };
   'oil-mix': { in: OilMixInput; out: OilMixAnswer };
   fuel: { in: FuelInput; out: FuelAnswer };
+  'oil-pressure': { in: OilPressureInput; out: OilPressureAnswer };
   'oil-volume': { in: OilVolumeInput; out: OilVolumeAnswer };
   convert: { in: ConvertInput; out: ConvertAnswer };
   bill: { in: BillInput; out: BillAnswer };
@@ -2145,6 +2146,29 @@ export interface FuelAnswer {
   assumed?: ShownFigure[];
   grades?: string[];
   verdict?: string;
+  notes?: Finding[];
+}
+
+/** What `oil-pressure` takes. */
+export interface OilPressureInput {
+  system?: System | null;
+  pressure?: string | null;
+  temperature?: string | null;
+  speed?: string | null;
+  least?: string | null;
+  most?: string | null;
+  meantAt?: string | null;
+  meantSpeed?: string | null;
+  fullScale?: string | null;
+  class?: string | null;
+  graduation?: string | null;
+}
+
+/** What `oil-pressure` answers. */
+export interface OilPressureAnswer {
+  assumed?: ShownFigure[];
+  verdict?: string;
+  figures?: ShownFigure[];
   notes?: Finding[];
 }
 

@@ -150,6 +150,16 @@ export const bench = {
     to: '90 °C',
     density: '0.88 g/cm³',
   }),
+  'calculation: pressure': calculation('oil-pressure', {
+    pressure: '1.2 bar',
+    temperature: '80 °C',
+    speed: '3000',
+    least: '340 kPa',
+    most: '540 kPa',
+    meantAt: '80 °C',
+    meantSpeed: '3000',
+    fullScale: '10 bar',
+  }),
   'calculation: converted': calculation('convert', { text: '18 ft-lb' }),
   'calculation refused': calculation('torque-check', { what: 'plug', thread: 'M99', torque: '25' }),
 };
