@@ -50,11 +50,8 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 		h.put("gauge", string(on.circuit.Level.Device))
 	case "fuel":
 		ok = isEngineOil(on.circuit)
-		h.figure("volume", d.volume(on.circuit))
+		h.holds(on.circuit, d.volume(on.circuit))
 		h.figure("band", on.circuit.Level.Band)
-		if len(on.circuit.Oil.Grades) > 0 {
-			h.put("grade", on.circuit.Oil.Grades[0])
-		}
 	case "run-out":
 		ok = d.runningOut(&h, on.circuit)
 	case "leak":
@@ -69,11 +66,16 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 // FuelHelp is the calculation of what came into a circuit that became more by so much.
 func (p *Plan) FuelHelp(c *card.Circuit, rise string) *Help {
 	h := &Help{Op: "fuel", Given: map[string]string{"rise": rise}}
-	h.figure("volume", p.Volume(c))
+	h.holds(c, p.Volume(c))
+	return h
+}
+
+// holds puts how much of which oil a circuit holds.
+func (h *Help) holds(c *card.Circuit, volume *card.Figure) {
+	h.figure("volume", volume)
 	if len(c.Oil.Grades) > 0 {
 		h.put("grade", c.Oil.Grades[0])
 	}
-	return h
 }
 
 // put puts what is known; "" is not.
