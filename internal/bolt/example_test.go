@@ -38,17 +38,18 @@ func ExampleJudgement_Judge() {
 	// 25 kgf·m: not-believable (meant: "N·m")
 }
 
-// The wrench goes from 20 to 100 N·m, the plug wants 24 N·m, and a crow's foot of
+// The wrench goes from 20 to 100 N·m, the plug wants 22 to 26 N·m, and a crow's foot of
 // 40 mm stands at a right angle, or straight out. What is to be set?
 func ExampleWrench_Set() {
 	wrench := bolt.Wrench{Low: 20, High: 100}
+	must := bolt.MustBe(22, 26)
 	for _, angle := range []float64{90, 0} {
-		setting, fit := wrench.Set(&bolt.Adapter{Grip: 300, Offset: 40, Angle: angle}, 24, 0.5)
-		fmt.Println(setting, "N·m", fit)
+		s := wrench.Set(&bolt.Adapter{Grip: 300, Offset: 40, Angle: angle}, bolt.Click, &must, 0.5)
+		fmt.Println(s.At, "N·m", s.Fit, s.Gets.Torques(quantity.Metric)[0])
 	}
 	// Output:
-	// 24 N·m sets
-	// 21 N·m sets
+	// 24 N·m sets 22.7–25.3 N·m
+	// 21 N·m sets 22.6–25 N·m
 }
 
 // Which wrenches does it take for a strainer cover at 6 N·m, a plug at 24, a filter

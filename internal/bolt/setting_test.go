@@ -3,6 +3,7 @@ package bolt_test
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -44,7 +45,7 @@ func TestAdapter_Setting(t *testing.T) {
 }
 
 func TestAdapter_NoSetting(t *testing.T) {
-	w := bolt.Wrench{Low: 5, High: 50}
+	w, must := bolt.Wrench{Low: 5, High: 50}, bolt.MustBe(25, 0)
 	for _, f := range []struct {
 		adapter bolt.Adapter
 		want    bolt.Fit
@@ -53,10 +54,20 @@ func TestAdapter_NoSetting(t *testing.T) {
 		{bolt.Adapter{Offset: 50, Angle: 90}, bolt.NoGrip},
 		{bolt.Adapter{Offset: 300, Grip: 300, Angle: 180}, bolt.Backward},
 		{bolt.Adapter{Offset: 400, Grip: 300, Angle: 180}, bolt.Backward},
+		{bolt.Adapter{Offset: -300, Grip: 300}, bolt.Backward},
+		// A tenth of the lever is left, 3 cm: two more or less are two thirds.
+		{bolt.Adapter{Offset: 270, Grip: 300, Angle: 180}, bolt.Backward},
+		{bolt.Adapter{Offset: 240, Grip: 300, Angle: 180}, bolt.Backward},
+		{bolt.Adapter{Offset: 100, Grip: 300, Angle: 180}, bolt.SetsWide},
+		{bolt.Adapter{Offset: 1000, Grip: 150}, bolt.SetsWide}, // far forward takes nothing away
 		{bolt.Adapter{}, bolt.Sets},
 	} {
-		if _, got := w.Set(&f.adapter, 25, 0); got != f.want {
-			t.Errorf("%+v: %s, want %s", f.adapter, got, f.want)
+		wide := bolt.Wrench{High: w.High}
+		if f.adapter.Offset == 1000 {
+			wide = bolt.Wrench{High: 10} // 25·150/1150 = 3.3 N·m
+		}
+		if got := wide.Set(&f.adapter, bolt.Click, &must, 0.1); got.Fit != f.want {
+			t.Errorf("%+v: %+v, want %s", f.adapter, got, f.want)
 		}
 	}
 }
@@ -80,12 +91,76 @@ func TestWrench_FitOf(t *testing.T) {
 	}
 }
 
-func TestWrench_Within(t *testing.T) {
-	// Computed from ISO 6789:2003, 4 % and 6 %.
-	for _, f := range []struct{ high, torque, low, upper float64 }{{100, 25, 24, 26}, {10, 8, 7.52, 8.48}} {
-		r := bolt.Wrench{High: f.high}.Within(f.torque)
-		near(t, "low", r.Low, f.low, 1e-9)
-		near(t, "high", r.High, f.upper, 1e-9)
+// What the fastener gets, with all that may be off: the tool, the mark, the adapter's
+// length, the hand's place. Computed by hand.
+func TestWrench_Gets(t *testing.T) {
+	back := bolt.Adapter{Grip: 300, Offset: 200, Angle: 180}
+	for _, f := range []struct {
+		what             string
+		high             float64
+		tool             bolt.Tool
+		adapter          bolt.Adapter
+		torque, step     float64
+		fit              bolt.Fit
+		at, low, highest float64
+		off              float64
+	}{
+		// ISO 6789:2003, 4 % and 6 %.
+		{"nothing but the wrench", 100, bolt.Click, bolt.Adapter{}, 25, 0.5, bolt.Sets, 25, 24, 26, 1e-9},
+		{"a small one", 10, 0, bolt.Adapter{}, 8, 0.1, bolt.Sets, 8, 7.52, 8.48, 1e-9},
+		{"a dial", 100, bolt.Dial, bolt.Adapter{}, 25, 0.5, bolt.Sets, 25, 24, 26, 1e-9},
+		{"a beam, 6 % on a torque that is 4 %", 100, bolt.Beam, bolt.Adapter{}, 25, 1, bolt.SetsWide, 25, 23.5, 26.5, 1e-9},
+		// 21.43 goes to 21: 24.5, and the adapter is 49 to 51 mm at 280 to 320 mm, within
+		// 5° of straight on.
+		{"adapter straight on", 100, bolt.Click, bolt.Adapter{Grip: 300, Offset: 50}, 25, 1, bolt.SetsWide, 21,
+			21 * 0.96 * (1 + 49*0.99619/320), 21 * 1.04 * (1 + 51/280.0), 1e-3},
+		// A third of the lever is left, 10 cm, and the hand may be 2 cm nearer or farther.
+		{"adapter straight back", 100, bolt.Click, back, 25, 1, bolt.SetsWide, 75, 75 * 0.96 * (1 - 201/280.0), 75 * 1.04 * (1 - 199*0.99619/320), 1e-3},
+	} {
+		w, must := bolt.Wrench{High: f.high}, bolt.MustBe(f.torque, 0)
+		s := w.Set(&f.adapter, f.tool, &must, f.step)
+		if s.Fit != f.fit || len(s.Beside) > 0 {
+			t.Errorf("%s: %+v, want %s", f.what, s, f.fit)
+		}
+		near(t, f.what+", set to", s.At, f.at, 1e-9)
+		near(t, f.what+", low", s.Gets.Low, f.low, f.off)
+		near(t, f.what+", high", s.Gets.High, f.highest, f.off)
+	}
+}
+
+// What is set is a mark that gives the torque, or it is said that none does.
+func TestWrench_Marks(t *testing.T) {
+	for _, f := range []struct {
+		what                string
+		wrench              bolt.Wrench
+		adapter             bolt.Adapter
+		torque, upper, step float64
+		fit                 bolt.Fit
+		at                  float64
+		beside              []float64
+	}{
+		// 25·300/350 = 21.43; 20 gives 23.3 and 25 gives 29.2, more than 4 % away.
+		{"between 20 and 25", bolt.Wrench{Low: 10, High: 100}, bolt.Adapter{Grip: 300, Offset: 50}, 25, 0, 5, bolt.BetweenMarks, 21.42857142857143, []float64{20, 25}},
+		{"a range that reaches a mark", bolt.Wrench{Low: 10, High: 100}, bolt.Adapter{Grip: 300, Offset: 50}, 22, 28, 5, bolt.Sets, 20, nil},
+		// The lowest mark that may be used is not a mark a fifth up the scale.
+		{"no mark at a fifth", bolt.Wrench{High: 80}, bolt.Adapter{}, 17, 0, 5, bolt.BetweenMarks, 17, []float64{20}},
+		{"below a fifth, which will do", bolt.Wrench{High: 100}, bolt.Adapter{}, 19.9, 0, 1, bolt.Sets, 20, nil},
+		{"below a fifth", bolt.Wrench{High: 100}, bolt.Adapter{}, 19, 0, 1, bolt.BelowFifth, 19, nil},
+		{"a range that begins below a fifth", bolt.Wrench{High: 100}, bolt.Adapter{}, 16, 23, 1, bolt.Sets, 20, nil},
+		{"beyond its end", bolt.Wrench{High: 24}, bolt.Adapter{}, 25, 0, 1, bolt.SetsWide, 24, nil},
+		{"too far beyond its end", bolt.Wrench{High: 23.9}, bolt.Adapter{}, 25, 0, 1, bolt.AboveScale, 25, nil},
+		{"the end of the scale is a mark", bolt.Wrench{Low: 7, High: 32}, bolt.Adapter{}, 32, 0, 3, bolt.Sets, 32, nil},
+		{"so is its beginning", bolt.Wrench{Low: 7, High: 32}, bolt.Adapter{}, 7, 0, 3, bolt.Sets, 7, nil},
+	} {
+		must := bolt.MustBe(f.torque, f.upper)
+		s := f.wrench.Set(&f.adapter, bolt.Click, &must, f.step)
+		var beside []float64
+		for _, m := range s.Beside {
+			beside = append(beside, m.At)
+		}
+		if s.Fit != f.fit || math.Abs(s.At-f.at) > 1e-9 || !slices.Equal(beside, f.beside) {
+			t.Errorf("%s: %+v, want %s at %v beside %v", f.what, s, f.fit, f.at, f.beside)
+		}
 	}
 }
 
@@ -96,8 +171,9 @@ func TestWrench_Properties(t *testing.T) {
 		nm := rapid.Float64Range(1, 300).Draw(t, "torque")
 		set, ok := a.Setting(nm)
 		if !ok {
-			if a.Offset*math.Cos(a.Angle*math.Pi/180) > -0.89*grip {
-				t.Fatalf("%+v: no setting", a)
+			left := grip + a.Offset*math.Cos(a.Angle*math.Pi/180)
+			if lost := 1 - (left-21-a.Offset*math.Sin(5*math.Pi/180))/left; left > 0 && lost < 0.2 {
+				t.Fatalf("%+v: no setting, and %v mm of the lever are left", a, left)
 			}
 			return
 		}
@@ -112,15 +188,86 @@ func TestWrench_Properties(t *testing.T) {
 	})
 }
 
-func TestWrench_RoundProperties(t *testing.T) {
+// Whatever the wrench, its unit and the adapter: a mark that is set gives what the
+// torque must be; what it may come to lies within that, or it is said that it may
+// not; and where nothing is set, no mark that may be used gives it.
+func TestWrench_SetProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		w := bolt.Wrench{High: rapid.Float64Range(5, 300).Draw(t, "high")}
-		w.Low = rapid.Float64Range(0, w.High).Draw(t, "low")
-		step := rapid.Float64Range(0, w.High/10).Draw(t, "step")
-		nm := rapid.Float64Range(max(w.Low, w.Fifth()), w.High).Draw(t, "torque")
-		got := w.Round(nm, step)
-		if w.FitOf(got) != bolt.Sets || math.Abs(got-nm) > step/2+1e-9 {
-			t.Fatalf("%v rounded by %v to %v on %+v", nm, step, got, w)
+		unit := rapid.SampledFrom([]float64{1, 1.3558179483314004, 9.80665}).Draw(t, "unit") // N·m, lbf·ft, kgf·m
+		step := rapid.SampledFrom([]float64{0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 2.5, 5, 10}).Draw(t, "step")
+		high := step * float64(rapid.IntRange(10, 150).Draw(t, "marks"))
+		w := bolt.Wrench{Low: rapid.SampledFrom([]float64{0, 0.1, 0.2, 0.3}).Draw(t, "low") * high * unit, High: high * unit}
+		step *= unit
+		a := bolt.Adapter{Grip: rapid.Float64Range(100, 1000).Draw(t, "grip"), Offset: rapid.Float64Range(-200, 300).Draw(t, "offset"),
+			Angle: rapid.SampledFrom([]float64{0, 30, 90, 100, 180, -45}).Draw(t, "angle")}
+		if rapid.Bool().Draw(t, "bare") {
+			a.Offset = 0
+		}
+		tool := bolt.Tool(rapid.IntRange(0, len(bolt.Tools)).Draw(t, "tool"))
+		figure, upper := rapid.Float64Range(0.1, 1.2).Draw(t, "torque")*w.High, 0.0
+		if rapid.Bool().Draw(t, "range") {
+			upper = figure * rapid.Float64Range(1, 1.3).Draw(t, "upper")
+		}
+		must := bolt.MustBe(figure, upper)
+		s := w.Set(&a, tool, &must, step)
+		gain := 1 + a.Offset*math.Cos(a.Angle*math.Pi/180)/a.Grip
+		gives := func(at float64) bool {
+			return at*gain >= must.Low*(1-1e-9) && at*gain <= must.High*(1+1e-9)
+		}
+		usable := func(at float64) bool {
+			return at >= max(w.Low, 0.2*w.High)*(1-1e-9) && at <= w.High*(1+1e-9)
+		}
+		marked := func(at float64) bool {
+			off := math.Abs(at - math.Round(at/step)*step)
+			return off < 1e-9*at || math.Abs(at-w.Low) < 1e-9*at || math.Abs(at-w.High) < 1e-9*at
+		}
+		within := func(m bolt.Mark) {
+			dev := 0.04
+			if tool == bolt.Beam || w.High <= 10*(1+1e-9) {
+				dev = 0.06
+			}
+			grip := a.Grip + rapid.Float64Range(-20, 20).Draw(t, "hand")
+			length := math.Abs(a.Offset) + rapid.Float64Range(-1, 1).Draw(t, "length")
+			turned := a.Angle + rapid.Float64Range(-5, 5).Draw(t, "turned")
+			got := 1 + math.Copysign(max(0, length), a.Offset)*math.Cos(turned*math.Pi/180)/grip
+			if a.Offset == 0 {
+				got = 1
+			}
+			got *= m.At * (1 + dev*rapid.Float64Range(-1, 1).Draw(t, "tool's"))
+			if got < m.Gets.Low*(1-1e-3) || got > m.Gets.High*(1+1e-3) {
+				t.Fatalf("set to %v the fastener may get %v, and is told to get %+v", m.At, got, m.Gets)
+			}
+		}
+		inside := s.Gets.Low >= must.Whole.Low*(1-1e-9) && s.Gets.High <= must.Whole.High*(1+1e-9)
+		if s.Fit == bolt.Backward {
+			if nearer := 1 + a.Offset*math.Cos(a.Angle*math.Pi/180)/(a.Grip-21); gain > 0.9 && nearer > 0.9*gain {
+				t.Fatalf("refused, and the hand's place changes %v to no less than %v", gain, nearer)
+			}
+			return
+		}
+		if gain <= 0 {
+			t.Fatalf("%+v takes the lever away, and is %+v", a, s)
+		}
+		if s.Fit.OK() {
+			if !gives(s.At) || !usable(s.At) || !marked(s.At) || inside != (s.Fit == bolt.Sets) || len(s.Beside) > 0 {
+				t.Fatalf("%+v, of which the fastener gets %v of %+v", s, s.At*gain, must)
+			}
+			within(s.Mark)
+			return
+		}
+		for n := 0.0; n*step <= w.High; n++ {
+			if at := n * step; usable(at) && gives(at) {
+				t.Fatalf("%s, and the mark %v gives %v of %+v", s.Fit, at, at*gain, must)
+			}
+		}
+		if (s.Fit == bolt.BetweenMarks) != (len(s.Beside) > 0) {
+			t.Fatalf("%+v", s)
+		}
+		for _, m := range s.Beside {
+			if !usable(m.At) || !marked(m.At) || gives(m.At) || math.Abs(m.At-s.At) > step*(1+1e-9) {
+				t.Fatalf("beside %v: %v", s.At, m.At)
+			}
+			within(m)
 		}
 	})
 }

@@ -1,5 +1,7 @@
 package bolt
 
+import "tidysump/internal/quantity"
+
 // lowestUse is the least share of its full scale at which a torque wrench may
 // be used: the lowest point at which ISO 6789:2003 tests it is 20 % of the
 // maximum.
@@ -32,11 +34,37 @@ func Needed(torques []float64) []Wrench {
 // N·m may still be set.
 func LongestScale(torque float64) float64 { return torque / lowestUse }
 
+// Tool is a kind of torque wrench; 0: not known, and taken for one that clicks.
+type Tool int
+
+// The kinds.
+const (
+	Click Tool = 1 + iota
+	Dial       // or a display
+	Beam       // that bends
+)
+
+// Tools are the names of the kinds, the first being Click.
+var Tools = []string{"click", "dial", "beam"}
+
+// Deviation is the share by which a wrench may be off after ISO 6789:2003, highest
+// being the end of its scale in N·m. For those that click (type II, class A) a tool
+// maker's sheet was read; that a dial (type I, class B and C) may be off by as much
+// and a beam (type I, class A) always by 6 % is from memory.
+func (t Tool) Deviation(highest float64) float64 {
+	if t == Beam {
+		return deviationOfSmall
+	}
+	return Deviation(highest)
+}
+
+const deviationOfSmall = 0.06
+
 // Deviation is the share by which a click wrench may be off: ISO 6789 type II
 // class A, 6 % where its highest torque is 10 N·m or less and 4 % above.
 func Deviation(highest float64) float64 {
-	if highest <= 10 {
-		return 0.06
+	if quantity.AtMost(highest, 10) {
+		return deviationOfSmall
 	}
 	return 0.04
 }

@@ -33,6 +33,7 @@ var atBench = [...]Calculation{
 	{"torque-guess", guessFields[:], torqueGuess, guessShape},
 	{"wrench", wrenchFields[:], wrench, wrenchShape},
 	{"o-ring", ringFields[:], matchRing, ringShape},
+	{"wrench-check", wrenchCheckFields[:], wrenchCheck, wrenchCheckShape},
 	{"turn", turnFields[:], turn, turnShape},
 	{"first-fill", firstFields[:], firstFill, firstShape},
 	{"level", levelFields[:], level, levelShape},

@@ -95,8 +95,19 @@ var wrenchShape = []shape{
 		{name: "markAt", content: holdsNumber},
 		{name: "setting"},
 		{name: "gets", content: holdsFigures},
+		{name: "beside", content: holdsRows, rows: []shape{
+			{name: "setting"},
+			{name: "gets", content: holdsFigures},
+		}},
 	}},
 	{name: "take"},
+	{name: "figures", content: holdsFigures},
+}
+
+var wrenchCheckShape = []shape{
+	{name: "assumed", content: holdsFigures},
+	{name: "verdict"},
+	{name: "figures", content: holdsFigures},
 }
 
 var ringShape = []shape{

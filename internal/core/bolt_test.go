@@ -17,6 +17,7 @@ var boltOps = []struct{ name, example string }{
 	{"torque-guess", `{"what":"plug","thread":"M14x1.5","seal":"flat-copper","seat":"aluminium"}`},
 	{"wrench", `{"torque":"25 N·m","adapter":"50 mm","angle":"45°","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"0.5 N·m"},{"id":"b","low":"10 lbf·ft","high":"80 lbf·ft"},{"high":"10 N·m"}]}`},
 	{"turn", `{"thread":"M20x1.5","turn":"3/4 turn"}`},
+	{"wrench-check", `{"mass":"10 kg","lever":"400 mm","own":"1.2 kg","centre":"180 mm","high":"100 N·m","graduation":"0.5 N·m","readings":[{"reading":"42 N·m"}]}`},
 }
 
 // boltAnswer is an answer as JSON, read without the program's own reader.
@@ -30,6 +31,10 @@ type boltAnswer struct {
 		Low, High, Mark, Step      float64
 		Usable, UsableAt, MarkAt   float64
 		Gets                       []boltFigure
+		Beside                     []struct {
+			Setting string
+			Gets    []boltFigure
+		}
 	}
 	Notes, Findings []boltNote // Findings when refused
 }
@@ -223,14 +228,20 @@ func TestWrench(t *testing.T) {
 	}
 	// Computed: 25·300/(300 + 50·cos 45°) = 22.364 N·m = 16.495 lbf·ft.
 	w := a.Wrenches[0]
-	if w.Verdict != "wrench.sets" || w.Setting != "22.5 N·m" || w.Mark != 22.5 || w.Usable != 20 || w.Step != 0.5 {
+	if w.Verdict != "wrench.sets-wide" || w.Setting != "22.5 N·m" || w.Mark != 22.5 || w.Usable != 20 || w.Step != 0.5 {
 		t.Errorf("%+v", w)
 	}
-	gets := 22.5 * (1 + 50*math.Sqrt2/2/300)
-	if g := w.Gets[0]; math.Abs(g.Low-0.96*gets) > 1e-9 || math.Abs(g.High-1.04*gets) > 1e-9 {
-		t.Errorf("%+v, want %v ± 4 %%", g, gets)
+	// Half a millimetre, a finger's width and 5° are in it, by hand: 40° at 51 and 280
+	// mm, 50° at 49 and 320 mm.
+	cos := func(degrees float64) float64 { return math.Cos(degrees * math.Pi / 180) }
+	low, high := 22.5*0.96*(1+49*cos(50)/320), 22.5*1.04*(1+51*cos(40)/280)
+	if g := w.Gets[0]; math.Abs(g.Low-low) > 1e-9 || math.Abs(g.High-high) > 1e-9 || g.Method != "@method.wrench-adapter" {
+		t.Errorf("%+v, want %v to %v", g, low, high)
 	}
-	if w := a.Wrenches[1]; w.Unit != "lbf·ft" || w.High != 80 || math.Abs(w.Mark-16.495) > 0.001 || w.Setting != "16.5 lbf·ft" {
+	if f := a.figure(); f.Name != "figure.wrench-must" || f.Low != 24 || f.High != 26 {
+		t.Errorf("%+v", f)
+	}
+	if w := a.Wrenches[1]; w.Unit != "lbf·ft" || w.High != 80 || w.Mark != 16.5 || w.Setting != "16.5 lbf·ft" {
 		t.Errorf("%+v", w)
 	}
 	if w := a.Wrenches[2]; w.Verdict != "wrench.above-scale" || w.Setting != "" || len(w.Gets) > 0 {
@@ -248,7 +259,7 @@ func TestWrench_Scale(t *testing.T) {
 		{40, 0.25, 0.1563}, // 25/160
 		{40, 0.2, 0.125},   // below a fifth, and drawn there all the same
 		{4, 0.2, 0},
-		{16, 0.2, 0.2305}, // 25 N·m = 18.439 lbf·ft
+		{16, 0.2, 0.23}, // 25 N·m = 18.439 lbf·ft, to three digits 18.4
 	} {
 		if w := a.Wrenches[n]; w.Usable != want.usable || w.UsableAt != want.usableAt || w.MarkAt != want.markAt {
 			t.Errorf("wrench %d: %+v, want %+v", n, w, want)
@@ -261,7 +272,7 @@ func TestWrench_Scale(t *testing.T) {
 
 func TestWrench_Grip(t *testing.T) {
 	a, _ := runBolt(t, "wrench", `{"torque":"25 N·m","adapter":"50 mm","wrenches":[{"id":"a","high":"60 N·m"},{"id":"b","high":"60 N·m","grip":"250 mm"}]}`)
-	if a.Wrenches[0].Verdict != "wrench.grip-unknown" || a.Wrenches[1].Verdict != "wrench.sets" || a.Take != "b" {
+	if a.Wrenches[0].Verdict != "wrench.grip-unknown" || a.Wrenches[1].Verdict != "wrench.sets-wide" || a.Take != "b" {
 		t.Errorf("%+v", a)
 	}
 	for _, f := range []struct{ in, code, where string }{
@@ -278,6 +289,48 @@ func TestWrench_Grip(t *testing.T) {
 		if ok || len(a.Findings) == 0 || a.Findings[0].Code != f.code || a.Findings[0].Where != f.where {
 			t.Errorf("%s: ok %v, %+v, want %s at %s", f.in, ok, a.Findings, f.code, f.where)
 		}
+	}
+}
+
+// A wrench is chosen for what is set on it and not for what the fastener gets; one
+// that is exact enough goes first, then the shortest scale.
+func TestWrench_Take(t *testing.T) {
+	for _, f := range []struct{ what, in, take string }{
+		// 12 N·m through a backward adapter of 200 mm are 36 N·m: more than five times 12
+		// is the scale that serves.
+		{"backward", `{"torque":"12 N·m","to":"20 N·m","adapter":"200 mm","angle":"180°","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"1 N·m"}]}`, "a"},
+		{"typed as minus", `{"torque":"12 N·m","to":"20 N·m","adapter":"-200 mm","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"1 N·m"}]}`, "a"},
+		// 30 N·m through a forward one of 300 mm are 15 N·m.
+		{"forward", `{"torque":"30 N·m","adapter":"300 mm","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m"},{"id":"b","low":"5 N·m","high":"25 N·m"}]}`, "b"},
+		{"its marks are too coarse", `{"torque":"12.5 N·m","wrenches":[{"id":"a","high":"50 N·m","graduation":"5 N·m"},{"id":"b","high":"60 N·m","graduation":"0.5 N·m"}]}`, "b"},
+		{"the exact one before the short one", `{"torque":"24.6 N·m","wrenches":[{"id":"a","high":"50 N·m","graduation":"1 N·m"},{"id":"b","high":"60 N·m","graduation":"0.2 N·m"}]}`, "b"},
+		{"a beam last", `{"torque":"25 N·m","wrenches":[{"id":"a","high":"50 N·m","tool":"beam"},{"id":"b","high":"60 N·m","tool":"click"}]}`, "b"},
+		{"none", `{"torque":"12.5 N·m","wrenches":[{"id":"a","high":"50 N·m","graduation":"5 N·m"}]}`, ""},
+	} {
+		if a, ok := runBolt(t, "wrench", f.in); !ok || a.Take != f.take {
+			t.Errorf("%s: %s: took %q of %+v, want %q", f.what, f.in, a.Take, a.Wrenches, f.take)
+		}
+	}
+}
+
+// Where no mark gives the torque, both beside it are told with what comes of them.
+func TestWrench_Beside(t *testing.T) {
+	a, _ := runBolt(t, "wrench", `{"torque":"25 N·m","adapter":"50 mm","grip":"300 mm","wrenches":[{"low":"10 N·m","high":"100 N·m","graduation":"5 N·m"}]}`)
+	w := a.Wrenches[0]
+	if w.Verdict != "wrench.between-marks" || w.Setting != "" || len(w.Gets) > 0 || len(w.Beside) != 2 {
+		t.Fatalf("%+v", a)
+	}
+	for n, want := range []struct {
+		setting string
+		torque  float64
+	}{{"20 N·m", 20 * 350.0 / 300}, {"25 N·m", 25 * 350.0 / 300}} {
+		b := w.Beside[n]
+		if g := b.Gets[0]; b.Setting != want.setting || g.Low > 0.96*want.torque || g.High < 1.04*want.torque {
+			t.Errorf("%+v, want %+v", b, want)
+		}
+	}
+	if a, ok := runBolt(t, "wrench", `{"torque":"25 N·m","to":"22 N·m","wrenches":[{"high":"60 N·m"}]}`); ok || a.Findings[0].Code != "range-reversed" {
+		t.Errorf("a range that ends below its beginning: %+v", a)
 	}
 }
 
@@ -299,5 +352,44 @@ func TestTurn(t *testing.T) {
 	}
 	if a, ok := runBolt(t, "turn", `{"thread":"M6","turn":"0.75"}`); ok || a.Findings[0].Code != "no-unit" {
 		t.Errorf("a turn without a unit: %+v", a)
+	}
+}
+
+// The verdict on a wrench, and what it must answer at.
+func TestWrenchCheck(t *testing.T) {
+	const hung = `"mass":"10 kg","lever":"400 mm","own":"1.2 kg","centre":"180 mm","massOff":"20 g","leverOff":"1 mm"`
+	for _, f := range []struct{ in, verdict string }{
+		{`{` + hung + `,"high":"100 N·m"}`, ""},
+		{`{` + hung + `,"high":"100 N·m","readings":[{"reading":"41.5 N·m"},{"reading":"41 N·m"}]}`, "wrench-check.within"},
+		{`{` + hung + `,"high":"100 N·m","readings":[{"reading":"41.5 N·m"},{"reading":"45 N·m"},{"reading":"41 N·m"}]}`, "wrench-check.outside"},
+		{`{` + hung + `,"high":"100 N·m","readings":[{"reading":"45 N·m"},{"reading":"41 N·m"}]}`, "wrench-check.outside"},
+		{`{` + hung + `,"high":"100 N·m","readings":[{"reading":"41.5 N·m"},{"reading":"43 N·m"}]}`, "wrench-check.not-told"},
+		{`{` + hung + `,"high":"100 N·m","tool":"beam","readings":[{"reading":"43 N·m"}]}`, "wrench-check.within"},
+		{`{` + hung + `,"high":"80 lbf·ft","readings":[{"reading":"30.5 lbf·ft"}]}`, "wrench-check.within"},
+		{`{` + hung + `,"high":"250 N·m","readings":[{"reading":"41 N·m"}]}`, "wrench-check.below-fifth"},
+		{`{` + hung + `,"high":"40 N·m","readings":[{"reading":"40 N·m"}]}`, "wrench-check.above-scale"},
+	} {
+		a, ok := runBolt(t, "wrench-check", f.in)
+		if !ok || a.Verdict != f.verdict || len(a.Figures) == 0 || a.Figures[0].Name != "figure.wrench-load" || a.Figures[0].Low > 41.35 || a.Figures[0].High < 41.34 {
+			t.Errorf("%s: %+v, want %q", f.in, a, f.verdict)
+		}
+		if len(a.Notes) == 0 || a.Notes[0].Code != "mass-falls" || a.Notes[0].Grade != "doubt" {
+			t.Errorf("%s: nobody is told that the mass may fall: %+v", f.in, a.Notes)
+		}
+	}
+	// Off by 5 % of the mass, nothing is sure.
+	a, _ := runBolt(t, "wrench-check", `{"mass":"10 kg","lever":"400 mm","own":"1.2 kg","centre":"180 mm","massOff":"500 g","high":"100 N·m","readings":[{"reading":"41.3 N·m"}]}`)
+	if a.Verdict != "wrench-check.not-told" || a.Notes[1].Code != "check-too-rough" {
+		t.Errorf("%+v", a)
+	}
+	for _, f := range []struct{ in, code, where string }{
+		{`{"mass":"10 kg"}`, "missing", "/lever"},
+		{`{"mass":"10 kg","lever":"400 mm","own":"1.2 kg","centre":"180 mm","massOff":"10 kg","high":"100 N·m"}`, "error-too-large", "/massOff"},
+		{`{` + hung + `,"high":"100 N·m","readings":[{"reading":"41"}]}`, "no-unit", "/readings/0/reading"},
+	} {
+		a, ok := runBolt(t, "wrench-check", f.in)
+		if ok || a.Findings[0].Code != f.code || a.Findings[0].Where != f.where {
+			t.Errorf("%s: %+v, want %s at %s", f.in, a.Findings, f.code, f.where)
+		}
 	}
 }

@@ -17,7 +17,18 @@ export function wrenches({ wrenches: list, take }) {
             ${w.setting ? html`<span class="value">${text(w.setting)}</span> ` : nothing}${t(w.verdict)}
           </p>
           ${scale(w)} ${w.gets ? html`<dl>${w.gets.map(figureRow)}</dl>` : nothing}
+          ${w.beside ? beside(w.beside) : nothing}
         </article>`,
     )}
   `;
 }
+
+/** The marks next to a torque that no mark gives, each with what comes of it. */
+const beside = (marks) => html`
+  <h4>${t('bench.beside')}</h4>
+  ${marks.map(
+    (mark) =>
+      html`<p class="value">${text(mark.setting)}</p>
+        <dl>${mark.gets.map(figureRow)}</dl>`,
+  )}
+`;

@@ -35,6 +35,7 @@ export interface Ops {
   'torque-guess': { in: TorqueGuessInput; out: TorqueGuessAnswer };
   wrench: { in: WrenchInput; out: WrenchAnswer };
   'o-ring': { in: ORingInput; out: ORingAnswer };
+  'wrench-check': { in: WrenchCheckInput; out: WrenchCheckAnswer };
   turn: { in: TurnInput; out: TurnAnswer };
   'first-fill': { in: FirstFillInput; out: FirstFillAnswer };
   level: { in: LevelInput; out: LevelAnswer };
@@ -1938,6 +1939,7 @@ export interface TorqueGuessAnswer {
 export interface WrenchInput {
   system?: System | null;
   torque?: string | null;
+  to?: string | null;
   wrenches?: WrenchInputWrenches[] | null;
   adapter?: string | null;
   angle?: string | null;
@@ -1951,12 +1953,14 @@ export interface WrenchInputWrenches {
   high?: string | null;
   graduation?: string | null;
   grip?: string | null;
+  tool?: string | null;
 }
 
 /** What `wrench` answers. */
 export interface WrenchAnswer {
   wrenches?: WrenchAnswerWrenches[];
   take?: string;
+  figures?: ShownFigure[];
   notes?: Finding[];
 }
 
@@ -1972,6 +1976,14 @@ export interface WrenchAnswerWrenches {
   usable?: InUnit;
   usableAt?: Share;
   markAt?: Share;
+  setting?: string;
+  gets?: ShownFigure[];
+  beside?: WrenchAnswerWrenchesBeside[];
+  notes?: Finding[];
+}
+
+/** One of `beside` of WrenchAnswerWrenches. */
+export interface WrenchAnswerWrenchesBeside {
   setting?: string;
   gets?: ShownFigure[];
   notes?: Finding[];
@@ -2002,6 +2014,34 @@ export interface ORingAnswerRings {
   series?: string;
   verdict?: string;
   texts?: string[];
+  figures?: ShownFigure[];
+  notes?: Finding[];
+}
+
+/** What `wrench-check` takes. */
+export interface WrenchCheckInput {
+  system?: System | null;
+  mass?: string | null;
+  lever?: string | null;
+  own?: string | null;
+  centre?: string | null;
+  high?: string | null;
+  readings?: WrenchCheckInputReadings[] | null;
+  tool?: string | null;
+  graduation?: string | null;
+  massOff?: string | null;
+  leverOff?: string | null;
+}
+
+/** One of `readings` of WrenchCheckInput. */
+export interface WrenchCheckInputReadings {
+  reading?: string | null;
+}
+
+/** What `wrench-check` answers. */
+export interface WrenchCheckAnswer {
+  assumed?: ShownFigure[];
+  verdict?: string;
   figures?: ShownFigure[];
   notes?: Finding[];
 }

@@ -112,6 +112,19 @@ export const bench = {
     groove: '25.6 mm',
     depth: '2.8 mm',
     used: true,
+  'calculation: wrenches, marks too coarse': calculation('wrench', {
+    torque: '25 N·m',
+    adapter: '50 mm',
+    grip: '300 mm',
+    wrenches: [{ low: '10 N·m', high: '100 N·m', graduation: '5 N·m' }],
+  }),
+  'calculation: is the wrench right': calculation('wrench-check', {
+    mass: '10 kg',
+    lever: '400 mm',
+    own: '1.2 kg',
+    centre: '180 mm',
+    high: '100 N·m',
+    readings: [{ reading: '41.5 N·m' }, { reading: '45 N·m' }],
   }),
   'calculation: turn': calculation('turn', { thread: '3/4-16 UNF', turn: '3/4 turn' }),
   'calculation: first pour': calculation('first-fill', {
