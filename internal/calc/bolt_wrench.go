@@ -10,8 +10,7 @@ import (
 )
 
 var wrenchFields = [...]field{
-	{name: "torque", kind: quantity.Torque, low: 0.1, high: 1000, needed: true},
-	{name: "to", kind: quantity.Torque, low: 0.1, high: 1000},
+	{name: "torque", kind: quantity.Torque, low: 0.1, high: 1000, needed: true, ranged: true},
 	{name: "wrenches", kind: aList, needed: true, rows: []field{
 		{name: "id", kind: aText},
 		{name: "low", kind: quantity.Torque, high: 3000},
@@ -29,11 +28,11 @@ var toolField = field{name: "tool", kind: aChoice, words: bolt.Tools, family: "t
 
 // wrench says of each wrench at hand whether and how it is set to a torque.
 func wrench(f *Form, a *Answer) {
-	torque, to := f.number("torque"), f.number("to")
-	if to > 0 && to < torque {
-		f.reject("range-reversed", "to", "value", f.of("torque").text)
+	torque := f.of("torque")
+	if torque.upper > 0 && torque.upper < torque.number {
+		f.reject("range-reversed", "torque", "value", finding.Clip(torque.text))
 	}
-	must := bolt.MustBe(torque, to)
+	must := bolt.MustBe(torque.number, torque.upper)
 	adapter := bolt.Adapter{Offset: f.number("adapter"), Angle: f.number("angle"), Grip: f.number("grip")}
 	take, best, guessed := "", math.Inf(1), false
 	rows := f.of("wrenches").rows
@@ -71,7 +70,7 @@ func wrench(f *Form, a *Answer) {
 	}
 	a.rows("wrenches", set)
 	a.word("take", take)
-	if to == 0 {
+	if torque.upper == 0 {
 		a.ranged(a.estimate("figures", "wrench-must", "one-figure", must.Torques(f.system)...), &must.Range)
 	}
 	if guessed {

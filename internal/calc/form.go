@@ -29,8 +29,9 @@ type field struct {
 	needed bool
 	front  bool // asked at once although it isn't needed
 	// A quantity lies between low and high, in its base unit; absent is what
-	// it is where nothing is given.
+	// it is where nothing is given. Where it is ranged a range may be typed.
 	low, high, absent float64
+	ranged            bool
 	words             []string // that may be chosen
 	family            string   // a word's word id is family + word; "": it stands for itself
 	rows              []field  // of each row of a list
@@ -70,6 +71,7 @@ type Form struct {
 type given struct {
 	text   string
 	number float64 // of a quantity in the base unit, of a choice its place in the words, from 1
+	upper  float64 // the other end, where a range was typed
 	unit   *quantity.Unit
 	rows   []Form
 }
@@ -170,11 +172,18 @@ func (f *Form) check() {
 func (f *Form) amount(d *field, g *given) {
 	q := quantity.Ask{Kind: d.kind, Unit: quantity.Usual(d.kind, f.system), System: f.system, Low: d.low, High: d.high}
 	a, list := q.Read(g.text)
+	upper := a
+	if d.ranged {
+		var ranged bool
+		if a, upper, ranged, list = q.ReadRange(g.text); ranged {
+			g.upper = upper.Base
+		}
+	}
 	*f.list = append(*f.list, finding.At(f.at+"/"+d.name, list)...)
 	g.number = a.Base
 	g.unit, _ = quantity.Find(a.Unit)
 	const hair = 1e-9 // by which conversion between units may move a bound
-	if slack := hair * d.high; a.Base < d.low-slack || a.Base > d.high+slack {
+	if slack := hair * d.high; a.Base < d.low-slack || upper.Base > d.high+slack {
 		low, high := a, a
 		low.Base, low.Digits = d.low, 3
 		high.Base, high.Digits = d.high, 3

@@ -298,8 +298,8 @@ func TestWrench_Take(t *testing.T) {
 	for _, f := range []struct{ what, in, take string }{
 		// 12 N·m through a backward adapter of 200 mm are 36 N·m: more than five times 12
 		// is the scale that serves.
-		{"backward", `{"torque":"12 N·m","to":"20 N·m","adapter":"200 mm","angle":"180°","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"1 N·m"}]}`, "a"},
-		{"typed as minus", `{"torque":"12 N·m","to":"20 N·m","adapter":"-200 mm","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"1 N·m"}]}`, "a"},
+		{"backward", `{"torque":"12–20 N·m","adapter":"200 mm","angle":"180°","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"1 N·m"}]}`, "a"},
+		{"typed as minus", `{"torque":"12–20 N·m","adapter":"-200 mm","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m","graduation":"1 N·m"}]}`, "a"},
 		// 30 N·m through a forward one of 300 mm are 15 N·m.
 		{"forward", `{"torque":"30 N·m","adapter":"300 mm","grip":"300 mm","wrenches":[{"id":"a","low":"20 N·m","high":"100 N·m"},{"id":"b","low":"5 N·m","high":"25 N·m"}]}`, "b"},
 		{"its marks are too coarse", `{"torque":"12.5 N·m","wrenches":[{"id":"a","high":"50 N·m","graduation":"5 N·m"},{"id":"b","high":"60 N·m","graduation":"0.5 N·m"}]}`, "b"},
@@ -329,7 +329,14 @@ func TestWrench_Beside(t *testing.T) {
 			t.Errorf("%+v, want %+v", b, want)
 		}
 	}
-	if a, ok := runBolt(t, "wrench", `{"torque":"25 N·m","to":"22 N·m","wrenches":[{"high":"60 N·m"}]}`); ok || a.Findings[0].Code != "range-reversed" {
+	// A range is what it must be, however it is written.
+	for _, torque := range []string{"22–26 N·m", "24 ± 2 N·m", "22~26 Nm", "22 to 26 N·m"} {
+		a, ok := runBolt(t, "wrench", `{"torque":"`+torque+`","wrenches":[{"high":"60 N·m","graduation":"1 N·m"}]}`)
+		if !ok || a.Wrenches[0].Verdict != "wrench.sets" || a.Wrenches[0].Setting != "24 N·m" || len(a.Figures) > 0 {
+			t.Errorf("%s: %+v", torque, a)
+		}
+	}
+	if a, ok := runBolt(t, "wrench", `{"torque":"25–22 N·m","wrenches":[{"high":"60 N·m"}]}`); ok || a.Findings[0].Code != "range-reversed" {
 		t.Errorf("a range that ends below its beginning: %+v", a)
 	}
 }

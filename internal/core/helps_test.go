@@ -51,7 +51,7 @@ func TestHelps_CanBeUsed(t *testing.T) {
 			}
 		}
 	}
-	for _, op := range []string{"torque-check", "wrench", "bottles", "first-fill", "level", "run-out", "cool", "oil-suits", "o-ring", "fuel", "oil-pressure"} {
+	for _, op := range []string{"torque-check", "wrench", "wrench-check", "bottles", "first-fill", "level", "run-out", "cool", "oil-suits", "o-ring", "fuel", "oil-pressure"} {
 		if !used[op] {
 			t.Errorf("no step of a sample card helps with %s", op)
 		}

@@ -57,6 +57,8 @@ func (d *day) help(op string, on subject) (h Help, ok bool) {
 	case "leak":
 		ok = true
 		d.lasting(&h)
+	case "wrench-check":
+		ok = wrenched(on.bolt)
 	case "cool", "debris", "oil-pressure":
 		ok = true // the card knows nothing of it
 	}
@@ -96,8 +98,11 @@ func (h *Help) figure(name string, f *card.Figure) bool {
 }
 
 func (h *Help) torque(b *card.Bolt) {
-	h.figure("torque", b.Torque)
+	ok := h.figure("torque", b.Torque)
 	if h.Op == "wrench" {
+		if upper, ranged := b.Torque.Upper(); ok && ranged {
+			h.put("torque", quantity.Join([]string{h.Given["torque"]}, []string{upper.Print(upper.Unit)})[0])
+		}
 		return
 	}
 	h.fastener(b)

@@ -137,7 +137,7 @@ var recipes = []recipe{
 }
 
 // tightening are the calculations about a fastener that is closed.
-var tightening = []string{"wrench", "torque-check", "torque-guess", "o-ring"}
+var tightening = []string{"wrench", "torque-check", "torque-guess", "wrench-check", "o-ring"}
 
 // recipeOf gives the recipe of a step that the sequence puts; there is always one.
 func recipeOf(word string) *recipe {

@@ -1939,7 +1939,6 @@ export interface TorqueGuessAnswer {
 export interface WrenchInput {
   system?: System | null;
   torque?: string | null;
-  to?: string | null;
   wrenches?: WrenchInputWrenches[] | null;
   adapter?: string | null;
   angle?: string | null;

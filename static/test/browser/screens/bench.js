@@ -112,6 +112,7 @@ export const bench = {
     groove: '25.6 mm',
     depth: '2.8 mm',
     used: true,
+  }),
   'calculation: wrenches, marks too coarse': calculation('wrench', {
     torque: '25 N·m',
     adapter: '50 mm',
