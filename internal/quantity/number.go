@@ -139,7 +139,7 @@ func bare(word string) string {
 	var b strings.Builder
 	for _, r := range strings.ToLower(word) {
 		switch r {
-		case ' ', '.', '-', '·', '*', '×', '(', ')':
+		case ' ', '.', '-', '·', '*', '×', '^', '(', ')':
 		case '²':
 			b.WriteByte('2')
 		case '³':

@@ -88,6 +88,9 @@ type figure struct {
 // one reads one amount; standard is the unit of a bare number.
 func (q *Ask) one(text, standard string) (figure, []finding.Finding) {
 	text = strings.TrimLeft(text, "~≈ ")
+	if rest, below := strings.CutPrefix(text, "- "); below {
+		text = "-" + rest
+	}
 	if strings.Contains(text, ":") {
 		return q.clock(text)
 	}

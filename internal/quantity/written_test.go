@@ -55,6 +55,8 @@ func TestRead_WhatPeopleWrite(t *testing.T) {
 		{"", "20 ℃", 20, "°C", none},
 		{"", "20 degrees Celsius", 20, "°C", none},
 		{"", "–5 °C", -5, "°C", none},
+		{"", "− 5 °C", -5, "°C", none},
+		{"", "100 cm^3", 100, "mL", none},
 		{"", "—5 °C", -5, "°C", none},
 		{"", "‑5 °C", -5, "°C", none},
 		{"", "－５℃", -5, "°C", none},
