@@ -73,10 +73,13 @@ func (a *Answer) wait(by method, least, most float64) {
 	text := timeRange(least*60, most*60)
 	if most > longWait {
 		text, most = "@wait.or-never", 0
+		if least == 0 {
+			text = "@wait.not-known"
+		}
 	}
 	s := a.estimate("figures", "time-to-target", by, text)
 	s.Low, s.High = significant(least, 2), significant(most, 2)
-	if most == 0 {
+	if most == 0 && least > 0 {
 		s.Values = finding.Values("least", timeText(least*60))
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"tidysump/internal/fault"
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
+	"tidysump/internal/shown"
 )
 
 // What a leak is measured by.
@@ -54,34 +55,19 @@ const mostTapped = 1500
 // ridden gently in an hour, in km, where nobody says. Common practice, no source.
 const shareTo, caughtTo, gentleHour = 0.1, 0.2, 50
 
+// Beyond so many hours and km nothing is told of a leak: other things will be.
+const mostHours, mostFar = 1000, 5000
+
 // leak says how long the oil lasts with a leak, and how far. What keeps the bike where
 // it is comes first: then no distance is said.
 func leak(f *Form, a *Answer) {
-	way := f.of("way").text
-	const lasts = "leak-says.lasts"
-	verdict := lasts
-	if way == aStream {
-		verdict = "leak-says.stream"
-	}
-	if f.has("share") && fault.LeakStops("level", levelWord(f.number("share"))) {
-		verdict = "leak-says.level"
-	}
-	for _, s := range leakStops {
-		if said := f.of(s.question).text; fault.LeakStops(s.question, said) {
-			if said == fault.Other {
-				verdict = "leak-says.unseen"
-				continue
-			}
-			verdict = s.says
-			break
-		}
-	}
+	way, verdict := f.of("way").text, f.leakSays()
 	a.word("verdict", verdict)
 	if way == aStream {
 		return
 	}
 	runs := way == byTrail || f.of("engine").text == engineRuns
-	rides := runs && verdict == lasts
+	rides := runs && verdict == leakLasts
 	hour := 0.0 // km: no distance is said
 	if rides || way == byTrail {
 		hour = f.orAssume(a, "hour", "hour", "practice", gentleHour, "km", 2)
@@ -96,11 +82,40 @@ func leak(f *Form, a *Answer) {
 	if !rides {
 		hour = 0
 	}
-	a.amount("figures", "leak-hour", "leak-rate", low, high, "mL", 2)
+	if high < 1e-3 {
+		a.estimate("figures", "leak-hour", "leak-rate", plain(low*1e3, high*1e3, " mL", 2))
+	} else {
+		a.amount("figures", "leak-hour", "leak-rate", low, high, "mL", 2)
+	}
 	f.lasts(a, low, high, hour)
 }
 
-// levelWord is the answer of the problems' table that a share of the level stands for.
+// leakLasts is said where nothing keeps the bike where it is.
+const leakLasts = "leak-says.lasts"
+
+// leakSays is what is said first: what keeps the bike where it is, the worst of it;
+// what nobody looked at does too.
+func (f *Form) leakSays() string {
+	verdict := leakLasts
+	if f.of("way").text == aStream {
+		verdict = "leak-says.stream"
+	}
+	if f.has("share") && fault.LeakStops("level", levelWord(f.number("share")-shareTo)) {
+		verdict = "leak-says.level"
+	}
+	for _, s := range leakStops {
+		if said := f.of(s.question).text; fault.LeakStops(s.question, said) {
+			if said != fault.Other {
+				return s.says
+			}
+			verdict = "leak-says.unseen"
+		}
+	}
+	return verdict
+}
+
+// levelWord is the answer of the problems' table that the least share of the level
+// stands for that it may have been.
 func levelWord(share float64) string {
 	if share > 0 {
 		return "right"
@@ -187,22 +202,35 @@ func (f *Form) taps() (times []float64) {
 func (f *Form) lasts(a *Answer, low, high, hour float64) {
 	share, band, oil := f.number("share"), f.number("band"), f.number("oil")
 	last := func(until, far string, least, most float64) {
-		least = max(least, 0)
-		a.estimate("figures", until, "leak-rate", timeRange(3600*least/high, 3600*most/low))
-		if hour > 0 {
-			a.amount("figures", far, "leak-rate", hour*least/high, hour*most/low, "km", 2)
+		from, to := least/high, most/low
+		s := a.estimate("figures", until, "leak-rate", timeRange(3600*from, 3600*to))
+		if to > mostHours {
+			orMore(s, timeText(3600*min(from, mostHours)))
+		}
+		if hour == 0 {
+			return
+		}
+		from, to = hour*from, hour*to
+		s = a.amount("figures", far, "leak-rate", from, to, "km", 2)
+		if from = min(from, mostFar); to > mostFar {
+			orMore(s, a.between(from, from, "km", 2)[0])
 		}
 	}
 	known := f.has("share") && f.has("band")
 	off := shareTo * band
 	if !known {
 		a.unknown("figures", "until-low")
-	} else if over := share * band; over+off > 0 {
+	} else if over := share * band; over > off { // else the lower mark is near, and that is said
 		last("until-low", "far-low", over-off, over+off)
 	}
-	if in := oil - (1-share)*band; known && f.has("oil") && in+off > 0 {
+	if in := oil - (1-share)*band; known && f.has("oil") && in > off {
 		last("until-dry", "far-dry", in-off, in+off)
 	} else {
 		a.unknown("figures", "until-dry")
 	}
+}
+
+// orMore says the least alone, where the most is beyond what is told.
+func orMore(s *shown.Figure, least string) {
+	s.Texts, s.Values = []string{"@wait.or-more"}, finding.Values("least", least)
 }

@@ -258,6 +258,7 @@ func TestCoolTellsTheCourse(t *testing.T) {
 		{`{"first":"60","second":"55","between":"3","air":"18","target":"18"}`, "cooling", "@wait.or-never"},
 		{`{"first":"60","second":"55","between":"3","air":"19.1","target":"18"}`, "air-too-warm", ""},
 		{`{"first":"85","second":"84","between":"3","air":"18"}`, "cooling", "@wait.or-never"},
+		{`{"first":"62","second":"60.2","between":"10","air":"18"}`, "cooling", "@wait.not-known"},
 		{`{"first":"5","second":"8","between":"30","air":"15"}`, "room-too-cold", ""},
 	} {
 		var a cooled
@@ -303,7 +304,7 @@ func TestCool_TwoDigits(t *testing.T) {
 			return
 		}
 		said := firstText(a.OK.Figures, "time-to-target")
-		if said == "" || said == "@wait.or-never" {
+		if said == "" || strings.HasPrefix(said, "@wait.") {
 			return
 		}
 		number, _, _ := strings.Cut(said, " ")
