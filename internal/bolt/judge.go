@@ -156,7 +156,9 @@ const (
 
 // Odd finds what no such joint has, by the same rules wherever it stands: a washer or
 // ring that doesn't go with the thread, one too narrow or too wide, an engaged length
-// of fewer than three turns or more than three diameters. What isn't known isn't odd.
+// of fewer than three turns or more than three diameters, a grade of inch screws (SAE
+// J429) on a metric thread or a class of metric ones (ISO 898-1) on an inch thread. What
+// isn't known isn't odd.
 func (j *Joint) Odd() []finding.Finding {
 	var odd reasons
 	mm := func(v float64) string { return quantity.Number(v, 3) + " mm" }
@@ -176,6 +178,10 @@ func (j *Joint) Odd() []finding.Finding {
 	}
 	if j.Length > 0 && outside(j.Length, leastTurns*j.Pitch, mostDiameters*j.Diameter) {
 		doubt("length-odd", "/length", j.Length)
+	}
+	if (j.Class >= Grade2) != j.Unified && j.Class != 0 && j.Class != Stainless {
+		odd.add(finding.Doubt, "class-odd", "class", Classes[j.Class-1])["thread"] = j.Name
+		odd[len(odd)-1].Where = "/class"
 	}
 	return odd
 }

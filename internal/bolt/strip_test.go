@@ -158,6 +158,19 @@ func TestJoint_Odd(t *testing.T) {
 			t.Errorf("%+v is believable", f)
 		}
 	}
+	for _, f := range []struct {
+		thread string
+		bolt.Class
+		odd bool
+	}{
+		{"M8", bolt.Class88, false}, {"5/16-18 UNC", bolt.Grade5, false}, {"1/4-20 UNC", bolt.Stainless, false}, {"M8", 0, false}, {"1/4-20 UNC", 0, false},
+		{"M8", bolt.Grade5, true}, {"M6", bolt.Grade2, true}, {"5/16-18 UNC", bolt.Class88, true},
+	} {
+		j := bolt.Joint{Thread: *thread(t, f.thread), Class: f.Class}
+		if got := len(j.Odd()) > 0; got != f.odd {
+			t.Errorf("class %d on %s: %+v", f.Class, f.thread, j.Odd())
+		}
+	}
 	for size, r := range map[string]bolt.Ring{"M6": bolt.UsualRing(6), "M30x2": bolt.UsualRing(30)} {
 		j := bolt.Joint{Thread: *thread(t, size), Ring: r}
 		if odd := j.Odd(); len(odd) > 0 {
