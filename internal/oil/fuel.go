@@ -19,10 +19,10 @@ func RisenShare(volume, came float64) float64 { return max(came, 0) / (volume + 
 // T903:2016 lets it be, so that there may be none; of the most, it has not, and both
 // readings are 1 % wrong. Oil that has thickened hides fuel, which is not allowed for.
 func FuelOf(fresh Band, used float64) (least, most float64) {
-	if share, ok := ShareFor(Sheared(fresh.Low), Petrol.Low, used*(1+misread)); ok {
+	if share, ok := ShareFor(Sheared(fresh.Low), Petrol.Low, used/(1-misread)); ok {
 		least = share
 	}
-	if share, ok := ShareFor(fresh.High*(1+misread), Petrol.High, used*(1-misread)); ok {
+	if share, ok := ShareFor(fresh.High*(1+misread), Petrol.High, used/(1+misread)); ok {
 		most = share
 	}
 	return least, most
