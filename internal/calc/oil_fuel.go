@@ -54,7 +54,7 @@ func howMuchFuel(f *Form, a *Answer) {
 	}
 	if used > 0 {
 		least, most := oil.FuelOf(fresh, used)
-		a.fuelShare("fuel-share", "fuel-by-viscosity", least, most)
+		a.fuelShare("fuel-by-viscosity", least, most)
 		if byRise && fuel.least > most {
 			f.say(finding.Doubt, "rise-is-not-fuel", "measured")
 		}
@@ -68,9 +68,9 @@ func howMuchFuel(f *Form, a *Answer) {
 	f.say(finding.Note, "fuel-or-water", "")
 }
 
-// fuelShare adds a share of fuel, in percent.
-func (a *Answer) fuelShare(name string, by method, least, most float64) {
-	ends(a.amount("figures", name, by, least, most, "%", 2), least, most)
+// fuelShare adds a share of fuel, in percent, and how it was told.
+func (a *Answer) fuelShare(by method, least, most float64) {
+	ends(a.amount("figures", string(by), by, least, most, "%", 2), least, most)
 }
 
 // freshOil gives the viscosity of the new oil at 100 °C, in mm²/s: its own, or the band of
@@ -126,7 +126,7 @@ func (f *Form) risen(a *Answer) (in fuelIn, ok bool) {
 	low, high := max(rise-off, 0), max(rise+off, 0)
 	ends(a.amount("figures", "fuel-risen", "fuel-by-rise", low, high, "mL", 2), low, high)
 	in = fuelIn{oil.RisenShare(volume, low), oil.RisenShare(volume, high)}
-	a.fuelShare("fuel-share", "fuel-by-rise", in.least, in.most)
+	a.fuelShare("fuel-by-rise", in.least, in.most)
 	return in, true
 }
 

@@ -42,7 +42,10 @@ func TestFuel(t *testing.T) {
 		{`{"volume":"3 L","rise":"300 mL","beforeAt":"20","nowAt":"20","measured":"14.5","grade":"10W-40","fresh":"14.5"}`, "fuel.stop", 0, 0.004, []string{"rise-is-not-fuel", "fuel-or-worn", "fuel-hidden", "fuel-or-water"}},
 	} {
 		a := calculated(t, "fuel", c.in)
-		share := a.last("fuel-share")
+		share := a.last("fuel-by-rise")
+		if by := a.last("fuel-by-viscosity"); by.Name != "" {
+			share = by
+		}
 		if a.Verdict != c.verdict || math.Abs(share.Low-c.least) > 0.006 || math.Abs(share.High-c.most) > 0.006 {
 			t.Errorf("%s: %s, %v to %v, want %s, %v to %v", c.in, a.Verdict, share.Low, share.High, c.verdict, c.least, c.most)
 		}
@@ -96,7 +99,7 @@ func TestFuel_NeverMilderThanItsFigures(t *testing.T) {
 		}
 		a := calculated(t, "fuel", in+risen(0)+rest+"}")
 		rank := slices.Index(fuelVerdicts, a.Verdict)
-		for _, share := range a.named("fuel-share") {
+		for _, share := range append(a.named("fuel-by-rise"), a.named("fuel-by-viscosity")...) {
 			if share.Low > share.High || share.Low < 0 || share.High >= 1 {
 				r.Fatalf("%s%s%s: %v to %v", in, risen(0), rest, share.Low, share.High)
 			}

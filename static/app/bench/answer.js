@@ -36,6 +36,7 @@ export function drawAnswer(op, answer, poured) {
         : nothing
     }
     ${Object.entries(lists).map(([name, title]) => list(title, own(answer, name)))}
+    ${answer.grades ? html`<p>${t('bench.grades', { grades: answer.grades.join(', ') })}</p>` : nothing}
     ${quiet.map(finding)}
   `;
 }

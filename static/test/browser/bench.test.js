@@ -39,6 +39,28 @@ test('a step opens its calculation with what the card knows, and loses nothing',
   await untilSeen(page, `${words('ask.wrenches')} (1)`);
 });
 
+test('the step that measures what came out asks how much fuel is in it', async (t) => {
+  const page = await offlinePage(t);
+  await startJob(page, `${card.make} ${card.model}`);
+  const [{ id }] = await stored(page, 'jobs');
+  await goTo(page, `#/job/${id}/step/measure-engine`);
+  await tap(page, words('calc.fuel'), 'link');
+  await untilSeen(page, words('ask.fuel.out'));
+  assert.notEqual(
+    await typed(page, words('ask.fuel.volume')),
+    '',
+    'the card knows how much was put in',
+  );
+  assert.equal(await typed(page, words('ask.fuel.grade')), card.circuits[0].oil.grades[0]);
+  await type(page, words('ask.fuel.volume'), '3 L');
+  await type(page, words('ask.fuel.grade'), '10W-40');
+  await type(page, words('ask.fuel.out'), '3.8 L');
+  await tap(page, words('bench.work'));
+  await untilSeen(page, words('fuel.stop'));
+  await untilSeen(page, words('finding.fuel-or-water'));
+  await untilSeen(page, words('bench.grades', { grades: '8, 12, 16, 20, 30' }));
+});
+
 test('what is wrong is said beside its field, and the field keeps it', async (t) => {
   const page = await offlinePage(t);
   await goTo(page, '#/bench');
