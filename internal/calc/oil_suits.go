@@ -98,7 +98,7 @@ func (f *Form) orUnknown(name string) float64 {
 // readChart reads the rows of the manual's chart, "10W-40: -10 to 40 °C". Its grades are
 // such as the bike may have.
 func (f *Form) readChart(need *oil.Need) {
-	for _, row := range strings.FieldsFunc(f.of("chart").text, func(c rune) bool { return c == ';' || c == '\n' }) {
+	for _, row := range strings.Split(strings.ReplaceAll(f.of("chart").text, ";", "\n"), "\n") {
 		if strings.TrimSpace(row) == "" {
 			continue
 		}
@@ -123,7 +123,11 @@ func (f *Form) readBottle(b *oil.Bottle) {
 	other := ""
 	for n, d := range labelFields {
 		l := f.label(d.bottle, d.code)
-		grades = append(grades, l.Grades...)
+		for _, g := range l.Grades {
+			if !slices.Contains(grades, g) {
+				grades = append(grades, g)
+			}
+		}
 		b.Marks = append(b.Marks, l.Marks...)
 		b.Service = append(b.Service, l.Service...)
 		b.Conserving = b.Conserving || l.Conserving
@@ -132,7 +136,7 @@ func (f *Form) readBottle(b *oil.Bottle) {
 			other = strings.Join(l.Other, "/")
 		}
 	}
-	b.Grade = f.oneGrade("bottleGrade", slices.Compact(grades))
+	b.Grade = f.oneGrade("bottleGrade", grades)
 	b.Conserving = b.Conserving || f.number("conserving") == 1
 	if len(b.Marks) == 0 && none[1] {
 		b.Marks = []string{oil.None}

@@ -26,17 +26,17 @@ func (r *ChartRow) Members(m *wire.Members) {
 }
 
 // Degrees is a figure that may be 0 and is a temperature: it is always written.
-type Degrees struct{ Figure }
+type Degrees Figure
 
 // Members names the members of the figure.
-func (d *Degrees) Members(m *wire.Members) { d.members(m, wire.Required) }
+func (d *Degrees) Members(m *wire.Members) { d.End().members(m, wire.Required) }
+
+// End is the figure of an end; nil where it is open.
+func (d *Degrees) End() *Figure { return (*Figure)(d) }
 
 // celsius gives a temperature in °C; open where there is none.
 func (d *Degrees) celsius(open float64) float64 {
-	if d == nil {
-		return open
-	}
-	if a, ok := d.Amount(); ok {
+	if a, ok := d.End().Amount(); ok {
 		return a.Base
 	}
 	return open
@@ -90,17 +90,9 @@ func (c *checker) degrees(at string, d *Degrees) bool {
 		return true
 	}
 	before := len(c.list)
-	c.figure(at, &d.Figure, airLimit)
-	if d.Figure.To != 0 {
+	c.figure(at, d.End(), airLimit)
+	if d.To != 0 {
 		c.add(finding.Refuse, "chart-one-end", at+"/to")
 	}
 	return !finding.Refused(c.list[before:])
-}
-
-// End is the figure of an end; nil where it is open.
-func (d *Degrees) End() *Figure {
-	if d == nil {
-		return nil
-	}
-	return &d.Figure
 }

@@ -44,6 +44,14 @@ func Card(t *rapid.T) *card.Card {
 	for i := range rapid.IntRange(0, 6).Draw(t, "bolts") {
 		c.Bolts = append(c.Bolts, drawBolt(t, "bolt"+strconv.Itoa(i), ids, holders))
 	}
+	for range rapid.IntRange(0, 2).Draw(t, "chart") {
+		row := card.ChartRow{Circuit: circuit.Draw(t, "circuit"), Grade: Pick(t, "charted", "10W-40", "20W50", "80W-90")}
+		row.From = &card.Degrees{Value: rapid.Float64Range(-30, 10).Draw(t, "from"), Unit: "°C", Standing: card.FromManual, Source: "book"}
+		if rapid.Bool().Draw(t, "bounded") {
+			row.To = &card.Degrees{Value: 104, Unit: "°F", Standing: card.Measured, Method: "tried"}
+		}
+		c.Charts = append(c.Charts, row)
+	}
 	c.Interval.Distance = drawFigure(t, "interval", "km", 6000)
 	c.Engine = card.Engine{NoLamp: rapid.Bool().Draw(t, "no lamp"), ReturnSeen: rapid.Bool().Draw(t, "return seen"), NoNeutral: rapid.Bool().Draw(t, "no neutral")}
 	drawBehind(t, c)

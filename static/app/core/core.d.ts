@@ -411,7 +411,7 @@ export interface ChartRow {
   to?: Degrees | null;
 }
 
-/** Degrees is a figure that may be 0 and is a temperature: it is always written. */
+/** Figure is a quantity with its standing. An absent figure is an unknown one. */
 export interface Degrees {
   value: InUnit;
   to?: InUnit | null;
