@@ -124,3 +124,16 @@ test('a note is added for a step, and taken away alone', () => {
   removePart(card, '/notesAt/0');
   assert.deepEqual([card.notesAt, card.bolts], [[], bolts]);
 });
+
+test('a row of the chart of grades is added for an oil, and asks for its air', () => {
+  const card = blank();
+  addPart(card, table, 'edit.chart-row');
+  assert.deepEqual(card.chart, [{ grade: '', circuit: card.circuits[0].id }]);
+  for (const name of ['grade', 'from', 'to']) assert.ok(places(card).includes(`/chart/0/${name}`));
+  put(card, '/chart/0/from', { value: 0, unit: '°C', standing: 'manual' });
+  assert.equal(textOf(card, { at: '/chart/0/from', kind: 'temperature' }), '0 °C');
+  put(card, '/circuits/0/oil/service', 'SL/CF');
+  assert.equal(textOf(card, { at: '/circuits/0/oil/service', kind: 'service' }), 'SL/CF');
+  removePart(card, '/chart/0');
+  assert.deepEqual(card.chart, []);
+});
