@@ -16,8 +16,8 @@ func ExampleJoint_Published() {
 	fmt.Println(band.Torques(quantity.Metric))
 	fmt.Println(band.Torques(quantity.US))
 	// Output:
-	// [25–27.5 N·m 18–20 lbf·ft]
-	// [18–20 lbf·ft 25–27.5 N·m]
+	// [25–27.5 N·m 18.4–20.3 lbf·ft]
+	// [18.4–20.3 lbf·ft 25–27.5 N·m]
 }
 
 // Somebody wrote 25 for that plug, which engages 18 mm. In which units is that

@@ -149,6 +149,12 @@ func (a *Answer) between(low, high float64, unit string, digits int) []string {
 	return p.Between(low, high, unit, digits)
 }
 
+// exact prints what is no estimate, such as what to pour out of a bottle.
+func (a *Answer) exact(base float64, unit string, digits int) []string {
+	p := shown.Printer{System: a.system}
+	return p.Exact(base, unit, digits)
+}
+
 // axis puts what stands along an axis of the picture, "x" or "y": places in the
 // unit's base, and their texts.
 func (a *Answer) axis(name, unit string, digits int, places ...float64) {
@@ -169,42 +175,11 @@ func plain(low, high float64, unit string, digits int) string {
 	return text + unit
 }
 
-// timeSteps are the units in which a span of time is told, in seconds, the longest
-// first, and from how many of it on: "90 s" and "110 min" read better than "1.5 min"
-// and "1.8 h" (common practice, no source).
-var timeSteps = [...]struct {
-	unit          string
-	seconds, from float64
-}{{" h", 3600, 2}, {" min", 60, 2}, {" s", 1, 0}}
+// timeRange gives an estimated span of time in seconds in one unit: "90–150 min".
+func timeRange(low, high float64) string { return shown.Time(low, high) }
 
-// leastTime is the least that is told of any unit of time, and so 0.1 s the shortest
-// span: nobody lets go or reads a watch faster.
-const leastTime = 0.1
-
-// timeRange gives an estimated span of time in one unit, with two digits at most:
-// "90–150 min". The unit is that of the middle, by ratio.
-func timeRange(low, high float64) string {
-	middle := high
-	if low > 0 {
-		middle = math.Sqrt(max(low, high/100) * high)
-	}
-	n := 0
-	for timeSteps[n].from*timeSteps[n].seconds > middle {
-		n++
-	}
-	s := &timeSteps[n]
-	low, high = low/s.seconds, high/s.seconds
-	switch {
-	case high > 0 && high < leastTime:
-		return "<" + plain(leastTime, leastTime, s.unit, 2)
-	case low > 0 && low < leastTime:
-		return "<" + plain(leastTime, high, s.unit, 2)
-	}
-	return plain(low, high, s.unit, 2)
-}
-
-// timeText gives an estimated span of time, as timeRange does.
-func timeText(seconds float64) string { return timeRange(seconds, seconds) }
+// timeText is timeRange of one time.
+func timeText(seconds float64) string { return shown.Time(seconds, seconds) }
 
 // significant rounds to so many digits.
 func significant(v, digits float64) float64 {

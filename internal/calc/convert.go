@@ -26,7 +26,7 @@ func convert(f *Form, a *Answer) {
 	var texts []string
 	for i := range quantity.Units {
 		if u := &quantity.Units[i]; u.Kind == low.Kind {
-			texts = append(texts, quantity.Join([]string{low.Print(u.ID)}, []string{high.Print(u.ID)})...)
+			texts = append(texts, quantity.Range(low, high, u))
 		}
 	}
 	a.list("texts", texts)

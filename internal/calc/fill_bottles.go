@@ -53,9 +53,9 @@ func bottles(f *Form, a *Answer) {
 	a.number("opened", float64(c.New))
 	a.number("left", left)
 	a.number("missing", missing)
-	a.millilitres("left-over", "shelf", left, 3)
+	a.estimate("figures", "left-over", "shelf", a.exact(left, "mL", 3)...)
 	if missing > 0 {
-		a.millilitres("lacks", "shelf", missing, 3)
+		a.estimate("figures", "lacks", "shelf", a.exact(missing, "mL", 3)...)
 	}
 	f.cost(a, &c, shelf)
 }
@@ -98,9 +98,9 @@ func (a *Answer) pour(p *fill.Pour, id string, opened bool) {
 	}
 	pour, left := litres(p.Amount), litres(p.Left)
 	a.number("pour", pour)
-	a.list("pourTexts", a.between(pour, pour, "mL", 3))
+	a.list("pourTexts", a.exact(pour, "mL", 3))
 	a.number("left", left)
-	a.list("leftTexts", a.between(left, left, "mL", 3))
+	a.list("leftTexts", a.exact(left, "mL", 3))
 }
 
 // shelfAfter is the shelf once all that was poured, each bottle as a person would

@@ -78,10 +78,10 @@ func (a *Answer) pressure(name string, low, high float64) *shown.Figure {
 	var texts []string
 	for n := range quantity.Units {
 		if u := &quantity.Units[n]; u.Kind == quantity.Pressure {
-			digits := func(v float64) string {
-				return quantity.Amount{Kind: u.Kind, Base: v, Unit: u.ID, Digits: 3}.Print(u.ID)
+			of := func(v float64) quantity.Amount {
+				return quantity.Amount{Kind: u.Kind, Base: v, Unit: u.ID, Digits: 3}
 			}
-			texts = append(texts, quantity.Join([]string{digits(low)}, []string{digits(high)})...)
+			texts = append(texts, quantity.Range(of(low), of(high), u))
 		}
 	}
 	return ends(a.estimate("figures", name, method(name), texts...), low, high)

@@ -346,7 +346,7 @@ func TestTurn(t *testing.T) {
 		in, text string
 		mm       float64
 	}{
-		{`{"thread":"M20x1.5","turn":"270°"}`, "1.12 mm", 1.125},
+		{`{"thread":"M20x1.5","turn":"270°"}`, "1.13 mm", 1.125},
 		{`{"thread":"3/4-16 UNF","turn":"3/4 turn"}`, "1.19 mm", 1.190625},
 		{`{"thread":"3/4-16 UNF","turn":"1 1/2 turns","system":"us"}`, "0.094 in", 2.38125},
 		{`{"thread":"M6","turn":"0,25 turn"}`, "0.25 mm", 0.25},

@@ -22,7 +22,7 @@ type leaked struct {
 func TestLeak(t *testing.T) {
 	const looked, level = `{"tyre":"no","lamp":"out","side":"pan",`, `,"share":"60 %","band":"400 mL","oil":"3 L"}`
 	for _, f := range []struct{ in, every, hour, low, dry, farLow, farDry string }{
-		{`"way":"drops","drops":"60","time":"10 min","engine":"running"`, "9.8–10 s", "6–27 mL", "7.4–47 h", "100–480 h", "370–2300 km", "@wait.or-more"},
+		{`"way":"drops","drops":"60","time":"10 min","engine":"running"`, "9.8–10 s", "6–27 mL", "7.4–47 h", "4.3–20 days", "370–2300 km", "@wait.or-more"},
 		{`"way":"drops","taps":"0 10 20 30 40 50 60","engine":"running"`, "9.9–10 s", "6–27 mL", "", "", "", ""},
 		{`"way":"drops","drops":"60","time":"10 min","engine":"running","edge":"5 mm"`, "9.8–10 s", "", "", "", "", ""},
 		{`"way":"cap","caught":"14 mL","time":"1 h","engine":"running"`, "", "11–17 mL", "", "", "", ""},

@@ -190,7 +190,7 @@ func (r *replayer) tell(e *placed, list []finding.Finding) {
 }
 
 func (r *replayer) bound(kind quantity.Kind, base float64) string {
-	return r.print.Texts(base, quantity.Base(kind), 7)[0]
+	return r.print.Exact(base, quantity.Base(kind), 7)[0]
 }
 
 func (r *replayer) take(e *placed, a quantity.Amount, read *Read) {

@@ -96,5 +96,9 @@ func rateOf(v float64, system quantity.System) (amount, per string) {
 	if system == quantity.US {
 		unit = "US qt"
 	}
-	return quantity.Amount{Kind: quantity.Volume, Base: math.Round(v*100) / 100, Unit: "L", Digits: 2}.Print(unit), per
+	digits := 2
+	if v < 0.1 {
+		digits = 1 // levels and jugs tell no more
+	}
+	return quantity.Amount{Kind: quantity.Volume, Base: v, Unit: "L", Digits: digits, Rough: true}.Print(unit), per
 }

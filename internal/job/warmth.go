@@ -5,6 +5,7 @@ import (
 
 	"tidysump/internal/date"
 	"tidysump/internal/drain"
+	"tidysump/internal/shown"
 	"tidysump/internal/wire"
 )
 
@@ -44,7 +45,7 @@ func (r *replayer) warmIs(e *placed, celsius float64, read *Read) {
 	w := &Warmth{Word: "warmth." + string(drain.Judge(celsius))}
 	r.state.Warmth, read.Verdict = w, w.Word
 	if seconds, burns := drain.Metal.BurnsIn(celsius); burns {
-		w.Burns = r.lasting(seconds / 60)
+		w.Burns = lasting(seconds / 60)
 	}
 	two := &drain.Readings{First: before.celsius, Second: celsius, Minutes: (now.at - before.at) / 60, Air: usualAir, AirTo: usualAirTo}
 	if before.at == 0 || two.Minutes < leastBetween || two.Toward(drain.WarmLow, drain.WarmHigh) != drain.Cooling {
@@ -52,14 +53,11 @@ func (r *replayer) warmIs(e *placed, celsius float64, read *Read) {
 	}
 	// Readings that can't tell when, or only that it may never be, say nothing.
 	if least, most := two.Wait(drain.WarmHigh); !math.IsInf(most, 1) {
-		w.Wait = r.print.Between(math.Ceil(least), math.Ceil(most), "min", 2)
+		w.Wait = []string{shown.Time(least*60, most*60)}
 	}
 }
 
-// lasting prints minutes, and what is less than one in seconds.
-func (r *replayer) lasting(minutes float64) []string {
-	if minutes < 1 {
-		return r.print.Texts(minutes, "s", 2)
-	}
-	return r.print.Texts(minutes, "min", 3)
+// lasting prints minutes, and what is less than two in seconds.
+func lasting(minutes float64) []string {
+	return []string{shown.Time(minutes*60, minutes*60)}
 }

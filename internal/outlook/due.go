@@ -85,7 +85,7 @@ func (r *reckoner) count() {
 	if c := &r.counters[due.Km]; c.known {
 		const days = 365.25 / 12
 		r.outlook.Readings, r.outlook.Since = len(c.list), dayText(c.list[0].Day)
-		pace := shown.Estimate("pace", "pace", quantity.Join(r.print.Kilometres(c.pace.Low*days, 2), r.print.Kilometres(c.pace.High*days, 2))...)
+		pace := shown.Estimate("pace", "pace", r.print.Between(c.pace.Low*days, c.pace.High*days, "km", 2)...)
 		r.outlook.Pace = &pace
 	}
 }
@@ -216,7 +216,13 @@ func (r *reckoner) oil(d *DueOil, c *card.Circuit) {
 	}
 }
 
-func hoursText(h float64) string { return quantity.Number(math.Round(h*10)/10, 7) + " h" }
+// hoursText prints an hour meter's reading to its tenths, or what is less.
+func hoursText(h float64) string {
+	if h >= 0.1 {
+		h = math.Round(h*10) / 10
+	}
+	return quantity.Number(h, 7) + " h"
+}
 
 // nth gives where an oil is due that isn't changed each time: the changes of the
 // engine's oil since its own count, and those to come are an interval apart.

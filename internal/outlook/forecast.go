@@ -6,7 +6,6 @@ import (
 
 	"tidysump/internal/due"
 	"tidysump/internal/finding"
-	"tidysump/internal/quantity"
 )
 
 // verdicts are the word ids of due.Grade.
@@ -29,7 +28,7 @@ func (r *reckoner) judge(d *DueOil, last, at, now *due.Mark) {
 			by = hoursText(now[most] - at[most])
 		}
 		d.Values = finding.Values("by", by, "count", strconv.Itoa(int(today-at[due.Time])),
-			"again", quantity.Join(r.print.Kilometres(500, 1), r.print.Kilometres(1000, 1))[0])
+			"again", r.print.Between(500, 1000, "km", 1)[0])
 	case middle <= today:
 		grade = due.Likely
 	case middle <= today+due.SoonDays:

@@ -84,7 +84,7 @@ func (d *day) span(from, to *card.Figure) string {
 	high, highKnown := to.Amount()
 	switch {
 	case lowKnown && highKnown:
-		return quantity.Join(low.Show(d.print.System), high.Show(d.print.System))[0]
+		return quantity.Between(low, high, d.print.System)[0]
 	case lowKnown:
 		return "≥ " + low.Show(d.print.System)[0]
 	case highKnown:

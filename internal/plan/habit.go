@@ -4,7 +4,7 @@ import (
 	"tidysump/internal/drain"
 	"tidysump/internal/finding"
 	"tidysump/internal/oil"
-	"tidysump/internal/quantity"
+	"tidysump/internal/shown"
 )
 
 // habit are the values that say what the usual habit, to drain hotter, gains by
@@ -30,7 +30,7 @@ func (d *day) habit() map[string]string {
 		"warm", text(drain.ComparedWarm, "°C"),
 		"hot", text(drain.ComparedHabit, "°C"),
 		"gain", text(less*1e3, "mL"),
-		"sooner", quantity.Number(sooner, 2)+" s",
-		"after", quantity.Number(water, 2)+" s",
+		"sooner", shown.Time(sooner, sooner),
+		"after", shown.Time(water, water),
 	)
 }

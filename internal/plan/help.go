@@ -101,7 +101,9 @@ func (h *Help) torque(b *card.Bolt) {
 	ok := h.figure("torque", b.Torque)
 	if h.Op == "wrench" {
 		if upper, ranged := b.Torque.Upper(); ok && ranged {
-			h.put("torque", quantity.Join([]string{h.Given["torque"]}, []string{upper.Print(upper.Unit)})[0])
+			low, _ := b.Torque.Amount()
+			unit, _ := quantity.Find(upper.Unit)
+			h.put("torque", quantity.Range(low, upper, unit))
 		}
 		return
 	}

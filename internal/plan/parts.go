@@ -183,7 +183,7 @@ func (d *day) tray(circuits ...*card.Circuit) (string, bool) {
 	}
 	// Trays are sold by the litre: the next whole one, at least two.
 	litres := max(ceil(fill.TrayFor(most)), 2)
-	return d.print.Texts(float64(litres), "L", len(strconv.Itoa(litres)))[0], true
+	return d.print.Exact(float64(litres), "L", len(strconv.Itoa(litres)))[0], true
 }
 
 func ceil(x float64) int {

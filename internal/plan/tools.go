@@ -196,7 +196,7 @@ func (d *day) wrenches() []Item {
 		if w.High > w.Low {
 			word = "tool.torque-wrench"
 		}
-		list = append(list, NewItem(1, word, "low", d.oneTorque(w.Low), "high", d.oneTorque(w.High), "end", d.oneTorque(bolt.LongestScale(w.Low))))
+		list = append(list, NewItem(1, word, "low", d.oneTorque(w.Low), "high", d.oneTorque(w.High), "end", d.print.Texts(bolt.LongestScale(w.Low), "N·m", 2)[0]))
 	}
 	if unknown {
 		list = append(list, NewItem(1, "tool.torque-wrench-unknown"))
@@ -205,5 +205,5 @@ func (d *day) wrenches() []Item {
 }
 
 func (d *day) oneTorque(nm float64) string {
-	return d.print.Texts(nm, "N·m", 2)[0]
+	return d.print.Exact(nm, "N·m", 3)[0]
 }

@@ -11,7 +11,7 @@ func ExampleParse() {
 	torque, _ := quantity.Parse(quantity.Torque, "18 ft-lb", "", quantity.Metric)
 	fmt.Println(torque.Print("N·m"), torque.Show(quantity.Metric))
 	// Output:
-	// 24 N·m [24 N·m 18 lbf·ft]
+	// 24.4 N·m [24.4 N·m 18 lbf·ft]
 }
 
 // How much is "3.2 qt"? In the United States another volume than in Britain, so it is
@@ -42,5 +42,5 @@ func ExampleBetween() {
 	high, _ := quantity.Parse(quantity.Torque, "25 N·m", "", quantity.Metric)
 	fmt.Println(quantity.Between(low, high, quantity.Metric))
 	// Output:
-	// [22–25 N·m 16–18 lbf·ft]
+	// [22–25 N·m 16.2–18.4 lbf·ft]
 }

@@ -2,43 +2,39 @@ package quantity
 
 import "math"
 
-// fineness is how finely a converted figure is printed: digits after the point,
-// or with coarse > 0 tens, hundreds, ….
-type fineness struct{ after, coarse int }
-
 // graduations are the graduations that people meet on wrenches, jugs and bottles,
-// and how finely other things are given: common practice, no source. From a size on
-// it may be another.
+// and how finely other things are given, as places after the point, -1 for tens:
+// common practice, no source. From a size on it may be another.
 var graduations = [...]struct {
 	units []string
-	below fineness
-	size  float64 // in the unit; 0 where there is one fineness for all
-	from  fineness
+	below int
+	size  float64 // in the unit; 0 where there is one for all
+	from  int
 }{
-	{[]string{"L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m", "daN·m", "mm", "m", "kg", "lb", "bar", "kgf/cm²"}, fineness{after: 2}, 0, fineness{}},
-	{[]string{"mL"}, fineness{coarse: 1}, 0, fineness{}},
-	{[]string{"US fl oz", "imp fl oz"}, fineness{after: 1}, 1, fineness{}},
-	{[]string{"N·m", "lbf·ft", "cL", "dL", "cm", "ft", "oz", "days", "weeks", "years"}, fineness{after: 1}, 10, fineness{}},
-	{[]string{"in"}, fineness{after: 3}, 0, fineness{}},
-	{[]string{"km", "mi"}, fineness{}, 1000, fineness{coarse: 1}},
+	{[]string{"L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m", "daN·m", "mm", "m", "kg", "lb", "bar", "kgf/cm²"}, 2, 0, 0},
+	{[]string{"mL"}, -1, 0, 0},
+	{[]string{"US fl oz", "imp fl oz"}, 1, 1, 0},
+	{[]string{"N·m", "lbf·ft", "cL", "dL", "cm", "ft", "oz", "days", "weeks", "years"}, 1, 10, 0},
+	{[]string{"in"}, 3, 0, 0},
+	{[]string{"km", "mi"}, 0, 1000, -1},
 	{[]string{"lbf·in", "kgf·cm", "°C", "°F", "kPa", "psi", "g", "min", "s", "h", "months", "°", "turn",
-		"mm²/s", "kg/m³", "kg/L", "m²", "%"}, fineness{}, 0, fineness{}},
+		"mm²/s", "kg/m³", "kg/L", "m²", "%"}, 0, 0, 0},
 }
 
-// settable says how finely a converted figure of a unit is printed; ok is false
-// for a unit that the table doesn't have, which is printed whole.
-func settable(unit string, value float64) (f fineness, ok bool) {
+// settable says how finely a unit can be set or poured, in places after the point.
+// A unit that the table doesn't have is taken whole.
+func settable(unit string, value float64) int {
 	for n := range graduations {
 		g := &graduations[n]
 		for _, u := range g.units {
 			switch {
 			case u != unit:
 			case g.size > 0 && math.Abs(value) >= g.size:
-				return g.from, true
+				return g.from
 			default:
-				return g.below, true
+				return g.below
 			}
 		}
 	}
-	return f, false
+	return 0
 }

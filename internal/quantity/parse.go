@@ -27,8 +27,10 @@ type Amount struct {
 	Base float64 // in the base unit of the kind
 	Unit string  // id of the one in which it was given
 	// Digits are the significant digits that were given; printing in another
-	// unit never shows more.
+	// unit never shows more, unless it would be 1 % off.
 	Digits int
+	// Rough is an estimate: none of its texts has more digits than two, or Digits.
+	Rough bool
 }
 
 // loose are unit words that mean something else in the US and in Britain: the

@@ -1,34 +1,37 @@
 package quantity
 
-import "strings"
+import "math"
 
-// Between prints a range of amounts in the units of a system, as Show does:
-// "18–22 N·m", or one figure where both ends print the same. Below half a litre
-// both ends are in mL, above it in L.
+// Between gives a range of amounts in the units of a system, as Show does: "18–22
+// N·m", or one figure where both ends print the same. Both ends stand in one unit,
+// which the upper end chooses.
 func Between(low, high Amount, system System) []string {
-	if high.Unit == "mL" && high.Base >= 0.5 {
-		high.Unit = "L"
+	if math.IsNaN(low.Base) || math.IsNaN(high.Base) {
+		return nil
 	}
-	low.Unit = high.Unit
-	return Join(low.Show(system), high.Show(system))
-}
-
-// Join makes a range of each two texts: "90 mL" and "120 mL" give "90–120 mL".
-func Join(low, high []string) []string {
 	var out []string
-	for i := 0; i < len(low) && i < len(high); i++ {
-		number, unit, _ := strings.Cut(low[i], " ")
-		_, upperUnit, _ := strings.Cut(high[i], " ")
-		switch {
-		case low[i] == high[i]:
-			out = append(out, high[i])
-		case unit == upperUnit:
-			out = append(out, number+"–"+high[i])
-		default:
-			out = append(out, low[i]+"–"+high[i])
+	for _, id := range shown(high, system) {
+		if u, known := Find(id); known {
+			out = append(out, Range(low, high, u))
 		}
 	}
 	return out
+}
+
+// Range prints a range of amounts in that unit, with as fine an end as the other, or
+// one figure where both print the same.
+func Range(low, high Amount, u *Unit) string {
+	if high.Rough {
+		high.Digits = max(low.deserved(), high.deserved())
+		low.Digits = high.Digits
+	}
+	lows, lowMost := low.places(u)
+	highs, highMost := high.places(u)
+	text := high.number(u, max(highs, min(lows, highMost)))
+	if lower := low.number(u, max(lows, min(highs, lowMost))); lower != text {
+		text = lower + "–" + text
+	}
+	return text + " " + u.ID
 }
 
 // Usual is the unit in which a bare number of that kind is read: the one that

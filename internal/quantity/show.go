@@ -12,8 +12,7 @@ func Number(value float64, digits int) string {
 	if value == 0 {
 		return "0"
 	}
-	magnitude := wholeDigits(value)
-	return decimals(value, max(digits-magnitude, 0), magnitude-digits)
+	return decimals(value, digits-wholeDigits(value))
 }
 
 // wholeDigits counts the digits before the decimal point; zero or less for a
@@ -22,14 +21,23 @@ func wholeDigits(value float64) int {
 	return int(math.Floor(math.Log10(math.Abs(value)))) + 1
 }
 
-// decimals rounds to that many digits after the point; with coarse > 0 it
-// rounds to tens, hundreds, … instead.
-func decimals(value float64, after, coarse int) string {
-	if coarse > 0 {
-		step := math.Pow(10, float64(coarse))
-		value = math.Round(value/step) * step
+// rounded rounds to that many places after the point; -1 rounds to tens, -2 to
+// hundreds, ….
+func rounded(value float64, places int) float64 {
+	if places < 0 {
+		step := math.Pow(10, float64(-places))
+		return math.Round(value/step) * step
 	}
-	s := strconv.FormatFloat(value, 'f', after, 64)
+	step := math.Pow(10, float64(places))
+	if math.IsInf(step, 0) {
+		return value
+	}
+	return math.Round(value*step) / step
+}
+
+// decimals prints a value rounded so, without trailing zeros after the point.
+func decimals(value float64, places int) string {
+	s := strconv.FormatFloat(rounded(value, places), 'f', max(places, 0), 64)
 	if strings.Contains(s, ".") {
 		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
 	}
@@ -39,38 +47,75 @@ func decimals(value float64, after, coarse int) string {
 	return s
 }
 
-// farOff is how far rounding may take a converted figure from the one given: a
-// bottle's scale shows no less (common practice, no source).
-const farOff = 0.01
+// How far rounding may take a converted figure from the one given, and an estimate
+// of two digits: by half of its second digit at most.
+const farOff, roughlyOff = 0.01, 0.05
 
-// Print gives the amount in the unit of that id, for instance "25 N·m",
-// rounded to what a person can set or pour and, when it had to be converted, to
-// no more digits than were given (two at least, and one more where they would be
-// 1 % off). A unit of another kind, or none, gives "".
+// Print gives the amount in the unit of that id, for instance "25 N·m". When it had
+// to be converted it has no more digits than were given (two at least) and no more
+// than can be set or poured, but as many as it takes to be within 1 %; an estimate
+// of two digits never has more of them. A unit of another kind, or none, gives "".
 func (a Amount) Print(unitID string) string {
 	u, ok := Find(unitID)
 	if !ok || u.Kind != a.Kind || math.IsNaN(a.Base) {
 		return ""
 	}
+	return Range(a, a, u)
+}
+
+// number prints the value in a unit to so many places after the point, sizes that
+// were given in inches as fractions.
+func (a *Amount) number(u *Unit, places int) string {
 	value := u.FromBase(a.Base)
 	if n, ok := sixteenths(value); ok && u.ID == "in" && a.Unit == "in" {
-		return inches(n) + space(u)
+		return inches(n)
 	}
+	return decimals(value, places)
+}
+
+// deserved counts the digits of an estimate: one that was rounded to tens, "70 mL",
+// has no more than these.
+func (a *Amount) deserved() int {
+	u, _ := Find(a.Unit)
+	value := u.FromBase(a.Base)
+	text := Number(value, max(a.Digits, 1))
+	if said, _ := strconv.ParseFloat(text, 64); !Near(said, value) {
+		return a.Digits
+	}
+	return significant(strings.TrimRight(text, "0."))
+}
+
+// places says to how many places after the point the value is printed in a unit,
+// and to how many at most, where the other end of a range has them.
+func (a *Amount) places(u *Unit) (places, most int) {
+	value := u.FromBase(a.Base)
+	if value == 0 {
+		return 0, 0
+	}
+	magnitude := wholeDigits(value)
 	if u.ID == a.Unit {
-		return Number(value, max(a.Digits, 1)) + space(u)
+		places = max(a.Digits, 1) - magnitude
+		return places, places
 	}
-	fine, _ := settable(u.ID, value)
-	after, coarse := fine.after, fine.coarse
-	// A scale's zero is not nothing: digits say little about a temperature.
-	if magnitude := wholeDigits(value); value != 0 && a.Kind != Temperature {
-		digits := max(a.Digits, 2)
-		if scale := math.Pow(10, float64(magnitude-digits)); math.Abs(math.Round(value/scale)*scale/value-1) > farOff {
-			digits++ // "1 L" is 1.06 US qt and not 1.1
-		}
-		after = min(after, max(digits-magnitude, 0))
-		coarse = max(coarse, magnitude-digits)
+	off := farOff
+	if a.Rough && a.Digits <= 2 {
+		off = roughlyOff
 	}
-	return decimals(value, after, coarse) + space(u)
+	places, most = settable(u.ID, value), 3-magnitude // three digits are within 1 %
+	if a.Kind == Temperature {
+		// A scale's zero is not nothing: its digits are those after the point.
+		given, _ := Find(a.Unit)
+		most = max(1, a.Digits-wholeDigits(given.FromBase(a.Base)))
+	} else {
+		places = min(places, max(a.Digits, 2)-magnitude)
+	}
+	for places < most && math.Abs(rounded(value, places)/value-1) > off {
+		places++
+	}
+	if off == roughlyOff {
+		most = places
+	}
+	return places, most
 }
 
 // sixteenths gives a size in inches as sixteenths, false when it is none. It
@@ -95,20 +140,9 @@ func inches(sixteenths int) string {
 	return strconv.Itoa(whole) + " " + strconv.Itoa(top) + "/" + strconv.Itoa(bottom)
 }
 
-func space(u *Unit) string { return " " + u.ID }
-
 // Show gives the amount in the units of a system, the one a person would read
 // first, then the others that may stand on a wrench or a bottle.
-func (a Amount) Show(system System) []string {
-	ids := shown(a, system)
-	out := make([]string, 0, len(ids))
-	for _, id := range ids {
-		if s := a.Print(id); s != "" {
-			out = append(out, s)
-		}
-	}
-	return out
-}
+func (a Amount) Show(system System) []string { return Between(a, a, system) }
 
 // smallTorque is the torque in N·m below which lbf·in is shown too: below it
 // wrenches are marked in lbf·in (common practice, no source).

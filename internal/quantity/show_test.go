@@ -15,8 +15,8 @@ func TestAmount_Show(t *testing.T) {
 		system quantity.System
 		want   []string
 	}{
-		{"25 N·m", quantity.Metric, []string{"25 N·m", "18 lbf·ft"}},
-		{"25 N·m", quantity.US, []string{"18 lbf·ft", "25 N·m"}},
+		{"25 N·m", quantity.Metric, []string{"25 N·m", "18.4 lbf·ft"}},
+		{"25 N·m", quantity.US, []string{"18.4 lbf·ft", "25 N·m"}},
 		{"10 N·m", quantity.Metric, []string{"10 N·m", "7.4 lbf·ft", "89 lbf·in"}},
 		{"22 lbf·ft", quantity.Metric, []string{"30 N·m", "22 lbf·ft"}},
 		{"87 lbf·in", quantity.US, []string{"7.3 lbf·ft", "9.8 N·m", "87 lbf·in"}},
@@ -25,8 +25,8 @@ func TestAmount_Show(t *testing.T) {
 		{"2.5 L", quantity.Imperial, []string{"2.5 L", "4.4 imp pt"}},
 		{"1 L", quantity.Metric, []string{"1 L", "1.06 US qt"}},
 		{"3.50 US qt", quantity.Metric, []string{"3.31 L", "3.5 US qt"}},
-		{"200 mL", quantity.Metric, []string{"200 mL", "7 US fl oz"}},
-		{"5 mL", quantity.Metric, []string{"5 mL", "0.2 US fl oz"}},
+		{"200 mL", quantity.Metric, []string{"200 mL", "6.8 US fl oz"}},
+		{"5 mL", quantity.Metric, []string{"5 mL", "0.17 US fl oz"}},
 		{"200 mL", quantity.Imperial, []string{"200 mL", "7 imp fl oz"}},
 		{"6000 km", quantity.Imperial, []string{"3730 mi", "6000 km"}},
 		{"17 mm", quantity.US, []string{"17 mm"}},

@@ -26,14 +26,23 @@ func (p *Printer) Card(name string, f *card.Figure, lookup string) Figure {
 		return s
 	}
 	s.Standing, s.Lookup = f.Standing, ""
-	s.Texts = low.Show(p.System)
-	if high, ranged := f.Upper(); ranged {
-		s.Texts = quantity.Join(s.Texts, high.Show(p.System))
+	high, ranged := f.Upper()
+	if !ranged {
+		high = low
 	}
+	s.Texts = quantity.Between(low, high, p.System)
 	return s
 }
 
-// Texts prints a value that is given in that unit's base, with so many digits.
+// Exact prints a value that is given in that unit's base and is no estimate, with so
+// many digits.
+func (p *Printer) Exact(base float64, unit string, digits int) []string {
+	a := amount(base, unit, digits)
+	a.Rough = false
+	return a.Show(p.System)
+}
+
+// Texts prints an estimate that is given in that unit's base, with so many digits.
 func (p *Printer) Texts(base float64, unit string, digits int) []string {
 	return amount(base, unit, digits).Show(p.System)
 }
@@ -45,7 +54,7 @@ func (p *Printer) Between(low, high float64, unit string, digits int) []string {
 
 func amount(base float64, unit string, digits int) quantity.Amount {
 	u, _ := quantity.Find(unit)
-	return quantity.Amount{Kind: u.Kind, Base: base, Unit: u.ID, Digits: digits}
+	return quantity.Amount{Kind: u.Kind, Base: base, Unit: u.ID, Digits: digits, Rough: true}
 }
 
 // Title gives the title of a source by its id; "" when the card has none of it.
@@ -60,10 +69,20 @@ func (p *Printer) Title(source string) string {
 
 // Litres prints a sum in L to the 10 mL that a jug can show.
 func (p *Printer) Litres(sum float64) []string {
-	return p.Texts(math.Round(sum*100)/100, "L", 6)
+	return p.Exact(whole(sum*100)/100, "L", 6)
 }
 
 // Kilometres prints a distance in km with so many digits, whole ones at most.
 func (p *Printer) Kilometres(km float64, digits int) []string {
-	return p.Texts(math.Round(km), "km", digits)
+	return p.Exact(whole(km), "km", digits)
+}
+
+// whole rounds, but what is not nothing never becomes nothing: of that it keeps a
+// digit.
+func whole(v float64) float64 {
+	if r := math.Round(v); r != 0 || v == 0 {
+		return r
+	}
+	few, _ := quantity.ParseNumber(quantity.Number(v, 1))
+	return few
 }

@@ -21,8 +21,8 @@ func TestPrinter_Card(t *testing.T) {
 		source   string
 		lookup   string
 	}{
-		"metric":  {quantity.Metric, torque, []string{"22–26 N·m", "16–19 lbf·ft"}, card.FromManual, "Plainford One", ""},
-		"us":      {quantity.US, torque, []string{"16–19 lbf·ft", "22–26 N·m"}, card.FromManual, "Plainford One", ""},
+		"metric":  {quantity.Metric, torque, []string{"22–26 N·m", "16.2–19.2 lbf·ft"}, card.FromManual, "Plainford One", ""},
+		"us":      {quantity.US, torque, []string{"16.2–19.2 lbf·ft", "22–26 N·m"}, card.FromManual, "Plainford One", ""},
 		"absent":  {quantity.Metric, nil, nil, card.Unknown, "", "lookup.torque"},
 		"unknown": {quantity.Metric, &card.Figure{Standing: card.Unknown, Source: "book"}, nil, card.Unknown, "Plainford One", "lookup.torque"},
 		"no unit": {quantity.Metric, &card.Figure{Value: 2, Unit: "cubits", Standing: card.Measured}, nil, card.Unknown, "", "lookup.torque"},
