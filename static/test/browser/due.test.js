@@ -162,3 +162,23 @@ test('what is due stands on the first screen, and a notice is asked for by a tap
   const told = words('due.notice.text', { bike: 'Tessaly Corda 650' });
   assert.deepEqual(await page.evaluate(() => globalThis.shown), [told]);
 });
+
+test('a level that rose, over few kilometres, leads to what it may be', async (t) => {
+  const { page } = await openOffline(t, [
+    changeOfOil(130, '12 000 km', { left: '60 %' }),
+    changeOfOil(10, '1 230 km', { found: '95 %' }),
+  ]);
+  await goTo(page, '#/record/oil-10');
+  await untilSeen(page, words('due.uses'));
+  const part = await under(page, words('due.title'));
+  assert.match(part, /140 mL more/);
+  assert.ok(part.includes(words('use.gained')), part);
+  assert.ok(
+    part.includes(words('finding.counter-back', { from: '12000 km', to: '1230 km' })),
+    part,
+  );
+  await tapText(page, words('calc.fuel'));
+  await untilSeen(page, words('bench.worked'));
+  const rise = await page.$$eval('input', (list) => list.map(({ value }) => value));
+  assert.ok(rise.includes('140 mL') && rise.includes('2.5 L') && rise.includes('10W-40'), rise);
+});
