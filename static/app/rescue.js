@@ -13,6 +13,7 @@ let lasting = false;
  * @param {string} [why]
  */
 function show(why) {
+  if (document.querySelector('#older:not([hidden])')) return; // it is too old, and says so
   section ??= put();
   const reason = section.querySelector('p');
   if (why && reason) reason.textContent = why;

@@ -15,6 +15,7 @@ const (
 	pageEntry   = "app/main.js"
 	rescueEntry = "app/rescue.js"
 	rescueFile  = "app/rescue-file.js"
+	olderEntry  = "app/older.js"
 	workerEntry = "app/core/worker.js"
 	styleEntry  = "app/main.css"
 	laterStyle  = "app/screens.css"
@@ -28,13 +29,16 @@ func (s *Site) addWorker(o Options) error {
 	})
 }
 
-// addRescue bundles the script that is there when the page's own can't be had, and the
-// module that it asks for: parts by themselves, which share nothing with the others.
+// addRescue bundles the script that is there when the page's own can't be had, the module
+// that it asks for, and the script that tells browsers that are too old: parts by
+// themselves, which share nothing with the others.
 func (s *Site) addRescue(o Options) error {
-	if err := s.addBundle(o, rescueFile, nil); err != nil {
-		return err
+	for _, entry := range []string{rescueFile, rescueEntry, olderEntry} {
+		if err := s.addBundle(o, entry, nil); err != nil {
+			return err
+		}
 	}
-	return s.addBundle(o, rescueEntry, nil)
+	return nil
 }
 
 // addStyle bundles the style sheet with all that it imports, and that of the
@@ -53,7 +57,7 @@ func (s *Site) addStyle(o Options) error {
 func (s *Site) addPage(o Options) error {
 	files := map[string]string{}
 	for name, url := range s.names {
-		if name != "core.wasm" && name != styleEntry && name != rescueEntry && name != rescueFile && !strings.HasPrefix(name, "icons/") {
+		if !slices.Contains([]string{"core.wasm", styleEntry, rescueEntry, rescueFile, olderEntry}, name) && !strings.HasPrefix(name, "icons/") {
 			files[name] = url
 		}
 	}
@@ -83,15 +87,20 @@ func (s *Site) bundle(o Options, entry string, define map[string]any) ([]byte, e
 
 // build runs the bundler; nothing is written. The page and the core worker are
 // modules; the service worker is a classic script, the one kind that every
-// browser starts, and so is the rescue, which shall run where modules fail.
+// browser starts, and so is the rescue, which shall run where modules fail. What tells
+// that a browser is too old must run in each.
 func (s *Site) build(o Options, entry string, define map[string]any, split bool) (api.BuildResult, error) {
 	dir, err := filepath.Abs(o.Static)
 	if err != nil {
 		return api.BuildResult{}, err
 	}
 	format := api.FormatESModule
-	if entry == swName || entry == rescueEntry {
+	if entry == swName || entry == rescueEntry || entry == olderEntry {
 		format = api.FormatIIFE
+	}
+	engines, target := oldest, api.DefaultTarget
+	if entry == olderEntry {
+		engines, target = nil, api.ES5
 	}
 	script := filepath.Ext(entry) == ".js" // style sheets are minified with the other kinds of files
 	constants := map[string]string{}
@@ -111,7 +120,8 @@ func (s *Site) build(o Options, entry string, define map[string]any, split bool)
 		Bundle:            true,
 		Splitting:         split,
 		Format:            format,
-		Target:            api.ES2022,
+		Engines:           engines,
+		Target:            target,
 		Conditions:        []string{"module"}, // never "development": its builds are for people who debug lit
 		LegalComments:     api.LegalCommentsNone,
 		Loader:            map[string]api.Loader{".svg": api.LoaderDataURL},

@@ -11,10 +11,11 @@ import (
 var small = map[string]string{
 	"index.html": `<!doctype html><html lang="{lang}" dir="{dir}"><head><title>{app.name}</title>
 		<link rel="stylesheet" href="/app/main.css"><link rel="manifest" href="/manifest.webmanifest">
-		<script defer src="/app/rescue.js"></script><script type="module" src="/app/main.js"></script></head><body><a data-src="/app/rescue-file.js" href="#top">Top</a></body></html>`,
+		<script defer src="/app/rescue.js"></script><script defer src="/app/older.js"></script><script type="module" src="/app/main.js"></script></head><body><a data-src="/app/rescue-file.js" href="#top">Top</a></body></html>`,
 	"app/main.js":                  `import { greet } from './greet.js'; greet(__FILES__, __LANGUAGES__);`,
 	"app/greet.js":                 `export const greet = (files) => console.log('greeting', files);`,
 	"app/rescue.js":                `const rescued = 1; document.title = rescued;`,
+	"app/older.js":                 `if (!Object.hasOwn) { document.title = 'old'; }`,
 	"app/rescue-file.js":           `export const save = () => 'saved';`,
 	"app/core/worker.js":           `import 'wasm_exec.js'; fetch(__FILES__['core.wasm']);`,
 	"app/main.css":                 `@import './paper.css';`,

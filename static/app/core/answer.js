@@ -10,6 +10,23 @@ export const unavailable = Object.freeze({
 });
 
 /**
+ * That of a browser that lets the server compute, while the server can't be reached.
+ *
+ * @type {{ findings: Finding[] }}
+ */
+export const unreachable = Object.freeze({
+  findings: [{ code: 'server-unreachable', where: '/', grade: 'refuse', values: {} }],
+});
+
+/**
+ * Whether nothing computed an answer.
+ *
+ * @param {Partial<Answer<any>>} answer
+ */
+export const isUnanswered = ({ findings: [first] = [] }) =>
+  [unavailable, unreachable].some(({ findings: [refused] }) => refused?.code === first?.code);
+
+/**
  * Reads an answer of the core; null if it has not the shape of one.
  *
  * @param {string | undefined} output

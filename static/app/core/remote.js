@@ -1,3 +1,5 @@
+import { unreachable } from './answer.js';
+
 /**
  * Stands in for the core worker in a browser that has no WebAssembly: the same
  * messages in and out, answered by the server.
@@ -22,17 +24,15 @@ export function remoteWorker() {
     onerror: null,
     terminate: () => gone.abort(),
     async postMessage({ id, op, input }) {
-      try {
-        const response = await fetch(`/api/${encodeURIComponent(op)}`, {
-          method: 'POST',
-          headers: { 'Content-Type': 'application/json' },
-          body: input,
-          signal: gone.signal,
-        });
-        worker.onmessage?.({ data: { id, output: await response.text() } });
-      } catch (error) {
-        if (!gone.signal.aborted) worker.onerror?.(error);
-      }
+      const output = await fetch(`/api/${encodeURIComponent(op)}`, {
+        method: 'POST',
+        headers: { 'Content-Type': 'application/json' },
+        body: input,
+        signal: gone.signal,
+      })
+        .then((response) => response.text())
+        .catch(() => JSON.stringify(unreachable));
+      if (!gone.signal.aborted) worker.onmessage?.({ data: { id, output } });
     },
   };
   queueMicrotask(() => worker.onmessage?.({ data: { ready: true } }));

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { unavailable } from './answer.js';
+import { isUnanswered, unavailable, unreachable } from './answer.js';
 import { CoreClient } from './client.js';
 import { remoteWorker } from './remote.js';
 
@@ -14,10 +14,15 @@ test('without WebAssembly the server answers', async (t) => {
   assert.deepEqual(asked, [['POST', '/api/a%20b', '{"n":1}']]);
 });
 
-test('without a network either, the call is refused after a second try', async (t) => {
+test('without a network either, it says so, and is asked again at the next call', async (t) => {
   const { mock } = t.mock.method(globalThis, 'fetch', async () => {
     throw new TypeError('no network');
   });
-  assert.deepEqual(await new CoreClient(remoteWorker).call('a'), unavailable);
-  assert.equal(mock.callCount(), 2);
+  const client = new CoreClient(remoteWorker);
+  for (const count of [1, 2]) {
+    const answer = await client.call('a');
+    assert.deepEqual(answer, unreachable);
+    assert.equal(mock.callCount(), count);
+    assert.ok(isUnanswered(answer) && isUnanswered(unavailable) && !isUnanswered({ ok: 7 }));
+  }
 });

@@ -4,13 +4,25 @@ import { remoteWorker } from './remote.js';
 
 /** @import { CoreWorker } from './remote.js' */
 
+/** An empty program (WebAssembly core specification, 5.5.16). */
+const program = Uint8Array.of(0, 0x61, 0x73, 0x6d, 1, 0, 0, 0);
+
+/** Whether programs run here: older browsers know none, or don't know by which word the page's policy lets them. */
+function computes() {
+  try {
+    return Boolean(new WebAssembly.Module(program));
+  } catch {
+    return false;
+  }
+}
+
 /**
  * Starts what computes: the core worker, or the server where that can't be.
  *
  * @returns {CoreWorker}
  */
 export function startCore() {
-  if (typeof WebAssembly === 'undefined') return remoteWorker();
+  if (!computes()) return remoteWorker();
   return new Worker(scriptURL(files['app/core/worker.js']), { type: 'module' });
 }
 

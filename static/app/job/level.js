@@ -4,15 +4,15 @@ import { ref } from 'lit-html/directives/ref.js';
 import { t, text } from '../words/catalogue.js';
 import { draftMark } from '../ui/draft-mark.js';
 import { slideStep } from '../ui/field.js';
-import { levelPicture } from '../ui/picture/level.js';
+import { heightAt, levelPicture } from '../ui/picture/level.js';
 
 /** @import { Balance } from '../core/core.d.ts' */
 
 /**
- * This bike's gauge, on which the oil line is dragged to where it stands. The
- * slider lies over the picture, so that fingers, keys and screen readers all
- * move the line. A thumb that only scrolls may touch it: so it is kept by a tap
- * of its own, or with the step. `event` makes the event of a share.
+ * This bike's gauge, on which the oil line is dragged to where it stands. A finger is read
+ * in the picture: not every browser stands a slider upright. The slider that keys and
+ * screen readers move is not seen. A thumb that only scrolls may touch the picture: so the
+ * line is kept by a tap of its own, or with the step. `event` makes the event of a share.
  */
 export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
   const moved = control.drafts.get(id);
@@ -20,9 +20,25 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
   const share = Number(moved ?? last ?? slideFrom);
   const line = (share - slideLow) / (slideHigh - slideLow);
   const typed = (field) => event(`${field.value} %`);
-  const drag = ({ target }) => {
-    control.type(target, () => typed(target), target.value);
+  const slid = (field) => {
+    control.type(field, () => typed(field), field.value);
     control.app.redraw();
+  };
+  const drag = ({ currentTarget: gauge, clientY }) => {
+    const [svg, field] = ['svg', 'input'].map((name) => gauge.querySelector(name));
+    // The field rounds it to a step that it has.
+    field.value = slideLow + (slideHigh - slideLow) * heightAt(svg, clientY);
+    slid(field);
+  };
+  const grip = (event) => {
+    const { currentTarget: gauge, pointerId } = event;
+    event.preventDefault(); // neither marks words nor takes the focus away
+    gauge.setPointerCapture(pointerId);
+    gauge.querySelector('input').focus({ preventScroll: true });
+    drag(event);
+  };
+  const move = (event) => {
+    if (event.currentTarget.hasPointerCapture(event.pointerId)) drag(event);
   };
   const save = async () => {
     const field = document.getElementById(id);
@@ -31,7 +47,7 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
   };
   return html`<div class="level-gauge" data-of=${of}>
     <p>${t('level.drag')}</p>
-    <div class="drag">
+    <div class="drag" @pointerdown=${grip} @pointermove=${move}>
       ${levelPicture({ gauge: kind, line, ...marks })}
       <input
         id=${id}
@@ -42,7 +58,7 @@ export function levelSlider({ gauge: drawn, of }, id, last, control, event) {
         max=${slideHigh}
         step=${slideStep}
         .value=${live(String(share))}
-        @input=${drag}
+        @input=${({ target }) => slid(target)}
         ${ref((field) => field && control.restore(field, () => typed(field)))}
       />
     </div>

@@ -17,10 +17,11 @@ const counted = (number) => (number.includes('/') ? 1 : number);
 /** A figure as one says it: "5–10 min" is "5 to 10 minutes". */
 export function saidFigure(figure) {
   const unit = units().map(literal).join('|');
-  const amount = new RegExp(`(?<![\\d.])(\\d[\\d.,/]*) ?(${unit})(?![\\p{L}\\d·²³])`, 'gu');
+  // What stands before is taken too: older browsers can't look behind.
+  const amount = new RegExp(`(^|[^\\d.])(\\d[\\d.,/]*) ?(${unit})(?![\\p{L}\\d·²³])`, 'gu');
   return plain(figure)
-    .replace(amount, (_, n, u) => `${n} ${t(`say.${u}`, { count: counted(n) })}`)
-    .replace(/(?<=[\p{L}\d]) ?– ?(?=\d)/gu, ` ${t('hands.to')} `);
+    .replace(amount, (_, before, n, u) => `${before}${n} ${t(`say.${u}`, { count: counted(n) })}`)
+    .replace(/([\p{L}\d]) ?– ?(?=\d)/gu, (_, before) => `${before} ${t('hands.to')} `);
 }
 
 /** A sentence with the units in it said: only those that cannot be a word. */

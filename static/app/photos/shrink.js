@@ -16,7 +16,7 @@ export function fitted({ width, height }) {
 
 /** Resolves to the small picture; rejects when this phone can't read the file. */
 export async function shrink(file) {
-  const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
+  const picture = await upright(file);
   const canvas = document.createElement('canvas');
   try {
     Object.assign(canvas, fitted(picture));
@@ -32,6 +32,13 @@ export async function shrink(file) {
     canvas.width = 0; // phones count the memory of canvases, and let go late
   }
 }
+
+/**
+ * The picture of a file, the way round that the camera was held. Browsers that don't know
+ * the option refuse it, and turn the picture by themselves.
+ */
+const upright = (file) =>
+  createImageBitmap(file, { imageOrientation: 'from-image' }).catch(() => createImageBitmap(file));
 
 async function encoded(canvas) {
   const blob = await new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', quality));

@@ -1,3 +1,4 @@
+import { isUnanswered } from '../core/answer.js';
 import { call, core } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
 import { historyOf } from './history.js';
@@ -76,8 +77,7 @@ async function ask(cards, jobs, how) {
   );
   if (answer.ok?.jobs?.length === jobs.length) return answer.ok.jobs;
   const { findings = [] } = answer;
-  if (core.state === 'failed' || findings[0]?.code === 'core-unavailable')
-    throw new Error('no core to work jobs out');
+  if (core.state === 'failed' || isUnanswered(answer)) throw new Error('no core to work jobs out');
   if (jobs.length === 1) return [{ findings }];
   const half = jobs.length >> 1;
   return [

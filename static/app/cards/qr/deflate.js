@@ -1,5 +1,11 @@
-/** Whether this browser can do it. */
-export const canDeflate = () => typeof CompressionStream === 'function';
+/** Whether this browser can do it: some know streams that compress, but not this format. */
+export function canDeflate() {
+  try {
+    return [CompressionStream, DecompressionStream].every((Stream) => new Stream('deflate-raw'));
+  } catch {
+    return false;
+  }
+}
 
 const through = (bytes, stream) => new Blob([bytes]).stream().pipeThrough(stream);
 

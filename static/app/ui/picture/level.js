@@ -3,10 +3,25 @@ import { t } from '../../words/catalogue.js';
 
 /** @import { LevelAnswer } from '../../core/core.d.ts' */
 
-// The gauge is drawn 200 units high; heights come from the core as shares of it.
+// The gauge is drawn 200 units high, between margins; heights come from the core as
+// shares of it.
 const high = 200;
+const margin = 10;
 const middle = 100;
-const at = (/** @type {number} */ share) => high - high * share + 10;
+const at = (/** @type {number} */ share) => high - high * share + margin;
+
+/**
+ * The height of the gauge, as a share of it, at which something is on the screen: a
+ * finger in the picture.
+ *
+ * @param {Element} svg of levelPicture
+ * @param {number} clientY CSS px
+ */
+export function heightAt(svg, clientY) {
+  const { top, height } = svg.getBoundingClientRect();
+  const y = ((clientY - top) / height) * (high + 2 * margin);
+  return Math.min(1, Math.max(0, (high + margin - y) / high));
+}
 
 /**
  * The level in a round glass or on a stick, with its marks and the band to aim at.
