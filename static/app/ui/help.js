@@ -2,11 +2,19 @@ import { html } from 'lit-html';
 import { address } from './address.js';
 import { t } from '../words/catalogue.js';
 
-/** A link to the calculation that answers what is raised, with what is known of it. */
+/** @import { Help, Use } from '../core/core.d.ts' */
+
+/**
+ * A link to the calculation that answers what is raised, with what is known of it.
+ * @param {Help} help
+ */
 export const helpLink = ({ op, given = {} }) =>
   html`<a href=${address('bench', op, JSON.stringify(given))}>${t(`calc.${op}`)}</a>`;
 
-/** What became of an oil since its last change. */
+/**
+ * What became of an oil since its last change.
+ * @param {Use} since
+ */
 export const sinceLast = (since) =>
   t(since.rate ? 'job.since' : 'job.since.rose', {
     ...since,
