@@ -30,6 +30,8 @@ func (p *Printer) Card(name string, f *card.Figure, lookup string) Figure {
 	if !ranged {
 		high = low
 	}
+	low.Rough = f.Standing == card.Estimated
+	high.Rough = low.Rough
 	s.Texts = quantity.Between(low, high, p.System)
 	return s
 }
