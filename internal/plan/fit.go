@@ -183,19 +183,36 @@ func (d *day) firstPour(c *card.Circuit) shown.Figure {
 	if !known {
 		return shown.Unknown("first-pour", "volume")
 	}
-	return shown.Estimate("first-pour", "first-share", d.print.Texts(fill.First(due.Base), due.Unit, 2)...)
+	first, _, unit := d.shares(c, due)
+	return shown.Estimate("first-pour", "first-share", d.print.Texts(first, unit, 2)...)
 }
 
 // keepBack is what is poured by no means before the level is read as it counts: what
 // the first pour leaves or, where the volume isn't known, what lies between the marks.
 func (d *day) keepBack(c *card.Circuit) shown.Figure {
 	if due, known := d.volume(c).Amount(); known {
-		return shown.Estimate("keep-back", "keep-share", d.print.Texts(due.Base-fill.First(due.Base), due.Unit, 2)...)
+		_, rest, unit := d.shares(c, due)
+		return shown.Estimate("keep-back", "keep-share", d.print.Texts(rest, unit, 2)...)
 	}
 	if band, known := c.Level.Band.Amount(); known {
 		return shown.Estimate("keep-back", "keep-band", d.print.Texts(band.Base, band.Unit, 2)...)
 	}
 	return shown.Unknown("keep-back", "volume")
+}
+
+// shares splits the volume due into the first pour and the rest, in L, so that the two
+// as they are printed are the volume as it is printed, and gives the unit they are
+// printed in. The first is rounded down: what is missing is added by the level, what is
+// too much has to come out again.
+func (d *day) shares(c *card.Circuit, due quantity.Amount) (first, rest float64, unit string) {
+	whole := due.Base
+	if texts := d.print.Card("due", d.volume(c), "volume").Texts; len(texts) > 0 {
+		if printed, _ := quantity.Parse(quantity.Volume, texts[0], "", d.print.System); printed.Base > 0 {
+			whole = printed.Base
+		}
+	}
+	first, unit = d.print.Down(fill.First(whole), due.Unit, 2)
+	return first, whole - first, unit
 }
 
 // asksFor gives the readings of that name: of the level, one for each oil with a

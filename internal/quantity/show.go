@@ -35,6 +35,16 @@ func rounded(value float64, places int) float64 {
 	return math.Round(value*step) / step
 }
 
+// Down rounds towards nothing to so many significant digits. What a conversion leaves
+// off a digit isn't missing.
+func Down(value float64, digits int) float64 {
+	if value == 0 {
+		return 0
+	}
+	step := math.Pow(10, float64(wholeDigits(value)-digits))
+	return math.Trunc(value/step*(1+1e-9)) * step
+}
+
 // decimals prints a value rounded so, without trailing zeros after the point.
 func decimals(value float64, places int) string {
 	s := strconv.FormatFloat(rounded(value, places), 'f', max(places, 0), 64)

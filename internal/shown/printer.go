@@ -2,6 +2,8 @@ package shown
 
 import (
 	"math"
+	"strings"
+
 	"tidysump/internal/card"
 	"tidysump/internal/quantity"
 )
@@ -47,6 +49,21 @@ func (p *Printer) Exact(base float64, unit string, digits int) []string {
 // Texts prints an estimate that is given in that unit's base, with so many digits.
 func (p *Printer) Texts(base float64, unit string, digits int) []string {
 	return amount(base, unit, digits).Show(p.System)
+}
+
+// Down rounds an estimate down, to so many digits in the unit that Texts prints first,
+// and gives that unit: Texts of both prints it as it is.
+func (p *Printer) Down(base float64, unit string, digits int) (down float64, in string) {
+	texts := p.Texts(base, unit, digits)
+	if len(texts) == 0 {
+		return base, unit
+	}
+	_, in, _ = strings.Cut(texts[0], " ")
+	u, known := quantity.Find(in)
+	if !known {
+		return base, unit
+	}
+	return u.ToBase(quantity.Down(u.FromBase(base), digits)), in
 }
 
 // Between is Texts of a range, or of one value where its ends look the same.
