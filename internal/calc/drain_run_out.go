@@ -104,8 +104,8 @@ func (f *Form) viscosities(a *Answer, celsius float64) oil.Line {
 // engine takes the engine's shape as far as it is given.
 func (f *Form) engine(a *Answer) *drain.Engine {
 	e := drain.Guess(f.number("volume")/1000, f.number("hole")/1000)
-	e.Head = f.orAssume(a, "head", "head", "engine-shape", e.Head*1000, "mm", 3) / 1000
-	e.Height = f.orAssume(a, "height", "wall-height", "engine-shape", e.Height*1000, "mm", 3) / 1000
+	e.Head = f.orAssume(a, "head", "head", "engine-shape", e.Head*1000, "mm", 2) / 1000
+	e.Height = f.orAssume(a, "height", "wall-height", "engine-shape", e.Height*1000, "mm", 2) / 1000
 	e.Walls = f.orAssume(a, "walls", "wet-walls", "engine-shape", e.Walls, "m²", 2)
 	return e
 }

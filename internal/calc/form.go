@@ -187,7 +187,11 @@ func (f *Form) amount(d *field, g *given) {
 		low, high := a, a
 		low.Base, low.Digits = d.low, 3
 		high.Base, high.Digits = d.high, 3
-		f.reject("not-believable", d.name, "value", a.Print(a.Unit), "low", low.Print(a.Unit), "high", high.Print(a.Unit))
+		in := a.Unit
+		if least := g.unit.FromBase(d.low); q.Unit != "" && least > 0 && least < 0.001 {
+			in = q.Unit // of years, minutes are no bounds that say something
+		}
+		f.reject("not-believable", d.name, "value", a.Print(a.Unit), "low", low.Print(in), "high", high.Print(in))
 	}
 }
 

@@ -243,7 +243,11 @@ func (f *Form) temperatureFor(a *Answer, c *course, viscosity float64) {
 		a.unknown("figures", "temperature-for")
 		f.stops(a, c, low, "want")
 	default:
-		a.computed("temperature-for", c.by, low, high, "°C")
+		from, to := low, high
+		if low < high {
+			from, to = math.Floor(low), math.Ceil(high) // a range has no tenths of a degree
+		}
+		ends(a.amount("figures", "temperature-for", c.by, from, to, "°C", 3), low, high)
 		if f.goesBeyond(a, c, low, "want"); low < high {
 			f.goesBeyond(a, c, high, "want")
 		}
