@@ -15,6 +15,8 @@ func convert(f *Form, a *Answer) {
 	switch {
 	case finding.Refused(list):
 		return
+	case high.Base < low.Base:
+		f.reject("range-reversed", "text", "value", finding.Clip(f.of("text").text))
 	case low.Base < 0 && low.Kind != quantity.Temperature:
 		f.reject("negative", "text", "value", low.Print(low.Unit))
 	}

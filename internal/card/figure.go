@@ -1,7 +1,6 @@
 package card
 
 import (
-	"math"
 	"strings"
 
 	"tidysump/internal/finding"
@@ -143,12 +142,12 @@ func (c *checker) figureValue(where string, f *Figure, l limit) {
 	shown := quantity.Amount{Kind: u.Kind, Base: low, Unit: u.ID, Digits: 6}.Print(f.Unit)
 	switch {
 	case f.Value < 0 && u.Kind != quantity.Temperature:
-		c.add(finding.Refuse, "negative", where+"/value", "value", shown)
-	case math.IsNaN(low) || low < l.low || high > l.high:
-		if low >= l.low {
+		c.add(finding.Refuse, "negative", where+"/value", "value", finding.Clip(shown))
+	case !quantity.AtLeast(low, l.low) || !quantity.AtMost(high, l.high):
+		if quantity.AtLeast(low, l.low) {
 			shown = quantity.Amount{Kind: u.Kind, Base: high, Unit: u.ID, Digits: 6}.Print(f.Unit)
 		}
-		c.add(finding.Refuse, "not-believable", where+"/value", "value", shown,
+		c.add(finding.Refuse, "not-believable", where+"/value", "value", finding.Clip(shown),
 			"low", bound(l, l.low), "high", bound(l, l.high))
 	case f.To != 0 && high < low:
 		c.add(finding.Refuse, "range-reversed", where+"/to", "value", shown)

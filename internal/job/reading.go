@@ -168,7 +168,7 @@ func (r *replayer) amount(e *placed, ask *plan.Ask, read *Read) bool {
 	case a.Base < 0 && low >= 0:
 		r.fault(e, "negative", "/value", finding.Refuse, "value", a.Print(a.Unit))
 		return false
-	case a.Base < low || a.Base > high:
+	case !quantity.AtLeast(a.Base, low) || !quantity.AtMost(a.Base, high):
 		r.fault(e, "not-believable", "/value", finding.Refuse, "value", a.Print(a.Unit),
 			"low", r.bound(kind, low), "high", r.bound(kind, high))
 		return false

@@ -150,6 +150,9 @@ func (q *Ask) ends(text string) (low, high figure, ranged bool, notes []finding.
 	}
 	low, notes = q.one(before, high.Unit)
 	notes = append(notes, more...)
+	if low.Kind != high.Kind && !finding.Refused(notes) { // "5 kg ± 1 L"
+		low, notes = q.refusal("unit-of-other-kind", high.Unit)
+	}
 	if between == "±" && !finding.Refused(notes) {
 		u, _ := Find(low.Unit)
 		v, _ := Find(high.Unit)
