@@ -46,17 +46,21 @@ func TestLeak(t *testing.T) {
 func TestLeak_NoDistance(t *testing.T) {
 	const drops = `"way":"drops","drops":"6","time":"1 min","engine":"running","band":"400 mL","oil":"3 L"`
 	for in, want := range map[string]string{
-		`{"tyre":"yes","lamp":"out","side":"pan",` + drops + `,"share":"60 %"}`:                                                          "tyre",
-		`{"tyre":"other","lamp":"out","side":"pan",` + drops + `,"share":"60 %"}`:                                                        "unseen",
-		`{"tyre":"no","lamp":"flickers","side":"pan",` + drops + `,"share":"60 %"}`:                                                      "lamp",
-		`{"tyre":"no","lamp":"on","side":"pan",` + drops + `,"share":"60 %"}`:                                                            "lamp",
-		`{"tyre":"no","lamp":"out","side":"pressed",` + drops + `,"share":"60 %"}`:                                                       "side",
-		`{"tyre":"no","lamp":"out","side":"pan",` + drops + `,"share":"5 %"}`:                                                            "level", // as far as it can be read
-		`{"tyre":"no","lamp":"out","side":"pan",` + drops + `,"share":"0 %"}`:                                                            "level",
-		`{"tyre":"no","lamp":"out","side":"pan","way":"stream","share":"60 %"}`:                                                          "stream",
-		`{"tyre":"other","lamp":"on","side":"pan","way":"stream"}`:                                                                       "lamp",
-		`{"tyre":"yes","lamp":"on","side":"pan","way":"stream"}`:                                                                         "tyre",
-		`{"tyre":"no","lamp":"out","side":"pan","way":"cap","caught":"2 mL","time":"1 h","engine":"off","share":"60 %","band":"400 mL"}`: "lasts",
+		`{"tyre":"yes","lamp":"out","side":"pan",` + drops + `,"share":"60 %"}`:                                                                             "tyre",
+		`{"tyre":"other","lamp":"out","side":"pan",` + drops + `,"share":"60 %"}`:                                                                           "unseen",
+		`{"tyre":"no","lamp":"flickers","side":"pan",` + drops + `,"share":"60 %"}`:                                                                         "lamp",
+		`{"tyre":"no","lamp":"on","side":"pan",` + drops + `,"share":"60 %"}`:                                                                               "lamp",
+		`{"tyre":"no","lamp":"out","side":"pressed",` + drops + `,"share":"60 %"}`:                                                                          "side",
+		`{"tyre":"no","lamp":"out","side":"pan",` + drops + `,"share":"5 %"}`:                                                                               "level", // as far as it can be read
+		`{"tyre":"no","lamp":"out","side":"pan",` + drops + `,"share":"0 %"}`:                                                                               "level",
+		`{"tyre":"no","lamp":"out","side":"pan","way":"stream","share":"60 %"}`:                                                                             "stream",
+		`{"tyre":"no","lamp":"out","side":"pan","way":"drops","drops":"1000","time":"1 min","engine":"running","share":"60 %","band":"400 mL","oil":"3 L"}`: "stream",
+		`{"tyre":"no","lamp":"out","side":"pan","way":"trail","drops":"1000","stretch":"1 m","share":"60 %","band":"400 mL","oil":"3 L"}`:                   "stream",
+		`{"tyre":"no","lamp":"out","side":"pan","way":"cap","caught":"0.5 L","time":"1 min","engine":"running","share":"60 %","band":"400 mL","oil":"3 L"}`: "stream",
+		`{"tyre":"yes","lamp":"out","side":"pan","way":"cap","caught":"0.5 L","time":"1 min","engine":"running","share":"60 %"}`:                            "tyre",
+		`{"tyre":"other","lamp":"on","side":"pan","way":"stream"}`:                                                                                          "lamp",
+		`{"tyre":"yes","lamp":"on","side":"pan","way":"stream"}`:                                                                                            "tyre",
+		`{"tyre":"no","lamp":"out","side":"pan","way":"cap","caught":"2 mL","time":"1 h","engine":"off","share":"60 %","band":"400 mL"}`:                    "lasts",
 	} {
 		var a leaked
 		must(t, "leak", []byte(in), &a)
