@@ -100,7 +100,8 @@ type Figures struct {
 	Stripping  Range // force that strips the internal thread over the preload
 	Pressure   Range // MPa on the sealing washer
 	// Enough is the engaged length in mm from which on the thread holds by the lower
-	// estimate too; 0 where no length does, or the thread's strength isn't known.
+	// estimate too, three turns at least, since fewer are doubted; 0 where no length
+	// does, or the thread's strength isn't known.
 	Enough float64
 	// Inserts are what Stripping would be with wire thread inserts of InsertLengths,
 	// where the bare thread isn't sure to hold.
@@ -136,7 +137,7 @@ func (j *Joint) strip(to *Figures) {
 			to.Inserts[n] = each.times(t.insertFactor(lengths))
 		}
 	}
-	if enough := safeThread / each.Low; shear.High > 0 && quantity.AtMost(enough, t.counted(enough)) {
+	if enough := max(safeThread/each.Low, leastTurns*t.Pitch); shear.High > 0 && quantity.AtMost(enough, t.counted(enough)) {
 		to.Enough = enough
 	}
 }

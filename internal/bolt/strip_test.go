@@ -69,6 +69,8 @@ func TestJudge_Thread(t *testing.T) {
 		{"M12x1.5", "aluminium", "", "50 N·m", 36, bolt.Doubtful, "torque-may-strip", 0},
 		{"M12x1.5", "aluminium", "", "50 N·m", 30, bolt.Doubtful, "torque-may-strip", 0},
 		{"M6", "aluminium", "", "9 N·m", 12, bolt.Doubtful, "length-never-enough", 0},
+		// Three turns at least: a shorter length is doubted.
+		{"M24x1.5", "aluminium", "", "5 N·m", 0, bolt.NotBelievable, "torque-no-strip", 4.5},
 		{"M12x1.5", "aluminium", "", "177 N·m", 0, bolt.NotBelievable, "torque-will-strip", 0},
 	} {
 		j := joint(t, f.thread, "plug", "flat-copper", f.seat, "")
@@ -100,7 +102,8 @@ func TestJoint_LengthAndInserts(t *testing.T) {
 		}
 		if e := most.Enough; e > 0 {
 			less, enough := at(e*0.999), at(e*1.001)
-			if e > 2.5*th.Diameter*(1+1e-6) || less.Stripping.Low >= 1.25 || enough.Stripping.Low < min(1.25, most.Stripping.Low*(1-1e-9)) {
+			shortest := e < 3.0001*th.Pitch // fewer turns are doubted, however little they bear
+			if e > 2.5*th.Diameter*(1+1e-6) || e < 2.9999*th.Pitch || !shortest && less.Stripping.Low >= 1.25 || enough.Stripping.Low < min(1.25, most.Stripping.Low*(1-1e-9)) {
 				t.Fatalf("%+v: %v mm is said to be enough: %+v below it, %+v above", th, e, less.Stripping, enough.Stripping)
 			}
 		} else if most.Stripping.Low > 1.2501 {
