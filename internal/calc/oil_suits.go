@@ -72,6 +72,9 @@ func oilSuits(f *Form, a *Answer) {
 func (f *Form) readNeed(need *oil.Need) {
 	need.TopUp = f.of("purpose").text == topUp
 	need.Coldest, need.Hottest = f.orUnknown("coldest"), f.orUnknown("hottest")
+	if need.Hottest < need.Coldest {
+		f.reject("range-reversed", "hottest", "value", f.of("coldest").text)
+	}
 	need.Share = f.orUnknown("add") / f.orUnknown("due")
 	for _, d := range labelFields {
 		l := f.label(d.asked, d.code)

@@ -170,6 +170,7 @@ func TestOil_Refusals(t *testing.T) {
 		{"oil-suits", `{"clutch":"damp"}`, "unknown-word", "/clutch"},
 		{"oil-suits", `{"purpose":"flush"}`, "unknown-word", "/purpose"},
 		{"oil-suits", `{"purpose":"top-up","add":"3 L","due":"2.5 L"}`, "add-beyond-due", "/add"},
+		{"oil-suits", `{"grades":"10W-40","coldest":"30 °C","hottest":"-10 °C"}`, "range-reversed", "/hottest"},
 		{"oil-suits", `{"system":"nautical"}`, "unknown-word", "/system"},
 	} {
 		a, outcome := do(t, c.op, []byte(c.in))
