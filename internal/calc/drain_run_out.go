@@ -145,13 +145,14 @@ func (f *Form) orAssume(a *Answer, field, figure string, by method, guess float6
 	return guess
 }
 
-// millilitres adds a volume in L to the figures, rounded to whole mL where there are
-// any.
+// millilitres adds a volume in L to the figures, rounded to whole mL; nobody tells less
+// than one from nothing.
 func (a *Answer) millilitres(name string, by method, litres float64, digits int) {
-	v := litres
-	if v >= 1e-3 {
-		v = round(v, 1000)
+	if litres > 0 && litres < 1e-3 {
+		a.estimate("figures", name, by, "<1 mL")
+		return
 	}
+	v := round(litres, 1000)
 	a.amount("figures", name, by, v, v, "mL", digits)
 }
 

@@ -100,6 +100,15 @@ func TestRunOutUntil(t *testing.T) {
 	if got := firstText(a.Figures, "in-sump") + ", " + firstText(a.Figures, "on-walls"); got != "0.63 L, 120 mL" {
 		t.Errorf("after half a minute: %s", got)
 	}
+	// Nobody tells less than a millilitre from nothing, in whatever unit.
+	for _, system := range []string{"metric", "us", "imperial"} {
+		must(t, "run-out", []byte(`{"volume":"0.3 L","hole":"40 mm","temperature":"100 °C","minutes":"600","system":"`+system+`"}`), &a)
+		for _, name := range []string{"on-walls", "five-minutes-more", "thirty-degrees-more", "habit-less"} {
+			if got := firstText(a.Figures, name); got != "<1 mL" {
+				t.Errorf("%s, after hours: %s %q, want <1 mL", system, name, got)
+			}
+		}
+	}
 	for in, want := range map[string]string{
 		`{"volume":"0.02 L","hole":"3 mm","temperature":"-10 °C","less":"100 mL"}`: "never-comes /less",
 		in + `,"less":"0 mL"}`: "not-believable /less",
