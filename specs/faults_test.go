@@ -122,3 +122,17 @@ func TestFaults_ShortSentences(t *testing.T) {
 		}
 	}
 }
+
+// A problem leads to the calculation that judges it more closely.
+func TestFaults_Calculations(t *testing.T) {
+	got := map[string]string{}
+	for _, f := range faultTable(t).Faults {
+		got[f.ID] = f.Calc
+	}
+	for id, want := range map[string]string{"lamp-start": "oil-pressure", "lamp-riding": "oil-pressure", "lamp-flicker": "oil-pressure",
+		"fuel-smell": "fuel", "metal": "debris", "drop-plug": "leak", "oil-on-tyre": ""} {
+		if got[id] != want {
+			t.Errorf("%s leads to %q, want %q", id, got[id], want)
+		}
+	}
+}
