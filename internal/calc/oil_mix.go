@@ -63,7 +63,7 @@ func (f *Form) toReach(a *Answer, first, second oil.Band, bottle float64) float6
 		return bottle
 	}
 	low, high = significant(low, 3), significant(high, 3)
-	ends(a.amount("figures", "second-volume", "mix-for", low, high, "L", 3), low, high)
+	ends(a.amount("figures", "second-volume", "mix-for", low, high, "mL", 2), low, high)
 	if bottle > 0 && !quantity.AtLeast(bottle, low) {
 		f.say(finding.Doubt, "mix-too-little", "secondVolume")
 		return bottle

@@ -74,6 +74,14 @@ func TestCalculations_EstimatesHaveTwoDigits(t *testing.T) {
 		}
 	}
 	three := regexp.MustCompile(`[1-9]\.?\d\.?[1-9]`)
+	for _, want := range []string{"14.49", "14.4", "13", "11.2", "10.95"} {
+		a := calculated(t, "oil-mix", `{"firstVolume":"3 L","firstViscosity":"14.5","secondViscosity":"10.9","want":"`+want+`"}`)
+		for _, text := range a.shown("second-volume") {
+			if three.MatchString(text) || strings.HasPrefix(text, "0.0") {
+				t.Errorf("%s mm²/s: %s", want, text)
+			}
+		}
+	}
 	for _, volume := range []string{"0.1", "0.37", "1.3", "2.9", "3.7", "6.1", "11"} {
 		a := calculated(t, "run-out", `{"volume":"`+volume+`","hole":"11","temperature":"61"}`)
 		for _, f := range a.Assumed {
