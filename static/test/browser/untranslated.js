@@ -28,9 +28,9 @@ const typed =
   );
 
 const symbols = [
-  /(?<=\d ?)(in|min)(?!\p{L})/gu, // units that are words in English too
-  /\b(US|imp) (qt|pt|gal|fl oz)\b|\b(m[Lm]|k[gmN]|mi|lb|[mM]Pa|lbf·(ft|in)|kgf)\b/g,
-  /\b(SAE )?\d+W-\d+|\bSAE \d+|\b(API )?(S[A-P]|GL-\d)\b|\b(JASO )?M[AB]\d?\b|\bUN[CF]\b|\bAS568-\d+/g, // of oils, threads and O-rings
+  /(?<=\d ?)(in|min|bar)(?!\p{L})/gu, // units that are words in English too
+  /\b(US|imp) (qt|pt|gal|fl oz)\b|\b(m[Lm]|k[gmN]|mi|lb|psi|[mkM]Pa|daN|lbf·(ft|in))\b|\bkgf([·/]c?m)?/g,
+  /\b(SAE )?\d+W-\d+|\bSAE (grade )?\d+|\b(API )?(S[A-P]|GL-\d)\b|\b(JASO )?M[AB]\d?\b|\bUN[CF]\b|\bAS568-\d+/g, // of oils, screws, threads and O-rings
   /^(card|circuits)( › \w+)+$/g, // where cards differ, by the members of their format
   /"(format|version|make|model|layout|text)"|(?<=: )(array|text)(?=\.\]$)|^text: ?$/g, // members that are wrong, and their types
   /(turned round )?x{99,}/g, // a hostile text, cut
