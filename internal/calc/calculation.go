@@ -45,6 +45,18 @@ var atBench = [...]Calculation{
 	{"convert", convertFields, convert, convertShape},
 }
 
+// caution gives the code of the finding that warns before one measures what it asks
+// for; "" where measuring harms nobody.
+func (c *Calculation) caution() string {
+	switch c.Op {
+	case "oil-pressure":
+		return "engine-runs-hot"
+	case "wrench-check":
+		return "mass-falls"
+	}
+	return ""
+}
+
 // All lists the calculations: those at the bench, the bill and the ruler.
 func All() []Calculation {
 	return append(append([]Calculation{}, atBench[:]...), billing, ruler)
@@ -97,7 +109,7 @@ func FormsOf(i *Ask) *Forms {
 	}
 	list := make([]formRecord, len(of))
 	for n := range of {
-		list[n] = formRecord{of[n].Op, fieldRecords(of[n].fields, i.System)}
+		list[n] = formRecord{of[n].Op, of[n].caution(), fieldRecords(of[n].fields, i.System)}
 	}
 	return &Forms{list}
 }
@@ -112,12 +124,14 @@ func fieldRecords(fields []field, system quantity.System) []fieldRecord {
 }
 
 type formRecord struct {
-	op     string
-	fields []fieldRecord
+	op      string
+	caution string
+	fields  []fieldRecord
 }
 
 func (r *formRecord) Members(m *wire.Members) {
 	m.String("op", &r.op, wire.Required)
+	m.String("caution", &r.caution)
 	wire.List(m, "fields", &r.fields)
 }
 

@@ -46,8 +46,8 @@ type askedField struct {
 }
 
 type askedForm struct {
-	Op     string
-	Fields []askedField
+	Op, Caution string
+	Fields      []askedField
 }
 
 func askedForms(t interface{ Fatalf(string, ...any) }) []askedForm {
@@ -105,6 +105,26 @@ func drawInput(t *rapid.T, fields []askedField) map[string]any {
 		}
 	}
 	return in
+}
+
+// What warns before one measures is said by each answer too, wherever one reads it.
+func TestForms_CautionIsInAnswers(t *testing.T) {
+	warned := 0
+	for _, form := range askedForms(t) {
+		for _, e := range specs.Examples() {
+			if e.Op != form.Op || form.Caution == "" {
+				continue
+			}
+			var answer struct{ Notes []struct{ Code string } }
+			if answered(t, e.Op, []byte(e.In), &answer); !slices.ContainsFunc(answer.Notes, func(n struct{ Code string }) bool { return n.Code == form.Caution }) {
+				t.Errorf("%s %s: %v; want %q among its notes, which its form says first", e.Op, e.In, answer.Notes, form.Caution)
+			}
+			warned++
+		}
+	}
+	if warned < 2 {
+		t.Errorf("%d examples of forms with a caution; want those of what is measured on a running engine and under a mass", warned)
+	}
 }
 
 var wordPlaceholder = regexp.MustCompile(`\{(\w+)\}`)

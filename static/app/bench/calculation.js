@@ -6,7 +6,7 @@ import { Drafts } from '../store/drafts.js';
 import { saveSetting, setting } from '../store/store.js';
 import { t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
-import { findings } from '../ui/findings.js';
+import { finding, findings } from '../ui/findings.js';
 import { drawAnswer } from './answer.js';
 import { own } from '../site/own.js';
 
@@ -86,8 +86,14 @@ export class Calculation {
         <a href=${address('bench')} class="all">${t('bench.all')}</a>
       </header>
       <h1 tabindex="-1">${t(`calc.${this.#form.op}`)}</h1>
-      ${first} ${second}
+      ${this.#caution()} ${first} ${second}
     `;
+  }
+
+  /** What to beware of while one measures; an answer says it itself. */
+  #caution() {
+    const { caution } = this.#form;
+    return caution && !this.#answer?.ok ? finding({ code: caution, grade: 'doubt' }) : nothing;
   }
 
   #drawForm() {

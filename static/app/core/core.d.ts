@@ -991,6 +991,7 @@ export interface Forms {
 
 export interface Form {
   op: string;
+  caution?: string;
   fields?: Field[];
 }
 

@@ -30,6 +30,10 @@ export const bench = {
     await goTo(page, '#/bench/oil-suits');
     await openAll(page);
   }),
+  'calculation, its caution first': on('new', async (page) => {
+    await goTo(page, '#/bench/oil-pressure');
+    await untilSeen(page, words('finding.engine-runs-hot'));
+  }),
   'calculation: does the oil suit': calculation('oil-suits', {
     grades: '10W-40, 20W-50',
     marks: 'MA2',
@@ -40,6 +44,14 @@ export const bench = {
     bottleService: 'API SP-RC',
     coldest: '-5 °C',
     purpose: 'change',
+  }),
+  'calculation: does the oil suit, by the manual’s chart': calculation('oil-suits', {
+    grades: '10W-40, 20W-50',
+    clutch: 'dry',
+    bottleGrade: '10W-40',
+    coldest: '22 °C',
+    hottest: '35 °C',
+    chart: '10W-40: -10 to 30 °C; 20W-50: from 20 °C',
   }),
   'calculation: bottles': calculation('bottles', {
     need: '2.6 L',
