@@ -123,7 +123,6 @@ test('what is poured is off the shelf, and the next step asks for the rest', asy
   assert.equal(await typed(page, words('ask.bottles.need')), '');
 });
 
-/** A page of the site whose server is gone. */
 test('drops are counted by tapping along, with a finger or a key', async (t) => {
   const page = await offlinePage(t);
   await goTo(page, '#/bench/leak');
@@ -153,6 +152,7 @@ test('drops are counted by tapping along, with a finger or a key', async (t) => 
   await untilSeen(page, words('bench.taps', { count: 0 }));
 });
 
+/** A page of the site whose server is gone. */
 async function offlinePage(t) {
   const server = await startServer(t);
   const page = await (await openBrowser(t)).newPage();

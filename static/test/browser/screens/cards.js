@@ -92,5 +92,17 @@ export const edit = {
     await page.select('[name="/bolts/0/behind"]', 'panel');
     await untilSeen(page, words('finding.behind-circle'));
   },
+  'editor: rows of the manual’s chart': async (page) => {
+    await newCard([])(page);
+    for (const [row, grade] of ['10W-40', '20W-50'].entries()) {
+      await tapText(page, `+ ${words('edit.chart-row')}`);
+      await (await page.waitForSelector(`[name="/chart/${row}/grade"]`)).type(`${grade}\n`);
+    }
+    await (await page.waitForSelector('[name="/chart/0/to"]')).type('30 °C\n');
+    await untilSeen(
+      page,
+      words('finding.chart-no-air', { grade: words('grade.sae', { grade: '20W-50' }) }),
+    );
+  },
   'editor: no such card': (page) => goTo(page, '#/edit/none'),
 };
