@@ -168,11 +168,7 @@ func (a *Answer) axis(name, unit string, digits int, places ...float64) {
 
 // plain prints a range that has the same unit, or none, in every system.
 func plain(low, high float64, unit string, digits int) string {
-	text := quantity.Number(low, digits)
-	if upper := quantity.Number(high, digits); upper != text {
-		text += "–" + upper
-	}
-	return text + unit
+	return quantity.Span(quantity.Number(low, digits), quantity.Number(high, digits)) + unit
 }
 
 // timeRange gives an estimated span of time in seconds in one unit: "90–150 min".

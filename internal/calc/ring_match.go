@@ -86,15 +86,10 @@ func (a *Answer) rings(fitting []ring.Match) {
 	a.rows("rings", rows)
 }
 
-// share puts a range of shares, in percent to a tenth. One that begins below nothing has
-// dots between its ends, since a dash would read as a second minus.
+// share puts a range of shares, in percent to a tenth.
 func (a *Answer) share(name string, by method, r ring.Range) {
 	low, high := round(100*r.Low, 10), round(100*r.High, 10)
-	text := plain(low, high, " %", 2)
-	if low < 0 {
-		text = quantity.Number(low, 2) + "…" + quantity.Number(high, 2) + " %"
-	}
-	a.ranged(a.estimate("figures", name, by, text), &bolt.Range{Low: r.Low, High: r.High})
+	a.ranged(a.estimate("figures", name, by, plain(low, high, " %", 2)), &bolt.Range{Low: r.Low, High: r.High})
 }
 
 // sizes prints inside and section, in the person's units first: hundredths of a

@@ -4,7 +4,7 @@ import "math"
 
 // Between gives a range of amounts in the units of a system, as Show does: "18–22
 // N·m", or one figure where both ends print the same. Both ends stand in one unit,
-// which the upper end chooses.
+// which the upper end chooses; from below zero it has dots: "-15…30 °C".
 func Between(low, high Amount, system System) []string {
 	if math.IsNaN(low.Base) || math.IsNaN(high.Base) {
 		return nil
@@ -28,10 +28,20 @@ func Range(low, high Amount, u *Unit) string {
 	lows, lowMost := low.places(u)
 	highs, highMost := high.places(u)
 	text := high.number(u, max(highs, min(lows, highMost)))
-	if lower := low.number(u, max(lows, min(highs, lowMost))); lower != text {
-		text = lower + "–" + text
+	return Span(low.number(u, max(lows, min(highs, lowMost))), text) + " " + u.ID
+}
+
+// Span puts the printed ends of a range together, or prints one where they are the same.
+// One that begins below zero has dots between its ends: a dash would read as a second
+// minus.
+func Span(low, high string) string {
+	switch {
+	case low == high:
+		return low
+	case low[0] == '-':
+		return low + "…" + high
 	}
-	return text + " " + u.ID
+	return low + "–" + high
 }
 
 // Usual is the unit in which a bare number of that kind is read: the one that

@@ -18,7 +18,7 @@ func ends(t *rapid.T, text, unit string) []float64 {
 		t.Fatalf("%q is not in %s alone", text, unit)
 	}
 	var list []float64
-	for _, number := range strings.Split(numbers, "–") {
+	for _, number := range strings.Split(strings.ReplaceAll(numbers, "…", "–"), "–") {
 		v, err := strconv.ParseFloat(number, 64)
 		if top, bottom, fraction := strings.Cut(number, "/"); fraction {
 			whole, top, mixed := strings.Cut(top, " ")

@@ -21,7 +21,7 @@ export function saidFigure(figure) {
   const amount = new RegExp(`(^|[^\\d.])(\\d[\\d.,/]*) ?(${unit})(?![\\p{L}\\d·²³])`, 'gu');
   return plain(figure)
     .replace(amount, (_, before, n, u) => `${before}${n} ${t(`say.${u}`, { count: counted(n) })}`)
-    .replace(/([\p{L}\d]) ?– ?(?=\d)/gu, (_, before) => `${before} ${t('hands.to')} `);
+    .replace(/([\p{L}\d]) ?[–…] ?(?=-?\d)/gu, (_, before) => `${before} ${t('hands.to')} `);
 }
 
 /** A sentence with the units in it said: only those that cannot be a word. */

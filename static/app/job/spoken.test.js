@@ -26,6 +26,7 @@ const figures = [
   ['8 US fl oz', '8 US fluid ounces'],
   ['18 lbf·ft', '18 pound-feet'],
   ['5–10 min', '5 to 10 minutes'],
+  ['-15…-5 °C', '-15 to -5 degrees Celsius'],
   ['65–82 °C', '65 to 82 degrees Celsius'],
   ['20–25 N·m', '20 to 25 newton metres'],
   ['20 s', '20 seconds'],
