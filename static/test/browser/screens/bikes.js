@@ -1,5 +1,7 @@
 // The first screen with the messages that stand above any screen, and a bike's plan.
 import { goTo } from '../job-page.js';
+import { polling } from '../page.js';
+import { patience } from '../patience.js';
 import { choose, tap, tapText, type, untilSeen } from '../person.js';
 import { sampleCard, words } from '../words.js';
 import { on, openAll } from './on-screen.js';
@@ -53,7 +55,8 @@ export const bike = {
     await openAll(page);
     await type(page, words('plan.outside'), '-12 °C');
     await page.keyboard.press('Enter');
-    await untilSeen(page, 'SAE 10W-40 · ');
+    const told = (unasked) => !document.body.textContent.includes(unasked);
+    await page.waitForFunction(told, { polling, timeout: patience() }, words('lookup.chart'));
     await openAll(page);
   },
   'plan at the roadside, to get home': async (page) => {
