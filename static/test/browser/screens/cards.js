@@ -99,10 +99,7 @@ export const edit = {
       await (await page.waitForSelector(`[name="/chart/${row}/grade"]`)).type(`${grade}\n`);
     }
     await (await page.waitForSelector('[name="/chart/0/to"]')).type('30 °C\n');
-    await untilSeen(
-      page,
-      words('finding.chart-no-air', { grade: words('grade.sae', { grade: '20W-50' }) }),
-    );
+    await untilSeen(page, words('finding.chart-no-air', { grade: 'SAE 20W-50' }));
   },
   'editor: no such card': (page) => goTo(page, '#/edit/none'),
 };
