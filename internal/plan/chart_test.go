@@ -55,7 +55,7 @@ func TestChart_ForTheAir(t *testing.T) {
 		}
 	}
 	_, o := chartOf(t, name, "")
-	if o.Chart == nil || o.Chart.Standing != card.Unknown || o.Chart.Lookup == "" || o.Rows == nil || o.Rows.Texts[0] != "SAE 15W-50: ≥ -5 °C; SAE 10W-40: -15–30 °C" {
+	if o.Chart == nil || o.Chart.Standing != card.Unknown || o.Chart.Lookup == "" || o.Rows == nil || o.Rows.Texts[0] != "SAE 15W-50: ≥ -5 °C; SAE 10W-40: -15…30 °C" {
 		t.Errorf("air that is not known: %+v %+v", o.Chart, o.Rows)
 	}
 }
