@@ -91,6 +91,38 @@ func TestJudge_NeverMilderInTheCold(t *testing.T) {
 	}
 }
 
+// Over all gear grades: nothing is said down to the temperature at which J306 measures the
+// W grade, that of 85W where there is none; in colder air it is a limit, or a no where the
+// card asks for another.
+func TestJudge_GearsInTheCold(t *testing.T) {
+	for _, g := range allGrades() {
+		if !g.Gear() {
+			continue
+		}
+		measuredAt := -12.0
+		if w, _, _ := g.Limits(); w.Pumping > 0 {
+			measuredAt = w.PumpingAt
+		}
+		for _, asked := range []bool{true, false} {
+			for air := -60.0; air <= 60; air += 0.5 {
+				j := judge{need: asking(g), bottle: read(g, "GL-5")}
+				j.need.Coldest = air
+				weight, code := j.gearSeason(g, asked)
+				want := Suits
+				if air < measuredAt {
+					want = Unfit
+					if asked {
+						want = Limited
+					}
+				}
+				if weight != want || (code == "") != (want == Suits) {
+					t.Fatalf("%s, measured at %v °C, in air of %v: %s %q", g, measuredAt, air, weightNames[weight], code)
+				}
+			}
+		}
+	}
+}
+
 // Over all pairs of grades of one standard: the farther apart the worse.
 func TestJudge_NeverMilderFartherApart(t *testing.T) {
 	for _, asked := range allGrades() {

@@ -78,6 +78,26 @@ func (j *judge) season(g Grade, asked bool) (Weight, string) {
 	return Open, "season-unknown"
 }
 
+// gearSeason judges a gear oil: below the temperature at which J306 measures its W grade it
+// may be too thick to reach the gears. One without W was measured in no cold at all, and is
+// trusted no further than the mildest W grade. Warmer, nothing is said of it.
+func (j *judge) gearSeason(g Grade, asked bool) (Weight, string) {
+	air := j.need.Coldest
+	measuredAt, cold := gearWinters[len(gearWinters)-1].PumpingAt, "gear-untested"
+	if w, _, _ := g.Limits(); w.Pumping > 0 {
+		measuredAt, cold = w.PumpingAt, "gear-too-cold"
+	}
+	switch {
+	case charts(j.need.Chart, g):
+		return j.season(g, asked)
+	case math.IsNaN(air) || quantity.AtLeast(air, measuredAt):
+		return Suits, ""
+	case asked:
+		return Limited, cold
+	}
+	return Unfit, cold
+}
+
 // charted judges a grade of the manual's chart.
 func (j *judge) charted(g Grade) (Weight, string) {
 	switch {

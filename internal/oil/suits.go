@@ -155,10 +155,17 @@ func (j *judge) grades() {
 		asked = []string{nearest.Designation()}
 	}
 	j.say(weight, code, has.Designation(), asked...)
-	if has == (Grade{}) || has.Gear() != nearest.Gear() || has.Gear() && !charts(j.need.Chart, has) {
+	if has == (Grade{}) || has.Gear() != nearest.Gear() {
 		return
 	}
-	weight, code = j.season(has, slices.Contains(j.need.Grades, has))
+	season := j.season
+	if has.Gear() {
+		season = j.gearSeason
+	}
+	weight, code = season(has, slices.Contains(j.need.Grades, has))
+	if code == "" {
+		return
+	}
 	if code != "chart-other" {
 		j.say(weight, code, has.Designation())
 		return

@@ -119,18 +119,29 @@ func TestJudgeSeason(t *testing.T) {
 		{"50", 20, "unknown season-unknown", ""},
 		{"20", 0, "unknown season-unknown", ""},
 		{"10W-40", unasked, "note season-not-given", ""},
+		// Gear oils, below the temperature at which J306 measures their W grade.
+		{"80W-90", -26.1, "limit gear-too-cold", "no gear-too-cold"},
+		{"75W-90", -40.1, "limit gear-too-cold", "no gear-too-cold"},
+		{"85W-140", -12.1, "limit gear-too-cold", "no gear-too-cold"},
+		{"90", -12.1, "limit gear-untested", "no gear-untested"},
 	} {
 		_, reasons := verdicts(Need{Grades: gradesOf(c.grade), Coldest: c.coldest, Hottest: unasked, Share: unasked}, Bottle{Grade: gradeOf(c.grade)})
 		if !slices.Contains(reasons, c.reason) {
 			t.Errorf("%s at %v °C: %v, want %s", c.grade, c.coldest, reasons, c.reason)
 		}
-		_, reasons = verdicts(Need{Grades: gradesOf("0W-60"), Coldest: c.coldest, Hottest: unasked, Share: unasked}, Bottle{Grade: gradeOf(c.grade)})
+		other := "0W-60"
+		if gradeOf(c.grade).Gear() {
+			other = "75W-250"
+		}
+		_, reasons = verdicts(Need{Grades: gradesOf(other), Coldest: c.coldest, Hottest: unasked, Share: unasked}, Bottle{Grade: gradeOf(c.grade)})
 		if c.other != "" && !slices.Contains(reasons, c.other) {
 			t.Errorf("%s, not on the card, at %v °C: %v, want %s", c.grade, c.coldest, reasons, c.other)
 		}
 	}
-	if _, reasons := verdicts(Need{Grades: gradesOf("80W-90"), Coldest: -30, Hottest: unasked}, Bottle{Grade: gradeOf("80W-90")}); len(reasons) != 1 {
-		t.Errorf("the season of a gear oil is judged: %v", reasons)
+	for _, air := range []float64{-26, 20, unasked} {
+		if _, reasons := verdicts(Need{Grades: gradesOf("80W-90"), Coldest: air, Hottest: unasked}, Bottle{Grade: gradeOf("80W-90")}); len(reasons) != 1 {
+			t.Errorf("more is said of a gear oil at %v °C than that it is the one: %v", air, reasons)
+		}
 	}
 }
 
