@@ -207,7 +207,8 @@ func (d *day) keepBack(c *card.Circuit) shown.Figure {
 func (d *day) shares(c *card.Circuit, due quantity.Amount) (first, rest float64, unit string) {
 	whole := due.Base
 	if texts := d.print.Card("due", d.volume(c), "volume").Texts; len(texts) > 0 {
-		if printed, _ := quantity.Parse(quantity.Volume, texts[0], "", d.print.System); printed.Base > 0 {
+		ask := quantity.Ask{Kind: quantity.Volume, System: d.print.System}
+		if printed, _, _, _ := ask.ReadRange(texts[0]); printed.Base > 0 {
 			whole = printed.Base
 		}
 	}

@@ -199,9 +199,8 @@ func TestMake_FirstPourAndTheRestAreTheVolume(t *testing.T) {
 func amountOf(s plan.Step, figure string) float64 {
 	for _, f := range s.Figures {
 		if f.Name == figure && len(f.Texts) > 0 {
-			text, _, _ := strings.Cut(f.Texts[0], "–")
-			a, _ := quantity.Parse("", text, "L", quantity.Metric)
-			return a.Base
+			low, _, _, _ := (&quantity.Ask{Kind: quantity.Volume, System: quantity.Metric}).ReadRange(f.Texts[0])
+			return low.Base
 		}
 	}
 	return 0
