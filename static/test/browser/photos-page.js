@@ -81,6 +81,18 @@ export async function limitStorage(page, url, quotaSize) {
   return () => devtools.send('Storage.overrideQuotaForOrigin', { origin });
 }
 
+/** How many bytes of the site a page keeps for offline use. */
+export const siteKept = (page) =>
+  page.evaluate(async () => {
+    let bytes = 0;
+    for (const name of await caches.keys()) {
+      const cache = await caches.open(name);
+      for (const request of await cache.keys())
+        bytes += (await (await cache.match(request)).arrayBuffer()).byteLength;
+    }
+    return bytes;
+  });
+
 /** A picture that stays large however it is made again. */
 export async function noisy(page) {
   const base64 = await page.evaluate(() => {
