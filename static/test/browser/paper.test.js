@@ -62,7 +62,7 @@ test('the bench sheet is one page with every figure, box and step', async (t) =>
     for (const text of [
       bike,
       '2.64 US qt',
-      '21 lbf·ft',
+      '21.4 lbf·ft',
       words('step.leak-look'),
       words('plan.leave'),
     ])

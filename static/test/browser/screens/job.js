@@ -45,7 +45,7 @@ export const job = {
   },
   'step with what was kept': async (page) => {
     await goTo(page, '#/job/closed-job/step/tighten-drain');
-    await untilSeen(page, words('job.kept', { value: '29 N·m · 21 lbf·ft' }));
+    await untilSeen(page, words('job.kept', { value: '29 N·m · 21.4 lbf·ft' }));
   },
   'step that is done': async (page) => {
     await goTo(page, '#/job/open-job/step/lay-out');
