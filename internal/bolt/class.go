@@ -32,7 +32,7 @@ const ksi = 6.894757293168361
 
 // strengths: ISO 898-1:2013 table 3; A2-70 is ISO 3506-1, its yield from memory:
 // 450 MPa reproduces its published preloads. The grades are SAE J429, read in two
-// transcriptions that agree; its sizes begin at 1/4 in and end at 1 1/2 in. A screw
+// copies that agree; its sizes begin at 1/4 in and end at 1 1/2 in. A screw
 // of grade 2 that is longer than 6 in, which no oil change has, is as weak as one
 // above 3/4 in. Each row holds for its class up to a diameter, the next one beyond.
 var strengths = [...]struct {

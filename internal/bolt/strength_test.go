@@ -147,7 +147,7 @@ func TestClass_Strength(t *testing.T) {
 	}
 }
 
-// SAE J429 in two transcriptions that agree: psi, and the sizes they hold for. From
+// SAE J429 in two copies that agree: psi, and the sizes they hold for. From
 // there on or below there is no figure.
 func TestClass_InchGrades(t *testing.T) {
 	const in, psi = 25.4, 0.006894757293168361
