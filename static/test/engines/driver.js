@@ -11,6 +11,8 @@ const phone = { width: 360, height: 740 };
 /** Name of the engine -> its file, and what starts it there. */
 const engines = {
   chromium: async () => (await import('./chromium.js')).startChromium,
+  firefox: async () => (await import('./firefox.js')).startFirefox,
+  webkit: async () => (await import('./webkit.js')).startWebKit,
 };
 
 /** The names of all engines. */

@@ -14,7 +14,8 @@ export class NotHere extends Error {}
 
 /**
  * An engine that runs. Those that extend it have `load`, `ask`, `touch`, `strike`,
- * `giveFile`, `show`, `openWindow`, `heard`, `end` and `kill`.
+ * `giveFile`, `show`, `openWindow`, `heard`, `end`, `kill`, and `picture`, which takes a
+ * PNG of the page, for who looks for a fault.
  */
 export class Engine {
   name = '';

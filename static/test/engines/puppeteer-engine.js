@@ -1,6 +1,7 @@
 // An engine that puppeteer speaks with.
 import { patience } from '../browser/patience.js';
 import { Engine } from './engine.js';
+import { endWithThis } from './groups.js';
 
 /** An engine behind a browser of puppeteer. */
 export class PuppeteerEngine extends Engine {
@@ -9,11 +10,13 @@ export class PuppeteerEngine extends Engine {
   #pages = [];
   #page;
   #size;
+  #kill;
 
   constructor(name, browser, { downloads, size }) {
     super();
     this.name = name;
     this.browser = browser;
+    this.#kill = endWithThis(browser.process());
     this.downloads = downloads;
     this.#size = size;
   }
@@ -58,9 +61,8 @@ export class PuppeteerEngine extends Engine {
     await this.#page.bringToFront();
   }
 
-  /** Takes a picture of the page, for who looks for a fault. */
-  async picture(path) {
-    await this.#page.screenshot({ path });
+  picture() {
+    return this.#page.screenshot();
   }
 
   async heard() {
@@ -68,14 +70,12 @@ export class PuppeteerEngine extends Engine {
   }
 
   async end() {
-    await this.browser.close();
+    await this.browser.close().catch(() => {}); // one that does not answer is ended all the same
+    await this.kill();
   }
 
   /** Ends it as an empty battery would. */
   async kill() {
-    const child = this.browser.process();
-    const ended = new Promise((resolve) => child.once('exit', resolve));
-    child.kill('SIGKILL');
-    await ended;
+    await this.#kill();
   }
 }
