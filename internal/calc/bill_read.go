@@ -3,6 +3,7 @@ package calc
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
@@ -144,7 +145,8 @@ func (f *Form) decimalOf(name, text string, places, most int) int {
 	n, fault := quote.Decimal(text, places, most)
 	if fault != "" {
 		text = finding.Clip(text)
-		f.reject(fault, name, "text", text, "value", text, "places", strconv.Itoa(places))
+		f.reject(fault, name, "text", text, "value", text, "places", strconv.Itoa(places),
+			"small", text+"0", "large", strings.ReplaceAll(strings.ReplaceAll(text, ".", ""), ",", ""))
 	}
 	return n
 }

@@ -58,7 +58,7 @@ func TestBill_Refuses(t *testing.T) {
 		{`{"currency":"ERU","lines":[{"kind":"part"}]}`, "unknown-currency", "/currency"},
 		{`{"currency":"EUR","lines":[{"kind":"part","price":"abc"}]}`, "no-plain-number", "/lines/0/price"},
 		{`{"currency":"EUR","lines":[{"kind":"part","price":"1"},{"kind":"part","price":"-5"}]}`, "negative", "/lines/1/price"},
-		{`{"currency":"EUR","lines":[{"kind":"part","price":"1,400"}]}`, "too-many-decimals", "/lines/0/price"},
+		{`{"currency":"EUR","lines":[{"kind":"part","price":"1,400"}]}`, "number-two-ways", "/lines/0/price"},
 		{`{"currency":"JPY","lines":[{"kind":"part","price":"100.5"}]}`, "too-many-decimals", "/lines/0/price"},
 		{`{"currency":"JPY","cash":"0.05","lines":[{"kind":"part","price":"100"}]}`, "too-many-decimals", "/cash"},
 		{`{"currency":"EUR","lines":[{"kind":"part","price":"999999999999"}]}`, "more-than-can-be", "/lines/0/price"},

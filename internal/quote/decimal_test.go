@@ -18,8 +18,10 @@ func TestDecimal(t *testing.T) {
 	}{
 		{"14.00", 2, 1400, ""}, {"14,00", 2, 1400, ""}, {" 14 ", 2, 1400, ""}, {"14.5", 2, 1450, ""}, {".5", 2, 50, ""},
 		{"1 400,50", 2, 140050, ""}, {"1'400.50", 2, 140050, ""}, {"1\u202f400", 0, 1400, ""}, {"0", 2, 0, ""},
-		{"1,400", 3, 1400, ""},
-		{"1,400", 2, 0, "too-many-decimals"}, // thousands, or a slip: not ours to guess
+		{"1,400", 3, 0, "number-two-ways"}, {"1.40", 3, 1400, ""}, {"1,4000", 3, 1400, ""}, {"1400", 3, 1400000, ""}, {"0,400", 3, 400, ""},
+		{"1.234", 3, 0, "number-two-ways"}, {"1.2340", 3, 1234, ""}, {"14.500", 2, 0, "number-two-ways"}, {"14.5000", 2, 1450, ""}, {"500,000", 0, 500000, ""},
+		{"1,400", 2, 0, "number-two-ways"}, {"1,234", 2, 0, "too-many-decimals"}, // thousands, or a slip: not ours to guess
+		{"1,500", 0, 1500, ""}, {"0,500", 0, 0, "too-many-decimals"}, {"1500,000", 0, 1500, ""},
 		{"14.5", 0, 0, "too-many-decimals"},
 		{"1,400.50", 2, 0, "no-plain-number"}, {"1.400.500", 2, 0, "no-plain-number"},
 		{"", 2, 0, "no-plain-number"}, {".", 2, 0, "no-plain-number"}, {"-", 2, 0, "no-plain-number"}, {"12 €", 2, 0, "no-plain-number"}, {"1e3", 2, 0, "no-plain-number"},
@@ -36,7 +38,7 @@ func TestDecimal(t *testing.T) {
 func TestDecimal_ReadsBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		units := rapid.IntRange(0, quote.Most).Draw(t, "thousandths")
-		text := fmt.Sprintf("%d.%03d", units/1000, units%1000)
+		text := fmt.Sprintf("%d.%03d0", units/1000, units%1000)
 		if got, fault := quote.Decimal(text, 3, quote.Most); got != units || fault != "" {
 			t.Fatalf("%q is %d %q", text, got, fault)
 		}
