@@ -39,7 +39,7 @@ var coarse = [...][2]float64{
 // false for anything else; diameters outside 2 to 60 mm and pitches outside 0.25 to
 // 6 mm are no thread of an oil change.
 func ParseThread(text string) (Thread, bool) {
-	t := Thread{Name: strings.TrimSpace(text)}
+	t := Thread{Name: strings.TrimSpace(quantity.PlainDigits(text))}
 	s := plainThread(text)
 	ok := t.metric(s)
 	if !ok {

@@ -27,26 +27,26 @@ const (
 // may have follows from the currency and the kind of line. The prices' words
 // stand in the order of quote.Mode.
 var billFields = [...]field{
-	{name: "number", kind: aText},
-	{name: "seller", kind: aText, letters: writtenLetters, lines: true},
-	{name: "customer", kind: aText, letters: writtenLetters, lines: true},
-	{name: "remark", kind: aText, letters: writtenLetters, lines: true},
+	{name: "number", kind: aText, kept: true},
+	{name: "seller", kind: aText, letters: writtenLetters, lines: true, kept: true},
+	{name: "customer", kind: aText, letters: writtenLetters, lines: true, kept: true},
+	{name: "remark", kind: aText, letters: writtenLetters, lines: true, kept: true},
 	{name: "currency", kind: aText, needed: true},
 	{name: "prices", kind: aChoice, words: []string{"none", "net", "gross"}, family: "bill.prices."},
 	{name: "tax", kind: aText},
 	{name: "rounding", kind: aChoice, words: []string{"total", perLine}, family: "bill.rounding."},
 	{name: "cash", kind: aChoice, words: []string{"0.05", "0.10", "0.20", "0.50", "1", "5", "10"}},
 	{name: "discount", kind: aText},
-	{name: "estimate", kind: aText}, // the estimate's input, as it was stored
+	{name: "estimate", kind: aText, kept: true}, // the estimate's input, as it was stored
 	{name: "lines", kind: aList, needed: true, rows: []field{
 		{name: "kind", kind: aChoice, needed: true, family: "bill.kind.",
 			words: []string{"part", "oil", "bottle", "labour", "flat", "waste", "materials", "free"}},
-		{name: "text", kind: aText, letters: lineLetters},
+		{name: "text", kind: aText, letters: lineLetters, kept: true},
 		{name: "count", kind: aText},
 		{name: "price", kind: aText},
 		{name: "discount", kind: aText},
 		{name: "tax", kind: aText},
-		{name: "of", kind: aText}, // what its price is remembered by
+		{name: "of", kind: aText, kept: true}, // what its price is remembered by
 	}},
 }
 
@@ -116,5 +116,5 @@ func thousandths(n int) string { return quantity.Number(float64(n)/quote.One, 7)
 
 // percent gives what stands before a per-cent sign.
 func percent(text string) (string, bool) {
-	return strings.CutSuffix(strings.TrimSpace(text), "%")
+	return strings.CutSuffix(quantity.Typed(text), "%")
 }

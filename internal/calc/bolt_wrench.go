@@ -12,7 +12,7 @@ import (
 var wrenchFields = [...]field{
 	{name: "torque", kind: quantity.Torque, low: 0.1, high: 1000, needed: true, ranged: true},
 	{name: "wrenches", kind: aList, needed: true, rows: []field{
-		{name: "id", kind: aText},
+		{name: "id", kind: aText, kept: true},
 		{name: "low", kind: quantity.Torque, high: 3000},
 		{name: "high", kind: quantity.Torque, low: 0.5, high: 3000, needed: true},
 		{name: "graduation", kind: quantity.Torque, low: 0.001, high: 500},

@@ -203,7 +203,7 @@ func (f *Form) drips(a *Answer, way string, hour float64) (d drain.Drips) {
 // taps reads the times of the taps.
 func (f *Form) taps() (times []float64) {
 	const longest = 1e6 // s
-	for text := range strings.FieldsSeq(f.of("taps").text) {
+	for text := range strings.FieldsSeq(quantity.Typed(f.of("taps").text)) {
 		at, err := strconv.ParseFloat(text, 64)
 		if err != nil || !(at >= 0 && at < longest) {
 			return nil

@@ -14,7 +14,7 @@ import (
 var bottlesFields = [...]field{
 	{name: "need", kind: quantity.Volume, low: 0.01, high: 25, needed: true},
 	{name: "bottles", kind: aList, front: true, rows: []field{
-		{name: "id", kind: aText},
+		{name: "id", kind: aText, kept: true},
 		{name: "size", kind: quantity.Volume, low: 0.02, high: 250, needed: true},
 		{name: "left", kind: quantity.Volume, high: 250},
 		{name: "opened", kind: aYes},

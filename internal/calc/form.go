@@ -38,6 +38,7 @@ type field struct {
 	on                string   // name of a field, with one of whose answers in when this one is asked
 	when              []string
 	letters           int  // that are offered to be typed; typedLetters where it is 0
+	kept              bool // a text that says nothing here and stays as it was typed
 	lines             bool // several lines may be typed
 }
 
@@ -112,6 +113,11 @@ func (f *Form) Members(m *wire.Members) {
 			}
 		default:
 			m.String(d.name, &g.text)
+			if d.kind == aText && !d.kept {
+				g.text = quantity.PlainDigits(g.text)
+			} else if d.kind != aText {
+				g.text = quantity.Typed(g.text)
+			}
 		}
 	}
 }

@@ -17,6 +17,7 @@ var airLimit = limit{quantity.Temperature, -70, 60}
 // number is in the unit usual for the person. What can't be read comes back as NaN, with
 // one finding that has no place.
 func ReadAir(text string, system quantity.System) (low, high float64, list []finding.Finding) {
+	text = quantity.PlainDigits(text)
 	q := quantity.Ask{Kind: quantity.Temperature, Unit: quantity.Usual(quantity.Temperature, system), System: system}
 	from, to, number := openEnd(text)
 	a, b, ranged, found := q.ReadRange(number)
@@ -38,7 +39,7 @@ func ReadAir(text string, system quantity.System) (low, high float64, list []fin
 
 // openEnd finds what leaves one end of a range open, and gives the rest of the text.
 func openEnd(text string) (from, to bool, rest string) {
-	text = strings.ToLower(strings.TrimSpace(text))
+	text = strings.ToLower(quantity.Typed(text))
 	for _, word := range [...]string{"up to ", "to ", "below ", "under "} {
 		if rest, ok := strings.CutPrefix(text, word); ok {
 			return false, true, rest

@@ -52,6 +52,7 @@ func ReadEntry(kind quantity.Kind, text, unit string, system quantity.System) (e
 // readLabel reads grades, marks or categories as labels and manuals have them. What is
 // understood and belongs elsewhere is refused as well: nothing is left out unsaid.
 func readLabel(kind quantity.Kind, text string) (e Entry, notes []finding.Finding) {
+	text = quantity.PlainDigits(text)
 	l := oil.ReadLabel(text)
 	var grades []string
 	for _, g := range l.Grades {

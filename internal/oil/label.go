@@ -3,6 +3,8 @@ package oil
 import (
 	"slices"
 	"strings"
+
+	"tidysump/internal/quantity"
 )
 
 // Label is what a text says that stands on a bottle or in a manual's table of oils.
@@ -39,6 +41,7 @@ var (
 // "10 W 40 / 15W–50", "API SN PLUS/CF", "SP Resource Conserving", "JASO T903:2016 MA/MA2",
 // "GL-4/5", "none".
 func ReadLabel(text string) Label {
+	text = quantity.PlainDigits(text)
 	r := labelReader{text: text, list: pieces(text)}
 	for r.at < len(r.list) {
 		if !r.grade() && !r.word() {

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"tidysump/internal/quantity"
 )
 
 // told is what a label was read as, for a row below.
@@ -127,7 +129,7 @@ func TestReadLabel(t *testing.T) {
 		{"JASO MA2 Blue Label", "MA2 ? Blue Label"},
 		{"Blue MA2 Label", "MA2 ? Blue, Label"},
 		{"20W-50", "20W-50"},
-		{"\xff", "? \xff"},
+		{"\xff", "? \ufffd"},
 		{"MÄ", "? MÄ"},
 	} {
 		if got := told(ReadLabel(c.text)); got != c.want {
@@ -236,7 +238,7 @@ func FuzzLabel(f *testing.F) {
 			t.Fatalf("%q gives %q, which gives %q", text, told(again), got)
 		}
 		for part := range strings.SplitSeq(l.Unread, ", ") {
-			if !strings.Contains(text, part) {
+			if !strings.Contains(quantity.PlainDigits(text), part) {
 				t.Fatalf("%q has no %q", text, part)
 			}
 		}

@@ -161,7 +161,8 @@ func ParseNumber(text string) (float64, bool) {
 
 // ReadNumber reads a bare number as Read does a quantity. A refusal comes back with NaN.
 func (q *Ask) ReadNumber(text string) (float64, []finding.Finding) {
-	typed, word := split(Typed(text))
+	text = Typed(text)
+	typed, word := split(text)
 	n, ok := readNumber(typed)
 	if !ok || word != "" {
 		f, list := q.noNumber(typed, text)

@@ -18,11 +18,12 @@ const absoluteZero = -273.15
 // one figure both ends are the same, and ranged is false. A twin in another unit
 // behind it, "25 N·m (18 lbf·ft)", is compared: the first counts.
 func (q *Ask) ReadRange(text string) (low, high Amount, ranged bool, notes []finding.Finding) {
+	text = Typed(text)
 	if len(text) > mostText {
 		a, notes := q.noNumber(text, text)
 		return a.Amount, a.Amount, false, notes
 	}
-	first, twin := cutTwin(Typed(text))
+	first, twin := cutTwin(text)
 	a, b, ranged, notes := q.ends(first)
 	if a.Kind == Temperature && !finding.Refused(notes) && !(AtLeast(a.Base, absoluteZero) && AtLeast(b.Base, absoluteZero)) {
 		a, notes = q.refusal("below-absolute-zero", first)

@@ -2,11 +2,27 @@
 // that 10,000 are looked through between two keystrokes.
 
 /**
- * A text as a search sees it: without accents and capitals.
+ * A text as a search sees it: without accents and capitals, its digits ASCII ones.
  *
  * @param {string} text
  */
-export const plain = (text) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+export const plain = (text) =>
+  text
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/(?!\d)\p{Nd}/gu, digit)
+    .toLowerCase();
+
+/**
+ * Which digit of its script a sign is: wherever there are any, they are ten in a row.
+ *
+ * @param {string} sign
+ */
+function digit(sign) {
+  let n = 0;
+  while (/\p{Nd}/u.test(String.fromCodePoint(Number(sign.codePointAt(0)) - n - 1))) n++;
+  return String(n % 10);
+}
 
 /**
  * Those in which every word that is typed stands, in whole or in part.
