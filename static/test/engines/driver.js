@@ -13,6 +13,7 @@ const engines = {
   chromium: async () => (await import('./chromium.js')).startChromium,
   firefox: async () => (await import('./firefox.js')).startFirefox,
   webkit: async () => (await import('./webkit.js')).startWebKit,
+  'webkit-old': async () => (await import('./webkit-old.js')).startOldWebKit,
 };
 
 /** The names of all engines. */

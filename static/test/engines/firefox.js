@@ -1,6 +1,7 @@
 import puppeteer from 'puppeteer-core';
 import { patience } from '../browser/patience.js';
 import { PuppeteerEngine } from './puppeteer-engine.js';
+import { programOf } from './programs.js';
 
 class Firefox extends PuppeteerEngine {
   doubleTap = 600; // ms; its driver takes two clicks within half a second for a double click
@@ -20,7 +21,7 @@ export async function startFirefox({ profile, downloads, size }) {
   const browser = await puppeteer.launch({
     browser: 'firefox',
     protocol: 'webDriverBiDi',
-    executablePath: process.env.FIREFOX,
+    executablePath: programOf('firefox'),
     headless: true,
     timeout: patience(),
     protocolTimeout: patience(180),

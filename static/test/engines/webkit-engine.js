@@ -1,6 +1,5 @@
 // A WebKit, spoken with through its own WebDriver.
-import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { patience } from '../browser/patience.js';
 import { Engine } from './engine.js';
@@ -46,6 +45,7 @@ export class WebKitEngine extends Engine {
   async start({ driver, options, window: [binary, ...args], env, log, groups = [] }) {
     this.#groups = groups;
     this.#log = log;
+    await writeFile(log, ''); // what an earlier start complained of is told
     const port = await freePort();
     const { kill } = startGroup(driver, [`--port=${port}`, '--host=127.0.0.1'], {
       env: { ...process.env, ...env },
@@ -59,7 +59,7 @@ export class WebKitEngine extends Engine {
       });
     } catch (error) {
       await this.kill();
-      const said = existsSync(log) ? await readFile(log, 'utf8') : '';
+      const said = await readFile(log, 'utf8');
       throw new Error(`${this.name} does not start: ${error.message} ${said}`, { cause: error });
     }
     this.version = this.#session.capabilities.browserVersion;

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { startGroup } from './groups.js';
+import { programOf } from './programs.js';
 import { WebKitEngine, logIn } from './webkit-engine.js';
 
 const program = fileURLToPath(new URL('webkit-window.py', import.meta.url));
@@ -21,6 +22,7 @@ async function startScreen() {
 
 /** Starts a WebKitGTK in a window of its own, with what Safari has. */
 export async function startWebKit({ profile, downloads, size: { width, height } }) {
+  const driver = programOf('webkit');
   const { display, kill } = await startScreen();
   const log = logIn(profile);
   const engine = new WebKitEngine();
@@ -28,7 +30,7 @@ export async function startWebKit({ profile, downloads, size: { width, height } 
   engine.can = new Set(['file', 'windows', 'download', 'reopen', 'drag']);
   engine.downloads = downloads;
   await engine.start({
-    driver: 'WebKitWebDriver',
+    driver,
     options: 'webkitgtk:browserOptions',
     window: ['/usr/bin/python3', program, profile, downloads, log, `${width}`, `${height}`],
     env: {
