@@ -1,18 +1,19 @@
-# Needs Go, Node with npm, and make. The tests need GNU units, a Chromium and
-# pdftotext too, which .ci/program finds or installs.
+# Needs Go, Node with npm, and make. The tests need GNU units, a Chromium, pdftotext
+# and other engines too, which the scripts in .ci find or install.
 
 SHELL := /bin/bash
 NODE_MODULES := static/node_modules/.package-lock.json
 PURE = $(shell GOOS=js GOARCH=wasm go list ./internal/... | grep -v /internal/site)
 WASM_EXEC = $(shell go env GOROOT)/lib/wasm
-PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' -not -path '*/browser/*' | sort)
+PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' -not -path '*/browser/*' -not -path '*/engines/*' | sort)
 BROWSER_TESTS = $(wildcard static/test/browser/*.test.js)
+ENGINE_TESTS = $(wildcard static/test/engines/*.test.js)
 PRETTY := static/app static/sw.js static/test static/eslint.config.js
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
 .PHONY: serve watch watcher watched test test-one soak bench dist lighthouse stories pictures build site core types format \
-	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser clean
+	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser test-engines clean
 
 # Builds the program and serves the page on http://localhost:8080.
 serve: build
@@ -34,7 +35,7 @@ watched: core build/licences.txt $(NODE_MODULES)
 # Everything that must hold before a change goes in. All of it runs, whatever fails;
 # what failed, and how to run it alone, comes last.
 test:
-	@node static/test/all.js check-go test-go test-wasm test-page test-browser
+	@node static/test/all.js check-go test-go test-wasm test-page test-browser test-engines
 
 # One test, with what it needs built before it:
 #   make test-one T=TestDensity                    a test of Go, wherever it is
@@ -44,6 +45,7 @@ test:
 #   make test-one T=wasm:./internal/oil            the same, as the page runs it
 #   make test-one T=merge                          a test file of the page, by its name
 #   make test-one T=browser/tabs                   one that needs a browser
+#   make test-one T='engines/driver:webkit'         one that needs all engines
 #   make test-one T='merge:the order of two'        those of it whose names begin so
 test-one:
 	@node static/test/one.js
@@ -161,6 +163,12 @@ test-browser: build watcher
 	CHROMIUM="$$(.ci/chromium)" PDFTOTEXT="$$(.ci/program poppler-utils pdftotext)" \
 	CERTUTIL="$$(.ci/program libnss3-tools certutil)" OPENSSL="$$(.ci/program openssl openssl)" \
 		$(NODE_TEST) --test-concurrency=1 $(BROWSER_TESTS)
+
+# The built page in all engines that can be had here. Where CI=true, that is all of
+# them; elsewhere the end says which were left out.
+test-engines: build
+	CHROMIUM="$$(.ci/chromium)" ENGINE_PROGRAMS="$$(.ci/engines)" \
+		$(NODE_TEST) --test-concurrency=1 $(ENGINE_TESTS)
 
 # Takes away all that was built.
 clean:

@@ -5,6 +5,7 @@ import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { failedInGo } from './go-output.js';
 
 const list = 'build/failed.txt'; // where failed.js writes the page's tests
+const leftOut = 'build/left-out.txt'; // where the tests write which engines they left out
 
 /** Runs one target; resolves to {target, ok, output, page}. */
 async function run(target) {
@@ -12,7 +13,7 @@ async function run(target) {
   console.log(`\n== make ${target}`);
   const child = spawn('make', ['--no-print-directory', '-k', target], {
     stdio: ['inherit', 'pipe', 'pipe'],
-    env: { ...process.env, FAILED_TESTS: list },
+    env: { ...process.env, FAILED_TESTS: list, LEFT_OUT: leftOut },
   });
   let output = '';
   for (const [from, to] of [
@@ -31,7 +32,7 @@ function read(path) {
   try {
     return readFileSync(path, 'utf8').split('\n').filter(Boolean);
   } catch {
-    return []; // no test of the page failed
+    return []; // there was nothing to write
   }
 }
 
@@ -47,6 +48,7 @@ const quoted = (text) =>
   /[^\w./:-]/.test(text) ? `'${text.replaceAll('$', '$$$$').replaceAll("'", `'\\''`)}'` : text;
 
 mkdirSync('build', { recursive: true });
+rmSync(leftOut, { force: true });
 const results = [];
 for (const target of process.argv.slice(2)) results.push(await run(target));
 console.log('');
@@ -56,3 +58,6 @@ if (failures.length) {
   console.log(`\nTo run what failed alone:\n${failures.map((line) => `  ${line}\n`).join('')}`);
   process.exitCode = 1;
 }
+const untried = [...new Set(read(leftOut))];
+if (untried.length)
+  console.log(`\nNOT TRIED in these engines:\n${untried.map((line) => `  ${line}\n`).join('')}`);

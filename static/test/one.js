@@ -20,6 +20,13 @@ const goFiles = () =>
     .filter((path) => path.endsWith('_test.go'))
     .map((path) => ({ path, text: readFileSync(path, 'utf8') }));
 
+/** What runs a test file of the page: [target, the variable that names the files]. */
+function targetOf(file) {
+  if (file.includes('/browser/')) return ['test-browser', 'BROWSER_TESTS'];
+  if (file.includes('/engines/')) return ['test-engines', 'ENGINE_TESTS'];
+  return ['test-units', 'PAGE_TESTS'];
+}
+
 /** What to ask of make: {target, variables, env}. */
 function asked() {
   const [, wasm, test] = what.match(/^(wasm:)?(.*)$/s);
@@ -29,9 +36,7 @@ function asked() {
     return { target, variables: [`PACKAGES=${go.packages.join(' ')}`], env: { GO_RUN: go.run } };
   }
   const { file, name } = pageTest(test, [...files('static/app'), ...files('static/test')]);
-  const [target, list] = file.includes('/browser/')
-    ? ['test-browser', 'BROWSER_TESTS']
-    : ['test-units', 'PAGE_TESTS'];
+  const [target, list] = targetOf(file);
   return { target, variables: [`${list}=${file}`], env: { TEST_NAME: name } };
 }
 
