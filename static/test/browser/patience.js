@@ -2,5 +2,5 @@
 // machine, which static/test/run.js has measured.
 const slowness = Number(process.env.TEST_SLOWNESS) || 1;
 
-/** So many seconds of a quiet machine, in milliseconds of this one. */
-export const patience = (seconds = 30) => seconds * 1000 * slowness;
+/** So many seconds of a quiet machine, in whole milliseconds of this one. */
+export const patience = (seconds = 30) => Math.round(seconds * 1000 * slowness);

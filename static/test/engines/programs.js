@@ -17,6 +17,6 @@ const programs = new Map(
 
 /** The program that drives an engine. */
 export function programOf(name) {
-  if (!programs.has(name)) throw new NotHere('.ci/engines does not find what it needs');
+  if (!programs.has(name)) throw new NotHere('what it needs is not here; .ci/engines names it');
   return programs.get(name);
 }

@@ -15,7 +15,7 @@ export async function freePort() {
 }
 
 /** Sends one command; one that has no answer within its time fails. */
-async function send(method, url, body, seconds) {
+async function send(method, url, body, seconds = 60) {
   const response = await fetch(url, {
     method,
     body: body && JSON.stringify(body),
