@@ -7,6 +7,7 @@ import { patience } from '../browser/patience.js';
 import { boxOf, chooseEntry, focusField, place, textSeen } from './in-page.js';
 
 const polling = 50; // ms
+const samePlace = 10; // CSS pixels
 const mostSeen = 1500; // letters of the screen in a message
 
 /** An engine can't be had here; the message says why. */
@@ -25,9 +26,9 @@ export class Engine {
   can = new Set();
   /** Where saved files arrive. */
   downloads = '';
-  /** ms within which a second tap would be half of a double tap. */
+  /** ms within which a second tap at the same place would be half of a double tap. */
   doubleTap = 0;
-  #tapped = -Infinity;
+  #last = { x: 0, y: 0, at: -Infinity };
 
   windows = {
     /** Opens a further window of the same profile, and goes on in it. */
@@ -79,10 +80,11 @@ export class Engine {
   /** Taps what the selector or {role, name} means, once it can be hit. */
   async tap(what) {
     const where = await this.#placeOf(what);
-    const left = this.#tapped + this.doubleTap - performance.now();
-    if (left > 0) await pause(left);
+    const { x, y, at } = this.#last;
+    const again = Math.hypot(where.x - x, where.y - y) < samePlace;
+    if (again) await pause(Math.max(0, at + this.doubleTap - performance.now()));
     await this.touch([where]);
-    this.#tapped = performance.now();
+    this.#last = { ...where, at: performance.now() };
   }
 
   /** Types into the field whose label begins so, in place of what it holds. */
@@ -123,7 +125,7 @@ export class Engine {
     const [a, b] = [at(from), at(to)];
     const steps = [0, 1 / 3, 2 / 3, 1];
     await this.touch(steps.map((s) => ({ x: a.x + (b.x - a.x) * s, y: a.y + (b.y - a.y) * s })));
-    this.#tapped = performance.now();
+    this.#last = { ...a, at: performance.now() };
   }
 
   /** Does what saves a file, and waits for it; resolves to {name, path}. */

@@ -4,8 +4,6 @@ import { PuppeteerEngine } from './puppeteer-engine.js';
 import { programOf } from './programs.js';
 
 class Firefox extends PuppeteerEngine {
-  doubleTap = 600; // ms; its driver takes two clicks within half a second for a double click
-
   async watch(page) {
     page.on('console', (message) => {
       if (['error', 'warn'].includes(message.type()))

@@ -31,7 +31,7 @@ const asked = (fn) => `
 const complaint = /^(?:(\S+): )?CONSOLE (?:\w+ )?(?:ERROR|WARN) (.*)$/;
 
 export class WebKitEngine extends Engine {
-  doubleTap = 1100; // ms; the driver counts two clicks within a second as a double click
+  doubleTap = 1100; // ms; the driver counts two clicks at one place within a second as a double click
   #session;
   #groups = [];
   #log;
