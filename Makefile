@@ -5,7 +5,9 @@ SHELL := /bin/bash
 NODE_MODULES := static/node_modules/.package-lock.json
 PURE = $(shell GOOS=js GOARCH=wasm go list ./internal/... | grep -v /internal/site)
 WASM_EXEC = $(shell go env GOROOT)/lib/wasm
-PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' -not -path '*/browser/*' -not -path '*/engines/*' | sort)
+PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' \
+	-not -path '*/browser/*' -not -path '*/engines/*' -not -path '*/compat/built*' | sort)
+BUILT_TESTS := static/test/compat/built.test.js
 BROWSER_TESTS = $(wildcard static/test/browser/*.test.js)
 ENGINE_TESTS = $(wildcard static/test/engines/*.test.js)
 PRETTY := static/app static/sw.js static/test static/eslint.config.js
@@ -35,7 +37,7 @@ watched: core build/licences.txt $(NODE_MODULES)
 # Everything that must hold before a change goes in. All of it runs, whatever fails;
 # what failed, and how to run it alone, comes last.
 test:
-	@node static/test/all.js check-go test-go test-wasm test-page test-browser test-engines
+	@node static/test/all.js check-go test-go test-wasm test-page test-built test-browser test-engines
 
 # One test, with what it needs built before it:
 #   make test-one T=TestDensity                    a test of Go, wherever it is
@@ -157,6 +159,10 @@ check-page: $(NODE_MODULES)
 
 test-units: core $(NODE_MODULES)
 	$(NODE_TEST) $(PAGE_TESTS)
+
+# The built page, held against the data on browsers for the oldest versions promised.
+test-built: build
+	$(NODE_TEST) $(BUILT_TESTS)
 
 # The built page in a real browser.
 test-browser: build watcher

@@ -3,6 +3,7 @@
 package main
 
 import (
+	"encoding/json"
 	"flag"
 	"fmt"
 	"os"
@@ -27,8 +28,12 @@ func run() error {
 	flag.StringVar(&from.cache, "cache", "build/compressed", "`folder` that keeps compressed files between builds")
 	flag.BoolVar(&from.quick, "quick", false, "compress little, for a site that is built again in a moment")
 	flag.StringVar(&from.script, "script", "", "one more module for the page to load, as this `path`")
+	oldest := flag.Bool("oldest", false, "write the oldest browsers that the page is built for, as JSON, and stop")
 	out := flag.String("out", "server/site.zip", "`path` of the archive to write")
 	flag.Parse()
+	if *oldest {
+		return json.NewEncoder(os.Stdout).Encode(build.Oldest())
+	}
 
 	built, err := from.site()
 	if err != nil {

@@ -24,6 +24,7 @@ const goFiles = () =>
 function targetOf(file) {
   if (file.includes('/browser/')) return ['test-browser', 'BROWSER_TESTS'];
   if (file.includes('/engines/')) return ['test-engines', 'ENGINE_TESTS'];
+  if (file.includes('/compat/built')) return ['test-built', 'BUILT_TESTS'];
   return ['test-units', 'PAGE_TESTS'];
 }
 

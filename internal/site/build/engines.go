@@ -9,3 +9,18 @@ var oldest = []api.Engine{
 	{Name: api.EngineFirefox, Version: "140"}, // the release with long support before the last
 	{Name: api.EngineChrome, Version: "102"},
 }
+
+// engineNames are the names by which people are told of browsers.
+var engineNames = map[api.EngineName]string{
+	api.EngineIOS: "iOS", api.EngineFirefox: "Firefox", api.EngineChrome: "Chrome",
+}
+
+// Oldest returns the browsers that the page promises to run in, by the names that people
+// are told, each with its oldest version: {"iOS": "15.4"}.
+func Oldest() map[string]string {
+	told := map[string]string{}
+	for _, e := range oldest {
+		told[engineNames[e.Name]] = e.Version
+	}
+	return told
+}

@@ -90,9 +90,10 @@ function unsaid() {
   return [...texts.filter((text) => raw.test(text)), ...alone.map((h2) => `${h2.innerText}: -`)];
 }
 
-const theme = (page, value) => page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }]);
+export const theme = (page, value) =>
+  page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }]);
 
-async function violations(page, runOnly) {
+export async function violations(page, runOnly) {
   // By way of the debugger: the page's own policy would not let it in.
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe);
   const { passes, violations: found } = await page.evaluate(
