@@ -15,7 +15,7 @@ NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
 .PHONY: serve watch watcher watched test test-one soak bench dist lighthouse stories pictures build site core types format \
-	check-go check-page test-go test-go-bare test-wasm test-page test-units test-browser test-engines clean
+	check-go check-page test-go test-go-bare test-wasm test-page test-units test-built test-browser test-engines clean
 
 # Builds the program and serves the page on http://localhost:8080.
 serve: build
