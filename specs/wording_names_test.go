@@ -27,7 +27,7 @@ var otherNames = []struct {
 	{`torque spanner|torque key`, "torque wrench", nil},
 	{`socket wrench|wrench of|open wrench|short wrench`, "spanner", nil},
 	{`allen|inbus|hex key|torx`, "hexagon key, six-lobe bit", nil},
-	{`\bsignal\b|reception|internet|\bweb\b`, "network", nil},
+	{`\bsignal\b|reception|internet|\bweb\b`, "network", []string{"home.add-yes"}}, // what stands on that button
 	{`motorbike|motorcycle's manual|vehicle|machine`, "bike", []string{"invented*", "page.insecure", "settings.offline.insecure"}},
 	{`handbook|service book|workshop manual|owner's manual`, "manual", []string{"aid.*.source"}},
 	{`mileage|speedometer|tacho`, "odometer", nil},

@@ -10,7 +10,7 @@ const ground = {
   words: ['site'],
   core: ['site'],
   phone: ['site'],
-  store: ['site', 'words', 'core'],
+  store: ['site', 'words', 'core', 'phone'],
   ui: ['site', 'words', 'phone'],
 };
 

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { persistRecords } from '../phone/storage.js';
+import { askToKeep } from '../store/promise.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { day } from '../words/dates.js';
 import { Fault } from './bounds.js';
@@ -88,7 +88,7 @@ export class RestoreForm {
     }
     this.#work = null;
     this.#read = null;
-    persistRecords();
+    askToKeep();
     await this.#then();
     this.#app.arrive();
   }

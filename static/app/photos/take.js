@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { limits } from '../core/limits.js';
-import { persistRecords } from '../phone/storage.js';
+import { askToKeep } from '../store/promise.js';
 import { download } from '../phone/share.js';
 import { shrink } from './shrink.js';
 import { t } from '../words/catalogue.js';
@@ -99,7 +99,7 @@ async function save(job, step, control) {
   state.said = '';
   if (kept) {
     state.waiting = null;
-    persistRecords();
+    askToKeep();
     await shelfOf(job, control.app).load();
   } else control.app.redraw();
 }

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
 import { cardOf } from '../store/card-of.js';
-import { persistRecords } from '../phone/storage.js';
+import { askToKeep } from '../store/promise.js';
 import { startJob } from '../store/job.js';
 import { go } from '../ui/address.js';
 import { set, settings } from '../store/settings.js';
@@ -48,7 +48,7 @@ export async function bike([id], app) {
   const start = async () => {
     const job = await app.attempt(() => startJob(card, bench));
     if (!job) return;
-    persistRecords();
+    askToKeep();
     go('job', job);
   };
   screen.draw = () =>

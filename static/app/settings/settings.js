@@ -1,26 +1,23 @@
 import { html, nothing } from 'lit-html';
 import { limits, loadLimits } from '../core/limits.js';
-import { recordsPersist } from '../phone/storage.js';
 import { files } from '../site/files.js';
 import { offline } from '../phone/offline.js';
-import { address } from '../ui/address.js';
 import { set, settings as kept } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { languages } from '../words/language.js';
 import { changeList } from './changes.js';
+import { HomeScreen } from './home-screen.js';
+import { RecordsFate } from './records-fate.js';
 import { namedRadios, radios, ticks } from '../ui/choice.js';
 import { section } from '../ui/section.js';
 
 /** Settings, and how the app stands with this phone. */
 export async function settings(_, app) {
   await loadWordsOf('keep');
-  /** @type {boolean | null} null until the phone has answered */
-  let safe = null;
   loadLimits().then(() => app.redraw());
-  recordsPersist().then((answer) => {
-    safe = answer;
-    app.redraw();
-  });
+  const fate = new RecordsFate(app);
+  const home = new HomeScreen(app);
+  await fate.load();
   const change = async (key, value) => {
     await app.attempt(() => set(key, value));
     app.redraw();
@@ -29,11 +26,12 @@ export async function settings(_, app) {
     name: 'settings',
     tab: 'settings',
     title: t('settings.title'),
-    draw: () => draw(app, safe, change),
+    draw: () => draw(app, fate, home, change),
+    close: () => home.close(),
   };
 }
 
-function draw(app, safe, change) {
+function draw(app, fate, home, change) {
   const { changelog } = app;
   return html`
     <h1 tabindex="-1">${t('settings.title')}</h1>
@@ -42,14 +40,8 @@ function draw(app, safe, change) {
     ${languages.length > 1 ? languageChoice(app) : nothing}
     ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
     ${section('settings.offline', html`<p>${offlineWords()}</p>`)}
-    ${section(
-      'settings.storage',
-      html`<p>${t(safe ? 'settings.storage.kept' : 'settings.storage.may-go')}</p>
-        <p>
-          <a class="button" href=${address('keep')}>${t('keep.open')}</a>
-        </p>`,
-    )}
-    ${section('settings.install', html`<p>${t('settings.install.how')}</p>`)}
+    ${section('settings.storage', fate.draw())}
+    ${section('settings.install', home.draw(fate.browser, fate.facts))}
     ${section(
       'settings.about',
       html`<p>${t('settings.safety')}</p>

@@ -45,6 +45,7 @@ const written = {
   backupLater: [{ time: '2026-11-25T12:00:00.000Z' }],
   erased: ['36c36de0-d328-4eeb-bd18-3226bbd92542'],
   planned: ['4f2a9c1e'],
+  promise: [{ time: '2026-11-25T12:00:00.000Z', kept: false }],
   'calculation/density': [
     {},
     { temperature: '20', hot: true, bottles: [{ size: '1', count: '4', open: true }] },
@@ -114,5 +115,6 @@ test('a name that every object answers to is no setting', async () => {
 });
 
 test('what is about this phone alone is known as such', () => {
-  assert.deepEqual(known.filter(ofThisPhone), ['backup', 'backupLater', 'erased', 'planned']);
+  const here = ['backup', 'backupLater', 'erased', 'planned', 'promise'];
+  assert.deepEqual(known.filter(ofThisPhone), here);
 });

@@ -150,7 +150,7 @@ test('a window of this version, under which a newer one takes the store over, sa
 const poison = [null, true, 7, 1e300, 'constructor', [], [null], {}, { time: 7, told: 1e300 }];
 const settings = [
   ...['system', 'theme', 'language', 'seenChange', 'doneBy', 'gauge', 'bills', 'bill'],
-  ...['due', 'notice', 'backup', 'backupLater', 'erased', 'planned'],
+  ...['due', 'notice', 'backup', 'backupLater', 'erased', 'planned', 'promise'],
 ];
 
 /** Runs in the page: keeps a value under each of these keys. */

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { persistRecords } from '../../phone/storage.js';
+import { askToKeep } from '../../store/promise.js';
 import { checkTexts, compare } from './check.js';
 import { cardsHere } from './cards-here.js';
 import { recordOf } from '../record.js';
@@ -93,7 +93,7 @@ export class TakeIn {
     this.#said = all
       ? ['pack.kept', { count }]
       : ['pack.kept-part', { kept: count, count: taken.length }];
-    if (count) persistRecords();
+    if (count) askToKeep();
     await this.#then();
   }
 
