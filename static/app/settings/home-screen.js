@@ -54,16 +54,15 @@ export class HomeScreen {
           <button type="button" @click=${() => this.#install()}>${t('home.install')}</button>
         </p>`
       : nothing;
-    return html`${offered} ${wayDrawn(way)}`;
+    const apart = ways.get(way)?.apart;
+    return html`${offered} ${wayDrawn(way)}
+      <p>${t(apart ? 'home.apart' : 'home.same')}</p>`;
   }
 }
 
 /** @param {string} way */
-function wayDrawn(way) {
-  const { steps = [], apart } = ways.get(way) ?? {};
-  return html`${homePicture(way)}
+const wayDrawn = (way) =>
+  html`${homePicture(way)}
     <ol>
-      ${steps.map((step) => html`<li>${t(step)}</li>`)}
-    </ol>
-    <p>${t(apart ? 'home.apart' : 'home.same')}</p>`;
-}
+      ${ways.get(way)?.steps.map((step) => html`<li>${t(step)}</li>`)}
+    </ol>`;

@@ -63,6 +63,16 @@ function updateWaits() {
   ServiceWorkerContainer.prototype.register = async () => registration;
 }
 
+/** Runs in the page, before it: the signs by which the browser of an iPhone is known. */
+export function applePhone() {
+  const agent =
+    'Mozilla/5.0 (iPhone; CPU iPhone OS 18_6 like Mac OS X) AppleWebKit/605.1.15 (KHTML, like Gecko) Version/26.0 Mobile/15E148 Safari/604.1';
+  const says = { userAgent: agent, userAgentData: undefined, maxTouchPoints: 5 };
+  for (const [name, value] of Object.entries(says))
+    Object.defineProperty(navigator, name, { value });
+  globalThis.GestureEvent = class {};
+}
+
 /** What the backup of the tests holds. */
 async function restored(page) {
   await goTo(page, '#/keep');
@@ -170,4 +180,5 @@ export const phones = {
   'store full': { before: [fullStore], fill: inUse },
   'no core': { before: [withoutCore], fill: (page) => plantAll(page, sampleJobs([])) },
   'core restarting': { before: [slowCore] },
+  'apple phone': { before: [applePhone] },
 };

@@ -20,6 +20,14 @@ const restoring = (text, said) => async (page) => {
 export const settings = {
   settings: (page) => goTo(page, '#/settings'),
   'settings without a store': on('no store', (page) => goTo(page, '#/settings')),
+  'settings on an Apple phone, with all ways to the home screen': on(
+    'apple phone',
+    async (page) => {
+      await goTo(page, '#/settings');
+      await tapText(page, words('home.others'));
+      await untilSeen(page, words('home.dock'));
+    },
+  ),
 };
 
 export const keep = {
