@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { goTo, startJob, stored } from './job-page.js';
+import { openBrowser, startServer } from './launch.js';
 import { openSite } from './open-site.js';
 import { untilState } from './page.js';
 import { patience } from './patience.js';
@@ -32,6 +33,7 @@ test('in a tab of Chromium: not asked, then asked, then promised, as the browser
   for (const id of ['storage.seven-days', 'storage.promise.granted', 'storage.spared'])
     await told(page, id, false);
 
+  await goTo(page, '#/bikes');
   await startJob(page, 'Corda'); // which asks
   for (const from = Date.now(); !(await remembered(page));)
     assert.ok(Date.now() - from < patience(), 'the answer is remembered');
@@ -51,15 +53,30 @@ test('in a tab of Chromium: not asked, then asked, then promised, as the browser
   assert.deepEqual(complaints, []);
 });
 
-test('opened from its icon: it says so, and no longer how it gets there', async (t) => {
-  const { page } = await openSite(t);
-  const devtools = await page.createCDPSession();
-  const features = [{ name: 'display-mode', value: 'standalone' }];
-  await devtools.send('Emulation.setEmulatedMedia', { features });
+test('in a window of its own: it says so, and no longer how it gets there', async (t) => {
+  const { url } = await startServer(t);
+  const browser = await openBrowser(t, undefined, [`--app=${url}`]);
+  const [page] = await browser.pages();
   await untilState(page, 'ready');
+  const standalone = () => matchMedia('(display-mode: standalone)').matches;
+  assert.ok(await page.evaluate(standalone), 'what is tested here');
   await goTo(page, '#/settings');
   await untilSeen(page, words('home.is-there'));
   for (const id of ['home.install', 'home.same', 'storage.private', 'storage.rule.chromium'])
+    await told(page, id, false);
+});
+
+test('on the home screen of an iPhone: spared the seven days, with records of its own', async (t) => {
+  const { page } = await openSite(t, async (page) => {
+    await page.evaluateOnNewDocument(applePhone);
+    await page.evaluateOnNewDocument(() => void (navigator.standalone = true));
+  });
+  await untilState(page, 'ready');
+  await goTo(page, '#/settings');
+  await untilSeen(page, words('storage.spared'));
+  await told(page, 'storage.own');
+  await told(page, 'home.is-there');
+  for (const id of ['storage.seven-days', 'storage.private', 'home.apart'])
     await told(page, id, false);
 });
 
