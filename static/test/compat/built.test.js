@@ -32,6 +32,29 @@ test('nothing is newer than the oldest browsers promised, but for what has a fal
   assert.deepEqual([...faults(report, exceptions, known, testFiles), ...unneeded], []);
 });
 
+// What is put into files of the built page, and what must be found there.
+const planted = {
+  'app/main.css': ['a{width:10dvh}', 'css.types.length.viewport_percentage_units_dynamic'],
+  'index.html': ['<p popover>a</p>', 'html.global_attributes.popover'],
+  'sw.js': [';[].toSorted(),/(?<=a)b/;', 'javascript.builtins.Array.toSorted'],
+  'app/rescue.js': [';document.startViewTransition()', 'api.Document.startViewTransition'],
+};
+
+test('what is newer is found where it is put, and nothing else', async () => {
+  const part = site.files.filter(({ name }) => planted[name]);
+  assert.equal(part.length, Object.keys(planted).length);
+  const keys = async (files) => (await checkSite({ files, headers: {} })).report.keys();
+  const before = await keys(part);
+  const after = await keys(
+    part.map((file) => ({ ...file, body: `${file.body}${planted[file.name][0]}` })),
+  );
+  const want = Object.values(planted).map(([, key]) => key);
+  assert.deepEqual(
+    after.filter((key) => !before.includes(key)),
+    [...want, 'javascript.regular_expressions.lookbehind_assertion'].sort(),
+  );
+});
+
 test('nothing imports a module that waits', () => {
   const scripts = scriptsOf(site);
   const waiting = scripts.filter(({ text, module }) => module && waits(text));

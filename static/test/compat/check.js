@@ -1,10 +1,16 @@
 // Holds what was found against the list of exceptions.
 import { goTest, pageTest } from '../which.js';
+import { inPart } from './support.js';
 
 const covers = (pattern, key) =>
   pattern.endsWith('.*')
     ? key === pattern.slice(0, -2) || key.startsWith(pattern.slice(0, -1))
     : key === pattern;
+
+// Where these are not known a whole script or program can't be read, whatever is asked first.
+const fatal = /^(javascript\.(?!builtins\.(?!RegExp\.))|webassembly\.(?!api\.))/;
+const isFatal = ({ key, missing }) =>
+  fatal.test(key) && Object.values(missing).some((version) => !version.includes(inPart));
 
 const since = (missing) =>
   Object.entries(missing)
@@ -12,7 +18,8 @@ const since = (missing) =>
     .join(', ');
 
 /**
- * What must be mended, as sentences: what is newer than promised and not excepted, what
+ * What must be mended, as sentences: what is newer than promised and not excepted, or
+ * keeps all that it stands in from being read, what
  * is not known and not listed, exceptions that nothing needs or whose test is not there.
  * `known` says what of the unknown is well known, by its name; `files` are the project's
  * test files, {path, text}.
@@ -27,7 +34,7 @@ export function faults(report, exceptions, known, files) {
   return [
     ...report.wrong,
     ...found
-      .filter((one) => !excepted(one))
+      .filter((one) => isFatal(one) || !excepted(one))
       .map(({ key, missing, places }) => `${key} is newer than promised (${since(missing)}): ${places.slice(0, 3).join('; ')}`), // prettier-ignore
     ...unknown
       .filter(({ key }) => !Object.hasOwn(known, key))

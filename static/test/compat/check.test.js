@@ -64,10 +64,12 @@ test('which browsers lack a feature', () => {
   assert.deepEqual(lacking({ version_added: '15.5' }), { safari_ios: '15.5' });
   assert.deepEqual(lacking({ version_added: '16.0' }), { safari_ios: '16.0' });
   assert.deepEqual(lacking({ version_added: false }), { safari_ios: 'never' });
-  assert.deepEqual(lacking({ version_added: 'preview' }), { safari_ios: 'preview, not whole' });
-  assert.deepEqual(lacking({ version_added: '9', prefix: '-webkit-' }), {
-    safari_ios: '9, not whole',
-  });
+  assert.deepEqual(lacking({ version_added: 'preview' }), { safari_ios: 'never' });
+  assert.deepEqual(lacking({ version_added: '9', prefix: '-webkit-' }), { safari_ios: 'never' });
+  const part = { version_added: '14', version_removed: '16', partial_implementation: true };
+  assert.deepEqual(lacking(part), { safari_ios: 'in part' });
+  assert.deepEqual(lacking([{ version_added: '16' }, part]), { safari_ios: '16, in part before' });
+  assert.deepEqual(lacking({ ...part, version_removed: '15' }), { safari_ios: 'never' });
   assert.deepEqual(lacking([{ version_added: '16' }, { version_added: '14', version_removed: '15' }]), { safari_ios: '16' }); // prettier-ignore
   assert.deepEqual(lacking(undefined), { safari_ios: 'unknown' });
   assert.deepEqual(missing({}, promised), {});
@@ -78,4 +80,27 @@ test('which browsers lack a feature', () => {
     ['15', '15.0', true],
   ])
     assert.equal(upTo(a, b), is, `${a} up to ${b}`);
+});
+
+test('what keeps a script or a program from being read is no matter of exceptions', () => {
+  const judged = (key, version) => {
+    const of = sampleReport();
+    of.found.set(key, { key, missing: { safari_ios: version }, places: ['a'] });
+    return faults(of, [{ keys: [key], why: 'a', test: 'TestFallsBack' }], {}, files).length;
+  };
+  for (const key of [
+    'javascript.regular_expressions.modifier',
+    'javascript.builtins.RegExp.unicodeSets',
+    'webassembly.threads-and-atomics',
+  ])
+    // prettier-ignore
+    assert.equal(judged(key, '16.4'), 1, key);
+  assert.equal(judged('javascript.operators.await.top_level', '27, in part before'), 0);
+  for (const key of [
+    'javascript.builtins.Array.with',
+    'javascript.builtins.Intl.DurationFormat',
+    'webassembly.api.Tag',
+  ])
+    // prettier-ignore
+    assert.equal(judged(key, '16.4'), 0, key);
 });

@@ -117,6 +117,8 @@ export class Receivers {
     }
     if (callee.type !== 'MemberExpression') return undefined;
     const name = nameOf(callee);
+    if (name === 'getContext' && node.arguments[0]?.value === '2d')
+      return { classes: ['CanvasRenderingContext2D'], fixed: false };
     const of = this.of(callee.object, depth + 1);
     if (of?.fixed) {
       const one = givenBy[of.classes[0]]?.[name];

@@ -10,7 +10,7 @@ import { ownNames, strangers } from './own-names.js';
 import { patternFeatures } from './pattern.js';
 import { Receivers, nameOf } from './receiver.js';
 import { checkMedia, checkSelectors } from './style.js';
-import { lookUp, missing, parts } from './support.js';
+import { inPart, lookUp, missing, parts } from './support.js';
 import { syntaxOf } from './syntax.js';
 
 /**
@@ -152,7 +152,7 @@ class ScriptCheck {
     // Where it may well be an old one, what others have in part is no reason to suspect it.
     const may = (
       newer.length < list.length
-        ? newer.filter((one) => Object.values(lacked(one)).some((since) => !/whole/.test(since)))
+        ? newer.filter((one) => Object.values(lacked(one)).some((since) => !since.includes(inPart)))
         : newer
     ).filter(({ owner }) => !this.isStrange(owner));
     if (may.length && Object.hasOwn(this.own.names, name)) {

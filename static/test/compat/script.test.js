@@ -82,6 +82,9 @@ const names = {
     'api.Element.scrollend_event',
     'api.VisualViewport.scrollend_event',
   ],
+  'const brush = a.getContext("2d"); brush.filter = "none"; [1].filter(Boolean);': [
+    'api.CanvasRenderingContext2D.filter',
+  ],
   'new CompressionStream("gzip");': ['api.CompressionStream'],
   'document.startViewTransition(f);': ['api.Document.startViewTransition'],
 };

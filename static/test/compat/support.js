@@ -36,15 +36,32 @@ export function upTo(a, b) {
   return true;
 }
 
-// A feature under another name, behind a switch or in part does not count.
-const whole = ({ version_added, version_removed, flags, prefix, alternative_name, ...rest }) =>
+// A feature under another name or behind a switch does not count.
+const plain = ({ version_added, flags, prefix, alternative_name }) =>
   typeof version_added === 'string' &&
   version_added !== 'preview' &&
-  !version_removed &&
   !flags &&
   !prefix &&
-  !alternative_name &&
-  !rest.partial_implementation;
+  !alternative_name;
+const whole = (one) => plain(one) && !one.version_removed && !one.partial_implementation;
+
+/** Said of a feature that a browser has, but not all of it. */
+export const inPart = 'in part';
+
+/** Since when a browser has what was said of it, if it lacks it at that version: '' if it doesn't. */
+function lacking(said, version) {
+  if (said.some((one) => whole(one) && upTo(one.version_added, version))) return '';
+  const { version_added: since } = said.find(whole) ?? {};
+  const has = said.some(
+    (one) =>
+      plain(one) &&
+      one.partial_implementation &&
+      upTo(one.version_added, version) &&
+      !(one.version_removed && upTo(one.version_removed, version)),
+  );
+  if (has) return since ? `${since}, ${inPart} before` : inPart;
+  return since ?? (said.length ? 'never' : 'unknown');
+}
 
 /**
  * Which of the promised browsers lack what a node of the data describes, and since when
@@ -55,14 +72,8 @@ export function missing(node, promised) {
   const out = {};
   if (!node?.__compat) return out;
   for (const [browser, version] of Object.entries(promised)) {
-    const said = [node.__compat.support[browser] ?? []].flat();
-    if (said.some((one) => whole(one) && upTo(one.version_added, version))) continue;
-    const since = said.find(whole) ?? said[0];
-    out[browser] = !since
-      ? 'unknown'
-      : whole(since)
-        ? since.version_added
-        : `${since.version_added || 'never'}${since.version_added ? ', not whole' : ''}`;
+    const since = lacking([node.__compat.support[browser] ?? []].flat(), version);
+    if (since) out[browser] = since;
   }
   return out;
 }
