@@ -82,6 +82,11 @@ export const exceptions = [
     test: 'browser/voice:a phone without any of this has the same job, and no button that does nothing',
   },
   {
+    keys: ['api.Window.beforeinstallprompt_event', 'api.Window.appinstalled_event'],
+    why: 'Where no browser offers to install it, the way to its home screen is told in words.',
+    test: 'browser/storage:in a browser of an iPhone: seven days, its own way first, the others behind a fold',
+  },
+  {
     keys: ['api.StorageManager.estimate'],
     why: 'It is said that the browser does not tell how much space is left.',
     test: noScripts,

@@ -16,6 +16,7 @@ const givenBy = {
   JSON: { stringify: 'String' },
 };
 
+const givenByGlobal = { String: 'String', matchMedia: 'MediaQueryList' };
 const heldByNavigator = { storage: 'StorageManager', serviceWorker: 'ServiceWorkerContainer' };
 const heldAnywhere = { searchParams: 'URLSearchParams', sheet: 'CSSStyleSheet' };
 
@@ -111,7 +112,8 @@ export class Receivers {
   #given(node, depth) {
     const { callee } = node;
     if (callee.type === 'Identifier') {
-      if (this.global(callee) === 'String') return { classes: ['String'], fixed: false };
+      const one = givenByGlobal[this.global(callee)];
+      if (one) return { classes: [one], fixed: false };
       const made = this.behind(callee);
       return made?.generator && !made.async ? { classes: ['Iterator'], fixed: false } : undefined;
     }

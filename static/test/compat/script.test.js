@@ -69,6 +69,7 @@ const names = {
   'navigator.share({}); navigator.storage.persist();': ['api.Navigator.share'],
   'const { wakeLock } = navigator;': ['api.Navigator.wakeLock'],
   'const { BarcodeDetector } = globalThis;': ['api.BarcodeDetector'],
+  'matchMedia("print").matches;': [],
   'window.navigation;': ['api.Window.navigation'],
   'export const f = (url) => URL.canParse(url);': ['api.URL.canParse_static'],
   'new URL("a").searchParams.size; new Map().size;': ['api.URLSearchParams.size'],
