@@ -14,10 +14,10 @@ import { t } from '../words/catalogue.js';
 export class RecordsFate {
   #app;
   #again = false; // asked here, and refused once more
+  #known = false; // what the browser and the store say was read
   browser = browserOf(signsOf());
-  /** @type {StorageFacts} */
+  /** @type {Omit<StorageFacts, 'store'>} */
   facts = {
-    store: true,
     secure: globalThis.isSecureContext !== false,
     installed: installed(),
     persisted: null,
@@ -28,10 +28,11 @@ export class RecordsFate {
     this.#app = app;
   }
 
-  /** Reads what only the browser and the store know. */
+  /** Reads what only the browser and the store know; until then nothing is told. */
   async load() {
     const [persisted, answer] = await Promise.all([recordsPersist(), lastAnswer()]);
-    this.facts = { ...this.facts, persisted, answer, store: standing.word !== 'store.failed' };
+    this.facts = { ...this.facts, persisted, answer };
+    this.#known = true;
     this.#app.redraw();
   }
 
@@ -41,7 +42,9 @@ export class RecordsFate {
   }
 
   draw() {
-    const { says, ask } = fateOf(this.facts, this.browser);
+    const store = standing.word !== 'store.failed';
+    const fate = fateOf({ ...this.facts, store }, this.browser);
+    const { says, ask } = this.#known ? fate : { says: [], ask: false };
     return html`<div role="status">
         ${says.map((word) => html`<p>${t(word)}</p>`)}
         ${this.#again ? html`<p>${t('storage.asked-again')}</p>` : nothing}

@@ -17,7 +17,7 @@ export async function settings(_, app) {
   loadLimits().then(() => app.redraw());
   const fate = new RecordsFate(app);
   const home = new HomeScreen(app);
-  await fate.load();
+  fate.load();
   const change = async (key, value) => {
     await app.attempt(() => set(key, value));
     app.redraw();

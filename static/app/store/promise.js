@@ -1,4 +1,5 @@
 import { askToPersist } from '../phone/storage.js';
+import { ifSoon } from './database.js';
 import { saveSetting, setting } from './store.js';
 
 /**
@@ -10,7 +11,7 @@ export async function askToKeep() {
   const kept = await askToPersist();
   if (kept !== null) {
     const said = { time: new Date().toISOString(), kept };
-    await saveSetting('promise', said).catch(() => {}); // asked again some time
+    await ifSoon(saveSetting('promise', said)).catch(() => {}); // asked again some time
   }
   return kept;
 }
