@@ -21,6 +21,13 @@ async function told(page, id, is = true) {
   assert.equal(text.includes(words(id)), is, `${id} in: ${text}`);
 }
 
+/** Runs in the page, before it: the browser's own offers to install it never come. */
+const withoutOffers = () =>
+  addEventListener(
+    'beforeinstallprompt',
+    (event) => event.isTrusted && event.stopImmediatePropagation(),
+  );
+
 test('in a tab of Chromium: not asked, then asked, then promised, as the browser says itself', async (t) => {
   const { page, url, browser, complaints } = await openSite(t);
   const persisted = () => page.evaluate(() => navigator.storage.persisted());
@@ -81,7 +88,10 @@ test('on the home screen of an iPhone: spared the seven days, with records of it
 });
 
 test('in a browser of an iPhone: seven days, its own way first, the others behind a fold', async (t) => {
-  const { page, complaints } = await openSite(t, (page) => page.evaluateOnNewDocument(applePhone));
+  const { page, complaints } = await openSite(t, async (page) => {
+    await page.evaluateOnNewDocument(applePhone);
+    await page.evaluateOnNewDocument(withoutOffers); // of Chromium, which it is
+  });
   await untilState(page, 'ready');
   await goTo(page, '#/settings');
   await untilSeen(page, words('storage.seven-days'));
@@ -104,7 +114,7 @@ test('in a browser of an iPhone: seven days, its own way first, the others behin
 });
 
 test('where the browser offers to install it, a button takes the offer, once', async (t) => {
-  const { page } = await openSite(t);
+  const { page } = await openSite(t, (page) => page.evaluateOnNewDocument(withoutOffers));
   await untilState(page, 'ready');
   await goTo(page, '#/settings');
   await untilSeen(page, words('settings.install'));
