@@ -2,8 +2,14 @@
 // each [operation, JSON], and prints the list of answers. The core collects garbage as
 // often as can be, which leans on what slimming leaves.
 import { text } from 'node:stream/consumers';
-import { coreInNode } from './core-in-node.js';
+import { door } from '../app/core/door.js';
+import { programInNode } from './core-in-node.js';
 
-const call = await coreInNode(process.argv[2], { GOGC: '1' });
-const calls = JSON.parse(await text(process.stdin));
-console.log(JSON.stringify(calls.map(([op, input]) => call(op, input))));
+const program = await programInNode(process.argv[2], { GOGC: '1' });
+const call = door(program);
+const answers = JSON.parse(await text(process.stdin)).map(([op, input]) => {
+  const answer = call(op, input);
+  program.exports.rest();
+  return answer;
+});
+console.log(JSON.stringify(answers));

@@ -9,6 +9,9 @@ import { door } from './door.js';
 const world = globalThis; // where a test may put another core
 const coreURL = __FILES__['core.wasm'];
 
+/** Bytes of a program's memory beyond which another takes its place: memory grows to what the largest call needed, and never shrinks. */
+const large = 48 * 2 ** 20;
+
 /** @param {WebAssembly.Imports} imports */
 async function instantiate(imports) {
   try {
@@ -23,14 +26,36 @@ async function instantiate(imports) {
 
 const failed = () => postMessage({ failed: true });
 
-async function run() {
+/**
+ * Starts the program, anew where it was loaded before; resolves to it and what it exports.
+ *
+ * @param {WebAssembly.Module} [loaded]
+ */
+async function start(loaded) {
   const go = new Go();
-  const { instance } = await instantiate(go.importObject);
+  const { module, instance } = loaded
+    ? { module: loaded, instance: await WebAssembly.instantiate(loaded, go.importObject) }
+    : await instantiate(go.importObject);
   // Runs until the program waits for calls; resolves only when it has exited.
   go.run(instance).then(failed, failed);
   world.tidysumpCall = door(instance);
-  onmessage = ({ data: { id, op, input } }) => {
-    postMessage({ id, output: world.tidysumpCall(op, input) });
+  return { module, core: /** @type {any} */ (instance.exports) };
+}
+
+async function run() {
+  let started = start();
+  await started;
+  onmessage = async ({ data: { id, op, input } }) => {
+    try {
+      const { module, core } = await started;
+      postMessage({ id, output: world.tidysumpCall(op, input) });
+      core.rest(); // while the page reads the answer
+      if (core.mem.buffer.byteLength <= large) return;
+      started = start(module);
+      started.catch(failed);
+    } catch {
+      failed();
+    }
   };
   postMessage({ ready: true });
 }
