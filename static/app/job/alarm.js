@@ -23,7 +23,8 @@ class Alarm {
     const before = this.#jobs.get(job)?.timers ?? [];
     const gone = before.filter((b) => !timers.some(({ id }) => id === b.id));
     if (gone.some(({ id }) => this.#announced.has(id))) hush();
-    this.#jobs.set(job, { timers, listener });
+    if (timers.length) this.#jobs.set(job, { timers, listener });
+    else this.#jobs.delete(job); // its listener holds its whole screen
     for (const timer of timers) if (left(timer) <= soon) this.#announced.add(`${timer.id} soon`);
     this.check();
   }

@@ -1,5 +1,4 @@
 import { html, nothing } from 'lit-html';
-import { keyed } from 'lit-html/directives/keyed.js';
 import { loadLimits } from '../core/limits.js';
 import { stayAwake } from '../phone/lock.js';
 import { offline } from '../phone/offline.js';
@@ -9,6 +8,7 @@ import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { aidLinks } from '../aid/links.js';
 import { asks } from './ask.js';
 import { Control } from './control.js';
+import { anew } from '../ui/anew.js';
 import { figureRow } from '../ui/figure.js';
 import { findings, warning } from '../ui/findings.js';
 import { Hands } from './hands.js';
@@ -72,8 +72,8 @@ function draw(job, control) {
   if (control.view === 'steps') return allSteps(job, control);
   const step = job.step(control.stepId ?? job.state.next);
   if (!step) return closing(job, control);
-  // Keyed: what was typed or opened at one step does not appear at the next.
-  return keyed(step.id, oneStep(job, step, control));
+  // What was typed or opened at one step does not appear at the next.
+  return anew(step.id, oneStep(job, step, control));
 }
 
 function oneStep(job, step, control) {

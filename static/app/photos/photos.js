@@ -14,6 +14,7 @@ class Shelf {
   asked = false; // whether to delete it
   #job;
   #app;
+  #left = false;
 
   constructor(job, app) {
     this.#job = job;
@@ -23,6 +24,7 @@ class Shelf {
 
   async load() {
     const list = await photosOf(this.#job).catch(() => []);
+    if (this.#left) return;
     const before = this.urls ?? new Map();
     const urls = new Map();
     for (const { id, blob } of list) urls.set(id, before.get(id) ?? URL.createObjectURL(blob));
@@ -50,6 +52,7 @@ class Shelf {
   }
 
   letGo() {
+    this.#left = true; // also of what is still being read
     for (const url of this.urls?.values() ?? []) URL.revokeObjectURL(url);
   }
 }
