@@ -1,4 +1,5 @@
 import { execFile } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
@@ -8,9 +9,10 @@ import { WebKitEngine, logIn } from './webkit-engine.js';
 const run = promisify(execFile);
 const source = fileURLToPath(new URL('webkit-old-window.c', import.meta.url));
 
-/** Compiles the window, which is a matter of a second, into the profile; resolves to its path. */
+/** Compiles the window, once for a profile; resolves to its path. */
 async function compiled(profile) {
   const program = join(profile, 'window');
+  if (existsSync(program)) return program;
   const { stdout } = await run('pkg-config', [
     '--cflags',
     '--libs',
