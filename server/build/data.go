@@ -32,14 +32,12 @@ func dataFiles(corePath string, languages []specs.Language) (map[string][]byte, 
 	if outcome != core.OK {
 		return nil, fmt.Errorf("the sample cards can't be listed: %s", out)
 	}
-	var answer struct {
-		OK json.RawMessage `json:"ok"`
-	}
-	if err := json.Unmarshal(out, &answer); err != nil {
+	bikes, err := shownBikes(out)
+	if err != nil {
 		return nil, err
 	}
 	data := map[string][]byte{
-		"bikes.json":   answer.OK,
+		"bikes.json":   bikes,
 		"entries.json": specs.Entries,
 		"licences.txt": licences,
 		"samples.json": samples,
@@ -53,6 +51,44 @@ func dataFiles(corePath string, languages []specs.Language) (map[string][]byte, 
 		}
 	}
 	return data, nil
+}
+
+// shownBikes takes out of an answer of "cards" what a list shows of a bike: of its oils
+// the first, of that its volume in the person's unit and its first grade. The rest would
+// weigh on the first screen, which shows none of it.
+func shownBikes(answer []byte) ([]byte, error) {
+	type oil struct {
+		Due struct {
+			Texts []string `json:"texts,omitempty"`
+		} `json:"due"`
+		Grades []string `json:"grades,omitempty"`
+	}
+	var list struct {
+		OK struct {
+			Bikes []struct {
+				ID       string `json:"id"`
+				Name     string `json:"name"`
+				Years    string `json:"years,omitempty"`
+				Layout   string `json:"layout,omitempty"`
+				Invented bool   `json:"invented,omitempty"`
+				Oils     []oil  `json:"oils,omitempty"`
+				Gaps     int    `json:"gaps,omitempty"`
+			} `json:"bikes"`
+		} `json:"ok"`
+	}
+	if err := json.Unmarshal(answer, &list); err != nil {
+		return nil, err
+	}
+	for n := range list.OK.Bikes {
+		b := &list.OK.Bikes[n]
+		b.Oils = b.Oils[:min(len(b.Oils), 1)]
+		for o := range b.Oils {
+			of := &b.Oils[o]
+			of.Due.Texts = of.Due.Texts[:min(len(of.Due.Texts), 1)]
+			of.Grades = of.Grades[:min(len(of.Grades), 1)]
+		}
+	}
+	return json.Marshal(list.OK)
 }
 
 // fixedFiles are those that other programs find by name.
