@@ -2,10 +2,8 @@ package main
 
 import (
 	"encoding/json"
-	"errors"
 	"mime"
 	"net/http"
-	"os"
 	"slices"
 	"strconv"
 	"time"
@@ -115,15 +113,13 @@ func (a *api) work(op string, in []byte) ([]byte, core.Outcome) {
 
 // refuseBody says why the body of a request could not be taken in.
 func refuseBody(w http.ResponseWriter, err error) {
-	switch {
-	case err == errTooLarge:
+	switch status, code := bodyFault(err); status {
+	case http.StatusRequestEntityTooLarge:
 		refuseTooLarge(w)
-	case err == errNoRoom:
+	case http.StatusServiceUnavailable:
 		refuseBusy(w)
-	case errors.Is(err, os.ErrDeadlineExceeded):
-		refuse(w, http.StatusRequestTimeout, "http.too-slow")
 	default:
-		refuse(w, http.StatusBadRequest, "http.not-whole") // who broke off doesn't hear it
+		refuse(w, status, code)
 	}
 }
 
@@ -158,15 +154,21 @@ func isJSON(contentType string) bool {
 // refuse answers with one finding about the request as a whole; values are pairs
 // of name and value.
 func refuse(w http.ResponseWriter, status int, code string, values ...string) {
-	f := told{Code: code, Where: "/", Grade: "refuse", Values: map[string]string{}}
-	for pair := range slices.Chunk(values, 2) {
-		f.Values[pair[0]] = finding.Clip(pair[1])
-	}
+	f := told{Code: code, Where: "/", Grade: "refuse", Values: valuesOf(values)}
 	out, err := json.Marshal(findings{[]told{f}})
 	if err != nil {
 		panic(err) // strings always marshal
 	}
 	answer(w, status, withText(out))
+}
+
+// valuesOf makes values of pairs of name and value, each cut short.
+func valuesOf(pairs []string) map[string]string {
+	v := map[string]string{}
+	for pair := range slices.Chunk(pairs, 2) {
+		v[pair[0]] = finding.Clip(pair[1])
+	}
+	return v
 }
 
 func answer(w http.ResponseWriter, status int, out []byte) {

@@ -18,6 +18,7 @@ func handler(built *site.Site, a *api) http.Handler {
 	r := mux.NewRouter().SkipClean(true)
 	r.Path("/api/{op}").Methods(http.MethodPost).HandlerFunc(a.serve)
 	r.PathPrefix("/api/").HandlerFunc(refuseAPI)
+	a.addPages(r)
 	r.Path("/healthz").Methods(http.MethodGet, http.MethodHead).HandlerFunc(
 		func(w http.ResponseWriter, _ *http.Request) {
 			w.Header().Set("Content-Type", "text/plain; charset=utf-8")

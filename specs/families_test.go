@@ -317,8 +317,8 @@ func TestFamilies_NoWordIsIdle(t *testing.T) {
 	}
 	benchUses(t, used)
 	billHints(t, used)
-	for _, file := range []string{"../static/index.html", "../static/manifest.webmanifest"} {
-		for _, m := range regexp.MustCompile(`\{([a-z.-]+)\}`).FindAllStringSubmatch(readText(t, file), -1) {
+	for _, file := range []string{"../static/index.html", "../static/manifest.webmanifest", "../server/pages/pages.html"} {
+		for _, m := range regexp.MustCompile(`\{(?:t ")?([a-z.-]+)"?\}`).FindAllStringSubmatch(readText(t, file), -1) {
 			used[m[1]] = true
 		}
 	}

@@ -65,30 +65,48 @@ func (l Language) Sentences() map[string]string {
 
 // Part is one part of it.
 func (l Language) Part(name string) map[string]string {
-	var list map[string]entry
-	if err := json.Unmarshal(l.Parts[name], &list); err != nil {
-		panic(fmt.Errorf("%s: %w", name, err)) // ReadWords has read it
-	}
+	list := l.entries(name)
 	sentences := make(map[string]string, len(list))
 	for id, e := range list {
-		sentences[id] = e.other
+		sentences[id] = e.Other
 	}
 	return sentences
 }
 
-// entry is an entry of a catalogue.
-type entry struct{ other string }
+// Entries is the whole catalogue with the forms of its sentences: word id to entry.
+func (l Language) Entries() map[string]Entry {
+	all := map[string]Entry{}
+	for part := range l.Parts {
+		maps.Copy(all, l.entries(part))
+	}
+	return all
+}
+
+func (l Language) entries(part string) map[string]Entry {
+	var list map[string]Entry
+	if err := json.Unmarshal(l.Parts[part], &list); err != nil {
+		panic(fmt.Errorf("%s: %w", part, err)) // ReadWords has read it
+	}
+	return list
+}
+
+// Entry is an entry of a catalogue.
+type Entry struct {
+	Other string            // its sentence, or the one for the category "other"
+	Forms map[string]string // by plural category; nil where it has one sentence
+	By    string            // the value that says which; "" for "count"
+}
 
 // UnmarshalJSON reads a sentence, or an object of sentences by plural category.
-func (e *entry) UnmarshalJSON(text []byte) error {
+func (e *Entry) UnmarshalJSON(text []byte) error {
 	if text[0] == '"' {
-		return json.Unmarshal(text, &e.other)
+		return json.Unmarshal(text, &e.Other)
 	}
-	var forms map[string]string
-	if err := json.Unmarshal(text, &forms); err != nil {
+	if err := json.Unmarshal(text, &e.Forms); err != nil {
 		return err
 	}
-	if e.other = forms["other"]; e.other == "" {
+	e.By = e.Forms["by"]
+	if e.Other = e.Forms["other"]; e.Other == "" {
 		return fmt.Errorf("%s has no form for the category other", text)
 	}
 	return nil
@@ -152,7 +170,7 @@ func readLanguage(folder fs.FS, tag string) (l Language, isDefault bool, err err
 	}
 	l.Name, l.Dir = is.Name, is.Dir
 	for name, text := range l.Parts {
-		if err := json.Unmarshal(text, &map[string]entry{}); err != nil {
+		if err := json.Unmarshal(text, &map[string]Entry{}); err != nil {
 			return l, false, fmt.Errorf("%s: %w", name, err)
 		}
 	}

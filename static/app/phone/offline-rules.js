@@ -23,15 +23,15 @@ export const versionsIn = (names) =>
     .map((name) => name.slice(prefix.length));
 
 /**
- * Whether a request is for the service worker: all of this origin but the API, and
- * what is not a mere asking.
+ * Whether a request is for the service worker: all of this origin but what the
+ * server computes, and what is not a mere asking.
  *
  * @param {{ method: string, url: string }} request
  * @param {string} origin
  */
 export function isOurs({ method, url }, origin) {
   const { origin: from, pathname } = new URL(url);
-  return method === 'GET' && from === origin && !pathname.startsWith('/api/');
+  return method === 'GET' && from === origin && !/^\/(api|plain)\//.test(pathname);
 }
 
 /**
