@@ -20,8 +20,9 @@ const (
 	headEnd     = "</head>"
 )
 
-// reference finds the attributes of index.html that name files of the site.
-var reference = regexp.MustCompile(`\b(href|src)="/([^"#?]+)"`)
+// reference finds the attributes of index.html that name files of the site; what ends
+// with a slash is no file.
+var reference = regexp.MustCompile(`\b(href|src)="/([^"#?]*[^"#?/])"`)
 
 // addIndex makes the page's HTML. Whoever writes index.html names files as they
 // lie in the static folder (href="/app/main.css"); each such name is replaced
