@@ -99,11 +99,12 @@ export function t(id, values = {}) {
 }
 
 /**
- * A value as it is read: "@id" is looked up, everything else stands for itself.
+ * A value as it is read: "@id" is looked up, nothing is said of what isn't there, and
+ * everything else stands for itself.
  *
  * @param {unknown} value
  */
-export const text = (value) => read(value, {});
+export const text = (value) => read(value ?? '', {});
 
 /**
  * What somebody wrote, letter by letter: "@id" too.

@@ -60,6 +60,11 @@ test('a unit that is a word has the form of its count', () => {
     assert.equal(text(other).replace('\u00a0', ' '), other);
 });
 
+test('nothing is said of what is not there', () => {
+  for (const nothing of [undefined, null, '']) assert.equal(text(nothing), '', `${nothing}`);
+  assert.equal(text(0), '0');
+});
+
 test('a number stays on one line with its unit', () => {
   assert.equal(t('open', { of: '2.5 L of oil' }), 'Open it: 2.5\u00a0L of oil');
   assert.equal(text('29 N·m'), '29\u00a0N·m');
