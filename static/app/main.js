@@ -49,6 +49,10 @@ async function speakIn(language) {
   await loadWords(language);
 }
 
+// The head has it fetched early, whichever the first screen is: a browser complains of what
+// nobody takes.
+file('bikes.json').catch(() => {});
+
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => undefined); // the next tap tries again
 fetched.then((screens) => screens?.begin(app)).catch(() => {}); // each of it is done at the next start
