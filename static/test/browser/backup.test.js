@@ -9,23 +9,14 @@ import { halves } from './exif.js';
 import { goTo, plant, startJob, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { untilState } from './page.js';
-import { keepPicture, limitStorage, noisy, pictures, siteKept } from './photos-page.js';
+import { held } from './held.js';
+import { keepPicture, limitStorage, noisy, siteKept } from './photos-page.js';
 import { choose, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 import { defaultLanguage } from '../catalogue.js';
 
 const card = sampleCard('tessaly-corda-650');
 const bike = `${card.make} ${card.model}`;
-
-/** All that the page's store holds, as text. */
-async function held(page) {
-  const all = { photos: await pictures(page) };
-  for (const name of ['jobs', 'events', 'cards', 'lines']) all[name] = await stored(page, name);
-  // What came in with a job lies together; it is the same record.
-  for (const { job, events } of await stored(page, 'bundles'))
-    for (const event of events) all.events.push({ ...event, job });
-  return all;
-}
 
 /** A phone with a job, a photo and an own card. */
 async function filled(t, before) {

@@ -1,12 +1,14 @@
 // A host that serves an exported site, as a static host would: the files with the
-// headers that headers.json names. The folder can be changed while it runs.
+// headers that headers.json names. The folder can be changed while it runs, and the host
+// can be gone for a while.
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 
 /**
  * Starts the host. In what it returns `missing` holds paths to answer with 404, and
- * `altered` functions that make another body of the one of a path.
+ * `altered` functions that make another body of the one of a path; after `stop` nobody
+ * answers at its address until `start`.
  */
 export async function startFolderHost(t, folder) {
   const host = { folder, missing: new Set(), altered: new Map() };
@@ -22,8 +24,12 @@ export async function startFolderHost(t, folder) {
       response.writeHead(404).end();
     }
   });
-  await new Promise((resolve) => server.listen(0, 'localhost', resolve));
-  t.after(() => (server.closeAllConnections(), server.close()));
-  host.url = `http://localhost:${server.address().port}/`;
+  const listen = (port) => new Promise((resolve) => server.listen(port, 'localhost', resolve));
+  await listen(0);
+  const { port } = server.address();
+  host.url = `http://localhost:${port}/`;
+  host.stop = () => new Promise((resolve) => (server.close(resolve), server.closeAllConnections()));
+  host.start = () => listen(port);
+  t.after(host.stop);
   return host;
 }
