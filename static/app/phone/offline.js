@@ -178,7 +178,11 @@ export class Offline {
 
   /** @param {ServiceWorkerRegistration} registration */
   #update({ active }) {
-    if (active?.state === 'activated' && !this.#standing) this.#count(active);
+    // What controls the page serves it, though WebKit 2.38 (iOS 16.0) may go on calling it
+    // "activating" in a page that came with it.
+    const own = this.#container?.controller;
+    const serves = own ?? (active?.state === 'activated' ? active : null);
+    if (serves && !this.#standing) this.#count(serves);
     this.#stand();
   }
 

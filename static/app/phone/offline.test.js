@@ -85,6 +85,12 @@ test('a first visit becomes ready when all was counted, and does not reload', as
   assert.deepEqual([offline.state.updatedElsewhere, reloads.length], [false, 0]);
 });
 
+test('a worker that controls the page is counted, though it be called "activating" for ever', async () => {
+  const active = Object.assign(new FakeServiceWorker('v1'), { state: 'activating' });
+  const { offline } = await begun({ active });
+  assert.deepEqual([offline.state.ready, offline.state.have], [true, 3]);
+});
+
 test('what the browser dropped is counted, and ready is said when it was fetched anew', async () => {
   const active = Object.assign(new FakeServiceWorker('v1'), { have: 1, mended: 2 });
   const { offline, page } = await begun({ active });
