@@ -15,7 +15,7 @@ NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
 .PHONY: serve watch watcher watched test test-one soak bench dist lighthouse stories pictures build site core types format \
-	check-go check-page test-go test-go-bare test-wasm test-page test-units test-built test-browser test-engines clean
+	check-go check-page test-go test-go-bare test-wasm test-page test-units test-built test-browser test-engines engines-table clean
 
 # Builds the program and serves the page on http://localhost:8080.
 serve: build
@@ -175,6 +175,10 @@ test-browser: build watcher
 test-engines: build
 	CHROMIUM="$$(.ci/chromium)" ENGINE_PROGRAMS="$$(.ci/engines)" \
 		$(NODE_TEST) --test-concurrency=1 $(ENGINE_TESTS)
+
+# Writes what the last test-engines saw into the tables of README.md and DEVELOPERS.md.
+engines-table: $(NODE_MODULES)
+	node static/test/engines/write-tables.js
 
 # Takes away all that was built.
 clean:

@@ -1,0 +1,159 @@
+// The lines of the walk about what is written, given away and taken in: an own bike, a
+// backup, QR codes.
+import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
+import { gunzipSync } from 'node:zlib';
+import { held } from '../browser/held.js';
+import { stored } from '../browser/job-page.js';
+import { pieces, words } from '../browser/words.js';
+import { card } from './job-taps.js';
+import { oneOf } from './on-screen.js';
+import { fallsBack, missing } from './outcome.js';
+import { write } from './write.js';
+
+/** Writes into an entry of the editor, and waits until it is taken in. */
+async function enter({ engine }, name, text) {
+  await write(engine, `[name="${name}"]`, text);
+  await engine.press('Enter');
+  await engine.evaluate(() => document.activeElement.blur());
+  await engine.until(() => document.querySelector('[aria-busy=false]') !== null);
+}
+
+const holds = ({ engine }, name) =>
+  engine.evaluate((of) => document.querySelector(`[name="${of}"]`).value, name);
+
+export const editor = {
+  id: 'own bike, by the editor',
+  async run(phone) {
+    const { engine, page } = phone;
+    await phone.goTo('#/edit');
+    await phone.tap(words('layout.wet-sump'), 'button');
+    await engine.until(() => document.querySelector('[name="/make"]') !== null);
+    for (const [name, text] of [
+      ['/make', 'Plainford'],
+      ['/model', 'Two'],
+      ['/engine/displacement', '650'],
+      ['/sources/0/title', 'Plainford Two, manual'],
+      ['/circuits/0/oil/grades', '10w40'],
+      ['/circuits/0/oilOnly', '2,6 L'],
+      ['/bolts/0/torque', '18-20 ft-lb'],
+    ])
+      await enter(phone, name, text);
+    assert.equal(await holds(phone, '/circuits/0/oilOnly'), '2.6 L');
+    const [own, ...others] = await stored(page, 'cards');
+    assert.deepEqual(others, []);
+    assert.deepEqual(
+      [own.card.make, own.card.circuits[0].oil.grades, own.card.circuits[0].oilOnly.value],
+      ['Plainford', ['10W-40'], 2.6],
+    );
+    await phone.tap(words('edit.plan'), 'link');
+    await engine.untilSeen(words('plan.start'));
+    await engine.untilSeen('18–20 lbf·ft');
+    await phone.goTo('#/bikes');
+    await engine.untilSeen('Plainford Two');
+  },
+};
+
+export const backup = {
+  id: 'backup saved to a file',
+  async run(phone) {
+    const { engine, page, left } = phone;
+    left.store = await held(page);
+    await phone.goTo('#/keep');
+    await phone.tap(words('keep.make'), 'button');
+    await engine.untilSeen(words('keep.save'));
+    const { name, path } = await engine.download(() => phone.tap(words('keep.save'), 'button'));
+    await engine.untilSeen(words('keep.saved'));
+    left.backup = path;
+    const bytes = await readFile(path);
+    const packed = bytes[0] === 0x1f && bytes[1] === 0x8b;
+    const lines = (packed ? gunzipSync(bytes) : bytes).toString('utf8').trim().split('\n');
+    assert.match(name, packed ? /^tidysump-backup-.*\.jsonl\.gz$/ : /^tidysump-backup-.*\.txt$/);
+    const events = lines.map((line) => JSON.parse(line)).filter(({ event }) => event);
+    assert.equal(events.length, left.store.events.length);
+    assert.ok(events.length > 10);
+    return packed ? undefined : fallsBack('the file is plain text, not compressed');
+  },
+};
+
+export const restore = {
+  id: 'all erased, and restored from the file',
+  async run(phone) {
+    const { engine, page, left } = phone;
+    await phone.goTo('#/keep/erase');
+    await engine.type(words('erase.label', { word: words('erase.word') }), words('erase.word'));
+    await phone.tap(words('erase.do'), 'button');
+    await engine.untilSeen(words('bikes.title'));
+    await engine.until(() => globalThis.tidysump?.offline.state.ready);
+    const nothing = { photos: [], jobs: [], events: [], cards: [], lines: [] };
+    assert.deepEqual(await held(page), nothing);
+    await phone.goTo('#/keep');
+    await engine.file('#backup-file', left.backup);
+    await engine.untilSeen(words('restore.rule'));
+    assert.deepEqual(await held(page), nothing, 'nothing is changed before it is said');
+    await phone.tap(words('restore.do'), 'button');
+    await engine.untilSeen(words('restore.done'));
+    assert.deepEqual(inOrder(await held(page)), inOrder(left.store));
+    await phone.goTo(`#/record/${left.job}`);
+    await engine.untilSeen(`${card.make} ${card.model}`);
+  },
+};
+
+/** The same records, and what they hold, in one order. */
+function sorted(value) {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (Object(value) !== value) return value;
+  return Object.fromEntries(
+    Object.keys(value)
+      .sort()
+      .map((name) => [name, sorted(value[name])]),
+  );
+}
+
+/** The lists of the store, each in one order. */
+const inOrder = (all) =>
+  Object.fromEntries(
+    Object.entries(all).map(([name, list]) => [
+      name,
+      list.map((one) => JSON.stringify(sorted(one))).sort(),
+    ]),
+  );
+
+export const codes = {
+  id: 'card as QR codes, and back',
+  async run(phone) {
+    const { engine } = phone;
+    await phone.goTo(`#/cards/show/${card.id}`);
+    const cannot = words('qr.cannot');
+    const seen = await engine.until(oneOf, [words('qr.show.how'), cannot]);
+    if (seen === cannot) return fallsBack(cannot);
+    const { width, height } = await engine.evaluate(() => {
+      const box = document.querySelector('.qr svg').getBoundingClientRect();
+      return { width: box.width, height: box.height };
+    });
+    assert.ok(Math.abs(width - height) < 1 && width > 200, `${width} by ${height} px`);
+    await phone.tap(words('qr.as-text'), 'summary');
+    const texts = await engine.evaluate(() => document.querySelector('details textarea').value);
+    assert.match(texts, /^TSC1:/);
+    await phone.goTo('#/cards/read');
+    await engine.until((all) => {
+      const field = document.querySelector('#qr-codes');
+      if (field) field.value = all;
+      return field !== null;
+    }, texts);
+    await phone.tap(words('qr.paste.read'), 'button');
+    await engine.untilSeen(words('pack.same.why'));
+    return undefined;
+  },
+};
+
+export const room = {
+  id: 'how much space is left',
+  async run(phone) {
+    await phone.goTo('#/keep');
+    const unknown = words('room.unknown');
+    const [used] = pieces('room.used');
+    const seen = await phone.engine.until(oneOf, [used, unknown]);
+    return seen === unknown ? missing(unknown) : undefined;
+  },
+};
