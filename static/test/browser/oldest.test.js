@@ -184,8 +184,12 @@ test('every screen is whole and can be read without what is newer in styles', as
         await theme(page, colours);
         assert.deepEqual(await violations(page, ['color-contrast']), [], colours);
       }
-      await page.emulateMediaType('print');
-      assert.deepEqual(await violations(page, ['color-contrast']), [], 'on paper, out of the dark');
+      await page.emulateMediaType('print'); // still in the dark
+      const paper = await page.evaluate(
+        () => getComputedStyle(document.documentElement).backgroundColor,
+      );
+      assert.equal(paper, 'rgb(255, 255, 255)', 'paper is white, and what stands on it dark');
+      assert.deepEqual(await violations(page, ['color-contrast']), [], 'on paper');
       await page.emulateMediaType();
       await theme(page, 'light');
     });
