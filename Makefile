@@ -14,7 +14,7 @@ PRETTY := static/app static/sw.js static/test static/eslint.config.js
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
-.PHONY: serve watch watcher watched test test-one soak bench dist lighthouse stories pictures build site core types format \
+.PHONY: serve watch watcher watched test test-one soak soak-memory bench dist lighthouse stories pictures build site core types format \
 	check-go check-page test-go test-go-bare test-wasm test-page test-units test-built test-browser test-engines engines-table clean
 
 # Builds the program and serves the page on http://localhost:8080.
@@ -56,6 +56,11 @@ test-one:
 # and looks for all that was kept: make soak MINUTES=20 SEED=7
 soak: build
 	CHROMIUM="$$(.ci/chromium)" node static/test/soak/soak.js $(or $(MINUTES),10) $(SEED)
+
+# What page and core hold while a person uses them for long, and whether it grows:
+# make soak-memory MINUTES=60 SEED=7
+soak-memory: build
+	CHROMIUM="$$(.ci/chromium)" node static/test/soak/soak-memory.js $(or $(MINUTES),10) $(SEED)
 
 # What it costs: the core natively and as WebAssembly, the bytes, the start, the
 # server beside nginx.
