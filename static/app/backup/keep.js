@@ -1,6 +1,9 @@
 import { html, nothing } from 'lit-html';
 import { unsaved } from './unsaved.js';
 import { address } from '../ui/address.js';
+import { browserOf, signsOf } from '../phone/browser.js';
+import { installed } from '../phone/install.js';
+import { byTime } from '../phone/storage-rules.js';
 import { photoRoom } from '../store/photos.js';
 import * as store from '../store/store.js';
 import { day } from '../words/dates.js';
@@ -36,12 +39,13 @@ export async function keep([view], app) {
     app.redraw();
   };
   await load();
+  const time = byTime({ installed: installed() }, browserOf(signsOf()));
   const out = new BackupForm(app, load);
   const incoming = new RestoreForm(app, load);
   const room = new Room(app, load);
   const all = () => html`
     <h1 tabindex="-1">${t('keep.title')}</h1>
-    <p>${t('keep.why')}</p>
+    <p>${t('keep.why')} ${time.map((word) => html`${t(word)} `)}</p>
     <p><strong>${last(here)}</strong></p>
     ${section('keep.out', out.draw(held(here)))} ${section('restore.title', incoming.draw())}
     ${aside.any ? section('aside.title', aside.draw()) : nothing}

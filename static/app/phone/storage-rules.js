@@ -64,10 +64,10 @@ export function fateOf(facts, browser) {
  * Dock, whose store is apart from the browser's. [MDN] no other engine does that. A page
  * inside another app lies in that app's store ([WK-STORE], [MDN] per app).
  *
- * @param {StorageFacts} facts
+ * @param {Pick<StorageFacts, 'installed'>} facts
  * @param {Browser} browser
  */
-function byTime({ installed }, { engine, inside }) {
+export function byTime({ installed }, { engine, inside }) {
   if (installed) return engine === 'webkit' ? ['storage.spared', 'storage.own'] : [];
   if (inside) return ['storage.inside', ...(engine === 'webkit' ? ['storage.seven-days'] : [])];
   return engine === 'webkit' ? ['storage.seven-days', 'storage.home-spared'] : [];

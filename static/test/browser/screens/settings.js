@@ -40,6 +40,10 @@ export const keep = {
     await goTo(page, '#/keep');
     await untilSeen(page, words('room.none'));
   }),
+  'backup, in a browser that erases after seven days': on('apple phone', async (page) => {
+    await goTo(page, '#/keep');
+    await untilSeen(page, words('storage.seven-days'));
+  }),
   'backup, photos to be erased': async (page) => {
     await plantPhoto(page);
     await goTo(page, '#/keep');
