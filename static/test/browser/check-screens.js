@@ -5,17 +5,21 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
-import { stickingOut, textSize, tooSmall } from './layout.js';
+import { barsAmiss, stickingOut, textSize, tooSmall, untilDrawn } from './layout.js';
 import { openPhones } from './open-phones.js';
 import { phoneOf, screens } from './screens.js';
 
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const small = { width: 360, height: 740 };
+const smallest = { width: 320, height: 568 };
 const wide = { width: 1280, height: 900 };
 
 // Where one works with gloves on; elsewhere one reads.
 const withGloves = ['job', 'trouble', 'aid', 'bench', 'cards', 'edit'];
+
+// Where bars stand over what one works at.
+const withBars = ['bikes', 'bike', 'job'];
 
 /** Tests these screens in all their states. */
 export function checkScreens(...names) {
@@ -58,8 +62,10 @@ async function check(t, page, screen) {
     }
   });
   await t.test('no sideways scrolling at 320 px, nor at 360 px with text of 200 %', async () => {
-    await page.setViewport({ width: 320, height: 640 });
+    await page.setViewport(smallest);
+    await untilDrawn(page);
     assert.deepEqual(await stickingOut(page), [], '320 px');
+    if (withBars.includes(screen)) assert.deepEqual(await barsAmiss(page), [], '320 × 568');
     await page.setViewport(small);
     await textSize(page, 2);
     try {

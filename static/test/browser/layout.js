@@ -12,6 +12,34 @@ export const stickingOut = (page) =>
     return scrollWidth > clientWidth ? [`scrolls to ${scrollWidth} px`, ...list] : list;
   });
 
+/**
+ * What is amiss with the bars at the bottom: buttons in two rows, more than a third of
+ * the screen, or an end of the screen that can't be scrolled clear of them.
+ */
+export const barsAmiss = (page) =>
+  page.evaluate(() => {
+    const bars = [...document.querySelectorAll('.actions, .tabs')].filter(
+      (bar) => getComputedStyle(bar).position === 'fixed' && bar.checkVisibility(),
+    );
+    const place = (element) => element.getBoundingClientRect();
+    const found = bars
+      .filter((bar) => {
+        const buttons = [...bar.querySelectorAll(':scope > :is(a, button)')].map(place);
+        return buttons.some(({ top }) => buttons.some(({ bottom }) => top >= bottom - 1));
+      })
+      .map(({ className }) => `${className} in two rows`);
+    const top = Math.min(innerHeight, ...bars.map((bar) => place(bar).top));
+    if (innerHeight - top > innerHeight / 3) found.push(`they take ${innerHeight - top} px`);
+    const { scrollY } = window;
+    scrollTo(0, document.documentElement.scrollHeight);
+    const hidden = [...document.querySelectorAll('main :is(p, a, button, input, summary, li)')]
+      .filter((element) => element.checkVisibility() && !element.closest('.actions, .tabs, dialog'))
+      .filter((element) => place(element).height > 1 && place(element).bottom > top + 1);
+    found.push(...hidden.slice(0, 3).map(({ outerHTML }) => `behind: ${outerHTML.slice(0, 120)}`));
+    scrollTo(0, scrollY);
+    return found;
+  });
+
 /** Waits until what changed is drawn, and what watches sizes has acted; the page must be in front. */
 export const untilDrawn = (page) =>
   page.evaluate(
