@@ -14,5 +14,7 @@ export function watchTextSize(app) {
     const rem = Number.parseFloat(getComputedStyle(root).fontSize);
     root.toggleAttribute('data-large-text', root.clientWidth < narrow * rem);
   };
-  new ResizeObserver(measure).observe(app);
+  // Measured while sizes are being told, it would have the page laid out once more, of which
+  // WebKit complains.
+  new ResizeObserver(() => requestAnimationFrame(measure)).observe(app);
 }
