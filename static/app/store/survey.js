@@ -1,4 +1,5 @@
 import { isUnanswered } from '../core/answer.js';
+import { lettersOfCall } from '../core/batches.js';
 import { call, core } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
 import { historyOf } from './history.js';
@@ -19,12 +20,6 @@ import { historyOf } from './history.js';
  * @property {number} card the place of its card among the call's
  * @property {string} rest
  */
-
-const bytesOfLetter = 3; // at most
-const atOnce = 350_000; // letters of a call: further ones wait for it
-
-/** How many letters a call may have, whatever they are. */
-const room = () => Math.min((limits.call ?? Infinity) / bytesOfLetter, atOnce);
 
 /**
  * Has the core work jobs out: an answer for each. Rejects when there is no core.
@@ -51,7 +46,7 @@ export async function survey(cases, how = {}) {
     const text = JSON.stringify(card);
     const rest = JSON.stringify(job);
     const full = jobs.length >= (limits.survey ?? Infinity);
-    if (full || letters + rest.length + text.length > room()) await flush();
+    if (full || letters + rest.length + text.length > lettersOfCall()) await flush();
     if (!cards.has(text)) letters += text.length;
     const place = cards.get(text) ?? cards.size;
     cards.set(text, place);

@@ -1,11 +1,8 @@
+import { batches } from '../../core/batches.js';
 import { call, core } from '../../core/client.js';
-import { limits, loadLimits } from '../../core/limits.js';
+import { loadLimits } from '../../core/limits.js';
 
 /** @import { CardsAnswer } from '../../core/core.d.ts' */
-
-// A call holds so many letters at most that it fits whatever their alphabet, three
-// bytes each, with as much to spare: a call that takes long shows no progress.
-const bytesOfLetter = 2 * 3;
 
 /**
  * Has the core look at each card's text. Resolves to an entry for each: {text, bike,
@@ -18,15 +15,9 @@ const bytesOfLetter = 2 * 3;
  */
 export async function checkTexts(texts, progress = () => {}) {
   await loadLimits();
-  const letters = (limits.call ?? Infinity) / bytesOfLetter;
   const entries = [];
-  for (let from = 0; from < texts.length; from = entries.length) {
-    let to = from + 1;
-    for (let size = texts[from].length; to < texts.length; to++) {
-      size += texts[to].length;
-      if (size > letters) break;
-    }
-    entries.push(...(await ask(texts.slice(from, to))));
+  for (const batch of batches(texts)) {
+    entries.push(...(await ask(batch)));
     progress(entries.length);
   }
   return entries;
