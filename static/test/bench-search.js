@@ -39,8 +39,8 @@ export async function searchTimes() {
   }
 }
 
-/** Puts the cards into the store unseen by the page. */
-async function fill(page) {
+/** Puts 10,000 own cards into the store unseen by the page. */
+export async function fill(page) {
   const card = sampleCard('ondrake-quarto-900');
   const { ok } = await page.evaluate(
     (sample) => globalThis.tidysump.core.call('cards', { cards: [sample], canonical: true }),

@@ -9,6 +9,7 @@ import { searchTimes } from './bench-search.js';
 import { firstAnswer, serverRates, slowPhones } from './bench-server.js';
 import { sizes } from './bench-size.js';
 import { startTimes } from './bench-start.js';
+import { tapTimes } from './bench-taps.js';
 
 /** Prints rows as a table, numbers to the right. */
 function table(title, head, rows) {
@@ -69,6 +70,22 @@ table(
     bikes.toFixed(0),
     ready.toFixed(0),
     (bikes / starts[0].bikes).toFixed(2),
+  ]),
+);
+
+const taps = await tapTimes();
+const costs = (times) =>
+  times.flatMap(({ median, worst, ratio }, n) => [
+    median.toFixed(0),
+    worst.toFixed(0),
+    ...(n === 0 ? [] : [ratio.toFixed(1)]),
+  ]);
+table(
+  'From the finger or key going down to the next picture, and to the one with what it did, ms',
+  ['', 'median', 'worst', 'at 1/4', 'worst', 'of full', 'at 1/6', 'worst', 'of full'],
+  taps.flatMap(({ name, painted, shown }) => [
+    [name, ...costs(painted)],
+    ['  what it did', ...costs(shown)],
   ]),
 );
 
