@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import { backUp, chooseBackup, restoreFrom } from './backup-page.js';
 import { openReady, ownCard, packOf, paste, keep as keepCards } from './cards-page.js';
 import { downloaded } from './download.js';
 import { halves } from './exif.js';
@@ -28,31 +29,6 @@ async function filled(t, before) {
   await paste(site.page, packOf(ownCard('heron', 'Heron 500')));
   await keepCards(site.page, 1);
   return site;
-}
-
-/** Makes a backup and saves it; resolves to {path, name}. */
-async function backUp(t, page) {
-  await goTo(page, '#/keep');
-  await tap(page, words('keep.make'));
-  await untilSeen(page, words('keep.save'));
-  const arrived = await downloaded(page, await temporaryFolder(t));
-  await tap(page, words('keep.save'));
-  await untilSeen(page, words('keep.saved'));
-  return arrived();
-}
-
-/** Chooses a file to be restored. */
-async function chooseBackup(page, path) {
-  await goTo(page, '#/keep');
-  const input = await page.waitForSelector('#backup-file');
-  await input.uploadFile(path);
-}
-
-async function restoreFrom(page, path) {
-  await chooseBackup(page, path);
-  await untilSeen(page, words('restore.rule'));
-  await tap(page, words('restore.do'));
-  await untilSeen(page, words('restore.done'));
 }
 
 test('a backup of one phone makes another like it, photos and all; the jobs go on there', async (t) => {
