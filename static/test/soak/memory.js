@@ -1,17 +1,17 @@
 // What the app holds while a person uses it for long: every screen in its states and
 // every act, over and over, on one page that is never loaded anew. The store gets back
 // what lay in it after each round, so that only what is forgotten to be let go can grow.
-import puppeteer from 'puppeteer-core';
 import { goTo, stored } from '../browser/job-page.js';
 import { launchChromium, startServer } from '../browser/launch.js';
 import { phone as small } from '../browser/open-site.js';
 import { untilState } from '../browser/page.js';
-import { patience } from '../browser/patience.js';
 import { phones } from '../browser/phones.js';
 import { phoneOf, screens } from '../browser/screens.js';
 import { median } from '../median.js';
 import { acts, Person } from './acts.js';
+import { collected, madeIn, programsIn } from './heap.js';
 import { Ledger } from './ledger.js';
+import { toLetGo } from './let-go.js';
 
 // The code that the browser makes of what runs often would be counted as memory of the page.
 const withoutMachineCode = '--js-flags=--no-sparkplug --no-maglev --no-turbofan';
@@ -19,7 +19,6 @@ const withoutMachineCode = '--js-flags=--no-sparkplug --no-maglev --no-turbofan'
 const used = 'in use'; // the phone of most states
 const worked = 'begin done reading done note photo undo done photo restore'.split(' ');
 const restoredJobs = 20;
-const collections = 3; // what one finalizes is free only after the next
 
 // What a state's way finds only once on a page: a tick that the next tap takes away.
 const once = ['places to touch, one ticked'];
@@ -80,11 +79,10 @@ const store = (all) =>
 export class LongUse {
   #t;
   #chance;
-  #address; // of the browser's debugger
   #before; // what lay in the store
   #states;
   #jobs;
-  #browser;
+  #letGo; // what the driver of the browser holds on to in the page
   page;
 
   /**
@@ -101,8 +99,7 @@ export class LongUse {
     const browser = await launchChromium(undefined, [withoutMachineCode]);
     const child = browser.process();
     t.after(() => child.kill());
-    use.#address = browser.wsEndpoint();
-    const page = await browser.newPage();
+    const page = (use.page = await browser.newPage());
     await page.setViewport(small);
     await page.evaluateOnNewDocument(counted);
     for (const fn of phones[used].before ?? []) await page.evaluateOnNewDocument(fn);
@@ -112,7 +109,7 @@ export class LongUse {
     await page.reload();
     await page.waitForSelector('h1');
     use.#before = await page.evaluate(store);
-    await browser.disconnect();
+    use.#letGo = toLetGo(page);
     return use;
   }
 
@@ -121,7 +118,7 @@ export class LongUse {
    * worked at and restored beside others. Resolves to how many acts that were.
    */
   async round() {
-    const page = await this.#connect();
+    const { page } = this;
     const ledger = new Ledger();
     const person = new Person(this.#t, { page }, ledger, this.#chance, restoredJobs);
     const todo = [
@@ -141,58 +138,49 @@ export class LongUse {
     await page.evaluate(store, this.#before);
     await goTo(page, '#/record'); // which nobody has told of it
     await goTo(page, '#/bikes');
-    await this.#browser.disconnect();
+    await this.#letGo();
     return count;
   }
 
   /**
    * What is held now, once all that nobody can reach was collected: in bytes `page` (its
-   * own objects), `drawn` (what its elements need), `worker`, `core` (the memory of its
-   * program) and `caches`; in numbers `nodes`, `listeners`, `urls`, `intervals`, `records`.
+   * heap), `made` (of that, what its program made), `drawn` (what its elements need),
+   * `worker` and `core` (the memory of its program); in numbers `nodes`, `listeners`,
+   * `cached` (answers that are kept), `urls`, `intervals`, `records`.
    */
   async held() {
-    const page = await this.#connect();
+    const { page } = this;
     const devtools = await page.createCDPSession();
     const [thread] = page.workers();
-    const { usedSize: pageHeap, embedderHeapUsedSize: drawn } = await heap(devtools);
-    const { usedSize: worker } = await heap(thread.client);
+    const { usedSize: pageHeap, embedderHeapUsedSize: drawn } = await collected(devtools);
+    const { usedSize: worker } = await collected(thread.client);
     const { nodes, jsEventListeners: listeners } = await devtools.send('Memory.getDOMCounters');
     const { urls, intervals } = await page.evaluate(() => ({
       urls: globalThis.held.urls.size,
       intervals: globalThis.held.intervals.size,
     }));
     const all = await Promise.all(Object.keys(this.#before).map((name) => stored(page, name)));
-    const caches = await page.evaluate(() =>
-      navigator.storage.estimate().then(({ usageDetails }) => usageDetails?.caches ?? 0),
-    );
-    const core = await memoryOf(thread.client);
-    await this.#browser.disconnect();
+    const cached = await page.evaluate(async () => {
+      const names = await caches.keys();
+      const each = names.map(async (name) => (await (await caches.open(name)).keys()).length);
+      return (await Promise.all(each)).reduce((sum, n) => sum + n, 0);
+    });
+    const core = await programsIn(thread.client);
+    const made = await madeIn(devtools);
+    await devtools.detach();
     return {
       page: pageHeap,
+      made,
       drawn,
       worker,
       core,
-      caches,
       nodes,
       listeners,
+      cached,
       urls,
       intervals,
       records: all.flat().length,
     };
-  }
-
-  /** The page, by a connection of its own: what the one before held on to is let go. */
-  async #connect() {
-    this.#browser = await puppeteer.connect({
-      browserWSEndpoint: this.#address,
-      defaultViewport: small,
-      protocolTimeout: patience(180),
-    });
-    const pages = await this.#browser.pages();
-    const page = pages.find((one) => one.url().startsWith('http'));
-    page.setDefaultTimeout(patience());
-    await page.bringToFront();
-    return page;
   }
 }
 
@@ -200,28 +188,6 @@ export class LongUse {
 async function work(person) {
   person.job = null;
   for (const name of worked) await acts[name](person);
-}
-
-/** Collects all that nobody can reach; resolves to what is left. */
-async function heap(devtools) {
-  for (let n = 0; n < collections; n++) await devtools.send('HeapProfiler.collectGarbage');
-  return devtools.send('Runtime.getHeapUsage');
-}
-
-/** Bytes of the memories of all programs that the worker holds. */
-async function memoryOf(devtools) {
-  const evaluate = (expression) => devtools.send('Runtime.evaluate', { expression });
-  const { result } = await evaluate('WebAssembly.Memory.prototype');
-  const { objects } = await devtools.send('Runtime.queryObjects', {
-    prototypeObjectId: result.objectId,
-  });
-  const sum = await devtools.send('Runtime.callFunctionOn', {
-    objectId: objects.objectId,
-    functionDeclaration:
-      'function () { return this.reduce((sum, { buffer }) => sum + buffer.byteLength, 0); }',
-    returnByValue: true,
-  });
-  return sum.result.value;
 }
 
 /** What grew from some samples of what was held to others, by their medians: sentences. */
