@@ -4,7 +4,7 @@ import { limits } from './limits.js';
 // is answered and no progress shows, and which must end long before the deadline of a call.
 
 const bytesOfLetter = 3; // at most
-const atOnce = 350_000; // letters; half a second on a phone, and several under load
+const atOnce = 350_000; // letters: about half of what a call could take before a slow phone reached its deadline
 
 /** How many letters a call may have that can be divided, whatever they are. Ask once the limits are loaded. */
 export const lettersOfCall = () => Math.min((limits.call ?? Infinity) / bytesOfLetter, atOnce);
