@@ -12,6 +12,7 @@ import (
 
 	"tidysump/internal/core"
 	"tidysump/internal/finding"
+	"tidysump/server/pages"
 )
 
 // maxBody is the most bytes of a request that are taken in. It is the server's own:
@@ -21,16 +22,6 @@ const maxBody = 1 << 20
 // maxAnswer is the most bytes of an answer: half the room, so that no caller who takes
 // one slowly keeps all others from theirs.
 const maxAnswer = roomForAll / 2
-
-// statuses says how each outcome of the core is told over HTTP.
-var statuses = map[core.Outcome]int{
-	core.OK:        http.StatusOK,
-	core.UnknownOp: http.StatusNotFound,
-	core.Malformed: http.StatusBadRequest,
-	core.Refused:   http.StatusUnprocessableEntity,
-	core.TooLarge:  http.StatusRequestEntityTooLarge,
-	core.Crashed:   http.StatusInternalServerError,
-}
 
 // door is core.Do, or what stands in for it in a test.
 type door func(op string, in []byte) ([]byte, core.Outcome)
@@ -62,7 +53,7 @@ func (a *api) serve(w http.ResponseWriter, r *http.Request) {
 	switch {
 	case !a.knows[op]:
 		out, outcome := a.do(op, nil)
-		answer(w, statuses[outcome], withText(out))
+		answer(w, pages.Statuses[outcome], withText(out))
 		return
 	case !isJSON(kind):
 		refuse(w, http.StatusUnsupportedMediaType, "http.media-type", "type", kind)
@@ -97,7 +88,7 @@ func (a *api) serve(w http.ResponseWriter, r *http.Request) {
 	case !held.hold(len(out)):
 		refuseBusy(w)
 	default:
-		answer(w, statuses[outcome], out)
+		answer(w, pages.Statuses[outcome], out)
 	}
 }
 

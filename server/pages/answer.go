@@ -137,8 +137,9 @@ type outcome struct {
 	Warns                           []warn
 }
 
-// statuses says how each outcome of the core is told over HTTP.
-var statuses = map[core.Outcome]int{
+// Statuses says how each outcome of the core is told over HTTP, by the pages and by the
+// operations.
+var Statuses = map[core.Outcome]int{
 	core.OK:        http.StatusOK,
 	core.UnknownOp: http.StatusNotFound,
 	core.Malformed: http.StatusBadRequest,
@@ -164,5 +165,5 @@ func call[T any](do Do, op string, in any) (answer T, found []finding, status in
 	if err := json.Unmarshal(out, &all); err != nil {
 		panic(err) // the core answers in JSON, and a test holds that these types fit
 	}
-	return all.OK, all.Findings, statuses[outcome]
+	return all.OK, all.Findings, Statuses[outcome]
 }

@@ -72,7 +72,7 @@ func (p *Pages) Card(ask Ask) Page {
 	case !json.Valid([]byte(text)):
 		// What the core says of it counts: it knows where the fault is.
 		_, outcome := p.do("check-card", append(append([]byte(`{"card":`), text...), '}'))
-		return p.refusedCard(ask, text, statuses[outcome])
+		return p.refusedCard(ask, text, Statuses[outcome])
 	}
 	return p.plan(ask, json.RawMessage(text), true)
 }
