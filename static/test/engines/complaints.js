@@ -17,6 +17,11 @@ const known = [
     text: /^The resource \S+\.json was preloaded using link preload but not used/,
     because: 'fetch() takes it from the cache of the network there, which does not count as use',
   },
+  {
+    engines: ['webkit', 'webkit-old'],
+    text: /^Cannot load \S+\/app\/core\/worker\.\S+ due to access control checks/,
+    because: 'so they tell of what was still loading when the page was left; lines ask the core',
+  },
 ];
 
 /** The complaints of an engine that stand for a fault. */
