@@ -36,9 +36,12 @@ const figuresOf = (answer) =>
       plain(told(texts[0], values)),
     ]);
 
-/** Runs in the page: the figures that stand there, [name, value]. */
-const figuresShown = () =>
-  [...document.querySelectorAll('.worked .figure')].map((row) =>
+/**
+ * Runs in the page: the figures that stand there, [name, value]. Where they are to be
+ * others, false: an answer to what stood in the form before may stand there still.
+ */
+const figuresShown = (wanted) => {
+  const shown = [...document.querySelectorAll('.worked .figure')].map((row) =>
     ['dt', '.value'].map((part) =>
       row
         .querySelector(part)
@@ -47,6 +50,8 @@ const figuresShown = () =>
         .trim(),
     ),
   );
+  return !wanted || JSON.stringify(shown) === JSON.stringify(wanted) ? shown : false;
+};
 
 /** The value of a list of the form, by its name. */
 const choose = (engine, name, value) =>
@@ -73,8 +78,10 @@ async function work(phone, { op, typed, chosen = {} }) {
   await engine.untilSeen(words('bench.worked'));
   const { ok } = await ask(op, { ...typed, ...chosen, system: 'metric' });
   assert.ok(ok, `${op} is answered natively`);
+  const wanted = figuresOf(ok);
+  await engine.until(figuresShown, wanted).catch(() => {}); // what stands there instead is told
   const shown = await engine.evaluate(figuresShown);
-  assert.deepEqual(shown, figuresOf(ok), op);
+  assert.deepEqual(shown, wanted, `${op}: ${JSON.stringify({ ...typed, ...chosen })}`);
   if (ok.verdict) await engine.untilSeen(words(ok.verdict));
   if (op === 'convert') for (const text of ok.texts) await engine.untilSeen(text);
   return shown.length;
