@@ -71,8 +71,9 @@ export const coloursOf = (page, base64, places) =>
 
 /**
  * Lets the site of that URL store so many bytes in all; resolves to what lifts the
- * limit. It must be set before the site stores anything: browsers remember for a
- * while how much room there was.
+ * limit. It must be set before the site stores anything: browsers remember for up to
+ * half a minute how much room there was, and so may let in as much again as the site took
+ * meanwhile, though never more than the limit.
  */
 export async function limitStorage(page, url, quotaSize) {
   const devtools = await page.createCDPSession();
@@ -81,16 +82,11 @@ export async function limitStorage(page, url, quotaSize) {
   return () => devtools.send('Storage.overrideQuotaForOrigin', { origin });
 }
 
-/** How many bytes of the site a page keeps for offline use. */
+/** How many bytes the browser counts for what a page keeps of the site for offline use. */
 export const siteKept = (page) =>
   page.evaluate(async () => {
-    let bytes = 0;
-    for (const name of await caches.keys()) {
-      const cache = await caches.open(name);
-      for (const request of await cache.keys())
-        bytes += (await (await cache.match(request)).arrayBuffer()).byteLength;
-    }
-    return bytes;
+    const { usageDetails } = await navigator.storage.estimate();
+    return usageDetails.caches;
   });
 
 /** A picture that stays large however it is made again. */
