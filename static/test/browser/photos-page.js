@@ -71,9 +71,9 @@ export const coloursOf = (page, base64, places) =>
 
 /**
  * Lets the site of that URL store so many bytes in all; resolves to what lifts the
- * limit. It must be set before the site stores anything: browsers remember for up to
- * half a minute how much room there was, and so may let in as much again as the site took
- * meanwhile, though never more than the limit.
+ * limit. It must be set before the site stores anything: Chromium remembers for a while
+ * (about half a minute, from memory; after 31 s it knew better) how much room there was,
+ * and so may let in as much again as the site took meanwhile.
  */
 export async function limitStorage(page, url, quotaSize) {
   const devtools = await page.createCDPSession();
