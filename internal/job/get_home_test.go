@@ -1,10 +1,12 @@
 package job_test
 
 import (
+	"strconv"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"tidysump/internal/card"
 	"tidysump/internal/date"
 	"tidysump/internal/job"
 	"tidysump/internal/outlook"
@@ -16,43 +18,75 @@ import (
 // What happens on the way home is no oil change: whatever is written down, no interval
 // begins anew, nothing is compared with a volume due, and the record says what it was.
 func TestReplay_GetHomeIsNoOilChange(t *testing.T) {
-	poured := 0
-	rapid.Check(t, func(t *rapid.T) {
-		c := plantest.Card(t)
-		b := plantest.Bench(t, c)
-		b.GetHome = true
-		p, list := plantest.Made(c, b)
-		if p == nil {
-			t.Fatal(list)
-		}
-		events := drawEvents(t, p, "e")
-		s := job.Replay(p, &job.History{Events: events}, nil)
-		told := 0
-		for _, f := range s.Findings {
-			if f.Code == "home-only" {
-				told++
+	t.Run("whatever is written down", func(t *testing.T) {
+		rapid.Check(t, func(t *rapid.T) {
+			c := plantest.Card(t)
+			b := plantest.Bench(t, c)
+			b.GetHome = true
+			p, list := plantest.Made(c, b)
+			if p == nil {
+				t.Fatal(list)
 			}
-		}
-		if told != 1 || !s.Summary.Home || s.DueAgain != nil || s.Change != (job.NextChange{}) {
-			t.Fatalf("told %d times, due again %+v, next %+v", told, s.DueAgain, s.Change)
-		}
-		for _, o := range s.Oils {
-			if len(o.Poured) > 0 {
-				poured++
-			}
-			if len(o.Due)+len(o.Left)+len(o.Drained) > 0 || o.Verdict+o.Caught != "" || o.Since != nil {
-				t.Fatalf("held against the volume of a change: %+v", o)
-			}
-		}
-		past := job.Past{Card: *c, Bench: b, History: job.History{Events: events}}
-		trace, list := past.Recall()
-		if trace == nil || len(trace.Changed) > 0 {
-			t.Fatalf("changed %+v, %v", trace, list)
-		}
+			noOilChange(t, c, b, p, drawEvents(t, p, "e"))
+		})
 	})
-	if poured == 0 {
-		t.Error("nobody topped up")
+	topped := 0
+	plantest.Samples(t, func(t *testing.T, c *card.Card, b plan.Bench, p *plan.Plan) {
+		if !b.GetHome {
+			return
+		}
+		events := poursAll(p)
+		if poured := noOilChange(t, c, b, p, events); poured != len(events) {
+			t.Fatalf("%d oils were topped up, and the record has %d", len(events), poured)
+		}
+		topped += len(events)
+	})
+	if topped == 0 {
+		t.Error("no plan of a sample asks what was topped up on the way home")
 	}
+}
+
+// poursAll answers each question of a plan that asks how much went in.
+func poursAll(p *plan.Plan) []job.Event {
+	var events []job.Event
+	for _, s := range p.Steps {
+		for _, a := range s.Asks {
+			if a.What == plan.AskPoured {
+				events = append(events, job.Event{ID: "e" + strconv.Itoa(len(events)), Time: noon, Kind: job.Reading, Step: s.ID, What: a.What, About: a.About, Value: "150 mL"})
+			}
+		}
+	}
+	return events
+}
+
+// noOilChange checks that these events of a job on the way home are no oil change, and
+// gives how many oils were topped up in them.
+func noOilChange(t rapid.TB, c *card.Card, b plan.Bench, p *plan.Plan, events []job.Event) int {
+	s := job.Replay(p, &job.History{Events: events}, nil)
+	told := 0
+	for _, f := range s.Findings {
+		if f.Code == "home-only" {
+			told++
+		}
+	}
+	if told != 1 || !s.Summary.Home || s.DueAgain != nil || s.Change != (job.NextChange{}) {
+		t.Fatalf("%+v: told %d times, due again %+v, next %+v", events, told, s.DueAgain, s.Change)
+	}
+	poured := 0
+	for _, o := range s.Oils {
+		if len(o.Poured) > 0 {
+			poured++
+		}
+		if len(o.Due)+len(o.Left)+len(o.Drained) > 0 || o.Verdict+o.Caught != "" || o.Since != nil {
+			t.Fatalf("%+v: held against the volume of a change: %+v", events, o)
+		}
+	}
+	past := job.Past{Card: *c, Bench: b, History: job.History{Events: events}}
+	trace, list := past.Recall()
+	if trace == nil || len(trace.Changed) > 0 {
+		t.Fatalf("%+v: changed %+v, %v", events, trace, list)
+	}
+	return poured
 }
 
 // Between two changes somebody topped up on the way home: when the oil is due stays as it
