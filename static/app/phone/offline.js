@@ -1,9 +1,8 @@
 import { scriptURL } from '../site/trusted.js';
 
-const takeOverDeadline = 4000; // ms until a plain reload, if no new worker takes over
-// A question is lost with a worker that is ended before it answers: it is asked again.
+// What a worker is asked is lost with one that is ended meanwhile: it is asked again.
 const answerDeadline = 5000; // ms
-const questions = 4; // at most
+const questions = 4; // at most; if no new worker takes over then, a plain reload
 
 /**
  * How a worker stands: its own version, the one that it serves, and how many files of
@@ -150,14 +149,14 @@ export class Offline {
     return () => this.#subscribers.delete(fn);
   }
 
-  /** Lets the newest version take over and reloads this tab, and only this one. */
-  takeOver() {
+  /** Lets the newest version take over and reloads this tab, and only this one; `left` is how often it may be asked. */
+  takeOver(left = questions) {
     this.#asked = true;
     const { waiting, active } = this.#registration ?? {};
     const newest = waiting ?? (this.state.waiting ? active : null);
-    if (!newest) return this.#reloadOnce();
+    if (!newest || !left) return this.#reloadOnce();
     newest.postMessage({ type: 'take-over' });
-    setTimeout(() => this.#reloadOnce(), takeOverDeadline);
+    setTimeout(() => this.#reloaded || this.takeOver(left - 1), answerDeadline);
   }
 
   /** @param {Partial<State>} change */

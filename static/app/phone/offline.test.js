@@ -161,7 +161,21 @@ test('taking over reloads this tab, once', async (t) => {
   changeController(container, waiting);
   changeController(container, waiting);
   await messageRoundTrip();
-  t.mock.timers.tick(4000);
+  for (let second = 0; second < 60; second++) t.mock.timers.tick(1000);
+  assert.equal(reloads.length, 1);
+});
+
+test('a worker that was ended before it took over is asked again', async (t) => {
+  const waiting = new FakeServiceWorker('v2');
+  const { offline, container, reloads } = await begun({
+    active: new FakeServiceWorker('v1'),
+    waiting,
+  });
+  t.mock.timers.enable({ apis: ['setTimeout'] });
+  offline.takeOver();
+  t.mock.timers.tick(5000);
+  assert.deepEqual([waiting.told, reloads.length], [['take-over', 'take-over'], 0]);
+  changeController(container, waiting);
   assert.equal(reloads.length, 1);
 });
 
@@ -172,9 +186,9 @@ test('taking over ends in a reload, whatever the worker does', async (t) => {
   });
   t.mock.timers.enable({ apis: ['setTimeout'] });
   offline.takeOver();
-  t.mock.timers.tick(3999);
+  for (let second = 0; second < 19; second++) t.mock.timers.tick(1000);
   assert.equal(reloads.length, 0);
-  t.mock.timers.tick(1);
+  t.mock.timers.tick(1000);
   assert.equal(reloads.length, 1);
 });
 
