@@ -38,7 +38,9 @@ function draw(app, fate, home, change) {
     ${radios('settings.units', 'plan.units', kept.system, limits.systems ?? [kept.system], (v) => change('system', v))}
     ${radios('settings.theme', 'settings.theme', kept.theme, ['auto', 'light', 'dark'], (v) => change('theme', v))}
     ${languages.length > 1 ? languageChoice(app) : nothing}
+    ${ticks('settings.others', [{ label: t('settings.others.work'), on: kept.forOthers }], (_, on) => change('forOthers', on))}
     ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
+    ${ticks('settings.books', [{ label: t('settings.books.write'), on: kept.books }], (_, on) => change('books', on))}
     ${section('settings.offline', html`<p>${offlineWords()}</p>`)}
     ${section('settings.storage', fate.draw())}
     ${section('settings.install', home.draw(fate.browser, fate.facts))}

@@ -50,6 +50,8 @@ const shapes = new Map(
     doneBy: typed,
     gauge: record({ edge: text(40), ratio: text(40) }),
     bills: flag,
+    forOthers: flag,
+    books: flag,
     bill: (value) => isRecord(value) && billed(value),
     due: listOf(record({ id: text(1000), name: typed, remind: text(40) })),
     notice: (value) => value === false || record({ told: moment })(value),

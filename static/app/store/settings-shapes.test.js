@@ -26,6 +26,8 @@ const written = {
   doneBy: ['', 'Ada, workshop'],
   gauge: [{ edge: '320', ratio: '1.5' }],
   bills: [true, false],
+  forOthers: [true, false],
+  books: [true, false],
   bill: [
     {},
     {

@@ -15,6 +15,8 @@ import { saveSetting, setting } from './store.js';
  * @property {string} doneBy
  * @property {GaugeInput} [gauge] what was matched: edge and ratio
  * @property {boolean} bills this person writes estimates and bills
+ * @property {boolean} forOthers this person works on bikes of other people: owners and visits
+ * @property {boolean} books this person keeps books on old oil, a shelf and torque wrenches
  */
 
 /** @type {Settings} */
@@ -26,6 +28,8 @@ export const settings = {
   doneBy: '',
   gauge: undefined,
   bills: false,
+  forOthers: false,
+  books: false,
 };
 
 /** @type {Promise<void> | undefined} */

@@ -149,7 +149,18 @@ test('a window of this version, under which a newer one takes the store over, sa
 // Of every kind that JSON has, and some that look right at first.
 const poison = [null, true, 7, 1e300, 'constructor', [], [null], {}, { time: 7, told: 1e300 }];
 const settings = [
-  ...['system', 'theme', 'language', 'seenChange', 'doneBy', 'gauge', 'bills', 'bill'],
+  ...[
+    'system',
+    'theme',
+    'language',
+    'seenChange',
+    'doneBy',
+    'gauge',
+    'bills',
+    'bill',
+    'forOthers',
+    'books',
+  ],
   ...['due', 'notice', 'backup', 'backupLater', 'erased', 'planned', 'promise'],
 ];
 
