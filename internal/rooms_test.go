@@ -23,6 +23,7 @@ var rooms = []struct {
 	{"internal/quantity", "finding"},
 	{"internal/csv", "quantity"},
 	{"internal/calendar", "date"},
+	{"internal/ledger", "finding date wire"},
 	// The mechanic's figures.
 	{"internal/oil", "quantity"},
 	{"internal/drain", "quantity"},
@@ -41,7 +42,7 @@ var rooms = []struct {
 	{"internal/outlook", "finding date wire quantity due card shown job"},
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	// The door.
-	{"internal/core", "finding date wire quantity csv calendar due fault card plan job outlook calc"},
+	{"internal/core", "finding date wire ledger quantity csv calendar due fault card plan job outlook calc"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

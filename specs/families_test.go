@@ -55,7 +55,7 @@ func planWords(t *testing.T) []family {
 	program := goSources(t, "internal", "wasm")
 	jobs := goSources(t, "internal/shown", "internal/plan", "internal/job", "internal/outlook")
 	codes := fields(program, "Code")
-	for name, nth := range map[string]int{"add": 0, "fault": 1, "unasked": 1, "refuse": 1, "Refusal": 0, "refusal": 0} {
+	for name, nth := range map[string]int{"add": 0, "fault": 1, "Fault": 1, "unasked": 1, "refuse": 1, "Refusal": 0, "refusal": 0} {
 		codes = append(codes, arguments(program, name, nth)...)
 	}
 	codes = append(codes, arguments(goSources(t, "internal/core"), "failed", 0)...)

@@ -4,6 +4,7 @@ import (
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/job"
+	"tidysump/internal/ledger"
 	"tidysump/internal/outlook"
 	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
@@ -21,10 +22,12 @@ func (*nothing) Members(*wire.Members) {}
 type limitsAnswer struct {
 	call, text, events           int // bytes; the events of a job in all
 	note, reading, entry, remark int // letters that are offered to be typed
+	value, seq                   int // letters of what is told in a fact; the highest number of one
 	jobs, survey                 int // of a bike; in one call
 	photos                       []plan.Motif
 	systems                      []quantity.System
 	places, getHomeAt            []plan.Place
+	personal                     []ledger.Person // facts that tell of a person
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -35,18 +38,22 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	m.Int("reading", &a.reading)
 	m.Int("entry", &a.entry)
 	m.Int("remark", &a.remark)
+	m.Int("value", &a.value)
+	m.Int("seq", &a.seq)
 	m.Int("jobs", &a.jobs)
 	m.Int("survey", &a.survey)
 	wire.Texts(m, "photos", &a.photos)
 	wire.Texts(m, "systems", &a.systems)
 	wire.Texts(m, "places", &a.places)
 	wire.Texts(m, "getHomeAt", &a.getHomeAt)
+	wire.List(m, "personal", &a.personal)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons,
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

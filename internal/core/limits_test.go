@@ -4,14 +4,17 @@ import (
 	"encoding/json"
 	"strings"
 	"testing"
+
+	"tidysump/internal/job"
+	"tidysump/internal/ledger"
 )
 
 // What is offered to be typed can be taken in, in any alphabet: a letter has up to
 // four bytes.
 func TestLimits_LettersFitInAText(t *testing.T) {
-	var limits struct{ Text, Note, Reading, Entry, Remark int }
+	var limits struct{ Text, Note, Reading, Entry, Remark, Value int }
 	must(t, "limits", []byte(`{}`), &limits)
-	for name, letters := range map[string]int{"note": limits.Note, "reading": limits.Reading, "entry": limits.Entry, "remark": limits.Remark} {
+	for name, letters := range map[string]int{"note": limits.Note, "reading": limits.Reading, "entry": limits.Entry, "remark": limits.Remark, "value": limits.Value} {
 		if letters == 0 || 4*letters > limits.Text {
 			t.Errorf("%s: %d letters in %d bytes", name, letters, limits.Text)
 		}
@@ -26,6 +29,13 @@ func TestLimits_LettersFitInAText(t *testing.T) {
 	must(t, "replay", in, &state)
 	if len(state.Notes) != 1 || state.Notes[0].Text != note {
 		t.Error("the longest note isn't taken in")
+	}
+}
+
+// A remark in a fact may be as long as a note in a job: one number says both.
+func TestLimits_Remark(t *testing.T) {
+	if ledger.TextLetters != job.NoteLetters {
+		t.Errorf("a fact's text may have %d letters, a note %d", ledger.TextLetters, job.NoteLetters)
 	}
 }
 

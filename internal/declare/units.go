@@ -103,6 +103,8 @@ var units = map[string]string{
 	"LimitsAnswer.reading": "Letters",
 	"LimitsAnswer.entry":   "Letters",
 	"LimitsAnswer.remark":  "Letters",
+	"LimitsAnswer.value":   "Letters",
+	"LimitsAnswer.seq":     "Count",
 	"LimitsAnswer.jobs":    "Count",
 	"LimitsAnswer.survey":  "Count",
 

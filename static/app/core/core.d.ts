@@ -118,6 +118,9 @@ export type InBase = number;
 /** A number in the unit that specs/ops.md names for the figure. */
 export type InFigure = number;
 
+/** Book is what a fact is told in. */
+export type Book = 'bike' | 'visit' | 'oil' | 'shelf' | 'wrench';
+
 /** Clutch says whether the clutch runs in oil. */
 export type Clutch = 'wet' | 'dry';
 
@@ -144,6 +147,9 @@ export type EventKind =
   | 'bill'
   | 'choose'
   | 'photo';
+
+/** FactKind is what a fact says. All books have Undo; the others are those of their rooms. */
+export type FactKind = 'undo';
 
 /** FilterKind is a kind of oil filter. */
 export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal';
@@ -1060,6 +1066,10 @@ export interface LimitsAnswer {
   entry?: Letters;
   /** letters that are offered to be typed */
   remark?: Letters;
+  /** letters of what is told in a fact; the highest number of one */
+  value?: Letters;
+  /** letters of what is told in a fact; the highest number of one */
+  seq?: Count;
   /** of a bike; in one call */
   jobs?: Count;
   /** of a bike; in one call */
@@ -1068,6 +1078,18 @@ export interface LimitsAnswer {
   systems?: System[];
   places?: Place[];
   getHomeAt?: Place[];
+  /** facts that tell of a person */
+  personal?: Person[];
+}
+
+/**
+ * Person says which facts tell of a person: those of a kind in a book, and where What isn't empty
+ * of them those that are about it.
+ */
+export interface Person {
+  book: Book;
+  kind: FactKind;
+  what?: string;
 }
 
 /** PlanInput is a card and a bench, and of a job that has begun the ids of its steps. */
