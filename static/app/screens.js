@@ -13,6 +13,7 @@ import { offline } from './phone/offline.js';
 import { record } from './record/record.js';
 import { settings } from './settings/settings.js';
 import { sheet } from './record/sheet.js';
+import { keepBikes } from './store/bikes.js';
 import { sweepDrafts } from './store/drafts.js';
 import { keepSteps, writtenBack } from './store/job.js';
 import { trouble } from './trouble/trouble.js';
@@ -20,7 +21,8 @@ import { trouble } from './trouble/trouble.js';
 /** What is to be done once, after the first screen. */
 export async function begin(app) {
   writtenBack.see = () => app.fail('job.written-back');
-  await Promise.allSettled([notifyDue(), keepSteps(offline.state.version), sweepDrafts()]);
+  const { version } = offline.state;
+  await Promise.allSettled([notifyDue(), keepSteps(version), keepBikes(version), sweepDrafts()]);
 }
 
 /** All screens but the first, by the name in their address, which is also that of their file. */

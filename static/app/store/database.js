@@ -9,7 +9,7 @@ import { lineOf } from './log-line.js';
 // disk, so that the phone may die at any tap.
 /** The store's name. */
 export const name = 'tidysump';
-const version = 4;
+const version = 5;
 const patience = 2000; // ms; after a crash some phones take many seconds to answer
 /** @type {IDBTransactionOptions} */
 const strict = { durability: 'strict' };
@@ -71,6 +71,10 @@ function open() {
         db.createObjectStore('aside', { keyPath: 'key' });
         db.createObjectStore('saved', { keyPath: 'id' });
         db.createObjectStore('drafts', { keyPath: 'key' });
+      }
+      if (from < 5) {
+        db.createObjectStore('facts', { keyPath: ['book', 'of', 'id'] });
+        db.createObjectStore('bikes', { keyPath: 'id' });
       }
       if (from >= 3) return;
       db.createObjectStore('photos', { keyPath: ['job', 'id'] });
@@ -208,11 +212,12 @@ function abort(tx) {
 }
 
 /**
- * All keys [job, …] of one job, whatever follows: every list sorts after every text.
+ * All keys [job, …] of one job, whatever follows: every list sorts after every text. So do
+ * those of facts, by their book and subject.
  *
- * @param {string} job
+ * @param {string[]} key
  */
-export const ofJob = (job) => IDBKeyRange.bound([job], [job, []]);
+export const ofJob = (...key) => IDBKeyRange.bound(key, [...key, []]);
 
 /** Lets go of the store, so that it can be deleted. */
 export async function close() {

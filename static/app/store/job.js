@@ -19,8 +19,9 @@ import { newId } from '../site/new-id.js';
  *
  * @param {Card} card
  * @param {Bench} bench
+ * @param {string} [bike] id of its bike, unless it is that which the card implies
  */
-export async function startJob(card, bench) {
+export async function startJob(card, bench, bike = card.id) {
   const steps = await stepsOf({ card, bench });
   const record = {
     id: newId(),
@@ -28,6 +29,7 @@ export async function startJob(card, bench) {
     started: new Date().toISOString(),
     card,
     bench,
+    ...(bike !== card.id && { bike }),
     ...(steps && { steps }),
     summary: {},
   };

@@ -7,14 +7,16 @@ import * as store from './store.js';
 /** @import { JobRecord } from './records.d.ts' */
 
 /**
- * The job on the same bike that this one is compared with, as the core is told it, or undefined.
+ * The job on the same bike that this one is compared with, as the core is told it, or
+ * undefined.
  *
- * @param {JobRecord} record
+ * @param {JobRecord} job
  * @returns {Promise<Past | undefined>}
  */
-export async function lastOf({ card, started }) {
-  const bike = card?.id;
-  if (typeof bike !== 'string') return undefined;
+export async function lastOf(job) {
+  const { started } = job;
+  const bike = await store.bikeOf(job);
+  if (typeof bike !== 'string') return undefined; // a file may say anything
   const lines = await store.logOf(bike);
   const jobs = lines.map(({ id, summary: { finished } }) => ({ id, finished }));
   const { ok } = await call('last-job', { started, jobs });

@@ -7,9 +7,9 @@
  * @param {JobRecord} record
  * @returns {LogLine}
  */
-export const lineOf = ({ id, card, name, started, summary = {}, steps }) => ({
+export const lineOf = ({ id, bike, card, name, started, summary = {}, steps }) => ({
   id,
-  bike: card?.id ?? '',
+  bike: bike ?? card?.id ?? '',
   name,
   started,
   summary,

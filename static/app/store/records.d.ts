@@ -10,6 +10,8 @@ export interface JobRecord {
   started: string;
   card: Card;
   bench: Bench;
+  /** id of its bike; without it, that of the card, whose id is also that of the bike that it implies */
+  bike?: string;
   /** ids of the steps of the plan that it began with, in order; one of before version 4 may lack them */
   steps?: string[];
   summary?: Partial<Summary>;
@@ -18,7 +20,7 @@ export interface JobRecord {
 /** What lists show of a job: see lineOf. */
 export interface LogLine {
   id: string;
-  /** id of its card */
+  /** id of its bike: in the store that which it was begun on, in what is read that whose it is (see whose.js) */
   bike: string;
   name: string;
   /** time */
@@ -42,11 +44,12 @@ export interface Bundle {
 
 /**
  * Another content under an id that is here, which is never replaced: `text` is its
- * canonical JSON; of another record of the job itself the id is ''.
+ * canonical JSON; of another record of the job itself the id is ''. Of a fact, `job` is its
+ * book and subject: see besideFacts.
  */
 export interface Beside {
   job: string;
-  kind: 'event' | 'job';
+  kind: 'event' | 'job' | 'fact';
   id: string;
   text: string;
 }
@@ -74,6 +77,68 @@ export interface Saved {
   made: string;
 }
 
+/** What is kept by facts: a bike, a visit, or one of the books of a workshop. */
+export type Book = 'bike' | 'visit' | 'oil' | 'shelf' | 'wrench';
+
+/**
+ * What was told of a subject that is no job: written once and never changed, taken back by
+ * another. What is true of the subject follows from all of its facts, in the core.
+ */
+export interface Fact {
+  book: Book;
+  /** the subject: id of a bike, of the job of a visit, of a can, an item or a wrench */
+  of: string;
+  id: string;
+  kind: string;
+  /** time */
+  time: string;
+  /** day on this phone */
+  day: string;
+  /** its place: one more than the highest that was known here of its subject */
+  seq: number;
+  what?: string;
+  value?: string;
+  text?: string;
+  job?: string;
+  signs?: { [name: string]: string };
+}
+
+/** A figure of a bike of its own, which lies over the card's. */
+export interface OwnFigure {
+  what: string;
+  value: string;
+  standing?: string;
+  why?: string;
+}
+
+/** What is told of a bike, as the core makes it of the bike's facts: lists need no core. */
+export interface BikeRow {
+  id: string;
+  /** id of the card that it follows; without one, its own id */
+  card?: string;
+  called?: string;
+  plate?: string;
+  frame?: string;
+  words?: string;
+  owner?: string;
+  reach?: string;
+  /** why it was laid aside: sold, gone, other; with what was said of it */
+  aside?: string;
+  asideText?: string;
+  /** the bike that this one went into, after all joins */
+  into?: string;
+  /** ids of the jobs that were moved here */
+  jobs?: string[];
+  figures?: OwnFigure[];
+  /** ids of its pictures */
+  photos?: string[];
+  findings?: Finding[];
+  /** time of its newest fact */
+  changed?: string;
+  /** its facts have changed since: whichever change that was */
+  stale?: string;
+}
+
 /** What stands in a field and is not kept yet: its key is the scope and the field. */
 export interface Draft {
   key: string;
@@ -82,7 +147,10 @@ export interface Draft {
   time: string;
 }
 
-/** A picture of a job: its id is that of the event that says it was taken. */
+/**
+ * A picture of a job: its id is that of the event that says it was taken; or one of a fact,
+ * whose subject stands in the place of the job.
+ */
 export interface Picture {
   job: string;
   id: string;
@@ -119,6 +187,8 @@ export interface Schema extends DBSchema {
   saved: { key: string; value: Saved };
   drafts: { key: string; value: Draft };
   log: { key: string; value: LogLine; indexes: { bike: string } };
+  facts: { key: [book: string, of: string, id: string]; value: Fact };
+  bikes: { key: string; value: BikeRow };
 }
 
 export type Database = IDBPDatabase<Schema>;

@@ -59,6 +59,7 @@ const shapes = new Map(
     backupLater: at,
     erased: text(100),
     planned: text(100),
+    garage: text(100),
     promise: record({ time, kept: flag }),
   }),
 );
@@ -70,7 +71,7 @@ const field = (value) => typed(value) || flag(value);
 const calculation = recordOf((value) => field(value) || listOf(recordOf(field))(value));
 
 /** Settings that are about this phone: they are in no backup, and none brings them. */
-const here = new Set(['backup', 'backupLater', 'erased', 'planned', 'promise']);
+const here = new Set(['backup', 'backupLater', 'erased', 'planned', 'garage', 'promise']);
 
 /**
  * Reports whether a setting is about this phone alone.

@@ -47,6 +47,7 @@ const written = {
   backupLater: [{ time: '2026-11-25T12:00:00.000Z' }],
   erased: ['36c36de0-d328-4eeb-bd18-3226bbd92542'],
   planned: ['4f2a9c1e'],
+  garage: ['4f2a9c1e'],
   promise: [{ time: '2026-11-25T12:00:00.000Z', kept: false }],
   'calculation/density': [
     {},
@@ -117,6 +118,6 @@ test('a name that every object answers to is no setting', async () => {
 });
 
 test('what is about this phone alone is known as such', () => {
-  const here = ['backup', 'backupLater', 'erased', 'planned', 'promise'];
+  const here = ['backup', 'backupLater', 'erased', 'planned', 'garage', 'promise'];
   assert.deepEqual(known.filter(ofThisPhone), here);
 });

@@ -1,6 +1,7 @@
 import { ofJob, use, write } from './database.js';
 import { lineOf, understood } from './log-line.js';
 import { fits } from './settings-shapes.js';
+import { whoseOf } from './whose.js';
 
 /** @import { Event } from '../core/core.d.ts' */
 /** @import { IDBPTransaction } from 'idb' */
@@ -9,18 +10,55 @@ import { fits } from './settings-shapes.js';
 // What lists show of a job lies once more by itself, in the log: 10,000 jobs with
 // their cards are too much to read.
 /** @type {(a: LogLine, b: LogLine) => number} */
-const newest = (a, b) => (a.started < b.started ? 1 : a.started > b.started ? -1 : 0);
-
-/** The line of each job, the newest first: [{id, bike, name, started, summary}]. */
-export const log = async () => (await use((db) => db.getAll('log'))).map(understood).sort(newest);
+export const newest = (a, b) => (a.started < b.started ? 1 : a.started > b.started ? -1 : 0);
 
 /**
- * The lines of the jobs on a bike, the newest first.
+ * The line of each job, the newest first: [{id, bike, name, started, summary}]; `bike` is
+ * that whose the job is.
+ */
+export const log = async () => {
+  const [lines, rows] = await use((db) => {
+    const tx = db.transaction(['log', 'bikes']);
+    return Promise.all([tx.objectStore('log').getAll(), tx.objectStore('bikes').getAll()]);
+  });
+  const whose = whoseOf(rows);
+  return lines.map((line) => whose(understood(line))).sort(newest);
+};
+
+/**
+ * The lines of the jobs on a bike, the newest first; of one that was joined with another,
+ * those of both.
  *
  * @param {string} bike
  */
-export const logOf = async (bike) =>
-  (await use((db) => db.getAllFromIndex('log', 'bike', bike))).map(understood).sort(newest);
+export async function logOf(bike) {
+  const lines = await use(async (db) => {
+    const tx = db.transaction(['log', 'bikes']);
+    const rows = await tx.objectStore('bikes').getAll();
+    const { bike: root } = whoseOf(rows)({ id: '', bike });
+    const those = rows.filter(({ id, into }) => id === root || into === root);
+    const log = tx.objectStore('log');
+    const begun = [root, ...those.map(({ id }) => id)];
+    const moved = those.flatMap(({ jobs = [] }) => jobs);
+    const found = await Promise.all([
+      ...[...new Set(begun)].map((id) => log.index('bike').getAll(id)),
+      ...moved.map((id) => log.get(id)),
+    ]);
+    const all = new Map(found.flat().flatMap((line) => (line ? [[line.id, line]] : [])));
+    return [...all.values()].map(whoseOf(rows)).filter((line) => line.bike === root);
+  });
+  return lines.map(understood).sort(newest);
+}
+
+/**
+ * The bike whose a job is, by its record; '' where nobody can tell.
+ *
+ * @param {JobRecord} record
+ */
+export const bikeOf = async (record) => whoseOf(await bikeRows())(lineOf(record)).bike;
+
+/** What is told of each bike of which anything is. */
+export const bikeRows = () => use((db) => db.getAll('bikes'));
 
 /**
  * The job of that id, or undefined.

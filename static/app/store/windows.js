@@ -13,6 +13,14 @@ const channel = globalThis.BroadcastChannel && new BroadcastChannel('tidysump');
  */
 export const announce = (job) => channel?.postMessage({ job });
 
+/**
+ * Says to the other windows that facts have changed.
+ *
+ * @param {string} book
+ * @param {string} of their subject
+ */
+export const announceFacts = (book, of) => channel?.postMessage({ book, of });
+
 /** Says to the other windows that everything was erased. */
 export const announceErasing = () => channel?.postMessage({ erased: true });
 
@@ -30,7 +38,28 @@ channel?.addEventListener('message', ({ data }) => {
  * @param {() => void} see
  */
 export function watchJob(id, see) {
-  const heard = (/** @type {MessageEvent} */ { data }) => (data.job === id || !data.job) && see();
+  return watch(({ job, book }) => job === id || (!job && !book), see);
+}
+
+/**
+ * Calls see() when facts of that book, or of that subject in it, may have changed elsewhere;
+ * returns what ends it.
+ *
+ * @param {string} book
+ * @param {string | undefined} of
+ * @param {() => void} see
+ */
+export function watchFacts(book, of, see) {
+  const meant = (/** @type {any} */ data) => data.book === book && (!of || data.of === of);
+  return watch((data) => meant(data) || (!data.job && !data.book), see);
+}
+
+/**
+ * @param {(data: any) => boolean} meant
+ * @param {() => void} see
+ */
+function watch(meant, see) {
+  const heard = (/** @type {MessageEvent} */ { data }) => meant(data) && see();
   const shown = () => document.visibilityState === 'visible' && see();
   channel?.addEventListener('message', heard);
   document.addEventListener('visibilitychange', shown);
@@ -46,4 +75,4 @@ export function watchJob(id, see) {
  * @param {() => void} see
  */
 export const watchAll = (see) =>
-  channel?.addEventListener('message', ({ data }) => data.job || see());
+  channel?.addEventListener('message', ({ data }) => data.job || data.book || see());
