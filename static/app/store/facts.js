@@ -26,6 +26,11 @@ export const factsOf = async (book, of) =>
     order,
   );
 
+const mostSeq = 1_000_000_000; // a higher one says nothing, as the core has it (ledger.MostSeq)
+
+/** @type {(seq: unknown) => boolean} a file may say anything */
+const places = (seq) => typeof seq === 'number' && seq > 0 && seq < mostSeq;
+
 /** What is told of a subject goes one after the other: @type {Map<string, Promise<unknown>>} */
 const turns = new Map();
 
@@ -74,7 +79,7 @@ export const tell = (book, of, told, { check, photo, drafts = [] } = {}) =>
       id: told.id ?? newId(),
       time: now.toISOString(),
       day: today(now),
-      seq: 1 + here.reduce((most, { seq }) => Math.max(most, seq), 0),
+      seq: 1 + here.reduce((most, { seq }) => (places(seq) ? Math.max(most, seq) : most), 0),
     };
     const answer = check ? await check([...here, fact]) : [];
     const findings = Array.isArray(answer)

@@ -11,7 +11,7 @@ import { today } from '../words/dates.js';
 import { newId } from '../site/new-id.js';
 
 /** @import { Answer, Bench, Card, Event, Finding, Past, Plan, State } from '../core/core.d.ts' */
-/** @import { Beside, JobRecord, Picture } from './records.d.ts' */
+/** @import { Beside, BikeRow, JobRecord, Picture } from './records.d.ts' */
 
 /**
  * Starts a job: card, bench and steps are kept with it, so that neither a later card
@@ -101,6 +101,7 @@ export class Job {
   /** @param {JobRecord} record */
   constructor(record) {
     this.record = record;
+    this.name = record.name;
     held.add(new WeakRef(this));
   }
 
@@ -117,6 +118,7 @@ export class Job {
     Object.assign(job, { events, beside });
     job.#erasure = erasure;
     await job.#keepSteps();
+    await job.#named().catch(() => {}); // it has the name of its model then
     job.#last = await lastOf(record).catch(() => undefined); // it is a help
     const { card, bench, steps } = job.record;
     const [plan] = await Promise.all([
@@ -127,6 +129,18 @@ export class Job {
     if (job.state?.problems) await loadWordsOf('faults');
     job.findings = plan.findings ?? job.findings;
     return job;
+  }
+
+  /** @type {BikeRow | undefined} what is told of its bike */
+  bike;
+  /** id of its bike */
+  bikeId = '';
+  /** what its bike is called */
+  name = '';
+
+  async #named() {
+    const [line, bike] = await store.lineWithBike(this.record);
+    Object.assign(this, { bike, bikeId: line.bike, name: line.name });
   }
 
   /** A job under way that an earlier version began keeps the steps of today from now on. */

@@ -15,7 +15,7 @@ import * as store from './store.js';
  */
 export async function lastOf(job) {
   const { started } = job;
-  const bike = await store.bikeOf(job);
+  const [{ bike }] = await store.lineWithBike(job);
   if (typeof bike !== 'string') return undefined; // a file may say anything
   const lines = await store.logOf(bike);
   const jobs = lines.map(({ id, summary: { finished } }) => ({ id, finished }));

@@ -22,7 +22,10 @@ export interface LogLine {
   id: string;
   /** id of its bike: in the store that which it was begun on, in what is read that whose it is (see whose.js) */
   bike: string;
+  /** make and model; in what is read, what its bike is called */
   name: string;
+  /** make and model, in what is read */
+  model?: string;
   /** time */
   started: string;
   summary: Partial<Summary>;

@@ -5,7 +5,7 @@ import { whoseOf } from './whose.js';
 
 /** @import { Event } from '../core/core.d.ts' */
 /** @import { IDBPTransaction } from 'idb' */
-/** @import { Beside, Bundle, CardRecord, JobRecord, KeptEvent, LogLine, Picture, Schema } from './records.d.ts' */
+/** @import { Beside, BikeRow, Bundle, CardRecord, JobRecord, KeptEvent, LogLine, Picture, Schema } from './records.d.ts' */
 
 // What lists show of a job lies once more by itself, in the log: 10,000 jobs with
 // their cards are too much to read.
@@ -35,14 +35,13 @@ export async function logOf(bike) {
   const lines = await use(async (db) => {
     const tx = db.transaction(['log', 'bikes']);
     const rows = await tx.objectStore('bikes').getAll();
-    const { bike: root } = whoseOf(rows)({ id: '', bike });
+    const root = rows.find(({ id }) => id === bike)?.into ?? bike;
     const those = rows.filter(({ id, into }) => id === root || into === root);
     const log = tx.objectStore('log');
-    const begun = [root, ...those.map(({ id }) => id)];
-    const moved = those.flatMap(({ jobs = [] }) => jobs);
+    const begun = new Set([root, ...those.map(({ id }) => id)]);
     const found = await Promise.all([
-      ...[...new Set(begun)].map((id) => log.index('bike').getAll(id)),
-      ...moved.map((id) => log.get(id)),
+      ...[...begun].map((id) => log.index('bike').getAll(id)),
+      ...those.flatMap(({ jobs = [] }) => jobs).map((id) => log.get(id)),
     ]);
     const all = new Map(found.flat().flatMap((line) => (line ? [[line.id, line]] : [])));
     return [...all.values()].map(whoseOf(rows)).filter((line) => line.bike === root);
@@ -51,11 +50,16 @@ export async function logOf(bike) {
 }
 
 /**
- * The bike whose a job is, by its record; '' where nobody can tell.
+ * A job's own line, and what is told of its bike; nothing where nothing is.
  *
  * @param {JobRecord} record
+ * @returns {Promise<[LogLine, BikeRow | undefined]>}
  */
-export const bikeOf = async (record) => whoseOf(await bikeRows())(lineOf(record)).bike;
+export async function lineWithBike(record) {
+  const rows = await bikeRows();
+  const line = whoseOf(rows)(lineOf(record));
+  return [line, rows.find(({ id }) => id === line.bike)];
+}
 
 /** What is told of each bike of which anything is. */
 export const bikeRows = () => use((db) => db.getAll('bikes'));

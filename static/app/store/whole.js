@@ -104,7 +104,7 @@ export const recordsOf = (of, keys) =>
  * What may be put into the store together. What lists show of jobs and cards follows
  * from these and is written with them.
  *
- * @typedef {{ [Of in 'jobs' | 'bundles' | 'events' | 'beside' | 'aside' | 'photos' | 'cards' | 'saved']?: Schema[Of]['value'][] }} Records
+ * @typedef {{ [Of in 'jobs' | 'bundles' | 'events' | 'beside' | 'aside' | 'photos' | 'cards' | 'saved' | 'facts']?: Schema[Of]['value'][] }} Records
  */
 
 /** @type {(records: Records) => StoreNames<Schema>[]} */

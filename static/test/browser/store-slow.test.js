@@ -84,7 +84,7 @@ test('a store that never answers is not said to be none', async (t) => {
 /** Runs in the page: makes the store of a version to come. */
 const makeNewer = () =>
   new Promise((resolve, reject) => {
-    const opening = indexedDB.open('tidysump', 5);
+    const opening = indexedDB.open('tidysump', 6);
     opening.onerror = () => reject(opening.error);
     opening.onupgradeneeded = () => {
       const db = opening.result;
@@ -128,7 +128,7 @@ test('what a newer version of the app wrote is told as what it is, and stays as 
   await untilSeen(page, words('store.newer'));
   assert.ok(!(await seen(page)).includes(words('store.failed')));
   assert.deepEqual(await page.evaluate(dump), before);
-  assert.equal(before[0], 5);
+  assert.equal(before[0], 6);
 });
 
 test('a window of this version, under which a newer one takes the store over, says so', async (t) => {
@@ -137,7 +137,7 @@ test('a window of this version, under which a newer one takes the store over, sa
   await page.evaluate(
     () =>
       new Promise((resolve, reject) => {
-        const opening = indexedDB.open('tidysump', 5);
+        const opening = indexedDB.open('tidysump', 6);
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => (opening.result.close(), resolve());
       }),
