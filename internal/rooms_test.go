@@ -38,7 +38,7 @@ var rooms = []struct {
 	{"internal/card", "finding wire quantity oil bolt"},
 	{"internal/shown", "wire quantity card"},
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
-	{"internal/job", "finding date wire quantity drain bolt fill due debris fault card shown plan"},
+	{"internal/job", "finding date wire quantity oil drain bolt fill due debris fault card shown plan"},
 	{"internal/outlook", "finding date wire quantity due card shown job"},
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	// The door.

@@ -243,7 +243,7 @@ func (r *replayer) balance() {
 		b.Due = r.print.Card("due", r.plan.Volume(c), "volume").Texts
 		due, known := r.plan.Volume(c).Amount()
 		if sum, ok := r.trace.Drained[c.ID]; ok {
-			b.Drained, b.Out = r.print.Litres(sum), sum
+			b.Drained, b.Out, b.Waste = r.print.Litres(sum), sum, r.waste(c)
 			b.Caught = "caught." + string(fill.CompareCaught(sum, due.Base))
 		}
 		sum, poured := r.trace.Poured[c.ID]

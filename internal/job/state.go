@@ -2,6 +2,7 @@ package job
 
 import (
 	"tidysump/internal/finding"
+	"tidysump/internal/oil"
 	"tidysump/internal/plan"
 	"tidysump/internal/shown"
 	"tidysump/internal/wire"
@@ -151,6 +152,8 @@ type Balance struct {
 	// is not known.
 	Since   *Use
 	Out, In float64 // what was drained and poured, in L
+	// Waste is the kind of old oil that it is once it is drained; empty when nothing was.
+	Waste oil.Waste
 }
 
 // Members names the members of a balance.
@@ -170,6 +173,7 @@ func (b *Balance) Members(m *wire.Members) {
 	wire.Optional(m, "since", &b.Since)
 	m.Float("out", &b.Out)
 	m.Float("in", &b.In)
+	wire.Text(m, "waste", &b.Waste)
 }
 
 // Read is a reading that counts, ready to be shown.
