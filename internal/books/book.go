@@ -20,7 +20,7 @@ import (
 
 // Gone is the kind of a fact in every book that says its subject is no more. What it
 // was stays in the book.
-const Gone ledger.Kind = "gone"
+const Gone ledger.FactKind = "gone"
 
 // Names that are offered to be typed are as long as that, in letters.
 const nameLetters = 80

@@ -15,9 +15,9 @@ import (
 
 // What the facts of old oil say; their subject is a can.
 const (
-	canTold  ledger.Kind = "can"       // what: one of oil.Wastes; value: its size, empty where nobody knows; text: its name
-	drained  ledger.Kind = "drained"   // what: one of oil.Wastes; value: the volume; job and the sign "circuit": where it came from
-	handedIn ledger.Kind = "handed-in" // text: where; value: the day, where it isn't the one it was told on
+	canTold  ledger.FactKind = "can"       // what: one of oil.Wastes; value: its size, empty where nobody knows; text: its name
+	drained  ledger.FactKind = "drained"   // what: one of oil.Wastes; value: the volume; job and the sign "circuit": where it came from
+	handedIn ledger.FactKind = "handed-in" // text: where; value: the day, where it isn't the one it was told on
 )
 
 // What is believable of old oil, in L: cans hold up to what a barrel does, and no bike
@@ -121,7 +121,7 @@ func (c *Can) Members(m *wire.Members) {
 // CanEntry is what happened with a can.
 type CanEntry struct {
 	ID     string // of the fact
-	Kind   ledger.Kind
+	Kind   ledger.FactKind
 	Day    string
 	Volume []string // what came in, or went
 	Waste  string   // word id of what came in
@@ -347,8 +347,8 @@ func (b *oilBook) pourIn(c *Can, f *ledger.Fact) {
 		if c.told && w != c.waste {
 			b.refuse(f, "can-of-other-kind", "/what", "kind", "@"+kindOf(c.waste), "oil", "@"+kindOf(w))
 		}
-		if f == b.New && c.size > 0 && c.in+volume > c.size {
-			b.Fault(f, "can-too-small", "/value", finding.Doubt, "over", b.litres(c.in + volume - c.size)[0])
+		if over := c.in + volume - c.size; f == b.New && c.size > 0 && over > 0 {
+			b.Fault(f, "can-too-small", "/value", finding.Doubt, "over", b.litres(over)[0])
 		}
 		c.in += volume
 		if !slices.Contains(c.kinds, w) {
@@ -426,22 +426,36 @@ func (b *oilBook) show(c *Can) {
 			c.Room = b.litres(c.size - c.in)
 		}
 	}
-	c.State = "can." + c.state()
+	c.State = "can." + string(c.state())
 }
 
-// state says how full a can is.
-func (c *Can) state() string {
+// CanState is how full a can is: the last part of a word id.
+type CanState string
+
+// The states of a can.
+const (
+	CanEmpty       CanState = "empty"
+	CanRoom        CanState = "room"
+	CanNearlyFull  CanState = "nearly-full"
+	CanTooMuch     CanState = "too-much" // more is told than it holds
+	CanSizeUnknown CanState = "size-unknown"
+)
+
+// CanStates lists them.
+var CanStates = []CanState{CanEmpty, CanRoom, CanNearlyFull, CanTooMuch, CanSizeUnknown}
+
+func (c *Can) state() CanState {
 	switch {
 	case c.in == 0:
-		return "empty"
+		return CanEmpty
 	case c.size == 0:
-		return "size-unknown"
+		return CanSizeUnknown
 	case c.in > c.size:
-		return "too-much"
+		return CanTooMuch
 	case float64(c.in) >= nearlyFull*float64(c.size):
-		return "nearly-full"
+		return CanNearlyFull
 	}
-	return "room"
+	return CanRoom
 }
 
 // propose proposes a can for what a job drained, unless one has it: of its kind the

@@ -33,6 +33,7 @@ var operations = [...]Operation{
 	operation("forms", forms),
 	operation("last-job", lastJob),
 	operation("limits", limits),
+	operation("old-oil", oldOil),
 	operation("plan", makePlan),
 	operation("read-entry", readEntry),
 	tolerant(operation("replay", replay)),

@@ -96,6 +96,13 @@ var units = map[string]string{
 	"DueOil.grade":        "Rank",
 	"UnsavedAnswer.count": "Count",
 
+	"Fact.seq":        "Count",
+	"Can.filled":      "Percent",
+	"DrainedJob.out":  "Litres",
+	"HandedIn.litres": "Litres",
+	"OilSum.litres":   "Litres",
+	"OilYear.year":    "Year",
+
 	"LimitsAnswer.call":    "Bytes",
 	"LimitsAnswer.text":    "Bytes",
 	"LimitsAnswer.events":  "Bytes",

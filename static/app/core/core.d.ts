@@ -20,6 +20,7 @@ export interface Ops {
   forms: { in: CalcAsk; out: Forms };
   'last-job': { in: LastInput; out: LastAnswer };
   limits: { in: Nothing; out: LimitsAnswer };
+  'old-oil': { in: OldOilInput; out: OldOilAnswer };
   plan: { in: PlanInput; out: Plan };
   'read-entry': { in: EntryInput; out: EntryAnswer };
   replay: { in: ReplayInput; out: State };
@@ -149,7 +150,7 @@ export type EventKind =
   | 'photo';
 
 /** FactKind is what a fact says. All books have Undo; the others are those of their rooms. */
-export type FactKind = 'undo';
+export type FactKind = 'gone' | 'can' | 'drained' | 'handed-in' | 'undo';
 
 /** FilterKind is a kind of oil filter. */
 export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal';
@@ -275,6 +276,9 @@ export type StateWord = 'cold' | 'warm' | 'hot';
  * mean.
  */
 export type System = 'metric' | 'us' | 'imperial';
+
+/** Waste is a kind of old oil that is kept apart from the others until it is handed in. */
+export type Waste = 'engine' | 'gear' | 'spoiled';
 
 /** ReplayInput is a job: what it is planned from, and its events. */
 export interface ReplayInput {
@@ -1092,6 +1096,157 @@ export interface Person {
   what?: string;
 }
 
+/** OldOilInput is the book of old oil, and what jobs drained. */
+export interface OldOilInput {
+  facts?: Fact[] | null;
+  /**
+   * Adding: the last of the facts is about to be written, and may be refused. What stands already
+   * never is.
+   */
+  adding?: boolean | null;
+  system?: System | null;
+  today?: string | null;
+  jobs?: DrainedJob[] | null;
+}
+
+/** Fact is one thing that somebody told. */
+export interface Fact {
+  book?: Book | null;
+  /** the subject, an id */
+  of?: string | null;
+  /** its own among those of its subject */
+  id?: string | null;
+  kind?: FactKind | null;
+  /** RFC 3339 in UTC with milliseconds, as the phone's clock told it */
+  time?: string | null;
+  /** the phone's own day, "2026-11-30" */
+  day?: string | null;
+  /**
+   * Seq is one more than the highest that its subject had on the phone when it was told, from 1 to
+   * MostSeq.
+   */
+  seq?: Count | null;
+  /** what it is about: a word of its kind, or an id */
+  what?: string | null;
+  /** as typed */
+  value?: string | null;
+  /** in several lines */
+  text?: string | null;
+  /** id of the job that it was told in */
+  job?: string | null;
+  signs?: { [name: string]: string } | null;
+}
+
+/** DrainedJob is what a job's balance says was drained of one of its oils. */
+export interface DrainedJob {
+  job: string;
+  circuit: string;
+  role?: string | null;
+  waste?: Waste | null;
+  /** L */
+  out?: Litres | null;
+}
+
+/** OldOilAnswer is the book of old oil as it stands. */
+export interface OldOilAnswer {
+  cans?: Can[];
+  proposed?: DrainedOil[];
+  /** the newest first */
+  years?: OilYear[];
+  findings?: Finding[];
+}
+
+/** Can is a can of old oil. */
+export interface Can {
+  id: string;
+  name?: string;
+  /** word id: what may go in */
+  kind: string;
+  waste?: Waste;
+  /** empty where nobody knows */
+  size?: string[];
+  /** its size, as it was typed */
+  typed?: string;
+  /** empty when nothing is in it */
+  holds?: string[];
+  /** what still fits; empty where the size isn't known, and when nothing does */
+  room?: string[];
+  /** word id: how full it is */
+  state: string;
+  /** percent of its size, at most 100 */
+  filled?: Percent;
+  /** oils that are kept apart are together in it */
+  mixed?: boolean;
+  gone?: boolean;
+  entries?: CanEntry[];
+}
+
+/** CanEntry is what happened with a can. */
+export interface CanEntry {
+  /** of the fact */
+  id: string;
+  kind: FactKind;
+  day: string;
+  /** what came in, or went */
+  volume?: string[];
+  /** word id of what came in */
+  waste?: string;
+  job?: string;
+  /** where it was handed in */
+  place?: string;
+  /** the same of the job is in the book already, and doesn't count here */
+  again?: boolean;
+}
+
+/** DrainedOil is a volume that a job drained and no can has yet. */
+export interface DrainedOil {
+  job: string;
+  circuit: string;
+  role?: string;
+  waste?: Waste;
+  /** word id of Waste */
+  kind: string;
+  volume?: string[];
+  /** the volume, as it would be typed */
+  typed?: string;
+  /** id of the one proposed; empty where there is none of its kind */
+  can?: string;
+  /** what wouldn't fit there */
+  over?: string[];
+}
+
+/** OilYear is what was handed in in a year. */
+export interface OilYear {
+  year?: Year;
+  sums?: OilSum[];
+  /** the earliest first */
+  rows?: HandedIn[];
+}
+
+/** OilSum is how much of a kind was handed in in a year. */
+export interface OilSum {
+  /** word id */
+  kind: string;
+  volume?: string[];
+  litres?: Litres;
+}
+
+/** HandedIn is one handing in of old oil. */
+export interface HandedIn {
+  /** of the fact, and of the can */
+  id: string;
+  /** of the fact, and of the can */
+  can: string;
+  /** the can's */
+  name?: string;
+  day: string;
+  /** word id */
+  kind: string;
+  volume?: string[];
+  litres?: Litres;
+  place?: string;
+}
+
 /** PlanInput is a card and a bench, and of a job that has begun the ids of its steps. */
 export interface PlanInput {
   card: Card;
@@ -1398,6 +1553,8 @@ export interface Balance {
   out?: Litres;
   /** what was drained and poured, in L */
   in?: Litres;
+  /** Waste is the kind of old oil that it is once it is drained; empty when nothing was. */
+  waste?: Waste;
 }
 
 /** Read is a reading that counts, ready to be shown. */

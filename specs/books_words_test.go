@@ -1,0 +1,16 @@
+package specs_test
+
+import (
+	"testing"
+
+	"tidysump/internal/books"
+	"tidysump/internal/oil"
+)
+
+// bookWords are those of a workshop's own books.
+func bookWords(*testing.T) []family {
+	return []family{
+		{"waste.", texts(oil.Wastes), plain},
+		{"can.", texts(books.CanStates), plain},
+	}
+}
