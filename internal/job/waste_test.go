@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"tidysump/internal/job"
-	"tidysump/internal/oil"
+	waste "tidysump/internal/oil"
 	"tidysump/internal/plan"
 	"tidysump/internal/plan/plantest"
 )
@@ -22,22 +22,22 @@ func TestReplay_Waste(t *testing.T) {
 	}
 	for _, f := range []struct {
 		look            []job.Event
-		engine, gearbox oil.Waste
+		engine, gearbox waste.Waste
 	}{
-		{nil, oil.EngineWaste, oil.GearWaste},
-		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "dark")}, oil.EngineWaste, oil.GearWaste},
-		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "foam")}, oil.EngineWaste, oil.GearWaste},
-		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "fuel-smell")}, oil.EngineWaste, oil.GearWaste},
-		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "fuel-thin")}, oil.SpoiledWaste, oil.GearWaste},
-		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "milky")}, oil.SpoiledWaste, oil.GearWaste},
-		{[]job.Event{lookAt("a", 1, "look-oil-gearbox", "oil", "water")}, oil.EngineWaste, oil.SpoiledWaste},
-		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "water"), lookAt("b", 2, "look-oil-engine", "oil", "dark")}, oil.EngineWaste, oil.GearWaste},
+		{nil, waste.EngineWaste, waste.GearWaste},
+		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "dark")}, waste.EngineWaste, waste.GearWaste},
+		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "foam")}, waste.EngineWaste, waste.GearWaste},
+		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "fuel-smell")}, waste.EngineWaste, waste.GearWaste},
+		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "fuel-thin")}, waste.SpoiledWaste, waste.GearWaste},
+		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "milky")}, waste.SpoiledWaste, waste.GearWaste},
+		{[]job.Event{lookAt("a", 1, "look-oil-gearbox", "oil", "water")}, waste.EngineWaste, waste.SpoiledWaste},
+		{[]job.Event{lookAt("a", 1, "look-oil-engine", "oil", "water"), lookAt("b", 2, "look-oil-engine", "oil", "dark")}, waste.EngineWaste, waste.GearWaste},
 	} {
 		s, list := replayed(c, plan.Bench{Circuits: []string{"engine", "gearbox"}}, append(measured, f.look...))
 		if s == nil {
 			t.Fatalf("no state: %v", list)
 		}
-		if got := [2]oil.Waste{s.Oils[0].Waste, s.Oils[1].Waste}; got != [2]oil.Waste{f.engine, f.gearbox} {
+		if got := [2]waste.Waste{s.Oils[0].Waste, s.Oils[1].Waste}; got != [2]waste.Waste{f.engine, f.gearbox} {
 			t.Errorf("%v: %q, want %q and %q", f.look, got, f.engine, f.gearbox)
 		}
 	}
