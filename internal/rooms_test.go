@@ -40,11 +40,12 @@ var rooms = []struct {
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity oil drain bolt fill due debris fault card shown plan"},
 	{"internal/outlook", "finding date wire quantity due card shown job"},
+	{"internal/visit", "finding date wire ledger quantity quote"},
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil shown"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity csv calendar due fault card plan job outlook calc books"},
+	{"internal/core", "finding date wire ledger quantity csv calendar due fault card plan job outlook visit calc books"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

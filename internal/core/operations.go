@@ -39,6 +39,8 @@ var operations = [...]Operation{
 	tolerant(operation("replay", replay)),
 	tolerant(operation("survey", surveyJobs)),
 	operation("unsaved", unsaved),
+	operation("visit", visitState),
+	operation("visits", visitsToday),
 }
 
 // all are the operations, the calculations among them.

@@ -26,6 +26,8 @@ export interface Ops {
   replay: { in: ReplayInput; out: State };
   survey: { in: SurveyInput; out: SurveyAnswer };
   unsaved: { in: UnsavedInput; out: UnsavedAnswer };
+  visit: { in: VisitInput; out: VisitAnswer };
+  visits: { in: TodayInput; out: Today };
   'oil-suits': { in: OilSuitsInput; out: OilSuitsAnswer };
   bottles: { in: BottlesInput; out: BottlesAnswer };
   cool: { in: CoolInput; out: CoolAnswer };
@@ -150,7 +152,18 @@ export type EventKind =
   | 'photo';
 
 /** FactKind is what a fact says. All books have Undo; the others are those of their rooms. */
-export type FactKind = 'gone' | 'can' | 'drained' | 'handed-in' | 'undo';
+export type FactKind =
+  | 'gone'
+  | 'can'
+  | 'drained'
+  | 'handed-in'
+  | 'undo'
+  | 'said'
+  | 'found'
+  | 'trouble'
+  | 'answer'
+  | 'signed'
+  | 'handed';
 
 /** FilterKind is a kind of oil filter. */
 export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal';
@@ -230,6 +243,9 @@ export type Phase = 'open' | 'waiting' | 'closed';
 
 /** Place is where the work is done. */
 export type Place = 'garage' | 'roadside';
+
+/** Progress is how far a visit has come. */
+export type Progress = 'begun' | 'agreed' | 'asking' | 'ready' | 'gone' | 'working';
 
 /** Purpose is what a fastener is for. */
 export type Purpose =
@@ -1883,6 +1899,219 @@ export interface UnsavedJob {
 export interface UnsavedAnswer {
   count?: Count;
   remind?: boolean;
+}
+
+/** VisitInput is a visit as it is handed in. */
+export interface VisitInput {
+  facts?: Fact[] | null;
+  adding?: boolean | null;
+  system?: System | null;
+  total?: MinorUnits | null;
+  currency?: string | null;
+  started?: boolean | null;
+  finished?: boolean | null;
+}
+
+/** VisitAnswer is a visit, with what is asked in one. */
+export interface VisitAnswer {
+  stage: Progress;
+  /** time of the first fact; empty while nothing was told */
+  arrived?: string;
+  /** what holds of what was told at arrival, in the order of Asks */
+  said?: Said[];
+  found?: Found[];
+  troubles?: Snag[];
+  /** ids of the troubles that nobody has decided on */
+  unanswered?: string[];
+  /**
+   * Most is what it may cost as it was agreed at arrival, Limit that with the prices of what the
+   * customer agreed to later; nil while nothing was agreed.
+   */
+  most?: Money;
+  /**
+   * Most is what it may cost as it was agreed at arrival, Limit that with the prices of what the
+   * customer agreed to later; nil while nothing was agreed.
+   */
+  limit?: Money;
+  /** as the bill says, else the estimate; nil while there is neither */
+  costs?: Money;
+  /** how much more it costs than it may; nil where it doesn't, or nobody can tell */
+  over?: Money;
+  /** when it is to be ready, on the phone's own clock: "2026-11-30T17:00" */
+  promised?: string;
+  signatures?: Signature[];
+  /** time of handing over; empty before */
+  handed?: string;
+  /** of the fact that says so */
+  handedID?: string;
+  /**
+   * Agreement is what a signature signs: handed back with it as its text. Empty while there is
+   * nothing to sign.
+   */
+  agreement?: string;
+  findings?: Finding[];
+  asks?: Question[];
+  others?: Question[];
+}
+
+/** Said is what was told of one thing at arrival, and holds. */
+export interface Said {
+  /** of the question */
+  name: string;
+  /** of the fact */
+  id: string;
+  time: string;
+  /** as it was typed or chosen */
+  value?: string;
+  /** as it is read: in the person's units, or a word id after "@"; empty for money and a moment */
+  texts?: string[];
+  money?: Money;
+}
+
+/** Money is an amount in whole minor units of its currency. */
+export interface Money {
+  minor?: MinorUnits;
+  /** decimals of the currency */
+  digits?: Count;
+  currency: string;
+}
+
+/** Found is what the look round at arrival found. */
+export interface Found {
+  id: string;
+  time: string;
+  /** a word of the question "found" */
+  what: string;
+  text?: string;
+  /** a picture was taken; it may be missing on this phone */
+  photo?: boolean;
+}
+
+/** Snag is what was found during the work, and what the customer said of it. */
+export interface Snag {
+  id: string;
+  time: string;
+  text?: string;
+  photo?: boolean;
+  /** nil where none was named */
+  price?: Money;
+  /** Yes, No, NotReached; empty while nobody asked */
+  answer?: string;
+  /** of the fact that says so */
+  answerID?: string;
+  /** a word of the question "way" */
+  how?: string;
+  /** on the phone's own clock; empty where it was written down at once */
+  when?: string;
+  /** time of the fact that says so */
+  answered?: string;
+}
+
+/** Signature is what somebody signed with a finger: the last of its moment. */
+export interface Signature {
+  id: string;
+  /** AtArrival or AtHandover */
+  moment: string;
+  /** Day is the phone's own */
+  time: string;
+  /** Day is the phone's own */
+  day?: string;
+  /** who signed, if that was written down */
+  name?: string;
+  /** of an SVG that is 1000 wide and 400 high */
+  path: string;
+  agreement: Agreement;
+  /** what was agreed then can be read */
+  known?: boolean;
+  /** word ids of what is otherwise now */
+  changed?: string[];
+}
+
+/** Agreement is what a signature was given for, as it stood then. */
+export interface Agreement {
+  agreed?: string;
+  most?: Money;
+  promised?: string;
+  /** troubles that the customer agreed to */
+  yes?: Count;
+}
+
+/** Question is one thing that is asked in a visit; the page draws its forms from them. */
+export interface Question {
+  name: string;
+  /** text, choice, money, moment, or a kind of quantity */
+  kind: string;
+  /** that are offered to be typed; 0 where nothing is typed */
+  letters?: Letters;
+  /** several lines may be typed */
+  lines?: boolean;
+  words?: string[];
+  /** a word's word id is family + word */
+  family?: string;
+}
+
+/** TodayInput are the visits of a day, to be sorted by what is most pressing. */
+export interface TodayInput {
+  visits: Visited[];
+  /** day and time on the phone's clock, "2026-11-30T16:20" */
+  now: string;
+}
+
+/** Visited is a visit with the timers of its job. */
+export interface Visited {
+  /** of its job */
+  id?: string | null;
+  facts?: Fact[] | null;
+  /**
+   * Adding: the last of the facts is about to be written, and may be refused. What stands already
+   * never is.
+   */
+  adding?: boolean | null;
+  /** metric, if it is empty */
+  system?: System | null;
+  /**
+   * Total of the job's bill, else of its estimate, in minor units of Currency; nothing is known
+   * while Currency is empty.
+   */
+  total?: MinorUnits | null;
+  currency?: string | null;
+  /** steps of the job are done */
+  started?: boolean | null;
+  /** the work is done */
+  finished?: boolean | null;
+  /** when each ends, in the form of a fact's time */
+  timers?: string[] | null;
+}
+
+/** Today are the visits, the most pressing first. */
+export interface Today {
+  visits?: TodayLine[];
+  /**
+   * Next is the id of the visit whose timer runs out first, and Until when; empty while none
+   * counts.
+   */
+  next?: string;
+  /**
+   * Next is the id of the visit whose timer runs out first, and Until when; empty while none
+   * counts.
+   */
+  until?: string;
+}
+
+/** TodayLine is what the list shows of a visit. */
+export interface TodayLine {
+  id: string;
+  stage: Progress;
+  /** "2026-11-30T17:00" */
+  promised?: string;
+  /** that is over, and the bike still here */
+  late?: boolean;
+  unanswered?: Count;
+  over?: Money;
+  /** when its next timer runs out */
+  until?: string;
+  /** time */
+  handed?: string;
 }
 
 /** What `oil-suits` takes. */
