@@ -36,6 +36,7 @@ var rooms = []struct {
 	{"internal/quote", "quantity"},
 	// The bike, the plan, the job.
 	{"internal/card", "finding wire quantity oil bolt"},
+	{"internal/garage", "finding wire ledger quantity card"},
 	{"internal/shown", "wire quantity card"},
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity oil drain bolt fill due debris fault card shown plan"},
@@ -45,7 +46,7 @@ var rooms = []struct {
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil shown"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity csv calendar due fault card plan job outlook visit calc books"},
+	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage plan job outlook visit calc books"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

@@ -7,10 +7,12 @@ import (
 	"strings"
 	"testing"
 
+	"tidysump/internal/card"
 	"tidysump/internal/debris"
 	"tidysump/internal/drain"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
+	"tidysump/internal/garage"
 	"tidysump/internal/job"
 	"tidysump/internal/oil"
 	"tidysump/internal/plan"
@@ -81,6 +83,8 @@ func planWords(t *testing.T) []family {
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
 		{"timer.", plan.Timers, plain},
 		{"say.", saidUnits(), plain},
+		{"own.", texts(card.OwnFigures), plain},
+		{"told.", append(texts(garage.Tellings), "card"), plain},
 		{"unit.", unitsInWords(t), plain},
 		{"stage.", texts(plan.Stages), plain},
 		{"signal.", texts([]plan.Signal{plan.Danger, plan.Warning, plan.Caution, plan.Notice}), plain},
@@ -136,7 +140,7 @@ func schemaWords(t *testing.T) []family {
 	list = append(list, family{"part.filter-", slices.DeleteFunc(enum(t, "$defs/filter/properties/kind"), cleaned), plain})
 	return append(list,
 		family{"tool.", slices.DeleteFunc(enum(t, "$defs/bolt/properties/drive"), byHand), plain},
-		family{"standing.", []string{"measured", "estimated", "standard"}, []string{".from"}})
+		family{"standing.", []string{"measured", "decided", "estimated", "standard"}, []string{".from"}})
 }
 
 func enum(t *testing.T, place string) []string {

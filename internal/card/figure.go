@@ -15,12 +15,13 @@ type Standing string
 const (
 	FromManual Standing = "manual"    // in the bike's own manual: Source and Page say where
 	Measured   Standing = "measured"  // measured on this bike: Method says how
+	Decided    Standing = "decided"   // decided for this bike by whoever answers for it: Method says why
 	Estimated  Standing = "estimated" // worked out or a trade habit: Method says which
 	Unknown    Standing = "unknown"   // not known: there is no value
 )
 
 // Standings lists the standings.
-var Standings = []Standing{FromManual, Measured, Estimated, Unknown}
+var Standings = []Standing{FromManual, Measured, Decided, Estimated, Unknown}
 
 // Figure is a quantity with its standing. An absent figure is an unknown one.
 type Figure struct {
@@ -115,7 +116,7 @@ func (c *checker) figure(where string, f *Figure, l limit) {
 		c.kept = append(c.kept, where)
 	}
 	switch f.Standing {
-	case FromManual, Measured, Estimated:
+	case FromManual, Measured, Decided, Estimated:
 	case Unknown:
 		if f.Value != 0 || f.To != 0 {
 			c.add(finding.Refuse, "unknown-with-value", where)

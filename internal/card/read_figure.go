@@ -15,7 +15,10 @@ func ReadFigure(kind quantity.Kind, text, unit string, system quantity.System) (
 	if unit == "" {
 		unit = quantity.Usual(kind, system)
 	}
-	q := quantity.Ask{Kind: kind, Unit: unit, System: system}
+	return readFigure(&quantity.Ask{Kind: kind, Unit: unit, System: system}, text)
+}
+
+func readFigure(q *quantity.Ask, text string) (Figure, []finding.Finding) {
 	low, high, ranged, list := q.ReadRange(text)
 	if finding.Refused(list) {
 		return Figure{}, list

@@ -3,6 +3,7 @@ package core
 import (
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
+	"tidysump/internal/garage"
 	"tidysump/internal/job"
 	"tidysump/internal/ledger"
 	"tidysump/internal/outlook"
@@ -28,6 +29,9 @@ type limitsAnswer struct {
 	systems                      []quantity.System
 	places, getHomeAt            []plan.Place
 	personal                     []ledger.Person // facts that tell of a person
+	told                         []garage.Telling
+	aside                        []garage.Reason
+	figures                      []card.OwnFigure // that a bike may have of its own
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -47,13 +51,16 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "places", &a.places)
 	wire.Texts(m, "getHomeAt", &a.getHomeAt)
 	wire.List(m, "personal", &a.personal)
+	wire.Texts(m, "told", &a.told)
+	wire.Texts(m, "aside", &a.aside)
+	wire.Texts(m, "figures", &a.figures)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons,
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.Tellings, aside: garage.Reasons, figures: card.OwnFigures,
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

@@ -31,6 +31,7 @@ var operations = [...]Operation{
 	tolerant(operation("check-card", checkCard)),
 	operation("fault", judgeFault),
 	operation("forms", forms),
+	operation("garage", garageOf),
 	operation("last-job", lastJob),
 	operation("limits", limits),
 	operation("old-oil", oldOil),

@@ -99,7 +99,7 @@ func (r *Reading) Fault(f *Fact, code, where string, grade finding.Grade, values
 	if refused && f != r.New {
 		grade = finding.Doubt
 	}
-	r.Findings = append(r.Findings, finding.Finding{Code: code, Where: "/facts/" + strconv.Itoa(f.at) + where, Grade: grade, Values: finding.Values(values...)})
+	r.Findings = append(r.Findings, finding.Finding{Code: code, Where: f.Where(where), Grade: grade, Values: finding.Values(values...)})
 	return refused
 }
 
@@ -129,3 +129,6 @@ func (r *Reading) Told(f *Fact, where, text, name string) bool {
 func (r *Reading) Unknown(f *Fact) {
 	r.Fault(f, "unknown-event", "/kind", finding.Refuse, "text", finding.Clip(string(f.Kind)))
 }
+
+// Where gives the place of a member of a fact in the input, of the fact itself for "".
+func (f *Fact) Where(member string) string { return "/facts/" + strconv.Itoa(f.at) + member }

@@ -126,7 +126,7 @@ type systemChoice struct {
 }
 
 // shapes say how far a figure can be trusted, never by colour alone (static/app/ui/figure.js).
-var shapes = map[string]string{"manual": "■", "measured": "◆", "estimated": "≈", "standard": "▲", "unknown": "?"}
+var shapes = map[string]string{"manual": "■", "measured": "◆", "decided": "●", "estimated": "≈", "standard": "▲", "unknown": "?"}
 
 // standing says how far a figure can be trusted, and where it comes from.
 func (s *speaker) standing(f figure) string {

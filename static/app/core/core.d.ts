@@ -18,6 +18,7 @@ export interface Ops {
   'check-card': { in: CardInput; out: FindingsAnswer };
   fault: { in: FaultInput; out: FaultAnswer };
   forms: { in: CalcAsk; out: Forms };
+  garage: { in: GarageInput; out: GarageAnswer };
   'last-job': { in: LastInput; out: LastAnswer };
   limits: { in: Nothing; out: LimitsAnswer };
   'old-oil': { in: OldOilInput; out: OldOilAnswer };
@@ -157,6 +158,14 @@ export type FactKind =
   | 'can'
   | 'drained'
   | 'handed-in'
+  | 'follows'
+  | 'told'
+  | 'figure'
+  | 'aside'
+  | 'back'
+  | 'joined'
+  | 'job'
+  | 'photo'
   | 'undo'
   | 'said'
   | 'found'
@@ -238,6 +247,19 @@ export type NotePlace =
   | 'panel'
   | 'waste';
 
+/** OwnFigure is what a machine may have of its own. */
+export type OwnFigure =
+  | 'volume'
+  | 'volume-filter'
+  | 'grade'
+  | 'thread'
+  | 'torque'
+  | 'size'
+  | 'inner'
+  | 'outer'
+  | 'thickness'
+  | 'number';
+
 /** Phase is how far a job has come. */
 export type Phase = 'open' | 'waiting' | 'closed';
 
@@ -257,6 +279,9 @@ export type Purpose =
   | 'level-screw'
   | 'panel'
   | 'leave-alone';
+
+/** Reason is why a bike was laid aside. */
+export type Reason = 'sold' | 'gone' | 'other';
 
 /** Role is what a circuit's oil serves first of all. */
 export type Role = 'engine' | 'gearbox' | 'primary' | 'final-drive';
@@ -282,7 +307,7 @@ export type Stage = 'ready' | 'warm' | 'drain' | 'look' | 'close' | 'fill' | 'se
 export type Stance = 'upright' | 'side-stand' | 'centre-stand';
 
 /** Standing says how far a figure can be trusted. */
-export type Standing = 'manual' | 'measured' | 'estimated' | 'unknown' | 'standard';
+export type Standing = 'manual' | 'measured' | 'decided' | 'estimated' | 'unknown' | 'standard';
 
 /** StateWord is how hot the oil is when its level is read. */
 export type StateWord = 'cold' | 'warm' | 'hot';
@@ -292,6 +317,9 @@ export type StateWord = 'cold' | 'warm' | 'hot';
  * mean.
  */
 export type System = 'metric' | 'us' | 'imperial';
+
+/** Telling is what is told of a bike. */
+export type Telling = 'called' | 'plate' | 'frame' | 'words' | 'owner' | 'reach';
 
 /** Waste is a kind of old oil that is kept apart from the others until it is handed in. */
 export type Waste = 'engine' | 'gear' | 'spoiled';
@@ -1045,6 +1073,87 @@ export interface Field {
   when?: string[];
 }
 
+/** GarageInput is what was told of any number of bikes. */
+export interface GarageInput {
+  facts?: Fact[] | null;
+  adding?: boolean | null;
+}
+
+/** Fact is one thing that somebody told. */
+export interface Fact {
+  book?: Book | null;
+  /** the subject, an id */
+  of?: string | null;
+  /** its own among those of its subject */
+  id?: string | null;
+  kind?: FactKind | null;
+  /** RFC 3339 in UTC with milliseconds, as the phone's clock told it */
+  time?: string | null;
+  /** the phone's own day, "2026-11-30" */
+  day?: string | null;
+  /**
+   * Seq is one more than the highest that its subject had on the phone when it was told, from 1 to
+   * MostSeq.
+   */
+  seq?: Count | null;
+  /** what it is about: a word of its kind, or an id */
+  what?: string | null;
+  /** as typed */
+  value?: string | null;
+  /** in several lines */
+  text?: string | null;
+  /** id of the job that it was told in */
+  job?: string | null;
+  signs?: { [name: string]: string } | null;
+}
+
+/** GarageAnswer are the bikes, in the order of their ids, and what is wrong with the facts. */
+export interface GarageAnswer {
+  bikes?: Bike[];
+  findings?: Finding[];
+}
+
+/** Bike is what is true of a machine, before anything is looked up in its card. */
+export interface Bike {
+  id: string;
+  /** id of the card that it follows: its own where it was told of none */
+  card: string;
+  called?: string;
+  plate?: string;
+  frame?: string;
+  words?: string;
+  owner?: string;
+  reach?: string;
+  /** empty while it is not laid aside */
+  aside?: Reason;
+  /** id of the bike that it went into, through all joins; empty where it is one by itself */
+  into?: string;
+  jobs?: string[];
+  figures?: Own[];
+  photos?: Photo[];
+}
+
+/** Own is a figure of one machine, which lies over that of the card it follows. */
+export interface Own {
+  /** a word of OwnFigures, "." and the id of the circuit, fastener or filter */
+  what: string;
+  /** as typed */
+  value: string;
+  /** Measured or Decided */
+  standing?: Standing;
+  /** how it was measured, or for what reason decided */
+  why?: string;
+  system?: System;
+}
+
+/** Photo is a picture of a bike. */
+export interface Photo {
+  /** of its fact */
+  id: string;
+  /** what it shows */
+  what?: string;
+}
+
 /** LastInput are the jobs on the bike of a job that was started then. */
 export interface LastInput {
   started: string;
@@ -1100,6 +1209,10 @@ export interface LimitsAnswer {
   getHomeAt?: Place[];
   /** facts that tell of a person */
   personal?: Person[];
+  told?: Telling[];
+  aside?: Reason[];
+  /** that a bike may have of its own */
+  figures?: OwnFigure[];
 }
 
 /**
@@ -1123,34 +1236,6 @@ export interface OldOilInput {
   system?: System | null;
   today?: string | null;
   jobs?: DrainedJob[] | null;
-}
-
-/** Fact is one thing that somebody told. */
-export interface Fact {
-  book?: Book | null;
-  /** the subject, an id */
-  of?: string | null;
-  /** its own among those of its subject */
-  id?: string | null;
-  kind?: FactKind | null;
-  /** RFC 3339 in UTC with milliseconds, as the phone's clock told it */
-  time?: string | null;
-  /** the phone's own day, "2026-11-30" */
-  day?: string | null;
-  /**
-   * Seq is one more than the highest that its subject had on the phone when it was told, from 1 to
-   * MostSeq.
-   */
-  seq?: Count | null;
-  /** what it is about: a word of its kind, or an id */
-  what?: string | null;
-  /** as typed */
-  value?: string | null;
-  /** in several lines */
-  text?: string | null;
-  /** id of the job that it was told in */
-  job?: string | null;
-  signs?: { [name: string]: string } | null;
 }
 
 /** DrainedJob is what a job's balance says was drained of one of its oils. */

@@ -7,7 +7,14 @@ import { own } from '../site/own.js';
 // How far a figure can be trusted is said by a shape and a word, never by
 // colour alone.
 /** @type {{ [standing in Standing]: string }} */
-const shapes = { manual: '■', measured: '◆', estimated: '≈', standard: '▲', unknown: '?' };
+const shapes = {
+  manual: '■',
+  measured: '◆',
+  decided: '●',
+  estimated: '≈',
+  standard: '▲',
+  unknown: '?',
+};
 
 /**
  * Where a figure comes from, in words.
