@@ -12,5 +12,7 @@ func bookWords(*testing.T) []family {
 	return []family{
 		{"waste.", texts(oil.Wastes), plain},
 		{"can.", texts(books.CanStates), plain},
+		{"wrench.", texts(books.WrenchStates), plain},
+		{"wrench-doubt.", texts(books.Doubts), plain},
 	}
 }

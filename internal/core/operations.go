@@ -42,6 +42,7 @@ var operations = [...]Operation{
 	operation("unsaved", unsaved),
 	operation("visit", visitState),
 	operation("visits", visitsToday),
+	operation("wrenches", wrenches),
 }
 
 // all are the operations, the calculations among them.

@@ -109,6 +109,8 @@ var units = map[string]string{
 	"Agreement.yes":        "Count",
 	"Question.letters":     "Letters",
 	"TodayLine.unanswered": "Count",
+	"KeptWrench.days":      "Count",
+	"KeptWrench.uses":      "Count",
 
 	"LimitsAnswer.call":    "Bytes",
 	"LimitsAnswer.text":    "Bytes",

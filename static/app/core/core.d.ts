@@ -29,6 +29,7 @@ export interface Ops {
   unsaved: { in: UnsavedInput; out: UnsavedAnswer };
   visit: { in: VisitInput; out: VisitAnswer };
   visits: { in: TodayInput; out: Today };
+  wrenches: { in: WrenchInput; out: WrenchBook };
   'oil-suits': { in: OilSuitsInput; out: OilSuitsAnswer };
   bottles: { in: BottlesInput; out: BottlesAnswer };
   cool: { in: CoolInput; out: CoolAnswer };
@@ -158,6 +159,9 @@ export type FactKind =
   | 'can'
   | 'drained'
   | 'handed-in'
+  | 'wrench'
+  | 'checked'
+  | 'used'
   | 'follows'
   | 'told'
   | 'figure'
@@ -2199,6 +2203,81 @@ export interface TodayLine {
   handed?: string;
 }
 
+/** WrenchInput is the book of torque wrenches. */
+export interface WrenchInput {
+  facts?: Fact[] | null;
+  /**
+   * Adding: the last of the facts is about to be written, and may be refused. What stands already
+   * never is.
+   */
+  adding?: boolean | null;
+  system?: System | null;
+  today?: string | null;
+  /** Torques are those of a job, as printed: each wrench says whether it serves for one of them. */
+  torques?: string[] | null;
+}
+
+/** WrenchBook is the book of torque wrenches as it stands. */
+export interface WrenchBook {
+  wrenches?: KeptWrench[];
+  findings?: Finding[];
+}
+
+/**
+ * KeptWrench is a torque wrench with its checks and what they say of the jobs that it was used for.
+ */
+export interface KeptWrench {
+  id: string;
+  name?: string;
+  /** in the person's units */
+  scale?: string[];
+  /** as typed */
+  drive?: string;
+  /** as typed, for a form */
+  signs?: { [name: string]: string };
+  /** word id: whether it may be relied on */
+  state: string;
+  /**
+   * Days since the last check that was decided, and the day by which the next is due; empty where
+   * there was none.
+   */
+  checked?: string;
+  days?: Count;
+  due?: string;
+  /** jobs since then */
+  uses?: Count;
+  gone?: boolean;
+  /** for one of the torques asked about */
+  serves?: boolean;
+  checks?: WrenchCheck[];
+  /** ids of all that it was used for */
+  jobs?: string[];
+  /** the earliest first */
+  doubted?: DoubtedWork[];
+}
+
+/** WrenchCheck is one check. */
+export interface WrenchCheck {
+  /** of the fact */
+  id: string;
+  day: string;
+  /** word id */
+  verdict?: string;
+  figures?: ShownFigure[];
+  /** who made it, where it was somebody else */
+  by?: string;
+}
+
+/** DoubtedWork is a job that a wrench was used for which was wrong then, or may have been. */
+export interface DoubtedWork {
+  job: string;
+  day: string;
+  /** word id */
+  why: string;
+  /** day of the check that found it wrong */
+  found?: string;
+}
+
 /** What `oil-suits` takes. */
 export interface OilSuitsInput {
   system?: System | null;
@@ -2427,26 +2506,6 @@ export interface TorqueGuessInput {
 export interface TorqueGuessAnswer {
   figures?: ShownFigure[];
   notes?: Finding[];
-}
-
-/** What `wrench` takes. */
-export interface WrenchInput {
-  system?: System | null;
-  torque?: string | null;
-  wrenches?: WrenchInputWrenches[] | null;
-  adapter?: string | null;
-  angle?: string | null;
-  grip?: string | null;
-}
-
-/** One of `wrenches` of WrenchInput. */
-export interface WrenchInputWrenches {
-  id?: string | null;
-  low?: string | null;
-  high?: string | null;
-  graduation?: string | null;
-  grip?: string | null;
-  tool?: string | null;
 }
 
 /** What `wrench` answers. */
