@@ -2,10 +2,10 @@ import { batches } from '../core/batches.js';
 import { call, core } from '../core/client.js';
 import { loadLimits } from '../core/limits.js';
 import { use, write } from './database.js';
-import { factsOf, tell } from './facts.js';
+import { aboutLast, factsOf, tell } from './facts.js';
 import { bikeRows, saveSetting, setting } from './store.js';
 
-/** @import { Answer, Finding } from '../core/core.d.ts' */
+/** @import { Bike } from '../core/core.d.ts' */
 /** @import { BikeRow, Fact } from './records.d.ts' */
 
 // What lists show of the bikes: it follows from what was told of them, and is made anew by the
@@ -25,41 +25,21 @@ export const bikeRow = (id) => use((db) => db.get('bikes', id));
  * it; it is kept when none of them refuses, and what lists show of the bike is made anew.
  *
  * @param {string} id
- * @param {Partial<Fact> & { kind: string }} told
+ * @param {Parameters<typeof tell>[2]} told
  * @param {Omit<NonNullable<Parameters<typeof tell>[3]>, 'check'>} [how]
  */
 export async function tellBike(id, told, how = {}) {
-  const others = tying.has(told.kind) ? (await factsOf('bike')).filter(({ of }) => of !== id) : [];
-  const check = (/** @type {Fact[]} */ facts) => judged([...others, ...facts], true);
+  // Whether one may be joined with another depends on what that was joined with.
+  const all = told.kind === 'joined' ? await factsOf('bike') : [];
+  const others = all.filter(({ of }) => of !== id);
+  const check = async (/** @type {Fact[]} */ own) => {
+    const facts = [...others, ...own];
+    return aboutLast(await call('garage', { facts, adding: true }), facts.length - 1);
+  };
   const findings = await tell('bike', id, told, { ...how, check });
   await freshBikes();
   return findings;
 }
-
-/**
- * What the core says of a fact that is about to be kept, the last of these.
- *
- * @param {Fact[]} facts
- * @param {boolean} adding
- * @returns {Promise<Finding[]>}
- */
-async function judged(facts, adding) {
-  const answer = await garage(facts, adding);
-  if (!answer.ok) return answer.findings;
-  const of = facts.at(-1)?.of;
-  return answer.ok.bikes?.find(({ id }) => id === of)?.findings ?? [];
-}
-
-/**
- * @param {Fact[]} facts
- * @param {boolean} [adding]
- * @returns {Promise<Answer<{ bikes?: BikeRow[] }>>}
- */
-const garage = (facts, adding = false) =>
-  call(/** @type {any} */ ('garage'), /** @type {any} */ ({ facts, adding }));
-
-/** Kinds of facts that say something of two bikes, or of whose a job is. */
-const tying = new Set(['joined', 'job', 'undo']);
 
 /**
  * The facts of bikes that go to the core together: those of a bike, of all that it was joined
@@ -119,22 +99,24 @@ async function makeFresh(all) {
   const facts = await factsOf('bike');
   const groups = tied(facts).filter((group) => all || group.some(({ of }) => changed.has(of)));
   await loadLimits();
+  const asked = groups.values();
   for (const batch of batches(groups.map(textOf))) {
-    const { ok } = await call(/** @type {any} */ ('garage'), `{"facts":[${batch}],"adding":false}`);
-    if (ok) await putRows(dated(ok.bikes ?? [], facts), stale);
+    const ids = new Set(batch.flatMap(() => asked.next().value?.map(({ of }) => of) ?? []));
+    const { ok } = await call('garage', `{"facts":[${batch}],"adding":false}`);
+    if (!ok) continue; // it is made at the next start
+    const made = dated(ok.bikes ?? [], facts);
+    for (const { id } of made) ids.delete(id); // of the others nothing stands
+    await putRows(made, stale, ids);
   }
   const told = new Set(facts.map(({ of }) => of));
-  await putRows(
-    [],
-    stale,
-    [...changed].filter((id) => !told.has(id)),
-  );
+  const gone = rows.flatMap(({ id }) => (told.has(id) ? [] : [id]));
+  await putRows([], stale, gone);
 }
 
 /**
  * These bikes, each with the time of its newest fact.
  *
- * @param {BikeRow[]} bikes
+ * @param {Bike[]} bikes
  * @param {Fact[]} facts
  * @returns {BikeRow[]}
  */
@@ -153,9 +135,9 @@ const textOf = (facts) => facts.map((fact) => JSON.stringify(fact)).join();
  *
  * @param {BikeRow[]} made
  * @param {Map<string, string | undefined>} stale
- * @param {string[]} gone bikes of which nothing is told any more
+ * @param {Iterable<string>} gone bikes of which nothing is told any more
  */
-const putRows = (made, stale, gone = []) =>
+const putRows = (made, stale, gone) =>
   write(['bikes'], (tx) => {
     const rows = tx.objectStore('bikes');
     const now = (/** @type {string} */ id, /** @type {() => void} */ act) => {

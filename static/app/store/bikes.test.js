@@ -14,14 +14,16 @@ function garage({ facts, adding }) {
   asked.push(facts.map(({ of }) => of));
   if (!answers) return { findings: [{ code: 'core-unavailable', where: '/', grade: 'refuse' }] };
   const bikes = new Map();
+  const findings = [];
+  if (adding && facts.at(-1).value === 'bad')
+    findings.push({ code: 'bad', where: `/facts/${facts.length - 1}/value`, grade: 'refuse' });
   for (const { of, kind, value } of facts) {
     const bike = bikes.get(of) ?? { id: of };
     bikes.set(of, bike);
     if (kind === 'told') bike.called = value;
     if (kind === 'joined') bike.into = value;
-    if (adding && value === 'bad') bike.findings = [{ code: 'bad', where: '/', grade: 'refuse' }];
   }
-  return { ok: { bikes: [...bikes.values()] } };
+  return { ok: { bikes: [...bikes.values()], findings } };
 }
 
 globalThis.document = { visibilityState: 'hidden' };

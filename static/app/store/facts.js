@@ -4,8 +4,8 @@ import { announceFacts } from './windows.js';
 import { newId } from '../site/new-id.js';
 import { today } from '../words/dates.js';
 
-/** @import { Answer, Finding } from '../core/core.d.ts' */
-/** @import { BikeRow, Book, Fact, Picture } from './records.d.ts' */
+/** @import { Answer, Book, Finding } from '../core/core.d.ts' */
+/** @import { BikeRow, Fact, Picture } from './records.d.ts' */
 
 // What was told of bikes, visits and the workshop's own books: facts, which are written once
 // and never changed. What is true of a subject the core makes of all of them.
@@ -59,7 +59,7 @@ function inTurn(subject, act) {
  *
  * @param {Book} book
  * @param {string} of the subject
- * @param {Partial<Fact> & { kind: string }} told
+ * @param {Pick<Fact, 'kind'> & Partial<Fact>} told
  * @param {object} [how]
  * @param {(facts: Fact[]) => Promise<Answer<{ findings?: Finding[] }> | Finding[]>} [how.check]
  *   what the core says of all facts of the subject, of which the last is about to be kept
@@ -81,17 +81,27 @@ export const tell = (book, of, told, { check, photo, drafts = [] } = {}) =>
       day: today(now),
       seq: 1 + here.reduce((most, { seq }) => (places(seq) ? Math.max(most, seq) : most), 0),
     };
-    const answer = check ? await check([...here, fact]) : [];
-    const findings = Array.isArray(answer)
-      ? answer
-      : answer.ok
-        ? (answer.ok.findings ?? [])
-        : answer.findings;
+    const findings = check ? aboutLast(await check([...here, fact]), here.length) : [];
     if (findings.some(({ grade }) => grade === 'refuse')) return findings;
     await keeping(drafts, () => keep(fact, photo, drafts));
     announceFacts(book, of);
     return findings;
   });
+
+/**
+ * What the core says of the fact at that place of those that it was asked about.
+ *
+ * @param {Answer<{ findings?: Finding[] }> | Finding[]} answer
+ * @param {number} place
+ */
+export function aboutLast(answer, place) {
+  if (Array.isArray(answer)) return answer;
+  if (!answer.ok) return answer.findings;
+  const of = /^\/facts\/(\d+)/;
+  return (answer.ok.findings ?? []).filter(
+    ({ where }) => Number(of.exec(where)?.[1] ?? place) === place,
+  );
+}
 
 /**
  * @param {Fact} fact

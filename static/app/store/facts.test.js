@@ -42,13 +42,14 @@ test('what is told at once finds what came before, each the next', async () => {
 });
 
 test('what the core refuses is not kept, what it doubts is, and the next one goes on', async () => {
-  const finding = (grade) => ({ code: 'x', where: '/', grade });
+  const finding = (grade, where = '/') => ({ code: 'x', where, grade });
   const says = (answer) => ({ check: async () => answer });
   for (const [answer, found, kept] of [
     [{ findings: [finding('refuse')] }, 1, false],
     [{ ok: { findings: [finding('refuse')] } }, 1, false],
     [[finding('refuse')], 1, false],
     [{ ok: { findings: [finding('doubt')] } }, 1, true],
+    [{ ok: { findings: [finding('refuse', '/facts/9999/value')] } }, 0, true], // of another
     [{ ok: {} }, 0, true],
   ]) {
     const before = await values('shelf', 'item');

@@ -1,6 +1,6 @@
 // What lies in the phone's store.
 import type { DBSchema, IDBPDatabase } from 'idb';
-import type { Bench, Card, Event, Finding, Summary } from '../core/core.d.ts';
+import type { Bench, Bike, Book, Card, Event, FactKind, Finding, Summary } from '../core/core.d.ts';
 
 /** A job as it was begun: what it is planned from, and what lists show of it. */
 export interface JobRecord {
@@ -80,9 +80,6 @@ export interface Saved {
   made: string;
 }
 
-/** What is kept by facts: a bike, a visit, or one of the books of a workshop. */
-export type Book = 'bike' | 'visit' | 'oil' | 'shelf' | 'wrench';
-
 /**
  * What was told of a subject that is no job: written once and never changed, taken back by
  * another. What is true of the subject follows from all of its facts, in the core.
@@ -92,7 +89,7 @@ export interface Fact {
   /** the subject: id of a bike, of the job of a visit, of a can, an item or a wrench */
   of: string;
   id: string;
-  kind: string;
+  kind: FactKind;
   /** time */
   time: string;
   /** day on this phone */
@@ -106,36 +103,9 @@ export interface Fact {
   signs?: { [name: string]: string };
 }
 
-/** A figure of a bike of its own, which lies over the card's. */
-export interface OwnFigure {
-  what: string;
-  value: string;
-  standing?: string;
-  why?: string;
-}
-
 /** What is told of a bike, as the core makes it of the bike's facts: lists need no core. */
-export interface BikeRow {
+export interface BikeRow extends Partial<Bike> {
   id: string;
-  /** id of the card that it follows; without one, its own id */
-  card?: string;
-  called?: string;
-  plate?: string;
-  frame?: string;
-  words?: string;
-  owner?: string;
-  reach?: string;
-  /** why it was laid aside: sold, gone, other; with what was said of it */
-  aside?: string;
-  asideText?: string;
-  /** the bike that this one went into, after all joins */
-  into?: string;
-  /** ids of the jobs that were moved here */
-  jobs?: string[];
-  figures?: OwnFigure[];
-  /** ids of its pictures */
-  photos?: string[];
-  findings?: Finding[];
   /** time of its newest fact */
   changed?: string;
   /** its facts have changed since: whichever change that was */
