@@ -44,7 +44,7 @@ var rooms = []struct {
 	{"internal/visit", "finding date wire ledger quantity quote"},
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	// A workshop's own books.
-	{"internal/books", "finding date wire ledger quantity oil bolt shown calc"},
+	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
 	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage plan job outlook visit calc books"},
 	{"internal/declare", "core wire"},

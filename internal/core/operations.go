@@ -38,6 +38,7 @@ var operations = [...]Operation{
 	operation("plan", makePlan),
 	operation("read-entry", readEntry),
 	tolerant(operation("replay", replay)),
+	operation("shelf", shelf),
 	tolerant(operation("survey", surveyJobs)),
 	operation("unsaved", unsaved),
 	operation("visit", visitState),

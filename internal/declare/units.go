@@ -109,6 +109,7 @@ var units = map[string]string{
 	"Agreement.yes":        "Count",
 	"Question.letters":     "Letters",
 	"TodayLine.unanswered": "Count",
+	"PouredOil.in":         "Litres",
 	"KeptWrench.days":      "Count",
 	"KeptWrench.uses":      "Count",
 

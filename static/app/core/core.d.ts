@@ -25,6 +25,7 @@ export interface Ops {
   plan: { in: PlanInput; out: Plan };
   'read-entry': { in: EntryInput; out: EntryAnswer };
   replay: { in: ReplayInput; out: State };
+  shelf: { in: ShelfInput; out: ShelfAnswer };
   survey: { in: SurveyInput; out: SurveyAnswer };
   unsaved: { in: UnsavedInput; out: UnsavedAnswer };
   visit: { in: VisitInput; out: VisitAnswer };
@@ -159,6 +160,10 @@ export type FactKind =
   | 'can'
   | 'drained'
   | 'handed-in'
+  | 'item'
+  | 'opened'
+  | 'added'
+  | 'used'
   | 'wrench'
   | 'checked'
   | 'used'
@@ -180,6 +185,9 @@ export type FactKind =
 
 /** FilterKind is a kind of oil filter. */
 export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal';
+
+/** Goods are what may lie on a shelf. */
+export type Goods = 'oil' | 'filter' | 'washer' | 'ring' | 'other';
 
 /** Grade says how bad a finding is. */
 export type Grade = 'refuse' | 'doubt' | 'note';
@@ -1895,6 +1903,124 @@ export interface SummaryOil {
   poured?: string;
   /** the usual one of the card's */
   grade?: string;
+}
+
+/** ShelfInput is the book of the shelf, and jobs that would take from it. */
+export interface ShelfInput {
+  facts?: Fact[] | null;
+  /**
+   * Adding: the last of the facts is about to be written, and may be refused. What stands already
+   * never is.
+   */
+  adding?: boolean | null;
+  system?: System | null;
+  today?: string | null;
+  wants?: WantInput[] | null;
+}
+
+/** WantInput is a job by what it is planned from, with what was poured. */
+export interface WantInput {
+  id: string;
+  name?: string | null;
+  card: Card;
+  bench?: Bench | null;
+  steps?: string[] | null;
+  poured?: PouredOil[] | null;
+}
+
+/** PouredOil is what a job's balance says was poured of an oil. */
+export interface PouredOil {
+  circuit: string;
+  in?: Litres | null;
+}
+
+/** ShelfAnswer is the shelf as it stands, and what it has for the lists asked about. */
+export interface ShelfAnswer {
+  items?: ShelfItem[];
+  lists?: WantedList[];
+  /** over all lists */
+  missing?: Missing[];
+  findings?: Finding[];
+}
+
+/** ShelfItem is a thing on the shelf. */
+export interface ShelfItem {
+  id: string;
+  name?: string;
+  what?: Goods;
+  /** how much is there: a volume, or a number; empty where nobody said */
+  left?: string[];
+  /** nothing is left */
+  out?: boolean;
+  /** day on which the bottle was opened that is open; empty where none is */
+  opened?: string;
+  signs?: { [name: string]: string };
+  gone?: boolean;
+  entries?: ShelfEntry[];
+}
+
+/** ShelfEntry is what happened with a thing on the shelf. */
+export interface ShelfEntry {
+  /** of the fact */
+  id: string;
+  kind: FactKind;
+  day: string;
+  /** how much */
+  texts?: string[];
+  job?: string;
+  /** the same of the job is in the book already, and doesn't count here */
+  again?: boolean;
+}
+
+/** WantedList is what a job needs, line by line. */
+export interface WantedList {
+  id: string;
+  name?: string;
+  lines?: WantedLine[];
+}
+
+/** WantedLine is one thing that a job needs. */
+export interface WantedLine {
+  /** by which its job's facts name it */
+  key: string;
+  /** word id, filled by Values */
+  word: string;
+  values?: { [name: string]: string };
+  what?: Goods;
+  /** how much; empty where that isn't known */
+  needs?: string[];
+  /** word id */
+  state: string;
+  picks?: ShelfPick[];
+  /** that may do, or of which that isn't known */
+  others?: ShelfPick[];
+  /** what the shelf doesn't have of it */
+  lacking?: string[];
+}
+
+/** ShelfPick is what is proposed from a thing on the shelf. */
+export interface ShelfPick {
+  item: string;
+  name?: string;
+  /** word id: whether it suits */
+  verdict: string;
+  /** how much of it; empty for what is not proposed */
+  takes?: string[];
+  /** the same, as it would be typed */
+  typed?: string;
+  /** codes of findings that say why it doesn't suit without more */
+  reasons?: string[];
+}
+
+/** Missing is what the shelf lacks of one thing, for all lists together. */
+export interface Missing {
+  /** word id, filled by Values */
+  word: string;
+  values?: { [name: string]: string };
+  what?: Goods;
+  lacking?: string[];
+  /** ids of the lists */
+  for?: string[];
 }
 
 /** SurveyInput are many jobs, and the cards that they are planned from. */
