@@ -46,7 +46,7 @@ function draw(papers, app) {
   return html`
     <div class="off-paper">
       ${stillOpen(papers.job)}
-      <h1 tabindex="-1">${text(papers.job.record.name)}</h1>
+      <h1 tabindex="-1">${text(papers.job.name)}</h1>
       ${radios('bill.what', 'bill.what', papers.what, ['estimate', 'bill'], (what) => after(papers.turn(what)))}
       ${billForm(papers, found, act)}
       ${findings(found.filter(({ where }) => where === '/' || where === '/estimate'))}

@@ -18,7 +18,7 @@ export function billPaper(papers, sums) {
     <div class="two">${block(typed.seller)} ${block(typed.customer)}</div>
     <h1>${title(papers)}</h1>
     <p>
-      ${day(kept ?? new Date().toISOString())} · ${text(job.record.name)}
+      ${day(kept ?? new Date().toISOString())} · ${text(job.name)}
       ${odometer ? html` · ${t('bill.odometer', { value: text(odometer) })}` : nothing}
     </p>
     <table class="money">

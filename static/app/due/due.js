@@ -13,7 +13,13 @@ const most = 100; // bikes looked at: a workshop's of some months
 /** "#/due": all bikes of the record, the most urgent first. */
 export async function due(_, app) {
   await loadWordsOf('due');
-  const bikes = byBike((await app.attempt(() => store.log())) ?? []);
+  const [jobs, rows] = (await app.attempt(() => Promise.all([store.log(), store.bikeRows()]))) ?? [
+    [],
+    [],
+  ];
+  const bikes = byBike(jobs);
+  // Nobody here changes the oil of one that was laid aside.
+  for (const { id, aside } of rows) if (aside) bikes.delete(id);
   const state = { rows: [], left: bikes.size, cut: Math.max(bikes.size - most, 0), open: true };
   const reminder = await notice(app);
   askEach([...bikes].slice(0, most), state, app);

@@ -1,5 +1,6 @@
 import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
+import { bikeRow } from '../store/bikes.js';
 import { historyOf } from '../store/history.js';
 import { openJob } from '../store/kept-job.js';
 import { settings } from '../store/settings.js';
@@ -10,7 +11,7 @@ import { today } from '../words/dates.js';
 
 const envelope = 1000; // bytes of the input round the jobs
 
-/** The jobs of each bike, the newest first: card id -> lines. `jobs` are lines of the log. */
+/** The jobs of each bike, the newest first: bike -> lines. `jobs` are lines of the log. */
 export function byBike(jobs) {
   const bikes = new Map();
   for (const job of jobs) {
@@ -55,7 +56,8 @@ export async function outlookOf(jobs, severe) {
 export async function remember(id, name, outlook) {
   const others = ((await store.setting('due')) ?? []).filter((bike) => bike.id !== id);
   const { remind } = outlook ?? {};
-  const own = remind ? [{ id, name, remind }] : [];
+  const aside = (await bikeRow(id))?.aside; // nobody here changes its oil
+  const own = remind && !aside ? [{ id, name, remind }] : [];
   const all = [...others, ...own].sort((a, b) => (a.remind < b.remind ? -1 : 1));
   await store.saveSetting('due', all);
 }

@@ -9,16 +9,21 @@ import { radios } from '../ui/choice.js';
 import { dueOil, pace, uses, verdictOf } from './oil.js';
 import { findings } from '../ui/findings.js';
 
-/** @import { Bench } from '../core/core.d.ts' */
+/** @import { Bench, Card } from '../core/core.d.ts' */
 
 /** When the oil of a bike is due again, as a section of a screen. */
 export class DueSection {
   outlook;
   severe = false; // how the bike is used, as the newest job says
 
-  constructor(card, app) {
-    this.id = card.id;
-    this.name = `${card.make} ${card.model}`;
+  /**
+   * @param {Card} card
+   * @param {any} app
+   * @param {{ id: string, name: string }} [bike] that which the card implies, where none is named
+   */
+  constructor(card, app, bike = { id: card.id ?? '', name: `${card.make} ${card.model}` }) {
+    this.id = bike.id;
+    this.name = bike.name;
     this.app = app;
   }
 

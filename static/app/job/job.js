@@ -39,7 +39,7 @@ export async function job([id, view, stepId], app) {
   const screen = {
     name: 'job',
     tab: 'bikes',
-    title: job?.record.name ?? plain?.title ?? t('nav.bikes'),
+    title: job?.name ?? plain?.title ?? t('nav.bikes'),
   };
   if (!job) return Object.assign(screen, plain);
   const drafts = await Drafts.open(jobScope(id));
@@ -84,7 +84,7 @@ function oneStep(job, step, control) {
   return html`
     <header class="bar">
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
-      ${job.state.open ? nothing : html`<span class="where">${text(job.record.name)}</span>`}
+      ${job.state.open ? nothing : html`<span class="where">${text(job.name)}</span>`}
       ${warned ? nothing : stillOpen(job)}
     </header>
     ${warned ? stillOpen(job, step.id) : nothing} ${timerLines(job, step)} ${told(job)}

@@ -60,7 +60,7 @@ export function closing(job, control) {
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
     </header>
     ${stillOpen(job)} ${timerLines(job)}
-    <h1 tabindex="-1">${text(job.record.name)}</h1>
+    <h1 tabindex="-1">${text(job.name)}</h1>
     ${redo(job, control)} ${unentered(job, control)} ${finish(job, control)}
   `;
 }

@@ -68,10 +68,10 @@ class PlainReading {
 
   /** @param {Job} job */
   #reading(job) {
-    const { record, events, findings: found } = job;
+    const { name, record, events, findings: found } = job;
     const pictures = events.filter(({ kind }) => kind === 'photo');
     return html`
-      <h1 tabindex="-1">${verbatim(record.name)}</h1>
+      <h1 tabindex="-1">${verbatim(name)}</h1>
       <p>${t('job.started', { date: when(record.started) })}</p>
       <section>
         <h2>${t('plain.why')}</h2>
@@ -130,7 +130,7 @@ class PlainReading {
  */
 export async function plainReading(job, none, app) {
   const reading = await PlainReading.open(job, none, app);
-  const title = job ? job.record.name : t(none ? 'job.unknown' : 'plain.not-read');
+  const title = job ? job.name : t(none ? 'job.unknown' : 'plain.not-read');
   const unwatch = watchDrafts(() => app.redraw());
   const close = () => {
     unwatch();

@@ -2,11 +2,14 @@ import { html, nothing } from 'lit-html';
 import { table } from './csv.js';
 import { download } from '../phone/share.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
-import { radios } from '../ui/choice.js';
+import { radios, ticks } from '../ui/choice.js';
+import { bikeRows } from '../store/store.js';
 
 /** The section of the record that saves it as a table for a spreadsheet. */
 export class CsvForm {
   #form = 'point';
+  #plates = true;
+  #some = false; // a plate is told of a bike
   #working = '';
 
   constructor(jobs, app) {
@@ -17,7 +20,10 @@ export class CsvForm {
   /** Opens it with the words that it is drawn with. */
   static async open(jobs, app) {
     await app.attempt(() => loadWordsOf('due'));
-    return new CsvForm(jobs, app);
+    const form = new CsvForm(jobs, app);
+    const bikes = await bikeRows().catch(() => []); // as for the jobs, it is told where they are
+    form.#some = bikes.some(({ plate }) => plate);
+    return form;
   }
 
   draw() {
@@ -30,6 +36,7 @@ export class CsvForm {
       <summary>${t('csv.export')}</summary>
       <p>${t('csv.why')}</p>
       ${radios('csv.form', 'csv.form', this.#form, ['point', 'comma'], pick)}
+      ${this.#some ? this.#whether() : nothing}
       <p class="entry">
         <button type="button" ?disabled=${Boolean(this.#working)} @click=${() => this.#save()}>
           ${t('csv.save')}
@@ -37,6 +44,12 @@ export class CsvForm {
         <span role="status">${this.#working}</span>
       </p>
     </details>`;
+  }
+
+  /** Whether the plates go with it: who gives the table to others may not want that. */
+  #whether() {
+    const lines = [{ label: t('csv.plates'), on: this.#plates }];
+    return ticks('csv.persons', lines, (_, on) => (this.#plates = on));
   }
 
   #progress = (done) => {
@@ -47,7 +60,8 @@ export class CsvForm {
   async #save() {
     this.#progress(0);
     const saved = await this.app.attempt(async () => {
-      download(await table(this.jobs, this.#form === 'comma', this.#progress));
+      const how = { comma: this.#form === 'comma', plates: this.#plates };
+      download(await table(this.jobs, how, this.#progress));
       return true;
     }, 'csv.failed');
     this.#working = '';

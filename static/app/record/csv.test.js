@@ -86,6 +86,11 @@ test('a text that is cut is cut between characters, says so, and never keeps a r
   }
 });
 
+test('what is told of its bike stands behind the name of the model', () => {
+  const cells = row(jobOf('2026-11-20T10:00:00.000Z'), answerOf(''), ['Blue', 'KX 12']);
+  assert.deepEqual(cells.slice(1, 4), ['Corda', 'Blue', 'KX 12']);
+});
+
 test('a job that was only to get home is told from an oil change', () => {
   const state = (summary) => row(jobOf('2026-11-20T10:00:00.000Z'), { summary, row: {} })[2];
   assert.equal(state({ phase: 'closed' }), t('record.closed'));

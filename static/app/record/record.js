@@ -30,7 +30,7 @@ export async function record([id], app) {
   if (id) {
     const { job, plain } = await openJob(id, app);
     if (!job) return Object.assign(screen, plain);
-    const due = new DueSection(job.record.card, app);
+    const due = new DueSection(job.record.card, app, { id: job.bikeId, name: job.name });
     app.attempt(() => due.load({ newest: id }));
     await loadPlainWords();
     const costs = await costsOf(job);
@@ -63,7 +63,7 @@ function one(job, due, costs, app) {
   } = state;
   return html`
     ${stillOpen(job)}
-    <h1 tabindex="-1">${text(record.name)}</h1>
+    <h1 tabindex="-1">${text(job.name)}</h1>
     <p>
       ${t('job.started', { date: when(record.started) })} · ${standingOf(state.summary)}
       ${finished ? when(finished) : nothing}

@@ -1,4 +1,6 @@
 import { html, nothing } from 'lit-html';
+import { own } from '../site/own.js';
+import { bikeName } from '../store/bike-name.js';
 import { set, settings } from '../store/settings.js';
 import { day, when } from '../words/dates.js';
 import { loadWordsOf, t, text, verbatim } from '../words/catalogue.js';
@@ -22,11 +24,11 @@ export async function sheet([id], app) {
   const { job, plain } = await openJob(id, app);
   const screen = { name: 'sheet', tab: 'record', title: t('paper.owner') };
   if (!job) return Object.assign(screen, plain);
-  const shown = { photos: false };
+  const shown = { photos: false, persons: true };
   screen.close = () => letGo(job);
   screen.draw = () =>
     paper(
-      `${job.record.name} ${day(job.state.finished || job.record.started)}`,
+      `${nameOf(job, shown)} ${day(job.state.finished || job.record.started)}`,
       above(job, shown, app),
       content(job, shown, app),
       app,
@@ -34,7 +36,7 @@ export async function sheet([id], app) {
   return screen;
 }
 
-const above = ({ state }, shown, app) => html`
+const above = ({ state, bike }, shown, app) => html`
   <h1 tabindex="-1">${t('paper.owner')}</h1>
   ${state.finished ? nothing : html`<p class="must">${t('paper.open')}</p>`}
   <label for="done-by">${t('paper.by')} <small>${t('paper.by.hint')}</small></label>
@@ -46,6 +48,18 @@ const above = ({ state }, shown, app) => html`
     @change=${({ target }) => app.attempt(() => set('doneBy', target.value)).then(() => app.redraw())}
   ></textarea>
   ${roomFor('done-by', doneByLetters)}
+  ${
+    tellsOfPersons(bike)
+      ? ticks(
+          'paper.persons',
+          [{ label: t('paper.persons.print'), on: shown.persons }],
+          (_, on) => {
+            shown.persons = on;
+            app.redraw();
+          },
+        )
+      : nothing
+  }
   ${
     state.photos
       ? ticks(
@@ -65,7 +79,8 @@ function content(job, shown, app) {
   const { finished, missing = [] } = state;
   return html`
     <header>
-      <h1>${text(record.name)}</h1>
+      <h1>${text(nameOf(job, shown))}</h1>
+      ${shown.persons ? persons(job.bike) : nothing}
       <p>
         ${t(finished ? 'paper.finished' : 'paper.started')} ${when(finished || record.started)}
         ${odometer(state)}
@@ -92,6 +107,27 @@ function content(job, shown, app) {
     </footer>
   `;
 }
+
+const ofPersons = /** @type {const} */ ([
+  ['paper.plate', 'plate'],
+  ['paper.frame', 'frame'],
+  ['paper.of', 'owner'],
+  ['paper.reach', 'reach'],
+]);
+
+const tellsOfPersons = (bike) => ofPersons.some(([, member]) => own(bike ?? {}, member));
+
+/** What tells whose the bike is, where the sheet may say it. */
+const persons = (bike) =>
+  tellsOfPersons(bike)
+    ? html`<p class="lines">
+        ${ofPersons.map(([word, member]) => (own(bike, member) ? html`${t(word)}: ${verbatim(own(bike, member))}<br />` : nothing))}
+      </p>`
+    : nothing;
+
+/** What the bike is called, without its plate where persons are left out. */
+const nameOf = ({ bike, name: whole, record }, { persons: told }) =>
+  told ? whole : bikeName(bike && { ...bike, plate: undefined }, record.name);
 
 const name = ({ word, values }) => t(word, values);
 

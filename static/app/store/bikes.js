@@ -107,6 +107,7 @@ async function makeFresh(all) {
     const made = dated(ok.bikes ?? [], facts);
     for (const { id } of made) ids.delete(id); // of the others nothing stands
     await putRows(made, stale, ids);
+    await dropDue(made);
   }
   const told = new Set(facts.map(({ of }) => of));
   const gone = rows.flatMap(({ id }) => (told.has(id) ? [] : [id]));
@@ -147,6 +148,18 @@ const putRows = (made, stale, gone) =>
     for (const row of made) now(row.id, () => rows.put(row));
     for (const id of gone) now(id, () => rows.delete(id));
   });
+
+/**
+ * Of a bike that was laid aside, or that went into another, nothing is due any more.
+ *
+ * @param {BikeRow[]} bikes
+ */
+async function dropDue(bikes) {
+  const gone = new Set(bikes.flatMap(({ id, aside, into }) => (aside || into ? [id] : [])));
+  const due = (gone.size && (await setting('due'))) || [];
+  const left = due.filter((/** @type {{ id: string }} */ { id }) => !gone.has(id));
+  if (left.length < due.length) await saveSetting('due', left);
+}
 
 /**
  * Makes anew what lists show of the bikes: of all of them once with each version of the app.
