@@ -96,6 +96,7 @@ func TestCards_AreCheckedOnce(t *testing.T) {
 	want := map[string]string{
 		"internal/core/card.go":   "Accept Check", // of a list; and what is being written
 		"internal/core/job.go":    "Accept",       // of a plan or a job
+		"internal/core/lay.go":    "Accept",       // that figures are to lie over
 		"internal/core/survey.go": "Accept",       // of many jobs
 		"internal/job/trace.go":   "Accept",       // of an earlier job
 	}

@@ -18,7 +18,13 @@ type Own struct {
 	Standing Standing // Measured or Decided
 	Why      string   // how it was measured, or for what reason decided
 	System   quantity.System
+
+	unread bool
 }
+
+// Unread notes that the figure couldn't be read: it is told, and keeps no other from
+// lying over.
+func (o *Own) Unread([]finding.Finding) { o.unread = true }
 
 // Members names the members.
 func (o *Own) Members(m *wire.Members) {
@@ -114,6 +120,9 @@ func (o *Own) read() (e Entry, list []finding.Finding) {
 	return e, list
 }
 
+// why is the reason as it may be shown: nobody's words are a word id.
+func (o *Own) why() string { return strings.TrimLeft(o.Why, "@ ") }
+
 // figure reads a quantity within what is believable of it.
 func (o *Own) figure(text string, l limit) (Figure, []finding.Finding) {
 	q := quantity.Ask{Kind: l.kind, Unit: quantity.Usual(l.kind, o.System), System: o.System, Low: l.low, High: l.high}
@@ -121,7 +130,7 @@ func (o *Own) figure(text string, l limit) (Figure, []finding.Finding) {
 	if finding.Refused(list) {
 		return f, finding.At("", list)
 	}
-	f.Standing, f.Method = o.Standing, o.Why
+	f.Standing, f.Method = o.Standing, o.why()
 	k := checker{list: list}
 	k.figureValue("", &f, l)
 	return f, finding.At("", k.list)

@@ -33,6 +33,7 @@ var operations = [...]Operation{
 	operation("forms", forms),
 	operation("garage", garageOf),
 	operation("last-job", lastJob),
+	operation("lay-over", layOver),
 	operation("limits", limits),
 	operation("old-oil", oldOil),
 	operation("plan", makePlan),

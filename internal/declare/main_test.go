@@ -40,7 +40,7 @@ func TestDeclarations_Lines(t *testing.T) {
 		"  due: ShownFigure;", // an answer always has it
 		"  rows?: Field[];",   // a record within itself
 		"  signs?: { [name: string]: string };",
-		"  /** cm³ */\n  displacement?: CubicCentimetres | null;",
+		"  /** cm³ */\n  displacement?: CubicCentimetres;",
 		"  times?: Minutes[];", // a calculation's own
 		"  warns?: Warn[];",    // of an embedded record
 		"/** Remark is a note that counts. */\nexport interface Remark {",

@@ -20,6 +20,7 @@ export interface Ops {
   forms: { in: CalcAsk; out: Forms };
   garage: { in: GarageInput; out: GarageAnswer };
   'last-job': { in: LastInput; out: LastAnswer };
+  'lay-over': { in: LayInput; out: LayAnswer };
   limits: { in: Nothing; out: LimitsAnswer };
   'old-oil': { in: OldOilInput; out: OldOilAnswer };
   plan: { in: PlanInput; out: Plan };
@@ -361,43 +362,43 @@ export interface ReplayInput {
 /** Card is a bike's card. */
 export interface Card {
   format: string;
-  version: Count;
+  version?: Count;
   id: string;
   /** an example that belongs to no real machine */
-  invented?: boolean | null;
+  invented?: boolean;
   make: string;
   model: string;
-  yearFrom?: Year | null;
-  yearTo?: Year | null;
+  yearFrom?: Year;
+  yearTo?: Year;
   layout: Layout;
-  engine?: Engine | null;
-  sources?: Source[] | null;
-  circuits: Circuit[];
+  engine?: Engine;
+  sources?: Source[];
+  circuits?: Circuit[];
   /** the manual's own chart of grades over the air, of all oils */
-  chart?: ChartRow[] | null;
-  bolts?: Bolt[] | null;
-  filters?: Filter[] | null;
-  strainers?: Strainer[] | null;
-  interval?: Interval | null;
+  chart?: ChartRow[];
+  bolts?: Bolt[];
+  filters?: Filter[];
+  strainers?: Strainer[];
+  interval?: Interval;
   /** the owner's or the manual's, in the card's own language */
-  notes?: string[] | null;
+  notes?: string[];
   /** those that belong to a moment of the job */
-  notesAt?: NoteAt[] | null;
+  notesAt?: NoteAt[];
 }
 
 /** Engine is what the engine is. */
 export interface Engine {
-  cylinders?: Count | null;
+  cylinders?: Count;
   /** cm³ */
-  displacement?: CubicCentimetres | null;
-  cooling?: Cooling | null;
-  clutch?: Clutch | null;
+  displacement?: CubicCentimetres;
+  cooling?: Cooling;
+  clutch?: Clutch;
   /** it has no oil lamp, nor anything else that shows the pressure */
-  noLamp?: boolean | null;
+  noLamp?: boolean;
   /** oil that runs back into the tank is seen through its filler */
-  returnSeen?: boolean | null;
+  returnSeen?: boolean;
   /** a belt drives the wheel, and nothing can be put in neutral */
-  noNeutral?: boolean | null;
+  noNeutral?: boolean;
 }
 
 /** Source is a document that figures of the card come from. */
@@ -411,43 +412,43 @@ export interface Circuit {
   id: string;
   role: Role;
   /** WetClutch: a clutch runs in this oil. */
-  wetClutch?: boolean | null;
-  oil?: OilNeed | null;
+  wetClutch?: boolean;
+  oil?: OilNeed;
   /** volume when the filter stays */
-  oilOnly?: CardFigure | null;
+  oilOnly?: CardFigure;
   /** volume when the filter is changed too */
-  withFilter?: CardFigure | null;
+  withFilter?: CardFigure;
   /** volume of a stripped and dry engine: never for an oil change */
-  dry?: CardFigure | null;
+  dry?: CardFigure;
   /** EveryNth: the oil is due at each nth oil change of the engine (1 = each). */
-  everyNth?: Count | null;
-  level?: Level | null;
+  everyNth?: Count;
+  level?: Level;
 }
 
 /** OilNeed is the oil that the card asks for. */
 export interface OilNeed {
   /** SAE J300 or SAE J306 grades, the first being the usual one */
-  grades?: string[] | null;
+  grades?: string[];
   /** JASO T903 marks that suit, for instance MA and MA2 */
-  marks?: string[] | null;
+  marks?: string[];
   /** API service category, at least */
-  service?: string | null;
-  standing?: Standing | null;
-  source?: string | null;
-  page?: string | null;
-  method?: string | null;
+  service?: string;
+  standing?: Standing;
+  source?: string;
+  page?: string;
+  method?: string;
 }
 
 /** CardFigure is a quantity with its standing. An absent figure is an unknown one. */
 export interface CardFigure {
-  value?: InUnit | null;
-  to?: InUnit | null;
-  unit?: string | null;
+  value?: InUnit;
+  to?: InUnit;
+  unit?: string;
   standing: Standing;
-  source?: string | null;
-  page?: string | null;
-  method?: string | null;
-  kept?: string | null;
+  source?: string;
+  page?: string;
+  method?: string;
+  kept?: string;
 }
 
 /**
@@ -455,14 +456,14 @@ export interface CardFigure {
  * no default: each alone can move the reading by the whole band, so what is empty is asked for.
  */
 export interface Level {
-  device?: Device | null;
-  state?: StateWord | null;
-  stance?: Stance | null;
-  wait?: CardFigure | null;
+  device?: Device;
+  state?: StateWord;
+  stance?: Stance;
+  wait?: CardFigure;
   /** volume between the marks */
-  band?: CardFigure | null;
+  band?: CardFigure;
   /** where on the bike, in the card's own words */
-  where?: string | null;
+  where?: string;
 }
 
 /**
@@ -472,21 +473,21 @@ export interface Level {
 export interface ChartRow {
   /** id of the oil that it is of */
   circuit: string;
-  grade?: string | null;
-  from?: Degrees | null;
-  to?: Degrees | null;
+  grade?: string;
+  from?: Degrees;
+  to?: Degrees;
 }
 
 /** Figure is a quantity with its standing. An absent figure is an unknown one. */
 export interface Degrees {
-  value: InUnit;
-  to?: InUnit | null;
-  unit?: string | null;
+  value?: InUnit;
+  to?: InUnit;
+  unit?: string;
   standing: Standing;
-  source?: string | null;
-  page?: string | null;
-  method?: string | null;
-  kept?: string | null;
+  source?: string;
+  page?: string;
+  method?: string;
+  kept?: string;
 }
 
 /** Bolt is a fastener: a plug, a cap, a screw, or a spin-on filter. */
@@ -494,37 +495,37 @@ export interface Bolt {
   id: string;
   purpose: Purpose;
   /** id of the circuit it closes */
-  circuit?: string | null;
+  circuit?: string;
   /** id of the filter or strainer it holds */
-  of?: string | null;
+  of?: string;
   /** id of the fastener, filter or strainer right in front, which comes off first */
-  behind?: string | null;
+  behind?: string;
   /** where on the bike, in the card's own words */
-  place?: string | null;
+  place?: string;
   /** how many alike; 0 means one */
-  count?: Count | null;
+  count?: Count;
   /** in which order they are tightened, and which is the longer one */
-  order?: string | null;
+  order?: string;
   /** oil runs out here */
-  drains?: boolean | null;
-  magnet?: boolean | null;
+  drains?: boolean;
+  magnet?: boolean;
   /** "M12x1.5", "3/4-16 UNF" */
-  thread?: string | null;
-  drive?: Drive | null;
-  size?: CardFigure | null;
-  torque?: CardFigure | null;
+  thread?: string;
+  drive?: Drive;
+  size?: CardFigure;
+  torque?: CardFigure;
   /** for a filter can: turns after the gasket touches */
-  turn?: CardFigure | null;
-  seal?: Seal | null;
+  turn?: CardFigure;
+  seal?: Seal;
 }
 
 /** Seal is a washer, ring or gasket that is new at every change. */
 export interface Seal {
   kind: SealKind;
-  inner?: CardFigure | null;
-  outer?: CardFigure | null;
-  thickness?: CardFigure | null;
-  count?: Count | null;
+  inner?: CardFigure;
+  outer?: CardFigure;
+  thickness?: CardFigure;
+  count?: Count;
 }
 
 /** Filter is an oil filter that is changed, or a centrifugal one. */
@@ -532,22 +533,22 @@ export interface Filter {
   id: string;
   kind: FilterKind;
   circuit: string;
-  mount?: Mount | null;
+  mount?: Mount;
   /** EveryNth: due at each nth oil change (1 = each). */
-  everyNth?: Count | null;
-  place?: string | null;
+  everyNth?: Count;
+  place?: string;
   /** id of the fastener, filter or strainer right in front, which comes off first */
-  behind?: string | null;
+  behind?: string;
   /**
    * What a new one is held against: the thread that a spin-on filter is screwed onto, the outer
    * diameter of its sealing ring or of a cartridge, and how tall it is.
    */
-  thread?: string | null;
-  ring?: CardFigure | null;
-  height?: CardFigure | null;
+  thread?: string;
+  ring?: CardFigure;
+  height?: CardFigure;
   /** the part number that the owner goes by, as he wrote it */
-  ownNumber?: string | null;
-  seals?: Seal[] | null;
+  ownNumber?: string;
+  seals?: Seal[];
 }
 
 /** Strainer is a mesh that is cleaned and put back. */
@@ -555,38 +556,38 @@ export interface Strainer {
   id: string;
   circuit: string;
   /** EveryNth: cleaned at each nth oil change (1 = each). */
-  everyNth?: Count | null;
-  place?: string | null;
+  everyNth?: Count;
+  place?: string;
   /** id of the fastener, filter or strainer right in front, which comes off first */
-  behind?: string | null;
-  seals?: Seal[] | null;
+  behind?: string;
+  seals?: Seal[];
 }
 
 /** Interval is when the oil is due again, whichever comes first. */
 export interface Interval {
-  distance?: CardFigure | null;
-  time?: CardFigure | null;
+  distance?: CardFigure;
+  time?: CardFigure;
   /** of running, where a manual counts those */
-  hours?: CardFigure | null;
+  hours?: CardFigure;
   /** of a new or rebuilt engine, counted from its beginning */
-  first?: Span | null;
+  first?: Span;
   /** in severe use; what it leaves out is as usual */
-  severe?: Span | null;
+  severe?: Span;
 }
 
 /** Span is how long an oil may stay in, whichever comes first. */
 export interface Span {
-  distance?: CardFigure | null;
-  time?: CardFigure | null;
+  distance?: CardFigure;
+  time?: CardFigure;
   /** of running, where a manual counts those */
-  hours?: CardFigure | null;
+  hours?: CardFigure;
 }
 
 /** NoteAt is a note for one moment of the job, before the act. */
 export interface NoteAt {
   at: NotePlace;
   /** in the card's own language */
-  text?: string | null;
+  text?: string;
 }
 
 /**
@@ -1180,6 +1181,18 @@ export interface Finished {
 
 export interface LastAnswer {
   id?: string;
+}
+
+/** LayInput is a card, and the figures of a machine that follows it. */
+export interface LayInput {
+  card: Card;
+  figures?: Own[] | null;
+}
+
+/** LayAnswer is the card with those figures over its own. */
+export interface LayAnswer {
+  card?: Card;
+  findings?: Finding[];
 }
 
 /**

@@ -10,7 +10,7 @@ import { own } from '../site/own.js';
 
 /** @import { CardFigure } from '../core/core.d.ts' */
 
-const standings = ['manual', 'measured', 'estimated'];
+const standings = ['manual', 'measured', 'decided', 'estimated'];
 
 /** One entry of a card: what stands there, its page in the manual, what is odd about it. */
 export function entryField(draft, entry, changed) {
