@@ -171,6 +171,7 @@ func pageWords(t *testing.T) []family {
 		{"due.calendar.", []string{"saved", "shared", "failed"}, plain},
 		{"leak.", choices(t, "leaks", 3), plain},
 		{"photo.what.", texts(plan.Motifs), plain},
+		{"details.tell.", texts(garage.Tellings), plain},
 		{"plan.units.", texts(quantity.Systems), plain},
 		{"plan.place.", texts(plan.Places), plain},
 		{"record.", texts(job.Phases), plain},

@@ -54,6 +54,7 @@ export class App {
   said = ''; // read out by screen readers
   changelog = null;
   updateLater = false;
+  later = fetchScreens; // what the first screen may need after its first picture
   #rescued = false; // the person was told of the newer store, and offered to save it
   #lasting = ''; // word id of a trouble that stays
   /** @type {Map<string, string>} what was tried and failed -> word id of why */

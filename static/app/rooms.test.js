@@ -22,6 +22,7 @@ const features = {
   bikes: [],
   bill: ['plain', 'still-open'],
   cards: ['bikes'],
+  details: ['photos'],
   due: [],
   edit: ['cards'],
   job: ['aid', 'look', 'photos', 'plain', 'still-open', 'trouble'],

@@ -4,6 +4,7 @@ import { bill } from './bill/bill.js';
 import { bike } from './plan/bike.js';
 import { benchSheet } from './plan/bench-sheet.js';
 import { cards } from './cards/cards.js';
+import { details } from './details/details.js';
 import { due } from './due/due.js';
 import { notifyDue } from './due/notice.js';
 import { edit } from './edit/edit.js';
@@ -17,6 +18,8 @@ import { keepBikes } from './store/bikes.js';
 import { sweepDrafts } from './store/drafts.js';
 import { keepSteps, writtenBack } from './store/job.js';
 import { trouble } from './trouble/trouble.js';
+
+export { Told } from './bikes/told.js';
 
 /** What is to be done once, after the first screen. */
 export async function begin(app) {
@@ -33,6 +36,7 @@ export const screens = {
   bike,
   bill,
   cards,
+  details,
   due,
   edit,
   job,

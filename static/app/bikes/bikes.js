@@ -4,6 +4,7 @@ import { search } from '../words/search.js';
 import { file } from '../site/data.js';
 import { address } from '../ui/address.js';
 import { offline } from '../phone/offline.js';
+import { settings, settled } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { t, text } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
@@ -23,11 +24,17 @@ export async function bikes(_, app) {
   const state = { open: [], list: bikeList([], samples, [], t), typed: '', shown: page };
   // The samples don't wait for the store.
   app.attempt(async () => {
-    const kept = [store.log(), store.lines(), store.setting('due')];
-    const [jobs, lines, due] = await Promise.all(kept);
+    const kept = [store.log(), store.lines(), store.setting('due'), store.bikeRows(), settled()];
+    const [jobs, lines, due, rows] = await Promise.all(kept);
     state.due = due?.find(({ remind }) => remind <= today());
     state.open = jobs.filter(({ summary }) => summary.phase !== 'closed');
-    state.list = bikeList(lines, samples, jobs, t);
+    const list = bikeList(lines, samples, jobs, t);
+    if (rows.length || settings.forOthers) {
+      const { Told } = await app.later();
+      state.told = await Told.open(rows, list, jobs, app);
+      state.told.find(state.typed);
+    }
+    state.list = state.told?.cards ?? list;
     state.fits = search(state.list, state.typed);
     app.redraw();
   });
@@ -40,7 +47,7 @@ export async function bikes(_, app) {
 }
 
 function draw(state, app) {
-  const { open, list } = state;
+  const { open, list, told } = state;
   return html`
     <header class="brand">
       <p class="name">${t('app.name')}</p>
@@ -56,7 +63,8 @@ function draw(state, app) {
     }
     <p><a class="button quiet" href="#/trouble">${t('bikes.roadside')}</a></p>
     <h1 tabindex="-1">${t('bikes.title')}</h1>
-    ${list.length > many ? finder(state.typed, (typed) => found(state, typed, app)) : nothing}
+    ${list.length > many || told ? finder(state.typed, (typed) => found(state, typed, app), told?.word) : nothing}
+    ${told?.draw((state.fits ?? list).length, (row) => item(row, app))}
     <p><a class="button quiet" href=${address('edit')}>${t('bikes.new')}</a></p>
     ${list.length ? listed(state, app) : html`<p>${t('bikes.none')}</p>`}
     <p><a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a></p>
@@ -68,6 +76,7 @@ function found(state, typed, app) {
   const among = typed.startsWith(state.typed) ? state.fits : undefined;
   const fits = search(among ?? state.list, typed);
   Object.assign(state, { typed, fits, shown: few });
+  state.told?.find(typed);
   app.redraw();
 }
 
@@ -78,7 +87,7 @@ function listed(state, app) {
     app.redraw();
   };
   return html`
-    ${state.typed ? html`<p role="status">${t('bikes.fitting', { count: fits.length })}</p>` : nothing}
+    ${state.typed && !state.told ? html`<p role="status">${t('bikes.fitting', { count: fits.length })}</p>` : nothing}
     <ul class="bikes">
       ${fits.slice(0, state.shown).map((row) => item(row, app))}
     </ul>
@@ -87,10 +96,11 @@ function listed(state, app) {
 }
 
 function item(row, app) {
-  const { key, bike, own, pinned } = row;
-  if (!own) return html`<li>${bikeLine(row, address('bike', key))}</li>`;
+  const { key, bike, own, pinned, at = [key] } = row;
+  const line = bikeLine(row, address('bike', ...at));
+  if (!own) return html`<li>${line}</li>`;
   return html`<li class="own">
-    ${bikeLine(row, address('bike', key))}
+    ${line}
     <button
       type="button"
       class="quiet"

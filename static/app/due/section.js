@@ -3,7 +3,7 @@ import { calendarFile } from './calendar.js';
 import { whenDue } from './sentences.js';
 import { outlookOf, remember } from './outlook.js';
 import { download, share, shareable } from '../phone/share.js';
-import * as store from '../store/store.js';
+import { logOf } from '../store/of-bike.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { dueOil, pace, uses, verdictOf } from './oil.js';
@@ -34,7 +34,7 @@ export class DueSection {
    */
   async load({ severe, newest } = {}) {
     await loadWordsOf('due');
-    const jobs = await store.logOf(this.id);
+    const jobs = await logOf(this.id);
     if (!jobs.length || (newest && jobs[0].id !== newest)) return;
     this.outlook = await outlookOf(jobs, severe);
     this.severe = Boolean(this.outlook?.severe);

@@ -8,6 +8,7 @@ import { bikeRow, tellBike } from '../store/bikes.js';
 import { factsOf } from '../store/facts.js';
 import { Job, startJob } from '../store/job.js';
 import { lastOf } from '../store/last-job.js';
+import { logOf } from '../store/of-bike.js';
 import * as store from '../store/store.js';
 import { coreInNode } from '../../test/core-in-node.js';
 import { FakeWorker } from '../../test/fake-worker.js';
@@ -53,8 +54,8 @@ async function change(id, days, odometer, leak, bike) {
 }
 
 const ids = (lines) => lines.map(({ id }) => id);
-const changedAt = async (bike) => (await outlookOf(await store.logOf(bike))).oils[0].changedAt[0];
-const paceOf = async (bike) => (await outlookOf(await store.logOf(bike))).readings;
+const changedAt = async (bike) => (await outlookOf(await logOf(bike))).oils[0].changedAt[0];
+const paceOf = async (bike) => (await outlookOf(await logOf(bike))).readings;
 const lastIn = async (record) => {
   const last = await lastOf(record);
   return last?.events[0].value;
@@ -62,8 +63,8 @@ const lastIn = async (record) => {
 const begun = (bike) => ({ card, started: dayAgo(0), ...(bike && { bike }) });
 
 test('each has its own log, last job, pace and due; the name tells them apart', async () => {
-  assert.deepEqual(ids(await store.logOf(card.id)), ['one-2', 'one-1']);
-  assert.deepEqual(ids(await store.logOf('twin')), ['twin-2', 'twin-1']);
+  assert.deepEqual(ids(await logOf(card.id)), ['one-2', 'one-1']);
+  assert.deepEqual(ids(await logOf('twin')), ['twin-2', 'twin-1']);
   assert.deepEqual(
     [...byBike(await store.log())].map(([bike, jobs]) => [bike, ids(jobs), jobs[0].name]),
     [
@@ -120,8 +121,7 @@ test('the filter of the log knows them apart', async () => {
   assert.deepEqual(ids(filtered(list, 'twin', '')), ['twin-2', 'twin-1']);
 });
 
-const closed = async (bike) =>
-  ids((await store.logOf(bike)).filter(({ summary }) => summary.finished));
+const closed = async (bike) => ids((await logOf(bike)).filter(({ summary }) => summary.finished));
 
 test('joined, they are one in all that looks back; taken back, they are two again', async () => {
   assert.deepEqual(await tellBike('twin', { kind: 'joined', value: card.id }), []);

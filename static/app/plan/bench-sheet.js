@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit-html';
 import { call } from '../core/client.js';
-import { cardOf } from '../store/card-of.js';
 import { day } from '../words/dates.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
@@ -8,23 +7,37 @@ import { mark, marks, textsOf } from '../ui/figure.js';
 import { box, paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 import { own } from '../site/own.js';
+import { Machine } from './machine.js';
 import { heldAgainst } from './sheets.js';
 
 /** @import { PlanAsk, BoltSheet, Oil, Plan, ShownFigure } from '../core/core.d.ts' */
 
 /** "#/bench-sheet/BIKE/BENCH": the job on paper before it begins, to tick by hand. */
-export async function benchSheet([id, given], app) {
+export async function benchSheet([id, given, alone], app) {
   await loadWordsOf('paper');
-  const card = await cardOf(id);
   const screen = { name: 'bench-sheet', tab: 'bikes', title: t('paper.bench') };
-  const answer = card && (await call('plan', { card, bench: read(given) }));
-  const above = html`<h1 tabindex="-1">${t('paper.bench')}</h1>
-    <p>${t('paper.bench.note')}</p>`;
-  screen.draw = () =>
-    answer?.ok
-      ? paper(`${t('paper.bench')} ${answer.ok.name}`, above, sheet(answer.ok), app)
+  let answer;
+  const make = async () => {
+    const { card } = machine;
+    answer = card && (await call('plan', { card, bench: read(given) }));
+  };
+  const machine = await Machine.open(id, alone === 'card', () => make().then(() => app.redraw()));
+  await make();
+  screen.draw = () => {
+    const above = html`<h1 tabindex="-1">${t('paper.bench')}</h1>
+      <p>${t('paper.bench.note')}</p>
+      ${machine.pending ? html`<p class="must">${t('bike.late')}</p>` : nothing}
+      ${findings(machine.findings)}`;
+    return answer?.ok
+      ? paper(
+          `${t('paper.bench')} ${machine.name}`,
+          above,
+          sheet({ ...answer.ok, name: machine.name }),
+          app,
+        )
       : html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>
           ${findings(answer?.findings)}`;
+  };
   return screen;
 }
 

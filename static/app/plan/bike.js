@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
-import { cardOf } from '../store/card-of.js';
 import { askToKeep } from '../store/promise.js';
 import { startJob } from '../store/job.js';
 import { go } from '../ui/address.js';
@@ -11,33 +10,41 @@ import { radios, ticks } from '../ui/choice.js';
 import { control } from '../ui/field.js';
 import { DueSection } from '../due/section.js';
 import { finding, findings } from '../ui/findings.js';
-import { toEdit, toPaper } from './links.js';
+import { toDetails, toEdit, toPaper } from './links.js';
+import { another, Machine } from './machine.js';
+import { asks, corrected, told, twins } from './told.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheets.js';
 import { section } from '../ui/section.js';
 
 /** @import { Answer, Bench, Card, Plan } from '../core/core.d.ts' */
 
-/** The plan of a bike: what today is like, and all that follows from it. */
-export async function bike([id], app) {
-  const card = await cardOf(id);
-  const screen = {
-    name: 'bike',
-    tab: 'bikes',
-    title: card ? `${card.make} ${card.model}` : t('plan.title'),
-  };
-  if (!card) {
+/**
+ * The plan of a bike: what today is like, and all that follows from it. "#/bike/ID" is a bike
+ * or the card that implies one, "#/bike/KEY/card" a card as such.
+ */
+export async function bike([id, alone], app) {
+  const screen = { name: 'bike', tab: 'bikes', title: t('plan.title') };
+  /** @type {() => void} */
+  let came = () => {};
+  const machine = await Machine.open(id, alone === 'card', () => came());
+  if (!machine.card) {
     screen.draw = () => html`<h1 tabindex="-1">${t('bikes.unknown')}</h1>`;
     return screen;
   }
+  screen.title = machine.name;
   /** @type {Bench} */
   const bench = { system: settings.system };
-  const due = new DueSection(card, app);
+  const due = new DueSection(machine.card, app, machine);
+  const state = { asking: false };
   /** @type {Answer<Plan> | null} */
   let answer = null;
   const makePlan = async () => {
+    const card = /** @type {Card} */ (machine.card);
     await loadLimits();
     bench.place ??= limits.places?.[0];
-    answer = await call('plan', { card, bench });
+    const made = await call('plan', { card, bench });
+    if (card !== machine.card) return; // another is being worked out by now
+    answer = made;
     app.redraw();
   };
   const change = (values) => {
@@ -45,30 +52,69 @@ export async function bike([id], app) {
     due.follow(bench, values);
     makePlan();
   };
-  const start = async () => {
-    const job = await app.attempt(() => startJob(card, bench));
+  came = () => {
+    Object.assign(due, { id: machine.id, name: machine.name });
+    due.begin(bench, change);
+    makePlan();
+    app.redraw();
+  };
+  const start = async (on) => {
+    const job = await app.attempt(() =>
+      startJob(/** @type {Card} */ (on.card), bench, on.id || undefined, on.raw),
+    );
     if (!job) return;
     askToKeep();
     go('job', job);
   };
+  const acts = {
+    start: async () => {
+      await machine.told; // what counts in the job, and whose it is
+      if (!machine.ambiguous) return start(machine);
+      state.asking = true;
+      app.redraw();
+      document.getElementById('which')?.focus();
+    },
+    // One whose plan is not the one on the screen is shown its own first.
+    on: async ({ id: other }) => {
+      const on = await app.attempt(() => Machine.open(other, false, () => {}));
+      if (on?.row?.figures?.length || on?.changes.length) go('bike', other);
+      else if (on) start(on);
+    },
+    own: () => start(machine),
+    begin: async (then) => {
+      const made = await app.attempt(() => another(machine.at.card?.id ?? ''));
+      if (made) then(made);
+    },
+    another: () => acts.begin((made) => go('bike', made)),
+    onAnother: () => acts.begin((made) => start({ id: made, card: machine.at.card })),
+    correct: async () => {
+      await machine.correct();
+      app.say(t('bike.corrected.taken'));
+      makePlan();
+    },
+  };
   screen.draw = () =>
-    html`${draw(card, bench, answer, change, start, due)} ${toPaper(id, bench)}
-    ${id === card.id ? nothing : toEdit(id)}`;
+    html`${draw(machine, bench, answer, change, due, acts)}
+    ${state.asking ? asks(machine, acts) : nothing} ${begin(answer, acts)} ${twins(machine, acts)}
+    ${machine.id ? toDetails(machine.id) : nothing} ${toPaper(bench, id, alone)}
+    ${machine.at.key && machine.at.key !== machine.at.card?.id ? toEdit(machine.at.key) : nothing}`;
   makePlan();
   due.begin(bench, change);
   return screen;
 }
 
-function draw(card, bench, answer, change, start, due) {
+function draw(machine, bench, answer, change, due, acts) {
+  const { card } = machine;
   return html`
-    <h1 tabindex="-1">${text(`${card.make} ${card.model}`)}</h1>
+    <h1 tabindex="-1">${text(machine.name)}</h1>
+    ${told(machine)} ${corrected(machine, acts)}
     ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
     ${answer && bench.place ? html`${today(bench, answer.ok, change, due)}${shortOrWhole(bench, change)}` : nothing}
-    ${due.line()} ${answer ? sheets(card, answer, start) : html`<p>${t('plan.waiting')}</p>`}
+    ${due.line()} ${answer ? sheets(card, answer) : html`<p>${t('plan.waiting')}</p>`}
   `;
 }
 
-function sheets(card, answer, start) {
+function sheets(card, answer) {
   if (!answer.ok) return findings(answer.findings);
   const { oils, bolts, parts, tools, steps, gaps: missing, findings: doubts = [] } = answer.ok;
   return html`
@@ -76,11 +122,16 @@ function sheets(card, answer, start) {
     ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing}
     ${lists('plan.parts', parts)} ${lists('plan.tools', tools)} ${remarks(card)} ${stages(steps)}
     <p class="caution">${t('plan.manual-wins')}</p>
-    <div class="actions">
-      <button type="button" class="main" @click=${start}>${t('plan.start')}</button>
-    </div>
   `;
 }
+
+/** The bar with which a job begins, once there is a plan. */
+const begin = (answer, acts) =>
+  answer?.ok
+    ? html`<div class="actions">
+        <button type="button" class="main" @click=${acts.start}>${t('plan.start')}</button>
+      </div>`
+    : nothing;
 
 /** What the card says in its own words: of the job, and of a moment of it. */
 function remarks({ notes = [], notesAt = [] }) {

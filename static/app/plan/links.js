@@ -6,10 +6,16 @@ import { t } from '../words/catalogue.js';
 export const toEdit = (key) =>
   html`<p><a class="button quiet" href=${address('edit', key)}>${t('plan.edit')}</a></p>`;
 
+/** What is told of a bike, and what can be done with its record. */
+export const toDetails = (id) =>
+  html`<p><a class="button quiet" href=${address('details', id)}>${t('bike.details')}</a></p>`;
+
 /** The job on paper, before it begins. */
-export const toPaper = (key, bench) =>
+export const toPaper = (bench, id, ...alone) =>
   html`<p>
-    <a class="button quiet" href=${address('bench-sheet', key, JSON.stringify(bench))}
+    <a
+      class="button quiet"
+      href=${address('bench-sheet', id, JSON.stringify(bench), ...alone.filter(Boolean))}
       >${t('plan.paper')}</a
     >
   </p>`;

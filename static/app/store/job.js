@@ -4,6 +4,7 @@ import { keeping } from './drafts.js';
 import { historyOf } from './history.js';
 import { openJob, putBack, putSteps } from './kept-job.js';
 import { lastOf } from './last-job.js';
+import { lineWithBike } from './of-bike.js';
 import * as store from './store.js';
 import { announce } from './windows.js';
 import { loadWordsOf } from '../words/catalogue.js';
@@ -20,8 +21,9 @@ import { newId } from '../site/new-id.js';
  * @param {Card} card
  * @param {Bench} bench
  * @param {string} [bike] id of its bike, unless it is that which the card implies
+ * @param {Card} [raw] the card without the figures of the bike's own that lie over it
  */
-export async function startJob(card, bench, bike = card.id) {
+export async function startJob(card, bench, bike = card.id, raw) {
   const steps = await stepsOf({ card, bench });
   const record = {
     id: newId(),
@@ -30,6 +32,7 @@ export async function startJob(card, bench, bike = card.id) {
     card,
     bench,
     ...(bike !== card.id && { bike }),
+    ...(raw && { raw }),
     ...(steps && { steps }),
     summary: {},
   };
@@ -139,7 +142,7 @@ export class Job {
   name = '';
 
   async #named() {
-    const [line, bike] = await store.lineWithBike(this.record);
+    const [line, bike] = await lineWithBike(this.record);
     Object.assign(this, { bike, bikeId: line.bike, name: line.name });
   }
 

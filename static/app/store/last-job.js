@@ -1,7 +1,7 @@
 import { call } from '../core/client.js';
 import { historyOf } from './history.js';
 import { openJob } from './kept-job.js';
-import * as store from './store.js';
+import { lineWithBike, logOf } from './of-bike.js';
 
 /** @import { Past } from '../core/core.d.ts' */
 /** @import { JobRecord } from './records.d.ts' */
@@ -15,9 +15,9 @@ import * as store from './store.js';
  */
 export async function lastOf(job) {
   const { started } = job;
-  const [{ bike }] = await store.lineWithBike(job);
+  const [{ bike }] = await lineWithBike(job);
   if (typeof bike !== 'string') return undefined; // a file may say anything
-  const lines = await store.logOf(bike);
+  const lines = await logOf(bike);
   const jobs = lines.map(({ id, summary: { finished } }) => ({ id, finished }));
   const { ok } = await call('last-job', { started, jobs });
   if (!ok?.id) return undefined;

@@ -12,6 +12,8 @@ export interface JobRecord {
   bench: Bench;
   /** id of its bike; without it, that of the card, whose id is also that of the bike that it implies */
   bike?: string;
+  /** the card without the figures of the bike's own, where some lie over it */
+  raw?: Card;
   /** ids of the steps of the plan that it began with, in order; one of before version 4 may lack them */
   steps?: string[];
   summary?: Partial<Summary>;

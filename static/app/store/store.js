@@ -5,7 +5,7 @@ import { whoseOf } from './whose.js';
 
 /** @import { Event } from '../core/core.d.ts' */
 /** @import { IDBPTransaction } from 'idb' */
-/** @import { Beside, BikeRow, Bundle, CardRecord, JobRecord, KeptEvent, LogLine, Picture, Schema } from './records.d.ts' */
+/** @import { Beside, Bundle, CardRecord, JobRecord, KeptEvent, LogLine, Picture, Schema } from './records.d.ts' */
 
 // What lists show of a job lies once more by itself, in the log: 10,000 jobs with
 // their cards are too much to read.
@@ -24,42 +24,6 @@ export const log = async () => {
   const whose = whoseOf(rows);
   return lines.map((line) => whose(understood(line))).sort(newest);
 };
-
-/**
- * The lines of the jobs on a bike, the newest first; of one that was joined with another,
- * those of both.
- *
- * @param {string} bike
- */
-export async function logOf(bike) {
-  const lines = await use(async (db) => {
-    const tx = db.transaction(['log', 'bikes']);
-    const rows = await tx.objectStore('bikes').getAll();
-    const root = rows.find(({ id }) => id === bike)?.into ?? bike;
-    const those = rows.filter(({ id, into }) => id === root || into === root);
-    const log = tx.objectStore('log');
-    const begun = new Set([root, ...those.map(({ id }) => id)]);
-    const found = await Promise.all([
-      ...[...begun].map((id) => log.index('bike').getAll(id)),
-      ...those.flatMap(({ jobs = [] }) => jobs).map((id) => log.get(id)),
-    ]);
-    const all = new Map(found.flat().flatMap((line) => (line ? [[line.id, line]] : [])));
-    return [...all.values()].map(whoseOf(rows)).filter((line) => line.bike === root);
-  });
-  return lines.map(understood).sort(newest);
-}
-
-/**
- * A job's own line, and what is told of its bike; nothing where nothing is.
- *
- * @param {JobRecord} record
- * @returns {Promise<[LogLine, BikeRow | undefined]>}
- */
-export async function lineWithBike(record) {
-  const rows = await bikeRows();
-  const line = whoseOf(rows)(lineOf(record));
-  return [line, rows.find(({ id }) => id === line.bike)];
-}
 
 /** What is told of each bike of which anything is. */
 export const bikeRows = () => use((db) => db.getAll('bikes'));

@@ -148,6 +148,66 @@ async function crowded(page) {
   }
 }
 
+/** Two bikes of one model and one that was sold, with jobs, of somebody who works for others. */
+async function severalBikes(page) {
+  await inUse(page);
+  const card = 'tessaly-corda-650';
+  const row = { id: 'bertha', card, called: 'Bertha', plate: 'AB 12', words: 'red tank' };
+  const figures = [
+    { what: 'volume.engine', value: '2.2 L', standing: 'measured', why: 'bike level' },
+  ];
+  await plantIn(
+    page,
+    'facts',
+    ...factsOf('bertha', [
+      { kind: 'follows', value: card },
+      ...['called', 'plate', 'words'].map((what) => ({ kind: 'told', what, value: row[what] })),
+      { kind: 'told', what: 'owner', value: 'Ada Birch' },
+      ...figures.map(({ what, value, standing, why }) => ({
+        kind: 'figure',
+        what,
+        value,
+        text: why,
+        signs: { standing, system: 'metric' },
+      })),
+    ]),
+    ...factsOf('sold', [
+      { kind: 'follows', value: card },
+      { kind: 'told', what: 'plate', value: 'EF 34' },
+      { kind: 'aside', what: 'sold' },
+    ]),
+    ...factsOf('twice', [
+      { kind: 'follows', value: card },
+      { kind: 'told', what: 'called', value: 'Bertie' },
+      { kind: 'joined', value: 'bertha' },
+    ]),
+  );
+  await plantIn(
+    page,
+    'bikes',
+    { ...row, owner: 'Ada Birch', figures, changed: factTime },
+    { id: 'sold', card, plate: 'EF 34', aside: 'sold', changed: factTime },
+    { id: 'twice', card, called: 'Bertie', into: 'bertha', changed: factTime },
+  );
+  const [job, events] = changeOfOil(30, '12 000 km');
+  await plant(page, { ...job, bike: 'bertha' }, events);
+  await plantSetting(page, 'forOthers', true);
+}
+
+const factTime = '2026-11-24T12:00:00.000Z';
+
+/** Facts of a bike, in order. */
+const factsOf = (of, list) =>
+  list.map((fact, n) => ({
+    ...fact,
+    book: 'bike',
+    of,
+    id: `${of}-${n}`,
+    time: factTime,
+    day: '2026-11-24',
+    seq: n + 1,
+  }));
+
 /**
  * Name of the phone -> what is particular about it: `before`, functions that run in
  * each of its pages before the page does, and `fill`, which puts into its store what
@@ -164,6 +224,7 @@ export const phones = {
     },
   },
   'looked before': { fill: (page) => plantAll(page, [lookedThen, [lookNow, []]]) },
+  'several bikes': { before: [voices], fill: severalBikes },
   overdue: { fill: (page) => plantAll(page, [changeOfOil(450, '12 000 km')]) },
   'writes bills': {
     fill: async (page) => {

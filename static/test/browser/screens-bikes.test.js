@@ -1,3 +1,3 @@
 import { checkScreens } from './check-screens.js';
 
-checkScreens('bikes', 'bike');
+checkScreens('bikes', 'bike', 'details');

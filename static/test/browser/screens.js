@@ -5,6 +5,7 @@ import { bench } from './screens/bench.js';
 import { bike, bikes } from './screens/bikes.js';
 import { cards, edit } from './screens/cards.js';
 import { job } from './screens/job.js';
+import { details } from './screens/details.js';
 import { benchSheet, bill, due, record, sheet } from './screens/record.js';
 import { keep, settings } from './screens/settings.js';
 import { trouble } from './screens/trouble.js';
@@ -16,6 +17,7 @@ import { trouble } from './screens/trouble.js';
 export const screens = {
   bikes,
   bike,
+  details,
   job,
   record,
   due,

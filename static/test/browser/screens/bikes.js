@@ -23,6 +23,12 @@ export const bikes = {
     await untilSeen(page, words('bikes.fitting', { count: 0 }));
   },
   'bikes, many of one’s own': on('crowded', bikesWith('★')),
+  'bikes, several of one model': on('several bikes', bikesWith('Bertha')),
+  'bikes, one that was sold': on('several bikes', async (page) => {
+    await bikesWith('Bertha')(page);
+    await type(page, words('bikes.search-told'), 'EF');
+    await untilSeen(page, words('bike.aside.sold'));
+  }),
   'bikes, oil due': on('overdue', async (page) => {
     await goTo(page, '#/due'); // where the core works it out
     await untilSeen(page, words('due.notice'));
@@ -76,6 +82,16 @@ export const bike = {
     await goTo(page, '#/bikes');
     await tapText(page, 'Herd 101');
     await untilSeen(page, words('plan.edit'));
+  }),
+  'plan of a bike with a figure of its own': on('several bikes', async (page) => {
+    await goTo(page, '#/bike/bertha');
+    await untilSeen(page, words('plan.start'));
+    await openAll(page);
+  }),
+  'plan of a card with several bikes, a job begins': on('several bikes', async (page) => {
+    await goTo(page, `#/bike/${card.id}`);
+    await tap(page, words('plan.start'));
+    await untilSeen(page, words('bike.which'));
   }),
   'plan without a core': on('no core', async (page) => {
     await goTo(page, `#/bike/${card.id}`);

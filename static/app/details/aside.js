@@ -1,0 +1,31 @@
+import { html } from 'lit-html';
+import { radios } from '../ui/choice.js';
+import { findings } from '../ui/findings.js';
+import { t } from '../words/catalogue.js';
+
+/** Laying the bike aside, with its record, and taking it up again. */
+export function asideOf(telling) {
+  const { row, chosen, found } = telling;
+  const { aside = 'sold' } = chosen;
+  const tell = (told, word) => async () => {
+    if (await telling.tell('aside', told)) telling.say(t(word));
+  };
+  const about = findings(found.get('aside'));
+  if (row?.aside)
+    return html`<p>${t('details.aside.is')}</p>
+      <button type="button" class="quiet" @click=${tell({ kind: 'back' }, 'details.aside.back')}>
+        ${t('details.aside.take-up')}
+      </button>
+      ${about}`;
+  return html`<details class="more">
+    <summary>${t('details.aside.lay')}</summary>
+    <p>${t('details.aside.how')}</p>
+    ${radios('details.aside.why', 'bike.aside', aside, ['sold', 'gone', 'other'], (value) =>
+      telling.choose({ aside: value }),
+    )}
+    <button type="button" @click=${tell({ kind: 'aside', what: aside }, 'details.aside.laid')}>
+      ${t('details.aside.lay')}
+    </button>
+    ${about}
+  </details>`;
+}

@@ -1,0 +1,84 @@
+import { html, nothing } from 'lit-html';
+import { findings } from '../ui/findings.js';
+import { address } from '../ui/address.js';
+import { t, text } from '../words/catalogue.js';
+import { day } from '../words/dates.js';
+
+const most = 200; // bikes to choose from
+const page = 25; // jobs drawn at once
+
+/** The jobs of the bike, each of which may belong to another. */
+export function jobsOf(telling) {
+  const { lines, chosen, found } = telling;
+  const { shown = page } = chosen;
+  return html`<ul class="jobs">
+      ${lines.slice(0, shown).map((line) => job(line, telling))}
+    </ul>
+    ${
+      lines.length > shown
+        ? html`<button
+            type="button"
+            class="quiet"
+            @click=${() => telling.choose({ shown: shown + page })}
+          >
+            ${t('bikes.more', { count: lines.length - shown })}
+          </button>`
+        : nothing
+    }
+    ${findings(found.get('job'))}`;
+}
+
+function job({ id, started, summary }, telling) {
+  const { moving } = telling.chosen;
+  return html`<li>
+    <a href=${address('record', id)}>
+      <strong>${day(started)}</strong>
+      <span
+        >${[summary.odometer && text(summary.odometer), t(`record.${summary.phase}`)].filter(Boolean).join(' · ')}</span
+      >
+    </a>
+    ${moving === id ? move(id, telling) : offer(id, started, telling)}
+  </li>`;
+}
+
+const offer = (id, started, telling) =>
+  html`<button
+    type="button"
+    class="quiet"
+    aria-label=${t('details.job.move.of', { date: day(started) })}
+    @click=${() => telling.choose({ moving: id, to: '' })}
+  >
+    ${t('details.job.move')}
+  </button>`;
+
+/** Asks to which bike the job goes. */
+function move(id, telling) {
+  const { to = '' } = telling.chosen;
+  const go = async () => {
+    const of = to === 'new' ? await telling.begin() : to;
+    if (!of || !(await telling.tell('job', { kind: 'job', what: id }, { of }))) return;
+    telling.choose({ moving: '', to: '' });
+    telling.say(t('details.job.moved'));
+  };
+  return html`<p class="ask">
+      <label for="details-move">${t('details.job.to')}</label>
+      <select id="details-move" @change=${({ target }) => telling.choose({ to: target.value })}>
+        <option value="">${t('details.choose')}</option>
+        <option value="new" ?selected=${to === 'new'}>${t('bike.another')}</option>
+        ${telling.others
+          .slice(0, most)
+          .map(
+            (other) =>
+              html`<option value=${other} ?selected=${other === to}>
+                ${text(telling.nameOf(other))}
+              </option>`,
+          )}
+      </select>
+    </p>
+    <p class="entry">
+      <button type="button" ?disabled=${!to} @click=${go}>${t('details.job.go')}</button>
+      <button type="button" class="quiet" @click=${() => telling.choose({ moving: '' })}>
+        ${t('details.job.stay')}
+      </button>
+    </p>`;
+}

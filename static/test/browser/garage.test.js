@@ -1,0 +1,196 @@
+// A bike is one machine: twins of one model are told apart, each has its own record and its
+// own figures, and what was entered twice becomes one.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { done, goTo, startJob, stored, untilStep } from './job-page.js';
+import { openSite, openWithoutServer } from './open-site.js';
+import { polling } from './page.js';
+import { patience } from './patience.js';
+import { answer, heading, seen, tap, tapText, type, typed, untilSeen } from './person.js';
+import { sampleCard, words } from './words.js';
+
+const card = sampleCard('tessaly-corda-650');
+const model = `${card.make} ${card.model}`;
+
+/** Begins another bike of the card on the screen; resolves to its id. */
+async function another(page) {
+  const before = await page.evaluate(() => location.hash);
+  await tap(page, `+ ${words('bike.another')}`);
+  await page.waitForFunction((hash) => location.hash !== hash, { polling }, before);
+  await untilSeen(page, words('plan.start'));
+  return page.evaluate(() => location.hash.split('/').at(-1));
+}
+
+/** Tells something of the bike whose details are on the screen. */
+async function tell(page, what, text) {
+  await type(page, words(`details.tell.${what}`), text);
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(
+    (of, told) =>
+      document.querySelector(`[name="${of}"]`)?.value === told &&
+      !document.querySelector('.finding'),
+    { polling, timeout: patience() },
+    what,
+    text,
+  );
+}
+
+/** Waits until what lists show of the bikes holds that. */
+const untilRow = (page, want) =>
+  page.waitForFunction(
+    (text) =>
+      new Promise((resolve) => {
+        const opening = indexedDB.open('tidysump');
+        opening.onsuccess = () => {
+          const reading = opening.result.transaction('bikes').objectStore('bikes').getAll();
+          reading.onsuccess = () => {
+            opening.result.close();
+            resolve(JSON.stringify(reading.result).includes(text));
+          };
+        };
+      }),
+    { polling, timeout: patience() },
+    want,
+  );
+
+/** Begins a bike that is called that, from the card's plan. */
+async function begin(page, told) {
+  await goTo(page, `#/bike/${card.id}`);
+  await untilSeen(page, words('plan.start'));
+  const id = await another(page);
+  await goTo(page, `#/details/${id}`);
+  for (const [what, text] of Object.entries(told)) {
+    await tell(page, what, text);
+    await untilRow(page, text);
+  }
+  return id;
+}
+
+const asked = { called: 'Bertha', plate: 'AB-12CD', words: 'red tank' };
+
+test('a bike is told from its twin, and found by plate, name and words', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await untilSeen(page, model);
+  const id = await begin(page, asked);
+  await begin(page, { called: 'Anna', plate: 'EF-34' });
+  await goTo(page, '#/bikes');
+  await untilSeen(page, words('bikes.from'));
+  for (const text of ['Bertha · AB-12CD', 'Anna · EF-34', 'red tank', model])
+    assert.ok((await seen(page)).includes(text), text);
+  for (const find of ['ab12', 'bertha', 'tank red', '12cd corda']) {
+    await type(page, words('bikes.search-told'), find);
+    await page.waitForFunction(() => !document.body.innerText.includes('Anna'), { polling });
+    assert.ok((await seen(page)).includes('Bertha'), find);
+  }
+  await tapText(page, 'Bertha');
+  await untilSeen(page, words('plan.start'));
+  assert.equal(await heading(page), `Bertha · AB-12CD · ${model}`);
+  await untilSeen(page, 'Anna');
+  await tap(page, words('plan.start'));
+  await untilStep(page, 1);
+  const [job] = await stored(page, 'jobs');
+  assert.equal(job.bike, id);
+  await goTo(page, '#/bikes');
+  await untilSeen(page, `${words('bikes.resume')}: Bertha`);
+  assert.deepEqual(complaints, []);
+});
+
+test('whoever has one bike meets nothing new on the first screen', async (t) => {
+  const { page } = await openSite(t);
+  await startJob(page, model);
+  await goTo(page, '#/bikes');
+  await untilSeen(page, words('bikes.resume'));
+  const text = await seen(page);
+  for (const word of ['bikes.from', 'bikes.search-told'])
+    assert.ok(!text.includes(words(word)), word);
+});
+
+test('a job that is begun on a card with several bikes asks on which', async (t) => {
+  const page = await openWithoutServer(t);
+  await untilSeen(page, model);
+  const id = await begin(page, asked);
+  await goTo(page, `#/bike/${card.id}`);
+  await tap(page, words('plan.start'));
+  await untilSeen(page, words('bike.which'));
+  assert.deepEqual(await stored(page, 'jobs'), []);
+  await tapText(page, 'Bertha'); // the first of them, above the links to the other bikes
+  await untilStep(page, 1);
+  const jobs = await stored(page, 'jobs');
+  assert.deepEqual(
+    jobs.map(({ bike }) => bike),
+    [id],
+  );
+});
+
+test('what is refused stands beside its field, and nothing typed is lost', async (t) => {
+  const { page } = await openSite(t);
+  await untilSeen(page, model);
+  await goTo(page, `#/details/${card.id}`);
+  await untilSeen(page, words('details.told'));
+  await type(page, words('details.tell.called'), '   ');
+  await page.keyboard.press('Enter');
+  await tapText(page, words('details.figure.add'));
+  await type(page, words('details.figure.value'), 'a lot');
+  await answer(
+    page,
+    words('details.figure.what'),
+    `${words('own.volume')} · ${words('role.engine')}`,
+  );
+  await tap(page, words('details.figure.keep'));
+  await page.waitForSelector('.finding[data-grade="refuse"]');
+  assert.equal(await typed(page, words('details.figure.value')), 'a lot');
+  assert.deepEqual(await stored(page, 'facts'), []);
+  await page.reload();
+  await untilSeen(page, words('draft.written'));
+  assert.equal(await typed(page, words('details.figure.value')), 'a lot');
+});
+
+test('a bike that was entered twice becomes one, and two again', async (t) => {
+  const { page } = await openSite(t);
+  await untilSeen(page, model);
+  await startJob(page, model);
+  await done(page, 1);
+  const id = await begin(page, asked);
+  await tapText(page, words('details.join'));
+  await answer(page, words('details.join.which'), model);
+  await untilSeen(page, words('details.join.keeps', { name: `Bertha · AB-12CD · ${model}` }));
+  await tap(page, words('details.join.go'));
+  await untilSeen(page, words('details.joined', { name: model }));
+  await goTo(page, '#/record');
+  await untilSeen(page, 'Bertha');
+  await goTo(page, `#/details/${id}`);
+  await untilSeen(page, words('details.jobs'));
+  await tap(page, words('details.part'));
+  await untilSeen(page, words('details.parted'));
+  assert.ok(!(await seen(page)).includes(words('details.jobs')));
+  await goTo(page, '#/record');
+  await untilSeen(page, model);
+  assert.ok(!(await seen(page)).includes('Bertha'));
+});
+
+test('a job goes to the bike that it was on, and a sold bike goes out of the list', async (t) => {
+  const { page } = await openSite(t);
+  await untilSeen(page, model);
+  await startJob(page, model);
+  const id = await begin(page, asked);
+  await goTo(page, `#/details/${card.id}`);
+  await untilSeen(page, words('details.jobs'));
+  await tapText(page, words('details.job.move'));
+  await answer(page, words('details.job.to'), `Bertha · AB-12CD · ${model}`);
+  await tap(page, words('details.job.go'));
+  await untilSeen(page, words('details.job.moved'));
+  await goTo(page, `#/details/${id}`);
+  await untilSeen(page, words('details.jobs'));
+  await tapText(page, words('details.aside.lay'));
+  await tap(page, words('details.aside.lay'));
+  await untilSeen(page, words('details.aside.laid'));
+  await goTo(page, '#/bikes');
+  await untilSeen(page, words('bikes.aside', { count: 1 }));
+  await type(page, words('bikes.search-told'), 'bertha');
+  await untilSeen(page, words('bike.aside.sold'));
+  await goTo(page, `#/details/${id}`);
+  await tap(page, words('details.aside.take-up'));
+  await untilSeen(page, words('details.aside.back'));
+  await goTo(page, '#/bikes');
+  await untilSeen(page, 'AB-12CD');
+});
