@@ -54,6 +54,7 @@ func faultWords(t *testing.T) []family {
 		}
 	}
 	return []family{ids, groups, hands, asks, answers, words,
+		{"fault-door.", fault.Doors, plain},
 		{"outcome.", fault.Outcomes, plain},
 		{"outcome.", []string{"carry-on", "do-not-ride", "do-not-start"}, []string{".so"}}, // gently is said by how far
 		{"sure.", []string{"sure", "likely", "guess"}, plain}}

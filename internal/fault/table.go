@@ -54,9 +54,16 @@ func (t *Table) Find(id string) *Fault {
 	return nil
 }
 
+// Doors are what one chooses among first, by what one sees: behind each stand its
+// problems.
+var Doors = []string{"lamp", "drop", "plug", "amount"}
+
 // Fault is one problem, as one sees it. Of its rows the first that holds counts.
 type Fault struct {
 	ID, Group string
+	Door      string   // one of Doors
+	Top       bool     // it stands before the doors too, since it can't wait
+	At        []string // steps of a job, without "step.", at which it stands on top
 	Aid       bool     // first aid comes before it
 	Calc      string   // the calculation that judges it more closely
 	Asks      []string // ids of its questions
@@ -68,6 +75,9 @@ type Fault struct {
 func (f *Fault) Members(m *wire.Members) {
 	m.String("id", &f.ID, wire.Required)
 	m.String("group", &f.Group)
+	m.String("door", &f.Door)
+	m.Bool("top", &f.Top)
+	wire.Texts(m, "at", &f.At)
 	m.Bool("aid", &f.Aid)
 	m.String("calc", &f.Calc)
 	wire.Texts(m, "asks", &f.Asks)

@@ -1,13 +1,14 @@
 import { html, nothing } from 'lit-html';
 import { own } from '../site/own.js';
 import { address } from '../ui/address.js';
+import { addressWith, withAddress } from '../ui/address-with.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { kinds } from './kinds.js';
 import { aidLinks } from './links.js';
 
 /**
- * First aid: "#/aid/KIND" is one card, "#/aid" the way to all. Where one came from
- * stands after it as JSON: {job, step}. Nothing is worked out here, and no core asked.
+ * First aid: "#/aid/KIND" is one card, "#/aid" the way to all. The job and step that one
+ * came from go with it. Nothing is worked out here, and no core asked.
  */
 export async function aid(parts) {
   await loadWordsOf('aid');
@@ -28,14 +29,11 @@ export function read([kind = '', text]) {
   return { kind: lines && kind, lines, from: cameFrom(text) };
 }
 
-function cameFrom(text = '{}') {
-  try {
-    const { job, step } = Object(JSON.parse(text));
-    if (typeof job !== 'string') return {};
-    return typeof step === 'string' ? { job, step } : { job };
-  } catch {
-    return {}; // what can't be read leads nowhere back
-  }
+function cameFrom(text) {
+  const rest = withAddress(text);
+  const [[job] = [], [step] = []] = [rest.get('job'), rest.get('step')];
+  if (!job) return {}; // nothing leads back
+  return step ? { job, step } : { job };
 }
 
 // What to do comes before everything else, so that it stands first with large text too.
@@ -44,9 +42,7 @@ const draw = ({ kind, lines, from }) => html`
   ${kind ? card(kind, lines) : nothing}
   <p class="bar">
     ${from.job ? html`<a class="all" href=${back(from)}>${t('aid.back')}</a>` : nothing}
-    <a class="all" href=${address('trouble', ...(from.job ? [JSON.stringify(from)] : []))}
-      >${t('aid.problems')}</a
-    >
+    <a class="all" href=${addressWith(['trouble'], from)}>${t('aid.problems')}</a>
   </p>
   ${aidLinks(from, kind)}
 `;

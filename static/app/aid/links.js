@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { address } from '../ui/address.js';
+import { addressWith } from '../ui/address-with.js';
 import { t } from '../words/catalogue.js';
 import { kinds } from './kinds.js';
 
@@ -10,14 +10,14 @@ import { kinds } from './kinds.js';
  * @param {string} [shown] the card that is on the screen
  */
 export function aidLinks(from, shown) {
-  const state = JSON.stringify(from);
+  const { job, step } = from;
   return html`<nav class="aid" aria-labelledby="first-aid">
     <h2 id="first-aid"><span aria-hidden="true">✚</span> ${t('aid.title')}</h2>
     ${Object.keys(kinds).map(
       (kind) =>
         html`<a
           class="button quiet"
-          href=${address('aid', kind, ...(state === '{}' ? [] : [state]))}
+          href=${addressWith(['aid', kind], { job, step })}
           aria-current=${kind === shown ? 'page' : nothing}
           >${t(`aid.${kind}`)}</a
         >`,

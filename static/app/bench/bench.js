@@ -1,6 +1,7 @@
 import { html } from 'lit-html';
 import { call } from '../core/client.js';
 import { address } from '../ui/address.js';
+import { withAddress } from '../ui/address-with.js';
 import { settings } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { Calculation } from './calculation.js';
@@ -8,7 +9,7 @@ import { findings } from '../ui/findings.js';
 
 /**
  * The bench: "#/bench" lists the calculations, "#/bench/OP" opens one,
- * "#/bench/OP/GIVEN" opens it with what a step knows, as JSON.
+ * "#/bench/OP?FIELD=TEXT" opens it with what a step knows; "back" says that there is one.
  */
 export async function bench([op, given], app) {
   await loadWordsOf('bench');
@@ -23,9 +24,17 @@ export async function bench([op, given], app) {
   return screen;
 }
 
-function readGiven(text) {
+/** What a step knows, by field; undefined where one comes from none. */
+function readGiven(part) {
+  if (!part?.startsWith('?')) return earlier(part);
+  const given = [...withAddress(part)].filter(([field]) => field !== 'back');
+  return Object.fromEntries(given.map(([field, [text]]) => [field, text]));
+}
+
+/** What an earlier version gave as JSON, lists of wrenches and bottles too. */
+function earlier(part) {
   try {
-    return JSON.parse(text);
+    return JSON.parse(part);
   } catch {
     return undefined;
   }

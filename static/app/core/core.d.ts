@@ -987,6 +987,12 @@ export interface Table {
 export interface Fault {
   id: string;
   group?: string | null;
+  /** one of Doors */
+  door?: string | null;
+  /** it stands before the doors too, since it can't wait */
+  top?: boolean | null;
+  /** steps of a job, without "step.", at which it stands on top */
+  at?: string[] | null;
   /** first aid comes before it */
   aid?: boolean | null;
   /** the calculation that judges it more closely */

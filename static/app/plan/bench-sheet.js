@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { call } from '../core/client.js';
 import { day } from '../words/dates.js';
+import { withAddress } from '../ui/address-with.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
 import { mark, marks, textsOf } from '../ui/figure.js';
@@ -12,16 +13,22 @@ import { heldAgainst } from './sheets.js';
 
 /** @import { PlanAsk, BoltSheet, Oil, Plan, ShownFigure } from '../core/core.d.ts' */
 
-/** "#/bench-sheet/BIKE/BENCH": the job on paper before it begins, to tick by hand. */
-export async function benchSheet([id, given, alone], app) {
+/**
+ * "#/bench-sheet/BIKE?SYSTEM=…": the job on paper before it begins, to tick by hand;
+ * "#/bench-sheet/BIKE/card?…" is that of the card alone.
+ */
+export async function benchSheet([id, ...rest], app) {
   await loadWordsOf('paper');
   const screen = { name: 'bench-sheet', tab: 'bikes', title: t('paper.bench') };
   let answer;
   const make = async () => {
     const { card } = machine;
-    answer = card && (await call('plan', { card, bench: read(given) }));
+    answer =
+      card && (await call('plan', { card, bench: read(rest.find((part) => /^[?{]/.test(part))) }));
   };
-  const machine = await Machine.open(id, alone === 'card', () => make().then(() => app.redraw()));
+  const machine = await Machine.open(id, rest.includes('card'), () =>
+    make().then(() => app.redraw()),
+  );
   await make();
   screen.draw = () => {
     const above = html`<h1 tabindex="-1">${t('paper.bench')}</h1>
@@ -41,13 +48,17 @@ export async function benchSheet([id, given, alone], app) {
   return screen;
 }
 
-function read(given) {
-  try {
-    return JSON.parse(given);
-  } catch {
-    return {};
-  }
-}
+const several = ['circuits', 'also']; // members of a bench that are lists
+const yesOrNo = { true: true, false: false };
+
+/** The bench that goes with the address. */
+const read = (given) =>
+  Object.fromEntries(
+    [...withAddress(given)].map(([name, texts]) => [
+      name,
+      several.includes(name) ? texts : (own(yesOrNo, texts[0]) ?? texts[0]),
+    ]),
+  );
 
 /** @param {Plan} plan */
 const sheet = ({

@@ -1,5 +1,6 @@
 import { html } from 'lit-html';
 import { address } from '../ui/address.js';
+import { addressWith } from '../ui/address-with.js';
 import { t } from '../words/catalogue.js';
 
 /** An own card can be changed; a sample stays as it is. */
@@ -15,7 +16,7 @@ export const toPaper = (bench, id, ...alone) =>
   html`<p>
     <a
       class="button quiet"
-      href=${address('bench-sheet', id, JSON.stringify(bench), ...alone.filter(Boolean))}
+      href=${addressWith(['bench-sheet', id, ...alone.filter(Boolean)], bench)}
       >${t('plan.paper')}</a
     >
   </p>`;

@@ -29,6 +29,11 @@ export class FromJob {
     this.#app.redraw();
   }
 
+  /** The job that one comes from, once it is open. */
+  get job() {
+    return this.#job;
+  }
+
   /** @param {string} [step] the one that one comes from */
   draw = (step) => (this.#job ? stillOpen(this.#job, step) : nothing);
 }

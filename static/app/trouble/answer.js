@@ -13,10 +13,10 @@ import { own } from '../site/own.js';
 /** What to do about a problem: what follows, the questions, and the rest of it. */
 export function answer(problem) {
   const { fault, state, verdict } = problem;
-  const { job, step } = state;
+  const { job, step, bike, door } = state;
   return html`
     <header class="bar">
-      <a class="all" href=${troubleAt('', { job, step })}>${t('trouble.all')}</a>
+      <a class="all" href=${troubleAt('', { job, step, bike, door })}>${t('trouble.all')}</a>
     </header>
     <h1 tabindex="-1">${t(`fault.${fault.id}`)}</h1>
     ${leads(fault, { job, step })}

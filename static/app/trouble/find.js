@@ -37,8 +37,12 @@ const isForm = (typed, word) =>
   (typed.length >= least && word.startsWith(typed)) ||
   (word.length >= stem && typed.length <= word.length + ending && typed.startsWith(word));
 
-/** Whether one letter after the first is wrong, missing, too many, or has changed places with the next. */
+/**
+ * Whether one letter after the first is wrong, missing, too many, or has changed places with
+ * the next. Another number is another thing, and no slip.
+ */
 export function isSlip(typed, word) {
+  if (/\p{N}/u.test(typed + word)) return false;
   if (word.length >= least && typed.slice(0, -1) === word) return true; // "nuts"
   if (Math.min(typed.length, word.length) < stem || typed[0] !== word[0]) return false;
   let at = 1;

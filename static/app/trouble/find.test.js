@@ -161,6 +161,8 @@ test('a slip is one letter wrong, missing, too many, or changed with the next', 
     ['card', 'hard'],
     ['rag', 'rug'], // three letters are too few to tell a slip from another word
     ['drag', 'rag'],
+    ['10w40', '10w30'], // another number is another thing
+    ['sae40', 'sae4'],
   ])
     assert.ok(!isSlip(a, b) && !isSlip(b, a), `${a}, ${b}`);
 });

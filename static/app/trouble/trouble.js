@@ -6,7 +6,7 @@ import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js
 import { Job } from '../store/job.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { answer } from './answer.js';
-import { troubleAt } from './address.js';
+import { readState, troubleAt } from './address.js';
 import { TroubleList } from './list.js';
 import { FromJob } from '../still-open/from-job.js';
 import { own } from '../site/own.js';
@@ -14,9 +14,9 @@ import { own } from '../site/own.js';
 /** @import { Answer, Event, FaultAnswer } from '../core/core.d.ts' */
 
 /**
- * Something is wrong: "#/trouble" lists the problems, "#/trouble/ID" says what to
- * do about one. What was answered, what is at hand and the job and step that one
- * comes from stand after it as JSON: {answers, hand, job, step}.
+ * Something is wrong: "#/trouble" has the doors, "#/trouble?door=DOOR" what is behind one,
+ * "#/trouble/ID" says what to do about a problem. What was answered, what is at hand and
+ * the job and step that one comes from go with it (address.js).
  */
 export async function trouble(parts, app) {
   const [table] = await Promise.all([file('faults.json'), loadWordsOf('faults')]);
@@ -30,19 +30,11 @@ export async function trouble(parts, app) {
   return screen;
 }
 
-const readState = (text) => {
-  try {
-    const { hand, ...others } = Object(JSON.parse(text));
-    return Array.isArray(hand) ? { ...others, hand } : others;
-  } catch {
-    return {};
-  }
-};
-
 /** A problem on the screen, or the list of them. */
 export class Trouble {
   fault; // undefined for the list
-  state = {}; // {answers, hand, job, step}
+  /** @type {import('./address.js').TroubleState} */
+  state = {};
   /** @type {Answer<FaultAnswer> | null} */
   verdict = null;
   kept = false; // whether it was kept in the job as it stands
@@ -56,16 +48,25 @@ export class Trouble {
     this.table = table;
     this.app = app;
     this.#open = new FromJob(app);
-    this.list = new TroubleList(table, (id) => troubleAt(id, this.#from()), app);
+    this.list = new TroubleList(
+      table,
+      {
+        problem: (id) => troubleAt(id, { ...this.#from(), door: this.#door }),
+        door: (door) => troubleAt('', { ...this.#from(), door }),
+      },
+      app,
+    );
   }
 
-  /** Turns to an address; true when another problem, or the list, is shown. */
+  /** Turns to an address; true when another problem, door, or the list, is shown. */
   move(parts) {
     const [first = '', second = ''] = parts;
-    const id = first.startsWith('{') ? '' : first;
+    const id = /^[?{]/.test(first) ? '' : first;
+    const { door } = this.state;
     this.state = readState(id ? second : first);
-    const other = this.id !== id;
+    const other = this.id !== id || (!id && door !== this.state.door);
     if (other) this.#answered = false;
+    if (other) this.list.typed = '';
     this.id = id;
     this.fault = this.table.faults.find((f) => f.id === id);
     this.kept = false;
@@ -83,7 +84,7 @@ export class Trouble {
 
   /** Takes up what was answered here before, in the job that one comes from, and not kept. */
   async #recall() {
-    const { job, answers, hand, step } = this.state;
+    const { job, answers, hand, step, door } = this.state;
     const id = this.id;
     if (!job || !this.fault) return;
     this.#drafts = await Drafts.open(jobScope(job));
@@ -92,7 +93,7 @@ export class Trouble {
     if (!answers && !hand && (before.answers || before.hand))
       location.replace(
         troubleAt(id, {
-          job,
+          ...{ job, door },
           step: step ?? before.step,
           answers: before.answers,
           hand: before.hand,
@@ -119,8 +120,21 @@ export class Trouble {
   }
 
   #from() {
+    const { job, step, bike } = this.state;
+    return { job, step, bike };
+  }
+
+  /** The door behind which one looks, if there is such a one. */
+  get #door() {
+    return this.list.has(this.state.door) ? this.state.door : undefined;
+  }
+
+  /** The step that one comes from, as the list asks for it. */
+  get #at() {
     const { job, step } = this.state;
-    return { job, step };
+    const at = job && step ? this.#open.job?.step(step) : undefined;
+    if (!at?.word) return undefined;
+    return { word: at.word.replace('step.', ''), title: t(at.word, at.values) };
   }
 
   /** Answers a question: Back takes a first answer away, and not each change of mind. */
@@ -154,7 +168,7 @@ export class Trouble {
     /** @type {Event} */
     const event = { kind: 'problem', step, what: this.id, value: outcome, signs };
     const found = await this.app.attempt(
-      async () => /** @type {Job} */ (await Job.open(id)).add(event, undefined, this.#keys()),
+      async () => /** @type {Job} */ (await Job.open(id ?? '')).add(event, undefined, this.#keys()),
       'job.not-saved',
     );
     this.kept = Boolean(found) && !found?.some((f) => f.grade === 'refuse');
@@ -167,9 +181,17 @@ export class Trouble {
   draw() {
     const open = this.#open.draw(this.state.step);
     if (this.fault) return html`${open}${answer(this)}`;
+    const door = this.#door;
+    if (door)
+      return html`${open}
+        <header class="bar">
+          <a class="all" href=${troubleAt('', this.#from())}>${t('trouble.doors')}</a>
+        </header>
+        <h1 tabindex="-1">${t(`fault-door.${door}`)}</h1>
+        ${this.list.draw({ door })}`;
     return html`${open}
       <h1 tabindex="-1">${t('trouble.title')}</h1>
-      ${this.id ? html`<p>${t('trouble.unknown')}</p>` : html`<p>${t('trouble.intro')}</p>`}
-      ${aidLinks(this.#from())} ${this.list.draw()}`;
+      <p>${t(this.id ? 'trouble.unknown' : 'trouble.intro')}</p>
+      ${this.list.draw({ at: this.#at })} ${aidLinks(this.#from())}`;
   }
 }

@@ -1,10 +1,13 @@
 // Screens by address. Addresses stand after the hash, so that one page serves
 // them all without a network.
 
-/** The parts of the address: "#/job/7" gives ['job', '7']. */
+/**
+ * The parts of the address: "#/job/7" gives ['job', '7']. What goes with it stands last,
+ * as it is: "#/aid/burn?job=7" gives ['aid', 'burn', '?job=7'].
+ */
 export function route(hash = location.hash) {
-  return hash
-    .replace(/^#\/?/, '')
+  const [way, ...rest] = hash.replace(/^#\/?/, '').split('?');
+  const parts = way
     .split('/')
     .filter(Boolean)
     .map((piece) => {
@@ -14,6 +17,7 @@ export function route(hash = location.hash) {
         return piece;
       }
     });
+  return rest.length ? [...parts, `?${rest.join('?')}`] : parts;
 }
 
 /**

@@ -12,6 +12,8 @@ const routes = [
   ['#//job//7/', ['job', '7']],
   ['#/job/a%2Fb/step', ['job', 'a/b', 'step']],
   ['#/bike/%E0%A4%A', ['bike', '%E0%A4%A']],
+  ['#/aid/burn?job=7&step=a', ['aid', 'burn', '?job=7&step=a']],
+  ['#/trouble?why=a?b', ['trouble', '?why=a?b']],
 ];
 
 for (const [hash, parts] of routes) {

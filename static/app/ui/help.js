@@ -1,5 +1,5 @@
 import { html } from 'lit-html';
-import { address } from './address.js';
+import { addressWith } from './address-with.js';
 import { t } from '../words/catalogue.js';
 
 /** @import { Help, Use } from '../core/core.d.ts' */
@@ -9,7 +9,7 @@ import { t } from '../words/catalogue.js';
  * @param {Help} help
  */
 export const helpLink = ({ op, given = {} }) =>
-  html`<a href=${address('bench', op, JSON.stringify(given))}>${t(`calc.${op}`)}</a>`;
+  html`<a href=${addressWith(['bench', op], { ...given, back: 'yes' })}>${t(`calc.${op}`)}</a>`;
 
 /**
  * What became of an oil since its last change.

@@ -26,7 +26,7 @@ const wanted = (from) =>
   Object.fromEntries(
     Object.keys(kinds).map((kind) => [
       words(`aid.${kind}`),
-      `#/aid/${kind}${from ? `/${encodeURIComponent(JSON.stringify(from))}` : ''}`,
+      `#/aid/${kind}${from ? `?${new URLSearchParams(from)}` : ''}`,
     ]),
   );
 

@@ -107,6 +107,7 @@ export const trouble = {
     const { engine } = phone;
     await phone.goTo('#/bikes');
     await phone.tap(words('bikes.roadside'), 'link');
+    await phone.tap(words('fault-door.drop'), 'link');
     await phone.tap(words('fault.spill'), 'link');
     const follows = (text) => document.querySelector('.follows')?.innerText.includes(text);
     const given = {};

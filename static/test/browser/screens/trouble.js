@@ -1,16 +1,25 @@
-// Something is wrong: the problems and what to do about them.
+// Something is wrong: the doors, the problems and what to do about them.
+import { troubleAt } from '../../../app/trouble/address.js';
 import { goTo } from '../job-page.js';
 import { type, untilSeen } from '../person.js';
 import { words } from '../words.js';
 import { on } from './on-screen.js';
 
 const problem = (id, state, outcome) => async (page) => {
-  await goTo(page, `#/trouble/${id}/${encodeURIComponent(JSON.stringify(state))}`);
+  await goTo(page, troubleAt(id, state));
   await untilSeen(page, words(`outcome.${outcome}`));
 };
 
 export const trouble = {
-  'problems, the list': (page) => goTo(page, '#/trouble'),
+  'problems, the doors': (page) => goTo(page, '#/trouble'),
+  'problems, behind a door': async (page) => {
+    await goTo(page, troubleAt('', { door: 'drop' }));
+    await untilSeen(page, words('fault.drop-plug'));
+  },
+  'problems, from a step': async (page) => {
+    await goTo(page, troubleAt('', { job: 'open-job', step: 'lay-out' }));
+    await untilSeen(page, words('fault.wrong-filter'));
+  },
   'problems, none found': async (page) => {
     await goTo(page, '#/trouble');
     await type(page, words('trouble.search'), 'puncture');
