@@ -38,6 +38,7 @@ var rooms = []struct {
 	{"internal/card", "finding wire quantity oil bolt"},
 	{"internal/garage", "finding wire ledger quantity card"},
 	{"internal/shown", "wire quantity card"},
+	{"internal/changes", "wire quantity card shown"},
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity oil drain bolt fill due debris fault card shown plan"},
 	{"internal/outlook", "finding date wire quantity due card shown job"},
@@ -46,7 +47,7 @@ var rooms = []struct {
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage plan job outlook visit calc books"},
+	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage plan job outlook visit calc books changes"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

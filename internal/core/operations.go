@@ -23,6 +23,7 @@ type Operation struct {
 // operations are all but the calculations.
 var operations = [...]Operation{
 	tolerant(operation("bill-lines", billLines)),
+	operation("card-changes", cardChanges),
 	tolerant(operation("cards", cards)),
 	operation("due", dueAgain),
 	operation("due-notice", dueNotice),

@@ -10,6 +10,7 @@ export type Answer<Out> =
 /** The operations by their names. */
 export interface Ops {
   'bill-lines': { in: ReplayInput; out: BillLinesAnswer };
+  'card-changes': { in: ChangesInput; out: ChangesAnswer };
   cards: { in: CardsInput; out: CardsAnswer };
   due: { in: DueInput; out: Outlook };
   'due-notice': { in: NoticeInput; out: NoticeAnswer };
@@ -699,6 +700,66 @@ export interface Item {
   against?: string[];
 }
 
+/** ChangesInput are two texts of one card, the earlier one first. */
+export interface ChangesInput {
+  from: Card;
+  to: Card;
+  system?: System | null;
+}
+
+/** ChangesAnswer is where they differ. */
+export interface ChangesAnswer {
+  changes?: Change[];
+}
+
+/** Change is one thing that differs. */
+export interface Change {
+  /** of what: a word id; empty for the bike as a whole */
+  part?: string;
+  /** where that is, in the card's own words */
+  place?: string;
+  /** word id of what differs */
+  word: string;
+  /** Before and After are what the cards say; nil where one says nothing. */
+  before?: ShownFigure;
+  /** Before and After are what the cards say; nil where one says nothing. */
+  after?: ShownFigure;
+  /** Origin: both say the same, and it differs where they have it from. */
+  origin?: boolean;
+}
+
+/**
+ * ShownFigure is a figure ready to be read: its name and texts, and how far it can be trusted. A
+ * figure that is not known has no text, and Lookup says where to find it.
+ */
+export interface ShownFigure {
+  /** word id */
+  name: string;
+  /** in the person's units first */
+  texts?: string[];
+  standing?: Standing;
+  /** title of the document */
+  source?: string;
+  page?: string;
+  /** in the card's words, or a word id after "@" */
+  method?: string;
+  kept?: string;
+  /** word id; only for what is not known */
+  lookup?: string;
+  /** Values fill a text that is a word id after "@". */
+  values?: { [name: string]: string };
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  low?: InFigure;
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  high?: InFigure;
+}
+
 /** CardsInput is a set of cards to be listed, canonical with the text of each. */
 export interface CardsInput {
   cards: Card[];
@@ -749,38 +810,6 @@ export interface Oil {
    */
   chart?: ShownFigure;
   rows?: ShownFigure;
-}
-
-/**
- * ShownFigure is a figure ready to be read: its name and texts, and how far it can be trusted. A
- * figure that is not known has no text, and Lookup says where to find it.
- */
-export interface ShownFigure {
-  /** word id */
-  name: string;
-  /** in the person's units first */
-  texts?: string[];
-  standing?: Standing;
-  /** title of the document */
-  source?: string;
-  page?: string;
-  /** in the card's words, or a word id after "@" */
-  method?: string;
-  kept?: string;
-  /** word id; only for what is not known */
-  lookup?: string;
-  /** Values fill a text that is a word id after "@". */
-  values?: { [name: string]: string };
-  /**
-   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
-   * calculation gives them.
-   */
-  low?: InFigure;
-  /**
-   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
-   * calculation gives them.
-   */
-  high?: InFigure;
 }
 
 /**
