@@ -1,6 +1,8 @@
 package visit
 
 import (
+	"cmp"
+
 	"tidysump/internal/ledger"
 	"tidysump/internal/quantity"
 	"tidysump/internal/quote"
@@ -81,7 +83,7 @@ func (r *replayer) take(f *ledger.Fact) {
 	case Signed:
 		r.sign(f)
 	case Handed:
-		r.v.Handed, r.v.HandedID = f.Time, f.ID
+		r.v.Handed, r.v.HandedID, r.v.HandedDay = f.Time, f.ID, cmp.Or(f.Day, f.Time[:len("2026-11-30")])
 	default:
 		r.Unknown(f)
 	}

@@ -78,7 +78,11 @@ func (r *replayer) reads(f *ledger.Fact, a *Question, s *Said) bool {
 	case aMoment:
 		return r.moment(f, where, s.Value)
 	case string(quantity.Distance):
-		q := quantity.Ask{Kind: quantity.Distance, Unit: unitOf(r.system), System: r.system, High: mostKm}
+		typed := quantity.System(f.Signs["system"]) // of who typed it: a bare number is the same on every phone
+		if !slices.Contains(quantity.Systems, typed) {
+			typed = r.system
+		}
+		q := quantity.Ask{Kind: quantity.Distance, Unit: unitOf(typed), System: typed, High: mostKm}
 		amount, list := q.Read(s.Value)
 		for _, x := range list {
 			r.Fault(f, x.Code, where, x.Grade, pairs(x.Values)...)

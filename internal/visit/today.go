@@ -82,18 +82,18 @@ func (l *TodayLine) Members(m *wire.Members) {
 }
 
 // Sort sorts the visits: what was promised and is late, then where the customer has to
-// be asked, then what is promised next; what was handed over stands last. A visit in
-// which nothing was told is none.
+// be asked, then what is promised next; what was handed over today stands last, and
+// what was before is left out. A visit in which nothing was told is none.
 func (t *TodayInput) Sort() (*Today, []finding.Finding) {
 	if !isMoment(t.Now) {
 		return nil, finding.Refusal("bad-moment", "/now", "text", finding.Clip(t.Now))
 	}
-	l := &Today{}
+	l, day := &Today{}, t.Now[:len("2026-11-30")]
 	for n := range t.Visits {
 		h := &t.Visits[n]
 		h.Adding = false
 		v := Of(&h.Case)
-		if h.unread != nil || v.Arrived == "" {
+		if h.unread != nil || v.Arrived == "" || v.Stage == Gone && v.HandedDay != day {
 			continue
 		}
 		line := TodayLine{ID: h.ID, Stage: v.Stage, Promised: v.Promised, Unanswered: len(v.Unanswered), Over: v.Over, Handed: v.Handed, arrived: v.Arrived}

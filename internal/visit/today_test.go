@@ -19,7 +19,8 @@ func TestToday_Order(t *testing.T) {
 	}
 	keys := fact(2, "said", "keys", "one", "")
 	asking := fact(3, "trouble", "", "", "Tyre is cut.")
-	gone := fact(4, "handed", "", "", "")
+	gone, before := fact(4, "handed", "", "", ""), fact(4, "handed", "", "", "")
+	before.Day = "2026-11-29"
 	today := visit.TodayInput{Now: "2026-11-30T12:00", Visits: []visit.Visited{
 		here("gone", []string{"2026-11-30T09:00:00.000Z"}, promised("2026-11-30T10:00"), gone),
 		here("whenever", nil, keys),
@@ -28,6 +29,7 @@ func TestToday_Order(t *testing.T) {
 		here("noon", []string{"2026-11-30T11:25:00.000Z"}, promised("2026-11-30T13:00")),
 		here("late", nil, promised("2026-11-30T11:59")),
 		here("nobody", nil),
+		here("yesterday", nil, before),
 	}}
 	l, list := today.Sort()
 	if l == nil {

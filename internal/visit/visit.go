@@ -29,6 +29,7 @@ type Visit struct {
 	Promised    string // when it is to be ready, on the phone's own clock: "2026-11-30T17:00"
 	Signatures  []Signature
 	Handed      string // time of handing over; empty before
+	HandedDay   string // the phone's own
 	HandedID    string // of the fact that says so
 	// Agreement is what a signature signs: handed back with it as its text. Empty while
 	// there is nothing to sign.
@@ -51,6 +52,7 @@ func (v *Visit) Members(m *wire.Members) {
 	m.String("promised", &v.Promised)
 	wire.List(m, "signatures", &v.Signatures)
 	m.String("handed", &v.Handed)
+	m.String("handedDay", &v.HandedDay)
 	m.String("handedID", &v.HandedID)
 	m.String("agreement", &v.Agreement)
 	wire.Findings(m, "findings", &v.Findings)

@@ -107,6 +107,14 @@ func shown(s *visit.Said) string {
 	return s.Value
 }
 
+// A bare number is in the unit of whoever typed it, on every phone.
+func TestOf_OdometerOfWhoTyped(t *testing.T) {
+	v := with(t, visit.Case{System: "us"}, fact(1, "said", "odometer", "34210", "", "system", "metric"))
+	if got := shown(&v.Said[0]); got != "21260 mi" {
+		t.Errorf("34210 typed in km is %s", got)
+	}
+}
+
 // The last holds, an empty one takes away, and an undo brings back.
 func TestOf_LastHolds(t *testing.T) {
 	one, other, none := fact(1, "said", "keys", "one", ""), fact(2, "said", "keys", "two", ""), fact(3, "said", "keys", "", "")

@@ -10,6 +10,7 @@ import { notifyDue } from './due/notice.js';
 import { edit } from './edit/edit.js';
 import { job } from './job/job.js';
 import { keep } from './backup/keep.js';
+import { label } from './visit/label.js';
 import { offline } from './phone/offline.js';
 import { record } from './record/record.js';
 import { settings } from './settings/settings.js';
@@ -18,6 +19,8 @@ import { keepBikes } from './store/bikes.js';
 import { sweepDrafts } from './store/drafts.js';
 import { keepSteps, writtenBack } from './store/job.js';
 import { trouble } from './trouble/trouble.js';
+import { visit } from './visit/visit.js';
+import { visits } from './visit/visits.js';
 
 export { Told } from './bikes/told.js';
 
@@ -41,8 +44,11 @@ export const screens = {
   edit,
   job,
   keep,
+  label,
   record,
   settings,
   sheet,
   trouble,
+  visit,
+  visits,
 };

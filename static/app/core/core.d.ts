@@ -2205,6 +2205,8 @@ export interface VisitAnswer {
   signatures?: Signature[];
   /** time of handing over; empty before */
   handed?: string;
+  /** the phone's own */
+  handedDay?: string;
   /** of the fact that says so */
   handedID?: string;
   /**

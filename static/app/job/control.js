@@ -19,6 +19,7 @@ export class Control {
   /** @type {Form | undefined} the fields of a look */
   forms;
   look = null; // the one on the screen
+  visit; // of the customer, beside the job
   view; // undefined for one step, or 'steps'
   stepId; // of the step shown; undefined for the next one
   /** @type {Promise<unknown>} what is being saved: one thing after the other */

@@ -27,6 +27,7 @@ import { tally } from './tally.js';
 import { timerLines, timers, watchTimers } from './timers.js';
 import { loadBegun, stops, wrong } from '../trouble/in-job.js';
 import { own } from '../site/own.js';
+import { visitBeside } from '../visit/from-job.js';
 
 /**
  * A job under way. "#/job/ID" shows the next step, "#/job/ID/step/STEP" any
@@ -49,6 +50,7 @@ export async function job([id, view, stepId], app) {
   control.move([id, view, stepId]);
   control.hands = new Hands(control);
   watchTimers(job, app);
+  control.visit = visitBeside(job, app);
   screen.holds = (parts) => control.holds(parts);
   screen.move = (parts) => control.move(parts);
   screen.draw = () => draw(job, control);
@@ -59,6 +61,7 @@ export async function job([id, view, stepId], app) {
     stayAwake(false);
     unfollow();
     unwatch();
+    control.visit.close();
     letGo(job);
   };
   stayAwake(true).then((how) => {
@@ -88,7 +91,7 @@ function oneStep(job, step, control) {
       ${warned ? nothing : stillOpen(job)}
     </header>
     ${warned ? stillOpen(job, step.id) : nothing} ${timerLines(job, step)} ${told(job)}
-    ${stick(job, step.stage)} ${stops(job, control)}
+    ${control.visit.draw()} ${stick(job, step.stage)} ${stops(job, control)}
     <article class="step" ?data-done=${done}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}

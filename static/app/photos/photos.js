@@ -80,7 +80,8 @@ export function photos(job, list, app) {
     ${open ? large(shelf.open, shelf) : nothing}`;
 }
 
-const values = ({ what, time }) => ({ what: `@photo.what.${what}`, date: when(time) });
+const wordOf = ({ what, word = `photo.what.${what}` }) => word;
+const values = (photo) => ({ what: `@${wordOf(photo)}`, date: when(photo.time) });
 
 function small(photo, shelf) {
   if (!shelf.urls) return nothing;
@@ -94,7 +95,7 @@ function small(photo, shelf) {
     @click=${() => shelf.show(photo)}
   >
     <img src=${url} alt="" loading="lazy" />
-    <span>${t(`photo.what.${photo.what}`)}</span>
+    <span>${t(wordOf(photo))}</span>
   </button>`;
 }
 
@@ -111,7 +112,7 @@ function large(photo, shelf) {
     ${ref(showOnTop)}
   >
     <img src=${shelf.urls.get(photo.id) ?? ''} alt=${alt} />
-    <p>${t(`photo.what.${photo.what}`)}, ${when(photo.time)}</p>
+    <p>${t(wordOf(photo))}, ${when(photo.time)}</p>
     ${shelf.asked ? html`<p role="status">${t('photo.delete.sure')}</p>` : nothing}
     <p class="entry">
       ${

@@ -26,8 +26,8 @@ export function takePhoto(job, step, control) {
       <summary class="button quiet">${t('photo.take')}</summary>
       ${limits.photos ? whatItShows(state, step) : nothing}
       <div class="entry">
-        ${source('camera', step, (file) => take(file, job, step, control))}
-        ${source('choose', step, (file) => take(file, job, step, control))}
+        ${pictureFrom('camera', step, (file) => take(file, job, step, control))}
+        ${pictureFrom('choose', step, (file) => take(file, job, step, control))}
       </div>
       <p class="kept">${t('photo.private')}</p>
     </details>
@@ -50,7 +50,8 @@ function whatItShows(state, step) {
   </p>`;
 }
 
-function source(way, step, then) {
+/** A way to take or choose a picture; `then` is called with its file. */
+export function pictureFrom(way, step, then) {
   const id = `photo-${way}-${step.id}`;
   const picked = ({ target }) => {
     const [file] = target.files;

@@ -14,6 +14,8 @@ import { openJob } from '../plain/open.js';
 import { paper } from '../ui/paper.js';
 import { section } from '../ui/section.js';
 import { letGo, shelfOf } from '../photos/photos.js';
+import { visitOf } from '../visit/state.js';
+import { visitOnSheet } from '../visit/on-sheet.js';
 
 const doneByLetters = 300; // a name and how to reach it: more would push the sheet onto a second page
 
@@ -24,7 +26,7 @@ export async function sheet([id], app) {
   const { job, plain } = await openJob(id, app);
   const screen = { name: 'sheet', tab: 'record', title: t('paper.owner') };
   if (!job) return Object.assign(screen, plain);
-  const shown = { photos: false, persons: true };
+  const shown = { photos: false, persons: true, visits: await visitsOf(job, app) };
   screen.close = () => letGo(job);
   screen.draw = () =>
     paper(
@@ -34,6 +36,15 @@ export async function sheet([id], app) {
       app,
     );
   return screen;
+}
+
+/** The visit of a job, as it is read with persons and without, for whoever works for others. */
+async function visitsOf(job, app) {
+  if (!settings.forOthers) return undefined;
+  await loadWordsOf('visit');
+  const [all, rest] =
+    (await app.attempt(() => Promise.all([visitOf(job), visitOf(job, false)]))) ?? [];
+  return all && { all, rest };
 }
 
 const above = ({ state, bike }, shown, app) => html`
@@ -49,10 +60,15 @@ const above = ({ state, bike }, shown, app) => html`
   ></textarea>
   ${roomFor('done-by', doneByLetters)}
   ${
-    tellsOfPersons(bike)
+    tellsOfPersons(bike) || shown.visits
       ? ticks(
           'paper.persons',
-          [{ label: t('paper.persons.print'), on: shown.persons }],
+          [
+            {
+              label: t(shown.visits ? 'visit.paper.persons' : 'paper.persons.print'),
+              on: shown.persons,
+            },
+          ],
           (_, on) => {
             shown.persons = on;
             app.redraw();
@@ -87,6 +103,7 @@ function content(job, shown, app) {
       </p>
       ${settings.doneBy ? html`<p class="lines">${t('paper.by')}: ${verbatim(settings.doneBy)}</p>` : nothing}
     </header>
+    ${visitOnSheet(shown.persons ? shown.visits?.all : shown.visits?.rest)}
     ${section(
       'paper.oil',
       plan.oils.map((oil) => oilLine(oil, job)),
@@ -103,7 +120,7 @@ function content(job, shown, app) {
     ${section('record.photos', pictures(job, app), shown.photos)}
     <footer>
       <p>${t('paper.no-promise')} ${t('paper.standing', { marks: marks() })}</p>
-      <p class="sign">${t('paper.sign')}</p>
+      ${shown.visits?.all.signatures ? nothing : html`<p class="sign">${t('paper.sign')}</p>`}
     </footer>
   `;
 }

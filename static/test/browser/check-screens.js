@@ -16,7 +16,7 @@ const smallest = { width: 320, height: 568 };
 const wide = { width: 1280, height: 900 };
 
 // Where one works with gloves on; elsewhere one reads.
-const withGloves = ['job', 'trouble', 'aid', 'bench', 'cards', 'edit'];
+const withGloves = ['job', 'trouble', 'aid', 'bench', 'cards', 'edit', 'visit', 'visits'];
 
 // Where bars stand over what one works at.
 const withBars = ['bikes', 'bike', 'job'];

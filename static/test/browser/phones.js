@@ -194,13 +194,44 @@ async function severalBikes(page) {
   await plantSetting(page, 'forOthers', true);
 }
 
+/** Visits of customers: one that was signed for, with trouble to be decided, and one handed over. */
+async function forOthers(page) {
+  await inUse(page);
+  const euros = { currency: 'EUR' };
+  const agreed = [
+    { kind: 'said', what: 'wish', text: 'Oil, and it rattles when cold.' },
+    { kind: 'said', what: 'keys', value: 'one, red tag' },
+    { kind: 'said', what: 'agreed', text: 'Oil and filter.' },
+    { kind: 'said', what: 'most', value: '120,00', signs: euros },
+    { kind: 'said', what: 'promised', value: '2026-11-24T17:00' },
+    { kind: 'found', what: 'damaged', text: 'Scratch on the tank, left.' },
+    {
+      kind: 'signed',
+      what: 'arrival',
+      value: '100,300 300,100 450,320 700,150 900,250',
+      text: '{"agreed":"Oil.","promised":"2026-11-24T17:00"}',
+      signs: { name: 'A. Rider' },
+    },
+    { kind: 'trouble', text: 'Fork seal leaks.', value: '45', signs: euros },
+    { kind: 'answer', what: 'open-job-7', value: 'not-reached', signs: { how: 'phone' } },
+  ];
+  const handed = [{ kind: 'said', what: 'agreed', text: 'Oil.' }, { kind: 'handed' }];
+  await plantIn(
+    page,
+    'facts',
+    ...factsOf('open-job', agreed, 'visit'),
+    ...factsOf('closed-job', handed, 'visit'),
+  );
+  await plantSetting(page, 'forOthers', true);
+}
+
 const factTime = '2026-11-24T12:00:00.000Z';
 
-/** Facts of a bike, in order. */
-const factsOf = (of, list) =>
+/** Facts of a bike, or of another subject, in order. */
+const factsOf = (of, list, book = 'bike') =>
   list.map((fact, n) => ({
     ...fact,
-    book: 'bike',
+    book,
     of,
     id: `${of}-${n}`,
     time: factTime,
@@ -225,6 +256,7 @@ export const phones = {
   },
   'looked before': { fill: (page) => plantAll(page, [lookedThen, [lookNow, []]]) },
   'several bikes': { before: [voices], fill: severalBikes },
+  'works for others': { before: [voices], fill: forOthers },
   overdue: { fill: (page) => plantAll(page, [changeOfOil(450, '12 000 km')]) },
   'writes bills': {
     fill: async (page) => {

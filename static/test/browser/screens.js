@@ -9,6 +9,7 @@ import { details } from './screens/details.js';
 import { benchSheet, bill, due, record, sheet } from './screens/record.js';
 import { keep, settings } from './screens/settings.js';
 import { trouble } from './screens/trouble.js';
+import { label, visit, visits } from './screens/visit.js';
 
 /**
  * Name of the screen in its address -> name of the state -> the way to it. A way is
@@ -24,6 +25,9 @@ export const screens = {
   sheet,
   'bench-sheet': benchSheet,
   bill,
+  visit,
+  visits,
+  label,
   bench,
   cards,
   edit,

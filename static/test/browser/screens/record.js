@@ -89,6 +89,10 @@ export const due = {
 export const sheet = {
   'sheet for the owner': (page) => goTo(page, '#/sheet/closed-job'),
   'sheet for the owner, of an open job': (page) => goTo(page, '#/sheet/open-job'),
+  'sheet for the owner, of a visit': on(
+    'works for others',
+    to('#/sheet/open-job', words('visit.paper.signed')),
+  ),
   'no such sheet': (page) => goTo(page, '#/sheet/none'),
 };
 
