@@ -29,7 +29,7 @@ const features = {
   look: [],
   photos: [],
   plain: ['backup', 'photos'],
-  plan: ['due'],
+  plan: ['due', 'trouble'],
   record: [
     'backup',
     'bill',

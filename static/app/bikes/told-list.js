@@ -30,21 +30,19 @@ export function garageList(rows, list, jobs) {
     if (!before || (row.own && before.own && row.changed > before.changed))
       ofCard.set(row.bike.id, row);
   }
-  const joined = new Set(rows.flatMap(({ id, into }) => (into ? [id] : [])));
   const told = rows.filter(({ into }) => !into).map((row) => toldRow(row, ofCard, used));
   const known = new Set(
     told.flatMap(({ key, told: { aside, card = key } }) => (aside || card !== key ? [] : [key])),
   );
-  const isBike = (row) =>
-    ofCard.get(row.bike.id) === row && used.has(row.bike.id) && !joined.has(row.bike.id);
+  const named = new Set(rows.map(({ id }) => id));
+  const isBike = (row) => ofCard.get(row.bike.id) === row && used.has(row.bike.id);
   const bikes = list
-    .filter((row) => isBike(row) && !told.some(({ key }) => key === row.bike.id))
+    .filter((row) => isBike(row) && !named.has(row.bike.id))
     .map((row) => ({ ...row, last: used.get(row.bike.id).started }));
   const shown = new Set(bikes.map(({ key }) => key));
   // The address of a card is that of the bike that it implies: one whose own bike is no more
   // of it has another.
-  const begins = (row) =>
-    rows.some(({ id }) => id === row.bike.id) ? { ...row, at: [row.key, 'card'] } : row;
+  const begins = (row) => (named.has(row.bike.id) ? { ...row, at: [row.key, 'card'] } : row);
   return {
     bikes: [...told, ...bikes].sort((a, b) => later(a.last, b.last) || later(b.text, a.text)),
     cards: list.filter(({ key, bike }) => !shown.has(key) && !known.has(bike.id)).map(begins),

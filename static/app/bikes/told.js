@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { search } from '../words/search.js';
+import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { more, short } from '../ui/lists.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
@@ -45,6 +46,7 @@ export class Told {
     const here = this.#fits.filter(({ told }) => typed || this.#asideShown || !told?.aside);
     const left = this.#fits.length - here.length;
     return html`
+      ${settings.forOthers && !typed ? html`<p><a class="button quiet" href=${address('visits')}>${t('bikes.visits')}</a></p>` : nothing}
       ${typed ? html`<p role="status">${t('bikes.fitting', { count: here.length + cards })}</p>` : nothing}
       ${
         here.length

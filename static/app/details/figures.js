@@ -49,11 +49,11 @@ export function figuresOf(telling, entries) {
     ${
       list.length
         ? html`<ul class="own-figures">
-            ${list.map((figure) => own(figure, names, telling))}
+            ${list.map((figure, n) => own(figure, names, telling, about(odd, n)))}
           </ul>`
         : nothing
     }
-    ${findings(odd)}
+    ${findings(odd.filter(({ where }) => !isOfFigure.test(where)))}
     <details class="more" ?open=${fields.some((name) => entries.value(name))}>
       <summary>${t('details.figure.add')}</summary>
       ${form(telling, entries, names)}
@@ -61,7 +61,11 @@ export function figuresOf(telling, entries) {
   `;
 }
 
-const own = ({ what, value, standing, why }, names, telling) =>
+const isOfFigure = /^\/figures\/\d+\b/;
+const about = (odd, n) =>
+  odd.filter(({ where }) => where === `/figures/${n}` || where.startsWith(`/figures/${n}/`));
+
+const own = ({ what, value, standing, why }, names, telling, odd) =>
   html`<li>
     <span
       ><strong>${nameOf(what, names)}: ${verbatim(value)}</strong>
@@ -77,6 +81,7 @@ const own = ({ what, value, standing, why }, names, telling) =>
     >
       ${t('details.figure.drop')}
     </button>
+    ${findings(odd)}
   </li>`;
 
 const fields = ['figure-what', 'figure-value', 'figure-why', 'figure-standing'];

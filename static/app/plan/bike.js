@@ -10,7 +10,7 @@ import { radios, ticks } from '../ui/choice.js';
 import { control } from '../ui/field.js';
 import { DueSection } from '../due/section.js';
 import { finding, findings } from '../ui/findings.js';
-import { toDetails, toEdit, toPaper } from './links.js';
+import { toDetails, toEdit, toPaper, toTrouble } from './links.js';
 import { another, Machine } from './machine.js';
 import { asks, corrected, told, twins } from './told.js';
 import { boltSheets, gaps, lists, oilSheets, stages } from './sheets.js';
@@ -96,7 +96,8 @@ export async function bike([id, alone], app) {
   screen.draw = () =>
     html`${draw(machine, bench, answer, change, due, acts)}
     ${state.asking ? asks(machine, acts) : nothing} ${begin(answer, acts)} ${twins(machine, acts)}
-    ${machine.id ? toDetails(machine.id) : nothing} ${toPaper(bench, id, alone)}
+    ${machine.id ? toDetails(machine.id) : nothing} ${toTrouble(machine.id || id)}
+    ${toPaper(bench, id, alone)}
     ${machine.at.key && machine.at.key !== machine.at.card?.id ? toEdit(machine.at.key) : nothing}`;
   makePlan();
   due.begin(bench, change);

@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { troubleAt } from '../trouble/address.js';
 import { address } from '../ui/address.js';
 import { addressWith } from '../ui/address-with.js';
 import { t } from '../words/catalogue.js';
@@ -6,6 +7,10 @@ import { t } from '../words/catalogue.js';
 /** An own card can be changed; a sample stays as it is. */
 export const toEdit = (key) =>
   html`<p><a class="button quiet" href=${address('edit', key)}>${t('plan.edit')}</a></p>`;
+
+/** Where somebody goes who finds that something is wrong with this bike. */
+export const toTrouble = (bike) =>
+  html`<p><a class="button quiet" href=${troubleAt('', { bike })}>${t('job.trouble')}</a></p>`;
 
 /** What is told of a bike, and what can be done with its record. */
 export const toDetails = (id) =>

@@ -4,9 +4,10 @@ import { bikeName } from '../store/bike-name.js';
 import { logOf } from '../store/of-bike.js';
 import { changesOf, laidOver } from '../store/over-card.js';
 import * as store from '../store/store.js';
+import { loadWordsOf } from '../words/catalogue.js';
 import { newId } from '../site/new-id.js';
 
-/** @import { Card, Finding } from '../core/core.d.ts' */
+/** @import { Card, Change, Finding } from '../core/core.d.ts' */
 /** @import { BikeAt } from '../store/bike-at.js' */
 /** @import { BikeRow } from '../store/records.d.ts' */
 
@@ -23,7 +24,7 @@ export class Machine {
   plain;
   /** @type {Finding[]} what of its own figures doesn't fit the card */
   findings = [];
-  /** @type {any[]} where the card differs from that which the last job on the bike had */
+  /** @type {Change[]} where the card differs from that which the last job on the bike had */
   changes = [];
   /** @type {{ id: string, row?: BikeRow, jobs: number }[]} the bikes that follow the same card */
   others = [];
@@ -80,7 +81,10 @@ export class Machine {
     const before = last?.raw ?? last?.card;
     if (before?.id === card.id && !this.#corrected) {
       this.changes = await changesOf(before, card);
-      if (this.changes.length) this.plain = before;
+      if (this.changes.length) {
+        this.plain = before;
+        await loadWordsOf('changes').catch(() => {});
+      }
     }
     await this.#lay();
   }

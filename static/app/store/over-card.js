@@ -1,4 +1,5 @@
 import { call } from '../core/client.js';
+import { settings } from './settings.js';
 
 /** @import { Card, Finding, Own } from '../core/core.d.ts' */
 
@@ -11,10 +12,8 @@ import { call } from '../core/client.js';
  */
 export async function laidOver(card, figures = []) {
   if (!figures.length) return { card, findings: [] };
-  /** @type {any} */
-  const answer = await call(/** @type {any} */ ('lay-over'), { card, figures });
-  if (!answer.ok) return { card, findings: answer.findings ?? [] };
-  return { card: answer.ok.card ?? card, findings: answer.ok.findings ?? [] };
+  const { ok, findings } = await call('lay-over', { card, figures });
+  return ok ? { card: ok.card ?? card, findings: ok.findings ?? [] } : { card, findings };
 }
 
 /**
@@ -22,11 +21,9 @@ export async function laidOver(card, figures = []) {
  *
  * @param {Card} from
  * @param {Card} to
- * @returns {Promise<any[]>}
  */
 export async function changesOf(from, to) {
   if (JSON.stringify(from) === JSON.stringify(to)) return [];
-  /** @type {any} */
-  const answer = await call(/** @type {any} */ ('card-changes'), { from, to });
-  return answer.ok?.changes ?? [];
+  const { ok } = await call('card-changes', { from, to, system: settings.system });
+  return ok?.changes ?? [];
 }

@@ -2,69 +2,17 @@
 // own figures, and what was entered twice becomes one.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { beginBike } from './bike-page.js';
 import { done, goTo, startJob, stored, untilStep } from './job-page.js';
 import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
-import { patience } from './patience.js';
 import { answer, heading, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
 const model = `${card.make} ${card.model}`;
 
-/** Begins another bike of the card on the screen; resolves to its id. */
-async function another(page) {
-  const before = await page.evaluate(() => location.hash);
-  await tap(page, `+ ${words('bike.another')}`);
-  await page.waitForFunction((hash) => location.hash !== hash, { polling }, before);
-  await untilSeen(page, words('plan.start'));
-  return page.evaluate(() => location.hash.split('/').at(-1));
-}
-
-/** Tells something of the bike whose details are on the screen. */
-async function tell(page, what, text) {
-  await type(page, words(`details.tell.${what}`), text);
-  await page.keyboard.press('Enter');
-  await page.waitForFunction(
-    (of, told) =>
-      document.querySelector(`[name="${of}"]`)?.value === told &&
-      !document.querySelector('.finding'),
-    { polling, timeout: patience() },
-    what,
-    text,
-  );
-}
-
-/** Waits until what lists show of the bikes holds that. */
-const untilRow = (page, want) =>
-  page.waitForFunction(
-    (text) =>
-      new Promise((resolve) => {
-        const opening = indexedDB.open('tidysump');
-        opening.onsuccess = () => {
-          const reading = opening.result.transaction('bikes').objectStore('bikes').getAll();
-          reading.onsuccess = () => {
-            opening.result.close();
-            resolve(JSON.stringify(reading.result).includes(text));
-          };
-        };
-      }),
-    { polling, timeout: patience() },
-    want,
-  );
-
-/** Begins a bike that is called that, from the card's plan. */
-async function begin(page, told) {
-  await goTo(page, `#/bike/${card.id}`);
-  await untilSeen(page, words('plan.start'));
-  const id = await another(page);
-  await goTo(page, `#/details/${id}`);
-  for (const [what, text] of Object.entries(told)) {
-    await tell(page, what, text);
-    await untilRow(page, text);
-  }
-  return id;
-}
+const begin = (page, told) => beginBike(page, card.id, told);
 
 const asked = { called: 'Bertha', plate: 'AB-12CD', words: 'red tank' };
 

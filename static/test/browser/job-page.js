@@ -31,10 +31,10 @@ export const plant = (page, job, events = []) =>
             ['jobs', 'log', 'events'].includes(n),
           );
           const tx = opening.result.transaction(here, 'readwrite');
-          const { id, card, name, started, summary = {} } = record;
+          const { id, bike, card, name, started, summary = {} } = record;
           tx.objectStore('jobs').put(record);
           if (here.includes('log'))
-            tx.objectStore('log').put({ id, bike: card?.id ?? '', name, started, summary });
+            tx.objectStore('log').put({ id, bike: bike ?? card?.id ?? '', name, started, summary });
           for (const event of list) tx.objectStore('events').put({ ...event, job: record.id });
           tx.oncomplete = () => (opening.result.close(), resolve());
           tx.onabort = () => reject(tx.error);

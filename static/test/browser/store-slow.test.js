@@ -6,7 +6,7 @@ import { goTo, plant, startJob, stored } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
-import { heading, seen, tap, tapText, untilSeen } from './person.js';
+import { answer, heading, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
@@ -56,6 +56,33 @@ test('a store that is slow: bikes and plan at once, a sign, and all that is kept
   await untilSeen(page, words('bikes.resume'));
   assert.deepEqual(complaints, []);
   await page.removeScriptToEvaluateOnNewDocument(held.identifier);
+});
+
+test('a bike with a figure of its own is never planned as its card alone without a word', async (t) => {
+  const { page } = await openSite(t);
+  await goTo(page, `#/details/${card.id}`);
+  await tapText(page, words('details.figure.add'));
+  const what = `${words('own.volume-filter')} · ${words('role.engine')}`;
+  await answer(page, words('details.figure.what'), what);
+  await type(page, words('details.figure.value'), '2.2 L');
+  await tap(page, words('details.figure.keep'));
+  await untilSeen(page, words('details.figure.kept'));
+  await goTo(page, `#/bike/${card.id}`);
+  await page.evaluateOnNewDocument(heldBack);
+  await page.reload();
+  await untilSeen(page, words('bike.late'));
+  await untilSeen(page, words('plan.start'));
+  await tap(page, words('plan.start'));
+  assert.ok((await seen(page)).includes(`${card.circuits[0].withFilter.value} L`));
+  await page.evaluate(() => globalThis.answer());
+  await untilOver(page);
+  await untilSeen(page, words('job.step', { number: 1, steps: '' }).trim().split(' ')[0]);
+  const [job] = await stored(page, 'jobs');
+  assert.equal(job.card.circuits[0].withFilter.value, 2.2);
+  assert.equal(job.card.circuits[0].withFilter.standing, 'measured');
+  await goTo(page, `#/bike/${card.id}`);
+  await untilSeen(page, '2.2 L');
+  assert.ok(!(await seen(page)).includes(words('bike.late')));
 });
 
 test('a job that is asked for while the store is slow comes when it answers', async (t) => {

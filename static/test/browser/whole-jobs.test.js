@@ -1,12 +1,14 @@
-// Three whole jobs on three kinds of bikes, as a person does them: one through a
-// phone that dies while a timer runs, one that ends with a stop, one with an entry
-// that was wrong.
+// Whole jobs on three kinds of bikes, as a person does them: one through a phone that dies
+// while a timer runs, one that ends with a stop, one with an entry that was wrong; and two on
+// twins of one model at once.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { beginBike } from './bike-page.js';
 import { done, goTo, planOf, startJob, stored, untilStep } from './job-page.js';
 import { doneTo, undo } from './job-walk.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
-import { answer, choose, enter, seen, tap, tapText, under, untilSeen } from './person.js';
+import { openWithoutServer } from './open-site.js';
+import { answer, choose, enter, seen, tap, tapText, type, under, untilSeen } from './person.js';
 import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { sampleCard, words } from './words.js';
 
@@ -127,4 +129,75 @@ test('a big twin with three oils, one of them written down wrong', async (t) => 
   await finish(page, nameOf(card));
   const balance = await under(page, words('role.engine'));
   assert.ok(balance.includes(words('record.poured', { value: '3.3 L' })), balance);
+});
+
+test('two twins of one model on one day, a step here and a step there', async (t) => {
+  const card = sampleCard('tessaly-corda-650');
+  const page = await openWithoutServer(t);
+  await untilSeen(page, nameOf(card));
+  const twins = [
+    { called: 'Anna', plate: 'EF-34', volume: '2.5 L', poured: '2.1', left: '0.4 L' },
+    { called: 'Bertha', plate: 'AB-12', volume: '2.2 L', poured: '1.9', left: '0.3 L' },
+  ];
+  for (const twin of twins) {
+    const { called, plate } = twin;
+    twin.name = `${called} · ${plate} · ${nameOf(card)}`;
+    twin.id = await beginBike(page, card.id, { called, plate });
+  }
+  // Of one of them the volume was measured: its job goes by that, the other by the card.
+  await tapText(page, words('details.figure.add'));
+  const what = `${words('own.volume-filter')} · ${words('role.engine')}`;
+  await answer(page, words('details.figure.what'), what);
+  await type(page, words('details.figure.value'), '2.2 L');
+  await type(page, words('details.figure.why'), 'filled to the upper mark');
+  await tap(page, words('details.figure.keep'));
+  await untilSeen(page, words('details.figure.kept'));
+
+  const { steps } = await planOf(page, card);
+  const pour = numberOf(steps, 'pour-engine');
+  const at = new Map();
+  const workOn = async (twin, to) => {
+    await goTo(page, '#/bikes');
+    await tapText(page, `${words('bikes.resume')}: ${twin.called}`);
+    await untilStep(page, at.get(twin));
+    await doneTo(page, at.get(twin), to);
+    at.set(twin, to);
+  };
+  for (const twin of twins) {
+    await goTo(page, '#/bikes');
+    await tapText(page, `${twin.called} · ${twin.plate}`);
+    await untilSeen(page, words('plan.start'));
+    await untilSeen(page, twin.volume);
+    await tap(page, words('plan.start'));
+    await untilStep(page, 1);
+    at.set(twin, 1);
+  }
+  const [anna, bertha] = twins;
+  await workOn(anna, 5);
+  await workOn(bertha, 9);
+  await workOn(anna, pour);
+  await workOn(bertha, pour);
+  for (const twin of twins) {
+    await workOn(twin, pour);
+    await enter(page, words('ask.poured'), twin.poured);
+    const { poured, volume: due, left } = twin;
+    await untilSeen(page, words('job.poured.left', { poured: `${poured} L`, due, left }));
+  }
+  await workOn(anna, before(steps));
+  await finish(page, anna.called);
+  await workOn(bertha, before(steps));
+  await finish(page, bertha.called);
+
+  const jobs = await stored(page, 'jobs');
+  assert.deepEqual(jobs.map(({ bike }) => bike).sort(), [anna.id, bertha.id].sort());
+  for (const twin of twins) {
+    await goTo(page, `#/details/${twin.id}`);
+    await untilSeen(page, words('details.jobs'));
+    assert.equal((await page.$$('.jobs li')).length, 1, twin.called);
+    const [job] = jobs.filter(({ bike }) => bike === twin.id);
+    await goTo(page, `#/sheet/${job.id}`);
+    await untilSeen(page, twin.name);
+    const other = twins.find(({ id }) => id !== twin.id);
+    assert.ok(!(await seen(page)).includes(other.called), 'a sheet tells of one bike');
+  }
 });
