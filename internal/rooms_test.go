@@ -39,6 +39,7 @@ var rooms = []struct {
 	{"internal/garage", "finding wire ledger quantity card"},
 	{"internal/shown", "wire quantity card"},
 	{"internal/changes", "wire quantity card shown"},
+	{"internal/roadside", "finding wire quantity fault card shown"},
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity oil drain bolt fill due debris fault card shown plan"},
 	{"internal/outlook", "finding date wire quantity due card shown job"},
@@ -47,7 +48,7 @@ var rooms = []struct {
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage plan job outlook visit calc books changes"},
+	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage roadside plan job outlook visit calc books changes"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

@@ -57,6 +57,9 @@ func faultWords(t *testing.T) []family {
 		{"fault-door.", fault.Doors, plain},
 		{"outcome.", fault.Outcomes, plain},
 		{"outcome.", []string{"carry-on", "do-not-ride", "do-not-start"}, []string{".so"}}, // gently is said by how far
+		{"", slices.Concat(arguments(goSources(t, "internal/roadside"), "say", 0), arguments(goSources(t, "internal/roadside"), "unknown", 0), fields(goSources(t, "internal/roadside"), "Word")), plain},
+		{"say.fetch.", fault.Outcomes, plain},
+		{"say.better.", []string{"carry-on", "ride-gently"}, plain},
 		{"sure.", []string{"sure", "likely", "guess"}, plain}}
 }
 

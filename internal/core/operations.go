@@ -40,6 +40,7 @@ var operations = [...]Operation{
 	operation("plan", makePlan),
 	operation("read-entry", readEntry),
 	tolerant(operation("replay", replay)),
+	operation("roadside", besideBike),
 	operation("shelf", shelf),
 	tolerant(operation("survey", surveyJobs)),
 	operation("unsaved", unsaved),

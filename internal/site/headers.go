@@ -23,11 +23,12 @@ var contentSecurityPolicy = strings.Join([]string{
 	"trusted-types app lit-html",
 }, "; ")
 
-// permissionsPolicy keeps what a job uses, the screen lock, the camera, which
-// reads cards from another phone, and the microphone, which the phone's own
-// recognition of speech asks for; it gives up the rest that browsers know.
+// permissionsPolicy keeps what a job uses: the screen lock, the camera, which
+// reads cards from another phone, the microphone, which the phone's own
+// recognition of speech asks for, and copying a text that is to be sent. It gives up
+// the rest that browsers know.
 var permissionsPolicy = strings.Join([]string{
-	"screen-wake-lock=(self)", "camera=(self)", "microphone=(self)", "clipboard-write=()",
+	"screen-wake-lock=(self)", "camera=(self)", "microphone=(self)", "clipboard-write=(self)",
 	"accelerometer=()", "autoplay=()", "clipboard-read=()", "display-capture=()",
 	"encrypted-media=()", "gamepad=()", "geolocation=()", "gyroscope=()", "hid=()",
 	"idle-detection=()", "local-fonts=()", "magnetometer=()", "midi=()",

@@ -101,6 +101,7 @@ const abilities = {
   SpeechRecognition: ['phone/ear.js'],
   wakeLock: ['phone/lock.js'],
   canShare: ['phone/share.js'],
+  clipboard: ['phone/share.js'],
   trustedTypes: ['site/trusted.js'],
   getUserMedia: ['cards/qr/scan.js'],
 };

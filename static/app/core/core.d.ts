@@ -27,6 +27,7 @@ export interface Ops {
   plan: { in: PlanInput; out: Plan };
   'read-entry': { in: EntryInput; out: EntryAnswer };
   replay: { in: ReplayInput; out: State };
+  roadside: { in: RoadsideInput; out: RoadsideAnswer };
   shelf: { in: ShelfInput; out: ShelfAnswer };
   survey: { in: SurveyInput; out: SurveyAnswer };
   unsaved: { in: UnsavedInput; out: UnsavedAnswer };
@@ -423,7 +424,7 @@ export interface Circuit {
   dry?: CardFigure;
   /** EveryNth: the oil is due at each nth oil change of the engine (1 = each). */
   everyNth?: Count;
-  level?: Level;
+  level?: CardLevel;
 }
 
 /** OilNeed is the oil that the card asks for. */
@@ -453,10 +454,11 @@ export interface CardFigure {
 }
 
 /**
- * Level is how the oil level is read. State, stance, wait and device are four separate facts with
- * no default: each alone can move the reading by the whole band, so what is empty is asked for.
+ * CardLevel is how the oil level is read. State, stance, wait and device are four separate facts
+ * with no default: each alone can move the reading by the whole band, so what is empty is asked
+ * for.
  */
-export interface Level {
+export interface CardLevel {
   device?: Device;
   state?: StateWord;
   stance?: Stance;
@@ -1951,6 +1953,48 @@ export interface SummaryOil {
   poured?: string;
   /** the usual one of the card's */
   grade?: string;
+}
+
+/**
+ * RoadsideInput is a problem of the table as it was met, or the door behind which one looks, and
+ * the bike, as far as it is known.
+ */
+export interface RoadsideInput {
+  table?: Table | null;
+  id?: string | null;
+  door?: string | null;
+  answers?: { [name: string]: string } | null;
+  hand?: string[] | null;
+  /** of the bike */
+  name?: string | null;
+  card?: Card | null;
+  system?: System | null;
+}
+
+/**
+ * RoadsideAnswer is how the level of this bike is read, where that is asked, and what to say to
+ * whoever fetches it, where there is a problem.
+ */
+export interface RoadsideAnswer {
+  levels?: RoadsideLevel[];
+  say?: Line[];
+}
+
+/** RoadsideLevel is how the level of one oil is read. */
+export interface RoadsideLevel {
+  circuit: string;
+  role: Role;
+  lines?: Line[];
+}
+
+/** Line is a sentence to be said. */
+export interface Line {
+  /** word id */
+  word: string;
+  /** fill it; one that begins with "@" is a word id itself */
+  values?: { [name: string]: string };
+  /** it says that something is not known */
+  unknown?: boolean;
 }
 
 /** ShelfInput is the book of the shelf, and jobs that would take from it. */

@@ -23,9 +23,36 @@ export const shareable = (file) => Boolean(navigator.canShare?.({ files: [file] 
  *
  * @param {File} file
  */
-export async function share(file) {
+export const share = (file) => handOver({ files: [file] });
+
+/** Reports whether this phone can hand a text to another app. */
+export const textShareable = () => Boolean(navigator.canShare?.({ text: '.' }));
+
+/**
+ * Hands a text to another app; resolves as `share` does.
+ *
+ * @param {string} text
+ */
+export const shareText = (text) => handOver({ text });
+
+/** Reports whether this browser can copy a text. */
+export const copyable = () => Boolean(navigator.clipboard);
+
+/**
+ * Copies a text, for the person to put in elsewhere; tells whether that went well.
+ *
+ * @param {string} text
+ */
+export const copyText = (text) =>
+  navigator.clipboard.writeText(text).then(
+    () => true,
+    () => false,
+  );
+
+/** @param {ShareData} what */
+async function handOver(what) {
   try {
-    await navigator.share({ files: [file] });
+    await navigator.share(what);
     return 'shared';
   } catch (error) {
     return /** @type {Error} */ (error).name === 'AbortError' ? undefined : 'failed';

@@ -9,9 +9,15 @@ export class FromJob {
   /** @type {Job | undefined} */
   #job;
 
-  /** @param {{ redraw(): void }} app */
-  constructor(app) {
+  #opened;
+
+  /**
+   * @param {{ redraw(): void }} app
+   * @param {() => void} [opened] told when it is open
+   */
+  constructor(app, opened = () => {}) {
     this.#app = app;
+    this.#opened = opened;
   }
 
   /**
@@ -26,6 +32,7 @@ export class FromJob {
     const job = id ? await Job.open(id).catch(() => undefined) : undefined; // it is a help
     if (id !== this.#id) return;
     this.#job = job;
+    if (job) this.#opened();
     this.#app.redraw();
   }
 

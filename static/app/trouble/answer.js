@@ -25,9 +25,10 @@ export function answer(problem) {
     </div>
     ${verdict?.ok?.other ? html`<p>${t('trouble.other')}</p>` : nothing}
     ${verdict ? findings(verdict.findings) : nothing} ${cautions(verdict, true)}
-    ${(fault.asks ?? []).map((q) => question(problem, q))} ${atHand(problem)}
-    ${cautions(verdict, false)} ${verdict?.ok ? doing(verdict.ok) : nothing}
-    ${job ? draftMark(problem.standing) : nothing} ${job ? inJob(problem) : nothing}
+    ${problem.beside.levels(false)} ${(fault.asks ?? []).map((q) => question(problem, q))}
+    ${atHand(problem)} ${cautions(verdict, false)} ${verdict?.ok ? doing(verdict.ok) : nothing}
+    ${problem.beside.message()} ${job ? draftMark(problem.standing) : nothing}
+    ${job ? inJob(problem) : nothing}
   `;
 }
 

@@ -6,6 +6,7 @@ import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js
 import { Job } from '../store/job.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { answer } from './answer.js';
+import { Beside } from './beside.js';
 import { readState, troubleAt } from './address.js';
 import { TroubleList } from './list.js';
 import { FromJob } from '../still-open/from-job.js';
@@ -47,7 +48,8 @@ export class Trouble {
   constructor(table, app) {
     this.table = table;
     this.app = app;
-    this.#open = new FromJob(app);
+    this.beside = new Beside(table, app);
+    this.#open = new FromJob(app, () => this.#besideBike());
     this.list = new TroubleList(
       table,
       {
@@ -62,9 +64,10 @@ export class Trouble {
   move(parts) {
     const [first = '', second = ''] = parts;
     const id = /^[?{]/.test(first) ? '' : first;
-    const { door } = this.state;
+    const { door, bike } = this.state;
     this.state = readState(id ? second : first);
-    const other = this.id !== id || (!id && door !== this.state.door);
+    const turned = door !== this.state.door || bike !== this.state.bike;
+    const other = this.id !== id || (!id && turned);
     if (other) this.#answered = false;
     if (other) this.list.typed = '';
     this.id = id;
@@ -73,8 +76,16 @@ export class Trouble {
     this.#recall();
     this.#open.turn(this.state.job);
     if (other) this.verdict = null;
+    if (other) this.beside.leave();
     if (this.fault) this.#judge();
+    this.#besideBike();
     return other;
+  }
+
+  /** Asks what one needs beside the bike, once it is known which it is. */
+  #besideBike() {
+    const { fault, state } = this;
+    if (fault || this.#door) this.beside.turn({ fault, state, job: this.#open.job });
   }
 
   /** The field of this problem in the drafts of the job one comes from. */
@@ -188,7 +199,7 @@ export class Trouble {
           <a class="all" href=${troubleAt('', this.#from())}>${t('trouble.doors')}</a>
         </header>
         <h1 tabindex="-1">${t(`fault-door.${door}`)}</h1>
-        ${this.list.draw({ door })}`;
+        ${this.beside.levels(true)} ${this.list.draw({ door })}`;
     return html`${open}
       <h1 tabindex="-1">${t('trouble.title')}</h1>
       <p>${t(this.id ? 'trouble.unknown' : 'trouble.intro')}</p>

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { goTo, startJob, stored, untilStep } from './job-page.js';
-import { openWithoutServer } from './open-site.js';
+import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
 import { choose, heading, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
@@ -282,4 +282,52 @@ test('a stop stays told when the job is closed all the same', async (t) => {
   await tap(page, words('job.finish'));
   const problem = '@fault.fell-in';
   await untilSeen(page, words('finding.finished-with-problem', { problem }));
+});
+
+test('behind the door of amounts it stands how this bike is read, and what is not known', async (t) => {
+  const page = await openWithoutServer(t);
+  await goTo(page, '#/trouble?door=amount');
+  await untilSeen(page, words('fault.no-level'));
+  assert.ok(!(await seen(page)).includes(words('reading.title')), 'no bike is known');
+  await goTo(page, `#/trouble?door=amount&bike=${card.id}`);
+  await untilSeen(page, words('reading.title'));
+  const { device, state, stance, where } = card.circuits[0].level;
+  for (const line of [
+    words('reading.device-at', { device: `@device.${device}`, where }),
+    words('reading.state', { state: `@state.${state}` }),
+    words('reading.stance', { stance: `@stance.${stance}` }),
+  ])
+    await untilSeen(page, line);
+  assert.ok(!(await seen(page)).includes(words('reading.manual')), 'all of it is known');
+  await goTo(page, `#/trouble?door=drop&bike=${card.id}`);
+  await untilSeen(page, words('fault.drop-plug'));
+  assert.ok(!(await seen(page)).includes(words('reading.title')), 'a drop asks for no level');
+});
+
+test('what to say to whoever fetches the bike is copied, and follows the answers', async (t) => {
+  const { page } = await openSite(t);
+  await goTo(page, `#/trouble/drop-plug?bike=${card.id}`);
+  await follows(page, 'do-not-ride');
+  await choose(page, answer('returns', 'drips'));
+  await choose(page, words('hand.washer'));
+  await tapText(page, words('say.text'));
+  const ask = '@fault-ask.returns';
+  const told = words('say.answer', { ask, answer: '@fault-answer.returns.drips' });
+  await untilSeen(page, told);
+  await page.evaluate(() => {
+    navigator.clipboard.writeText = async (text) => void (window.copied = text);
+  });
+  await tap(page, words('say.copy'));
+  await untilSeen(page, words('say.copied'));
+  const lines = (await page.evaluate(() => window.copied)).split('\n');
+  for (const line of [
+    words('say.bike', { bike: `${card.make} ${card.model}` }),
+    words('say.fetch.do-not-ride'),
+    told,
+    words('say.hand', { thing: '@hand.washer' }),
+    words('say.bring', { thing: '@hand.oil' }),
+    words('say.where'),
+  ])
+    assert.ok(lines.includes(line), `"${line}" is not in\n${lines.join('\n')}`);
+  assert.ok(!lines.includes(words('say.bring', { thing: '@hand.washer' })), 'it is there');
 });

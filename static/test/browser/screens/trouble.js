@@ -3,7 +3,7 @@ import { troubleAt } from '../../../app/trouble/address.js';
 import { goTo } from '../job-page.js';
 import { type, untilSeen } from '../person.js';
 import { words } from '../words.js';
-import { on } from './on-screen.js';
+import { on, openAll } from './on-screen.js';
 
 const problem = (id, state, outcome) => async (page) => {
   await goTo(page, troubleAt(id, state));
@@ -15,6 +15,16 @@ export const trouble = {
   'problems, behind a door': async (page) => {
     await goTo(page, troubleAt('', { door: 'drop' }));
     await untilSeen(page, words('fault.drop-plug'));
+  },
+  'problems, how this bike is read': async (page) => {
+    await goTo(page, troubleAt('', { door: 'amount', bike: 'hallowmoor-drover-1700' }));
+    await untilSeen(page, words('reading.title'));
+    await openAll(page);
+  },
+  'problem, what to say to whoever fetches it': async (page) => {
+    await goTo(page, troubleAt('drop-plug', { bike: 'hallowmoor-drover-1700' }));
+    await untilSeen(page, words('say.title'));
+    await openAll(page);
   },
   'problems, from a step': async (page) => {
     await goTo(page, troubleAt('', { job: 'open-job', step: 'lay-out' }));
