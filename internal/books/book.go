@@ -22,9 +22,6 @@ import (
 // was stays in the book.
 const Gone ledger.FactKind = "gone"
 
-// Names that are offered to be typed are as long as that, in letters.
-const nameLetters = 80
-
 // perLitre is how many of the µL in which volumes are counted a litre has.
 const perLitre = 1e6
 
@@ -103,7 +100,7 @@ func (b *book) volume(f *ledger.Fact, where, text string, low, high float64) (in
 // named reads what a thing is called.
 func (b *book) named(f *ledger.Fact) string {
 	b.Told(f, "/text", f.Text, "@books.name")
-	b.Short(f, "/text", f.Text, nameLetters)
+	b.Short(f, "/text", f.Text, ledger.ValueLetters)
 	return strings.TrimSpace(f.Text)
 }
 

@@ -46,11 +46,10 @@ var AllGoods = []Goods{OilGoods, FilterGoods, WasherGoods, RingGoods, OtherGoods
 
 // What is believable on a shelf (common practice, no source).
 const (
-	mostOil      = 2000 // L
-	leastBottle  = 0.05 // L
-	mostBottle   = 250  // L
-	mostCount    = 100000
-	labelLetters = 200
+	mostOil     = 2000 // L
+	leastBottle = 0.05 // L
+	mostBottle  = 250  // L
+	mostCount   = 100000
 )
 
 // ShelfInput is the book of the shelf.
@@ -258,7 +257,7 @@ func (b *shelf) describe(i *ShelfItem, f *ledger.Fact) {
 	i.told, i.Gone, i.What, i.Name, i.Signs = true, false, what, b.named(f), f.Signs
 	i.size, i.bottle, i.dims, i.hasDims = 0, oil.Bottle{}, nil, false
 	for name, text := range f.Signs {
-		b.Short(f, "/signs/"+name, text, labelLetters)
+		b.Short(f, "/signs/"+name, text, ledger.ValueLetters)
 	}
 	switch what {
 	case OilGoods:

@@ -35,7 +35,6 @@ var Elsewhere = []bolt.Trust{bolt.Within, bolt.Outside}
 const (
 	leastScale, mostScale           = 0.1, 3000
 	leastGraduation, mostGraduation = 0.001, 500
-	driveLetters                    = 20
 )
 
 // How long a check holds: 12 months or 5,000 clicks, whichever comes first, where whoever
@@ -247,7 +246,7 @@ func (b *wrenchBook) take(f *ledger.Fact, order int) {
 func (b *wrenchBook) describe(w *KeptWrench, f *ledger.Fact) {
 	w.told, w.Gone, w.Name, w.Signs, w.Drive = true, false, b.named(f), f.Signs, strings.TrimSpace(f.Signs["drive"])
 	w.low, w.high, w.Scale = 0, 0, nil
-	b.Short(f, "/signs/drive", f.Signs["drive"], driveLetters)
+	b.Short(f, "/signs/drive", f.Signs["drive"], ledger.ValueLetters)
 	if tool := f.Signs["tool"]; tool != "" && !slices.Contains(bolt.Tools, tool) {
 		b.refuse(f, "unknown-word", "/signs/tool", "text", finding.Clip(tool))
 	}

@@ -21,6 +21,7 @@ const features = {
   bench: [],
   bikes: [],
   bill: ['plain', 'still-open'],
+  books: ['photos', 'plain'],
   cards: ['bikes'],
   details: ['photos'],
   due: [],

@@ -1,6 +1,7 @@
 import { aid } from './aid/aid.js';
 import { bench } from './bench/bench.js';
 import { bill } from './bill/bill.js';
+import { books } from './books/books.js';
 import { bike } from './plan/bike.js';
 import { benchSheet } from './plan/bench-sheet.js';
 import { cards } from './cards/cards.js';
@@ -38,6 +39,7 @@ export const screens = {
   'bench-sheet': benchSheet,
   bike,
   bill,
+  books,
   cards,
   details,
   due,

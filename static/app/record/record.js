@@ -71,6 +71,7 @@ function one(job, due, costs, app) {
     ${state.phase === 'closed' ? nothing : html`<p><a class="button" href=${address('job', record.id)}>${t('record.go-on')}</a></p>`}
     <p><a class="button quiet" href=${address('sheet', record.id)}>${t('record.sheet')}</a></p>
     ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
+    ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', record.id)}>${t('record.books')}</a></p>` : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
     ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}

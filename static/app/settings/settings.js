@@ -8,6 +8,7 @@ import { languages } from '../words/language.js';
 import { changeList } from './changes.js';
 import { HomeScreen } from './home-screen.js';
 import { RecordsFate } from './records-fate.js';
+import { address } from '../ui/address.js';
 import { namedRadios, radios, ticks } from '../ui/choice.js';
 import { section } from '../ui/section.js';
 
@@ -41,6 +42,7 @@ function draw(app, fate, home, change) {
     ${ticks('settings.others', [{ label: t('settings.others.work'), on: kept.forOthers }], (_, on) => change('forOthers', on))}
     ${ticks('settings.bills', [{ label: t('settings.bills.write'), on: kept.bills }], (_, on) => change('bills', on))}
     ${ticks('settings.books', [{ label: t('settings.books.write'), on: kept.books }], (_, on) => change('books', on))}
+    ${kept.books ? html`<p><a class="button quiet" href=${address('books')}>${t('settings.books.open')}</a></p>` : nothing}
     ${section('settings.offline', html`<p>${offlineWords()}</p>`)}
     ${section('settings.storage', fate.draw())}
     ${section('settings.install', home.draw(fate.browser, fate.facts))}
