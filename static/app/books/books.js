@@ -21,7 +21,10 @@ import { YearTable } from './year.js';
  * "#/books/job/ID" what a job puts into all of them.
  */
 export async function books([part = '', of = ''], app) {
-  await Promise.all([...['books', 'bench', 'due', 'paper'].map(loadWordsOf), loadLimits()]);
+  await Promise.all([
+    ...['books', 'bench', 'due', 'hands', 'paper'].map(loadWordsOf),
+    loadLimits(),
+  ]);
   const screen = { name: 'books', tab: 'settings', title: t('books.title') };
   const shown = await partOf(part, of, app);
   if (shown.plain) return Object.assign(screen, shown.plain);
@@ -38,7 +41,7 @@ export async function books([part = '', of = ''], app) {
   ];
   return Object.assign(screen, {
     title: t(shown.title),
-    draw: shown.draw,
+    draw: () => html`${part ? back() : nothing} ${shown.draw()}`,
     close: () => {
       for (const end of ends) end();
       shown.close?.();
@@ -92,6 +95,9 @@ async function oilPart(of, app) {
     close: () => receipts.close(),
   };
 }
+
+const back = () =>
+  html`<p class="off-paper"><a href=${address('books')}>${t('books.title')}</a></p>`;
 
 /** All of the books. */
 const contents = () =>

@@ -157,3 +157,20 @@ export const folded = (title, content, open = false) =>
 
 /** A member of an answer that may be named by anybody. */
 export const named = (table, name) => own(table, name) ?? '';
+
+/**
+ * The form for a new subject of a book: it stands open as long as the book has none.
+ *
+ * @param {string} word
+ * @param {{ form: Form, keep: () => unknown }} fresh
+ * @param {unknown[]} here
+ */
+export const fresh = (word, { form, keep }, here) => {
+  const drawn = form.draw('books.keep', keep);
+  return here.length
+    ? folded(t(word), drawn, form.begun)
+    : html`<section>
+        <h2>${t(word)}</h2>
+        ${drawn}
+      </section>`;
+};

@@ -6,7 +6,7 @@ import { section } from '../ui/section.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 import { entries } from './entries.js';
-import { folded, Form } from './form.js';
+import { folded, Form, fresh } from './form.js';
 
 /** @import { Can, CanEntry, OilYear } from '../core/core.d.ts' */
 
@@ -35,7 +35,7 @@ export function oil(book, receipts) {
           )
         : nothing
     }
-    ${section('books.oil.new', newCan(book))}
+    ${fresh('books.oil.new', newCan(book), here)}
   `;
 }
 
@@ -156,5 +156,5 @@ function change(can, book) {
 function newCan(book) {
   const form = new Form(book, 'new', described());
   const keep = () => form.keep(newId(), canOf(form), { say: 'books.kept' });
-  return form.draw('books.keep', keep);
+  return { form: form, keep };
 }

@@ -2,11 +2,10 @@ import { html, nothing } from 'lit-html';
 import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
-import { section } from '../ui/section.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
-import { folded, Form, named } from './form.js';
+import { folded, Form, fresh, named } from './form.js';
 
 const goods = ['oil', 'filter', 'washer', 'ring', 'other'];
 const seals = {
@@ -27,7 +26,7 @@ export function shelf(book) {
     <p>${t('books.shelf.how')}</p>
     <p><a class="button quiet" href=${address('books', 'list')}>${t('books.list')}</a></p>
     ${findings(found)} ${here.map((item) => one(item, book))}
-    ${section('books.shelf.new', newItem(book))}
+    ${fresh('books.shelf.new', newItem(book), here)}
   `;
 }
 
@@ -149,5 +148,5 @@ function newItem(book) {
   };
   kind.fields = [choice, ...described(what)];
   const keep = () => kind.keep(newId(), itemOf(kind, what), { say: 'books.kept' });
-  return kind.draw('books.keep', keep);
+  return { form: kind, keep };
 }

@@ -5,11 +5,10 @@ import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { figureRow } from '../ui/figure.js';
 import { finding, findings } from '../ui/findings.js';
-import { section } from '../ui/section.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
-import { folded, Form, named } from './form.js';
+import { folded, Form, fresh, named } from './form.js';
 
 /** @import { ShownFigure } from '../core/core.d.ts' */
 
@@ -30,7 +29,7 @@ export function wrenches(book) {
     <h1 tabindex="-1">${t('books.wrenches')}</h1>
     <p>${t('books.wrenches.how')}</p>
     ${findings(found)} ${here.map((wrench) => one(wrench, book))}
-    ${section('books.wrenches.new', newWrench(book))}
+    ${fresh('books.wrenches.new', newWrench(book), here)}
   `;
 }
 
@@ -45,7 +44,7 @@ function one(wrench, book) {
       checked
         ? html`<p>
             ${t('books.wrenches.checked', { date: dayText(checked) })}
-            ${t('books.wrenches.since', { count: days })}
+            ${days ? t('books.wrenches.since', { count: days }) : nothing}
             ${t('books.wrenches.uses', { count: uses })}
             ${due ? t('books.wrenches.due', { date: dayText(due) }) : nothing}
           </p>`
@@ -225,5 +224,5 @@ function change(wrench, book) {
 function newWrench(book) {
   const form = new Form(book, 'new', described());
   const keep = () => form.keep(newId(), wrenchOf(form), { say: 'books.kept' });
-  return form.draw('books.keep', keep);
+  return { form: form, keep };
 }

@@ -5,13 +5,11 @@ import { sampleCard } from './words.js';
 /** The last days: what is written that long ago. */
 const ago = (days) => new Date(Date.now() - days * 24 * 3600 * 1000).toISOString();
 
-let count = 0;
-
 /** A fact of a book, told days ago. */
 const fact = (book, of, seq, days, told) => ({
   book,
   of,
-  id: `fact-${(count += 1)}`,
+  id: `${of}-${seq}`,
   time: ago(days),
   day: ago(days).slice(0, 10),
   seq,
@@ -31,6 +29,12 @@ const check = {
 export const bookFacts = (used) => [
   fact('oil', 'can-1', 1, 40, { kind: 'can', what: 'engine', value: '10 L', text: 'Blue can' }),
   fact('oil', 'can-1', 2, 30, { kind: 'drained', what: 'engine', value: '3 L', job: 'before' }),
+  {
+    ...fact('oil', 'can-2', 1, 40, { kind: 'can', what: 'gear', value: '', text: 'Small can' }),
+    time: '2026-03-01T09:00:00.000Z',
+  },
+  fact('oil', 'can-2', 2, 30, { kind: 'drained', what: 'gear', value: '0.8 L' }),
+  fact('oil', 'can-2', 3, 20, { kind: 'handed-in', value: '2026-03-05', text: 'Yard' }),
   fact('shelf', 'oil-1', 1, 40, {
     kind: 'item',
     what: 'oil',

@@ -97,7 +97,7 @@ test('a job puts into the books what it drained and used, once', async (t) => {
   await tap(page, words('books.wrenches.use.of', { name: 'Long red one' }));
   await untilSeen(page, words('books.wrenches.noted'));
 
-  const oil = (await written(page, 'oil')).at(-1);
+  const oil = (await written(page, 'oil')).find((fact) => fact.job === 'drained-job');
   assert.deepEqual([oil.value, oil.job, oil.signs.circuit], ['2.3 L', 'drained-job', 'engine']);
   await goTo(page, '#/books/shelf');
   await untilSeen(page, '1.6 L');

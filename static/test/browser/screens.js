@@ -3,6 +3,7 @@
 import { aid } from './screens/aid.js';
 import { bench } from './screens/bench.js';
 import { bike, bikes } from './screens/bikes.js';
+import { books } from './screens/books.js';
 import { cards, edit } from './screens/cards.js';
 import { job } from './screens/job.js';
 import { details } from './screens/details.js';
@@ -28,6 +29,7 @@ export const screens = {
   visit,
   visits,
   label,
+  books,
   bench,
   cards,
   edit,

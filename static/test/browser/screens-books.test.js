@@ -1,0 +1,3 @@
+import { checkScreens } from './check-screens.js';
+
+checkScreens('books');
