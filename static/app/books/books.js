@@ -21,10 +21,7 @@ import { YearTable } from './year.js';
  * "#/books/job/ID" what a job puts into all of them.
  */
 export async function books([part = '', of = ''], app) {
-  await Promise.all([
-    ...['books', 'bench', 'due', 'hands', 'paper'].map(loadWordsOf),
-    loadLimits(),
-  ]);
+  await Promise.all([...['books', 'bench', 'due', 'keep', 'paper'].map(loadWordsOf), loadLimits()]);
   const screen = { name: 'books', tab: 'settings', title: t('books.title') };
   const shown = await partOf(part, of, app);
   if (shown.plain) return Object.assign(screen, shown.plain);
