@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
-import { differences } from './differences.js';
-import { unlikeTable } from './unlike-table.js';
+import { changesOf } from '../store/over-card.js';
+import { foldedChanges } from '../ui/changes-table.js';
 import * as store from '../store/store.js';
 import { t } from '../words/catalogue.js';
 
@@ -23,7 +23,7 @@ export async function versions(rows) {
 async function unlike(group) {
   const read = ({ key }) => store.card(key).catch(() => undefined);
   const [one, other] = await Promise.all(group.slice(0, 2).map(read));
-  return one && other ? differences(one.card, other.card) : [];
+  return one && other ? changesOf(one.card, other.card) : [];
 }
 
 /** The groups, each until one of its cards is left. */
@@ -38,7 +38,7 @@ export const drawVersions = (list, marks) =>
               <ul class="bikes cards">
                 ${group.map((row) => marks.draw(row))}
               </ul>
-              ${found.length ? unlikeTable(found) : nothing}
+              ${foldedChanges(found, ['differs.one', 'differs.other'])}
             </article>`,
         )}
       </section>`

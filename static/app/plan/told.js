@@ -1,12 +1,10 @@
 import { html, nothing } from 'lit-html';
 import { bikeName } from '../store/bike-name.js';
 import { address } from '../ui/address.js';
-import { textsOf } from '../ui/figure.js';
+import { changesTable } from '../ui/changes-table.js';
 import { findings } from '../ui/findings.js';
 import { section } from '../ui/section.js';
 import { t, text, verbatim } from '../words/catalogue.js';
-
-/** @import { Change } from '../core/core.d.ts' */
 
 // What a plan says of the machine that it is for, and of its twins.
 
@@ -32,19 +30,11 @@ export const corrected = ({ changes }, { correct }) =>
         <p>${t('bike.corrected.how')}</p>
         <details>
           <summary>${t('bike.corrected.changes', { count: changes.length })}</summary>
-          ${changes.map(difference)}
+          ${changesTable(changes)}
         </details>
         <button type="button" @click=${correct}>${t('bike.corrected.take')}</button>
       </section>`
     : nothing;
-
-/** @param {Change} change */
-function difference({ part, place, word, before, after, origin }) {
-  const of = [part && t(part), place && text(place), t(word)].filter(Boolean).join(' · ');
-  const said = (figure) => (figure ? textsOf(figure).join(' · ') : '') || t('not-known');
-  const change = origin || !(before || after) ? '' : `: ${said(before)} → ${said(after)}`;
-  return html`<p>${of}${change}</p>`;
-}
 
 /** What a bike is called in a list of twins: by its model alone it can't be told from them. */
 const among = ({ row, jobs }, model) =>

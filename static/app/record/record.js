@@ -33,8 +33,8 @@ export async function record([id], app) {
     const due = new DueSection(job.record.card, app, { id: job.bikeId, name: job.name });
     app.attempt(() => due.load({ newest: id }));
     await loadPlainWords();
-    const costs = await costsOf(job);
-    screen.draw = () => one(job, due, costs, app);
+    const [costs, others] = await Promise.all([costsOf(job), otherRecordsOf(job)]);
+    screen.draw = () => one(job, due, { costs, others }, app);
     screen.close = () => letGo(job);
     return screen;
   }
@@ -51,7 +51,7 @@ export async function record([id], app) {
   return screen;
 }
 
-function one(job, due, costs, app) {
+function one(job, due, { costs, others }, app) {
   const { record, state } = job;
   const {
     oils = [],
@@ -75,7 +75,7 @@ function one(job, due, costs, app) {
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
     ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}
-    ${section('record.other', otherRecords(job), otherRecordsOf(job))}
+    ${section('record.other', otherRecords(others), others.length)}
     ${section('record.problems', problems(job), state.problems?.length)} ${seen(job)}
     ${section('record.oils', oils.map(balance), oils.length)}
     ${

@@ -1,7 +1,8 @@
 import { call } from '../core/client.js';
+import { loadWordsOf } from '../words/catalogue.js';
 import { settings } from './settings.js';
 
-/** @import { Card, Finding, Own } from '../core/core.d.ts' */
+/** @import { Card, Change, Finding, Own } from '../core/core.d.ts' */
 
 /**
  * A card with the figures of a bike's own over it, and what of them doesn't fit it.
@@ -12,18 +13,32 @@ import { settings } from './settings.js';
  */
 export async function laidOver(card, figures = []) {
   if (!figures.length) return { card, findings: [] };
-  const { ok, findings } = await call('lay-over', { card, figures });
+  const { ok, findings = [] } = await call('lay-over', { card, figures });
   return ok ? { card: ok.card ?? card, findings: ok.findings ?? [] } : { card, findings };
 }
 
 /**
- * Where two versions of a card differ, for somebody who has the one and could have the other.
+ * Where two versions of a card differ, with the words that say so (`ui/changes-table.js`);
+ * `findings` say why one of them can't be read.
+ *
+ * @param {Card} from
+ * @param {Card} to
+ * @returns {Promise<{ changes: Change[], findings: Finding[] }>}
+ */
+export async function compared(from, to) {
+  if (JSON.stringify(from) === JSON.stringify(to)) return { changes: [], findings: [] };
+  const asked = call('card-changes', { from, to, system: settings.system });
+  const [{ ok, findings = [] }] = await Promise.all([
+    asked,
+    loadWordsOf('changes').catch(() => {}),
+  ]);
+  return { changes: ok?.changes ?? [], findings };
+}
+
+/**
+ * Where they differ, for somebody who has the one and could have the other.
  *
  * @param {Card} from
  * @param {Card} to
  */
-export async function changesOf(from, to) {
-  if (JSON.stringify(from) === JSON.stringify(to)) return [];
-  const { ok } = await call('card-changes', { from, to, system: settings.system });
-  return ok?.changes ?? [];
-}
+export const changesOf = async (from, to) => (await compared(from, to)).changes;

@@ -57,7 +57,7 @@ test('a changed card stays beside the old one until one is deleted', async (t) =
   await tick(page, 'Heron');
   await keep(page, 1);
   await untilSeen(page, words('cards.versions'));
-  await tapText(page, words('cards.unlike', { count: 1 }));
+  await tapText(page, words('differs.what', { count: 1 }));
   await untilSeen(page, '3.9 US qt');
   await goTo(page, '#/bikes');
   const versions = (await seen(page)).split('Heron 500').length - 1;

@@ -24,7 +24,7 @@ export const oddJob = [
 
 const note = events.find(({ kind }) => kind === 'note');
 const card = structuredClone(job.card);
-card.bolts.find(({ id }) => id === 'drain').torque.value = '99';
+card.bolts.find(({ id }) => id === 'drain').torque.value = 99;
 
 /** The contents that a file brought of a job: another note, and another torque in its card. */
 export const besideJob = (id) => [

@@ -141,9 +141,9 @@ test('of two contents the person says which counts, and can take that back', asy
     words('dispute.other'),
   ])
     assert.ok(both.includes(text), `${text} in ${both}`);
-  await tapText(page, words('cards.unlike', { count: 1 }));
+  await tapText(page, words('differs.what', { count: 1 }));
   const unlike = await under(page, words('record.other'));
-  assert.match(unlike, /torque.*29.*99/, 'what differs of the card');
+  assert.match(unlike, /Torque.*29.*99/s, 'what differs of the card');
 
   await tap(page, words('dispute.choose'));
   await page.waitForFunction(
