@@ -3,10 +3,10 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { beginBike } from './bike-page.js';
-import { done, goTo, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, plantIn, startJob, stored, untilStep } from './job-page.js';
 import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
-import { answer, heading, seen, tap, tapText, type, typed, untilSeen } from './person.js';
+import { answer, heading, seen, tap, tapText, type, typed, untilSeen, under } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
@@ -141,4 +141,46 @@ test('a job goes to the bike that it was on, and a sold bike goes out of the lis
   await untilSeen(page, words('details.aside.back'));
   await goTo(page, '#/bikes');
   await untilSeen(page, 'AB-12CD');
+});
+
+/** Keeps an own card as the page does, with so much oil. */
+async function keepOwn(page, id, litres) {
+  const own = structuredClone({ ...card, id, invented: undefined });
+  own.circuits[0].withFilter.value = litres;
+  const changed = new Date().toISOString();
+  const line = { key: 'own', bike: { id, name: model, layout: 'layout.wet-sump' }, changed };
+  await plantIn(page, 'cards', { ...line, card: own, text: JSON.stringify(own) });
+  await plantIn(page, 'lines', line);
+}
+
+test('a corrected card is offered, and the plan stays with the one used last until it is taken', async (t) => {
+  const { page } = await openSite(t);
+  await untilSeen(page, model);
+  await keepOwn(page, 'own-card', 2.5);
+  const id = await beginBike(page, 'own', asked);
+  const planned = async () => {
+    await goTo(page, `#/bike/${id}`);
+    await untilSeen(page, words('plan.start'));
+  };
+  await planned();
+  await tap(page, words('plan.start'));
+  await untilStep(page, 1);
+  await planned();
+  assert.ok(!(await seen(page)).includes(words('bike.corrected')), 'it is the same card');
+
+  await keepOwn(page, 'own-card', 2.7);
+  await planned();
+  await untilSeen(page, words('bike.corrected'));
+  await tapText(page, words('bike.corrected.changes', { count: 1 }));
+  await untilSeen(page, '2.5 L');
+  await untilSeen(page, '2.7 L');
+  assert.match(await under(page, words('role.engine')), /^Engine 2\.5\sL/i);
+  await tap(page, words('bike.corrected.take'));
+  await untilSeen(page, words('bike.corrected.taken'));
+  await page.waitForFunction(() => !document.querySelector('.corrected'), { polling });
+  assert.match(await under(page, words('role.engine')), /^Engine 2\.7\sL/i);
+  await tap(page, words('plan.start'));
+  await untilStep(page, 1);
+  await planned();
+  assert.ok(!(await seen(page)).includes(words('bike.corrected')), 'the last job had it');
 });
