@@ -1,10 +1,10 @@
 import { html, nothing } from 'lit-html';
 import { findings } from '../ui/findings.js';
+import { chooser } from './chooser.js';
 import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
 import { day } from '../words/dates.js';
 
-const most = 200; // bikes to choose from
 const page = 25; // jobs drawn at once
 
 /** The jobs of the bike, each of which may belong to another. */
@@ -60,21 +60,7 @@ function move(id, telling) {
     telling.choose({ moving: '', to: '' });
     telling.say(t('details.job.moved'));
   };
-  return html`<p class="ask">
-      <label for="details-move">${t('details.job.to')}</label>
-      <select id="details-move" @change=${({ target }) => telling.choose({ to: target.value })}>
-        <option value="">${t('details.choose')}</option>
-        <option value="new" ?selected=${to === 'new'}>${t('bike.another')}</option>
-        ${telling.others
-          .slice(0, most)
-          .map(
-            (other) =>
-              html`<option value=${other} ?selected=${other === to}>
-                ${text(telling.nameOf(other))}
-              </option>`,
-          )}
-      </select>
-    </p>
+  return html`${chooser(telling, 'to', 'details.job.to', [['new', 'bike.another']])}
     <p class="entry">
       <button type="button" ?disabled=${!to} @click=${go}>${t('details.job.go')}</button>
       <button type="button" class="quiet" @click=${() => telling.choose({ moving: '' })}>

@@ -1,9 +1,8 @@
 import { html, nothing } from 'lit-html';
 import { findings } from '../ui/findings.js';
+import { chooser } from './chooser.js';
 import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
-
-const most = 200; // bikes to choose from
 
 /** Joining the bike with one that is the same and was entered twice, and parting them again. */
 export function joinsOf(telling) {
@@ -48,20 +47,7 @@ function form(telling) {
   return html`<details class="more">
     <summary>${t('details.join')}</summary>
     <p>${t('details.join.how')}</p>
-    <p class="ask">
-      <label for="details-join">${t('details.join.which')}</label>
-      <select id="details-join" @change=${({ target }) => telling.choose({ join: target.value })}>
-        <option value="">${t('details.choose')}</option>
-        ${others
-          .slice(0, most)
-          .map(
-            (other) =>
-              html`<option value=${other} ?selected=${other === join}>
-                ${text(telling.nameOf(other))}
-              </option>`,
-          )}
-      </select>
-    </p>
+    ${chooser(telling, 'join', 'details.join.which')}
     ${
       join
         ? html`<p>

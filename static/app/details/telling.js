@@ -67,6 +67,7 @@ export class Telling {
     const cards = [...own.map(({ bike }) => bike), ...bikes];
     const ofId = new Map(cards.map((card) => [card.id, card]));
     Object.assign(this, { row, rows, lines, log, root, card: at.card, cards: [...ofId.values()] });
+    this.#sort();
     this.odd = at.card ? (await laidOver(at.card, row?.figures)).findings : [];
   }
 
@@ -90,17 +91,45 @@ export class Telling {
 
   /** What another bike is called in a list. */
   nameOf(id) {
-    const row = this.rows.find((other) => other.id === id);
-    const line = this.log.find(({ bike }) => bike === id);
-    const twin = row?.card && row.card === (this.row?.card ?? this.card?.id) ? this.model : '';
-    return bikeName(row, line?.model || twin || '') || id;
+    const row = this.#ofId.get(id);
+    const twin = row && this.#twin(row) ? this.model : '';
+    return bikeName(row, this.#lastOf.get(id)?.model || twin) || id;
   }
 
-  /** All other bikes: of which something is told, or on which a job was done. */
-  get others() {
-    const joined = new Set(this.rows.flatMap(({ id, into }) => (into ? [id] : [])));
-    const ids = [...this.rows.map(({ id }) => id), ...this.log.map(({ bike }) => bike)];
-    return [...new Set(ids)].filter((id) => id && id !== this.id && !joined.has(id));
+  /** Whether a bike follows the same card. */
+  #twin(row) {
+    return (row?.card ?? row?.id) === (this.row?.card ?? this.card?.id);
+  }
+
+  /** @type {Map<string, BikeRow>} */
+  #ofId = new Map();
+  /** @type {Map<string, LogLine>} the newest job of each bike */
+  #lastOf = new Map();
+
+  /**
+   * All other bikes, of which something is told or on which a job was done: twins first, then
+   * those seen last.
+   *
+   * @type {string[]}
+   */
+  others = [];
+
+  #sort() {
+    const { rows, log } = this;
+    this.#ofId = new Map(rows.map((row) => [row.id, row]));
+    this.#lastOf = new Map([...log].reverse().map((line) => [line.bike, line]));
+    const ids = new Set([...this.#ofId.keys(), ...this.#lastOf.keys()]);
+    const rank = (id) => {
+      /** @type {Partial<BikeRow>} */
+      const row = this.#ofId.get(id) ?? { id };
+      const [, last] = [row.changed ?? '', this.#lastOf.get(id)?.started ?? ''].sort();
+      return `${Number(this.#twin(row))} ${last}`;
+    };
+    this.others = [...ids]
+      .filter((id) => id && id !== this.id && !this.#ofId.get(id)?.into)
+      .map((id) => ({ id, rank: rank(id) }))
+      .sort((a, b) => (a.rank < b.rank ? 1 : -1))
+      .map(({ id }) => id);
   }
 
   /**
