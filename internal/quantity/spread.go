@@ -16,14 +16,17 @@ const absoluteZero = -273.15
 
 // ReadRange reads what Read does, and ranges: "18–22 N·m", "18~22", "24 ± 2 N·m". For
 // one figure both ends are the same, and ranged is false. A twin in another unit
-// behind it, "25 N·m (18 lbf·ft)", is compared: the first counts.
+// behind it, "25 N·m (18 lbf·ft)", is compared: the first counts. A whole line of a
+// manual may stand there: "Wait: 3 minutes after idling 3–5 min" is three minutes, and
+// what was not read is said.
 func (q *Ask) ReadRange(text string) (low, high Amount, ranged bool, notes []finding.Finding) {
 	text = Typed(text)
 	if len(text) > mostText {
 		a, notes := q.noNumber(text, text)
 		return a.Amount, a.Amount, false, notes
 	}
-	first, twin := cutTwin(text)
+	line, beyond := cutLine(text)
+	first, twin := cutTwin(line)
 	a, b, ranged, notes := q.ends(first)
 	if a.Kind == Temperature && !finding.Refused(notes) && !(AtLeast(a.Base, absoluteZero) && AtLeast(b.Base, absoluteZero)) {
 		a, notes = q.refusal("below-absolute-zero", first)
@@ -31,16 +34,45 @@ func (q *Ask) ReadRange(text string) (low, high Amount, ranged bool, notes []fin
 	if twin != "" && !finding.Refused(notes) {
 		notes = append(notes, twins(a, b, first, twin)...)
 	}
+	if beyond != "" && !finding.Refused(notes) {
+		notes = append(notes, finding.Finding{Code: "rest-not-read", Where: "/", Grade: finding.Note,
+			Values: finding.Values("text", finding.Clip(line), "other", finding.Clip(beyond))})
+	}
 	if finding.Refused(notes) {
 		a.Base, b.Base, ranged = math.NaN(), math.NaN(), false
 	}
 	return a.Amount, b.Amount, ranged, notes
 }
 
+// conditions are the words with which a line of a manual goes on behind its figure, and
+// says when it holds. Common practice, no source.
+const conditions = "after|at|before|each|every|excluding|for|from|if|in|including|incl.|on|once|when|while|with|without"
+
+// cutLine takes from a line of a manual what it calls its figure, and parts it from what
+// stands behind it and is no figure: "Wait: 3 minutes after idling" is "3 minutes" and
+// "after idling". A text without a figure stays whole.
+func cutLine(text string) (line, beyond string) {
+	if name, rest, named := strings.Cut(text, ": "); named && !strings.ContainsAny(name, "0123456789") && begins(rest) {
+		text = rest
+	}
+	read := false // a figure stands before it
+	for i := range len(text) {
+		read = read || digit(text[i])
+		if !read || text[i] != ' ' {
+			continue
+		}
+		word, _, more := strings.Cut(text[i+1:], " ")
+		if more && oneOf(conditions, strings.ToLower(word)) && named(text[:i]) {
+			return text[:i], text[i+1:]
+		}
+	}
+	return text, ""
+}
+
 // cutTwin takes the same figure in another unit off the end of a text.
 func cutTwin(text string) (first, twin string) {
 	for i := 1; i < len(text); i++ {
-		before := strings.TrimRight(text[:i], " ")
+		before := strings.TrimRight(text[:i], " )]}")
 		if before == "" || strings.IndexByte("([{/=,;", text[i]) < 0 {
 			continue
 		}
