@@ -2,6 +2,7 @@ package pages
 
 import (
 	"fmt"
+	"maps"
 	"net/http"
 	"net/url"
 	"slices"
@@ -162,6 +163,10 @@ func (s *speaker) control(op string, d field, where, path string, given url.Valu
 	}
 	for _, f := range found {
 		if f.Where == where {
+			if f.Values["name"] == d.Name { // the field is named by its label
+				f.Values = maps.Clone(f.Values)
+				f.Values["name"] = c.Label
+			}
 			c.Found = append(c.Found, f)
 			placed[where] = true
 		}

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { t } from '../words/catalogue.js';
 import { control } from './field.js';
 import { finding } from './findings.js';
-import { hint, label } from './labels.js';
+import { hint, label, named } from './labels.js';
 import { own, setOwn } from '../site/own.js';
 
 /** @import { Field, Finding } from '../core/core.d.ts' */
@@ -99,9 +99,12 @@ export class Fields {
     const about = found.filter((f) => f.where === where);
     if (field.kind === 'list') return this.#list(field, values, where, found);
     return html`<div class="field">
-      ${this.#control(field, values, where)} ${about.map(finding)}
+      ${this.#control(field, values, where)} ${this.#said(field, about)}
     </div>`;
   }
+
+  #said = (/** @type {Field} */ field, /** @type {Finding[]} */ about) =>
+    about.map((found) => finding(named(this.#form.op, field, found)));
 
   /**
    * @param {Field} field
@@ -163,7 +166,7 @@ export class Fields {
       <summary>
         ${label(this.#form.op, field)} (${rows.filter((row) => full([row])).length})
       </summary>
-      ${about.map(finding)}
+      ${this.#said(field, about)}
       ${rows.map(
         (row, n) =>
           html`<div class="row">

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { hasWord, t } from '../words/catalogue.js';
 
-/** @import { Field } from '../core/core.d.ts' */
+/** @import { Field, Finding } from '../core/core.d.ts' */
 
 /**
  * A label may be that of one calculation or of all that ask for the same.
@@ -33,3 +33,15 @@ export function hint(op, field) {
   if (hasWord(example)) return html`<small>${t('bench.like', { example: t(example) })}</small>`;
   return field.unit ? html`<small>${t('bench.unit', { unit: field.unit })}</small>` : nothing;
 }
+
+/**
+ * A finding beside a field, which names that by its label.
+ *
+ * @param {string} op
+ * @param {Field} field
+ * @param {Finding} found
+ */
+export const named = (op, field, found) =>
+  found.values?.name === field.name
+    ? { ...found, values: { ...found.values, name: `@${word(op, field)}` } }
+    : found;
