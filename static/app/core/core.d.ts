@@ -2183,6 +2183,9 @@ export interface RowOil {
   in?: Litres;
   /** what was poured and drained, in L */
   out?: Litres;
+  /** only where something was drained, as Waste */
+  circuit?: string;
+  waste?: Waste;
 }
 
 /** UnsavedInput are a record's jobs and the times of its backups. */
