@@ -73,6 +73,7 @@ function one(job, due, { costs, others }, app) {
     ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
     ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', record.id)}>${t('record.books')}</a></p>` : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
+    ${state.afterwards ? html`<p>${t('record.afterwards', { count: state.afterwards })}</p>` : nothing}
     ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}
     ${section('record.other', otherRecords(others), others.length)}
@@ -133,11 +134,12 @@ function balance({ role, due, drained, poured, level, verdict }) {
   </article>`;
 }
 
-function reading({ what, name, texts, card, verdict, time }) {
+function reading({ what, name, texts, card, manners = [], verdict, time }) {
   return html`<li>
     <strong>${t(`ask.${what}`)}</strong> ${name ? text(name) : nothing}:
     ${texts.map(text).join(' · ')}
     ${card ? html`<small>${t('record.card', { value: card[0] })}</small>` : nothing}
+    ${manners.map((word) => html`<small>${t(word)}</small> · `)}
     ${verdict ? t(verdict) : nothing} <small>${when(time)}</small>
   </li>`;
 }

@@ -11,7 +11,7 @@ import { loadWordsOf } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 import { newId } from '../site/new-id.js';
 
-/** @import { Answer, Bench, Card, Event, Finding, Past, Plan, State, Told } from '../core/core.d.ts' */
+/** @import { Answer, Bench, Card, Event, Finding, Past, Plan, Stage, State, Told } from '../core/core.d.ts' */
 /** @import { Beside, BikeRow, JobRecord, Picture } from './records.d.ts' */
 
 /**
@@ -317,13 +317,13 @@ export class Job {
     return own;
   }
 
-  /** @param {string} stage */
-  #asPage = (stage) => ({ ...this.history(), last: this.#last, stage });
+  /** @param {Stage | ''} stage */
+  #asPage = (stage) => ({ ...this.history(), last: this.#last, stage: stage || null });
 
   /**
    * The page of the job, or of a stage of it.
    *
-   * @param {string} stage '' for that of the whole job
+   * @param {Stage | ''} stage '' for that of the whole job
    */
   async page(stage) {
     return (await call('job-page', this.#asPage(stage))).ok;
@@ -333,7 +333,7 @@ export class Job {
    * Keeps what was filled in on a page, all of it or, where something is refused, nothing;
    * resolves to what was found about it.
    *
-   * @param {string} stage
+   * @param {Stage | ''} stage
    * @param {Told[]} told
    * @param {string[]} drafts
    * @returns {Promise<Finding[]>}
