@@ -35,7 +35,8 @@ export async function bike([id, alone], app) {
   /** @type {Bench} */
   const bench = { system: settings.system };
   const due = new DueSection(machine.card, app, machine);
-  const state = { asking: false, view: [] }; // which view of the job comes first
+  /** @type {{ asking: boolean, view: string[] }} view: which of the job comes first */
+  const state = { asking: false, view: [] };
   /** @type {Answer<Plan> | null} */
   let answer = null;
   const makePlan = async () => {
