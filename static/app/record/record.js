@@ -139,8 +139,8 @@ function reading({ what, name, texts, card, manners = [], verdict, time }) {
     <strong>${t(`ask.${what}`)}</strong> ${name ? text(name) : nothing}:
     ${texts.map(text).join(' · ')}
     ${card ? html`<small>${t('record.card', { value: card[0] })}</small>` : nothing}
-    ${manners.map((word) => html`<small>${t(word)}</small> · `)}
-    ${verdict ? t(verdict) : nothing} <small>${when(time)}</small>
+    ${manners.map((word) => html`<small>${t(word)}</small> · `)} ${verdict ? t(verdict) : nothing}
+    <small>${when(time)}</small>
   </li>`;
 }
 
