@@ -165,7 +165,7 @@ class Page {
     const plain = lines.filter(({ steps, asks }) => steps && !asks);
     return html`<section data-part=${part}>
       <h2>${t(`page.part.${part}`)}</h2>
-      ${plain.length > 1 ? this.#all(plain) : nothing}
+      ${plain.length > 1 && part !== 'opened' ? this.#all(plain) : nothing}
       <ul>
         ${lines.map((line) => this.#line(line))}
       </ul>
@@ -219,7 +219,9 @@ class Page {
               />
               <span>${title}</span>
             </label>`
-          : html`<h3>${title}</h3>`
+          : asks.length > 1 || asks[0]?.choice
+            ? html`<h3>${title}</h3>`
+            : nothing
       }
       ${some ? html`<p class="kept">${t('page.told.part', { done, count: steps.length })}</p>` : nothing}
       ${beside.length ? html`<p class="beside">${beside.map((f) => html`<span>${t(f.name)} <b>${textsOf(f)[0]}</b> ${mark(f)}</span>`)}</p>` : nothing}
@@ -243,7 +245,7 @@ class Page {
     const own = { line: line.id, what, of };
     const told = this.#of(own);
     const kept = ask.texts ?? (ask.answer ? [this.#answer(ask)] : undefined);
-    return html`<div class="page-ask">
+    return html`<div class="page-ask" data-alone=${!line.steps && line.asks?.length === 1}>
       ${ask.choice ? this.#choice(line, ask, own, told) : this.#number(line, ask, own, told)}
       ${
         kept
@@ -300,7 +302,7 @@ class Page {
         ask.card
           ? html`<button
               type="button"
-              class="as-card"
+              class="quiet as-card"
               aria-pressed=${asCard}
               @click=${() => this.#fill({ ...own, manner: 'as-card' }, !asCard)}
             >
@@ -309,7 +311,8 @@ class Page {
           : nothing
       }
       <label for=${id}
-        >${t(`ask.${ask.what}`)} <small>${t('ask.unit', { unit: ask.unit })}</small></label
+        >${line.steps || line.asks.length > 1 ? t(`ask.${ask.what}`) : t(line.word, line.values)}
+        <small>${t('ask.unit', { unit: ask.unit })}</small></label
       >
       <input
         id=${id}
