@@ -24,7 +24,7 @@ var Manners = []string{Afterwards, AsCard, Unlooked}
 
 // told reports whether an event was told in that manner.
 func (e *Event) told(manner string) bool {
-	return slices.Contains(strings.Fields(e.Manner), manner)
+	return e.Manner != "" && slices.Contains(strings.Fields(e.Manner), manner)
 }
 
 // manner reports words of a manner that this version doesn't know: the event counts.
