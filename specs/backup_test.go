@@ -27,6 +27,7 @@ func backupSchema(t *testing.T) *jsonschema.Schema {
 var samples = map[string][]string{
 	"testdata/backup-1.txt": {"format", "setting", "card", "job", "event", "photo", "end", "seal"},
 	"testdata/backup-2.txt": {"format", "setting", "card", "aside", "job", "event", "beside", "photo", "end", "seal"},
+	"testdata/backup-3.txt": {"format", "setting", "card", "fact", "aside", "job", "event", "beside", "photo", "end", "seal"},
 }
 
 // Each line of a backup that any version of the page made is as the schema says; the
@@ -55,8 +56,8 @@ func TestBackup_LinesFitTheSchema(t *testing.T) {
 func TestBackup_SchemaRefuses(t *testing.T) {
 	s := backupSchema(t)
 	for _, line := range []string{
-		`{}`, `[]`, `{"format":"tidysump-backup","version":3,"made":"2026-11-25T12:00:00.000Z"}`, `{"setting":{"key":"a"}}`,
-		`{"event":{"id":"1"}}`, `{"photo":{"job":"a","id":"1","what":"pan","data":"*"}}`, `{"seal":"0"}`, `{"end":{}}`,
+		`{}`, `[]`, `{"format":"tidysump-backup","version":4,"made":"2026-11-25T12:00:00.000Z"}`, `{"setting":{"key":"a"}}`,
+		`{"event":{"id":"1"}}`, `{"fact":{"book":"bike","of":"b","id":"1","kind":"told"}}`, `{"photo":{"job":"a","id":"1","what":"pan","data":"*"}}`, `{"seal":"0"}`, `{"end":{}}`,
 		`{"seal":"` + strings.Repeat("0", 64) + `","end":{}}`, `{"wheel":{}}`,
 	} {
 		if s.Validate(instance(t, []byte(line))) == nil {

@@ -4,9 +4,22 @@
 /** @typedef {(kind: string, value: unknown) => string} Line */
 
 const database = 'tidysump';
-const kinds = new Map(Object.entries({ settings: 'setting', cards: 'card', aside: 'aside' }));
+const kinds = new Map(
+  Object.entries({ settings: 'setting', cards: 'card', aside: 'aside', facts: 'fact' }),
+);
 // Those that are written with their job, that follow from others, or are this phone's own.
-const apart = ['jobs', 'events', 'bundles', 'beside', 'photos', 'log', 'lines', 'saved', 'drafts'];
+const apart = [
+  'jobs',
+  'events',
+  'bundles',
+  'beside',
+  'photos',
+  'log',
+  'lines',
+  'saved',
+  'drafts',
+  'bikes',
+];
 const together = 100; // records read at once
 const piece = 1 << 20; // letters put together, so that no text grows with the store
 const chunk = 0x6000; // bytes, divisible by three: base64 in pieces
@@ -66,7 +79,7 @@ const open = () =>
   });
 
 /**
- * A backup of the store, version 2, without a seal: all lines of it.
+ * A backup of the store, version 3, without a seal: all lines of it.
  *
  * @param {IDBDatabase} db
  * @param {{ records: number, unread: number }} told how many records there were
@@ -84,11 +97,13 @@ async function* lines(db, told) {
   const all = (/** @type {string} */ store, most = together) =>
     here.includes(store) ? records(db, store, most, told) : [];
   const made = new Date().toISOString();
-  yield `${JSON.stringify({ format: 'tidysump-backup', version: 2, made, rescue: true })}\n`;
+  yield `${JSON.stringify({ format: 'tidysump-backup', version: 3, made, rescue: true })}\n`;
   for (const store of here.filter((name) => !apart.includes(name)))
     for await (const [key, value] of all(store))
       if (store === 'settings') yield line('setting', { key, value });
       else yield line(kinds.get(store) ?? store, value);
+  for await (const [, { kind, text }] of all('beside'))
+    if (kind === 'fact') yield line('fact', await read(text).catch(() => void told.unread++));
   const ids = new Set();
   for await (const [id, { summary: _, ...job }] of all('jobs')) {
     ids.add(id);
@@ -150,6 +165,9 @@ async function* records(db, store, most, told) {
     range = IDBKeyRange.lowerBound(keys.at(-1), true);
   }
 }
+
+/** @param {string} text */
+const read = async (text) => JSON.parse(text);
 
 /** @type {(db: IDBDatabase, store: string) => IDBObjectStore} */
 const list = (db, store) => db.transaction(store).objectStore(store);

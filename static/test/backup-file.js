@@ -2,7 +2,7 @@
 import { digestOf, seal } from '../app/backup/seal.js';
 
 export const made = '2026-11-25T12:00:00.000Z';
-const kinds = ['setting', 'card', 'job', 'event', 'photo', 'beside', 'aside'];
+const kinds = ['setting', 'card', 'job', 'event', 'photo', 'beside', 'aside', 'fact'];
 
 /** The line of a record; a text is a line already. */
 export const lineOf = (line) => (typeof line === 'string' ? line : JSON.stringify(line));
@@ -17,7 +17,7 @@ export async function sealed(...lines) {
 const kindOf = (line) => /^\{"(\w+)":/.exec(lineOf(line))?.[1];
 
 /** A whole backup of these records. */
-export function backupOf(records, version = 2) {
+export function backupOf(records, version = 3) {
   const counts = kinds.map((kind) => [
     `${kind}s`,
     records.filter((record) => kindOf(record) === kind).length,

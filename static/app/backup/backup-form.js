@@ -24,6 +24,7 @@ export class BackupForm {
   #app;
   #then;
   #photos = true;
+  #persons = true;
   /** @type {[word: string, values?: Values] | null} */
   #said = null;
   /** @type {File | null} */
@@ -63,7 +64,14 @@ export class BackupForm {
       });
     progress({ jobs: 0, photos: 0 });
     try {
-      const blob = await makeBackup({ made, photos: this.#photos, plain: plain(), progress, note });
+      const blob = await makeBackup({
+        made,
+        photos: this.#photos,
+        persons: this.#persons,
+        plain: plain(),
+        progress,
+        note,
+      });
       const ending = blob.type === 'text/plain' ? 'txt' : 'jsonl.gz';
       const name = `tidysump-backup-${made.slice(0, 10)}.${ending}`;
       this.#file = new File([blob], name, { type: blob.type });
@@ -89,8 +97,11 @@ export class BackupForm {
     this.#say(outcome);
   }
 
-  /** `held` says how many jobs and photos there are: {jobs, photos, bytes}. */
-  draw({ jobs, photos, bytes }) {
+  /**
+   * `held` says how many jobs and photos there are, and whether anything may tell of persons:
+   * {jobs, photos, bytes, persons}.
+   */
+  draw({ jobs, photos, bytes, persons }) {
     const ofJobs = jobs * bytesOfJob[plain() ? 'plain' : 'zipped'];
     const about = ofJobs + (this.#photos ? bytes * (plain() ? 4 / 3 : 1) : 0);
     const tick = ({ target }) => {
@@ -106,6 +117,7 @@ export class BackupForm {
             </label>`
           : nothing
       }
+      ${persons ? this.#whether() : nothing}
       <p>${t('keep.about', { size: size(about) })}</p>
       <p>
         <button type="button" ?disabled=${this.#busy} @click=${() => this.#make()}>
@@ -114,6 +126,21 @@ export class BackupForm {
       </p>
       <p role="status" class="told">${this.#said ? t(...this.#said) : nothing}</p>
       ${this.#file ? this.#handing(this.#file) : nothing}`;
+  }
+
+  /** Whether persons go with it: who hands the file on may not want that. */
+  #whether() {
+    const tick = ({ target }) => {
+      this.#persons = target.checked;
+      this.#file = null; // it was made with the others
+      this.#said = null;
+      this.#app.redraw();
+    };
+    return html`<label class="pick">
+        <input type="checkbox" .checked=${this.#persons} @change=${tick} />
+        <span>${t('keep.with-persons')}</span>
+      </label>
+      ${this.#persons ? nothing : html`<p>${t('keep.without-persons')}</p>`}`;
   }
 
   /** @param {File} file */

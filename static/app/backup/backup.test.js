@@ -106,7 +106,14 @@ test('what goes out comes back the same: jobs, events, cards, photos, settings, 
   const file = await makeBackup({ made, photos: true });
   await removeAll();
   const review = await readBackup(file);
-  assert.deepEqual(added(review), { jobs: 2, events: 5, cards: 1, photos: 2, settings: 1 });
+  assert.deepEqual(added(review), {
+    jobs: 2,
+    events: 5,
+    facts: 0,
+    cards: 1,
+    photos: 2,
+    settings: 1,
+  });
   assert.deepEqual((await held()).jobs, [], 'nothing is changed by reading');
   await restore(review);
   assert.deepEqual(await held(), before);
@@ -210,7 +217,7 @@ const none = { settings: 0, cards: 0, jobs: 0, events: 0, photos: 0 };
 const end = (counts = {}) => ({ end: { ...none, ...counts } });
 
 for (const [name, word, ...lines] of [
-  ['a newer version', 'restore.newer', { ...head, version: 3 }, { wheels: 2 }],
+  ['a newer version', 'restore.newer', { ...head, version: 4 }, { wheels: 2 }],
   ['no version', 'restore.damaged', { ...head, version: undefined }, end()],
   ['something else', 'restore.not-one', { format: 'tidysump-cards', version: 1 }],
   ['no JSON', 'restore.damaged', '{nothing'],
@@ -309,16 +316,46 @@ const sample = (version) =>
 test('a backup of version 1 restores, whatever the page writes today', async () => {
   const review = await readBackup(sample(1));
   assert.equal(review.backup.made, made);
-  assert.deepEqual(added(review), { jobs: 2, events: 5, cards: 1, photos: 2, settings: 1 });
+  assert.deepEqual(added(review), {
+    jobs: 2,
+    events: 5,
+    facts: 0,
+    cards: 1,
+    photos: 2,
+    settings: 1,
+  });
   await restore(review);
   const [photo] = await photosOf('a');
   assert.deepEqual([...(await bytesOf(photo.blob))], [255, 216, 3, 0, 128]);
   assert.equal((await store.job('a')).summary.done, 3);
 });
 
+test('a backup of version 3 restores: each job finds its bike, and what is told of it', async () => {
+  const review = await readBackup(sample(3));
+  const { facts, photos, jobs } = added(review);
+  assert.deepEqual([facts, photos, jobs], [6, 2, 2]);
+  assert.equal(review.tally.of('facts').beside, 1);
+  await restore(review);
+  const lines = (await store.log()).map(({ id, bike, name }) => [id, bike, name]);
+  assert.deepEqual(lines, [
+    ['b', 'twin', `the green one · KX 12 · ${card.make} ${card.model}`],
+    ['a', card.id, `${card.make} ${card.model}`],
+  ]);
+  const again = await readBackup(await makeBackup({ made, photos: true }));
+  assert.ok(again.tally.nothingNew);
+  assert.equal((await photosOf('twin')).length, 1);
+});
+
 test('a backup of version 2 restores: what is beside and aside in it, too', async () => {
   const review = await readBackup(sample(2));
-  assert.deepEqual(added(review), { jobs: 1, events: 3, cards: 1, photos: 1, settings: 1 });
+  assert.deepEqual(added(review), {
+    jobs: 1,
+    events: 3,
+    facts: 0,
+    cards: 1,
+    photos: 1,
+    settings: 1,
+  });
   assert.equal(review.tally.of('events').beside, 1);
   assert.equal(review.tally.of('jobs').beside, 1);
   assert.equal(review.tally.unreadCount, 1);

@@ -44,6 +44,18 @@ const done = (job, id, more) => ({
   ...more,
 });
 const note = (job, id, text) => ({ job, id, time: time(2), kind: 'note', text });
+const told = (book, of, id, more) => ({
+  book,
+  of,
+  id,
+  kind: 'told',
+  time: time(1),
+  day: '2026-11-20',
+  seq: 1,
+  what: 'called',
+  value: 'Green',
+  ...more,
+});
 const otherCard = { ...card, bolts: card.bolts.slice(1) };
 const deep = `${'['.repeat(60)}${']'.repeat(60)}`;
 const jpeg = (...bytes) => Buffer.from([255, 216, ...bytes]).toString('base64');
@@ -67,6 +79,7 @@ async function contents() {
       const value = JSON.parse(text);
       add(kind, kind === 'event' ? { ...value, job } : value);
     }
+  for await (const facts of whole.chunks('facts', 100)) for (const fact of facts) add('fact', fact);
   for await (const cards of whole.chunks('cards', 100))
     for (const each of cards) add('card', each.card);
   for await (const photos of whole.chunks('photos', 100))
@@ -163,12 +176,35 @@ const hostile = {
     { aside: { kind: 'event', text: lineOf({ event: note('a', '3', 7) }) } },
     { aside: { kind: 'line', text: '{nothing' } },
     { aside: { kind: 'wheel', text: '{"wheel":1}' } },
+    { aside: { kind: 'fact', text: lineOf({ fact: told('bike', 'a', '3') }) } },
+    { aside: { kind: 'fact', text: lineOf({ fact: told('bike', 'a', '4', { value: 7 }) }) } },
   ),
   card: fc
     .tuple(few('x', 'y'), few({}, { make: 'Plainford' }, { make: 7 }, { bolts: 7 }, { layout: '' }))
     .map(([key, more]) => ({
       card: { key, card: { ...card, ...more }, changed: time(1), pinned: false },
     })),
+  fact: fc
+    .tuple(
+      few('bike', 'visit', '__proto__'),
+      ids,
+      few('1', '__proto__'),
+      few(
+        {},
+        { value: 'Red' },
+        { value: 'Blue', later: { wheels: 2 } },
+        { seq: 1e300 },
+        { kind: 'wheel' },
+        { kind: 'undo', what: '1' },
+        { kind: 'joined', value: 'constructor' },
+        { text: 'half \ud83d' },
+        { value: 7 },
+        { time: 'never' },
+        { signs: { toString: 1 } },
+        { id: '' },
+      ),
+    )
+    .map(([book, of, id, more]) => ({ fact: told(book, of, id, more) })),
   photo: fc
     .tuple(ids, few('1', '2'), few(1, 2))
     .map(([job, id, byte]) => ({ photo: { job, id, what: 'pan', data: jpeg(byte) } })),
@@ -181,7 +217,7 @@ const hostile = {
     '{"photo":{"job":"a","id":"1","what":"pan","data":"*"}}',
   ),
 };
-const order = ['card', 'aside', 'job', 'event', 'beside', 'photo', 'line'];
+const order = ['card', 'fact', 'aside', 'job', 'event', 'beside', 'photo', 'line'];
 
 /** The lines of a file: in the order that this app writes, or in any. */
 const file = fc

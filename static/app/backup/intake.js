@@ -1,6 +1,7 @@
 import { asideOf } from './aside.js';
 import { bounds, Fault } from './bounds.js';
 import { CardsIn } from './cards-in.js';
+import { FactsIn } from './facts-in.js';
 import { Groups } from './groups.js';
 import { JobsIn } from './jobs-in.js';
 import { named } from './named.js';
@@ -21,6 +22,8 @@ import * as whole from '../store/whole.js';
 // What is taken in together: so much that the core and the store are worth asking, and so
 // little that nobody has to wait for it.
 const together = { letters: 600_000, records: 100 };
+// Kinds of which each record is taken in by itself: the others are of a job.
+const alone = new Set(['setting', 'card', 'photo', 'fact']);
 const atOnce = 2; // batches of jobs under way: one is read while the other is worked out
 
 /**
@@ -38,6 +41,7 @@ export class Intake {
   /** @type {CardsIn | undefined} */
   #cards;
   #photos = new PhotosIn();
+  #facts = new FactsIn();
   /** @type {Set<string>} */
   #settings = new Set();
   /** @type {Set<string>} settings in the file */
@@ -100,8 +104,7 @@ export class Intake {
     for (const incoming of list) {
       const { kind, why } = incoming;
       if (why) await this.#put('aside', { incoming, why }, incoming.text.length);
-      else if (kind === 'setting' || kind === 'card' || kind === 'photo')
-        await this.#put(kind, incoming, incoming.text.length);
+      else if (alone.has(kind)) await this.#put(kind, incoming, incoming.text.length);
       else await this.#putGroup(this.#groups.add(incoming));
     }
     await this.#pace.breathe();
@@ -159,6 +162,7 @@ export class Intake {
     if (kind === 'job') return this.#takeJobs(list);
     if (kind === 'card') return this.#takeCards(list);
     if (kind === 'photo') return this.#takePhotos(list);
+    if (kind === 'fact') return this.#takeFacts(list);
     if (kind === 'setting') return this.#takeSettings(list);
     return this.#takeUnread(list);
   }
@@ -215,6 +219,17 @@ export class Intake {
       photos.push(picture);
     }
     await this.#write({ photos });
+  }
+
+  /** @param {Incoming[]} list */
+  async #takeFacts(list) {
+    const taken = await this.#facts.take(list);
+    const counts = this.tally.of('facts');
+    counts.held += taken.held;
+    counts.added += taken.added;
+    counts.beside += taken.differing;
+    const aside = taken.unread.flatMap((each) => this.#unread(each));
+    await this.#write({ facts: taken.facts, beside: taken.beside, aside });
   }
 
   /** @param {Group[]} groups */

@@ -6,7 +6,7 @@
 import { own } from '../site/own.js';
 
 /** @import { Event } from '../core/core.d.ts' */
-/** @import { Beside, JobRecord } from '../store/records.d.ts' */
+/** @import { Beside, Fact, JobRecord } from '../store/records.d.ts' */
 
 /** A record's text in which the order of its members does not matter. */
 export function canonical(value) {
@@ -100,6 +100,26 @@ export function merged(job, here, coming) {
     }
   }
   return fresh;
+}
+
+/**
+ * What changes when contents of one fact come in. Of all that are known of it that one stands
+ * whose canonical text sorts first, on every phone alike; the others go beside it.
+ *
+ * @param {{ fact?: Fact, beside: string[] }} here what is here of it: that which stands, the texts of the others
+ * @param {Fact[]} coming
+ * @returns {{ fact?: Fact, beside: string[] }} that which stands now, where it is another; texts that are new beside it
+ */
+export function mergedFact(here, coming) {
+  const stood = here.fact && canonical(here.fact);
+  const known = new Set([...(stood === undefined ? [] : [stood]), ...here.beside]);
+  const fresh = new Map(coming.map((fact) => [canonical(fact), fact]));
+  for (const text of known) fresh.delete(text);
+  const [first] = [...known, ...fresh.keys()].sort();
+  const fact = fresh.get(first ?? '');
+  const beside = [...fresh.keys()].filter((text) => text !== first);
+  if (fact && stood !== undefined) beside.push(stood);
+  return { fact, beside };
 }
 
 /** @type {(row: Beside) => string} */

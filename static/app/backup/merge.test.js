@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { canonical, merged, same } from './merge.js';
+import { canonical, merged, mergedFact, same } from './merge.js';
 
 const few = (...words) => fc.constantFrom(...words);
 const value = few('x', 7, null, [1, 2], { b: 1, a: 2 }, { a: 2, b: 1 }, { ['__proto__']: 1 });
@@ -98,6 +98,63 @@ test('what is here counts as before, and all that either holds is held', () =>
           all.some((other) => canonical({ ...parse(other), steps: undefined }) === text),
         text,
       );
+  }));
+
+const told = fc.record(
+  {
+    book: few('bike', 'visit'),
+    of: few('a', '__proto__'),
+    id: few('1', '2', 'constructor'),
+    kind: few('told', 'undo'),
+    seq: few(1, 2, 7),
+    value: few('x', 'y', '\u{1f527}', '\ud83d'),
+    signs: few({ b: '1', a: '2' }, { a: '2', b: '1' }),
+  },
+  { requiredKeys: ['book', 'of', 'id', 'kind'] },
+);
+const tellings = fc.array(told, { maxLength: 8 });
+const keyOf = ({ book, of, id }) => JSON.stringify([book, of, id]);
+
+/** A store of facts once more has come in: Map of key -> {fact, beside}. */
+function taken(store, coming) {
+  const all = new Map(store);
+  for (const fact of coming) {
+    const here = all.get(keyOf(fact)) ?? { beside: [] };
+    const fresh = mergedFact(here, [fact]);
+    const beside = [...here.beside, ...fresh.beside].sort();
+    all.set(keyOf(fact), { fact: fresh.fact ?? here.fact, beside });
+  }
+  return all;
+}
+const factsGiven = (store) =>
+  [...store.values()].flatMap(({ fact, beside }) => [
+    fact,
+    ...beside.map((text) => JSON.parse(text)),
+  ]);
+const joined = (a, b) => taken(a, factsGiven(b));
+const factStore = (list) => taken(new Map(), list);
+
+/** A store of facts as a text: two that are alike have one. */
+const textOf = (store) =>
+  canonical([...store].map(([key, { fact, beside }]) => canonical([key, fact, beside])).sort());
+const alike = (a, b) => assert.equal(textOf(a), textOf(b));
+
+test('of facts the same stand, whichever store comes first, in whichever groups, however often', () =>
+  holds(tellings, tellings, tellings, (x, y, z) => {
+    const [a, b, c] = [factStore(x), factStore(y), factStore(z)];
+    alike(joined(a, b), joined(b, a));
+    alike(joined(joined(a, b), c), joined(a, joined(b, c)));
+    alike(joined(a, a), a);
+    alike(joined(joined(a, b), b), joined(a, b));
+    alike(factStore([...x, ...y].reverse()), joined(a, b));
+  }));
+
+test('of two contents of one fact that one stands whose text sorts first, and both are held', () =>
+  holds(tellings, (list) => {
+    for (const [key, { fact, beside }] of factStore(list)) {
+      const texts = [...new Set(list.filter((each) => keyOf(each) === key).map(canonical))].sort();
+      assert.deepEqual([canonical(fact), ...beside], texts);
+    }
   }));
 
 const parse = (text) => (text.startsWith('event ') ? {} : JSON.parse(text));

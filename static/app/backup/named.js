@@ -21,6 +21,7 @@ export function named(kind, value, of) {
     ['job', [value?.name, value?.started]],
     ['event', [of?.name, value?.time]],
     ['card', [[value?.card?.make, value?.card?.model].filter(isText).join(' '), value?.changed]],
+    ['fact', [undefined, value?.time]],
     ['setting', [value?.key]],
   ]);
   const [name, time] = names.get(kind) ?? [];

@@ -20,8 +20,9 @@ export { Fault } from './bounds.js';
  * @property {boolean} [here] it lies aside here
  */
 
-// What is counted at the end of a file. A file of version 1 has none of the last two.
-const counted = ['setting', 'card', 'job', 'event', 'photo', 'beside', 'aside'];
+// What is counted at the end of a file. A file of version 1 has none of the last three, one of
+// version 2 none of the last.
+const counted = ['setting', 'card', 'job', 'event', 'photo', 'beside', 'aside', 'fact'];
 const often = 200_000; // letters of a line that may be written five times as long
 
 const isObject = (value) => value !== null && typeof value === 'object' && !Array.isArray(value);

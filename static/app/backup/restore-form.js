@@ -191,8 +191,11 @@ function counts(tally) {
   </table>`;
 }
 
-/** The kinds that are shown; something else only where there is any. */
-const kindsOf = (tally) => [...kinds, ...(tally.of('lines').held ? ['lines'] : [])];
+/** The kinds that are shown; facts, and something else, only where there are any. */
+const kindsOf = (tally) =>
+  [...kinds, 'lines'].filter(
+    (kind) => (kind !== 'facts' && kind !== 'lines') || tally.of(kind).held,
+  );
 
 /** How many of each kind differ from what is here, and can't be read, where there are any. */
 const oddities = (tally) =>

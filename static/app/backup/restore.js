@@ -1,5 +1,6 @@
 import { Intake } from './intake.js';
 import { Backup } from './read.js';
+import { freshBikes } from '../store/bikes.js';
 import { announce } from '../store/windows.js';
 
 /** @import { Tally } from './tally.js' */
@@ -46,6 +47,7 @@ export async function restore(review, how = {}) {
   try {
     return (await pass({ ...review, keep: true }, how)).tally;
   } finally {
+    await freshBikes().catch(() => {}); // it is made at the next start
     announce();
   }
 }
@@ -55,6 +57,7 @@ export async function retryAside() {
   const intake = new Intake({ made: '', keep: true });
   await intake.open();
   await intake.end();
+  await freshBikes();
   announce();
 }
 

@@ -1,7 +1,7 @@
 /** @import { Finding } from '../core/core.d.ts' */
 
 /** The kinds of records that are counted, in the order in which they are shown. */
-export const kinds = ['jobs', 'events', 'cards', 'photos', 'settings'];
+export const kinds = ['jobs', 'events', 'facts', 'cards', 'photos', 'settings'];
 
 /** How many records that can't be read are told in a sentence each. */
 export const shown = 20;

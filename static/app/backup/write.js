@@ -1,8 +1,11 @@
 import { ofThisPhone } from '../store/settings-shapes.js';
+import { factsIn } from '../store/facts.js';
+import { knowPersons } from '../store/persons.js';
 import * as whole from '../store/whole.js';
 import { asideOf } from './aside.js';
 import { toBase64 } from './base64.js';
 import { bounds, isQuoted } from './bounds.js';
+import { LeftOut } from './left-out.js';
 import { Pace } from './pace.js';
 import { Pieces, seal } from './seal.js';
 import { refused } from './shapes.js';
@@ -12,7 +15,7 @@ import { refused } from './shapes.js';
 
 /** What a backup of this app says of itself. */
 export const format = 'tidysump-backup';
-export const version = 2;
+export const version = 3;
 
 const together = 50; // jobs read at once
 const pictures = 5;
@@ -20,7 +23,16 @@ const block = 64_000; // letters handed on at once
 
 /** A backup's lines under way. */
 export class Lines {
-  counts = { settings: 0, cards: 0, jobs: 0, events: 0, photos: 0, besides: 0, asides: 0 };
+  counts = {
+    settings: 0,
+    cards: 0,
+    jobs: 0,
+    events: 0,
+    photos: 0,
+    besides: 0,
+    asides: 0,
+    facts: 0,
+  };
   #made;
 
   /** @param {string} made */
@@ -59,30 +71,38 @@ async function* paced(lines) {
 }
 
 /** All lines of a backup; what lies aside comes before the jobs that it may belong to. */
-async function* linesOf(made, withPhotos, progress, note) {
+async function* linesOf({ made, photos, persons, progress, note }) {
   const lines = new Lines(made);
+  const out = new LeftOut(persons);
   yield lines.head;
   for (const [key, value] of await whole.allSettings())
-    if (!ofThisPhone(key)) yield lines.of('setting', { key, value });
+    if (!ofThisPhone(key) && out.setting(key)) yield lines.of('setting', { key, value });
   for await (const chunk of whole.chunks('cards', 100))
     for (const { key, card, changed, pinned } of chunk)
       yield lines.of('card', { key, card, changed, pinned });
-  for await (const chunk of whole.chunks('aside', 100))
+  for await (const chunk of whole.chunks('facts', 500))
+    for (const fact of chunk) if (out.fact(fact)) yield lines.of('fact', fact);
+  for await (const chunk of whole.chunks('beside', 100))
+    for (const fact of chunk.flatMap(factsIn)) if (out.fact(fact)) yield lines.of('fact', fact);
+  for await (const chunk of persons ? whole.chunks('aside', 100) : [])
     for (const { kind, text, why, from, time } of chunk)
       yield lines.of('aside', { kind, text, why, from, time });
   for await (const chunk of whole.chunks('jobs', together)) {
     const ids = chunk.map(({ id }) => id);
     const [events, beside] = await Promise.all([whole.eventsOf(ids), whole.besideOf(ids)]);
     for (const [n, { summary: _, ...job }] of chunk.entries()) {
+      out.job(job.id);
       yield lines.of('job', job);
-      for (const event of events[n] ?? []) yield lines.of('event', event);
-      for (const other of beside[n] ?? []) yield lines.of('beside', other);
-      note(job.id, events[n]?.length ?? 0);
+      const told = out.events(events[n] ?? []);
+      for (const event of told) yield lines.of('event', event);
+      for (const other of beside[n] ?? []) if (out.beside(other)) yield lines.of('beside', other);
+      note(job.id, told.length);
     }
     progress(lines.counts);
   }
-  for await (const chunk of withPhotos ? whole.chunks('photos', pictures) : [])
+  for await (const chunk of photos ? whole.chunks('photos', pictures) : [])
     for (const { job, id, what, blob } of chunk) {
+      if (!out.photo(job, id)) continue;
       yield lines.of('photo', { job, id, what, data: await toBase64(blob) });
       progress(lines.counts);
     }
@@ -122,6 +142,7 @@ function streamOf(chunks) {
  * @param {object} how
  * @param {string} how.made
  * @param {boolean} how.photos
+ * @param {boolean} [how.persons] whether it may hold what tells of persons
  * @param {boolean} [how.plain]
  * @param {(counts: Lines['counts']) => void} [how.progress] is called with what is in it so far
  * @param {(job: string, events: number) => void} [how.note] is called with how many events of each job are in it
@@ -129,12 +150,14 @@ function streamOf(chunks) {
 export async function makeBackup({
   made,
   photos,
+  persons = true,
   plain = false,
   progress = () => {},
   note = () => {},
 }) {
   const zipped = !plain && Boolean(globalThis.CompressionStream);
-  return sealed(linesOf(made, photos, progress, note), zipped);
+  if (!persons) await knowPersons();
+  return sealed(linesOf({ made, photos, persons, progress, note }), zipped);
 }
 
 /**

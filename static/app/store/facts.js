@@ -5,7 +5,7 @@ import { newId } from '../site/new-id.js';
 import { today } from '../words/dates.js';
 
 /** @import { Answer, Book, Finding } from '../core/core.d.ts' */
-/** @import { BikeRow, Fact, Picture } from './records.d.ts' */
+/** @import { Beside, BikeRow, Fact, Picture } from './records.d.ts' */
 
 // What was told of bikes, visits and the workshop's own books: facts, which are written once
 // and never changed. What is true of a subject the core makes of all of them.
@@ -113,19 +113,21 @@ const keep = (fact, photo, drafts) =>
     tx.objectStore('facts').add(fact);
     if (photo) tx.objectStore('photos').add({ ...photo, job: fact.of, id: fact.id });
     for (const key of drafts) tx.objectStore('drafts').delete(key);
-    if (fact.book === 'bike') outdated(tx, [fact.of]);
+    outdated(tx, [fact]);
   });
 
 /**
- * Marks what lists show of these bikes as of before: it is made anew when the core can say it.
+ * Marks what lists show of the bikes of these facts as of before: it is made anew when the
+ * core can say it.
  *
  * @param {IDBTransaction} tx
- * @param {Iterable<string>} ids
+ * @param {Pick<Fact, 'book' | 'of'>[]} facts
  */
-export function outdated(tx, ids) {
-  const rows = tx.objectStore('bikes');
+export function outdated(tx, facts) {
+  const bikes = new Set(facts.flatMap(({ book, of }) => (book === 'bike' ? [of] : [])));
   const stale = newId();
-  for (const id of new Set(ids)) {
+  for (const id of bikes) {
+    const rows = tx.objectStore('bikes');
     const asked = rows.get(id);
     asked.onsuccess = () => {
       /** @type {BikeRow} */
@@ -147,10 +149,7 @@ export async function forget(facts) {
       tx.objectStore('photos').delete([of, id]);
       tx.objectStore('beside').delete(ofJob(besideOf(book, of), 'fact', id));
     }
-    outdated(
-      tx,
-      facts.flatMap(({ book, of }) => (book === 'bike' ? [of] : [])),
-    );
+    outdated(tx, facts);
   });
   for (const { book, of } of facts) announceFacts(book, of);
 }
@@ -162,3 +161,17 @@ export async function forget(facts) {
  * @param {string} of
  */
 export const besideOf = (book, of) => JSON.stringify([book, of]);
+
+/**
+ * The fact that another content of one is; none where the row is of a job.
+ *
+ * @param {Beside} row
+ * @returns {Fact[]}
+ */
+export function factsIn({ kind, text }) {
+  try {
+    return kind === 'fact' ? [JSON.parse(text)] : [];
+  } catch {
+    return []; // nothing of ours
+  }
+}

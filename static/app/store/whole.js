@@ -1,4 +1,5 @@
 import { close, end, name, ofJob, use, write } from './database.js';
+import { outdated } from './facts.js';
 import { lineOf } from './log-line.js';
 import { cardLine, eventsIn } from './store.js';
 import { announceErasing } from './windows.js';
@@ -48,7 +49,7 @@ export const allSettings = () =>
 /**
  * The records of one of the store's lists, in the order of their keys, in parts.
  *
- * @template {'cards' | 'jobs' | 'photos' | 'bundles' | 'beside' | 'aside'} Of
+ * @template {'cards' | 'jobs' | 'photos' | 'bundles' | 'beside' | 'aside' | 'facts'} Of
  * @param {Of} of
  * @param {number} together how many a part has at most
  */
@@ -112,6 +113,7 @@ const storesOf = (records) => [
   .../** @type {StoreNames<Schema>[]} */ (Object.keys(records)),
   ...(records.jobs ? /** @type {const} */ (['log']) : []),
   ...(records.cards ? /** @type {const} */ (['lines']) : []),
+  ...(records.facts ? /** @type {const} */ (['bikes']) : []),
 ];
 
 /**
@@ -126,6 +128,7 @@ export async function putAll(records) {
       for (const record of list) tx.objectStore(of).put(record);
     for (const record of records.jobs ?? []) tx.objectStore('log').put(lineOf(record));
     for (const record of records.cards ?? []) tx.objectStore('lines').put(cardLine(record));
+    outdated(tx, records.facts ?? []);
   });
 }
 

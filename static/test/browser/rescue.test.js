@@ -92,7 +92,7 @@ async function rescued(page, t) {
     .map((line) => JSON.parse(line));
   assert.deepEqual(
     { ...head, made: typeof head.made },
-    { format: 'tidysump-backup', version: 2, made: 'string', rescue: true },
+    { format: 'tidysump-backup', version: 3, made: 'string', rescue: true },
   );
   assert.ok('end' in lines.at(-1));
   const of = (kind) => lines.filter((line) => kind in line).map((line) => line[kind]);

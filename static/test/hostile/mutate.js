@@ -288,7 +288,7 @@ const mutations = {
 const put = (texts, n, text) => texts.with(n, text);
 
 const names = Object.keys(mutations);
-const counted = ['setting', 'card', 'job', 'event', 'photo', 'beside', 'aside'];
+const counted = ['setting', 'card', 'job', 'event', 'photo', 'beside', 'aside', 'fact'];
 
 /** Texts of lines with an end that counts them, as far as they can be read. */
 function ended(texts) {
