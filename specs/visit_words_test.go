@@ -11,7 +11,7 @@ import (
 // how far it has come.
 func visitWords(t *testing.T) []family {
 	ask := family{"visit.ask.", nil, plain}
-	list := []family{{"visit.stage.", texts(visit.Stages), plain}, {"visit.signed.", visit.Moments, plain}}
+	list := []family{{"visit.stage.", texts(visit.Stages), plain}, {"visit.moment.", []string{"date", "time"}, plain}, {"visit.signed.", visit.Moments, plain}}
 	for _, q := range append(visit.Asks[:], visit.Others[:]...) {
 		if q.Name != "text" && q.Name != "line" && q.Name != "points" { // letters alone
 			ask.members = append(ask.members, q.Name)

@@ -57,7 +57,7 @@ func Of(i *Case) *Visit {
 		}
 	}
 	for n := range r.v.Troubles {
-		if t := &r.v.Troubles[n]; t.Answer == "" || t.Answer == NotReached {
+		if t := &r.v.Troubles[n]; r.v.Handed == "" && (t.Answer == "" || t.Answer == NotReached) {
 			r.v.Unanswered = append(r.v.Unanswered, t.ID)
 		}
 	}

@@ -20,7 +20,7 @@ type Visit struct {
 	Said       []Said // what holds of what was told at arrival, in the order of Asks
 	Found      []Found
 	Troubles   []Snag
-	Unanswered []string // ids of the troubles that nobody has decided on
+	Unanswered []string // ids of the troubles that nobody has decided on, as long as the bike is here
 	// Most is what it may cost as it was agreed at arrival, Limit that with the prices
 	// of what the customer agreed to later; nil while nothing was agreed.
 	Most, Limit *Money

@@ -154,6 +154,7 @@ func TestOf_Troubles(t *testing.T) {
 		{"not asked", []ledger.Fact{leak}, 1, 12000, visit.Asking},
 		{"not reached", []ledger.Fact{leak, yes(6, "not-reached")}, 1, 12000, visit.Asking},
 		{"yes", []ledger.Fact{leak, yes(6, "not-reached"), yes(7, "yes")}, 0, 16500, visit.Agreed},
+		{"handed over unanswered", []ledger.Fact{leak, fact(6, "handed", "", "", "")}, 0, 12000, visit.Gone},
 		{"no", []ledger.Fact{leak, yes(6, "no")}, 0, 12000, visit.Agreed},
 		{"no, later yes", []ledger.Fact{leak, yes(6, "no"), yes(7, "yes")}, 0, 16500, visit.Agreed},
 		{"yes taken back", []ledger.Fact{leak, yes(6, "yes"), fact(7, "undo", "f06", "", "")}, 1, 12000, visit.Asking},

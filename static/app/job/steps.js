@@ -17,9 +17,8 @@ export function allSteps(job, control) {
         >${t(typedAt.size ? 'job.leave.typed' : 'job.leave')}</a
       >
     </header>
-    ${stillOpen(job)} ${timerLines(job)}
+    ${stillOpen(job)} ${timerLines(job)} ${control.visit.draw()}
     <h1 tabindex="-1">${t('job.all-steps')}</h1>
-    <p><a class="all" href=${address('job', job.record.id, 'page')}>${t('page.title')}</a></p>
     ${stages.map(
       ({ stage }) =>
         html`<section class="stage-steps">

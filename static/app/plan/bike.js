@@ -35,8 +35,7 @@ export async function bike([id, alone], app) {
   /** @type {Bench} */
   const bench = { system: settings.system };
   const due = new DueSection(machine.card, app, machine);
-  /** @type {{ asking: boolean, view: string[] }} view: which of the job comes first */
-  const state = { asking: false, view: [] };
+  const state = { asking: false };
   /** @type {Answer<Plan> | null} */
   let answer = null;
   const makePlan = async () => {
@@ -65,11 +64,10 @@ export async function bike([id, alone], app) {
     );
     if (!job) return;
     askToKeep();
-    go('job', job, ...state.view);
+    go('job', job);
   };
   const acts = {
-    start: async (...view) => {
-      state.view = view;
+    start: async () => {
       await machine.told; // what counts in the job, and whose it is
       if (!machine.ambiguous) return start(machine);
       state.asking = true;
@@ -132,10 +130,7 @@ function sheets(card, answer) {
 const begin = (answer, acts) =>
   answer?.ok
     ? html`<div class="actions">
-        <button type="button" class="main" @click=${() => acts.start()}>${t('plan.start')}</button>
-        <button type="button" class="quiet" @click=${() => acts.start('page')}>
-          ${t('plan.quick')}
-        </button>
+        <button type="button" class="main" @click=${acts.start}>${t('plan.start')}</button>
       </div>`
     : nothing;
 

@@ -22,6 +22,7 @@ import { problems } from '../trouble/in-job.js';
 import { seen } from '../look/verdict.js';
 import { stillOpen } from '../still-open/strip.js';
 import { section } from '../ui/section.js';
+import { visitLinks } from '../visit/from-job.js';
 
 /** The record: the list of jobs, or "#/record/ID", one job on a page. */
 export async function record([id], app) {
@@ -32,7 +33,7 @@ export async function record([id], app) {
     if (!job) return Object.assign(screen, plain);
     const due = new DueSection(job.record.card, app, { id: job.bikeId, name: job.name });
     app.attempt(() => due.load({ newest: id }));
-    await loadPlainWords();
+    await Promise.all([loadPlainWords(), settings.forOthers && loadWordsOf('visit')]);
     const [costs, others] = await Promise.all([costsOf(job), otherRecordsOf(job)]);
     screen.draw = () => one(job, due, { costs, others }, app);
     screen.close = () => letGo(job);
@@ -72,8 +73,8 @@ function one(job, due, { costs, others }, app) {
     <p><a class="button quiet" href=${address('sheet', record.id)}>${t('record.sheet')}</a></p>
     ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
     ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', record.id)}>${t('record.books')}</a></p>` : nothing}
+    ${settings.forOthers ? visitLinks(record.id) : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
-    ${state.afterwards ? html`<p>${t('record.afterwards', { count: state.afterwards })}</p>` : nothing}
     ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}
     ${section('record.other', otherRecords(others), others.length)}
@@ -134,13 +135,12 @@ function balance({ role, due, drained, poured, level, verdict }) {
   </article>`;
 }
 
-function reading({ what, name, texts, card, manners = [], verdict, time }) {
+function reading({ what, name, texts, card, verdict, time }) {
   return html`<li>
     <strong>${t(`ask.${what}`)}</strong> ${name ? text(name) : nothing}:
     ${texts.map(text).join(' · ')}
     ${card ? html`<small>${t('record.card', { value: card[0] })}</small>` : nothing}
-    ${manners.map((word) => html`<small>${t(word)}</small> · `)} ${verdict ? t(verdict) : nothing}
-    <small>${when(time)}</small>
+    ${verdict ? t(verdict) : nothing} <small>${when(time)}</small>
   </li>`;
 }
 

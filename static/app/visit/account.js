@@ -1,7 +1,7 @@
 import { costsOf } from '../bill/costs.js';
 import { factsOf, tell } from '../store/facts.js';
 import { Drafts, jobScope } from '../store/drafts.js';
-import { setting } from '../store/store.js';
+import { saveSetting, setting } from '../store/store.js';
 import { newId } from '../site/new-id.js';
 import { t } from '../words/catalogue.js';
 import { asking } from './state.js';
@@ -28,7 +28,6 @@ export class Account {
   static async open(job, app) {
     const account = new Account(job, app);
     account.drafts = await Drafts.open(jobScope(job.record.id, 'visit'));
-    account.currency = (await setting('bill').catch(() => undefined))?.currency ?? '';
     await account.load();
     return account;
   }
@@ -38,6 +37,9 @@ export class Account {
     this.#ask = asking(this.job, await costsOf(this.job));
     const facts = await this.app.attempt(() => factsOf('visit', this.job.record.id));
     this.state = facts && (await this.#ask(facts)).ok;
+    const { most, troubles = [] } = this.state ?? {};
+    const told = [most, ...troubles.map(({ price }) => price)].find(Boolean);
+    this.currency = told?.currency ?? (await usualCurrency());
     this.app.redraw();
   }
 
@@ -81,9 +83,17 @@ export class Account {
     const kept = Boolean(found) && !found.some(({ grade }) => grade === 'refuse');
     this.found.set(place, found ?? []);
     if (kept) this.undone = fact.kind === 'undo' ? id : '';
+    if (kept && fact.signs?.currency) await this.#noteCurrency(fact.signs.currency);
     await this.load();
     this.app.say(kept && said ? t(said) : '');
     return kept;
+  }
+
+  /** What was typed once is proposed from then on, here as on bills. */
+  async #noteCurrency(currency) {
+    this.drafts.drop('currency');
+    const kept = await setting('bill').catch(() => undefined);
+    if (!kept?.currency) await saveSetting('bill', { ...kept, currency }).catch(() => {});
   }
 
   /** Takes a fact back, also an undo. */
@@ -91,3 +101,5 @@ export class Account {
     return this.tell({ kind: 'undo', what: id }, 'undo', { said });
   }
 }
+
+const usualCurrency = async () => (await setting('bill').catch(() => undefined))?.currency ?? '';

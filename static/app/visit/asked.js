@@ -35,15 +35,26 @@ export function asked(account, name, { field = name, kept = '', word = `visit.as
   </div>`;
 }
 
-/** A day and a time on the phone's own clock. */
-const moment = ({ id, value, label, hint, set }) =>
-  html`<label for=${id}>${label} ${hint}</label>
-    <input
-      id=${id}
-      type="datetime-local"
-      .value=${live(value)}
-      @change=${({ target }) => set(target.value)}
-    />`;
+/** A day and a time on the phone's own clock, "2026-11-30T17:00". */
+function moment({ id, value, label, hint, set }) {
+  const [day = '', time = ''] = value.split('T');
+  const join = (...parts) => set(parts.some(Boolean) ? parts.join('T') : '');
+  const part = (type, now, enter) => {
+    return html`<p>
+      <label for=${`${id}-${type}`}>${t(`visit.moment.${type}`)}</label>
+      <input
+        id=${`${id}-${type}`}
+        type=${type}
+        .value=${live(now)}
+        @change=${({ target }) => enter(target.value)}
+      />
+    </p>`;
+  };
+  return html`<div class="moment" role="group" aria-labelledby=${id}>
+    <p class="label" id=${id}>${label} ${hint}</p>
+    ${part('date', day, (to) => join(to, time))} ${part('time', time, (to) => join(day, to))}
+  </div>`;
+}
 
 /** The currency in which an amount is typed. */
 export function currency(account, field) {

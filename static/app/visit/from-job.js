@@ -24,6 +24,13 @@ export function visitBeside(job, app) {
   return { draw: () => (state ? strip(job, state) : nothing), close };
 }
 
+/** Where the record of a job leads to what was for the customer. */
+export const visitLinks = (id) =>
+  html`<p class="entry">
+    <a class="button quiet" href=${address('visit', id)}>${t('visit.title')}</a>
+    <a class="button quiet" href=${address('label', id)}>${t('label.title')}</a>
+  </p>`;
+
 function strip({ record }, { troubles = [], unanswered = [] }) {
   const open = troubles.filter(({ id }) => unanswered.includes(id));
   const link = html`<a href=${address('visit', record.id)}>${t('visit.title')}</a>`;

@@ -1,15 +1,13 @@
 import { html } from 'lit-html';
-import { ref } from 'lit-html/directives/ref.js';
 import { dueMarks } from '../due/sentences.js';
 import { outlookOf } from '../due/outlook.js';
 import { openJob } from '../plain/open.js';
+import { bikeName } from '../store/bike-name.js';
 import { logOf } from '../store/of-bike.js';
 import { namedRadios } from '../ui/choice.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { day } from '../words/dates.js';
 import { sizes } from './sizes.js';
-
-const alone = 1.25; // of a label with one oil on it there is room for larger letters
 
 /** "#/label/JOB": a small label for the frame or the filler: what went in, and when the next is due. */
 export async function label([id], app) {
@@ -20,9 +18,8 @@ export async function label([id], app) {
   const lines = (await app.attempt(() => logOf(job.bikeId))) ?? [];
   const until = lines.filter(({ started }) => started <= job.record.started);
   const outlook = until.length ? await app.attempt(() => outlookOf(until)) : undefined;
-  const shown = { size: 'plain', undo: () => {} };
+  const shown = { size: 'plain' };
   screen.draw = () => draw(job, outlook, shown, app);
-  screen.close = () => shown.undo();
   return screen;
 }
 
@@ -35,7 +32,6 @@ function draw(job, outlook, shown, app) {
     shown.size = size;
     app.redraw();
   };
-  const size = sizes.get(shown.size);
   const oils = job.plan.oils.filter(({ today }) => today);
   return html`
     <div class="off-paper">
@@ -44,48 +40,20 @@ function draw(job, outlook, shown, app) {
       ${namedRadios('label.size.title', lines, shown.size, pick)}
       <p><button type="button" class="main" @click=${() => print()}>${t('paper.print')}</button></p>
     </div>
-    <article
-      class="label"
-      ?data-cut=${size?.plain}
-      ${ref((article) => article && fit(article, shown, oils.length))}
-    >
+    <article class="bike-label" data-size=${shown.size} ?data-alone=${oils.length === 1}>
       ${content(job, oils, outlook)}
     </article>
   `;
 }
 
-/**
- * Gives the label its size, and the paper that of the label. A browser that knows no size
- * of paper prints it into the corner of a sheet.
- */
-function fit(article, shown, oils) {
-  const { wide, high, letters, plain } = /** @type {any} */ (sizes.get(shown.size));
-  const [width, height, fontSize] = [
-    `${wide}mm`,
-    `${high}mm`,
-    `${oils > 1 ? letters : letters * alone}pt`,
-  ];
-  Object.assign(article.style, { width, height, fontSize });
-  shown.undo();
-  const sheet = [...document.styleSheets].at(-1);
-  if (!plain && sheet) shown.undo = paperOf(sheet, `${width} ${height}`);
-}
+/** What the bike is called, without its plate: whoever stands beside it reads the label. */
+const nameOf = ({ bike, record }) => bikeName(bike && { ...bike, plate: undefined }, record.name);
 
-/** Prints on paper of that size until what it returns is called. */
-function paperOf(sheet, size) {
-  const at = sheet.insertRule(`@page{size:${size};margin:0}`, sheet.cssRules.length);
-  let rule = sheet.cssRules.item(at);
-  return () => {
-    const now = [...sheet.cssRules].indexOf(rule);
-    if (now >= 0) sheet.deleteRule(now);
-    rule = undefined;
-  };
-}
-
-function content({ record, state }, oils, outlook) {
+function content(job, oils, outlook) {
+  const { record, state } = job;
   const { finished, summary } = state;
   return html`
-    <p class="name">${text(record.name)}</p>
+    <p class="name">${text(nameOf(job))}</p>
     <p>
       ${day(finished || record.started)} · ${t('paper.odometer')}:
       ${text(summary.odometer ?? '@not-known')}
@@ -100,11 +68,11 @@ function oilLine({ circuit, role }, { card }, { oils = [] }, outlook) {
   const grade = card.circuits.find(({ id }) => id === circuit)?.oil?.grades?.[0];
   const due = outlook?.oils?.find((one) => one.circuit === circuit);
   const marks = due ? dueMarks(due) : [];
-  return html`<p>
+  return html`<p class="oil-line">
       <strong>${t(role)}:</strong> ${grade ? text(grade) : t('label.no-grade')} ·
       ${poured ? text(poured) : t('paper.not-written')}
     </p>
-    <p class="due-next">
+    <p class="oil-line due-next">
       ${t('label.next')}
       <strong>${marks.length ? marks.join(' · ') : t('not-known')}</strong>
     </p>`;

@@ -59,7 +59,7 @@ export class Pad {
   }
 
   #show(field) {
-    field.querySelector('path').setAttribute('d', this.#path());
+    field.querySelector('path').setAttributeNS(null, 'd', this.#path());
   }
 
   #down(event) {

@@ -4,21 +4,10 @@ import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { chooseSmallPicture } from './choose-file.js';
-import { goTo, openStep, plantSetting, startJob, stored } from './job-page.js';
+import { goTo, openStep, plantIn, plantSetting, startJob, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { printed } from './pdf.js';
-import {
-  answer,
-  choose,
-  enter,
-  field,
-  seen,
-  tap,
-  tapText,
-  type,
-  typed,
-  untilSeen,
-} from './person.js';
+import { answer, choose, enter, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { startAgain, visitOnce } from './restart.js';
 import { sampleCard, words } from './words.js';
 
@@ -47,8 +36,9 @@ async function sign(page) {
   await page.mouse.up();
 }
 
-const pasteMoment = async (page, label, value) => {
-  const input = await field(page, label);
+/** Enters a day or a time, which a browser asks for in its own way. */
+const pick = async (page, id, value) => {
+  const input = await page.waitForSelector(`#${id}`);
   await input.evaluate((element, text) => {
     element.value = text;
     element.dispatchEvent(new Event('change', { bubbles: true }));
@@ -81,7 +71,8 @@ test('a customer’s visit, from arrival to signature and label, without a netwo
       await type(page, words('visit.ask.agreed'), 'Oil and filter.');
       await type(page, words('visit.ask.most'), '120,00');
       await type(page, words('bill.ask.currency'), 'eur');
-      await pasteMoment(page, words('visit.ask.promised'), '2030-11-30T17:00');
+      await pick(page, 'visit-promised-date', '2030-11-30');
+      await pick(page, 'visit-promised-time', '17:00');
       await tap(page, words('visit.arrival.keep'));
       await untilSeen(page, words('finding.not-a-number', { text: 'far' }));
       assert.equal(await typed(page, words('visit.ask.odometer')), 'far', 'it is not lost');
@@ -123,10 +114,15 @@ test('a customer’s visit, from arrival to signature and label, without a netwo
     await goTo(page, `#/job/${id}`);
     await untilSeen(page, first);
     await shot(page, 'job');
+    const now = Date.now();
+    const [time, until] = [now, now + 3_600_000].map((at) => new Date(at).toISOString());
+    const timer = { kind: 'timer', step: 'first-start', what: 'idle', until };
+    await plantIn(page, 'events', { ...timer, id: 'timer', job: id, time, seq: 1000 });
     await goTo(page, '#/visits');
+    await untilSeen(page, words('timer.idle'));
     await untilSeen(page, words('visit.stage.asking'));
     await shot(page, 'visits');
-    await tapText(page, bike);
+    await tapText(page, words('visit.stage.asking'));
     await untilSeen(page, first);
     await choose(page, words('visit.answer.yes'));
     await answer(page, words('visit.ask.way'), words('visit.how.phone'));

@@ -163,8 +163,8 @@ export const exceptions = [
     test: noStyles,
   },
   {
-    keys: ['css.at-rules.page', 'css.properties.break-after.avoid'],
-    why: 'Paper has the margins that the browser gives it, and may break below a heading.',
+    keys: ['css.at-rules.page', 'css.at-rules.page.size', 'css.properties.break-after.avoid'],
+    why: 'Paper has the margins and the size that the browser gives it, with a label in its corner, and may break below a heading.',
     test: noStyles,
   },
 
