@@ -23,7 +23,7 @@ const features = {
   bill: ['plain', 'still-open'],
   books: ['photos', 'plain'],
   cards: ['bikes'],
-  details: ['photos'],
+  details: ['backup', 'photos'],
   due: [],
   edit: ['cards'],
   job: ['aid', 'look', 'photos', 'plain', 'still-open', 'trouble', 'visit'],

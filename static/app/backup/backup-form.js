@@ -16,7 +16,7 @@ const bytesOfJob = { plain: 8000, zipped: 1000 };
 const probe = (ending, type) => new File(['x'], ['x', ending].join('.'), { type });
 
 /** Some phones share text only: there the whole file is plain text. */
-const plain = () =>
+export const textOnly = () =>
   !shareable(probe('gz', 'application/gzip')) && shareable(probe('txt', 'text/plain'));
 
 /** Making a backup and handing it out. */
@@ -68,7 +68,7 @@ export class BackupForm {
         made,
         photos: this.#photos,
         persons: this.#persons,
-        plain: plain(),
+        plain: textOnly(),
         progress,
         note,
       });
@@ -102,8 +102,8 @@ export class BackupForm {
    * {jobs, photos, bytes, persons}.
    */
   draw({ jobs, photos, bytes, persons }) {
-    const ofJobs = jobs * bytesOfJob[plain() ? 'plain' : 'zipped'];
-    const about = ofJobs + (this.#photos ? bytes * (plain() ? 4 / 3 : 1) : 0);
+    const ofJobs = jobs * bytesOfJob[textOnly() ? 'plain' : 'zipped'];
+    const about = ofJobs + (this.#photos ? bytes * (textOnly() ? 4 / 3 : 1) : 0);
     const tick = ({ target }) => {
       this.#photos = target.checked;
       this.#app.redraw();

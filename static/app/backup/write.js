@@ -10,6 +10,8 @@ import { Pace } from './pace.js';
 import { Pieces, seal } from './seal.js';
 import { refused } from './shapes.js';
 
+/** @import { JobRecord } from '../store/records.d.ts' */
+
 // A backup is JSON Lines, gzipped where the browser can, with a seal; specs/backup.schema.json
 // says what stands in it.
 
@@ -70,6 +72,27 @@ async function* paced(lines) {
   }
 }
 
+/**
+ * The lines of jobs, each followed by its events and by what is beside them.
+ *
+ * @param {JobRecord[]} jobs
+ * @param {Lines} lines
+ * @param {LeftOut} out
+ * @param {(job: string, events: number) => void} [note] is called with how many events of each job are in it
+ */
+export async function* jobsIn(jobs, lines, out, note = () => {}) {
+  const ids = jobs.map(({ id }) => id);
+  const [events, beside] = await Promise.all([whole.eventsOf(ids), whole.besideOf(ids)]);
+  for (const [n, { summary: _, ...job }] of jobs.entries()) {
+    out.job(job.id);
+    yield lines.of('job', job);
+    const told = out.events(events[n] ?? []);
+    for (const event of told) yield lines.of('event', event);
+    for (const other of beside[n] ?? []) if (out.beside(other)) yield lines.of('beside', other);
+    note(job.id, told.length);
+  }
+}
+
 /** All lines of a backup; what lies aside comes before the jobs that it may belong to. */
 async function* linesOf({ made, photos, persons, progress, note }) {
   const lines = new Lines(made);
@@ -88,16 +111,7 @@ async function* linesOf({ made, photos, persons, progress, note }) {
     for (const { kind, text, why, from, time } of chunk)
       yield lines.of('aside', { kind, text, why, from, time });
   for await (const chunk of whole.chunks('jobs', together)) {
-    const ids = chunk.map(({ id }) => id);
-    const [events, beside] = await Promise.all([whole.eventsOf(ids), whole.besideOf(ids)]);
-    for (const [n, { summary: _, ...job }] of chunk.entries()) {
-      out.job(job.id);
-      yield lines.of('job', job);
-      const told = out.events(events[n] ?? []);
-      for (const event of told) yield lines.of('event', event);
-      for (const other of beside[n] ?? []) if (out.beside(other)) yield lines.of('beside', other);
-      note(job.id, told.length);
-    }
+    yield* jobsIn(chunk, lines, out, note);
     progress(lines.counts);
   }
   for await (const chunk of photos ? whole.chunks('photos', pictures) : [])

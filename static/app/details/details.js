@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { loadLimits } from '../core/limits.js';
 import { watchDrafts } from '../store/drafts.js';
+import { GiveBike } from '../backup/give-bike.js';
 import { bikeName } from '../store/bike-name.js';
 import { watchFacts } from '../store/windows.js';
 import { address } from '../ui/address.js';
@@ -26,6 +27,7 @@ export async function details([id], app) {
   screen.title = telling.name;
   const entries = new Entries(telling, app);
   const pictures = new Pictures(telling, app);
+  const give = new GiveBike(telling.id, app);
   const unwatch = [
     watchDrafts(() => app.redraw()),
     watchFacts('bike', undefined, () =>
@@ -36,7 +38,7 @@ export async function details([id], app) {
     ),
   ];
   return Object.assign(screen, {
-    draw: () => draw(telling, entries, pictures),
+    draw: () => draw(telling, entries, pictures, give),
     close: () => {
       for (const end of unwatch) end();
       pictures.close();
@@ -44,7 +46,7 @@ export async function details([id], app) {
   });
 }
 
-function draw(telling, entries, pictures) {
+function draw(telling, entries, pictures, give) {
   const { id, row, model, name, root } = telling;
   if (root)
     return html`<h1 tabindex="-1">${text(bikeName(row, model))}</h1>
@@ -56,5 +58,6 @@ function draw(telling, entries, pictures) {
     ${section('details.card', followed(telling))} ${section('details.photos', pictures.draw())}
     ${telling.lines.length ? section('details.jobs', jobsOf(telling)) : nothing}
     ${section('details.joins', joinsOf(telling))} ${section('details.aside', asideOf(telling))}
+    ${section('give.title', give.draw())}
   `;
 }

@@ -5,6 +5,7 @@ import 'fake-indexeddb/auto';
 import assert from 'node:assert/strict';
 import { beforeEach, test } from 'node:test';
 import { gunzipSync } from 'node:zlib';
+import { bikeFile } from '../backup/one-bike.js';
 import { readBackup, restore } from '../backup/restore.js';
 import { makeBackup } from '../backup/write.js';
 import { limits, loadLimits } from '../core/limits.js';
@@ -177,6 +178,35 @@ for (const plain of [false, true])
     const { text } = await bytesOf({ plain, persons: false });
     assert.deepEqual(foundIn(text), []);
     for (const each of [...kept, 'Xw-photo']) assert.ok(text.includes(each), each);
+  });
+
+for (const persons of [false, true])
+  test(`one bike goes to another phone with its record, ${persons ? 'and with' : 'but without'} persons`, async () => {
+    await fill();
+    await whole.putAll({
+      jobs: [{ id: 'other', name: 'x', started: time(0), card, bench: {}, summary: {} }],
+      facts: [fact('bike', 'told', { of: 'other-bike', what: 'called', value: 'Xw-other-bike' })],
+    });
+    const file = await bikeFile('twin', { persons, plain: true });
+    const text = await file.text();
+    assert.equal(
+      foundIn(text).some((each) => /owner/.test(each)),
+      persons,
+    );
+    if (!persons) assert.deepEqual(foundIn(text), []);
+    assert.equal(text.includes('Xw-other-bike'), false);
+    await whole.removeAll();
+    await restore(await readBackup(file));
+    assert.deepEqual((await store.log()).map(({ id, bike }) => [id, bike]).sort(), [
+      ['j', 'twin'],
+      ['k', 'twin'],
+    ]);
+    assert.equal((await bikeRow('twin')).called, 'Xw-called');
+    assert.equal(Boolean((await bikeRow('twin')).owner), persons);
+    assert.equal(
+      (await store.events('j')).some(({ text: said }) => said === 'Xw-note'),
+      true,
+    );
   });
 
 test('what is restored from it is whole, and says nothing of them', async () => {
