@@ -154,6 +154,64 @@ func TestWording_SentencesAreWhole(t *testing.T) {
 	}
 }
 
+// results are what a check, a step or a problem says: whole sentences.
+var results = []string{"finding.*", "caution.*", "next.*", "do.*", "until.*", "fault-why.*", "fault-to.*", "step.*.do", "step.*.why", "lookup.*"}
+
+// A result ends as a sentence, whatever it ends with: a name in it is no end.
+func TestWording_ResultsEndWithAStop(t *testing.T) {
+	ends, checked := regexp.MustCompile(`[.?!…]["”)]?$`), 0
+	for _, w := range wordings(t) {
+		if !matchesAny(w.id, results) {
+			continue
+		}
+		if checked++; !ends.MatchString(w.words) {
+			t.Errorf("%s: %q ends without a stop", w.id, w.words)
+		}
+	}
+	if checked < 500 {
+		t.Errorf("only %d results", checked)
+	}
+}
+
+// counted is a number with what is counted behind it.
+var counted = regexp.MustCompile(`\{count\} (?:[a-z]+ ){0,2}?([a-z]+s)\b`)
+
+// What is counted agrees with its number: a thing that may be one or several has a form
+// for each, and the form for one says no more than one.
+func TestWording_CountsAgree(t *testing.T) {
+	agree := 0
+	for _, source := range specs.Words()[0].Parts {
+		var entries map[string]any
+		if err := json.Unmarshal(source, &entries); err != nil {
+			t.Fatal(err)
+		}
+		for id, entry := range entries {
+			switch e := entry.(type) {
+			case string:
+				if m := counted.FindStringSubmatch(e); m != nil && !slices.Contains(notPlural, m[1]) && !matchesAny(id, several) {
+					t.Errorf("%s: %q has no form for one", id, e)
+				}
+			case map[string]any:
+				one, _ := e["one"].(string)
+				if m := counted.FindStringSubmatch(one); m != nil && e["by"] == nil && !slices.Contains(notPlural, m[1]) {
+					t.Errorf("%s: one is %q", id, one)
+				}
+				agree++
+			}
+		}
+	}
+	if agree < 30 {
+		t.Errorf("only %d entries have forms", agree)
+	}
+}
+
+// notPlural end in -s and are no plural.
+var notPlural = []string{"is", "was", "has", "this", "its", "less", "fits", "differs"}
+
+// several are said of two or more only: a step that counts pieces is another one where
+// there is one piece, and a pace follows from two readings.
+var several = []string{"step.*", "step.*.do", "due.pace.from"}
+
 // instructions are what somebody is to do.
 var (
 	instructions = []string{"step.*.do", "do.*", "next.*", "finding.*.do", "aid.*.*", "lookup.*"}

@@ -10,6 +10,11 @@ import (
 	"tidysump/internal/quote"
 )
 
+// mostBareHours is the most that a bare number of labour is taken for in hours: nobody
+// changes oil for longer, so that more may be minutes, and is asked for. Common practice,
+// no source.
+const mostBareHours = 10
+
 // mostCount is the most pieces, litres or hours of one line.
 const mostCount = 1000
 
@@ -103,7 +108,7 @@ func (f *Form) within(d quote.Discount, given int) {
 
 // count reads how much of it, in thousandths, and its unit: oil in the unit typed
 // (litres for mL, since prices are by the litre), labour in hours, all else in
-// pieces. Nothing typed is one.
+// pieces. Nothing typed is one. Labour that is rounded up says so.
 func (f *Form) count() (thousandths int, unit string) {
 	g, d := given{text: f.of("count").text}, field{name: "count", high: mostCount}
 	if g.text == "" {
@@ -116,7 +121,11 @@ func (f *Form) count() (thousandths int, unit string) {
 		d.kind = quantity.Volume
 	case "labour":
 		d.kind, d.high = quantity.Duration, mostCount*60
-		if _, bare := quantity.ParseNumber(g.text); bare {
+		if n, bare := quantity.ParseNumber(g.text); bare {
+			if n > mostBareHours {
+				f.reject("number-two-ways", "count", "text", finding.Clip(g.text), "small", g.text+" min", "large", g.text+" h")
+				return 0, ""
+			}
 			g.text += " h"
 		}
 	}
@@ -125,7 +134,11 @@ func (f *Form) count() (thousandths int, unit string) {
 		return 0, ""
 	}
 	if d.kind == quantity.Duration {
-		return quote.Tenths(g.number), "h"
+		n := quote.Tenths(g.number)
+		if billed := float64(n) / quote.One * 60; billed-g.number > 1e-3 { // minutes
+			f.say(finding.Note, "labour-rounded", "count", "text", finding.Clip(f.of("count").text), "value", quantity.Number(billed/60, 6)+" h")
+		}
+		return n, "h"
 	}
 	if g.unit.ID == "mL" {
 		g.unit, _ = quantity.Find("L")

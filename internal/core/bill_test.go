@@ -50,6 +50,25 @@ func TestBill_Counts(t *testing.T) {
 	}
 }
 
+// Labour that is billed as more than it took says so, and no other does.
+func TestBill_LabourRounded(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		minutes := rapid.IntRange(1, 600).Draw(t, "minutes")
+		count := fmt.Sprintf("%d min", minutes)
+		if minutes%3 == 0 && rapid.Bool().Draw(t, "in hours") {
+			count = strings.TrimSpace(fmt.Sprintf("%g", float64(minutes)/60) + " h")
+		}
+		b := billOf(t, fmt.Sprintf(`{"currency":"EUR","lines":[{"kind":"labour","count":%q,"price":"10.00"}]}`, count))
+		told := false
+		for _, n := range b.Notes {
+			told = told || n.Code == "labour-rounded" && n.Where == "/lines/0/count"
+		}
+		if told != (minutes%6 != 0) {
+			t.Fatalf("%s is billed as %s h, told: %t", count, b.Lines[0].Count, told)
+		}
+	})
+}
+
 // What can't be a bill is refused, one finding beside its field.
 func TestBill_Refuses(t *testing.T) {
 	for _, c := range []struct{ in, code, where string }{
@@ -64,6 +83,7 @@ func TestBill_Refuses(t *testing.T) {
 		{`{"currency":"EUR","lines":[{"kind":"part","price":"999999999999"}]}`, "more-than-can-be", "/lines/0/price"},
 		{`{"currency":"EUR","lines":[{"kind":"part","price":"3 %"}]}`, "no-plain-number", "/lines/0/price"},
 		{`{"currency":"EUR","lines":[{"kind":"oil","count":"3 km","price":"1"}]}`, "unit-of-other-kind", "/lines/0/count"},
+		{`{"currency":"EUR","lines":[{"kind":"labour","count":"45","price":"1"}]}`, "number-two-ways", "/lines/0/count"},
 		{`{"currency":"EUR","lines":[{"kind":"labour","count":"-1 h","price":"1"}]}`, "not-believable", "/lines/0/count"},
 		{`{"currency":"EUR","lines":[{"kind":"part","count":"1001","price":"1"}]}`, "more-than-can-be", "/lines/0/count"},
 		{`{"currency":"EUR","lines":[{"kind":"cheese","price":"1"}]}`, "unknown-word", "/lines/0/kind"},

@@ -2,6 +2,15 @@ import { call } from '../core/client.js';
 import { t } from '../words/catalogue.js';
 import { whenDue, windowOf } from './sentences.js';
 
+const letters = 60; // of a bike's name in that of a file
+
+/** The name of a calendar file: the bike's, without what no file may be called, and the first day in it. */
+export const calendarName = (bike, days) => {
+  const name = bike.replace(/[\p{C}\p{Z}/\\:*?"<>|]+/gu, ' ').replace(/^[ .]+|[ .]+$/g, '');
+  const short = [...name].slice(0, letters).join('').trim();
+  return `${[short, [...days].sort()[0]].filter(Boolean).join(' ')}.ics`;
+};
+
 /** The due oils of a bike as a calendar file. */
 export async function calendarFile(id, bike, { oils }) {
   const due = oils.filter(({ remind }) => remind);
@@ -16,5 +25,6 @@ export async function calendarFile(id, bike, { oils }) {
     })),
   });
   if (!ok?.text) throw new Error('no calendar');
-  return new File([ok.text], `${id}-oil.ics`, { type: 'text/calendar' });
+  const days = due.map(({ remind }) => remind);
+  return new File([ok.text], calendarName(bike, days), { type: 'text/calendar' });
 }

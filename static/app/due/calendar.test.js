@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { before, test } from 'node:test';
 import ICAL from 'ical.js';
 import { coreInNode } from '../../test/core-in-node.js';
+import { calendarName } from './calendar.js';
 
 let core;
 
@@ -58,4 +59,17 @@ test('each is a whole day with a stamp, an id of its own and an alarm', () => {
   const alarm = one.component.getFirstSubcomponent('valarm');
   assert.equal(alarm.getFirstPropertyValue('action'), 'DISPLAY');
   assert.equal(alarm.getFirstPropertyValue('trigger').toSeconds(), 9 * 3600);
+});
+
+test('the file is called as the bike is, with its first day, whatever the bike is called', () => {
+  const days = ['2027-06-01', '2027-05-02'];
+  for (const [bike, want] of [
+    ['Tessaly Corda 650', 'Tessaly Corda 650 2027-05-02.ics'],
+    ['The grey one · XY 12', 'The grey one · XY 12 2027-05-02.ics'],
+    ['a/b\\c:d*?"<>|\n\u202ee', 'a b c d e 2027-05-02.ics'],
+    ['../..', '2027-05-02.ics'],
+    ['', '2027-05-02.ics'],
+    ['🏍'.repeat(90), `${'🏍'.repeat(60)} 2027-05-02.ics`],
+  ])
+    assert.equal(calendarName(bike, days), want);
 });

@@ -100,7 +100,7 @@ test('the calendar file is read by another parser, each oil on its likely day', 
   await goTo(page, '#/record/oil-10');
   await untilSeen(page, words('due.use-first'));
   const file = await download(page, await temporaryFolder(t), words('due.calendar'));
-  assert.match(file.name, /\.ics$/);
+  assert.match(file.name, /^Tessaly Corda 650 \d{4}-\d\d-\d\d\.ics$/);
   const [part] = new ICAL.Component(ICAL.parse(file.text)).getAllSubcomponents('vevent');
   const event = new ICAL.Event(part);
   assert.match(event.summary, /Tessaly Corda 650, engine/);
