@@ -68,7 +68,7 @@ export class Receipts {
   /** The way to take or choose one. */
   choose(about) {
     const said = this.#said.get(about);
-    return html`<p class="label">${t('books.oil.receipt')}</p>
+    return html`<p><strong>${t('books.oil.receipt')}</strong></p>
       <div class="entry">${this.#source('camera', about)} ${this.#source('choose', about)}</div>
       <p role="status" class="told">${said ? t(said) : nothing}</p>`;
   }

@@ -42,7 +42,9 @@ const marks = ({ what, signs = {} }) =>
     t(`goods.${what}`),
     ...['grade', 'marks', 'number'].map((name) => verbatim(named(signs, name))),
     named(signs, 'seal') && t(`seal.${named(signs, 'seal')}`),
-    verbatim(named(signs, 'size')),
+    what === 'oil' && named(signs, 'size')
+      ? t('books.shelf.bottles', { size: verbatim(named(signs, 'size')) })
+      : verbatim(named(signs, 'size')),
     named(signs, 'for') && t('books.shelf.is-for', { use: verbatim(named(signs, 'for')) }),
   ].filter(Boolean);
 

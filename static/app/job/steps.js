@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
@@ -86,7 +87,8 @@ function finish(job, control) {
     return html`${phase === 'waiting' ? then : nothing}
       <p>
         <a class="button" href=${address('record', job.record.id)}>${t('nav.record')}</a>
-      </p>`;
+      </p>
+      ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', job.record.id)}>${t('record.books')}</a></p>` : nothing}`;
   return html`<section class="finish">
     ${stops(job, control)}
     <p>

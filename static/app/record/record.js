@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { costsOf } from '../bill/costs.js';
+import { marksOf } from '../books/marked.js';
 import { address } from '../ui/address.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
@@ -35,7 +36,8 @@ export async function record([id], app) {
     app.attempt(() => due.load({ newest: id }));
     await Promise.all([loadPlainWords(), settings.forOthers && loadWordsOf('visit')]);
     const [costs, others] = await Promise.all([costsOf(job), otherRecordsOf(job)]);
-    screen.draw = () => one(job, due, { costs, others }, app);
+    const marks = (await app.attempt(() => marksOf(id))) ?? nothing;
+    screen.draw = () => one(job, due, { costs, others, marks }, app);
     screen.close = () => letGo(job);
     return screen;
   }
@@ -52,7 +54,7 @@ export async function record([id], app) {
   return screen;
 }
 
-function one(job, due, { costs, others }, app) {
+function one(job, due, { costs, others, marks }, app) {
   const { record, state } = job;
   const {
     oils = [],
@@ -75,7 +77,7 @@ function one(job, due, { costs, others }, app) {
     ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', record.id)}>${t('record.books')}</a></p>` : nothing}
     ${settings.forOthers ? visitLinks(record.id) : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
-    ${section('record.warnings', findings(warnings), warnings.length)}
+    ${marks} ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}
     ${section('record.other', otherRecords(others), others.length)}
     ${section('record.problems', problems(job), state.problems?.length)} ${seen(job)}

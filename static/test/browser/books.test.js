@@ -11,7 +11,7 @@ import { temporaryFolder } from './launch.js';
 import { openWithoutServer } from './open-site.js';
 import { patience } from './patience.js';
 import { untilState } from './page.js';
-import { seen, tap, tapText, type, untilSeen } from './person.js';
+import { seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { words } from './words.js';
 
 /** The page of somebody who keeps books, with those facts and jobs in its store. */
@@ -46,6 +46,10 @@ test('old oil: a can is filled, warns, and is handed in with its receipt; the ye
   const page = await openBooks(t);
   await goTo(page, '#/books/oil');
   await type(page, words('books.oil.name'), 'Blue can');
+  await untilSeen(page, words('draft.written'));
+  await page.reload();
+  await untilSeen(page, words('draft.written'));
+  assert.equal(await typed(page, words('books.oil.name')), 'Blue can', 'it is there again');
   await type(page, words('books.oil.size'), '5 L');
   await tap(page, words('books.keep'));
   await untilSeen(page, words('can.empty'));
@@ -145,4 +149,5 @@ test('a torque wrench that is found wrong marks the job it was used for', async 
   await untilSeen(page, words('wrench-doubt.since-good'));
   await tapText(page, words('wrench-doubt.since-good'));
   await untilSeen(page, words('record.books'));
+  await untilSeen(page, words('finding.wrench-wrong.do'));
 });
