@@ -76,8 +76,8 @@ function one(job, due, { costs, others, marks }, app) {
     ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
     ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', record.id)}>${t('record.books')}</a></p>` : nothing}
     ${settings.forOthers ? visitLinks(record.id) : nothing}
-    ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing}
-    ${marks} ${section('record.warnings', findings(warnings), warnings.length)}
+    ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing} ${marks}
+    ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}
     ${section('record.other', otherRecords(others), others.length)}
     ${section('record.problems', problems(job), state.problems?.length)} ${seen(job)}
