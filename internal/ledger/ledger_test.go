@@ -223,6 +223,7 @@ func TestPersonal(t *testing.T) {
 		{ledger.BikeBook, "photo", "side", true},
 		{ledger.BikeBook, ledger.Undo, "owner", false},
 		{ledger.VisitBook, "said", "wish", true},
+		{ledger.VisitBook, "said", "keys", true},
 		{ledger.VisitBook, "said", "fuel", false},
 		{ledger.VisitBook, "signed", "handover", true},
 		{ledger.ShelfBook, "told", "owner", false},

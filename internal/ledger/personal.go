@@ -29,6 +29,7 @@ var Persons = []Person{
 	{BikeBook, "photo", ""},
 	{VisitBook, "said", "wish"},
 	{VisitBook, "said", "agreed"},
+	{VisitBook, "said", "keys"},
 	{VisitBook, "signed", ""},
 }
 
