@@ -67,7 +67,7 @@ test('a file that is damaged, cut, newer or something else changes nothing and i
   const flipped = Buffer.from(whole);
   flipped[whole.length >> 1] ^= 1;
   const before = await held(page);
-  const newer = '{"format":"tidysump-backup","version":3,"made":"2030-01-01T00:00:00.000Z"}\n';
+  const newer = '{"format":"tidysump-backup","version":4,"made":"2030-01-01T00:00:00.000Z"}\n';
   for (const [bytes, word] of [
     [flipped, 'restore.damaged'],
     [whole.subarray(0, whole.length - 1), 'restore.damaged'],

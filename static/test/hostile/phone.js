@@ -18,7 +18,7 @@ globalThis.Worker = function () {
 globalThis.fetch = async () => Response.json(entriesOf(defaultLanguage));
 await loadWords(defaultLanguage);
 
-const lists = ['jobs', 'events', 'bundles', 'beside', 'photos', 'cards', 'settings'];
+const lists = ['jobs', 'events', 'bundles', 'beside', 'photos', 'cards', 'settings', 'facts'];
 
 /** One of several phones; what is done is done on the one that was taken up last. */
 export class MemoryPhone {
@@ -36,11 +36,11 @@ const base64 = async (blob) => Buffer.from(await blob.arrayBuffer()).toString('b
 
 /**
  * All that the store of the phone in hand holds: {jobs, events, beside, photos, cards,
- * settings}, each a Map of key -> record. An event is with its job; a job without its
+ * settings, facts}, each a Map of key -> record. An event is with its job; a job without its
  * summary, which follows from its events.
  */
 export async function held() {
-  const [jobs, rows, bundles, beside, photos, cards, settings] = await use((db) =>
+  const [jobs, rows, bundles, beside, photos, cards, settings, facts] = await use((db) =>
     Promise.all(lists.map((list) => db.getAll(list))),
   );
   const keys = await use((db) => db.getAllKeys('settings'));
@@ -58,6 +58,7 @@ export async function held() {
     beside: by(beside, (row) => JSON.stringify([row.job, row.kind, row.id, row.text])),
     photos: by(pictures, ({ job, id }) => JSON.stringify([job, id])),
     cards: by(cards, ({ key }) => key),
+    facts: by(facts, ({ book, of, id }) => JSON.stringify([book, of, id])),
     settings: new Map(keys.map((key, n) => [key, settings[n]])),
   };
 }

@@ -8,6 +8,7 @@ import { canonical } from '../../app/backup/merge.js';
 import { readBackup, restore } from '../../app/backup/restore.js';
 import { makeBackup } from '../../app/backup/write.js';
 import { call } from '../../app/core/client.js';
+import { freshBikes } from '../../app/store/bikes.js';
 import { Job } from '../../app/store/job.js';
 import { Chance, seedFrom } from '../chance.js';
 import { shown } from './laws.js';
@@ -41,7 +42,16 @@ class Phones {
 
   /** One phone does something, or two exchange. */
   async act() {
-    const name = this.#chance.pick(['write', 'contradict', 'contradict', 'record', 'card', 'give']);
+    const name = this.#chance.pick([
+      'write',
+      'contradict',
+      'contradict',
+      'record',
+      'card',
+      'tell',
+      'tell',
+      'give',
+    ]);
     await this[name]();
   }
 
@@ -129,6 +139,29 @@ class Phones {
     await whole.putAll({ jobs: [record] });
   }
 
+  /** A phone tells something of a bike, under an id that other phones may use too. */
+  async tell() {
+    const [n, phone] = this.#pick();
+    await phone.phone.takeUp();
+    const [of, other] = this.#chance.pick([
+      ['bike-one', 'bike-two'],
+      ['bike-two', 'bike-one'],
+    ]);
+    const id = this.#chance.pick([`f${n}-${++this.#count}`, `shared-${this.#chance.below(3)}`]);
+    if ((await held()).facts.has(JSON.stringify(['bike', of, id]))) return;
+    const at = this.#chance.below(9) + 1;
+    const told = this.#chance.pick([
+      { kind: 'told', what: 'called', value: `Name ${this.#count}` },
+      { kind: 'joined', value: other },
+      { kind: 'job', what: this.#chance.pick(jobs) },
+      { kind: 'undo', what: `shared-${this.#chance.below(3)}` },
+    ]);
+    this.history.push(`${n} tells ${id} of ${of}: ${told.kind}`);
+    const when = { time: time(at), day: '2026-11-20', seq: at };
+    await whole.putAll({ facts: [{ book: 'bike', of, id, ...when, ...told }] });
+    await freshBikes();
+  }
+
   /** A phone changes its own card. */
   async card() {
     const [n, phone] = this.#pick();
@@ -171,16 +204,20 @@ class Phones {
 const contentOf = ({ summary: _, steps: __, ...record }) => canonical(record);
 
 /** All that a phone knows, whether it counts there or stands beside: a sorted list of texts. */
-function known({ jobs: records, events, beside, cards }) {
+function known({ jobs: records, events, beside, cards, facts }) {
   return [
     ...[...records.values()].map((record) => `job ${contentOf(record)}`),
     ...[...events.values()].map(({ job, ...event }) => `${job} ${canonical(event)}`),
     ...[...beside.values()].map(({ job, kind, text }) =>
       kind === 'job' ? `job ${text}` : `${job} ${text}`,
     ),
+    ...[...facts.values()].map((fact) => `stands ${canonical(fact)}`),
     ...[...cards.values()].map((own) => `card ${canonical(own.card)}`),
   ].sort();
 }
+
+/** Whose a job is. */
+const whose = ({ id, bike, name }) => `${id} ${bike} ${name}`;
 
 /** Asserts that what the phone wrote counts there. */
 function ownCounts({ jobs: records, events, cards }, { wrote }, what) {
@@ -207,10 +244,14 @@ test(`${rounds} times some phones in any order, with the seed ${seed}: all know 
     await phones.exchange();
     const what = () => `round ${round} with the seed ${seed}: ${phones.history.join('; ')}`;
     const all = [];
+    const bikes = [];
     for (const { phone } of phones.all) {
       await phone.takeUp();
       all.push(await held());
+      bikes.push([await store.bikeRows(), (await store.log()).map(whose).sort()]);
     }
+    for (const [n, here] of bikes.entries())
+      assert.deepEqual(here, bikes[0], `${what()}\nphone ${n} has other bikes`);
     for (const [n, here] of all.entries()) {
       assert.deepEqual(known(here), known(all[0]), `${what()}\nphone ${n} knows other things`);
       ownCounts(here, phones.all[n], `${what()}\non phone ${n} something else counts`);

@@ -6,7 +6,7 @@ import { sampleBackup, sampleCard, words } from '../words.js';
 import { unreadBackup } from '../../hostile-backup.js';
 import { on, plantPhoto } from './on-screen.js';
 
-const newer = '{"format":"tidysump-backup","version":3,"made":"2030-01-01T00:00:00.000Z"}\n';
+const newer = '{"format":"tidysump-backup","version":4,"made":"2030-01-01T00:00:00.000Z"}\n';
 
 const unread = await unreadBackup(sampleCard('tessaly-corda-650'), 40);
 
@@ -62,6 +62,10 @@ export const keep = {
     restoring(sampleBackup.slice(0, -200), words('restore.damaged')),
   ),
   'backup of a newer version': on('new', restoring(newer, words('restore.newer'))),
+  'erase persons': on('works for others', async (page) => {
+    await goTo(page, '#/keep/persons');
+    await untilSeen(page, words('persons.gone'));
+  }),
   'erase everything': (page) => goTo(page, '#/keep/erase'),
   'erase everything, the word typed': async (page) => {
     await goTo(page, '#/keep/erase');
