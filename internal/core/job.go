@@ -47,15 +47,22 @@ func (i *replayInput) Members(m *wire.Members) {
 }
 
 func replay(i *replayInput, read []finding.Finding) (*job.State, []finding.Finding) {
-	own, last := i.withoutLast(read)
-	if finding.Refused(own) {
-		return nil, own
-	}
-	p, list := makePlan(&i.planInput, nil)
+	p, last, list := i.planned(read)
 	if p == nil {
 		return nil, list
 	}
 	return job.Replay(p, &i.History, last), nil
+}
+
+// planned gives the plan of a job, and what the last one left; no plan, and why, where
+// it can't be used.
+func (i *replayInput) planned(read []finding.Finding) (*plan.Plan, *job.Trace, []finding.Finding) {
+	own, last := i.withoutLast(read)
+	if finding.Refused(own) {
+		return nil, nil, own
+	}
+	p, list := makePlan(&i.planInput, nil)
+	return p, last, list
 }
 
 // withoutLast takes out what was found about the last job, and gives what that
@@ -95,4 +102,47 @@ func billLines(i *replayInput, read []finding.Finding) (*billLinesAnswer, []find
 	}
 	lines := s.BillLines()
 	return &billLinesAnswer{lines, job.Recounted(lines)}, nil
+}
+
+// pageInput is a job, and the stage of it whose page is asked for; empty for that of the
+// whole job.
+type pageInput struct {
+	replayInput
+	stage plan.Stage
+}
+
+func (i *pageInput) Members(m *wire.Members) {
+	i.replayInput.Members(m)
+	wire.Text(m, "stage", &i.stage)
+}
+
+// jobPage lays a job out on one page.
+func jobPage(i *pageInput, read []finding.Finding) (*job.Page, []finding.Finding) {
+	p, last, list := i.planned(read)
+	if p == nil {
+		return nil, list
+	}
+	return job.PageOf(p, &i.History, last, i.stage), nil
+}
+
+// tellInput is what was filled in on a page, at the phone's time now.
+type tellInput struct {
+	pageInput
+	told []job.Told
+	now  string
+}
+
+func (i *tellInput) Members(m *wire.Members) {
+	i.pageInput.Members(m)
+	wire.List(m, "told", &i.told)
+	m.String("now", &i.now, wire.Required)
+}
+
+// tellPage turns a filled-in page into events.
+func tellPage(i *tellInput, read []finding.Finding) (*job.Telling, []finding.Finding) {
+	p, last, list := i.planned(read)
+	if p == nil {
+		return nil, list
+	}
+	return job.Tell(p, &i.History, last, i.stage, i.told, i.now), nil
 }

@@ -72,6 +72,8 @@ var units = map[string]string{
 	"Event.seq":           "Count",
 	"State.steps":         "Count",
 	"State.unread":        "Count",
+	"State.afterwards":    "Count",
+	"PageLine.done":       "Count",
 	"State.odometer":      "Kilometres",
 	"StageCount.done":     "Count",
 	"StageCount.steps":    "Count",

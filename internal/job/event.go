@@ -86,6 +86,9 @@ type Event struct {
 	// Signs are answers by question: of a problem, and of a look by the names of
 	// debris.Asks.
 	Signs map[string]string
+	// Manner says how it was told, in words of Manners parted by blanks; empty for what
+	// was told as it was done.
+	Manner string
 
 	unread string // the member for which it can't be read, as a value of a sentence; empty where it was
 }
@@ -116,4 +119,5 @@ func (e *Event) Members(m *wire.Members) {
 	m.String("text", &e.Text)
 	m.String("until", &e.Until)
 	m.TextMap("signs", &e.Signs)
+	m.String("manner", &e.Manner)
 }

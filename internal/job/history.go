@@ -22,6 +22,8 @@ type History struct {
 	// Adding: the last of Events is about to be written. What a record holds is taken
 	// as it is; a new event is refused where the plan doesn't ask for it.
 	Adding bool
+
+	fresh int // how many of the last are about to be written; 0 for one
 }
 
 // Members names the members of what happened.

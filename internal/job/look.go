@@ -2,6 +2,7 @@ package job
 
 import (
 	"maps"
+	"math"
 
 	"tidysump/internal/debris"
 	"tidysump/internal/due"
@@ -32,7 +33,8 @@ type Look struct {
 	sign    debris.Sign
 	verdict debris.Verdict
 	reasons []debris.Reason
-	order   int // place in the replay
+	order   int  // place in the replay
+	after   bool // told afterwards: its place says nothing
 
 	replaced bool // by a later one at the same step
 }
@@ -73,7 +75,7 @@ func (r *replayer) saw(e *placed) bool {
 		r.state.Looks[n].replaced = true
 	}
 	r.looked[e.Step] = len(r.state.Looks)
-	r.state.Looks = append(r.state.Looks, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: signs, sign: sign, order: e.order})
+	r.state.Looks = append(r.state.Looks, Look{ID: e.ID, Time: e.Time, Step: e.Step, Signs: signs, sign: sign, order: e.order, after: e.told(Afterwards)})
 	return true
 }
 
@@ -85,7 +87,7 @@ func (r *replayer) judge() {
 		noise = max(noise, r.state.Looks[i].sign.Noise)
 		lamp = lamp || r.state.Looks[i].sign.Lamp
 	}
-	worst, all, stopped := debris.Unsaid, !r.unlooked(), -1
+	worst, all, stop, stopped := debris.Unsaid, !r.unlooked(), false, math.MaxInt
 	var reasons []debris.Reason
 	for i := range r.state.Looks {
 		l := &r.state.Looks[i]
@@ -101,8 +103,8 @@ func (r *replayer) judge() {
 		worst = max(worst, l.verdict)
 		reasons = append(reasons, l.reasons...)
 		all = all && l.verdict > debris.Unsaid
-		if l.verdict == debris.Stop && (stopped < 0 || l.order < stopped) {
-			stopped = l.order
+		if stop = stop || l.verdict == debris.Stop; l.verdict == debris.Stop && !l.after {
+			stopped = min(stopped, l.order)
 		}
 	}
 	if !all {
@@ -127,7 +129,7 @@ func (r *replayer) judge() {
 		reasons = nil
 	}
 	r.state.Actions = nextOf(act, reasons, false)
-	if stopped >= 0 {
+	if stop {
 		r.stop(stopped)
 	}
 }
@@ -224,7 +226,7 @@ func (r *replayer) stop(since int) {
 			continue
 		}
 		r.state.WarnAt = append(r.state.WarnAt, s.ID)
-		if e := r.done[s.ID]; e != nil && s.Runs && e.order > since {
+		if e := r.done[s.ID]; e != nil && s.Runs && e.order > since && !e.told(Afterwards) {
 			r.fault(e, "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
 		}
 	}

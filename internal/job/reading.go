@@ -40,7 +40,9 @@ const AskOther = "other"
 // reading takes a reading in, and reports whether it counts.
 func (r *replayer) reading(e *placed) bool {
 	step, ask := r.asked(e)
-	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, About: e.About, Name: r.nameOf(e)}
+	read := Read{ID: e.ID, Time: e.Time, Step: e.Step, What: e.What, About: e.About, Name: r.nameOf(e), Manners: mannersOf(e)}
+	thing := read.What + " " + read.About
+	before := r.earlier(e, thing)
 	counts := false
 	switch {
 	case ask == nil:
@@ -48,7 +50,10 @@ func (r *replayer) reading(e *placed) bool {
 	case step == nil:
 		counts = readAsTyped(e, &read)
 	case e.What == plan.AskLevel:
-		counts = r.levelRead(e, step, ask, &read)
+		level, share := r.level[e.About], r.share[e.About]
+		if counts = r.levelRead(e, step, ask, &read); before {
+			r.level[e.About], r.share[e.About] = level, share
+		}
 	case e.What == plan.AskLeak:
 		counts = r.leakRead(e, step, ask, &read)
 	default:
@@ -57,7 +62,10 @@ func (r *replayer) reading(e *placed) bool {
 	if !counts {
 		return r.readUnclear(e, &read)
 	}
-	thing := read.What + " " + read.About
+	if before {
+		r.state.Readings = append(r.state.Readings, read)
+		return true
+	}
 	if n, again := r.stands[thing]; again && read.What != AskOther {
 		r.state.Readings[n].Stands = false
 	}

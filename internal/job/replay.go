@@ -18,7 +18,7 @@ type replayer struct {
 	taken    *takings
 	chose    map[string]bool    // choices that hold, by their ids
 	more     bool               // there is more to report than is
-	newest   int                // place of the event that is about to be written; -1 where none is
+	newest   int                // place of the first event that is about to be written; -1 where none is
 	done     map[string]*placed // steps done, each by the event that counts
 	level    map[string]string
 	looked   map[string]int      // places of the looks that count, by their steps
@@ -42,7 +42,10 @@ type replayer struct {
 // Replay runs what happened over the plan of the job. An event that can't be used is
 // reported and has no effect; it stays in the record. last is what the last job on
 // the same bike left, with which this one is compared; nil where there is none.
-func Replay(p *plan.Plan, h *History, last *Trace) *State {
+func Replay(p *plan.Plan, h *History, last *Trace) *State { return replayed(p, h, last).state }
+
+// replayed is Replay that gives all that it collected.
+func replayed(p *plan.Plan, h *History, last *Trace) *replayer {
 	r := run(p, h)
 	r.last = last
 	r.progress()
@@ -51,9 +54,11 @@ func Replay(p *plan.Plan, h *History, last *Trace) *State {
 	r.wentBack()
 	r.dueAgain()
 	r.open()
+	r.passed()
+	r.gates()
 	r.helps()
 	r.summarize()
-	return r.state
+	return r
 }
 
 // run takes the events in.
@@ -63,7 +68,7 @@ func run(p *plan.Plan, h *History) *replayer {
 		looked: map[string]int{}, met: map[string]int{}, stands: map[string]int{},
 		share: map[string]*float64{}, openedElsewhere: map[string]int{}, closedElsewhere: map[string]int{}, trace: newTrace(p)}
 	if h.Adding {
-		r.newest = len(h.Events) - 1
+		r.newest = len(h.Events) - max(h.fresh, 1)
 	}
 	r.unread(h)
 	r.full(h)
@@ -81,6 +86,7 @@ func run(p *plan.Plan, h *History) *replayer {
 			r.inherit(e)
 		}
 		if (e.ID == "" || !r.taken.gone[e.ID]) && r.checked(e) {
+			r.manner(e)
 			r.apply(e)
 		}
 	}
@@ -156,7 +162,9 @@ func (r *replayer) unclosed(e *placed) bool {
 	return fresh
 }
 
-func (r *replayer) isNew(e *placed) bool { return e.list == "/events" && e.at == r.newest }
+func (r *replayer) isNew(e *placed) bool {
+	return e.list == "/events" && r.newest >= 0 && e.at >= r.newest
+}
 
 // checked reports whether an event can be used at all.
 func (r *replayer) checked(e *placed) bool {

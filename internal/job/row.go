@@ -2,6 +2,7 @@ package job
 
 import (
 	"tidysump/internal/finding"
+	"tidysump/internal/oil"
 	"tidysump/internal/quantity"
 	"tidysump/internal/shown"
 	"tidysump/internal/wire"
@@ -33,6 +34,8 @@ type RowOil struct {
 	Poured  string  // in the person's units; empty when nothing was
 	Level   string  // word id of the last level read; empty when none was
 	In, Out float64 // what was poured and drained, in L
+	Circuit string  // only where something was drained, as Waste
+	Waste   oil.Waste
 }
 
 // Members names the members of an oil in a table.
@@ -42,6 +45,8 @@ func (o *RowOil) Members(m *wire.Members) {
 	m.String("level", &o.Level)
 	m.Float("in", &o.In)
 	m.Float("out", &o.Out)
+	m.String("circuit", &o.Circuit)
+	wire.Text(m, "waste", &o.Waste)
 }
 
 // Row gives what a table shows of the job, texts in that system of units. What was
@@ -52,6 +57,9 @@ func (s *State) Row(system quantity.System) *TableRow {
 	for i := range s.Oils {
 		o := &s.Oils[i]
 		row := RowOil{Role: o.Role, Level: o.Level, In: o.In, Out: o.Out}
+		if o.Waste != "" {
+			row.Circuit, row.Waste = o.Circuit, o.Waste
+		}
 		if len(o.Poured) > 0 {
 			row.Poured = first(print.Litres(o.In))
 		}

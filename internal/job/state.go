@@ -75,6 +75,10 @@ type State struct {
 	// empty otherwise.
 	Redo   string
 	Unread int // events that can't be read
+	// Gates are the steps not done at which something is to be looked at, touched or read
+	// before one goes on, and was not: ids. Afterwards counts the steps told afterwards.
+	Gates      []string
+	Afterwards int
 
 	Odometer float64 // km; zero while not read
 }
@@ -115,6 +119,8 @@ func (s *State) Members(m *wire.Members) {
 	wire.List(m, "elsewhere", &s.Elsewhere)
 	m.String("redo", &s.Redo)
 	m.Int("unread", &s.Unread)
+	wire.Texts(m, "gates", &s.Gates)
+	m.Int("afterwards", &s.Afterwards)
 	wire.Findings(m, "findings", &s.Findings)
 	wire.List(m, "problems", &s.Problems)
 	m.Object("summary", &s.Summary)
@@ -191,6 +197,8 @@ type Read struct {
 	Choice, Share string
 	// Verdict is what a temperature means before the oil is drained, a word id.
 	Verdict string
+	// Manners are word ids of how it was told; empty for what was typed as it was done.
+	Manners []string
 	// Stands: nothing later says otherwise about the same thing.
 	Stands bool
 }
@@ -208,6 +216,7 @@ func (r *Read) Members(m *wire.Members) {
 	m.String("choice", &r.Choice)
 	m.String("share", &r.Share)
 	m.String("verdict", &r.Verdict)
+	wire.Texts(m, "manners", &r.Manners)
 	m.Bool("stands", &r.Stands)
 }
 

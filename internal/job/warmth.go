@@ -48,6 +48,10 @@ func (r *replayer) warmIs(e *placed, celsius float64, read *Read) {
 		w.Burns = lasting(seconds / 60)
 	}
 	two := &drain.Readings{First: before.celsius, Second: celsius, Minutes: (now.at - before.at) / 60, Air: usualAir, AirTo: usualAirTo}
+	if e.told(Afterwards) {
+		r.warm = before // when it was read isn't known
+		return
+	}
 	if before.at == 0 || two.Minutes < leastBetween || two.Toward(drain.WarmLow, drain.WarmHigh) != drain.Cooling {
 		return
 	}

@@ -20,7 +20,7 @@ func (p *planner) put(word string, on subject) {
 
 // fitted fits a recipe to its subject.
 func (p *planner) fitted(r *recipe, on subject) Step {
-	s := Step{Word: "step." + r.word, Must: r.must, After: r.after, Values: p.values(r.word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
+	s := Step{Word: "step." + r.word, Subject: on.id(), Must: r.must, After: r.after, Values: p.values(r.word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
 		Finds: r.finds, Runs: r.runs, Interim: r.interim, at: r.at}
 	if r.opens {
 		s.Opens = p.openedAt(on)
@@ -248,8 +248,20 @@ func (d *day) ask(what string, on subject) Ask {
 		a.Choice = holeLevels
 	case what == AskLevel:
 		a.Choice, a.Gauge = levels, gaugeOf(on.circuit)
+	case what == AskTorque:
+		a.Card = d.taken("torque", on.bolt.Torque)
 	}
 	return a
+}
+
+// taken is a figure of the card as somebody would type it who takes it over; empty where
+// it is not known, is a range, or is an estimate.
+func (d *day) taken(name string, f *card.Figure) string {
+	shown := d.print.Card(name, f, name)
+	if _, ranged := f.Upper(); ranged || len(shown.Texts) == 0 || f.Standing == card.Estimated {
+		return ""
+	}
+	return shown.Texts[0]
 }
 
 // asksIn are the units in which a bare number is read, where one is typed.

@@ -213,6 +213,16 @@ func (p *Plan) Circuits() []*card.Circuit { return p.day.circuits }
 // that is changed.
 func (p *Plan) Volume(c *card.Circuit) *card.Figure { return p.day.volume(c) }
 
+// Taken is a circuit's volume due today, as somebody would type it who takes it over from
+// the card; empty where the card doesn't know it, gives a range or only estimates it, and
+// where no oil is changed.
+func (p *Plan) Taken(c *card.Circuit) string {
+	if p.GetHome() {
+		return ""
+	}
+	return p.day.taken("due", p.day.volume(c))
+}
+
 // Printer prints figures in the units of the plan's bench.
 func (p *Plan) Printer() *shown.Printer { return &p.day.print }
 

@@ -75,6 +75,9 @@ type Ask struct {
 	// Gauge: a level that may also be read as a share of the band between the
 	// marks.
 	Gauge *Gauge
+	// Card is what the card gives, as it would be typed: it can be taken over in one tap.
+	// Empty where the card doesn't know it, gives a range or only estimates it.
+	Card string
 	// Amends: oil can be poured or taken out here to mend the level. A level read
 	// before anything is drained changes nothing.
 	Amends bool
@@ -87,6 +90,7 @@ func (a *Ask) Members(m *wire.Members) {
 	m.String("unit", &a.Unit)
 	wire.Texts(m, "choice", &a.Choice)
 	wire.Optional(m, "gauge", &a.Gauge)
+	m.String("card", &a.Card)
 	m.Bool("amends", &a.Amends)
 }
 
@@ -140,6 +144,9 @@ type Step struct {
 	Runs  bool   // the engine runs or the bike is ridden
 	// Interim: a level asked for is read too early to count.
 	Interim bool
+	// Subject is the id of the circuit, fastener, filter or strainer that it is about;
+	// empty where it is about none, or about several.
+	Subject string
 	// Opens and Closes are the ids of the fasteners that the step opens and closes.
 	Opens, Closes []string
 

@@ -6,12 +6,13 @@ import { watchFacts } from '../store/windows.js';
 import { address } from '../ui/address.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { Book } from './book.js';
-import { list } from './list.js';
+import { chosenOf, list } from './list.js';
 import { OfJob } from './of-job.js';
 import { oil } from './oil.js';
 import { Receipts } from './receipts.js';
 import { shelf } from './shelf.js';
-import { openWants } from './wants.js';
+import { drainedLately } from './drained.js';
+import { bikesToChoose, wantsOf } from './wants.js';
 import { wrenches } from './wrenches.js';
 import { YearTable } from './year.js';
 
@@ -60,9 +61,16 @@ async function partOf(part, of, app) {
       return { books: [book], title: 'books.shelf', draw: () => shelf(book) };
     }
     case 'list': {
-      const wants = (await app.attempt(() => openWants())) ?? [];
-      const book = await Book.open('shelf', app, { wants });
-      return { books: [book], title: 'books.list', draw: () => list(book) };
+      const book = await Book.open('shelf', app);
+      const bikes = (await app.attempt(() => bikesToChoose())) ?? new Map();
+      const choose = async (/** @type {string[]} */ ids) => {
+        book.drafts.put('list', ids);
+        book.asked = { wants: await wantsOf(ids) };
+        await book.load();
+      };
+      await app.attempt(() => choose(chosenOf(book)));
+      const act = (ids) => app.attempt(() => choose(ids)).then(() => app.redraw());
+      return { books: [book], title: 'books.list', draw: () => list(book, bikes, act) };
     }
     case 'wrenches': {
       const book = await Book.open('wrench', app);
@@ -80,6 +88,13 @@ async function partOf(part, of, app) {
 
 async function oilPart(of, app) {
   const book = await Book.open('oil', app);
+  // It needs none of them, and some take a while.
+  const lately = async () => {
+    book.asked = { jobs: await drainedLately() };
+    await book.load();
+    app.redraw();
+  };
+  if (!of) lately().catch(() => {});
   const { cans = [], years = [] } = book.answer;
   const receipts = new Receipts(app);
   receipts.load(cans.map(({ id }) => id));

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
 import { section } from '../ui/section.js';
-import { t, text } from '../words/catalogue.js';
+import { t, text, verbatim } from '../words/catalogue.js';
 import { Form } from './form.js';
 import { wanted } from './list.js';
 import { Book } from './book.js';
@@ -148,7 +148,7 @@ export class OfJob {
       const fact = { kind: 'used', what: key, value, job: this.job.record.id };
       return form.keep(item, fact, { say: 'books.kept' });
     };
-    return html`<h4>${text(name)}</h4>
+    return html`<h4>${verbatim(name)}</h4>
       ${form.draw('books.shelf.count-down', keep)}`;
   }
 
@@ -177,7 +177,7 @@ export class OfJob {
         { say: 'books.kept' },
       );
     return html`<article class="sheet">
-      <h3>${text(name)}</h3>
+      <h3>${verbatim(name)}</h3>
       <p>
         ${[scale[0], t(serves ? 'books.wrenches.serves' : 'books.wrenches.serves-not'), t(state)].filter(Boolean).join(' · ')}
       </p>
@@ -188,7 +188,7 @@ export class OfJob {
               <button
                 type="button"
                 class="quiet"
-                aria-label=${t('books.wrenches.use.of', { name })}
+                aria-label=${t('books.wrenches.use.of', { name: verbatim(name) })}
                 @click=${use}
               >
                 ${t('books.wrenches.use')}

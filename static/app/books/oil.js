@@ -3,7 +3,7 @@ import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
 import { section } from '../ui/section.js';
-import { t, text, verbatim } from '../words/catalogue.js';
+import { t, verbatim } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh } from './form.js';
@@ -24,7 +24,7 @@ export function oil(book, receipts) {
   return html`
     <h1 tabindex="-1">${t('books.oil')}</h1>
     <p>${t('books.oil.how')}</p>
-    ${findings(found)} ${here.map((can) => one(can, book, receipts))}
+    ${findings(found)} ${waiting(book)} ${here.map((can) => one(can, book, receipts))}
     ${
       years.length
         ? section(
@@ -37,6 +37,27 @@ export function oil(book, receipts) {
     }
     ${fresh('books.oil.new', newCan(book), here)}
   `;
+}
+
+/** The jobs whose old oil is in no can yet. */
+function waiting({ answer }) {
+  const jobs = new Map();
+  for (const { job, volume, kind } of answer.proposed ?? [])
+    jobs.set(job, [...(jobs.get(job) ?? []), `${t(kind)}: ${volume?.[0]}`]);
+  if (!jobs.size) return nothing;
+  return section(
+    'books.oil.waiting',
+    html`<ul class="jobs">
+      ${[...jobs].map(
+        ([job, oils]) =>
+          html`<li>
+            <a href=${address('books', 'job', job)}>
+              <strong>${t('record.books')}</strong> ${oils.map((oil) => html`<span>${oil}</span>`)}
+            </a>
+          </li>`,
+      )}
+    </ul>`,
+  );
 }
 
 /** @param {OilYear} year */
@@ -56,7 +77,7 @@ const year = ({ year: of = 0, sums = [] }) =>
 function one(can, book, receipts) {
   const { id, name, kind, state, holds, size, room, filled = 0, mixed, entries: list = [] } = can;
   return html`<article class="sheet book-item">
-    <h2>${text(name || '@not-known')}</h2>
+    <h2>${name ? verbatim(name) : t('not-known')}</h2>
     <p>${t(kind)}</p>
     ${size ? html`<meter min="0" max="100" high="89" optimum="0" value=${filled} aria-label=${t('books.oil.filled', { name: verbatim(name ?? '') })}></meter>` : nothing}
     <p class="big">

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
-import { t, text, verbatim } from '../words/catalogue.js';
+import { t, verbatim } from '../words/catalogue.js';
 import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh, named } from './form.js';
@@ -51,7 +51,7 @@ const marks = ({ what, signs = {} }) =>
 function one(item, book) {
   const { id, name, left, out, opened, what, entries: list = [] } = item;
   return html`<article class="sheet book-item">
-    <h2>${text(name || '@not-known')}</h2>
+    <h2>${name ? verbatim(name) : t('not-known')}</h2>
     <p>${marks(item).join(' · ')}</p>
     <p class="big">${left ? left.join(' · ') : t('books.shelf.left-unknown')}</p>
     ${out ? html`<p class="book-warn">${t('books.shelf.out')}</p>` : nothing}

@@ -5,7 +5,7 @@ import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { figureRow } from '../ui/figure.js';
 import { finding, findings } from '../ui/findings.js';
-import { t, text, verbatim } from '../words/catalogue.js';
+import { t, verbatim } from '../words/catalogue.js';
 import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh, named } from './form.js';
@@ -37,7 +37,7 @@ function one(wrench, book) {
   const { name, scale = [], drive, state, checked, due, days = 0, uses = 0 } = wrench;
   const bad = state === 'wrench.wrong' || state === 'wrench.due';
   return html`<article class="sheet book-item">
-    <h2>${text(name || '@not-known')}</h2>
+    <h2>${name ? verbatim(name) : t('not-known')}</h2>
     <p>${[...scale, drive && verbatim(drive)].filter(Boolean).join(' · ')}</p>
     <p class=${bad ? 'big book-warn' : 'big'}>${t(state)}</p>
     ${

@@ -20,6 +20,7 @@ export interface Ops {
   fault: { in: FaultInput; out: FaultAnswer };
   forms: { in: CalcAsk; out: Forms };
   garage: { in: GarageInput; out: GarageAnswer };
+  'job-page': { in: PageInput; out: Page };
   'last-job': { in: LastInput; out: LastAnswer };
   'lay-over': { in: LayInput; out: LayAnswer };
   limits: { in: Nothing; out: LimitsAnswer };
@@ -30,6 +31,7 @@ export interface Ops {
   roadside: { in: RoadsideInput; out: RoadsideAnswer };
   shelf: { in: ShelfInput; out: ShelfAnswer };
   survey: { in: SurveyInput; out: SurveyAnswer };
+  'tell-page': { in: TellInput; out: Telling };
   unsaved: { in: UnsavedInput; out: UnsavedAnswer };
   visit: { in: VisitInput; out: VisitAnswer };
   visits: { in: TodayInput; out: Today };
@@ -275,6 +277,9 @@ export type OwnFigure =
   | 'thickness'
   | 'number';
 
+/** PagePart is a section of a page. */
+export type PagePart = 'opened' | 'oil' | 'seen' | 'gates' | 'rest' | 'steps';
+
 /** Phase is how far a job has come. */
 export type Phase = 'open' | 'waiting' | 'closed';
 
@@ -333,8 +338,8 @@ export type StateWord = 'cold' | 'warm' | 'hot';
  */
 export type System = 'metric' | 'us' | 'imperial';
 
-/** Telling is what is told of a bike. */
-export type Telling = 'called' | 'plate' | 'frame' | 'words' | 'owner' | 'reach';
+/** TellingWord is what is told of a bike. */
+export type TellingWord = 'called' | 'plate' | 'frame' | 'words' | 'owner' | 'reach';
 
 /** Waste is a kind of old oil that is kept apart from the others until it is handed in. */
 export type Waste = 'engine' | 'gear' | 'spoiled';
@@ -657,6 +662,11 @@ export interface Event {
   until?: string;
   /** Signs are answers by question: of a problem, and of a look by the names of debris.Asks. */
   signs?: { [name: string]: string };
+  /**
+   * Manner says how it was told, in words of Manners parted by blanks; empty for what was told as
+   * it was done.
+   */
+  manner?: string;
 }
 
 /** Past is an earlier job on the same bike, as it is stored. */
@@ -1204,6 +1214,79 @@ export interface Photo {
   what?: string;
 }
 
+/**
+ * PageInput is a job, and the stage of it whose page is asked for; empty for that of the whole job.
+ */
+export interface PageInput {
+  card: Card;
+  bench?: Bench | null;
+  steps?: string[] | null;
+  /** time; empty where that isn't known */
+  started?: string | null;
+  events?: Event[] | null;
+  /**
+   * Beside are other contents under ids of Events, which came from elsewhere. What stands in Events
+   * counts until an event of the kind Choose says otherwise.
+   */
+  beside?: Event[] | null;
+  /**
+   * Adding: the last of Events is about to be written. What a record holds is taken as it is; a new
+   * event is refused where the plan doesn't ask for it.
+   */
+  adding?: boolean | null;
+  /** on the same bike; nil where there is none */
+  last?: Past | null;
+  stage?: Stage | null;
+}
+
+/**
+ * Page is a job on one page, for one who knows: a line for each thing that was opened, for the oil
+ * and what it showed, for the gates, and for all the rest. Of a stage it is a line for each of its
+ * steps.
+ */
+export interface Page {
+  lines?: PageLine[];
+  /** Finished: the work was ended. */
+  finished?: boolean;
+}
+
+/** PageLine is a line of a page: a tick for the steps that it stands for, and what it asks. */
+export interface PageLine {
+  id: string;
+  part: PagePart;
+  /** word id of its title */
+  word: string;
+  /** that fill it */
+  values?: { [name: string]: string };
+  /** ids of the steps that its tick says were done; empty where there is no tick */
+  steps?: string[];
+  /** how many of them were told */
+  done?: Count;
+  /** Figures are the card's. */
+  figures?: ShownFigure[];
+  asks?: PageAsk[];
+  /** Looks are ids of the steps at which all that came out is told, where it was something. */
+  looks?: string[];
+}
+
+/** PageAsk is something that a line asks: a reading of a step, or AskSeen. */
+export interface PageAsk {
+  /** id of the step whose reading it is */
+  step?: string;
+  what: string;
+  of?: string;
+  unit?: string;
+  choice?: string[];
+  card?: string;
+  /**
+   * Texts are what was told, in the person's units; of a volume the sum. Answer is the choice that
+   * was told. Manners are word ids of how.
+   */
+  texts?: string[];
+  answer?: string;
+  manners?: string[];
+}
+
 /** LastInput are the jobs on the bike of a job that was started then. */
 export interface LastInput {
   started: string;
@@ -1271,7 +1354,7 @@ export interface LimitsAnswer {
   getHomeAt?: Place[];
   /** facts that tell of a person */
   personal?: Person[];
-  told?: Telling[];
+  told?: TellingWord[];
   aside?: Reason[];
   /** that a bike may have of its own */
   figures?: OwnFigure[];
@@ -1514,6 +1597,11 @@ export interface PlanAsk {
   /** Gauge: a level that may also be read as a share of the band between the marks. */
   gauge?: Gauge;
   /**
+   * Card is what the card gives, as it would be typed: it can be taken over in one tap. Empty where
+   * the card doesn't know it, gives a range or only estimates it.
+   */
+  card?: string;
+  /**
    * Amends: oil can be poured or taken out here to mend the level. A level read before anything is
    * drained changes nothing.
    */
@@ -1672,6 +1760,12 @@ export interface State {
   redo?: string;
   /** events that can't be read */
   unread?: Count;
+  /**
+   * Gates are the steps not done at which something is to be looked at, touched or read before one
+   * goes on, and was not: ids. Afterwards counts the steps told afterwards.
+   */
+  gates?: string[];
+  afterwards?: Count;
   findings?: Finding[];
   /** that stand, the earliest first */
   problems?: Trouble[];
@@ -1744,6 +1838,8 @@ export interface Read {
   share?: string;
   /** Verdict is what a temperature means before the oil is drained, a word id. */
   verdict?: string;
+  /** Manners are word ids of how it was told; empty for what was typed as it was done. */
+  manners?: string[];
   /** Stands: nothing later says otherwise about the same thing. */
   stands?: boolean;
 }
@@ -2183,6 +2279,64 @@ export interface RowOil {
   in?: Litres;
   /** what was poured and drained, in L */
   out?: Litres;
+  /** only where something was drained, as Waste */
+  circuit?: string;
+  waste?: Waste;
+}
+
+/** TellInput is what was filled in on a page, at the phone's time now. */
+export interface TellInput {
+  card: Card;
+  bench?: Bench | null;
+  steps?: string[] | null;
+  /** time; empty where that isn't known */
+  started?: string | null;
+  events?: Event[] | null;
+  /**
+   * Beside are other contents under ids of Events, which came from elsewhere. What stands in Events
+   * counts until an event of the kind Choose says otherwise.
+   */
+  beside?: Event[] | null;
+  /**
+   * Adding: the last of Events is about to be written. What a record holds is taken as it is; a new
+   * event is refused where the plan doesn't ask for it.
+   */
+  adding?: boolean | null;
+  /** on the same bike; nil where there is none */
+  last?: Past | null;
+  stage?: Stage | null;
+  told?: Told[] | null;
+  now: string;
+}
+
+/**
+ * Told is what was filled in on a page: the tick of a line, an answer to what it asks, or that the
+ * work is finished.
+ */
+export interface Told {
+  /** id of the line; TellFinish for the finish */
+  line: string;
+  /** What and About name the question; empty for the tick. */
+  what?: string | null;
+  /** What and About name the question; empty for the tick. */
+  of?: string | null;
+  /**
+   * Value is as typed, or the choice; of a tick "yes" or "no". An empty answer, and a tick that is
+   * taken away, takes back what was told.
+   */
+  value?: string | null;
+  /** Manner is AsCard where the value is taken over from the card. */
+  manner?: string | null;
+}
+
+/**
+ * Telling is what a filled-in page comes to: the events to write, none where something was refused,
+ * and what was found, with places below "/told".
+ */
+export interface Telling {
+  /** without id, time and place in the job */
+  events?: Event[];
+  findings?: Finding[];
 }
 
 /** UnsavedInput are a record's jobs and the times of its backups. */

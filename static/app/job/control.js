@@ -20,7 +20,8 @@ export class Control {
   forms;
   look = null; // the one on the screen
   visit; // of the customer, beside the job
-  view; // undefined for one step, or 'steps'
+  page = null; // the page of the job that is on the screen
+  view; // undefined for one step, 'steps', 'page', or 'stage' with the stage as its id
   stepId; // of the step shown; undefined for the next one
   /** @type {Promise<unknown>} what is being saved: one thing after the other */
   #before = Promise.resolve();
@@ -52,6 +53,7 @@ export class Control {
     this.latest = null;
     this.typed.clear();
     this.look = null;
+    this.page = null;
     this.view = view;
     this.stepId = stepId;
     return true;
@@ -74,6 +76,19 @@ export class Control {
     this.latest = found ? { event, findings: found } : null;
     watchTimers(this.job, this.app);
     return Boolean(found) && !found.some((f) => f.grade === 'refuse');
+  }
+
+  /**
+   * Keeps what was filled in on a page, and what stood in these fields with it; resolves to
+   * what was found about it, undefined where the phone could not store it.
+   */
+  tell(stage, told, fields) {
+    const keys = fields.map((field) => this.drafts.key(field));
+    const kept = this.#before.then(() =>
+      this.app.attempt(() => this.job.tell(stage, told, keys), 'job.not-saved'),
+    );
+    this.#before = kept.then(() => watchTimers(this.job, this.app));
+    return kept;
   }
 
   /** Adds an event, which keeps what stood in these fields, and says so; resolves to whether it was kept. */

@@ -18,6 +18,7 @@ import { look, looks } from '../look/look.js';
 import { onward, stepBefore } from './moves.js';
 import { note, notesOnCard } from './note.js';
 import { openJob } from '../plain/open.js';
+import { page } from './page.js';
 import { takePhoto } from '../photos/take.js';
 import { letGo } from '../photos/photos.js';
 import { allSteps, closing, redo } from './steps.js';
@@ -31,7 +32,8 @@ import { visitBeside } from '../visit/from-job.js';
 
 /**
  * A job under way. "#/job/ID" shows the next step, "#/job/ID/step/STEP" any
- * step, "#/job/ID/steps" all of them.
+ * step, "#/job/ID/steps" all of them; "#/job/ID/page" is the whole job on one page,
+ * "#/job/ID/stage/STAGE" one of its stages.
  */
 export async function job([id, view, stepId], app) {
   await Promise.all([...['hands', 'keep'].map(loadWordsOf), loadLimits()]);
@@ -73,6 +75,7 @@ export async function job([id, view, stepId], app) {
 
 function draw(job, control) {
   if (control.view === 'steps') return allSteps(job, control);
+  if (control.view === 'page' || control.view === 'stage') return page(job, control);
   const step = job.step(control.stepId ?? job.state.next);
   if (!step) return closing(job, control);
   // What was typed or opened at one step does not appear at the next.

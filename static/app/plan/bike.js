@@ -35,7 +35,8 @@ export async function bike([id, alone], app) {
   /** @type {Bench} */
   const bench = { system: settings.system };
   const due = new DueSection(machine.card, app, machine);
-  const state = { asking: false };
+  /** @type {{ asking: boolean, view: string[] }} view: which of the job comes first */
+  const state = { asking: false, view: [] };
   /** @type {Answer<Plan> | null} */
   let answer = null;
   const makePlan = async () => {
@@ -64,10 +65,11 @@ export async function bike([id, alone], app) {
     );
     if (!job) return;
     askToKeep();
-    go('job', job);
+    go('job', job, ...state.view);
   };
   const acts = {
-    start: async () => {
+    start: async (...view) => {
+      state.view = view;
       await machine.told; // what counts in the job, and whose it is
       if (!machine.ambiguous) return start(machine);
       state.asking = true;
@@ -130,7 +132,10 @@ function sheets(card, answer) {
 const begin = (answer, acts) =>
   answer?.ok
     ? html`<div class="actions">
-        <button type="button" class="main" @click=${acts.start}>${t('plan.start')}</button>
+        <button type="button" class="main" @click=${() => acts.start()}>${t('plan.start')}</button>
+        <button type="button" class="quiet" @click=${() => acts.start('page')}>
+          ${t('plan.quick')}
+        </button>
       </div>`
     : nothing;
 

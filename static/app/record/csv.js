@@ -56,7 +56,7 @@ export function row({ name, started, summary: before = {} }, answer = {}, told =
       .map((word) => t(word))
       .join(', '),
     odometer ?? '',
-    oils.map(({ role, poured }) => `${t(role)}: ${poured ?? t('not-known')}`).join('\n'),
+    oils.map(({ role, poured }) => `${t(role)}: ${poured ?? t('not-told')}`).join('\n'),
     first.in ?? '',
     first.out ?? '',
     first.level ? t(first.level) : '',

@@ -77,6 +77,7 @@ function one(job, due, { costs, others, marks }, app) {
     ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', record.id)}>${t('record.books')}</a></p>` : nothing}
     ${settings.forOthers ? visitLinks(record.id) : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing} ${marks}
+    ${state.afterwards ? html`<p>${t('record.afterwards', { count: state.afterwards })}</p>` : nothing}
     ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}
     ${section('record.other', otherRecords(others), others.length)}
@@ -137,12 +138,13 @@ function balance({ role, due, drained, poured, level, verdict }) {
   </article>`;
 }
 
-function reading({ what, name, texts, card, verdict, time }) {
+function reading({ what, name, texts, card, manners = [], verdict, time }) {
   return html`<li>
     <strong>${t(`ask.${what}`)}</strong> ${name ? text(name) : nothing}:
     ${texts.map(text).join(' · ')}
     ${card ? html`<small>${t('record.card', { value: card[0] })}</small>` : nothing}
-    ${verdict ? t(verdict) : nothing} <small>${when(time)}</small>
+    ${manners.map((word) => html`<small>${t(word)}</small> · `)} ${verdict ? t(verdict) : nothing}
+    <small>${when(time)}</small>
   </li>`;
 }
 

@@ -160,7 +160,7 @@ const watched = ['paper.watch.floor', 'paper.watch.level', 'paper.watch.lamp'];
 
 /** What to watch from now on; of a bike that is not to be ridden, what to do about it. */
 const watch = ({ findings: doubts = [], actions = [], summary: { stop } }) => html`
-  ${doubts.map(finding)}
+  ${doubts.filter(({ code }) => code !== 'finished-without').map(finding)}
   <ul>
     ${[...actions, ...(stop ? [] : watched)].map((word) => html`<li>${t(word)}</li>`)}
   </ul>

@@ -11,7 +11,7 @@ import { loadWordsOf } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
 import { newId } from '../site/new-id.js';
 
-/** @import { Answer, Bench, Card, Event, Finding, Past, Plan, State } from '../core/core.d.ts' */
+/** @import { Answer, Bench, Card, Event, Finding, Past, Plan, Stage, State, Told } from '../core/core.d.ts' */
 /** @import { Beside, BikeRow, JobRecord, Picture } from './records.d.ts' */
 
 /**
@@ -205,14 +205,15 @@ export class Job {
    * phone's clock says.
    *
    * @param {Event} event
+   * @param {number} [nth] of those that are written in one go, from 1
+   * @param {Date} [now]
    * @returns {Event & { id: string }}
    */
-  #full(event) {
-    const now = new Date();
+  #full(event, nth = 1, now = new Date()) {
     return {
       id: newId(),
       time: now.toISOString(),
-      seq: this.events.length + 1,
+      seq: this.events.length + nth,
       day: today(now),
       ...event,
     };
@@ -314,6 +315,51 @@ export class Job {
     await this.#keep({ ...this.record, summary: state?.summary }, full, photo, drafts);
     this.state = state; // only now: what the screen shows is kept
     return own;
+  }
+
+  /** @param {Stage | ''} stage */
+  #asPage = (stage) => ({ ...this.history(), last: this.#last, stage: stage || null });
+
+  /**
+   * The page of the job, or of a stage of it.
+   *
+   * @param {Stage | ''} stage '' for that of the whole job
+   */
+  async page(stage) {
+    return (await call('job-page', this.#asPage(stage))).ok;
+  }
+
+  /**
+   * Keeps what was filled in on a page, all of it or, where something is refused, nothing;
+   * resolves to what was found about it.
+   *
+   * @param {Stage | ''} stage
+   * @param {Told[]} told
+   * @param {string[]} drafts
+   * @returns {Promise<Finding[]>}
+   */
+  tell(stage, told, drafts) {
+    return this.#inTurn(async () => {
+      await this.#reread();
+      const now = new Date();
+      const { ok, findings = [] } = await call('tell-page', {
+        ...this.#asPage(stage),
+        told,
+        now: now.toISOString(),
+      });
+      if (!ok) return findings;
+      const { events = [], findings: found = [] } = ok;
+      if (!events.length) return found;
+      const full = events.map((event, n) => this.#full(event, n + 1, now));
+      const { ok: state } = await this.#ask([...this.events, ...full]);
+      const record = { ...this.record, summary: state?.summary ?? this.record.summary };
+      await keeping(drafts, () => store.addEvents(record, full, drafts));
+      this.record = record;
+      this.events = [...this.events, ...full];
+      if (state) this.state = state;
+      announce(record.id);
+      return found;
+    });
   }
 
   /**

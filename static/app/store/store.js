@@ -105,6 +105,21 @@ export const addEvent = (record, event, photo, drafts = []) =>
   });
 
 /**
+ * Adds events to a job in one go, which what these drafts hold is in.
+ *
+ * @param {JobRecord} record
+ * @param {(Event & { id: string })[]} events
+ * @param {string[]} drafts
+ */
+export const addEvents = (record, events, drafts) =>
+  write(['jobs', 'log', 'events', 'drafts'], (tx) => {
+    for (const event of events) tx.objectStore('events').add({ ...event, job: record.id });
+    tx.objectStore('jobs').put(record);
+    tx.objectStore('log').put(lineOf(record));
+    for (const key of drafts) tx.objectStore('drafts').delete(key);
+  });
+
+/**
  * A setting; undefined where there is none, or what is kept there is none.
  *
  * @param {string} key

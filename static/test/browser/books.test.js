@@ -91,6 +91,8 @@ test('old oil: a can is filled, warns, and is handed in with its receipt; the ye
 
 test('a job puts into the books what it drained and used, once', async (t) => {
   const page = await openBooks(t, bookFacts(), [drainedJob()]);
+  await goTo(page, '#/books/oil');
+  await untilSeen(page, words('books.oil.waiting'));
   await goTo(page, '#/record/drained-job');
   await tap(page, words('record.books'), 'link');
   await untilSeen(page, words('books.oil.pour-in'));
@@ -128,6 +130,13 @@ test('the shelf: a thing is written down, and what open jobs need is held agains
   await goTo(page, '#/books/list');
   await untilSeen(page, words('books.list.missing'));
   await untilSeen(page, words('books.list.lacks', { much: '0.5 L' }));
+  await page.select('#list-add', job.card.id);
+  await untilSeen(page, words('books.list.drop'));
+  await untilSeen(page, '3 L'); // what a second bike needs is missing whole
+  await page.reload();
+  await untilSeen(page, words('books.list.drop'));
+  await tap(page, words('books.list.drop'));
+  await untilSeen(page, new RegExp(`${words('books.list.missing')} 0.5 L`));
 });
 
 test('a torque wrench that is found wrong marks the job it was used for', async (t) => {
