@@ -35,6 +35,20 @@ func checkCard(i *cardInput, read []finding.Finding) (*findingsAnswer, []finding
 	return &findingsAnswer{read}, nil
 }
 
+// placesAnswer are places in a card, as pointers into it.
+type placesAnswer struct{ places []string }
+
+func (a *placesAnswer) Members(m *wire.Members) { wire.Texts(m, "places", &a.places) }
+
+// firstEntries says which figures are to be asked for first, of a card however unfinished
+// it is.
+func firstEntries(i *cardInput, read []finding.Finding) (*placesAnswer, []finding.Finding) {
+	if malformed(read) {
+		return nil, read
+	}
+	return &placesAnswer{card.First(&i.card)}, nil
+}
+
 // cardsInput is a set of cards to be listed, canonical with the text of each.
 type cardsInput struct {
 	cards     []card.Card

@@ -18,6 +18,7 @@ export interface Ops {
   csv: { in: CsvInput; out: TextAnswer };
   'check-card': { in: CardInput; out: FindingsAnswer };
   fault: { in: FaultInput; out: FaultAnswer };
+  'first-entries': { in: CardInput; out: PlacesAnswer };
   forms: { in: CalcAsk; out: Forms };
   garage: { in: GarageInput; out: GarageAnswer };
   'job-page': { in: PageInput; out: Page };
@@ -1089,6 +1090,11 @@ export interface FaultAnswer {
 export interface Warn {
   signal: Signal;
   word: string;
+}
+
+/** PlacesAnswer are places in a card, as pointers into it. */
+export interface PlacesAnswer {
+  places?: string[];
 }
 
 /** CalcAsk says for which forms one asks. */

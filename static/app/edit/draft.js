@@ -7,7 +7,7 @@ import * as store from '../store/store.js';
 import { addPart, blankCard, removePart } from './parts.js';
 import { above, at, put } from './pointer.js';
 import { draftRecord } from '../cards/record.js';
-import { isFigure, isRead, isWords, sectionsOf } from './sections.js';
+import { isFigure, isRead, isWords, sectionsOf, textOf } from './sections.js';
 import { own } from '../site/own.js';
 import { newId } from '../site/new-id.js';
 
@@ -17,9 +17,14 @@ import { newId } from '../site/new-id.js';
 export class Draft {
   card;
   found = []; // findings about the card, with pointers into it
+  /** @type {string[]} pointers of what a plan needs most */
+  first = [];
+  /** @type {Map<string, { text: string, notes: any[] }>} what was typed and taken in, as it was typed */
+  echo = new Map();
   unread = new Map(); // pointer -> {text, findings}: typed, and not to be read
   typed = new Map(); // pointer -> text: under the fingers, and not entered yet
   entering = new Set(); // pointers of what is being taken in
+  unfolded = new Set(); // the folds of the form that are open
   busy = 0; // entries that are being taken in
   #key;
   #table;
@@ -104,6 +109,7 @@ export class Draft {
   forget(pointer) {
     this.typed.delete(pointer);
     this.unread.delete(pointer);
+    this.echo.delete(pointer);
     this.#drafts.drop(pointer);
   }
 
@@ -136,6 +142,9 @@ export class Draft {
   }
 
   async #take(entry, text, more) {
+    // What is only written anew, with another page or standing, was not typed.
+    const anew = text === textOf(this.card, entry);
+    if (!anew) this.echo.delete(entry.at);
     this.unread.delete(entry.at);
     if (text.trim() && isRead(entry)) {
       const { ok, findings } = await this.#read(entry, text);
@@ -143,7 +152,8 @@ export class Draft {
         this.unread.set(entry.at, { text, findings });
         return;
       }
-      const { notes: _, words, ...value } = ok;
+      const { notes = [], words, ...value } = ok;
+      if (!anew) this.echo.set(entry.at, { text, notes });
       const figure = isFigure(entry) ? { ...value, ...this.#stated(more) } : value.value;
       put(this.card, entry.at, words ? listed(entry, words) : figure);
     } else this.#put(entry, text.trim());
@@ -183,6 +193,7 @@ export class Draft {
 
   async remove(pointer) {
     const before = placesOf(this.card);
+    this.echo.clear(); // it stands at places that are others now
     removePart(this.card, pointer);
     const after = placesOf(this.card);
     for (const [part, place] of before) this.#move(place, after.get(part));
@@ -206,7 +217,12 @@ export class Draft {
   }
 
   async #check() {
-    const { ok, findings = [] } = await call('check-card', { card: this.card });
+    const { card } = this;
+    const [{ ok, findings = [] }, first] = await Promise.all([
+      call('check-card', { card }),
+      call('first-entries', { card }),
+    ]);
+    this.first = first.ok?.places ?? this.first;
     this.found = (ok?.findings ?? findings).map((f) => ({
       ...f,
       where: f.where.replace(/^\/card/, ''),

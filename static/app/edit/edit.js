@@ -9,6 +9,7 @@ import { radios } from '../ui/choice.js';
 import { entryField } from './entry.js';
 import { finding } from '../ui/findings.js';
 import { above, at } from './pointer.js';
+import { textOf } from './sections.js';
 
 /** A card being written: "#/edit" begins one, "#/edit/KEY" goes on with it. */
 export async function edit([key], app) {
@@ -71,24 +72,35 @@ async function beginning(app) {
   `;
 }
 
+// What a card is called by, and where its figures come from: without these there is no plan.
+const names = ['/make', '/model', '/sources/0/title'];
+
 function draw(draft, changed) {
   const { card, sections } = draft;
-  const shown = new Set(sections.flatMap(({ entries }) => entries.map((e) => e.at)));
+  const all = sections.flatMap(({ entries }) => entries);
+  const shown = new Set(all.map((e) => e.at));
+  const front = [...names, ...draft.first].flatMap(
+    (place) => all.find((e) => e.at === place) ?? [],
+  );
   // What no entry shows, such as a fault of form, stands at the end.
   const others = draft.found.filter(
     ({ where }) => ![...shown].some((p) => where === p || where.startsWith(`${p}/`)),
   );
+  const open = draft.open((p) => shown.has(p) || shown.has(above(p)));
+  const state = open ? (draftsWritten() ? 'draft.written' : 'draft.pending') : 'edit.saved';
   return html`
     <header class="bar">
       <a href=${address('bike', draft.key)} class="all">${t('edit.plan')}</a>
-      <span class="where"
-        >${t(draft.open((p) => shown.has(p) || shown.has(above(p))) ? (draftsWritten() ? 'draft.written' : 'draft.pending') : 'edit.saved')}</span
-      >
+      <span class="where">${t(state)}</span>
     </header>
     <h1 tabindex="-1">${text(`${card.make ?? ''} ${card.model ?? ''}`.trim() || '@edit.title')}</h1>
     <p>${t(`layout.${card.layout}`)}</p>
     <div aria-busy=${draft.busy > 0}>
-      ${sections.map((section) => cardSection(draft, section, changed))}
+      <section>
+        <h2>${t('edit.first')}</h2>
+        ${front.map((entry) => html`${partOf(sections, entry)}${entryField(draft, entry, changed)}`)}
+      </section>
+      ${sections.map((section) => cardSection(draft, section, front, changed))}
     </div>
     <section>
       <h2>${t('edit.add')}</h2>
@@ -107,10 +119,31 @@ function draw(draft, changed) {
   `;
 }
 
-function cardSection(draft, { word, at: pointer, removable, entries }, changed) {
+/** Which part of the bike an entry of the first page belongs to. */
+function partOf(sections, { at: place }) {
+  const of = sections.find(({ at: base }) => base && place.startsWith(`${base}/`));
+  return of ? html`<p class="of-part">${t(of.word)}</p>` : nothing;
+}
+
+/** A fold: its name, and how much of it is written in. It opens where something is found. */
+function cardSection(draft, section, front, changed) {
+  const { word, at: pointer, removable } = section;
+  const entries = section.entries.filter((e) => !front.includes(e));
   const place = pointer ? at(draft.card, `${pointer}/place`) : '';
-  return html`<section>
-    <h2>${t(word)}${place ? ` · ${text(place)}` : ''}</h2>
+  const known = entries.filter((e) => textOf(draft.card, e)).length;
+  const told = ({ at: entry }) =>
+    draft.unread.has(entry) ||
+    draft.standing(entry) ||
+    draft.found.some(({ where }) => where === entry || where.startsWith(`${entry}/`));
+  const fold = pointer ?? word;
+  if (entries.some(told)) draft.unfolded.add(fold); // open once, it does not fold up under the fingers
+  const toggle = ({ target }) =>
+    target.open ? draft.unfolded.add(fold) : draft.unfolded.delete(fold);
+  return html`<details class="fold" ?open=${draft.unfolded.has(fold)} @toggle=${toggle}>
+    <summary>
+      <h2>${t(word)}${place ? ` · ${text(place)}` : ''}</h2>
+      <span>${t('edit.known', { known, count: entries.length })}</span>
+    </summary>
     ${entries.map((entry) => entryField(draft, entry, changed))}
     ${
       removable
@@ -123,5 +156,5 @@ function cardSection(draft, { word, at: pointer, removable, entries }, changed) 
           </button>`
         : nothing
     }
-  </section>`;
+  </details>`;
 }

@@ -21,7 +21,8 @@ export function entryField(draft, entry, changed) {
   const write = (text, more = pick(stated)) => draft.write(entry, text, more);
   const kind = entry.kind === 'choice' || entry.kind === 'yes' ? entry.kind : 'text';
   const text = unread?.text ?? textOf(draft.card, entry);
-  const entering = typing(draft, entry.at, text, changed, (typed) =>
+  const echo = draft.echo.get(entry.at);
+  const entering = typing(draft, entry.at, echo?.text ?? text, changed, (typed) =>
     write(typed === true ? 'yes' : typed || ''),
   );
   return html`<div class="field">
@@ -38,9 +39,16 @@ export function entryField(draft, entry, changed) {
     )}
     ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, about, changed, (more) => write(text, more)) : nothing}
     ${unentered(draft, entry.at, changed, entering)}
-    ${[...(unread?.findings ?? []), ...about].map(finding)}
+    ${echo && echo.text !== text ? html`<p class="kept">${t('edit.read-as', { text })}</p>` : nothing}
+    ${[...(unread?.findings ?? []), ...(echo?.notes ?? []), ...about].map((f) => finding(named(entry, f)))}
   </div>`;
 }
+
+/** A finding beside an entry, which names that by its label. */
+const named = ({ at: pointer, word }, found) =>
+  found.values?.name && found.values.name === pointer.split('/').at(-1)
+    ? { ...found, values: { ...found.values, name: `@${word}` } }
+    : found;
 
 /** How much may be typed at an entry of that kind. */
 const room = (kind) =>

@@ -39,9 +39,23 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
   await page.waitForSelector('[name="/make"]');
   assert.equal(await held(page, '/make'), 'Plainford', 'half-done, and kept');
   for (const [name, text] of printed.slice(4)) await write(page, name, text);
-  assert.equal(await held(page, '/circuits/0/oil/grades'), '10W-40');
-  assert.equal(await held(page, '/circuits/0/oilOnly'), '1.3 L');
-  assert.equal(await held(page, '/bolts/0/torque'), '18–20 lbf·ft');
+  for (const [name, typed, read] of [
+    ['/circuits/0/oil/grades', '10w40', '10W-40'],
+    ['/circuits/0/oilOnly', '1,3', '1.3 L'],
+    ['/bolts/0/torque', '18-20 ft-lb', '18–20 lbf·ft'],
+  ]) {
+    assert.equal(await held(page, name), typed, 'echoed as it was typed');
+    await untilSeen(page, words('edit.read-as', { text: read }));
+  }
+  await write(page, '/bolts/0/torque', '26 N·m (2.7 kgf·m, 25 lbf·ft)');
+  const twins = { text: '26 N·m', other: '25 lbf·ft' };
+  await untilSeen(page, words('finding.twin-differs', twins));
+  await write(page, '/bolts/0/torque', '18-20 ft-lb');
+  await page.waitForFunction(
+    (text) => !document.body.innerText.includes(text),
+    {},
+    words('finding.twin-differs', twins),
+  );
 
   await write(page, '/circuits/0/withFilter', '1.4 parsecs');
   await untilSeen(page, words('finding.unknown-unit', { text: 'parsecs' }));
@@ -130,3 +144,32 @@ async function write(page, name, text) {
 }
 
 const held = (page, name) => page.$eval(`[name="${name}"]`, (element) => element.value);
+
+test('a new card asks for five figures first; the rest is folded, and the plan stays in reach', async (t) => {
+  const server = await startServer(t);
+  const page = await (await openBrowser(t)).newPage();
+  await page.setViewport({ width: 360, height: 740 });
+  await page.goto(server.url);
+  await untilState(page, 'ready');
+  await goTo(page, '#/edit');
+  await tapText(page, words('layout.flat-twin'));
+  await page.waitForSelector('[name="/make"]');
+  const open = await page.$$eval('main .field input, main .field select', (list) =>
+    list.filter((e) => e.checkVisibility?.() ?? e.offsetParent).map(({ name }) => name),
+  );
+  assert.deepEqual(open.slice(0, 3), ['/make', '/model', '/sources/0/title']);
+  assert.equal(open.length, 8, open.join(' '));
+  assert.ok(open.includes('/circuits/1/oilOnly'), 'the gearbox has an oil of its own');
+  for (const height of [740, 568]) {
+    await page.setViewport({ width: 320, height });
+    await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+    const { top, bottom } = await page.$eval('.screen-edit .bar', (bar) => {
+      const { top, bottom } = bar.getBoundingClientRect();
+      return { top, bottom };
+    });
+    assert.ok(top >= 0 && bottom <= height / 3, `the bar stands from ${top} to ${bottom}`);
+  }
+  await write(page, '/circuits/0/level/wait', '3 minutes after idling 3–5 min');
+  assert.equal(await held(page, '/circuits/0/level/wait'), '3 minutes after idling 3–5 min');
+  await untilSeen(page, words('edit.read-as', { text: '3 min' }));
+});
