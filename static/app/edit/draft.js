@@ -187,7 +187,10 @@ export class Draft {
   }
 
   async add(part) {
+    const before = new Set(this.sections.map(({ at: place }) => place));
     addPart(this.card, this.#table, part);
+    for (const { at: place } of this.sections)
+      if (place && !before.has(place)) this.unfolded.add(place); // it is written into next
     await this.#save();
   }
 

@@ -13,6 +13,10 @@ import { write } from './write.js';
 
 /** Writes into an entry of the editor, and waits until it is taken in. */
 async function enter({ engine }, name, text) {
+  await engine.evaluate((of) => {
+    const fold = document.querySelector(`[name="${of}"]`).closest('details.fold');
+    if (fold) fold.open = true;
+  }, name);
   await write(engine, `[name="${name}"]`, text);
   await engine.press('Enter');
   await engine.evaluate(() => document.activeElement.blur());
@@ -39,7 +43,8 @@ export const editor = {
       ['/bolts/0/torque', '18-20 ft-lb'],
     ])
       await enter(phone, name, text);
-    assert.equal(await holds(phone, '/circuits/0/oilOnly'), '2.6 L');
+    assert.equal(await holds(phone, '/circuits/0/oilOnly'), '2,6 L', 'as it was typed');
+    await engine.untilSeen(words('edit.read-as', { text: '2.6 L' }));
     const [own, ...others] = await stored(page, 'cards');
     assert.deepEqual(others, []);
     assert.deepEqual(

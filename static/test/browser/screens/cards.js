@@ -11,6 +11,8 @@ const gappy = sampleCard('hallowmoor-drover-1700');
 const newCard = (entries) => async (page) => {
   await goTo(page, '#/edit');
   await tapText(page, words('layout.wet-sump'));
+  await page.waitForSelector('[name="/make"]');
+  await openAll(page);
   for (const [name, text] of entries)
     await (await page.waitForSelector(`[name="${name}"]`)).type(`${text}\n`);
 };
@@ -70,6 +72,11 @@ export const edit = {
     await goTo(page, '#/edit');
     await untilSeen(page, words('edit.layout'));
     await openAll(page);
+  },
+  'editor: five figures first': async (page) => {
+    await goTo(page, '#/edit');
+    await tapText(page, words('layout.flat-twin'));
+    await untilSeen(page, words('edit.first'));
   },
   'editor: a card with doubts': async (page) => {
     await newCard([
