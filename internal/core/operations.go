@@ -31,7 +31,7 @@ var operations = [...]Operation{
 	operation("csv", csvText),
 	tolerant(operation("check-card", checkCard)),
 	operation("fault", judgeFault),
-	tolerant(operation("first-entries", firstEntries)),
+	operation("first-entries", firstEntries),
 	operation("forms", forms),
 	operation("garage", garageOf),
 	tolerant(operation("job-page", jobPage)),
