@@ -78,7 +78,7 @@ async function check(t, page, screen) {
 
 /** Runs in the page: the name in the address, the kind of the screen, and its heading. */
 const shown = () => ({
-  address: location.hash.split('/')[1],
+  address: location.hash.split(/[/?]/)[1],
   kind: document.querySelector('main').className,
   heading: document.querySelector('h1')?.innerText.trim(),
 });
