@@ -9,6 +9,8 @@ import { canonical } from './merge.js';
 import { readBackup, restore, retryAside } from './restore.js';
 import { makeBackup } from './write.js';
 import { Job } from '../store/job.js';
+import { allCards } from '../store/all-cards.js';
+import { besideOf, eventsOf } from '../store/job-events.js';
 import * as store from '../store/store.js';
 import * as whole from '../store/whole.js';
 import { backupOf, lineOf, made } from '../../test/backup-file.js';
@@ -275,7 +277,7 @@ async function counting() {
   for await (const jobs of whole.chunks('jobs', 100))
     for (const { summary: _, steps: __, ...job } of jobs) {
       all.set(`job ${job.id}`, canonical(job));
-      for (const event of await store.events(job.id))
+      for (const event of await eventsOf(job.id))
         all.set(`${job.id} ${event.id}`, canonical(event));
     }
   for await (const cards of whole.chunks('cards', 100))
@@ -334,7 +336,7 @@ const unreadOf = async (...records) => (await readBackup(await backupOf(records)
 /** Restores records on a phone that holds a job with an entry, and looks at what became of it. */
 async function afterRestoring(...records) {
   await restoredOf({ job: jobOf('mine') }, { event: note('mine', '1', 'mine') });
-  const before = await store.events('mine');
+  const before = await eventsOf('mine');
   const tally = await restoredOf(...records);
   const job = await Job.open('mine');
   assert.ok(job?.state, 'my job opens');
@@ -378,7 +380,7 @@ for (const [name, record, spoilt = true] of [
     const { job, tally } = await afterRestoring(...lines);
     assert.equal(tally.unreadCount, spoilt ? 1 : 0, JSON.stringify(tally.unread));
     assert.equal((await whole.aside()).length, spoilt ? 1 : 0);
-    assert.equal((await store.events('behind')).length, 1);
+    assert.equal((await eventsOf('behind')).length, 1);
     assert.equal(
       (await job.add({ kind: 'note', text: 'on' })).some(({ grade }) => grade === 'refuse'),
       false,
@@ -407,7 +409,7 @@ test('the same job with another card: mine stays, to the letter, and the other l
   assert.ok(!review.tally.nothingNew);
   await restore(review);
   assert.deepEqual((await store.job('a'))?.card, before?.card);
-  const [beside] = await store.besideOf('a');
+  const [beside] = await besideOf('a');
   assert.deepEqual(JSON.parse(beside.text).card, otherCard);
 });
 
@@ -415,7 +417,7 @@ test('an event of the same id with other content does not replace mine, and is t
   await restoredOf({ job: jobOf('a') }, { event: note('a', '1', 'mine') });
   await restoredOf({ job: jobOf('a') }, { event: note('a', '1', 'theirs') });
   assert.deepEqual(
-    (await store.events('a')).map(({ text }) => text),
+    (await eventsOf('a')).map(({ text }) => text),
     ['mine'],
   );
   const job = await Job.open('a');
@@ -426,7 +428,7 @@ test('an event of the same id with other content does not replace mine, and is t
 test('two edits of a card stay as two versions, however often they meet', async () => {
   const edit = (make) => ({ card: { key: 'k', card: { ...card, make }, changed: time(1) } });
   for (const make of ['Plainford', 'Ondrake', 'Plainford', 'Ondrake']) await restoredOf(edit(make));
-  const cards = await store.cards();
+  const cards = await allCards();
   assert.deepEqual(cards.map(({ card: { make } }) => make).sort(), ['Ondrake', 'Plainford']);
   assert.equal((await store.card('k'))?.card.make, 'Plainford');
 });
@@ -454,7 +456,7 @@ test('what lay aside for want of its job comes in with it', async () => {
   await restoredOf({ job: jobOf('a') });
   assert.deepEqual(await whole.aside(), []);
   assert.deepEqual(
-    (await store.events('a')).map(({ text }) => text),
+    (await eventsOf('a')).map(({ text }) => text),
     ['early'],
   );
 });
@@ -468,7 +470,7 @@ test('what lies aside is tried again by itself, and stays when it still can not 
     ['2'],
   );
   assert.deepEqual(
-    (await store.events('a')).map(({ text }) => text),
+    (await eventsOf('a')).map(({ text }) => text),
     ['early'],
   );
 });
@@ -489,11 +491,11 @@ test('a file that was saved in an emergency is read, without seal or end, and sa
   assert.equal(review.tally.unreadCount, 1, 'the line that is cut');
   await restore(review);
   assert.deepEqual(
-    (await store.events('a')).map(({ text: said }) => said),
+    (await eventsOf('a')).map(({ text: said }) => said),
     ['saved'],
   );
   assert.deepEqual(
-    (await store.events('b')).map(({ text: said }) => said),
+    (await eventsOf('b')).map(({ text: said }) => said),
     ['before its job'],
   );
   const sealless = { ...rescued, rescue: undefined };
@@ -520,7 +522,7 @@ test('a review and a restore that are stopped leave nothing half known', async (
   const after = (await contents()).length;
   for await (const jobs of whole.chunks('jobs', 500))
     for (const { id, summary } of jobs)
-      assert.equal((await store.events(id)).length, summary?.events, id);
+      assert.equal((await eventsOf(id)).length, summary?.events, id);
   await new Promise((resolve) => setTimeout(resolve, 50));
   assert.equal((await contents()).length, after, 'nothing comes afterwards');
 });

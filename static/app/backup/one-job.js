@@ -1,4 +1,4 @@
-import * as store from '../store/store.js';
+import { besideOf } from '../store/job-events.js';
 import { photosOf } from '../store/photos.js';
 import { toBase64 } from './base64.js';
 import { Lines, sealed } from './write.js';
@@ -12,7 +12,7 @@ async function* linesOf(/** @type {JobRecord} */ { summary: _, ...job }, events)
   yield lines.head;
   yield lines.of('job', job);
   for (const event of events) yield lines.of('event', { ...event, job: job.id });
-  for (const other of await store.besideOf(job.id)) yield lines.of('beside', other);
+  for (const other of await besideOf(job.id)) yield lines.of('beside', other);
   for (const { job: of, id, what, blob } of await photosOf(job.id))
     yield lines.of('photo', { job: of, id, what, data: await toBase64(blob) });
   yield lines.end;

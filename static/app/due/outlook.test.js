@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { beforeEach, test } from 'node:test';
 import { FakeWorker } from '../../test/fake-worker.js';
 import { logOf } from '../store/of-bike.js';
-import * as store from '../store/store.js';
+import { putJob } from '../store/write-job.js';
 import { outlookOf } from './outlook.js';
 
 const limits = { jobs: 3, call: 4000 };
@@ -23,7 +23,7 @@ beforeEach(() => (asked = undefined));
 
 const card = { id: 'one' };
 const job = (id, note) =>
-  store.putJob({ id, started: id, name: id, card: { ...card, notes: [note] }, bench: {} });
+  putJob({ id, started: id, name: id, card: { ...card, notes: [note] }, bench: {} });
 const idsOf = (input) => JSON.parse(input).jobs.map(({ card: { notes } }) => notes[0].slice(0, 2));
 
 test('the newest jobs, the newest last, and no more than are worth looking at', async () => {

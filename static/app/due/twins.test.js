@@ -9,6 +9,7 @@ import { factsOf } from '../store/facts.js';
 import { Job, startJob } from '../store/job.js';
 import { lastOf } from '../store/last-job.js';
 import { logOf } from '../store/of-bike.js';
+import { addEvent, putJob } from '../store/write-job.js';
 import * as store from '../store/store.js';
 import { coreInNode } from '../../test/core-in-node.js';
 import { FakeWorker } from '../../test/fake-worker.js';
@@ -48,9 +49,9 @@ async function change(id, days, odometer, leak, bike) {
   const summary = { phase: 'closed', finished: dayAgo(days, 9), odometer };
   const record = { id, name: model, started: dayAgo(days), card, bench: {}, summary };
   if (bike) record.bike = bike;
-  await store.putJob(record);
+  await putJob(record);
   for (const [n, part] of parts.entries())
-    await store.addEvent(record, { id: `${id}-${n}`, seq: n + 1, time: dayAgo(days, n), ...part });
+    await addEvent(record, { id: `${id}-${n}`, seq: n + 1, time: dayAgo(days, n), ...part });
 }
 
 const ids = (lines) => lines.map(({ id }) => id);
@@ -102,7 +103,7 @@ test('a job is compared with the last of its own bike alone', async () => {
       [job.bikeId, job.name],
       bike ? ['twin', `KX 12 · ${model}`] : [card.id, model],
     );
-    await store.putJob({ ...job.record, started: dayAgo(400), summary: { phase: 'open' } });
+    await putJob({ ...job.record, started: dayAgo(400), summary: { phase: 'open' } });
   }
 });
 

@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { beforeEach, test } from 'node:test';
 import { bikeAt } from './bike-at.js';
 import { write } from './database.js';
+import { putJob } from './write-job.js';
 import * as store from './store.js';
 import * as whole from './whole.js';
 import { sampleCard } from '../../test/browser/words.js';
@@ -66,7 +67,7 @@ test('a bike whose card is gone has that of its last job', async () => {
   const gone = { ...corda, id: 'gone' };
   await told({ id: 'a', card: 'gone' });
   const job = { id: 'j', bike: 'a', name: 'x', started: '2026-01-01', card: gone, bench: {} };
-  await store.putJob(job);
+  await putJob(job);
   assert.deepEqual(await at('a'), ['a', '', 'gone', 'a']);
 });
 

@@ -12,7 +12,7 @@ import {
   sweepDrafts,
   watchDrafts,
 } from './drafts.js';
-import * as store from './store.js';
+import { addEvent, putJob } from './write-job.js';
 
 let loads = 0;
 /** The module as a page that is loaded anew has it: it remembers nothing. */
@@ -120,7 +120,7 @@ test('a draft goes with the event that keeps it, in one write, or neither happen
   const drafts = await Drafts.open(jobScope('one'));
   const keys = [drafts.key('note')];
   drafts.put('note', 'kept');
-  const add = (id) => keeping(keys, () => store.addEvent(job('one'), { id }, undefined, keys));
+  const add = (id) => keeping(keys, () => addEvent(job('one'), { id }, undefined, keys));
   const { add: really } = IDBObjectStore.prototype;
   const { mock } = t.mock.method(IDBObjectStore.prototype, 'add', () => {
     throw new DOMException('planted', 'QuotaExceededError');
@@ -143,7 +143,7 @@ test('what is typed while an event is kept stays', async () => {
   drafts.put('note', 'first');
   await keeping(keys, async () => {
     drafts.put('note', 'second');
-    await store.addEvent(job('meanwhile'), { id: '1' }, undefined, keys);
+    await addEvent(job('meanwhile'), { id: '1' }, undefined, keys);
   });
   await flush();
   assert.equal(drafts.get('note'), 'second');
@@ -157,7 +157,7 @@ test('drafts of jobs that are gone are swept, all others stay', async () => {
       (await page.Drafts.open(jobScope(id, part))).put('field', 'text');
   (await page.Drafts.open('card gone')).put('field', 'text');
   await page.flush();
-  for (const id of ['here', 'a/b']) await store.putJob(job(id));
+  for (const id of ['here', 'a/b']) await putJob(job(id));
   const { sweepDrafts: sweep } = await anew();
   await sweep();
   const keys = await use((db) => db.getAllKeys('drafts'));

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import { Drafts, flush } from './drafts.js';
 import { factsOf, forget, tell } from './facts.js';
 import { photosOf } from './photos.js';
-import * as store from './store.js';
+import { besideOf } from './job-events.js';
 import { putAll } from './whole.js';
 
 globalThis.document = { visibilityState: 'hidden' };
@@ -94,7 +94,6 @@ test('what is forgotten is gone for good, with its picture and what stood beside
   await forget([fact]);
   assert.deepEqual(await values('bike', 'gone'), ['Stays']);
   assert.deepEqual(await photosOf('gone'), []);
-  const { besideOf } = store;
   assert.deepEqual(await besideOf('["bike","gone"]'), [beside('another')]);
 });
 

@@ -8,6 +8,7 @@ import fc from 'fast-check';
 import { coreInNode } from '../../test/core-in-node.js';
 import { FakeWorker } from '../../test/fake-worker.js';
 import { Job } from './job.js';
+import { eventsOf } from './job-events.js';
 import * as store from './store.js';
 import * as whole from './whole.js';
 
@@ -97,7 +98,7 @@ test('no single event closes a job, hides what is mine, or keeps more from being
       );
       const again = await Job.open(id);
       assert.ok(again.state.notes.some(({ text }) => text === 'more'));
-      assert.equal((await store.events(id)).length, mine.length + others.length + 1);
+      assert.equal((await eventsOf(id)).length, mine.length + others.length + 1);
     }),
     { numRuns: 60 },
   );
@@ -118,7 +119,7 @@ test('a record of any kind opens, as a job or as it stands, with all its events'
       const found = await job.add({ kind: 'note', step: steps[0], text: 'all the same' });
       const refused = found.some(({ grade }) => grade === 'refuse');
       assert.ok(!refused, JSON.stringify(found));
-      const [{ text }] = (await store.events(id)).filter((e) => !mine.some((m) => m.id === e.id));
+      const [{ text }] = (await eventsOf(id)).filter((e) => !mine.some((m) => m.id === e.id));
       assert.equal(text, 'all the same');
       assert.ok(await store.log(), 'and the list is there');
     }),

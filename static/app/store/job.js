@@ -5,6 +5,7 @@ import { historyOf } from './history.js';
 import { openJob, putBack, putSteps } from './kept-job.js';
 import { lastOf } from './last-job.js';
 import { lineWithBike } from './of-bike.js';
+import { addEvent, addEvents, putJob } from './write-job.js';
 import * as store from './store.js';
 import { announce } from './windows.js';
 import { loadWordsOf } from '../words/catalogue.js';
@@ -36,7 +37,7 @@ export async function startJob(card, bench, bike = card.id, raw) {
     ...(steps && { steps }),
     summary: {},
   };
-  await store.putJob(record);
+  await putJob(record);
   return record.id;
 }
 
@@ -353,7 +354,7 @@ export class Job {
       const full = events.map((event, n) => this.#full(event, n + 1, now));
       const { ok: state } = await this.#ask([...this.events, ...full]);
       const record = { ...this.record, summary: state?.summary ?? this.record.summary };
-      await keeping(drafts, () => store.addEvents(record, full, drafts));
+      await keeping(drafts, () => addEvents(record, full, drafts));
       this.record = record;
       this.events = [...this.events, ...full];
       if (state) this.state = state;
@@ -383,7 +384,7 @@ export class Job {
    * @param {string[]} drafts
    */
   async #keep(record, event, photo, drafts) {
-    await keeping(drafts, () => store.addEvent(record, event, photo, drafts));
+    await keeping(drafts, () => addEvent(record, event, photo, drafts));
     this.record = record;
     this.events = [...this.events, event];
     announce(record.id);

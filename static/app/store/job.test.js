@@ -4,6 +4,8 @@ import { beforeEach, test } from 'node:test';
 import { write } from './database.js';
 import { Job, keepSteps, startJob, writtenBack } from './job.js';
 import { photosOf } from './photos.js';
+import { addEvent, putJob } from './write-job.js';
+import { besideOf, eventsOf } from './job-events.js';
 import * as store from './store.js';
 import * as whole from './whole.js';
 import { FakeWorker } from '../../test/fake-worker.js';
@@ -166,12 +168,12 @@ test('events of earlier versions have their day when the core is asked, and not 
   const job = await begin();
   const times = ['2026-05-01T12:00:00.000Z', '9999-05-01T12:00:00.000Z', 'soon', 7, undefined];
   for (const [n, time] of times.entries())
-    await store.addEvent(job.record, { id: `old-${n}`, time, kind: 'note' });
+    await addEvent(job.record, { id: `old-${n}`, time, kind: 'note' });
   const { events } = await again(job);
   const days = asked.at(-1).events.map(({ day }) => day);
   assert.deepEqual(days, ['2026-05-01', '9999-05-01', undefined, undefined, undefined]);
   assert.ok(events.every((event) => !('day' in event)));
-  assert.ok((await store.events(job.record.id)).every((event) => !('day' in event)));
+  assert.ok((await eventsOf(job.record.id)).every((event) => !('day' in event)));
 });
 
 test('the core is told what the job began with, and what is known beside it', async () => {
@@ -199,7 +201,7 @@ test('a job keeps the steps that it began with; one of an earlier version keeps 
   const job = await begin();
   assert.deepEqual(job.record.steps, ['a', 'b']);
   const old = (id, summary) =>
-    store.putJob({ id, started: '2026-01-01T08:00:00.000Z', name: id, card, bench, summary });
+    putJob({ id, started: '2026-01-01T08:00:00.000Z', name: id, card, bench, summary });
   await old('opened', { phase: 'open' });
   await old('swept', { phase: 'waiting' });
   await old('closed', { phase: 'closed' });
@@ -315,15 +317,15 @@ test('what is gone from the store and held by a page is written back, and said',
     await takeAway(...of);
     await job.refresh();
     assert.deepEqual((await store.job(id)).summary, summary, of.join());
-    assert.deepEqual(await store.events(id), job.events);
-    assert.deepEqual(await store.besideOf(id), beside);
+    assert.deepEqual(await eventsOf(id), job.events);
+    assert.deepEqual(await besideOf(id), beside);
     assert.ok((await store.log()).some((line) => line.id === id));
   }
   assert.equal(said.mock.callCount(), 3);
   await takeAway('jobs', 'log', 'events');
   await job.add({ kind: 'done', step: 'b' });
   assert.equal(said.mock.callCount(), 4, 'also when something is added');
-  assert.equal((await store.events(id)).length, 2);
+  assert.equal((await eventsOf(id)).length, 2);
   assert.ok(job.isDone('a') && job.isDone('b'));
 });
 
@@ -347,7 +349,7 @@ test('what was erased on purpose is not written back', async (t) => {
   await assert.rejects(job.refresh());
   await assert.rejects(job.add({ kind: 'done', step: 'b' }));
   assert.equal(await store.job(job.record.id), undefined);
-  assert.deepEqual(await store.events(job.record.id), []);
+  assert.deepEqual(await eventsOf(job.record.id), []);
   assert.equal(said.mock.callCount(), 0);
   const next = await begin();
   await next.refresh();
@@ -365,7 +367,7 @@ test('two tabs: each adds to what is stored, not to what it remembers', async ()
 
 /** A job as it lies in the store, closed then if `finished`. */
 const kept = (id, started, finished, cardId = 'one') =>
-  store.putJob({ id, started, name: id, card: { id: cardId }, bench, summary: { finished } });
+  putJob({ id, started, name: id, card: { id: cardId }, bench, summary: { finished } });
 
 test('the core picks the job that this one is compared with, and what is tried is not kept', async () => {
   const asked = [];
@@ -384,7 +386,7 @@ test('the core picks the job that this one is compared with, and what is tried i
   await kept('strange', '2026-06-02T08:00:00.000Z', '2026-06-02T10:00:00.000Z', 'two');
   await kept('now', '2026-07-01T08:00:00.000Z');
   const seen = { id: 'e', time: '2026-05-01T09:00:00.000Z', kind: 'look', step: 'a' };
-  await store.addEvent(await store.job('last'), seen);
+  await addEvent(await store.job('last'), seen);
   const job = await Job.open('now');
   assert.deepEqual(asked.at(-1).last, {
     card: { id: 'one' },

@@ -1,6 +1,6 @@
 import { ofJob, use, write } from './database.js';
 import { lineOf } from './log-line.js';
-import { eventsIn } from './store.js';
+import { eventsIn } from './job-events.js';
 
 /** @import { Event } from '../core/core.d.ts' */
 /** @import { Beside, JobRecord } from './records.d.ts' */

@@ -16,6 +16,7 @@ import { bikeRow, freshBikes } from './bikes.js';
 import { use } from './database.js';
 import { factsOf } from './facts.js';
 import { anyPersons, erasePersons, personal, personsHere } from './persons.js';
+import { eventsOf } from './job-events.js';
 import * as store from './store.js';
 import * as whole from './whole.js';
 
@@ -204,7 +205,7 @@ for (const persons of [false, true])
     assert.equal((await bikeRow('twin')).called, 'Xw-called');
     assert.equal(Boolean((await bikeRow('twin')).owner), persons);
     assert.equal(
-      (await store.events('j')).some(({ text: said }) => said === 'Xw-note'),
+      (await eventsOf('j')).some(({ text: said }) => said === 'Xw-note'),
       true,
     );
   });

@@ -3,6 +3,9 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { openDB } from 'idb';
 import * as photos from './photos.js';
+import { addEvent, putJob } from './write-job.js';
+import { allCards } from './all-cards.js';
+import { eventsOf } from './job-events.js';
 import * as store from './store.js';
 
 // As the first version of the store left it; opened here before any other test.
@@ -20,9 +23,9 @@ await new Promise((resolve, reject) => {
 
 test('a store of version 1 opens with all that it held, and takes cards', async () => {
   assert.deepEqual(await store.job('kept'), { id: 'kept', started: '2026-01-01' });
-  assert.deepEqual(await store.events('kept'), [{ id: '1' }]);
+  assert.deepEqual(await eventsOf('kept'), [{ id: '1' }]);
   assert.equal(await store.setting('system'), 'us');
-  assert.deepEqual(await store.cards(), []);
+  assert.deepEqual(await allCards(), []);
 });
 
 const card = (key) => ({
@@ -41,7 +44,7 @@ test('two cards of one id are kept apart by their keys, and go one by one', asyn
   const { card: _, text: __, ...line } = card('b');
   assert.deepEqual((await store.lines())[1], { ...line, pinned: true });
   await store.deleteCard('a');
-  assert.deepEqual(await store.cards(), [{ ...card('b'), pinned: true }]);
+  assert.deepEqual(await allCards(), [{ ...card('b'), pinned: true }]);
   assert.deepEqual(
     (await store.lines()).map(({ key }) => key),
     ['b'],
@@ -51,7 +54,7 @@ test('two cards of one id are kept apart by their keys, and go one by one', asyn
 test('cards of any number are all read, each once', async () => {
   const keys = Array.from({ length: 1000 }, (_, n) => `many-${n}`).sort();
   await store.putCards(keys.map(card));
-  const read = (await store.cards()).map(({ key }) => key).filter((key) => /^many/.test(key));
+  const read = (await allCards()).map(({ key }) => key).filter((key) => /^many/.test(key));
   assert.deepEqual(read, keys);
 });
 
@@ -74,31 +77,29 @@ function failing(t, method, name, times) {
 }
 
 test('jobs come the newest first, events with their job only', async () => {
-  await store.putJob(job('old', '2026-11-01T00:00:00.000Z'));
-  await store.putJob(job('new', '2026-11-02T00:00:00.000Z'));
-  await store.addEvent(job('old', '2026-11-01T00:00:00.000Z'), { id: '1', kind: 'done' });
-  await store.addEvent(job('new', '2026-11-02T00:00:00.000Z'), { id: '1', kind: 'note' });
+  await putJob(job('old', '2026-11-01T00:00:00.000Z'));
+  await putJob(job('new', '2026-11-02T00:00:00.000Z'));
+  await addEvent(job('old', '2026-11-01T00:00:00.000Z'), { id: '1', kind: 'done' });
+  await addEvent(job('new', '2026-11-02T00:00:00.000Z'), { id: '1', kind: 'note' });
   const ids = (await store.log()).map(({ id }) => id);
   assert.deepEqual(ids, ['new', 'old', 'kept']);
-  assert.deepEqual(await store.events('old'), [{ id: '1', kind: 'done' }]);
+  assert.deepEqual(await eventsOf('old'), [{ id: '1', kind: 'done' }]);
   assert.equal(await store.job('none'), undefined);
 });
 
 test('an event is written once: the same id again is refused, and the job stays', async () => {
-  await store.addEvent({ ...job('once'), name: 'before' }, { id: '1', kind: 'done' });
-  await assert.rejects(
-    store.addEvent({ ...job('once'), name: 'after' }, { id: '1', kind: 'note' }),
-  );
-  assert.deepEqual(await store.events('once'), [{ id: '1', kind: 'done' }]);
+  await addEvent({ ...job('once'), name: 'before' }, { id: '1', kind: 'done' });
+  await assert.rejects(addEvent({ ...job('once'), name: 'after' }, { id: '1', kind: 'note' }));
+  assert.deepEqual(await eventsOf('once'), [{ id: '1', kind: 'done' }]);
   assert.equal((await store.job('once')).name, 'before');
 });
 
 test('what cannot be stored in full is not stored in part', async () => {
   const unstorable = { ...job('half'), card: () => {} };
-  await assert.rejects(store.addEvent(unstorable, { id: '1', kind: 'done' }), {
+  await assert.rejects(addEvent(unstorable, { id: '1', kind: 'done' }), {
     name: 'DataCloneError',
   });
-  assert.deepEqual(await store.events('half'), []);
+  assert.deepEqual(await eventsOf('half'), []);
 });
 
 for (const name of ['InvalidStateError', 'UnknownError']) {
@@ -276,7 +277,7 @@ const jpeg = new Blob([Uint8Array.of(255, 216, 255)], { type: 'image/jpeg' });
 const picture = { what: 'plug', blob: jpeg, bytes: 3 };
 
 test('a picture is kept with its event, or neither is', async (t) => {
-  await store.addEvent(job('shot'), { id: '1', kind: 'photo', what: 'plug' }, picture);
+  await addEvent(job('shot'), { id: '1', kind: 'photo', what: 'plug' }, picture);
   const [{ blob, ...rest }] = await photos.photosOf('shot');
   assert.deepEqual(rest, { job: 'shot', id: '1', what: 'plug', bytes: 3 });
   assert.deepEqual([...new Uint8Array(await blob.arrayBuffer())], [255, 216, 255]);
@@ -286,22 +287,22 @@ test('a picture is kept with its event, or neither is', async (t) => {
     if (this.name === 'photos') throw new DOMException('planted', 'QuotaExceededError');
     return add.apply(this, values);
   });
-  await assert.rejects(store.addEvent(job('shot'), { id: '2', kind: 'photo' }, picture), {
+  await assert.rejects(addEvent(job('shot'), { id: '2', kind: 'photo' }, picture), {
     name: 'QuotaExceededError',
   });
-  assert.deepEqual((await store.events('shot')).length, 1);
+  assert.deepEqual((await eventsOf('shot')).length, 1);
   assert.equal((await photos.photosOf('shot')).length, 1, 'what was there is there');
 });
 
 test('a picture is deleted, its event stays; those of other jobs stay', async () => {
-  await store.addEvent(job('shot2'), { id: '1', kind: 'photo' }, picture);
-  await store.addEvent(job('shot2'), { id: '2', kind: 'photo' }, picture);
+  await addEvent(job('shot2'), { id: '1', kind: 'photo' }, picture);
+  await addEvent(job('shot2'), { id: '2', kind: 'photo' }, picture);
   await photos.deletePhoto('shot2', '1');
   assert.deepEqual(
     (await photos.photosOf('shot2')).map(({ id }) => id),
     ['2'],
   );
-  assert.equal((await store.events('shot2')).length, 2);
+  assert.equal((await eventsOf('shot2')).length, 2);
   await photos.deletePhotosOf('shot2');
   assert.deepEqual(await photos.photosOf('shot2'), []);
   assert.equal((await photos.photosOf('shot')).length, 1);

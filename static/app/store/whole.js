@@ -1,7 +1,8 @@
 import { close, end, name, ofJob, use, write } from './database.js';
 import { outdated } from './facts.js';
 import { lineOf } from './log-line.js';
-import { cardLine, eventsIn } from './store.js';
+import { eventsIn } from './job-events.js';
+import { cardLine } from './store.js';
 import { announceErasing } from './windows.js';
 import { newId } from '../site/new-id.js';
 

@@ -2,6 +2,8 @@
 import 'fake-indexeddb/auto';
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { addEvent } from './write-job.js';
+import { besideOf, eventsOf } from './job-events.js';
 import * as store from './store.js';
 import * as whole from './whole.js';
 
@@ -18,9 +20,9 @@ test('the events of a job are those that came in as a whole and those added sinc
     ],
     events: [{ ...note('9'), job: 'a' }],
   });
-  await store.addEvent(job('a'), note('3'));
+  await addEvent(job('a'), note('3'));
   assert.deepEqual(
-    await store.events('a'),
+    await eventsOf('a'),
     ['1', '2', '3', '9'].map((id) => note(id)),
   );
   const together = await whole.eventsOf(['b', 'none', 'a']);
@@ -39,7 +41,7 @@ test('one id is one event, whatever lists it stands in', async () => {
     bundles: [{ job: 'twice', events: [note('1', 'in the bundle'), note('2')] }],
     events: [{ ...note('1', 'by itself'), job: 'twice' }],
   });
-  assert.deepEqual(await store.events('twice'), [note('1', 'by itself'), note('2')]);
+  assert.deepEqual(await eventsOf('twice'), [note('1', 'by itself'), note('2')]);
 });
 
 test('ids of any letters belong to their own job', async () => {
@@ -47,7 +49,7 @@ test('ids of any letters belong to their own job', async () => {
   for (const id of ids)
     await whole.putAll({ events: ids.map((n) => ({ ...note(n), job: `odd${id}` })) });
   for (const id of ids) {
-    const here = await store.events(`odd${id}`);
+    const here = await eventsOf(`odd${id}`);
     assert.deepEqual(here.map((event) => event.id).sort(), ids.toSorted(), JSON.stringify(id));
   }
 });
@@ -64,7 +66,7 @@ test('another content stays beside, once, and with its job', async () => {
   await whole.putAll({ beside });
   const texts = (list) => list.map(({ kind, text }) => kind + text);
   const ofA = ['event{"id":"1"}', 'event{}', 'job{"id":"a"}'];
-  assert.deepEqual(texts(await store.besideOf('a')), ofA);
+  assert.deepEqual(texts(await besideOf('a')), ofA);
   const [one, none, two] = await whole.besideOf(['aa', 'none', 'a']);
   assert.deepEqual([texts(one), none, texts(two)], [['event{}'], [], ofA]);
 });

@@ -4,6 +4,7 @@ import { download, share, shareable } from '../../phone/share.js';
 import { checkTexts } from './check.js';
 import { packText } from './split.js';
 import { address } from '../../ui/address.js';
+import { allCards } from '../../store/all-cards.js';
 import * as store from '../../store/store.js';
 import { t } from '../../words/catalogue.js';
 
@@ -50,7 +51,7 @@ export const cardText = async (key) => (await textsOf([key]))[0];
 /** The canonical texts of cards, in the order of their keys. */
 async function textsOf(keys) {
   const read = (key) => store.card(key).catch(() => undefined);
-  const own = await (keys.length > few ? store.cards() : Promise.all(keys.map(read)));
+  const own = await (keys.length > few ? allCards() : Promise.all(keys.map(read)));
   const texts = new Map(own.filter(Boolean).map(({ key, text }) => [key, text]));
   const ids = keys.filter((key) => !texts.has(key));
   if (ids.length) {
