@@ -76,12 +76,14 @@ func (r *replayer) passed() {
 	}
 }
 
-// untold reports whether nothing was looked at or read at a step.
+// untold reports whether nothing was looked at, read, noted or shown at a step.
 func (r *replayer) untold(s *plan.Step) bool {
 	if _, looked := r.looked[s.ID]; looked {
 		return false
 	}
-	return !slices.ContainsFunc(r.state.Readings, func(read Read) bool { return read.Step == s.ID })
+	return !slices.ContainsFunc(r.state.Readings, func(read Read) bool { return read.Step == s.ID }) &&
+		!slices.ContainsFunc(r.state.Notes, func(n Remark) bool { return n.Step == s.ID }) &&
+		!slices.ContainsFunc(r.state.Photos, func(p Picture) bool { return p.Step == s.ID })
 }
 
 // gates lists the steps not done at which something is to be looked at, touched or read

@@ -2,10 +2,10 @@
 // next picture, and to the picture that shows what it did. The slowdown holds for the page
 // only: the browser does not slow down workers, so the core answers at full speed.
 import { fill } from './bench-search.js';
-import { goTo, openStep, planOf, startJob } from './browser/job-page.js';
+import { goTo, openStep, planOf, startJob, tapDone } from './browser/job-page.js';
 import { launchChromium, startServer } from './browser/launch.js';
 import { polling, untilState } from './browser/page.js';
-import { field, tap, tapText } from './browser/person.js';
+import { field, tapText } from './browser/person.js';
 import { sampleCard, words } from './browser/words.js';
 import { median } from './median.js';
 
@@ -134,7 +134,7 @@ const acts = [
       await goTo(page, '#/bikes');
       await startJob(page, bike);
     },
-    act: (page) => tap(page, words('job.done')),
+    act: (page) => tapDone(page),
   },
   {
     name: 'a tick of a tally',

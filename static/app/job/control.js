@@ -8,6 +8,8 @@ import { unentered } from './unentered.js';
 
 /** @import { Form } from '../core/core.d.ts' */
 
+const meant = 400; // ms that something is on the screen before a finger that comes down on it means it
+
 /** What a person can do to a job that is on the screen, one thing at a time. */
 export class Control {
   awake = ''; // what keeps the screen on
@@ -23,6 +25,13 @@ export class Control {
   page = null; // the page of the job that is on the screen
   view; // undefined for one step, 'steps', 'page', or 'stage' with the stage as its id
   stepId; // of the step shown; undefined for the next one
+  brake = false; // whether it is asked if somebody meant to go on without looking
+  ready = false; // what is on the screen has stood there for long enough to be meant
+  /** @type {boolean | undefined} whether it was so when the finger came down */
+  down;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  #settling;
+  #braked = new Set(); // steps at which it was asked
   /** @type {Promise<unknown>} what is being saved: one thing after the other */
   #before = Promise.resolve();
 
@@ -56,7 +65,42 @@ export class Control {
     this.page = null;
     this.view = view;
     this.stepId = stepId;
+    this.brake = false;
+    this.#settle();
     return true;
+  }
+
+  /** Something new is on the screen: a finger that is on its way meant what stood there before. */
+  #settle() {
+    this.ready = false;
+    clearTimeout(this.#settling);
+    this.#settling = setTimeout(() => {
+      this.ready = true;
+      this.app.redraw();
+    }, meant);
+  }
+
+  /** Its screen is left. */
+  close() {
+    clearTimeout(this.#settling);
+    this.hands.close();
+  }
+
+  /** Whether somebody is about to go on from a gate where nothing was looked at or written. */
+  #unlooked = (step) =>
+    Boolean(this.job.state.gates?.includes(step.id)) &&
+    !this.typed.size &&
+    !(step.tally && this.ticked(tallyField(step)).length);
+
+  /** Back from the question to what is to be looked at. */
+  lookFirst() {
+    this.brake = false;
+    this.#settle();
+    this.app.redraw();
+    const asked = document.querySelector('.tally,.look,.asks');
+    const first = asked?.querySelector('input,select,textarea');
+    first?.scrollIntoView({ block: 'center' });
+    /** @type {HTMLElement | null} */ (first)?.focus({ preventScroll: true });
   }
 
   /**
@@ -185,16 +229,31 @@ export class Control {
     this.app.redraw();
   }
 
-  /** Keeps what was typed, marks the step as done and goes on. */
-  async done(step) {
+  /**
+   * Keeps what was typed, marks the step as done and goes on; at a gate at which nothing
+   * was looked at it asks first, once.
+   *
+   * @param {any} step
+   * @param {boolean} [anyway] the question was answered
+   */
+  async done(step, anyway = false) {
+    const unlooked = this.#unlooked(step);
+    if (unlooked && !anyway && !this.#braked.has(step.id)) {
+      this.#braked.add(step.id);
+      this.brake = true;
+      this.#settle();
+      this.app.say(t('job.brake'));
+      /** @type {HTMLElement | null} */ (document.querySelector('.brake .main'))?.focus();
+      return;
+    }
     for (const [field, event] of [...this.typed]) {
       await this.saveTyped(field, event(), '');
       if (this.typed.has(field)) return;
     }
     const already = () => this.job.isDone(step.id);
     const fields = step.tally ? [tallyField(step)] : [];
-    if (await this.#save({ kind: 'done', step: step.id }, already, undefined, fields))
-      this.forward(step);
+    const event = { kind: 'done', step: step.id, ...(unlooked && { manner: 'unlooked' }) };
+    if (await this.#save(event, already, undefined, fields)) this.forward(step);
     else this.app.redraw();
   }
 

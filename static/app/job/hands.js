@@ -54,7 +54,8 @@ export class Hands {
   }
 
   #acts = {
-    'hands.word.next': (step) => onward(this.#control, step),
+    'hands.word.next': (step) =>
+      this.#control.brake ? this.#control.done(step, true) : onward(this.#control, step),
     'hands.word.back': (step) => {
       const before = stepBefore(this.#control.job, step);
       if (before) this.#control.show(before.id);

@@ -59,7 +59,7 @@ export async function job([id, view, stepId], app) {
   const unfollow = follow(job, control, app);
   const unwatch = watchDrafts(() => app.redraw());
   screen.close = () => {
-    control.hands.close();
+    control.close();
     stayAwake(false);
     unfollow();
     unwatch();
@@ -95,7 +95,7 @@ function oneStep(job, step, control) {
     </header>
     ${warned ? stillOpen(job, step.id) : nothing} ${timerLines(job, step)} ${told(job)}
     ${control.visit.draw()} ${stick(job, step.stage)} ${stops(job, control)}
-    <article class="step" ?data-done=${done}>
+    <article class="step" ?data-done=${done} ?data-ready=${control.ready}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
       </h1>
@@ -144,11 +144,37 @@ function kept({ app, drafts }) {
   return t(drafts.all().length ? 'job.drafted' : 'job.saved');
 }
 
-/** Acts on the first tap only: the second of a double tap meets another step. */
-const once = (event, act) => event.detail < 2 && act();
+/**
+ * What a button does that leads on: only a finger that came down on what has stood there
+ * for a moment means it. The second of a double tap meets another step.
+ */
+const meant = (control, act) => ({
+  down: () => (control.down = control.ready),
+  click: ({ detail }) => {
+    const ready = detail === 0 || (control.down ?? control.ready); // a key has no finger
+    control.down = undefined;
+    if (ready) act();
+  },
+});
+
+/** At a gate at which nothing was looked at: whether that was meant. */
+function brake(job, step, control) {
+  const on = meant(control, () => control.done(step, true));
+  return html`<div class="actions brake">
+    <p class="progress">${t('job.brake')}</p>
+    <button type="button" class="main" @click=${() => control.lookFirst()}>
+      ${t('job.brake.look')}
+    </button>
+    <button type="button" class="quiet" @pointerdown=${on.down} @click=${on.click}>
+      ${t('job.brake.on')}
+    </button>
+  </div>`;
+}
 
 /** The bar under the thumb: how far the job is, back, on, and the last thing taken back. */
 function actions(job, step, number, done, control) {
+  if (control.brake) return brake(job, step, control);
+  const on = meant(control, () => onward(control, step));
   const before = stepBefore(job, step);
   return html`<div class="actions">
     <p class="progress">
@@ -168,11 +194,7 @@ function actions(job, step, number, done, control) {
     >
       ‹
     </button>
-    <button
-      type="button"
-      class="main"
-      @click=${(event) => once(event, () => onward(control, step))}
-    >
+    <button type="button" class="main" @pointerdown=${on.down} @click=${on.click}>
       ${t(done ? 'job.next' : 'job.done')}
     </button>
     <button

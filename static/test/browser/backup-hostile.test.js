@@ -11,7 +11,7 @@ import { goodJobs, hostileBackup } from '../hostile-backup.js';
 import { openReady } from './cards-page.js';
 import { chooseText } from './choose-file.js';
 import { download } from './download.js';
-import { goTo, startJob, stored } from './job-page.js';
+import { goTo, startJob, stored, tapDone } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { seen, tap, tapText, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
@@ -21,7 +21,7 @@ const card = sampleCard('tessaly-corda-650');
 test('after a hostile backup every job opens, its notes, sheet and bill, and the lists; my own job goes on', async (t) => {
   const { page, complaints } = await openReady(t);
   await startJob(page, `${card.make} ${card.model}`);
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('step.lay-out'));
   const [mine] = await stored(page, 'jobs');
 

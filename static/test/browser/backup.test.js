@@ -7,7 +7,7 @@ import { backUp, chooseBackup, restoreFrom } from './backup-page.js';
 import { openReady, ownCard, packOf, paste, keep as keepCards } from './cards-page.js';
 import { downloaded } from './download.js';
 import { halves } from './exif.js';
-import { goTo, plant, startJob, stored } from './job-page.js';
+import { goTo, plant, startJob, stored, tapDone } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { untilState } from './page.js';
 import { held } from './held.js';
@@ -24,7 +24,7 @@ async function filled(t, before) {
   const site = await openReady(t, before);
   await startJob(site.page, bike);
   await keepPicture(t, site.page, await halves(site.page, 400, 200), 'plug');
-  await tap(site.page, words('job.done'));
+  await tapDone(site.page);
   await untilSeen(site.page, words('step.lay-out'));
   await paste(site.page, packOf(ownCard('heron', 'Heron 500')));
   await keepCards(site.page, 1);

@@ -39,6 +39,9 @@ test('by keyboard alone: a bike, its plan, the whole job and the second look', a
     await untilFocused('H1');
     await tabTo(words('job.done'));
     await page.keyboard.press('Enter');
+    if (!(await page.$('.actions.brake'))) continue;
+    await tabTo(words('job.brake.on'));
+    await page.keyboard.press('Enter');
   }
   await untilSeen(page, words('job.finish.ready'));
   await untilFocused('H1');

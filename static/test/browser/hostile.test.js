@@ -2,13 +2,13 @@
 // job goes on, and text is only text.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { done, goTo, plant, planOf, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, planOf, plant, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { hostileJob, markup, wordId } from './hostile-texts.js';
 import { figuresTurned, stickingOut } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
-import { tap, untilSeen } from './person.js';
+import { untilSeen } from './person.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
 
@@ -39,7 +39,7 @@ test('the core is silently gone in mid-job: the tap is answered all the same, on
   const { page } = await openSite(t);
   await startJob(page, bike);
   await page.workers()[0].evaluate(() => self.close());
-  await tap(page, words('job.done'));
+  await tapDone(page);
   // The client waits ten seconds for an answer before it gives the worker up.
   await untilStep(page, 2, patience(25));
   await done(page, 2);

@@ -92,9 +92,29 @@ export async function planOf(page, card) {
   return (await page.evaluate(plan, card)).ok;
 }
 
+/** Waits until what is on the screen has stood there for long enough to be meant. */
+export const untilReady = (page) =>
+  page.waitForFunction(() => !document.querySelector('.step:not([data-ready])'), {
+    polling,
+    timeout: patience(),
+  });
+
+/** Taps the large button of a step; asked whether nothing was looked at, goes on all the same. */
+export async function tapDone(page) {
+  await untilReady(page);
+  await tap(page, words('job.done'));
+  if (await page.$('.actions.brake')) await goOn(page);
+}
+
+/** Goes on from a gate all the same. */
+export async function goOn(page) {
+  await untilReady(page);
+  await tap(page, words('job.brake.on'));
+}
+
 /** Says that the step with that number is done, and waits for the one after it. */
 export async function done(page, number) {
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilStep(page, number + 1);
 }
 

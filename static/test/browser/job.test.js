@@ -1,7 +1,7 @@
 // The main bar: a whole oil change without a network, through a dead phone.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { done, goTo, planOf, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, planOf, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { badReading, besideField, doneTo, note, undo } from './job-walk.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { choose, enter, heading, seen, tap, tapText, under, untilSeen } from './person.js';
@@ -96,7 +96,7 @@ const unbelievable = words('finding.not-believable', {
 
 async function secondHalf(page, at, steps) {
   await doneTo(page, at, steps.filter((step) => !step.after).length);
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('job.finish.ready'));
   await tap(page, words('job.finish'));
   await untilSeen(page, words('record.readings'));
@@ -115,11 +115,11 @@ async function secondLook(page) {
   await goTo(page, '#/bikes');
   await tapText(page, `${words('bikes.look-again')}: ${bike}`);
   await untilSeen(page, words('step.second-look'));
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('finding.leak-not-said'));
   await choose(page, words('leak.dry'));
   await untilSeen(page, words('job.kept', { value: words('leak.dry') }));
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await tap(page, words('nav.record'), 'link');
   await untilSeen(page, words('record.closed'));
   await goTo(page, '#/bikes');

@@ -1,7 +1,7 @@
 // Looking at what came out: in the step, against the last time, and to scale.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, plant, stored, untilPast } from './job-page.js';
+import { goTo, plant, stored, tapDone, untilPast } from './job-page.js';
 import { lookedThen, lookJob, lookNow } from './look-jobs.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
@@ -47,7 +47,7 @@ test('a stop is kept by one tap, warns before the start and stands in the record
   }
   await goTo(page, '#/job/now/step/first-start');
   await untilSeen(page, words('caution.found-stop'));
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilPast(page, 'first-start');
 
   await goTo(page, '#/record/now');
@@ -84,7 +84,7 @@ test('undone, the stop is gone and the form is empty; told anew, it is kept with
   await goTo(page, '#/job/now/steps');
   await goTo(page, '#/job/now/step/look-magnet-drain');
   await untilSeen(page, words('debris.normal')); // what was entered and not saved is still there
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('step.look-filter'));
   const [, undone, kept] = (await stored(page, 'events')).sort((a, b) =>
     a.time < b.time ? -1 : 1,

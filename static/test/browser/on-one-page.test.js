@@ -1,7 +1,7 @@
 // The job on one page, told afterwards; and stage by stage.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, startJob, stored } from './job-page.js';
+import { goTo, startJob, stored, tapDone } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
@@ -119,7 +119,7 @@ test('what is refused stands beside its line, and nothing that was filled in is 
 test('stage by stage, changed to in the middle of a job, and back', async (t) => {
   const { page, complaints } = await openSite(t);
   await startJob(page, bike);
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('step.lay-out'));
   const [{ id }] = await stored(page, 'jobs');
   await goTo(page, `#/job/${id}/stage/ready`);

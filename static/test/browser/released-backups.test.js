@@ -6,7 +6,7 @@ import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { gunzipSync } from 'node:zlib';
 import { openReady } from './cards-page.js';
-import { goTo } from './job-page.js';
+import { goTo, tapDone } from './job-page.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
 import { seen, tap, untilSeen } from './person.js';
@@ -93,7 +93,7 @@ async function goesOn(page, job) {
   const { next } = (await replayed(page, job)).ok;
   await goTo(page, `#/job/${job.id}`);
   await page.waitForSelector(`#note-${next}`, { timeout: patience() });
-  await tap(page, words('job.done'));
+  await tapDone(page);
   const left = (id) => !document.getElementById(`note-${id}`);
   await page.waitForFunction(left, { polling, timeout: patience() }, next);
 }

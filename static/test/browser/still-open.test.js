@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { eventsTo } from './job-events.js';
-import { goTo, openStep, plant, startJob, stored, untilPast } from './job-page.js';
+import { goTo, openStep, plant, startJob, stored, tapDone, untilPast } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
@@ -94,7 +94,7 @@ test('the strip leads to the step that closes, and goes with the last of it', as
       { polling, timeout: patience() },
       open[0].step,
     );
-    await tap(page, words('job.done'));
+    await tapDone(page);
     await untilPast(page, open[0].step);
     const { open: left = [] } = await stateOf(page);
     assert.deepEqual(left, open.slice(1));
@@ -150,7 +150,7 @@ test('what was ticked outlives a killed browser, and goes when the step is done'
   const before = await boxes(second.page);
   assert.deepEqual(before, [true, ...before.slice(1).map(() => false)]);
   assert.ok(before.length > 1, 'there are several places');
-  await tap(second.page, words('job.done'));
+  await tapDone(second.page);
   await untilPast(second.page, 'count');
   assert.deepEqual(await stored(second.page, 'drafts'), []);
   await openStep(second.page, 'count');

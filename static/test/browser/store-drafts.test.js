@@ -1,7 +1,7 @@
 // What is typed comes back after the browser was killed, and once it is kept it doesn't.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { startJob, stored, untilStep } from './job-page.js';
+import { startJob, stored, tapDone, untilStep } from './job-page.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
 import { tap, tapText, type, typed, untilSeen } from './person.js';
@@ -43,7 +43,7 @@ test('what is typed outlives the browser, and goes when it is kept', async (t) =
   await tap(page, words('job.keep'));
   await untilSeen(page, words('job.kept', { value: '12400 km' }));
   await untilDrafts(page, 1);
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilStep(page, 2);
   assert.deepEqual(await untilDrafts(page, 0), []);
   const texts = (await stored(page, 'events')).map(

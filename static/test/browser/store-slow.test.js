@@ -2,7 +2,7 @@
 // and what needs no store works.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, plant, startJob, stored } from './job-page.js';
+import { goTo, plant, startJob, stored, tapDone } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
@@ -169,7 +169,7 @@ test('a window of this version, under which a newer one takes the store over, sa
         opening.onsuccess = () => (opening.result.close(), resolve());
       }),
   );
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('store.newer'));
 });
 

@@ -4,11 +4,11 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { goTo, stored, untilStep } from './job-page.js';
+import { goTo, stored, tapDone, untilStep } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
-import { seen, tap, untilSeen } from './person.js';
+import { seen, untilSeen } from './person.js';
 import { words } from './words.js';
 
 const recorded = [1, 2, 3, 4].map((version) =>
@@ -156,7 +156,7 @@ for (const { version, stores } of recorded)
     await goTo(page, `#/job/${half.id}`);
     const before = await stored(page, 'events');
     await untilStep(page, doneOf(before.filter(({ job }) => job === half.id)).size + 1);
-    await tap(page, words('job.done'));
+    await tapDone(page);
     await untilStep(page, doneOf(before.filter(({ job }) => job === half.id)).size + 2);
     const after = await stored(page, 'events');
     const fresh = after.filter(({ id }) => !before.some((event) => event.id === id));

@@ -2,7 +2,7 @@
 // needs no store works.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { done, goTo, plantSetting, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, plantSetting, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
@@ -53,7 +53,7 @@ for (const [name, failing] of Object.entries(failures)) {
     await enter(page, words('ask.odometer'), '12 400 km');
     await untilSeen(page, words(word));
     assert.equal(await typed(page, words('ask.odometer')), '12 400 km');
-    await tap(page, words('job.done'));
+    await tapDone(page);
     await page.waitForFunction(() => globalThis.failed === 2, { polling });
     await untilStep(page, 1);
     assert.deepEqual(await stored(page, 'events'), []);

@@ -1,7 +1,7 @@
 // Timers: through a dead phone, on every screen, by keyboard.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, openStep, phone, startJob, stored } from './job-page.js';
+import { goTo, openStep, phone, startJob, stored, tapDone } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
@@ -110,7 +110,7 @@ test('it rings once at its end, on any screen, and is there until it is answered
   // The step done ends it too, and undo brings it back.
   await tap(page, start);
   await untilSeen(page, words('timer.stop'));
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await page.waitForFunction(() => !document.querySelector('.timer-lines'), { polling });
   await tap(page, words('job.undo'));
   await untilSeen(page, words('timer.stop'));

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { goTo, startJob, stored, untilStep } from './job-page.js';
+import { goTo, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
 import { choose, heading, seen, tap, tapText, type, untilSeen } from './person.js';
@@ -251,7 +251,7 @@ test('a problem kept in a job warns on its steps until it is taken back, and sta
   await tap(page, words('trouble.back-to-job'), 'link');
   await untilStep(page, 1);
   await untilSeen(page, outcome('do-not-ride'));
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilStep(page, 2);
   await untilSeen(page, outcome('do-not-ride'));
   await page.reload();

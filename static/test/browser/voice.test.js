@@ -2,7 +2,7 @@
 // has none of it.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, openStep, phone, startJob, stored, untilStep } from './job-page.js';
+import { goTo, openStep, phone, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { seen, tap, tapText, untilSeen } from './person.js';
@@ -31,7 +31,7 @@ test('a step is read aloud, and no longer when it is left or tapped again', asyn
   assert.deepEqual(await phone(page, 'spoken'), []);
   await tap(page, words('hands.read'));
   await untilSeen(page, words('hands.reading'));
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('hands.read'));
   assert.deepEqual(await phone(page, 'spoken'), [], 'the next step is still');
   assert.deepEqual(complaints, []);

@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { beginBike } from './bike-page.js';
-import { done, goTo, planOf, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, planOf, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { doneTo, undo } from './job-walk.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { openWithoutServer } from './open-site.js';
@@ -21,7 +21,7 @@ const numberOf = (steps, id) => {
 
 /** Says that the last step before the ride is done, finishes, and looks again. */
 async function finish(page, name) {
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await untilSeen(page, words('job.finish.ready'));
   await tap(page, words('job.finish'));
   await untilSeen(page, words('record.waiting'));
@@ -29,7 +29,7 @@ async function finish(page, name) {
   await tapText(page, `${words('bikes.look-again')}: ${name}`);
   await choose(page, words('leak.dry'));
   await untilSeen(page, words('job.kept', { value: words('leak.dry') }));
-  await tap(page, words('job.done'));
+  await tapDone(page);
   await tap(page, words('nav.record'), 'link');
   await untilSeen(page, words('record.closed'));
 }

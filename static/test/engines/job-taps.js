@@ -51,3 +51,14 @@ export async function noteDown({ engine }, text) {
 /** The events of the job that are of that kind. */
 export const eventsOf = async (phone, kind) =>
   (await everyEvent(phone)).filter((event) => event.job === phone.left.job && event.kind === kind);
+
+/** Taps Done at the step on the screen once it has stood there; goes on from a gate all the same. */
+export async function tapDone(phone) {
+  const { engine } = phone;
+  const ready = () => engine.until(() => document.querySelector('.step[data-ready]') !== null);
+  await ready();
+  await phone.tap(words('job.done'), 'button');
+  if (!(await engine.evaluate(() => document.querySelector('.actions.brake') !== null))) return;
+  await ready();
+  await phone.tap(words('job.brake.on'), 'button');
+}

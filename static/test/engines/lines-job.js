@@ -4,7 +4,16 @@ import { stored, untilPast } from '../browser/job-page.js';
 import { coloursOf, pictures } from '../browser/photos-page.js';
 import { defaultLanguage } from '../catalogue.js';
 import { words } from '../browser/words.js';
-import { card, doneSteps, eventsOf, everyEvent, noteDown, openStep, stepsOf } from './job-taps.js';
+import {
+  card,
+  doneSteps,
+  eventsOf,
+  everyEvent,
+  noteDown,
+  openStep,
+  stepsOf,
+  tapDone,
+} from './job-taps.js';
 import { oneOf, overWide, rowsOfBar } from './on-screen.js';
 import { fallsBack, missing } from './outcome.js';
 import { picture } from './picture.js';
@@ -39,7 +48,7 @@ export const start = {
     const ten = steps.slice(0, 10).map(({ id }) => id);
     for (const [n, id] of ten.entries()) {
       await engine.untilSeen(words('job.step', { number: n + 1, steps: total }));
-      await phone.tap(words('job.done'), 'button');
+      await tapDone(phone);
       await untilPast(page, id);
     }
     await engine.untilSeen(words('job.step', { number: 11, steps: total }));

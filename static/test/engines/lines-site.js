@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { heading } from '../browser/person.js';
 import { words } from '../browser/words.js';
 import { contrast, overWide } from './on-screen.js';
-import { everyEvent, noteDown, openFirstStep } from './job-taps.js';
+import { everyEvent, noteDown, openFirstStep, tapDone } from './job-taps.js';
 import { samples } from './samples.js';
 
 const leastContrast = 4.5; // WCAG 2.2, text of any size
@@ -111,7 +111,7 @@ export const resume = {
     assert.equal((await phone.offline()).version, left.version);
     await engine.tap(`a[href="#/job/${left.job}"]`);
     await engine.until((id) => document.getElementById(`note-${id}`) !== null, step);
-    await phone.tap(words('job.done'), 'button');
+    await tapDone(phone);
     await engine.until((id) => document.getElementById(`note-${id}`) === null, step);
     const [last] = (await everyEvent(phone)).filter(
       ({ id }) => !before.some((event) => event.id === id),

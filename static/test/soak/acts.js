@@ -3,7 +3,7 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { goTo, untilStep } from '../browser/job-page.js';
+import { goTo, tapDone, untilStep } from '../browser/job-page.js';
 import { temporaryFolder } from '../browser/launch.js';
 import { polling, stateOf } from '../browser/page.js';
 import { patience } from '../browser/patience.js';
@@ -95,7 +95,7 @@ export const acts = {
     const step = await person.toStep();
     if (!step) return acts.finish(person);
     await person.keep([`done ${person.job} ${step}`], async () => {
-      await tap(page, words('job.done'));
+      await tapDone(page);
       const left = (id) => !document.getElementById(id);
       await page.waitForFunction(left, { polling, timeout: patience() }, `note-${step}`);
     });

@@ -1,7 +1,7 @@
 // A job: its steps, what is written down at them, and its end.
 import { chooseSmallPicture, chooseText } from '../choose-file.js';
 import { eventsTo } from '../job-events.js';
-import { goTo, plant, planOf, stored } from '../job-page.js';
+import { goTo, planOf, plant, stored, tapDone } from '../job-page.js';
 import { answer, choose, tap, type, untilSeen } from '../person.js';
 import { pieces, words } from '../words.js';
 import { on, openAll, plantPhoto, step } from './on-screen.js';
@@ -141,7 +141,7 @@ export const job = {
   'second look': step('second-look'),
   'second look, not told': async (page) => {
     await step('second-look', 'closed-job')(page);
-    await tap(page, words('job.done'));
+    await tapDone(page);
     await untilSeen(page, words('finding.leak-not-said'));
   },
   'problem that stops, on a step': async (page) => {
