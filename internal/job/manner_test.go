@@ -51,12 +51,8 @@ func TestGate_Passed(t *testing.T) {
 		events := []job.Event{{ID: "a", Time: "2026-11-25T10:00:00.000Z", Seq: 1, Kind: job.Done, Step: step.ID, Manner: job.Unlooked}}
 		for _, want := range []bool{true, false} {
 			s := job.Replay(p, &job.History{Events: events}, nil)
-			passed := false
-			for _, f := range s.Findings {
-				passed = passed || f.Code == "gate-passed"
-			}
-			if passed != want || !slices.Contains(s.Done, step.ID) {
-				t.Fatalf("%s with %d events: passed %v, done %v", step.ID, len(events), passed, s.Done)
+			if passed := slices.Contains(s.Passed, step.ID); passed != want || !slices.Contains(s.Done, step.ID) {
+				t.Fatalf("%s with %d events: passed %v, done %v", step.ID, len(events), s.Passed, s.Done)
 			}
 			events = append(events, job.Event{ID: "b", Time: "2026-11-25T10:01:00.000Z", Seq: 2, Kind: job.Note, Step: step.ID, Text: "looked at now"})
 		}

@@ -77,7 +77,9 @@ type State struct {
 	Unread int // events that can't be read
 	// Gates are the steps not done at which something is to be looked at, touched or read
 	// before one goes on, and was not: ids. Afterwards counts the steps told afterwards.
-	Gates      []string
+	Gates []string
+	// Passed are those done at which somebody went on without that, and said so: ids.
+	Passed     []string
 	Afterwards int
 
 	Odometer float64 // km; zero while not read
@@ -120,6 +122,7 @@ func (s *State) Members(m *wire.Members) {
 	m.String("redo", &s.Redo)
 	m.Int("unread", &s.Unread)
 	wire.Texts(m, "gates", &s.Gates)
+	wire.Texts(m, "passed", &s.Passed)
 	m.Int("afterwards", &s.Afterwards)
 	wire.Findings(m, "findings", &s.Findings)
 	wire.List(m, "problems", &s.Problems)

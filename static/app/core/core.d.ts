@@ -1771,6 +1771,8 @@ export interface State {
    * goes on, and was not: ids. Afterwards counts the steps told afterwards.
    */
   gates?: string[];
+  /** Passed are those done at which somebody went on without that, and said so: ids. */
+  passed?: string[];
   afterwards?: Count;
   findings?: Finding[];
   /** that stand, the earliest first */

@@ -44,6 +44,7 @@ export class Control {
     this.job = job;
     this.app = app;
     this.drafts = drafts;
+    this.#settle();
   }
 
   /** Reports whether an address is one of this job. */

@@ -78,6 +78,7 @@ function one(job, due, { costs, others, marks }, app) {
     ${settings.forOthers ? visitLinks(record.id) : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing} ${marks}
     ${state.afterwards ? html`<p>${t('record.afterwards', { count: state.afterwards })}</p>` : nothing}
+    ${section('record.passed', html`<p>${state.passed?.map((id) => stepName(job, id)).join('; ')}</p>`, state.passed)}
     ${section('record.warnings', findings(warnings), warnings.length)}
     ${section('record.disputed', disputed(job, app), state.disputed?.length)}
     ${section('record.other', otherRecords(others), others.length)}

@@ -116,6 +116,7 @@ function content(job, shown, app) {
     ${section('paper.parts', parts(plan), plan.parts)} ${section('paper.found', found(job))}
     ${section('paper.watch', watch(state))}
     ${section('paper.missing', html`<p>${missing.map((step) => name(job.step(step))).join('; ')}</p>`, missing.length)}
+    ${section('record.passed', html`<p>${state.passed?.map((step) => name(job.step(step))).join('; ')}</p>`, state.passed)}
     ${section('paper.due', due(state), job.record.card.interval)}
     ${section('record.photos', pictures(job, app), shown.photos)}
     <footer>
