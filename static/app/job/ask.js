@@ -25,9 +25,23 @@ const keptHere = (job, step, ask) =>
 
 function kept(job, step, ask) {
   return keptHere(job, step, ask).map(
-    (r) => html`<p class="kept">✓ ${t('job.kept', { value: r.texts.map(text).join(' · ') })}</p>`,
+    (r) =>
+      html`<p class="kept">
+        ✓ ${t('job.kept', { value: r.texts.map(text).join(' · ') })}
+        ${r.manners?.map((word) => html`<small>${t(word)}</small> `)}
+      </p>`,
   );
 }
+
+/** What Done keeps of a torque, as typed or as it was kept at the step; empty for none. */
+export function keeps(job, step, control) {
+  const ask = step.asks?.find(({ what }) => what === 'torque');
+  if (!ask) return '';
+  const typed = String(control.drafts.get(fieldOf(step, ask)) ?? '').trim();
+  return typed || (lastOf(job, step, ask).texts?.[0] ?? '');
+}
+
+const fieldOf = (step, ask) => `ask-${step.id}-${ask.what}${ask.of ? `-${ask.of}` : ''}`;
 
 const event = (step, ask, value) => ({
   kind: 'reading',
@@ -57,9 +71,17 @@ function pick(job, step, ask, control) {
 const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of === ask.of;
 
 function type(job, step, ask, control) {
-  const id = `ask-${step.id}-${ask.what}${ask.of ? `-${ask.of}` : ''}`;
+  const id = fieldOf(step, ask);
   const typed = (field) => event(step, ask, field.value);
-  const input = ({ target }) => control.type(target, () => typed(target), fitted(target));
+  const input = ({ target }) => {
+    control.type(target, () => typed(target), fitted(target));
+    if (ask.what === 'torque') control.app.redraw(); // the large button says what it keeps
+  };
+  const asCard = () =>
+    control.add(
+      { ...event(step, ask, ask.card), manner: 'as-card' },
+      t('job.kept', { value: ask.card }),
+    );
   const submit = (e) => {
     e.preventDefault();
     const field = e.target.elements.value;
@@ -82,6 +104,13 @@ function type(job, step, ask, control) {
       />
       <button type="submit">${t('job.keep')}</button>
     </div>
+    ${
+      ask.card
+        ? html`<button type="button" class="quiet" @click=${asCard}>
+            ${t('page.as-card', { value: ask.card })}
+          </button>`
+        : nothing
+    }
     ${roomFor(id, limits.reading)} ${draftMark(control.standing(id))}
     ${findings(control.findingsAbout((e) => same(ask, e)))} ${kept(job, step, ask)}
     ${soFar(job, ask)}

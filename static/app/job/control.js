@@ -47,6 +47,20 @@ export class Control {
     this.#settle();
   }
 
+  /** What the window is called: the step, or the view of the job, and the bike. */
+  get title() {
+    const { job, view, stepId } = this;
+    return [this.#viewed(view, stepId), job.name].filter(Boolean).join(' · ');
+  }
+
+  #viewed(view, stepId) {
+    if (view === 'steps') return t('job.all-steps');
+    if (view === 'page') return t('page.title');
+    if (view === 'stage') return t(`stage.${stepId}`);
+    const step = this.job.step(stepId ?? this.job.state.next);
+    return step ? t(step.word, step.values) : '';
+  }
+
   /** Reports whether an address is one of this job. */
   holds([id]) {
     return id === this.job.record.id;
@@ -68,6 +82,7 @@ export class Control {
     this.stepId = stepId;
     this.brake = false;
     this.#settle();
+    document.title = `${this.title} · ${t('app.name')}`;
     return true;
   }
 

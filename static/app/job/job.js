@@ -6,7 +6,7 @@ import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js
 import { address } from '../ui/address.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { aidLinks } from '../aid/links.js';
-import { asks } from './ask.js';
+import { asks, keeps } from './ask.js';
 import { Control } from './control.js';
 import { anew } from '../ui/anew.js';
 import { figureRow } from '../ui/figure.js';
@@ -50,6 +50,7 @@ export async function job([id, view, stepId], app) {
   const control = new Control(job, app, drafts);
   control.forms = forms;
   control.move([id, view, stepId]);
+  screen.title = control.title;
   control.hands = new Hands(control);
   watchTimers(job, app);
   control.visit = visitBeside(job, app);
@@ -176,15 +177,19 @@ function actions(job, step, number, done, control) {
   if (control.brake) return brake(job, step, control);
   const on = meant(control, () => onward(control, step));
   const before = stepBefore(job, step);
+  const value = done ? '' : keeps(job, step, control);
   return html`<div class="actions">
     <p class="progress">
-      <progress
-        aria-hidden="true"
-        max=${job.plan.steps.length}
-        .value=${job.state.done?.length ?? 0}
-      ></progress>
       ${t('job.step', { number, steps: job.plan.steps.length })} ${redo(job, control)}
     </p>
+    <button
+      type="button"
+      class="quiet"
+      ?disabled=${!job.state.lastID}
+      @click=${() => control.undo()}
+    >
+      ${t('job.undo')}
+    </button>
     <button
       type="button"
       class="quiet"
@@ -195,15 +200,7 @@ function actions(job, step, number, done, control) {
       ‹
     </button>
     <button type="button" class="main" @pointerdown=${on.down} @click=${on.click}>
-      ${t(done ? 'job.next' : 'job.done')}
-    </button>
-    <button
-      type="button"
-      class="quiet"
-      ?disabled=${!job.state.lastID}
-      @click=${() => control.undo()}
-    >
-      ${t('job.undo')}
+      ${value ? t('job.done.at', { value }) : t(done ? 'job.next' : 'job.done')}
     </button>
   </div>`;
 }

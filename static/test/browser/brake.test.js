@@ -2,9 +2,18 @@
 // second tap that meets the next step.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goOn, goTo, openStep, startJob, stored, untilReady, untilStep } from './job-page.js';
+import {
+  goOn,
+  goTo,
+  openStep,
+  startJob,
+  stored,
+  tapDone,
+  untilReady,
+  untilStep,
+} from './job-page.js';
 import { openSite } from './open-site.js';
-import { answer, seen, tap, under, untilSeen } from './person.js';
+import { answer, seen, tap, tapText, type, under, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-650');
@@ -77,4 +86,29 @@ test('a second tap that comes too soon for the next step does not skip it', asyn
   if (soon) assert.deepEqual(steps, ['identify']);
   await page.mouse.click(...at);
   await untilStep(page, 3);
+});
+
+test('the large button says what it keeps; a torque is taken over from the card in one tap', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await startJob(page, bike);
+  await openStep(page, 'tighten-drain');
+  const label = () => page.$eval('.actions .main', (e) => e.innerText.trim());
+  assert.equal(await label(), words('job.done'));
+  const title = words('step.tighten', { purpose: words('purpose.drain-plug') });
+  assert.ok((await page.title()).startsWith(title), await page.title());
+  await tapText(page, words('manner.as-card'));
+  await untilSeen(page, words('job.done.at', { value: '29 N·m' }));
+  await tapDone(page);
+  await untilSeen(page, words('step.prepare-spin-on'));
+  assert.ok(!(await page.title()).startsWith(title), await page.title());
+  const kept = (await stored(page, 'events')).find(({ kind }) => kind === 'reading');
+  assert.deepEqual([kept.value, kept.manner], ['29 N·m', 'as-card']);
+
+  await openStep(page, 'tighten-drain');
+  await tap(page, words('job.undo'));
+  await untilSeen(page, words('job.undone'));
+  await openStep(page, 'tighten-drain');
+  await type(page, words('ask.torque'), '28 Nm');
+  await untilSeen(page, words('job.done.at', { value: '28 Nm' }));
+  assert.deepEqual(complaints, []);
 });

@@ -102,7 +102,8 @@ export const untilReady = (page) =>
 /** Taps the large button of a step; asked whether nothing was looked at, goes on all the same. */
 export async function tapDone(page) {
   await untilReady(page);
-  await tap(page, words('job.done'));
+  const main = await page.waitForSelector('.actions .main', { visible: true, timeout: patience() });
+  await main.click();
   if (await page.$('.actions.brake')) await goOn(page);
 }
 

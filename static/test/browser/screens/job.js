@@ -1,7 +1,7 @@
 // A job: its steps, what is written down at them, and its end.
 import { chooseSmallPicture, chooseText } from '../choose-file.js';
 import { eventsTo } from '../job-events.js';
-import { goTo, planOf, plant, stored, tapDone } from '../job-page.js';
+import { goTo, planOf, plant, stored, tapDone, untilReady } from '../job-page.js';
 import { answer, choose, tap, type, untilSeen } from '../person.js';
 import { pieces, words } from '../words.js';
 import { on, openAll, plantPhoto, step } from './on-screen.js';
@@ -50,6 +50,21 @@ export const job = {
   'step that is done': async (page) => {
     await goTo(page, '#/job/open-job/step/lay-out');
     await untilSeen(page, words('job.next'));
+  },
+  'on one page': async (page) => {
+    await goTo(page, '#/job/open-job/page');
+    await page.waitForSelector('.job-page li');
+    await openAll(page);
+  },
+  'a stage on one page': async (page) => {
+    await goTo(page, '#/job/closed-job/stage/close');
+    await page.waitForSelector('.job-page li');
+  },
+  'step with the brake': async (page) => {
+    await goTo(page, '#/job/open-job/step/look-magnet-drain');
+    await untilReady(page);
+    await tap(page, words('job.done'));
+    await untilSeen(page, words('job.brake'));
   },
   'step with the level dragged': async (page) => {
     await step('level-found-engine')(page);
