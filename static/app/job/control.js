@@ -258,7 +258,7 @@ export class Control {
       this.#braked.add(step.id);
       this.brake = true;
       this.#settle();
-      this.app.say(t('job.brake'));
+      this.app.redraw();
       /** @type {HTMLElement | null} */ (document.querySelector('.brake .main'))?.focus();
       return;
     }

@@ -71,7 +71,7 @@ export class Hands {
     await own(this.#acts, id)?.(step);
     const { app } = this.#control;
     app.say([t('hands.heard', { word: t(id) }), app.said].filter(Boolean).join(' '));
-    if (!this.#reading && canSpeak()) speak([t(id)]);
+    if (!this.#reading && canSpeak()) speak([t(this.#control.brake ? 'job.brake' : id)]);
   }
 
   #lost() {

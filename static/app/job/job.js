@@ -161,8 +161,8 @@ const meant = (control, act) => ({
 /** At a gate at which nothing was looked at: whether that was meant. */
 function brake(job, step, control) {
   const on = meant(control, () => control.done(step, true));
-  return html`<div class="actions brake">
-    <p class="progress">${t('job.brake')}</p>
+  return html`<div class="actions brake two-ways">
+    <p class="progress" role="alert">${t('job.brake')}</p>
     <button type="button" class="main" @click=${() => control.lookFirst()}>
       ${t('job.brake.look')}
     </button>

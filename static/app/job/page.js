@@ -351,7 +351,7 @@ class Page {
     const at = stages.findIndex(({ stage }) => stage === this.#stage);
     const next = this.#stage && stages.slice(at + 1).find(({ steps = 0 }) => steps > 0)?.stage;
     const onward = next || (!this.#stage && !this.#finished);
-    return html`<div class="actions">
+    return html`<div class="actions two-ways">
       ${
         next
           ? html`<button type="button" class="main" @click=${() => this.#keep(false, next)}>

@@ -131,7 +131,7 @@ function sheets(card, answer) {
 /** The bar with which a job begins, once there is a plan. */
 const begin = (answer, acts) =>
   answer?.ok
-    ? html`<div class="actions">
+    ? html`<div class="actions two-ways">
         <button type="button" class="main" @click=${() => acts.start()}>${t('plan.start')}</button>
         <button type="button" class="quiet" @click=${() => acts.start('page')}>
           ${t('plan.quick')}
