@@ -33,12 +33,15 @@ function kept(job, step, ask) {
   );
 }
 
+const mostOnButton = 12; // letters: "21.4 lbf·ft" and one more
+
 /** What Done keeps of a torque, as typed or as it was kept at the step; empty for none. */
 export function keeps(job, step, control) {
   const ask = step.asks?.find(({ what }) => what === 'torque');
   if (!ask) return '';
   const typed = String(control.drafts.get(fieldOf(step, ask)) ?? '').trim();
-  return typed || (lastOf(job, step, ask).texts?.[0] ?? '');
+  const value = typed || (lastOf(job, step, ask).texts?.[0] ?? '');
+  return value.length > mostOnButton ? '' : value;
 }
 
 const fieldOf = (step, ask) => `ask-${step.id}-${ask.what}${ask.of ? `-${ask.of}` : ''}`;

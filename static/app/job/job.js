@@ -199,7 +199,12 @@ function actions(job, step, number, done, control) {
     >
       ‹
     </button>
-    <button type="button" class="main" @pointerdown=${on.down} @click=${on.click}>
+    <button
+      type="button"
+      class=${value ? 'main keeps' : 'main'}
+      @pointerdown=${on.down}
+      @click=${on.click}
+    >
       ${value ? t('job.done.at', { value }) : t(done ? 'job.next' : 'job.done')}
     </button>
   </div>`;

@@ -20,7 +20,9 @@ export function allSteps(job, control) {
     </header>
     ${stillOpen(job)} ${timerLines(job)} ${control.visit.draw()}
     <h1 tabindex="-1">${t('job.all-steps')}</h1>
-    <p class="bar"><a class="all" href=${address('job', job.record.id, 'page')}>${t('page.title')}</a></p>
+    <p class="bar">
+      <a class="all" href=${address('job', job.record.id, 'page')}>${t('page.title')}</a>
+    </p>
     ${stages.map(
       ({ stage }) =>
         html`<section class="stage-steps">
