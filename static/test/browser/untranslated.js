@@ -53,7 +53,9 @@ const plain = (text) => text.replace(marks, '').replace(/\s+/g, ' ').trim();
 
 /** All texts that the phone's store and the sample cards hold, the longest first: a place may be a part of another. */
 async function written(page) {
-  const lists = ['jobs', 'events', 'cards'].map((list) => stored(page, list).catch(() => []));
+  const lists = ['jobs', 'events', 'cards', 'facts'].map((list) =>
+    stored(page, list).catch(() => []),
+  );
   const records = [...samples, ...(await Promise.all(lists))];
   const texts = new Set(records.flatMap((record) => [...freeTexts(record)]).map(plain));
   return [...texts].filter(Boolean).sort((a, b) => b.length - a.length);
