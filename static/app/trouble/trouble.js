@@ -31,6 +31,9 @@ export async function trouble(parts, app) {
   return screen;
 }
 
+/** What of an address makes another list of it. @type {('door' | 'bike' | 'job' | 'step')[]} */
+const where = ['door', 'bike', 'job', 'step'];
+
 /** A problem on the screen, or the list of them. */
 export class Trouble {
   fault; // undefined for the list
@@ -64,9 +67,9 @@ export class Trouble {
   move(parts) {
     const [first = '', second = ''] = parts;
     const id = /^[?{]/.test(first) ? '' : first;
-    const { door, bike } = this.state;
+    const before = this.state;
     this.state = readState(id ? second : first);
-    const turned = door !== this.state.door || bike !== this.state.bike;
+    const turned = where.some((name) => own(before, name) !== own(this.state, name));
     const other = this.id !== id || (!id && turned);
     if (other) this.#answered = false;
     if (other) this.list.typed = '';

@@ -28,6 +28,7 @@ test('the address of an earlier version, which carried JSON, is still read', () 
 test('an address leads to the doors, behind one, to a problem, or says that there is none', () => {
   const problem = new Trouble({ ...table, faults: [] }, { redraw: () => {} });
   assert.equal(problem.move([]), true);
+  assert.equal(problem.move(['?job=7']), true, 'from a job');
   assert.equal(problem.move(['?job=7']), false, 'still the doors');
   assert.deepEqual(problem.state, { job: '7' });
   assert.equal(problem.move(['?job=7&door=drop']), true, 'behind a door');
