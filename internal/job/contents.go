@@ -50,7 +50,7 @@ func contents(h *History, most int) (list []*placed, disputed map[string][]*plac
 func readable(events []Event, list string, most int) []*placed {
 	var all []*placed
 	for at := range events {
-		if e := &events[at]; e.unread == "" {
+		if e := &events[at]; e.unread == nil {
 			all = append(all, place(e, list, at, most))
 		}
 	}

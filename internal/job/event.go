@@ -86,21 +86,21 @@ type Event struct {
 	// Signs are answers by question: of a problem, and of a look by the names of
 	// debris.Asks.
 	Signs map[string]string
-	// Manner says how it was told, in words of Manners parted by blanks; empty for what
-	// was told as it was done.
-	Manner string
+	// Manner says how it was told, in words of Manners parted by blanks; nil for what
+	// was told as it was done. Most events have none, and a call may hold thousands.
+	Manner *string
 
-	unread string // the member for which it can't be read, as a value of a sentence; empty where it was
+	unread *string // the member for which it can't be read, as a value of a sentence; nil where it was
 }
 
 // Unread notes that the event couldn't be read as a whole: it is kept and told, and
 // keeps no other from being used.
 func (e *Event) Unread(found []finding.Finding) {
 	member, _, _ := strings.Cut(strings.TrimPrefix(found[0].Where, "/"), "/")
-	e.unread = finding.Clip(member)
-	if e.unread == "" {
-		e.unread = "@event.whole"
+	if member = finding.Clip(member); member == "" {
+		member = "@event.whole"
 	}
+	e.unread = &member
 }
 
 // Members names the event's members. None is required: a faulty event is reported
@@ -119,5 +119,7 @@ func (e *Event) Members(m *wire.Members) {
 	m.String("text", &e.Text)
 	m.String("until", &e.Until)
 	m.TextMap("signs", &e.Signs)
-	m.String("manner", &e.Manner)
+	manner := e.inManner()
+	m.String("manner", &manner)
+	e.Manner = In(manner)
 }

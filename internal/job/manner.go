@@ -24,12 +24,28 @@ var Manners = []string{Afterwards, AsCard, Unlooked}
 
 // told reports whether an event was told in that manner.
 func (e *Event) told(manner string) bool {
-	return e.Manner != "" && slices.Contains(strings.Fields(e.Manner), manner)
+	return e.Manner != nil && slices.Contains(strings.Fields(*e.Manner), manner)
+}
+
+// In is a manner as an event has it; nil for none.
+func In(manner string) *string {
+	if manner == "" {
+		return nil
+	}
+	words := manner // what is pointed at is made only where there is one
+	return &words
+}
+
+func (e *Event) inManner() string {
+	if e.Manner == nil {
+		return ""
+	}
+	return *e.Manner
 }
 
 // manner reports words of a manner that this version doesn't know: the event counts.
 func (r *replayer) manner(e *placed) {
-	for _, word := range strings.Fields(e.Manner) {
+	for _, word := range strings.Fields(e.inManner()) {
 		if !slices.Contains(Manners, word) {
 			r.fault(e, "unknown-manner", "/manner", finding.Note, "text", finding.Clip(word))
 		}

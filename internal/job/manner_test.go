@@ -48,7 +48,7 @@ func TestGate_Passed(t *testing.T) {
 			return
 		}
 		step := p.Steps[at]
-		events := []job.Event{{ID: "a", Time: "2026-11-25T10:00:00.000Z", Seq: 1, Kind: job.Done, Step: step.ID, Manner: job.Unlooked}}
+		events := []job.Event{{ID: "a", Time: "2026-11-25T10:00:00.000Z", Seq: 1, Kind: job.Done, Step: step.ID, Manner: job.In(job.Unlooked)}}
 		for _, want := range []bool{true, false} {
 			s := job.Replay(p, &job.History{Events: events}, nil)
 			if passed := slices.Contains(s.Passed, step.ID); passed != want || !slices.Contains(s.Done, step.ID) {
@@ -62,7 +62,7 @@ func TestGate_Passed(t *testing.T) {
 // A manner that this version doesn't know is told, and the event counts.
 func TestManner_Unknown(t *testing.T) {
 	plantest.Plans(t, func(t *rapid.T, _ *card.Card, _ plan.Bench, p *plan.Plan) {
-		e := job.Event{ID: "a", Time: "2026-11-25T10:00:00.000Z", Kind: job.Done, Step: p.Steps[0].ID, Manner: "afterwards by-heart"}
+		e := job.Event{ID: "a", Time: "2026-11-25T10:00:00.000Z", Kind: job.Done, Step: p.Steps[0].ID, Manner: job.In("afterwards by-heart")}
 		s := job.Replay(p, &job.History{Events: []job.Event{e}}, nil)
 		var unknown []string
 		for _, f := range s.Findings {
@@ -95,7 +95,7 @@ func TestAfterwards_NoOrder(t *testing.T) {
 		for manner, want := range map[string]string{"": choice[len(choice)-1], job.Afterwards: choice[0]} {
 			s := job.Replay(p, &job.History{Events: []job.Event{
 				{ID: "a", Time: "2026-11-25T10:00:00.000Z", Seq: 1, Kind: job.Reading, Step: p.Steps[end].ID, What: plan.AskLevel, About: of, Value: choice[0]},
-				{ID: "b", Time: "2026-11-25T10:01:00.000Z", Seq: 2, Kind: job.Reading, Step: p.Steps[found].ID, What: plan.AskLevel, About: of, Value: choice[len(choice)-1], Manner: manner},
+				{ID: "b", Time: "2026-11-25T10:01:00.000Z", Seq: 2, Kind: job.Reading, Step: p.Steps[found].ID, What: plan.AskLevel, About: of, Value: choice[len(choice)-1], Manner: job.In(manner)},
 			}}, nil)
 			for _, o := range s.Oils {
 				if o.Circuit == of && o.Level != "level."+want {

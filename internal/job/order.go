@@ -52,7 +52,7 @@ func inOrder(x, y *placed) int {
 func byContent(x, y *Event) int {
 	if order := cmp.Or(strings.Compare(string(x.Kind), string(y.Kind)), strings.Compare(x.Step, y.Step), strings.Compare(x.What, y.What),
 		strings.Compare(x.About, y.About), strings.Compare(x.Value, y.Value), strings.Compare(x.Text, y.Text),
-		strings.Compare(x.Until, y.Until), strings.Compare(x.Day, y.Day), strings.Compare(x.Manner, y.Manner), cmp.Compare(x.Seq, y.Seq)); order != 0 {
+		strings.Compare(x.Until, y.Until), strings.Compare(x.Day, y.Day), strings.Compare(x.inManner(), y.inManner()), cmp.Compare(x.Seq, y.Seq)); order != 0 {
 		return order
 	}
 	if len(x.Signs) == 0 && len(y.Signs) == 0 {

@@ -181,12 +181,12 @@ func (t *teller) answer(at int, l *PageLine, a *PageAsk, told *Told) {
 	}
 	if a.What == AskSeen {
 		for _, id := range l.Looks {
-			t.add(at, t.rank(id, 0), Event{Kind: Saw, Step: id, Signs: nothingAt(t.plan.Step(id)), Manner: Afterwards})
+			t.add(at, t.rank(id, 0), Event{Kind: Saw, Step: id, Signs: nothingAt(t.plan.Step(id)), Manner: In(Afterwards)})
 		}
 		t.done(at, l.Looks)
 		return
 	}
-	t.add(at, t.rank(a.Step, 0), Event{Kind: Reading, Step: a.Step, What: a.What, About: a.About, Value: value, Manner: manner})
+	t.add(at, t.rank(a.Step, 0), Event{Kind: Reading, Step: a.Step, What: a.What, About: a.About, Value: value, Manner: In(manner)})
 	t.done(at, l.Steps)
 	t.done(at, l.implied)
 }
@@ -196,7 +196,7 @@ func (t *teller) done(at int, ids []string) {
 	for _, id := range ids {
 		again := slices.ContainsFunc(t.events, func(e tellingEvent) bool { return e.Kind == Done && e.Step == id })
 		if t.replayer.done[id] == nil && !again {
-			t.add(at, t.rank(id, 1), Event{Kind: Done, Step: id, Manner: Afterwards})
+			t.add(at, t.rank(id, 1), Event{Kind: Done, Step: id, Manner: In(Afterwards)})
 		}
 	}
 }

@@ -19,18 +19,18 @@ func (r *replayer) unread(h *History) {
 	list = append(list, unreadable(h.Beside, "/beside")...)
 	slices.SortStableFunc(list, func(x, y *placed) int {
 		return cmp.Or(strings.Compare(x.ID, y.ID), strings.Compare(x.Time, y.Time), strings.Compare(string(x.Kind), string(y.Kind)),
-			strings.Compare(x.Event.unread, y.Event.unread))
+			strings.Compare(*x.Event.unread, *y.Event.unread))
 	})
 	for _, e := range list[:min(len(list), unreadShown)] {
 		r.fault(e, "event-unread", "", finding.Doubt, "id", finding.Clip(e.ID), "time", finding.Clip(e.Time),
-			"kind", finding.Clip(string(e.Kind)), "member", e.Event.unread)
+			"kind", finding.Clip(string(e.Kind)), "member", *e.Event.unread)
 	}
 }
 
 func unreadable(events []Event, list string) []*placed {
 	var all []*placed
 	for at := range events {
-		if e := &events[at]; e.unread != "" {
+		if e := &events[at]; e.unread != nil {
 			all = append(all, &placed{Event: e, list: list, at: at})
 		}
 	}

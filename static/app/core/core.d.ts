@@ -663,10 +663,6 @@ export interface Event {
   until?: string;
   /** Signs are answers by question: of a problem, and of a look by the names of debris.Asks. */
   signs?: { [name: string]: string };
-  /**
-   * Manner says how it was told, in words of Manners parted by blanks; empty for what was told as
-   * it was done.
-   */
   manner?: string;
 }
 
