@@ -561,7 +561,7 @@ function mutated(lines, mutations) {
     const [holder, name] = places[place % places.length];
     if (how !== 'replace') delete holder[name];
     if (how === 'rename') holder[`${name}s`] = value;
-    if (how === 'replace') holder[name] = value;
+    if (how === 'replace') holder[name] = structuredClone(value); // what is put in twice must hold itself nowhere
   }
   return list;
 }
