@@ -122,7 +122,7 @@ test('the record goes out as a table that a spreadsheet reads', async (t) => {
   assert.equal(cell(newest, 'csv.odometer'), 19200);
   assert.equal(cell(oldest, 'csv.poured'), 2.5);
   assert.equal(cell(newest, 'csv.notes'), `'=1+1, "quoted"; and more`);
-  assert.match(cell(newest, 'csv.findings'), /finished without/);
+  assert.match(cell(newest, 'csv.findings'), /this step was not told/);
 
   await choose(page, words('csv.form.comma'));
   const other = await download(page, await temporaryFolder(t), words('csv.save'));
