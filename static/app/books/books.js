@@ -89,8 +89,11 @@ async function partOf(part, of, app) {
 async function oilPart(of, app) {
   const book = await Book.open('oil', app);
   // It needs none of them, and some take a while.
+  let jobs = new Map();
   const lately = async () => {
-    book.asked = { jobs: await drainedLately() };
+    const { jobs: drained, lines } = await drainedLately();
+    book.asked = { jobs: drained };
+    jobs = lines;
     await book.load();
     app.redraw();
   };
@@ -103,7 +106,7 @@ async function oilPart(of, app) {
   return {
     books: [book],
     title: 'books.oil',
-    draw: () => (table ? table.draw() : oil(book, receipts)),
+    draw: () => (table ? table.draw() : oil(book, receipts, jobs)),
     close: () => receipts.close(),
   };
 }

@@ -3,12 +3,13 @@ import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
 import { section } from '../ui/section.js';
-import { t, verbatim } from '../words/catalogue.js';
-import { today } from '../words/dates.js';
+import { t, text, verbatim } from '../words/catalogue.js';
+import { day, today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh } from './form.js';
 
 /** @import { Can, CanEntry, OilYear } from '../core/core.d.ts' */
+/** @import { LogLine } from '../store/records.d.ts' */
 
 const wastes = ['engine', 'gear', 'spoiled'];
 
@@ -17,14 +18,15 @@ const wastes = ['engine', 'gear', 'spoiled'];
  *
  * @param {import('./book.js').Book} book
  * @param {import('./receipts.js').Receipts} receipts
+ * @param {Map<string, LogLine>} lines of the jobs whose old oil may be in no can yet
  */
-export function oil(book, receipts) {
+export function oil(book, receipts, lines) {
   const { cans = [], years = [], findings: found } = book.answer;
   const here = cans.filter(({ gone }) => !gone);
   return html`
     <h1 tabindex="-1">${t('books.oil')}</h1>
     <p>${t('books.oil.how')}</p>
-    ${findings(found)} ${waiting(book)} ${here.map((can) => one(can, book, receipts))}
+    ${findings(found)} ${waiting(book, lines)} ${here.map((can) => one(can, book, receipts))}
     ${
       years.length
         ? section(
@@ -40,7 +42,7 @@ export function oil(book, receipts) {
 }
 
 /** The jobs whose old oil is in no can yet. */
-function waiting({ answer }) {
+function waiting({ answer }, lines) {
   const jobs = new Map();
   for (const { job, volume, kind } of answer.proposed ?? [])
     jobs.set(job, [...(jobs.get(job) ?? []), `${t(kind)}: ${volume?.[0]}`]);
@@ -48,14 +50,16 @@ function waiting({ answer }) {
   return section(
     'books.oil.waiting',
     html`<ul class="jobs">
-      ${[...jobs].map(
-        ([job, oils]) =>
-          html`<li>
-            <a href=${address('books', 'job', job)}>
-              <strong>${t('record.books')}</strong> ${oils.map((oil) => html`<span>${oil}</span>`)}
-            </a>
-          </li>`,
-      )}
+      ${[...jobs].map(([job, oils]) => {
+        const line = lines.get(job);
+        const said = line ? [text(day(line.summary.finished ?? '')), ...oils] : oils;
+        return html`<li>
+          <a href=${address('books', 'job', job)}>
+            <strong>${line ? text(line.name) : t('record.books')}</strong>
+            ${said.map((of) => html`<span>${of}</span>`)}
+          </a>
+        </li>`;
+      })}
     </ul>`,
   );
 }

@@ -90,7 +90,7 @@ export class DueSection {
     const first = this.outlook?.oils?.find(({ circuit }) => circuit === this.outlook.first);
     if (!first) return nothing;
     return html`<details class="today">
-      <summary>${t('due.title')}: ${verdictOf(first)} ${whenDue(first)}</summary>
+      <summary>${t('due.title')}: ${whenDue(first)} · ${verdictOf(first)}</summary>
       ${this.#body()}
     </details>`;
   }

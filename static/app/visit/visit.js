@@ -79,7 +79,7 @@ function waiting({ troubles: list = [], unanswered = [] }) {
   return html`<div class="message">
     <p><strong>${t('visit.ask-first', { count: open.length })}</strong></p>
     <ul>
-      ${open.map((one) => html`<li>${verbatim(one.text ?? '')}: ${priceLine(one)}</li>`)}
+      ${open.map((one) => html`<li>${verbatim(one.text ?? '')} · ${priceLine(one)}</li>`)}
     </ul>
   </div>`;
 }
