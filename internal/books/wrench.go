@@ -80,6 +80,7 @@ type KeptWrench struct {
 	Drive    string            // as typed
 	Signs    map[string]string // as typed, for a form
 	State    string            // word id: whether it may be relied on
+	Warns    bool              // the state says that it may not
 	// Days since the last check that was decided, and the day by which the next is due;
 	// empty where there was none.
 	Checked string
@@ -106,6 +107,7 @@ func (w *KeptWrench) Members(m *wire.Members) {
 	m.String("drive", &w.Drive)
 	m.TextMap("signs", &w.Signs)
 	m.String("state", &w.State, wire.Required)
+	m.Bool("warns", &w.Warns)
 	m.String("checked", &w.Checked)
 	m.Int("days", &w.Days)
 	m.String("due", &w.Due)
@@ -355,7 +357,8 @@ func (b *wrenchBook) judge(w *KeptWrench) {
 			w.doubt(u, SinceGood, after)
 		}
 	}
-	w.State = "wrench." + string(b.stateOf(w))
+	state := b.stateOf(w)
+	w.State, w.Warns = "wrench."+string(state), state == CheckDue || state == FoundWrong
 }
 
 // around gives the last check before a use and the first after it that decide; nil where

@@ -1,6 +1,7 @@
 package core
 
 import (
+	"tidysump/internal/books"
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/garage"
@@ -32,6 +33,7 @@ type limitsAnswer struct {
 	told                         []garage.Telling
 	aside                        []garage.Reason
 	figures                      []card.OwnFigure // that a bike may have of its own
+	goods                        []books.Goods    // that may lie on a shelf
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -54,13 +56,14 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "told", &a.told)
 	wire.Texts(m, "aside", &a.aside)
 	wire.Texts(m, "figures", &a.figures)
+	wire.Texts(m, "goods", &a.goods)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.Tellings, aside: garage.Reasons, figures: card.OwnFigures,
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.Tellings, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods,
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

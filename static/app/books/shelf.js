@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { limits } from '../core/limits.js';
 import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
@@ -7,7 +8,6 @@ import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh, named } from './form.js';
 
-const goods = ['oil', 'filter', 'washer', 'ring', 'other'];
 const seals = {
   washer: ['flat-aluminium', 'flat-copper', 'folded', 'bonded', 'fibre'],
   ring: ['o-ring', 'square-ring'],
@@ -144,7 +144,7 @@ function newItem(book) {
     name: 'what',
     word: 'books.shelf.what',
     kind: /** @type {const} */ ('choice'),
-    words: goods,
+    words: limits.goods ?? [],
     family: 'goods.',
     told: 'oil',
   };

@@ -34,12 +34,11 @@ export function wrenches(book) {
 }
 
 function one(wrench, book) {
-  const { name, scale = [], drive, state, checked, due, days = 0, uses = 0 } = wrench;
-  const bad = state === 'wrench.wrong' || state === 'wrench.due';
+  const { name, scale = [], drive, state, warns, checked, due, days = 0, uses = 0 } = wrench;
   return html`<article class="sheet book-item">
     <h2>${name ? verbatim(name) : t('not-known')}</h2>
     <p>${[...scale, drive && verbatim(drive)].filter(Boolean).join(' · ')}</p>
-    <p class=${bad ? 'big book-warn' : 'big'}>${t(state)}</p>
+    <p class=${warns ? 'big book-warn' : 'big'}>${t(state)}</p>
     ${
       checked
         ? html`<p>

@@ -1360,6 +1360,8 @@ export interface LimitsAnswer {
   aside?: Reason[];
   /** that a bike may have of its own */
   figures?: OwnFigure[];
+  /** that may lie on a shelf */
+  goods?: Goods[];
 }
 
 /**
@@ -2615,6 +2617,8 @@ export interface KeptWrench {
   signs?: { [name: string]: string };
   /** word id: whether it may be relied on */
   state: string;
+  /** the state says that it may not */
+  warns?: boolean;
   /**
    * Days since the last check that was decided, and the day by which the next is due; empty where
    * there was none.

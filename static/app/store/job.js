@@ -319,7 +319,9 @@ export class Job {
   }
 
   /** @param {Stage | ''} stage */
-  #asPage = (stage) => ({ ...this.history(), last: this.#last, stage: stage || null });
+  #asPage(stage) {
+    return { ...this.history(), last: this.#last, stage: stage || null };
+  }
 
   /**
    * The page of the job, or of a stage of it.
