@@ -67,13 +67,13 @@ export class Book {
   }
 
   /** What the core says of a fact that is to be written behind those of all subjects. */
-  #check = async (of, own) => {
+  async #check(of, own) {
     const all = await factsOf(this.name);
     const facts = [...all.filter((fact) => fact.of !== of), ...own];
     const { system } = settings;
     const input = { facts, system, today: today(), adding: true };
     return aboutLast(await ask.get(this.name)?.(input), facts.length - 1);
-  };
+  }
 
   /**
    * Writes something into the book; resolves to whether it is kept. What is found of it

@@ -99,7 +99,7 @@ export class OfJob {
       return form.keep(form.value('of'), fact, { say: 'books.kept' });
     };
     return html`<article class="sheet">
-      <h3>${t(role)}: ${volume?.[0]}</h3>
+      <h3>${t(role)}: ${text(volume?.[0])}</h3>
       <p>${t(kind)}</p>
       ${
         fit.length
@@ -179,7 +179,7 @@ export class OfJob {
     return html`<article class="sheet">
       <h3>${verbatim(name)}</h3>
       <p>
-        ${[scale[0], t(serves ? 'books.wrenches.serves' : 'books.wrenches.serves-not'), t(state)].filter(Boolean).join(' · ')}
+        ${[text(scale[0]), t(serves ? 'books.wrenches.serves' : 'books.wrenches.serves-not'), t(state)].filter(Boolean).join(' · ')}
       </p>
       ${
         jobs.includes(job)

@@ -45,7 +45,7 @@ export function oil(book, receipts, lines) {
 function waiting({ answer }, lines) {
   const jobs = new Map();
   for (const { job, volume, kind } of answer.proposed ?? [])
-    jobs.set(job, [...(jobs.get(job) ?? []), `${t(kind)}: ${volume?.[0]}`]);
+    jobs.set(job, [...(jobs.get(job) ?? []), `${t(kind)}: ${text(volume?.[0])}`]);
   if (!jobs.size) return nothing;
   return section(
     'books.oil.waiting',
@@ -69,7 +69,7 @@ const year = ({ year: of = 0, sums = [] }) =>
   html`<li>
     <a href=${address('books', 'oil', String(of))}>
       <strong>${of}</strong>
-      ${sums.map(({ kind, volume }) => html`<span>${t(kind)}: ${volume?.[0]}</span>`)}
+      ${sums.map(({ kind, volume }) => html`<span>${t(kind)}: ${text(volume?.[0])}</span>`)}
     </a>
   </li>`;
 

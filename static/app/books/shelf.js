@@ -3,7 +3,7 @@ import { limits } from '../core/limits.js';
 import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
-import { t, verbatim } from '../words/catalogue.js';
+import { t, text, verbatim } from '../words/catalogue.js';
 import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh, named } from './form.js';
@@ -40,7 +40,9 @@ export function shelf(book) {
 const marks = ({ what, signs = {} }) =>
   [
     t(`goods.${what}`),
-    ...['grade', 'marks', 'number'].map((name) => verbatim(named(signs, name))),
+    verbatim(named(signs, 'grade')),
+    verbatim(named(signs, 'marks')),
+    verbatim(named(signs, 'number')),
     named(signs, 'seal') && t(`seal.${named(signs, 'seal')}`),
     what === 'oil' && named(signs, 'size')
       ? t('books.shelf.bottles', { size: verbatim(named(signs, 'size')) })
@@ -53,7 +55,7 @@ function one(item, book) {
   return html`<article class="sheet book-item">
     <h2>${name ? verbatim(name) : t('not-known')}</h2>
     <p>${marks(item).join(' · ')}</p>
-    <p class="big">${left ? left.join(' · ') : t('books.shelf.left-unknown')}</p>
+    <p class="big">${left ? left.map(text).join(' · ') : t('books.shelf.left-unknown')}</p>
     ${out ? html`<p class="book-warn">${t('books.shelf.out')}</p>` : nothing}
     ${opened ? html`<p>${t('books.shelf.opened', { date: dayText(opened) })}</p>` : nothing}
     ${counting(item, book)} ${what === 'oil' ? opening(item, book) : nothing} ${change(item, book)}

@@ -5,7 +5,7 @@ import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { figureRow } from '../ui/figure.js';
 import { finding, findings } from '../ui/findings.js';
-import { t, verbatim } from '../words/catalogue.js';
+import { t, text, verbatim } from '../words/catalogue.js';
 import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh, named } from './form.js';
@@ -37,7 +37,7 @@ function one(wrench, book) {
   const { name, scale = [], drive, state, warns, checked, due, days = 0, uses = 0 } = wrench;
   return html`<article class="sheet book-item">
     <h2>${name ? verbatim(name) : t('not-known')}</h2>
-    <p>${[...scale, drive && verbatim(drive)].filter(Boolean).join(' · ')}</p>
+    <p>${[...scale.map(text), drive && verbatim(drive)].filter(Boolean).join(' · ')}</p>
     <p class=${warns ? 'big book-warn' : 'big'}>${t(state)}</p>
     ${
       checked
@@ -119,10 +119,7 @@ function check({ id, signs = {} }, book) {
   const load = async () => {
     const typed = { ...form.values(...measured), ...given(signs) };
     const { ok } = await call('wrench-check', { ...typed, system: settings.system });
-    loads.set(
-      id,
-      (ok?.figures ?? []).filter(({ name }) => name !== 'figure.wrench-limit'),
-    );
+    loads.set(id, ok?.figures ?? []);
     book.app.redraw();
   };
   const form = new Form(book, `checked ${id}`, [

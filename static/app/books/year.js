@@ -4,7 +4,7 @@ import { download } from '../phone/share.js';
 import { settings } from '../store/settings.js';
 import { radios } from '../ui/choice.js';
 import { paper } from '../ui/paper.js';
-import { t, verbatim } from '../words/catalogue.js';
+import { t, text, verbatim } from '../words/catalogue.js';
 import { dayText } from '../words/dates.js';
 
 /** @import { OilYear } from '../core/core.d.ts' */
@@ -69,7 +69,7 @@ export class YearTable {
             ({ kind, volume }) =>
               html`<tr class="total">
                 <th scope="row">${t('books.oil.sum', { kind: `@${kind}` })}</th>
-                <td>${volume?.[0]}</td>
+                <td>${text(volume?.[0])}</td>
               </tr>`,
           )}
         </tbody>
@@ -81,7 +81,7 @@ export class YearTable {
     const where = [place, name].filter(Boolean).map(verbatim).join(' · ');
     return html`<tr>
       <td>${dayText(day)} · ${t(kind)} ${where ? html`<small>${where}</small>` : nothing}</td>
-      <td>${volume?.[0]}</td>
+      <td>${text(volume?.[0])}</td>
     </tr>`;
   }
 

@@ -102,11 +102,13 @@ export const under = (page, title) =>
 
 /** Answers a question that has a list of answers, by the words of both. */
 export async function answer(page, label, text) {
-  const find = (want) =>
-    [...document.querySelectorAll('select')].find(({ labels }) =>
-      [...labels].some((l) => l.textContent.trim() === want),
+  const find = (want, one) =>
+    [...document.querySelectorAll('select')].find(
+      ({ labels, options }) =>
+        [...labels].some((l) => l.textContent.trim() === want) &&
+        [...options].some((o) => o.textContent.trim() === one), // some come late
     );
-  const found = await page.waitForFunction(find, { polling, timeout: patience() }, label);
+  const found = await page.waitForFunction(find, { polling, timeout: patience() }, label, text);
   const list = found.asElement();
   const option = (element, want) =>
     [...element.options].find((o) => o.textContent.trim() === want)?.value;
