@@ -263,3 +263,24 @@ func TestLay_Any(t *testing.T) {
 		}
 	})
 }
+
+// Every figure that is offered lies over the card it is offered for, and where nothing is
+// to be undone none is.
+func TestOwnPlaces_LieOver(t *testing.T) {
+	for name, c := range samples(t) {
+		places := card.OwnPlaces(c.Card())
+		if len(places) == 0 {
+			t.Errorf("%s: nothing is offered", name)
+		}
+		for _, p := range places {
+			word, id, _ := strings.Cut(p.What, ".")
+			if b := c.Card().Bolt(id); b != nil && b.Purpose == card.LeaveAlone {
+				t.Errorf("%s: %s is offered", name, p.What)
+			}
+			laid, _ := card.Lay(c, []card.Own{{What: p.What, Value: values[card.OwnFigure(word)], Standing: card.Measured, Why: "seen"}})
+			if bytes.Equal(written(laid), written(c)) {
+				t.Errorf("%s: %s doesn't lie over", name, p.What)
+			}
+		}
+	}
+}

@@ -20,11 +20,13 @@ func (i *layInput) Members(m *wire.Members) {
 // layAnswer is the card with those figures over its own.
 type layAnswer struct {
 	card     *card.Card
+	places   []card.OwnPlace // what the machine may have of its own
 	findings []finding.Finding
 }
 
 func (a *layAnswer) Members(m *wire.Members) {
 	wire.Optional(m, "card", &a.card)
+	wire.List(m, "places", &a.places)
 	wire.Findings(m, "findings", &a.findings)
 }
 
@@ -35,5 +37,5 @@ func layOver(i *layInput, read []finding.Finding) (*layAnswer, []finding.Finding
 		return nil, append(read, finding.Below("/card", list)...)
 	}
 	laid, list := card.Lay(c, i.figures)
-	return &layAnswer{laid.Card(), finding.Below("/figures", list)}, nil
+	return &layAnswer{laid.Card(), card.OwnPlaces(c.Card()), finding.Below("/figures", list)}, nil
 }

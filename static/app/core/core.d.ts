@@ -1314,7 +1314,19 @@ export interface LayInput {
 /** LayAnswer is the card with those figures over its own. */
 export interface LayAnswer {
   card?: Card;
+  /** what the machine may have of its own */
+  places?: OwnPlace[];
   findings?: Finding[];
+}
+
+/** OwnPlace is a figure that a machine may have of its own by its card. */
+export interface OwnPlace {
+  /** as Own has it */
+  what: string;
+  /** word id of the figure */
+  word: string;
+  /** what it is of: a word id, or a place in the card's own words */
+  of: string;
 }
 
 /**

@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { limits } from '../core/limits.js';
 import { radios } from '../ui/choice.js';
 import { findings } from '../ui/findings.js';
 import { t } from '../words/catalogue.js';
@@ -6,7 +7,7 @@ import { t } from '../words/catalogue.js';
 /** Laying the bike aside, with its record, and taking it up again. */
 export function asideOf(telling) {
   const { row, chosen, found } = telling;
-  const { aside = 'sold' } = chosen;
+  const { aside = limits.aside?.[0] } = chosen;
   const tell = (told, word) => async () => {
     if (await telling.tell('aside', told)) telling.say(t(word));
   };
@@ -20,7 +21,7 @@ export function asideOf(telling) {
   return html`<details class="more">
     <summary>${t('details.aside.lay')}</summary>
     <p>${t('details.aside.how')}</p>
-    ${radios('details.aside.why', 'bike.aside', aside, ['sold', 'gone', 'other'], (value) =>
+    ${radios('details.aside.why', 'bike.aside', aside, limits.aside ?? [], (value) =>
       telling.choose({ aside: value }),
     )}
     <button type="button" @click=${tell({ kind: 'aside', what: aside }, 'details.aside.laid')}>

@@ -5,44 +5,15 @@ import { radios } from '../ui/choice.js';
 import { findings } from '../ui/findings.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 
-/** @import { Card } from '../core/core.d.ts' */
-
-/**
- * What a bike may have of its own, by its card: what -> the word for it, and of which part.
- *
- * @param {Partial<Card>} [card]
- * @returns {Map<string, [string, string]>}
- */
-export function ownFigures({ circuits = [], bolts, filters } = {}) {
-  const turned = (bolts ?? []).filter(({ purpose }) => purpose !== 'leave-alone');
-  const changed = new Set((filters ?? []).map(({ circuit }) => circuit));
-  return new Map([
-    ...circuits.flatMap(({ id, role }) =>
-      ['volume', ...(changed.has(id) ? ['volume-filter'] : []), 'grade'].map((w) =>
-        entry(w, id, `@role.${role}`),
-      ),
-    ),
-    ...turned.flatMap(({ id, place, purpose, seal }) =>
-      ['thread', 'torque', 'size', ...(seal ? ['inner', 'outer', 'thickness'] : [])].map((w) =>
-        entry(w, id, place || `@purpose.${purpose}`),
-      ),
-    ),
-    ...(filters ?? []).map(({ id, place }) => entry('number', id, place || '@plan.filter')),
-  ]);
-}
-
-/** @returns {[string, [string, string]]} */
-const entry = (word, id, of) => [`${word}.${id}`, [`own.${word}`, of]];
-
 const nameOf = (what, names) => {
   const [word = what, of = ''] = names.get(what) ?? [];
-  return [t(word), text(of)].filter(Boolean).join(' · ');
+  return [text(word), text(of)].filter(Boolean).join(' · ');
 };
 
 /** The figures of this bike alone, and one more. */
 export function figuresOf(telling, entries) {
-  const { row, odd, card } = telling;
-  const names = ownFigures(card);
+  const { row, odd, places } = telling;
+  const names = new Map(places.map(({ what, word, of }) => [what, [word, of]]));
   const list = row?.figures ?? [];
   return html`
     <p>${t('details.figures.how')}</p>

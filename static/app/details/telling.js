@@ -4,13 +4,13 @@ import { tellBike } from '../store/bikes.js';
 import { Drafts } from '../store/drafts.js';
 import { factsOf } from '../store/facts.js';
 import { logOf } from '../store/of-bike.js';
-import { laidOver } from '../store/over-card.js';
+import { withOwn } from '../store/over-card.js';
 import { settings } from '../store/settings.js';
 import * as store from '../store/store.js';
 import { file } from '../site/data.js';
 import { newId } from '../site/new-id.js';
 
-/** @import { Card, Finding } from '../core/core.d.ts' */
+/** @import { Card, Finding, OwnPlace } from '../core/core.d.ts' */
 /** @import { BikeRow, Fact, LogLine } from '../store/records.d.ts' */
 
 /** What is told of a bike, while one tells more of it. */
@@ -33,6 +33,9 @@ export class Telling {
   found = new Map();
   /** @type {Finding[]} what of its own figures doesn't fit its card */
   odd = [];
+
+  /** @type {OwnPlace[]} what it may have of its own */
+  places = [];
   /** @type {Drafts} */
   drafts;
   /** @type {{ [what: string]: string }} what is being chosen in a section, and not told yet */
@@ -68,7 +71,9 @@ export class Telling {
     const ofId = new Map(cards.map((card) => [card.id, card]));
     Object.assign(this, { row, rows, lines, log, root, card: at.card, cards: [...ofId.values()] });
     this.#sort();
-    this.odd = at.card ? (await laidOver(at.card, row?.figures)).findings : [];
+    const laid = at.card && (await withOwn(at.card, row?.figures));
+    this.odd = laid?.findings ?? [];
+    this.places = laid?.places ?? [];
   }
 
   /** Whether there is such a bike. */

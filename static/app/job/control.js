@@ -103,10 +103,13 @@ export class Control {
   }
 
   /** Whether somebody is about to go on from a gate where nothing was looked at or written. */
-  #unlooked = (step) =>
-    Boolean(this.job.state.gates?.includes(step.id)) &&
-    !this.typed.size &&
-    !(step.tally && this.ticked(tallyField(step)).length);
+  #unlooked(step) {
+    return (
+      Boolean(this.job.state.gates?.includes(step.id)) &&
+      !this.typed.size &&
+      !(step.tally && this.ticked(tallyField(step)).length)
+    );
+  }
 
   /** Back from the question to what is to be looked at. */
   lookFirst() {

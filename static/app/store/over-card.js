@@ -2,20 +2,31 @@ import { call } from '../core/client.js';
 import { loadWordsOf } from '../words/catalogue.js';
 import { settings } from './settings.js';
 
-/** @import { Card, Change, Finding, Own } from '../core/core.d.ts' */
+/** @import { Card, Change, Finding, Own, OwnPlace } from '../core/core.d.ts' */
 
 /**
- * A card with the figures of a bike's own over it, and what of them doesn't fit it.
+ * A card with the figures of a bike's own over it, what of them doesn't fit it, and which
+ * it may have.
+ *
+ * @param {Card} card
+ * @param {Own[]} [figures]
+ * @returns {Promise<{ card: Card, places: OwnPlace[], findings: Finding[] }>}
+ */
+export async function withOwn(card, figures = []) {
+  const { ok, findings = [] } = await call('lay-over', { card, figures });
+  if (!ok) return { card, places: [], findings };
+  return { card: ok.card ?? card, places: ok.places ?? [], findings: ok.findings ?? [] };
+}
+
+/**
+ * The same for who needs the card alone: one without figures of its own asks no core.
  *
  * @param {Card} card
  * @param {Own[]} [figures]
  * @returns {Promise<{ card: Card, findings: Finding[] }>}
  */
-export async function laidOver(card, figures = []) {
-  if (!figures.length) return { card, findings: [] };
-  const { ok, findings = [] } = await call('lay-over', { card, figures });
-  return ok ? { card: ok.card ?? card, findings: ok.findings ?? [] } : { card, findings };
-}
+export const laidOver = async (card, figures = []) =>
+  figures.length ? withOwn(card, figures) : { card, findings: [] };
 
 /**
  * Where two versions of a card differ, with the words that say so (`ui/changes-table.js`);
