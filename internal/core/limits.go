@@ -29,8 +29,8 @@ type limitsAnswer struct {
 	photos                       []plan.Motif
 	systems                      []quantity.System
 	places, getHomeAt            []plan.Place
-	personal                     []ledger.Person // facts that tell of a person
-	told                         []garage.Telling
+	personal                     []ledger.Person  // facts that tell of a person
+	told, whose                  []garage.Telling // of a bike, and of its owner
 	aside                        []garage.Reason
 	figures                      []card.OwnFigure // that a bike may have of its own
 	goods                        []books.Goods    // that may lie on a shelf
@@ -54,6 +54,7 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "getHomeAt", &a.getHomeAt)
 	wire.List(m, "personal", &a.personal)
 	wire.Texts(m, "told", &a.told)
+	wire.Texts(m, "whose", &a.whose)
 	wire.Texts(m, "aside", &a.aside)
 	wire.Texts(m, "figures", &a.figures)
 	wire.Texts(m, "goods", &a.goods)
@@ -63,7 +64,7 @@ func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.Tellings, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods,
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods,
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

@@ -8,6 +8,8 @@
 package garage
 
 import (
+	"slices"
+
 	"tidysump/internal/card"
 	"tidysump/internal/ledger"
 	"tidysump/internal/wire"
@@ -38,8 +40,14 @@ const (
 	Reach  Telling = "reach"  // how to reach them
 )
 
-// Tellings lists them.
-var Tellings = []Telling{Called, Plate, Frame, Words, Owner, Reach}
+// OfMachine and OfOwner list them, those of the owner for whoever works for others.
+var (
+	OfMachine = []Telling{Called, Plate, Frame, Words}
+	OfOwner   = []Telling{Owner, Reach}
+)
+
+// Tellings lists all of them.
+var Tellings = slices.Concat(OfMachine, OfOwner)
 
 // Reason is why a bike was laid aside.
 type Reason string

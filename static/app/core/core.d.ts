@@ -1368,7 +1368,10 @@ export interface LimitsAnswer {
   getHomeAt?: Place[];
   /** facts that tell of a person */
   personal?: Person[];
+  /** of a bike, and of its owner */
   told?: TellingWord[];
+  /** of a bike, and of its owner */
+  whose?: TellingWord[];
   aside?: Reason[];
   /** that a bike may have of its own */
   figures?: OwnFigure[];

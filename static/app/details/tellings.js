@@ -1,23 +1,21 @@
 import { html, nothing } from 'lit-html';
+import { limits } from '../core/limits.js';
 import { section } from '../ui/section.js';
 import { own } from '../site/own.js';
 import { t } from '../words/catalogue.js';
-
-const ofBike = ['called', 'plate', 'frame', 'words'];
-const ofOwner = ['owner', 'reach'];
 
 /** The words by which a bike is told from others, and whose it is. */
 export const tellings = (entries) => html`
   ${section(
     'details.told',
-    ofBike.map((what) => field(entries, what)),
+    (limits.told ?? []).map((what) => field(entries, what)),
   )}
   ${
     entries.telling.withOwner
       ? section(
           'details.owner',
           html`<p>${t('details.owner.how')}</p>
-            ${ofOwner.map((what) => field(entries, what))}`,
+            ${(limits.whose ?? []).map((what) => field(entries, what))}`,
         )
       : nothing
   }
