@@ -158,8 +158,7 @@ func (d *drafter) askingOf(circuit, what string, holds func(*plan.Step) bool) (*
 func (d *drafter) openings() {
 	bolts := d.plan.Card().Bolts
 	group := map[string]string{} // of fasteners, filters and strainers: the one that stands for its group
-	var root func(id string) string
-	root = func(id string) string {
+	root := func(id string) string {
 		for group[id] != "" && group[id] != id {
 			id = group[id]
 		}
