@@ -25,7 +25,7 @@ func OwnPlaces(c *Card) []OwnPlace {
 			of = word
 		}
 		for _, f := range figures {
-			list = append(list, OwnPlace{string(f) + "." + id, "@own." + string(f), of})
+			list = append(list, OwnPlace{string(f) + "." + id, "own." + string(f), of})
 		}
 	}
 	for i := range c.Circuits {

@@ -7,7 +7,7 @@ import { t, text, verbatim } from '../words/catalogue.js';
 
 const nameOf = (what, names) => {
   const [word = what, of = ''] = names.get(what) ?? [];
-  return [text(word), text(of)].filter(Boolean).join(' · ');
+  return [t(word), text(of)].filter(Boolean).join(' · ');
 };
 
 /** The figures of this bike alone, and one more. */

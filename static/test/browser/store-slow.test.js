@@ -76,7 +76,7 @@ test('a bike with a figure of its own is never planned as its card alone without
   assert.ok((await seen(page)).includes(`${card.circuits[0].withFilter.value} L`));
   await page.evaluate(() => globalThis.answer());
   await untilOver(page);
-  await untilSeen(page, words('job.step', { number: 1, steps: '' }).trim().split(' ')[0]);
+  await untilSeen(page, words('job.step', { number: 1, steps: '' }).trim());
   const [job] = await stored(page, 'jobs');
   assert.equal(job.card.circuits[0].withFilter.value, 2.2);
   assert.equal(job.card.circuits[0].withFilter.standing, 'measured');
@@ -92,7 +92,7 @@ test('a job that is asked for while the store is slow comes when it answers', as
   await tap(page, words('plan.start'));
   await untilSeen(page, words('store.slow'));
   await page.evaluate(() => globalThis.answer());
-  await untilSeen(page, words('job.step', { number: 1, steps: '' }).trim().split(' ')[0]);
+  await untilSeen(page, words('job.step', { number: 1, steps: '' }).trim());
   await untilOver(page);
   assert.equal((await stored(page, 'jobs')).length, 1);
 });
