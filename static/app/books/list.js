@@ -106,7 +106,7 @@ export const wanted = ({ word, values, state, picks = [], others = [], lacking: 
     <p class=${state === 'shelf-line.short' ? 'book-warn' : ''}>
       ${t(state)}${much ? html`. ${t('books.list.lacks', { much: much[0] })}` : nothing}
     </p>
-    ${picks.map(({ name, takes }) => html`<p>${verbatim(name ?? '')}: ${takes?.[0]}</p>`)}
+    ${picks.map(({ name, takes }) => html`<p>${verbatim(name ?? '')}: ${text(takes?.[0])}</p>`)}
     ${others.map(
       ({ name, verdict, reasons = [] }) =>
         html`<p>${verbatim(name ?? '')}: ${t(verdict)}</p>

@@ -102,15 +102,20 @@ export const under = (page, title) =>
 
 /** Answers a question that has a list of answers, by the words of both. */
 export async function answer(page, label, text) {
-  const find = (want, one) =>
-    [...document.querySelectorAll('select')].find(
-      ({ labels, options }) =>
-        [...labels].some((l) => l.textContent.trim() === want) &&
-        [...options].some((o) => o.textContent.trim() === one), // some come late
-    );
-  const found = await page.waitForFunction(find, { polling, timeout: patience() }, label, text);
-  const list = found.asElement();
-  const option = (element, want) =>
-    [...element.options].find((o) => o.textContent.trim() === want)?.value;
-  await list.select(await list.evaluate(option, text));
+  const marks = /[\u2066-\u2069]/g;
+  const wanted = [label, text].map((said) => said.replace(marks, ''));
+  const find = (want, one) => {
+    const plain = (part) => part.textContent.replace(/[\u2066-\u2069]/g, '').trim();
+    for (const list of document.querySelectorAll('select')) {
+      const option = [...list.options].find((o) => plain(o) === one); // some come late
+      if (option && [...list.labels].some((l) => plain(l) === want)) return [list, option.value];
+    }
+    return undefined;
+  };
+  const options = { polling, timeout: patience() };
+  const found = await page.waitForFunction(find, options, ...wanted);
+  const [list, value] = await Promise.all(
+    [0, 1].map((n) => found.evaluateHandle((pair, at) => pair[at], n)),
+  );
+  await list.asElement().select(await value.jsonValue());
 }

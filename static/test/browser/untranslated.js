@@ -58,7 +58,9 @@ async function written(page) {
   );
   const records = [...samples, ...(await Promise.all(lists))];
   const texts = new Set(records.flatMap((record) => [...freeTexts(record)]).map(plain));
-  return [...texts].filter(Boolean).sort((a, b) => b.length - a.length);
+  // A figure alone hides no word, but could stand in a longer one: a version, a number.
+  const words = [...texts].filter((text) => /\p{L}/u.test(text));
+  return words.sort((a, b) => b.length - a.length);
 }
 
 /** Those of a page's texts, in a pseudo-language, that have words in plain letters, with these. */
