@@ -1,7 +1,7 @@
 // Two windows open on one job: each sees at once what was done in the other.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { done, goTo, startJob, stored, untilStep } from './job-page.js';
+import { done, goTo, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { enter, heading, tap, tapText, type, typed, untilSeen } from './person.js';
@@ -40,7 +40,7 @@ test('each of two windows on a job sees the events of the other, and none is los
   await untilStep(two, 1);
 
   await two.bringToFront();
-  await tap(two, words('job.next'));
+  await tapDone(two);
   await untilStep(two, 2);
   await tapText(two, words('job.note'));
   await type(two, words('job.note'), 'from the other window');
