@@ -3,6 +3,7 @@ import { download, share, shareable } from '../phone/share.js';
 import { t } from '../words/catalogue.js';
 import { textOnly } from './backup-form.js';
 import { bikeFile } from './one-bike.js';
+import { codesAt } from './show-bike.js';
 
 /** Giving a bike with its record to another phone. */
 export class GiveBike {
@@ -65,6 +66,10 @@ export class GiveBike {
         <button type="button" class="quiet" ?disabled=${this.#busy} @click=${() => this.#make()}>
           ${t('give.make')}
         </button>
+      </p>
+      <p>${t('give.codes.how')}</p>
+      <p>
+        <a class="button quiet" href=${codesAt(this.#id, this.#persons)}>${t('give.codes')}</a>
       </p>
       <p role="status" class="told">${this.#said ? t(this.#said) : nothing}</p>
       ${this.#file ? this.#handing(this.#file) : nothing}`;

@@ -15,15 +15,19 @@ import { PersonsForm } from './persons-form.js';
 import { RestoreForm } from './restore-form.js';
 import { BackupForm } from './backup-form.js';
 import { Room } from './room.js';
+import { showBike } from './show-bike.js';
+import { takeHanded } from '../cards/qr/handed.js';
 import { section } from '../ui/section.js';
 import { own } from '../site/own.js';
 
 /**
  * Backups, and what they are for: "#/keep"; "#/keep/erase" erases everything, "#/keep/persons"
- * what tells of persons.
+ * what tells of persons. "#/keep/show/ID" shows a bike as QR codes, "#/keep/codes" goes on with
+ * one that was read from them.
  */
-export async function keep([view], app) {
+export async function keep([view, id, values], app) {
   await loadWordsOf('keep');
+  if (view === 'show') return showBike(id, values, app);
   const screen = { name: 'keep', tab: 'settings', title: t('keep.title') };
   if (view === 'persons') {
     const persons = new PersonsForm(app);
@@ -52,6 +56,8 @@ export async function keep([view], app) {
   const time = byTime({ installed: installed() }, browserOf(signsOf()));
   const out = new BackupForm(app, load);
   const incoming = new RestoreForm(app, load);
+  const handed = takeHanded();
+  if (handed) incoming.takeCodes(handed);
   const room = new Room(app, load);
   const all = () => html`
     <h1 tabindex="-1">${t('keep.title')}</h1>

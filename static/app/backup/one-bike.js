@@ -14,7 +14,11 @@ const together = 50; // jobs read at once
  * All lines of a backup that holds one bike: its card where that is an own one, what is told of
  * it and of those that were joined with it, its jobs with their visits, and their pictures.
  */
-async function* linesOf(/** @type {string} */ id, /** @type {boolean} */ persons) {
+async function* linesOf(
+  /** @type {string} */ id,
+  /** @type {boolean} */ persons,
+  /** @type {boolean} */ photos,
+) {
   const lines = new Lines(new Date().toISOString());
   const out = new LeftOut(persons);
   yield lines.head;
@@ -43,7 +47,7 @@ async function* linesOf(/** @type {string} */ id, /** @type {boolean} */ persons
       out,
     );
   }
-  for (const of of [...bikes, ...jobs])
+  for (const of of photos ? [...bikes, ...jobs] : [])
     for (const { job, id: picture, what, blob } of await photosOf(of))
       if (out.photo(job, picture))
         yield lines.of('photo', { job, id: picture, what, data: await toBase64(blob) });
@@ -54,9 +58,9 @@ async function* linesOf(/** @type {string} */ id, /** @type {boolean} */ persons
  * One bike with its record as a backup that another phone restores: a Blob.
  *
  * @param {string} id
- * @param {{ persons: boolean, plain: boolean }} how
+ * @param {{ persons: boolean, plain: boolean, photos?: boolean }} how
  */
-export async function bikeFile(id, { persons, plain }) {
+export async function bikeFile(id, { persons, plain, photos = true }) {
   if (!persons) await knowPersons();
-  return sealed(linesOf(id, persons), !plain && Boolean(globalThis.CompressionStream));
+  return sealed(linesOf(id, persons, photos), !plain && Boolean(globalThis.CompressionStream));
 }

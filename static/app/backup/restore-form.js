@@ -4,6 +4,7 @@ import { loadWordsOf, t } from '../words/catalogue.js';
 import { day } from '../words/dates.js';
 import { Fault } from './bounds.js';
 import { readBackup, restore } from './restore.js';
+import { address } from '../ui/address.js';
 import { kinds } from './tally.js';
 import { unreadList } from './unread-list.js';
 import { loadSettings } from '../store/settings.js';
@@ -22,6 +23,8 @@ export class RestoreForm {
   #said = null;
   /** @type {Review | null} */
   #read = null;
+  /** Whether it came as codes: then it fills the screen from the beginning to the end. */
+  #coded = false;
   /** @type {AbortController | null} while it works: what stops it */
   #work = null;
 
@@ -33,7 +36,7 @@ export class RestoreForm {
 
   /** Whether it fills the screen. */
   get open() {
-    return Boolean(this.#read);
+    return Boolean(this.#read) || this.#coded;
   }
 
   #say(word, values) {
@@ -54,6 +57,16 @@ export class RestoreForm {
     return { signal: this.#work.signal, progress };
   }
 
+  /**
+   * Takes the text of a bike that was read from codes: it goes the way of a file.
+   *
+   * @param {string} text
+   */
+  takeCodes(text) {
+    this.#coded = true;
+    return this.#choose(new Blob([text], { type: 'text/plain' }));
+  }
+
   async #choose(file) {
     if (this.#work) return;
     try {
@@ -65,7 +78,7 @@ export class RestoreForm {
       this.#read = read;
       this.#said = null;
     } catch (error) {
-      this.#said = saidOf(error);
+      this.#said = this.#coded ? saidOfCodes(error) : saidOf(error);
     }
     this.#work = null;
     if (this.#read) this.#app.arrive();
@@ -82,9 +95,10 @@ export class RestoreForm {
       const { name } = /** @type {Error} */ (error);
       const words = new Map([
         ['QuotaExceededError', 'restore.full'],
-        ['AbortError', 'restore.stopped-midway'],
+        ['AbortError', this.#coded ? 'restore.codes-failed' : 'restore.stopped-midway'],
       ]);
-      this.#said = [words.get(name) ?? 'restore.failed'];
+      const failed = this.#coded ? 'restore.codes-failed' : 'restore.failed';
+      this.#said = [words.get(name) ?? failed];
     }
     this.#work = null;
     this.#read = null;
@@ -94,7 +108,8 @@ export class RestoreForm {
   }
 
   draw() {
-    return this.#read ? this.#review(this.#read) : this.#form();
+    if (this.#read) return this.#review(this.#read);
+    return this.#coded ? this.#ofCodes() : this.#form();
   }
 
   #status() {
@@ -124,15 +139,34 @@ export class RestoreForm {
       ${this.#status()}`;
   }
 
+  /** What is said of codes before and after they are looked at. */
+  #ofCodes() {
+    return html`<h1 tabindex="-1">${t('restore.title')}</h1>
+      ${this.#status()}
+      ${
+        this.#work
+          ? nothing
+          : html`<p class="entry">
+              <a class="button" href=${address('bikes')}>${t('restore.bikes')}</a>
+              <a class="button quiet" href=${address('cards', 'read')}
+                >${t('restore.codes-again')}</a
+              >
+            </p>`
+      }`;
+  }
+
   /** @param {Review} review */
   #review({ backup, tally }) {
     const leave = () => {
       this.#read = null;
+      this.#coded = false;
       this.#app.arrive();
     };
     const busy = Boolean(this.#work);
+    const ofFile = this.#coded ? 'restore.codes-whole' : 'restore.whole';
+    const whole = backup.rescued ? 'restore.rescued' : ofFile;
     return html`<h1 tabindex="-1">${t('restore.title')}</h1>
-      <p>${t(backup.rescued ? 'restore.rescued' : 'restore.whole', { date: day(backup.made) })}</p>
+      <p>${t(whole, { date: day(backup.made) })}</p>
       ${counts(tally)} ${changes(tally)}
       <p class="entry">
         <button type="button" ?disabled=${busy} @click=${() => this.#restore()}>
@@ -162,6 +196,20 @@ function saidOf(error) {
   if (error instanceof Fault) return [error.message];
   return [error.name === 'AbortError' ? 'restore.stopped' : 'restore.unanswered'];
 }
+
+/**
+ * Why what came as codes could not be read.
+ *
+ * @param {any} error
+ * @returns {[word: string, values?: Values]}
+ */
+function saidOfCodes(error) {
+  const [word] = saidOf(error);
+  return [wrongCodes.has(word) ? 'restore.codes-damaged' : word];
+}
+
+// What of a file is said in other words of codes.
+const wrongCodes = new Set(['restore.not-one', 'restore.damaged']);
 
 /**
  * How many of each kind there are, and are new.

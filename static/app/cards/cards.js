@@ -10,13 +10,14 @@ import { CardList } from './list.js';
 import { drawVersions, versions } from './versions.js';
 import { TakeIn } from './pack/take-in.js';
 import { giveAway } from './pack/give-away.js';
+import { handOver } from './qr/handed.js';
 import { QrRead } from './qr/read.js';
 import { showCodes } from './qr/show.js';
 import { section } from '../ui/section.js';
 
 /**
  * The cards: "#/cards" takes some in, gives some away, deletes some; "#/cards/read"
- * reads one from QR codes, "#/cards/show/KEY" shows one as such.
+ * reads one, or a bike, from QR codes, "#/cards/show/KEY" shows one as such.
  */
 export async function cards([view, key], app) {
   await loadWordsOf('cards');
@@ -37,7 +38,10 @@ export async function cards([view, key], app) {
   let reading = null;
   const move = ([view]) => {
     reading?.close();
-    const read = (text) => (incoming.take(text), go('cards'));
+    const read = (text, kind) => {
+      if (kind === 'bike') return (handOver(text), go('keep', 'codes'));
+      return (incoming.take(text), go('cards'));
+    };
     reading = view === 'read' ? new QrRead(app, read) : null;
     return true;
   };

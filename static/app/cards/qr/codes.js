@@ -1,9 +1,15 @@
-// A card as a few QR codes. Each says "TSC1:HASH:N/M:" and a part of the card's
-// canonical text, deflated, in base45; the hash is of the text.
+// A text as a few QR codes: a card's canonical text, or the backup of a bike. Each says
+// "TSC1:HASH:N/M:", of a bike "TSB1:…", and a part of the text, deflated, in base45; the hash
+// is of the text.
 import { fromBase45, toBase45 } from './base45.js';
 import { deflate, inflate } from './deflate.js';
 
-const form = /^TSC(\d+):([0-9A-F]{8}):([1-9]\d?)\/([1-9]\d?):(.+)$/s;
+/** What a code may be of, by the letter that says so. */
+const kinds = new Map([
+  ['C', 'card'],
+  ['B', 'bike'],
+]);
+const form = /^TS([CB])(\d+):([0-9A-F]{8}):([1-9]\d?)\/([1-9]\d?):(.+)$/s;
 const version = 1;
 const partLetters = 500; // a code that a phone shows large enough for another's camera
 
@@ -18,8 +24,14 @@ function hashOf(text) {
   return hash.toString(16).toUpperCase().padStart(8, '0');
 }
 
-/** The texts of a card's codes; undefined when there would be too many. */
-export async function codesOf(text) {
+/**
+ * The texts of the codes of a text; undefined when there would be too many.
+ *
+ * @param {string} text
+ * @param {string} [kind] what it is of: 'card' or 'bike'
+ */
+export async function codesOf(text, kind = 'card') {
+  const [letter] = [...kinds].find(([, name]) => name === kind) ?? [];
   const all = toBase45(await deflate(text));
   const count = Math.ceil(all.length / partLetters);
   if (count > mostCodes) return undefined;
@@ -27,12 +39,14 @@ export async function codesOf(text) {
   const hash = hashOf(text);
   return Array.from(
     { length: count },
-    (_, n) => `TSC${version}:${hash}:${n + 1}/${count}:${all.slice(n * size, (n + 1) * size)}`,
+    (_, n) =>
+      `TS${letter}${version}:${hash}:${n + 1}/${count}:${all.slice(n * size, (n + 1) * size)}`,
   );
 }
 
-/** Collects the codes of one card, in any order. */
+/** Collects the codes of one text, in any order. */
 export class Codes {
+  kind = ''; // 'card' or 'bike', once one has come
   hash;
   of = 0; // how many there are; 0 before the first
   #parts = new Map();
@@ -46,24 +60,37 @@ export class Codes {
     return this.of > 0 && this.#parts.size === this.of;
   }
 
-  /** Takes a code's text in; gives a word id when it is not one of this card. */
+  /** Takes a code's text in; gives a word id when it is not one of this text. */
   add(code) {
-    const [, made, hash, n, of, part] = form.exec(code) ?? [];
+    const [, letter = '', made, hash, n, of, part] = form.exec(code) ?? [];
     if (!made) return 'qr.not-ours';
-    if (Number(made) !== version) return 'pack.version';
+    if (Number(made) !== version) return 'qr.newer';
     if (Number(n) > Number(of)) return 'qr.damaged';
-    if (this.of && (hash !== this.hash || Number(of) !== this.of)) return 'qr.other';
+    const kind = kinds.get(letter) ?? '';
+    if (this.of && (kind !== this.kind || hash !== this.hash || Number(of) !== this.of))
+      return 'qr.other';
     const before = this.#parts.get(Number(n));
     if (before !== undefined && before !== part) return 'qr.damaged';
-    [this.hash, this.of] = [hash, Number(of)];
+    [this.kind, this.hash, this.of] = [kind, hash, Number(of)];
     this.#parts.set(Number(n), part);
     return undefined;
   }
 
-  /** The card's text once all are there; undefined when it is damaged, or more than `most` bytes. */
+  /**
+   * The text once all are there; or what is wrong, as a word id, when it is damaged or has
+   * more than `most` bytes.
+   *
+   * @param {number} most
+   * @returns {Promise<{ text: string, fault?: undefined } | { text?: undefined, fault: string }>}
+   */
   async text(most) {
     const bytes = fromBase45(this.got.map((n) => this.#parts.get(n)).join(''));
-    const text = bytes && (await inflate(bytes, most).catch(() => undefined));
-    return text !== undefined && hashOf(text) === this.hash ? text : undefined;
+    if (!bytes) return { fault: 'qr.damaged' };
+    try {
+      const text = await inflate(bytes, most);
+      return hashOf(text) === this.hash ? { text } : { fault: 'qr.damaged' };
+    } catch (error) {
+      return { fault: error instanceof RangeError ? 'qr.too-large' : 'qr.damaged' };
+    }
   }
 }

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import fc from 'fast-check';
 import { fromBase45, toBase45 } from './base45.js';
 import { Codes, codesOf, mostCodes } from './codes.js';
 import { deflate, inflate } from './deflate.js';
@@ -42,7 +43,7 @@ function text(size, seed = 1) {
 async function read(codes) {
   const collected = new Codes();
   const faults = codes.map((code) => collected.add(code)).filter(Boolean);
-  return { faults, text: collected.complete ? await collected.text(1 << 20) : null };
+  return { faults, text: collected.complete ? (await collected.text(1 << 20)).text : null };
 }
 
 test('codes come together in any order, and read twice', async () => {
@@ -82,7 +83,9 @@ test('what is no code of ours is told', async () => {
     '': 'qr.not-ours',
     'TSC1:12345678:0/3:A': 'qr.not-ours',
     'TSC1:12345678:4/3:A': 'qr.damaged',
-    [code.replace('TSC1', 'TSC2')]: 'pack.version',
+    [code.replace('TSC1', 'TSC2')]: 'qr.newer',
+    [code.replace('TSC1', 'TSB2')]: 'qr.newer',
+    [code.replace('TSC1', 'TSD1')]: 'qr.not-ours',
   };
   for (const [made, fault] of Object.entries(wrong))
     assert.equal(new Codes().add(made), fault, made);
@@ -107,4 +110,66 @@ test('what unfolds beyond all bounds is given up', async () => {
   const bomb = await deflate('x'.repeat(10_000_000));
   assert.ok(bomb.length < 20_000);
   await assert.rejects(inflate(bomb, 1 << 20), RangeError);
+});
+
+test('codes of which what is inside unfolds beyond all bounds say so', async () => {
+  const collected = new Codes();
+  for (const code of await codesOf('x'.repeat(5_000_000), 'bike')) collected.add(code);
+  assert.ok(collected.complete);
+  assert.deepEqual(await collected.text(1 << 20), { fault: 'qr.too-large' });
+});
+
+const kind = fc.constantFrom('card', 'bike');
+
+test('any text comes back from its codes, with what it is of, read in any order', async () => {
+  const made = fc.record({ text: fc.string({ unit: 'grapheme', maxLength: 4000 }), kind });
+  const order = fc.infiniteStream(fc.nat());
+  await fc.assert(
+    fc.asyncProperty(made, order, async ({ text, kind }, numbers) => {
+      const codes = await codesOf(text, kind);
+      const collected = new Codes();
+      const left = [...codes];
+      for (const number of numbers) {
+        if (!left.length) break;
+        const [code] = left.splice(number % left.length, 1);
+        assert.equal(collected.add(code), undefined);
+        assert.equal(collected.complete, left.length === 0);
+      }
+      assert.equal(collected.kind, kind);
+      assert.deepEqual(await collected.text(1 << 20), { text });
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test('codes of a card and of a bike in one scan: the first goes on, the others are told', async () => {
+  const [cards, bikes] = [await codesOf(text(2000)), await codesOf(text(2000), 'bike')];
+  for (const [ours, others] of [
+    [cards, bikes],
+    [bikes, cards],
+  ]) {
+    const mixed = ours.flatMap((code, n) => [code, others[n]]);
+    const want = { faults: others.map(() => 'qr.other'), text: text(2000) };
+    assert.deepEqual(await read(mixed), want, `first ${ours[0].slice(0, 5)}`);
+  }
+});
+
+test('codes that are changed anywhere give the text that was meant, or none', async () => {
+  const codes = await codesOf(text(1200), 'bike');
+  const change = fc.record({
+    code: fc.nat(codes.length - 1),
+    at: fc.nat(600),
+    put: fc.string({ maxLength: 3 }),
+    cut: fc.nat(3),
+  });
+  await fc.assert(
+    fc.asyncProperty(change, async ({ code, at, put, cut }) => {
+      const changed = codes.map((whole, n) =>
+        n === code ? whole.slice(0, at) + put + whole.slice(at + cut) : whole,
+      );
+      const { text: got } = await read(changed);
+      assert.ok(got === null || got === undefined || got === text(1200), got ?? '');
+    }),
+    { numRuns: 200 },
+  );
 });

@@ -7,7 +7,7 @@ import { Camera, codesIn, detector } from './scan.js';
 import { t } from '../../words/catalogue.js';
 import { back } from './show.js';
 
-/** Reading a card's QR codes: by camera, from pictures, or as pasted text. */
+/** Reading the QR codes of a card or of a bike: by camera, from pictures, or as pasted text. */
 export class QrRead {
   #app;
   #done;
@@ -21,7 +21,7 @@ export class QrRead {
     if (video && this.#camera) this.#camera.watch(video, this.#reader, (code) => this.#add(code));
   };
 
-  /** `done` is given the card's text. */
+  /** `done` is given the text, and what it is of. */
   constructor(app, done) {
     this.#app = app;
     this.#done = done;
@@ -48,10 +48,10 @@ export class QrRead {
     const codes = this.#codes;
     this.#codes = new Codes();
     await loadLimits();
-    const text = await codes.text(limits.call);
-    if (text === undefined) return this.#say('qr.damaged');
+    const { text, fault } = await codes.text(limits.call ?? 0);
+    if (text === undefined) return this.#say(fault);
     this.close();
-    this.#done(text);
+    this.#done(text, codes.kind);
   }
 
   async #open() {

@@ -1,10 +1,11 @@
 // The settings, backups, and erasing everything.
 import { chooseText } from '../choose-file.js';
 import { goTo } from '../job-page.js';
-import { tap, tapText, type, untilSeen } from '../person.js';
+import { field, tap, tapText, type, untilSeen } from '../person.js';
 import { sampleBackup, sampleCard, words } from '../words.js';
 import { unreadBackup } from '../../hostile-backup.js';
-import { on, plantPhoto } from './on-screen.js';
+import { on, openAll, plantPhoto } from './on-screen.js';
+import { codesOf } from '../../../app/cards/qr/codes.js';
 
 const newer = '{"format":"tidysump-backup","version":4,"made":"2030-01-01T00:00:00.000Z"}\n';
 
@@ -14,6 +15,18 @@ const unread = await unreadBackup(sampleCard('tessaly-corda-650'), 40);
 const restoring = (text, said) => async (page) => {
   await goTo(page, '#/keep');
   await chooseText(page, '#backup-file', 'backup.txt', text);
+  await untilSeen(page, said);
+};
+
+const bikeCodes = await codesOf(sampleBackup, 'bike');
+const damaged = await codesOf('{}\n', 'bike');
+
+/** Pastes the codes of a bike. */
+const reading = (codes, said) => async (page) => {
+  await goTo(page, '#/cards/read');
+  const area = await field(page, words('qr.paste'));
+  await area.evaluate((element, value) => (element.value = value), codes.join('\n'));
+  await tap(page, words('qr.paste.read'));
   await untilSeen(page, said);
 };
 
@@ -50,6 +63,13 @@ export const keep = {
     await tapText(page, words('room.erase'));
     await untilSeen(page, words('room.sure'));
   },
+  'bike as QR codes': on('several bikes', async (page) => {
+    await goTo(page, '#/keep/show/bertha');
+    await untilSeen(page, words('give.codes.without'));
+    await openAll(page);
+  }),
+  'bike from QR codes, to be restored': reading(bikeCodes, words('restore.rule')),
+  'bike from QR codes, damaged ones': reading(damaged, words('restore.codes-damaged')),
   'backup to be restored': restoring(sampleBackup, words('restore.rule')),
   'backup restored before': on('restored', restoring(sampleBackup, words('restore.nothing-new'))),
   'backup with what can not be read': restoring(unread, words('restore.aside', { count: 40 })),
