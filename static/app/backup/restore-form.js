@@ -90,6 +90,7 @@ export class RestoreForm {
     try {
       const { asideAdded } = await restore(this.#read, this.#begin('restore.doing'));
       this.#said = [asideAdded ? 'restore.done-aside' : 'restore.done'];
+      if (asideAdded) this.#coded = false; // it says that something lies below
       await loadSettings();
     } catch (error) {
       const { name } = /** @type {Error} */ (error);
