@@ -11,11 +11,11 @@ import { bikeCodes } from './bike-codes.js';
 
 /** The address of a bike as QR codes. */
 export const codesAt = (/** @type {string} */ id, /** @type {boolean} */ persons) =>
-  addressWith(['keep', 'show', id], { persons: persons && 'yes' });
+  addressWith(['keep', 'show', id], { persons: persons ? 'yes' : '' });
 
 /** A bike with its record as QR codes: "#/keep/show/ID?persons=yes". */
 export async function showBike(id, values, app) {
-  const persons = withAddress(values).has('persons');
+  const persons = withAddress(values).get('persons')?.[0] === 'yes';
   await Promise.all([loadWordsOf('cards'), loadLimits()]);
   const made = await app.attempt(() => madeOf(id, persons), 'give.failed');
   const shown = made?.codes && new ShownCodes(made.codes, app);
