@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { setTimeout as pause } from 'node:timers/promises';
 import { kinds } from '../soak/kinds.js';
-import { startJob, stored } from './job-page.js';
+import { startJob, stored, untilReady } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
@@ -90,17 +90,24 @@ const replayed = (page, record, events) =>
 test('a step that two windows say is done at once is done once, and one tap takes it back', async (t) => {
   const { one, two } = await twoWindows(t);
   const left = (id) => !document.getElementById(`note-${id}`);
-  const steps = [];
-  for (let n = 0; n < many / 4; n++) {
-    const [step, other] = await Promise.all([one, two].map((page) => page.evaluate(sayDone)));
-    assert.equal(step, other, 'both show the same step');
-    steps.push(step);
-    for (const page of [one, two])
-      await page.waitForFunction(left, { polling, timeout: patience() }, step);
-  }
   const [{ card: own, bench, started }] = await stored(one, 'jobs');
   const state = async () =>
     (await replayed(one, { card: own, bench, started }, await stored(one, 'events'))).ok;
+  const { gates = [], toDo } = await state();
+  const plain = toDo.slice(
+    0,
+    toDo.findIndex((step) => gates.includes(step)),
+  );
+  assert.ok(plain.length > 2, 'some steps come before one that asks whether it was looked at');
+  const steps = [];
+  for (const due of plain.slice(0, many / 4)) {
+    await Promise.all([one, two].map(untilReady));
+    const said = await Promise.all([one, two].map((page) => page.evaluate(sayDone)));
+    assert.deepEqual(said, [due, due], 'both show the same step');
+    steps.push(due);
+    for (const page of [one, two])
+      await page.waitForFunction(left, { polling, timeout: patience() }, due);
+  }
   assert.deepEqual((await state()).done, steps);
   await one.bringToFront();
   await tap(one, words('job.undo'));
