@@ -40,6 +40,7 @@ for (const known of [true, false])
     host.folder = renamed;
     await update(page, version);
     await goTo(page, '#/bikes');
+    await untilSeen(page, words('bikes.resume')); // the job, and not the bike, which stands there first
     await tapText(page, 'Corda');
     await untilStep(page, at + 1);
     const [after] = await stored(page, 'jobs');
