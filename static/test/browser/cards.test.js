@@ -60,6 +60,7 @@ test('a changed card stays beside the old one until one is deleted', async (t) =
   await tapText(page, words('differs.what', { count: 1 }));
   await untilSeen(page, '3.9 US qt');
   await goTo(page, '#/bikes');
+  await untilSeen(page, 'Heron 500');
   const versions = (await seen(page)).split('Heron 500').length - 1;
   assert.equal(versions, 2);
 

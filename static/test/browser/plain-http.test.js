@@ -35,6 +35,7 @@ test('an address that cannot keep the app says so in one sentence, and a job goe
   const [{ id }] = await stored(page, 'jobs');
   assert.match(id, /^[0-9a-f-]{36}$/);
   await goTo(page, '#/bikes');
+  await untilSeen(page, words('bikes.resume'));
   await tapText(page, 'Corda');
   await untilStep(page, 2);
   await goTo(page, '#/settings');
