@@ -52,9 +52,9 @@ async function times(page) {
   const opened = [];
   const listed = [];
   for (let run = 0; run < 3; run++) {
-    await goTo(page, '#/bikes');
-    opened.push(await shown(page, '#/record', '.jobs a'));
+    await goTo(page, '#/settings');
     listed.push(await shown(page, '#/bikes', bikeTold));
+    opened.push(await shown(page, '#/record', '.jobs a'));
   }
   const keys = await keystrokes(page, words('log.search'), typed);
   const replayed = [];
