@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
-import { download, share, shareable } from '../phone/share.js';
 import { makeBackup } from './write.js';
+import { shareable } from '../phone/share.js';
+import { handOut } from './hand-out.js';
 import { offerRescue } from '../site/rescue.js';
 import { saveSetting } from '../store/store.js';
 import { putSaved } from '../store/whole.js';
@@ -125,7 +126,7 @@ export class BackupForm {
         </button>
       </p>
       <p role="status" class="told">${this.#said ? t(...this.#said) : nothing}</p>
-      ${this.#file ? this.#handing(this.#file) : nothing}`;
+      ${this.#file ? handOut(this.#file, (way) => this.#give(way)) : nothing}`;
   }
 
   /** Whether persons go with it: who hands the file on may not want that. */
@@ -141,24 +142,5 @@ export class BackupForm {
         <span>${t('keep.with-persons')}</span>
       </label>
       ${this.#persons ? nothing : html`<p>${t('keep.without-persons')}</p>`}`;
-  }
-
-  /** @param {File} file */
-  #handing(file) {
-    const saved = (file) => (download(file), 'keep.saved');
-    const shared = async (file) => {
-      const answer = await share(file);
-      return answer === 'failed' ? 'keep.share-failed' : answer && 'keep.shared';
-    };
-    return html`<p class="entry">
-      <button type="button" @click=${() => this.#give(saved)}>${t('keep.save')}</button>
-      ${
-        shareable(file)
-          ? html`<button type="button" class="quiet" @click=${() => this.#give(shared)}>
-              ${t('keep.share')}
-            </button>`
-          : nothing
-      }
-    </p>`;
   }
 }

@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit-html';
-import { download, share, shareable } from '../phone/share.js';
 import { t } from '../words/catalogue.js';
 import { textOnly } from './backup-form.js';
 import { bikeFile } from './one-bike.js';
 import { codesAt } from './show-bike.js';
+import { handOut } from './hand-out.js';
 
 /** Giving a bike with its record to another phone. */
 export class GiveBike {
@@ -72,25 +72,6 @@ export class GiveBike {
         <a class="button quiet" href=${codesAt(this.#id, this.#persons)}>${t('give.codes')}</a>
       </p>
       <p role="status" class="told">${this.#said ? t(this.#said) : nothing}</p>
-      ${this.#file ? this.#handing(this.#file) : nothing}`;
-  }
-
-  /** @param {File} file */
-  #handing(file) {
-    const saved = (file) => (download(file), 'keep.saved');
-    const shared = async (file) => {
-      const answer = await share(file);
-      return answer === 'failed' ? 'keep.share-failed' : answer && 'keep.shared';
-    };
-    return html`<p class="entry">
-      <button type="button" @click=${() => this.#give(saved)}>${t('keep.save')}</button>
-      ${
-        shareable(file)
-          ? html`<button type="button" class="quiet" @click=${() => this.#give(shared)}>
-              ${t('keep.share')}
-            </button>`
-          : nothing
-      }
-    </p>`;
+      ${this.#file ? handOut(this.#file, (way) => this.#give(way)) : nothing}`;
   }
 }
