@@ -5,12 +5,12 @@ SHELL := /bin/bash
 NODE_MODULES := static/node_modules/.package-lock.json
 PURE = $(shell GOOS=js GOARCH=wasm go list ./internal/... | grep -v /internal/site)
 WASM_EXEC = $(shell go env GOROOT)/lib/wasm
-PAGE_TESTS = $(shell find static/app static/test -name '*.test.js' \
+PAGE_TESTS = $(shell find static/app static/style static/test -name '*.test.js' \
 	-not -path '*/browser/*' -not -path '*/engines/*' -not -path '*/compat/built*' | sort)
 BUILT_TESTS := static/test/compat/built.test.js
 BROWSER_TESTS = $(wildcard static/test/browser/*.test.js)
 ENGINE_TESTS = $(wildcard static/test/engines/*.test.js)
-PRETTY := static/app static/sw.js static/test static/eslint.config.js
+PRETTY := static/app static/style static/sw.js static/test static/eslint.config.js
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:

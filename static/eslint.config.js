@@ -42,7 +42,7 @@ export default [
   { files: ['app/**/*.js'], languageOptions: { globals: globals.browser } },
   { files: ['sw.js'], languageOptions: { globals: globals.serviceworker } },
   {
-    files: ['test/**/*.js', 'app/**/*.test.js'],
+    files: ['test/**/*.js', '{app,style}/**/*.test.js'],
     languageOptions: { globals: { ...globals.browser, ...globals.node } },
   },
 ];

@@ -24,6 +24,7 @@ import { visit } from './visit/visit.js';
 import { visits } from './visit/visits.js';
 
 export { Told } from './bikes/told.js';
+export { outline } from './ui/outline.js'; // for lists, which have their places and get the signs a moment later
 
 /** What is to be done once, after the first screen. */
 export async function begin(app) {

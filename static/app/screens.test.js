@@ -5,6 +5,7 @@ import { posix } from 'node:path';
 import { test } from 'node:test';
 import { modules, nodes } from '../test/modules.js';
 
+const styles = new URL('../style/', import.meta.url);
 const moduleAt = (path) => modules.find((module) => module.path === path);
 const camelCase = (name) => name.replace(/-(\w)/g, (_, letter) => letter.toUpperCase());
 
@@ -61,8 +62,10 @@ test('every style is imported, with the first screen or with the others', () => 
   const entries = ['main.css', 'screens.css'];
   const imported = entries
     .map((file) => readFileSync(new URL(file, import.meta.url), 'utf8'))
-    .flatMap((text) => [...text.matchAll(/^@import '\.\/(.*)';$/gm)].map(([, path]) => path));
-  for (const path of readdirSync(new URL('.', import.meta.url), { recursive: true }))
-    if (path.endsWith('.css') && !entries.includes(path))
-      assert.ok(imported.includes(path), `import ${path} in screens.css`);
+    .flatMap((text) => [...text.matchAll(/^@import '\.(.*)';$/gm)].map(([, path]) => path));
+  const folders = { './': new URL('.', import.meta.url), '../style/': styles };
+  for (const [folder, where] of Object.entries(folders))
+    for (const path of readdirSync(where, { encoding: 'utf8', recursive: true }))
+      if (path.endsWith('.css') && !entries.includes(path))
+        assert.ok(imported.includes(`${folder}${path}`.slice(1)), `import ${path} in screens.css`);
 });

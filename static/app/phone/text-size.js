@@ -1,10 +1,10 @@
 // With very large text the bars at the bottom would cover half the screen: then
 // they stand at the end of the page instead. Media queries can't see the size
 // of the root's text, so it is measured.
-const narrow = 17; // rem
+const narrow = 19; // rem
 
 /**
- * Marks the page while less than 17rem of it fit across.
+ * Marks the page while less than 19rem of it fit across.
  *
  * @param {Element} app
  */

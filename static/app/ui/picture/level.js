@@ -63,7 +63,7 @@ const mark = (share, word) =>
  */
 const beside = (y, word) =>
   svg`<foreignObject x="218" y=${y - 30} width="72" height="60">
-    <div class="beside"><span><bdi>${t(word)}</bdi></span></div>
+    <div class="along"><span><bdi>${t(word)}</bdi></span></div>
   </foreignObject>`;
 
 /** @param {number} line */
