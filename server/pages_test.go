@@ -33,9 +33,9 @@ func TestPages(t *testing.T) {
 		status                   int
 		want                     string
 	}{
-		{"GET", "/plain/", "", "", 200, "Skarvald Kettra 250"},
-		{"GET", "/plain/bike/skarvald-kettra-250", "", "", 200, "0.69 L"},
-		{"GET", "/plain/bike/skarvald-kettra-250?system=us&place=garage", "", "", 200, "0.73 US qt"},
+		{"GET", "/plain/", "", "", 200, "Skarvald Kettra 290"},
+		{"GET", "/plain/bike/skarvald-kettra-290", "", "", 200, "0.69 L"},
+		{"GET", "/plain/bike/skarvald-kettra-290?system=us&place=garage", "", "", 200, "0.73 US qt"},
 		{"GET", "/plain/bike/none", "", "", 404, "There is no page"},
 		{"GET", "/plain/card", "", "", 200, "is not kept there"},
 		{"POST", "/plain/card", formType, "card=%7B", 400, "finding"},
@@ -44,7 +44,7 @@ func TestPages(t *testing.T) {
 		{"POST", "/plain/card", formType, strings.Repeat("a", maxBody+1), 413, "1 MiB"},
 		{"POST", "/plain/card", formType, strings.Repeat("a&", mostPairs), 413, "2000 fields"},
 		{"POST", "/plain/card", formType, "card=%7", 400, "did not arrive whole"},
-		{"POST", "/plain/bike/skarvald-kettra-250", formType, "", 405, "does not take POST"},
+		{"POST", "/plain/bike/skarvald-kettra-290", formType, "", 405, "does not take POST"},
 		{"PUT", "/plain/", "", "", 405, "does not take PUT"},
 		{"GET", "/plain/calculate/convert?text=%D9%A1%D9%AB%D9%A5+L", "", "", 200, "1.5 L"},
 		{"GET", "/plain/calculate/bake", "", "", 404, "There is no page"},
@@ -114,7 +114,7 @@ func TestPages_Bounds(t *testing.T) {
 func TestPages_KeepNothing(t *testing.T) {
 	h := handlerOverAPI(newAPI(core.Do, core.Operations()))
 	const mark = "Nobodys Own Bike"
-	card := strings.Replace(string(specs.Cards()["skarvald-kettra-250.json"]), `"Kettra 250"`, `"`+mark+`"`, 1)
+	card := strings.Replace(string(specs.Cards()["skarvald-kettra-290.json"]), `"Kettra 290"`, `"`+mark+`"`, 1)
 	r := httptest.NewRequest("POST", "/plain/card", strings.NewReader(url.Values{"card": {card}}.Encode()))
 	r.Header.Set("Content-Type", formType)
 	w := httptest.NewRecorder()
@@ -122,7 +122,7 @@ func TestPages_KeepNothing(t *testing.T) {
 	if w.Code != 200 || strings.Count(w.Body.String(), mark) < 2 {
 		t.Fatalf("%d: %.300s", w.Code, w.Body)
 	}
-	for _, path := range []string{"", "card", "bike/skarvald-kettra-250"} {
+	for _, path := range []string{"", "card", "bike/skarvald-kettra-290"} {
 		w := httptest.NewRecorder()
 		h.ServeHTTP(w, httptest.NewRequest("GET", pages.At+path, nil))
 		if strings.Contains(w.Body.String(), mark) {

@@ -46,7 +46,7 @@ func shelved(wants []books.Want, facts ...ledger.Fact) *books.ShelfAnswer {
 // JASO MA2 and API SL, a filter, a washer of 14.2 × 18 × 1.5 mm.
 func planOf(t *testing.T) *plan.Plan {
 	t.Helper()
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	c.Filters[0].OwnNumber = "AB 12-34"
 	checked, list := card.Accept(c)
 	if checked == nil {

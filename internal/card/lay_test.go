@@ -154,7 +154,7 @@ func checkLaid(t *testing.T, name string, before, now *card.Card, word card.OwnF
 // An own torque and own sizes lie over what a changed thread made unknown, in whatever
 // order they come.
 func TestLay_ThreadWithItsFigures(t *testing.T) {
-	c := samples(t)["tessaly-corda-650"]
+	c := samples(t)["tessaly-corda-570"]
 	own := []card.Own{
 		{What: "torque.drain", Value: "24 N·m", Standing: card.Decided, Why: "as the maker of the insert says"},
 		{What: "inner.drain", Value: "15.2", Standing: card.Measured, Why: "calliper"},
@@ -180,7 +180,7 @@ func TestLay_ThreadWithItsFigures(t *testing.T) {
 
 // Another thread of the can makes the filter's own sizes unknown: another filter goes on it.
 func TestLay_ThreadOfTheCan(t *testing.T) {
-	laid, found := card.Lay(samples(t)["tessaly-corda-650"], []card.Own{{What: "thread.can", Value: "3/4-16 UNF", Standing: card.Decided, Why: "adapter"}})
+	laid, found := card.Lay(samples(t)["tessaly-corda-570"], []card.Own{{What: "thread.can", Value: "3/4-16 UNF", Standing: card.Decided, Why: "adapter"}})
 	if f := &laid.Card().Filters[0]; f.Thread != "3/4-16 UNF" || f.Ring.Known() || f.Height.Known() || len(codesAt(found, "/0/value")) != 0 {
 		t.Errorf("%s, %v", wire.Write(f), found)
 	}
@@ -189,7 +189,7 @@ func TestLay_ThreadOfTheCan(t *testing.T) {
 // A wrong figure is told at its place, in one finding, and the others lie over all the
 // same.
 func TestLay_Wrong(t *testing.T) {
-	c := samples(t)["tessaly-corda-650"]
+	c := samples(t)["tessaly-corda-570"]
 	good := card.Own{What: "volume.engine", Value: "2.2 L", Standing: card.Measured, Why: "jug"}
 	for _, wrong := range []struct {
 		own  card.Own
@@ -223,7 +223,7 @@ func TestLay_Wrong(t *testing.T) {
 
 // What is odd about a figure is doubted at it; it lies over all the same.
 func TestLay_Odd(t *testing.T) {
-	c := samples(t)["tessaly-corda-650"]
+	c := samples(t)["tessaly-corda-570"]
 	for what, value := range map[string]string{"torque.drain": "150 N·m", "volume.engine": "2.9 L", "grade.engine": "80W-90", "size.drain": "60 mm"} {
 		laid, found := card.Lay(c, []card.Own{{What: what, Value: value, Standing: card.Decided, Why: "so"}})
 		if bytes.Equal(written(laid), written(c)) || len(codesAt(found, "/0/value")) == 0 || finding.Refused(found) {

@@ -208,7 +208,7 @@ func TestLevelInAJob(t *testing.T) {
 			}
 		}
 		answered(t, "replay", []byte(fmt.Sprintf(`{"card":%s,"bench":{"system":"%s"},"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"reading","step":"top-up-engine","what":"level","of":"engine","value":"%d %%"}]}`,
-			specs.Cards()["tessaly-corda-650.json"], system, share)), &state)
+			specs.Cards()["tessaly-corda-570.json"], system, share)), &state)
 		var change []string
 		for _, f := range calculated.Figures {
 			if f.Name == "figure.pour-now" || f.Name == "figure.take-out" {

@@ -26,9 +26,9 @@ func benches(t *testing.T, c *card.Card) map[string]string {
 		list["us-keep-filter"] = `{"system":"us","keepFilter":true}`
 	}
 	switch c.ID {
-	case "tessaly-corda-650":
+	case "tessaly-corda-570":
 		list["roadside"], list["helper"] = `{"place":"roadside"}`, `{"helper":true}`
-	case "skarvald-torrek-610":
+	case "skarvald-torrek-440":
 		list["get-home"] = `{"place":"roadside","getHome":true}`
 	}
 	var circuits, also []string

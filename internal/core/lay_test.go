@@ -74,7 +74,7 @@ func TestLayOver_PlanOfEverySample(t *testing.T) {
 // A figure in another form than a figure's is told and keeps no other from lying over; a
 // card that is refused is refused as it is for a plan.
 func TestLayOver_Hostile(t *testing.T) {
-	text := specs.Cards()["tessaly-corda-650.json"]
+	text := specs.Cards()["tessaly-corda-570.json"]
 	var laid struct {
 		Card     struct{ Bolts []struct{ Thread string } }
 		Findings []struct{ Code, Where, Grade string }

@@ -45,7 +45,7 @@ func drawJob(t *rapid.T, tb testing.TB, card string) surveyedJob {
 // What many jobs in one call are said to be is what the replay of each by itself says,
 // whatever stands beside it.
 func TestSurvey_AsEachReplay(t *testing.T) {
-	cards := []string{"quillane-vastro-1060.json", "tessaly-corda-650.json"}
+	cards := []string{"quillane-vastro-1010.json", "tessaly-corda-570.json"}
 	var texts []string
 	for _, name := range cards {
 		texts = append(texts, string(specs.Cards()[name]))

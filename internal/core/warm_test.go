@@ -38,7 +38,7 @@ func said(t interface {
 		Warmth   struct{ Word string }
 		Readings []struct{ What, Verdict string }
 	}
-	ok("replay", `{"card":`+string(specs.Cards()["tessaly-corda-650.json"])+`,"bench":{"system":"`+system+`"},"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"reading","step":"key-out","what":"temperature","value":`+string(text)+`}]}`, &job)
+	ok("replay", `{"card":`+string(specs.Cards()["tessaly-corda-570.json"])+`,"bench":{"system":"`+system+`"},"events":[{"id":"a","time":"2026-11-25T10:00:00.000Z","kind":"reading","step":"key-out","what":"temperature","value":`+string(text)+`}]}`, &job)
 	if len(job.Readings) != 1 || job.Readings[0].What != "temperature" {
 		t.Fatalf("%q is not read: %+v", typed, job.Readings)
 	}

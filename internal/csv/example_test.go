@@ -13,10 +13,10 @@ func ExampleTable() {
 	for _, name := range []string{"Bike", "Oil, L", "Note"} {
 		t.Text(name)
 	}
-	t.Text("Fellane 500")
+	t.Text("Fellane 420")
 	t.Number("2.4")
 	t.Text("=drained \"warm\"")
 	fmt.Printf("%q\n", t.String())
 	// Output:
-	// "\"Bike\";\"Oil, L\";\"Note\"\r\n\"Fellane 500\";2,4;\"'=drained \"\"warm\"\"\"\r\n"
+	// "\"Bike\";\"Oil, L\";\"Note\"\r\n\"Fellane 420\";2,4;\"'=drained \"\"warm\"\"\"\r\n"
 }

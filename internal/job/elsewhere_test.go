@@ -63,7 +63,7 @@ func TestElsewhere_RenamedSteps(t *testing.T) {
 // What was done and written at a step that has another one in its place counts there: a
 // filter is not screwed on twice. Where the job's own plan has the step, it stays there.
 func TestElsewhere_Heir(t *testing.T) {
-	for id, is := range map[string]string{"tessaly-corda-650": "filter-on-turn-", "ondrake-meridano-1300": "filter-on-torque-", "quillane-orsena-750": "filter-on-hand-"} {
+	for id, is := range map[string]string{"tessaly-corda-570": "filter-on-turn-", "ondrake-meridano-1130": "filter-on-torque-", "quillane-orsena-720": "filter-on-hand-"} {
 		c := plantest.Sample(t, id)
 		can := ""
 		for _, b := range c.Bolts {

@@ -92,7 +92,7 @@ func noOilChange(t rapid.TB, c *card.Card, b plan.Bench, p *plan.Plan, events []
 // Between two changes somebody topped up on the way home: when the oil is due stays as it
 // was, and no use is told for the time in which an unknown lot went in.
 func TestForesee_TopUpOnTheWayHome(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	past := func(day, odometer string, b plan.Bench, more ...job.Event) job.Past {
 		p := job.Past{Card: *c, Bench: b, History: job.History{Events: append([]job.Event{
 			{Kind: job.Reading, Step: "identify", What: plan.AskOdometer, Value: odometer}}, more...)}}

@@ -27,7 +27,7 @@ func series(parts ...job.Event) []job.Event {
 // A level dragged in the picture says where it stands and, when the card knows
 // what lies between the marks, what to pour: the sample's band is 400 mL.
 func TestReplay_LevelAsShare(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	band, _ := c.Circuits[0].Level.Band.Amount()
 	if band.Base != 0.4 {
 		t.Fatalf("the sample's band is %v L: work the figures below out again", band.Base)
@@ -55,7 +55,7 @@ func TestReplay_LevelAsShare(t *testing.T) {
 // Half of the way between the marks is half in whatever way it is written, and of "1"
 // nobody knows whether it is all of it.
 func TestReplay_HalfALevel(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for value, code := range map[string]string{"50 %": "", "50": "", "½": "", "1/2": "", "0.5": "number-read-as", "0,5": "number-read-as", "1": "number-two-ways"} {
 		s, _ := replayed(c, plan.Bench{}, []job.Event{read("top-up-engine", "level", "engine", value)})
 		found := ""
@@ -75,7 +75,7 @@ func TestReplay_HalfALevel(t *testing.T) {
 // A share that is not on the gauge is refused, and a word after a share takes the
 // advice back: a word doesn't say how much is missing.
 func TestReplay_LevelShareRefused(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for _, value := range []string{"160 %", "-60 %", "many", "1 L", "NaN", ""} {
 		s, _ := replayed(c, plan.Bench{}, []job.Event{read("top-up-engine", "level", "engine", value)})
 		if len(s.Findings) != 1 || s.Findings[0].Code != "unknown-word" || s.Oils[0].Level != "" {
@@ -92,7 +92,7 @@ func TestReplay_LevelShareRefused(t *testing.T) {
 // What is left to pour goes down with what was poured; what came out is held
 // against what was due. The sample takes 2.5 L with its filter.
 func TestReplay_OilBalance(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	s, _ := replayed(c, plan.Bench{}, nil)
 	if got := s.Oils[0].Left; len(got) == 0 || got[0] != s.Oils[0].Due[0] {
 		t.Errorf("nothing poured: %v left of %v", got, s.Oils[0].Due)
@@ -106,7 +106,7 @@ func TestReplay_OilBalance(t *testing.T) {
 
 // Only a dry second look closes a job, and only after it was finished.
 func TestReplay_SecondLook(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	finish := job.Event{Kind: job.Finish}
 	look := func(value string) job.Event { return read("second-look", "leak", "", value) }
 	done := job.Event{Kind: job.Done, Step: "second-look"}
@@ -168,7 +168,7 @@ func TestReplay_ClosedAlready(t *testing.T) {
 
 // Whatever level is read, the advice ends at the upper mark at the most.
 func TestReplay_NeverAboveTheUpperMark(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	rapid.Check(t, func(t *rapid.T) {
 		band := rapid.IntRange(20, 1500).Draw(t, "band")
 		c.Circuits[0].Level.Band.Value, c.Circuits[0].Level.Band.Unit = float64(band), "mL"

@@ -14,7 +14,7 @@ import (
 	"tidysump/internal/wire"
 )
 
-const bike = "tessaly-corda-650"
+const bike = "tessaly-corda-570"
 
 // lookAt is a look in that minute.
 func lookAt(id string, minute int, step string, signs ...string) job.Event {

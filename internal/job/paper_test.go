@@ -18,7 +18,7 @@ func paper(id, second, what, text string) job.Event {
 // order they come in. An undone one never was, and none is what an undo at the bench
 // would take back.
 func TestReplay_Papers(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	events := []job.Event{
 		paper("b", "20", job.Estimate, "second"),
 		paper("a", "10", job.Estimate, "first"),
@@ -50,7 +50,7 @@ func TestReplay_Papers(t *testing.T) {
 // A job cost what its bill says, whenever that was written, else what its estimate
 // says.
 func TestReplay_Costs(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	estimate, bill, later := paper("a", "10", job.Estimate, ""), paper("b", "20", job.Bill, ""), paper("c", "30", job.Estimate, "")
 	undo := job.Event{ID: "u", Time: "2026-11-25T10:00:40.000Z", Kind: job.Undo, About: "b"}
 	for _, f := range []struct {
@@ -74,7 +74,7 @@ func TestReplay_Costs(t *testing.T) {
 // A bill counts the oil anew, whatever its estimate said; nothing else, and no oil of
 // which nothing is known.
 func TestRecounted(t *testing.T) {
-	c := plantest.Sample(t, "brunnveld-halvar-1170")
+	c := plantest.Sample(t, "brunnveld-halvar-940")
 	bench := plan.Bench{Circuits: []string{"engine", "gearbox"}}
 	s, _ := replayed(c, bench, series(read("pour-engine", plan.AskPoured, "engine", "3.7 L")))
 	lines := s.BillLines()
@@ -103,7 +103,7 @@ func TestRecounted(t *testing.T) {
 // On a bill seals stand by kind and size, alike ones in one line, however many places
 // they lie in; together they are as many as were laid out.
 func TestBillLines_SealsAlikeAreOneLine(t *testing.T) {
-	for _, name := range []string{"brunnveld-halvar-1170", "quillane-vastro-1060", "hallowmoor-drover-1700", "tessaly-corda-650"} {
+	for _, name := range []string{"brunnveld-halvar-940", "quillane-vastro-1010", "hallowmoor-drover-1360", "tessaly-corda-570"} {
 		c := plantest.Sample(t, name)
 		var b plan.Bench
 		for i := range c.Circuits {

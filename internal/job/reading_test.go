@@ -23,7 +23,7 @@ func read(step, what, of, value string) job.Event {
 // Each event that can't be used, or should not be written, is reported, with its place
 // and grade.
 func TestReplay_Findings(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	event := func(e job.Event) job.Event { e.ID, e.Time = "e", noon; return e }
 	for _, f := range []struct {
 		name  string
@@ -71,7 +71,7 @@ func TestReplay_Findings(t *testing.T) {
 // A wrench may be off by 4 % (6 % at 10 N·m and below: ISO 6789 type II class
 // A); within it the torque is as the card says. The card of the plug says 29 N·m.
 func TestReplay_TorqueWithinTheWrench(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for value, off := range map[string]bool{"29 N·m": false, "30.1 N·m": false, "30.2 N·m": true, "27.9 N·m": false, "27.8 N·m": true, "21.4 lbf·ft": false} {
 		s, _ := replayed(c, plan.Bench{}, []job.Event{read("tighten-drain", "torque", "drain", value)})
 		if got := len(s.Findings) > 0; got != off {
@@ -82,7 +82,7 @@ func TestReplay_TorqueWithinTheWrench(t *testing.T) {
 
 // Due again at the odometer plus the card's interval, whichever units.
 func TestReplay_DueAgain(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650") // 10000 km
+	c := plantest.Sample(t, "tessaly-corda-570") // 10000 km
 	for _, f := range []struct {
 		system quantity.System
 		value  string
@@ -107,7 +107,7 @@ func TestReplay_DueAgain(t *testing.T) {
 // A whole job, every step done: nothing is missing but the second look, and
 // finishing it raises no doubt. Closed with nothing done, every step that must be done is reported.
 func TestReplay_Finish(t *testing.T) {
-	for _, name := range []string{"tessaly-corda-650", "marrowick-pip-125", "ondrake-quarto-900", "hallowmoor-drover-1700"} {
+	for _, name := range []string{"tessaly-corda-570", "marrowick-pip-130", "ondrake-quarto-830", "hallowmoor-drover-1360"} {
 		c := plantest.Sample(t, name)
 		p, _ := plantest.Made(c, plan.Bench{})
 		var events []job.Event
@@ -132,7 +132,7 @@ func TestReplay_Finish(t *testing.T) {
 
 // What was poured is judged against the volume due today.
 func TestReplay_Verdict(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650") // 2.5 L with the filter, 2.3 L without
+	c := plantest.Sample(t, "tessaly-corda-570") // 2.5 L with the filter, 2.3 L without
 	for _, f := range []struct {
 		value string
 		keep  bool

@@ -73,7 +73,7 @@ func TestReplay_UndoCancels(t *testing.T) {
 
 // What was poured is the sum of the readings that were not undone.
 func TestReplay_PouredIsTheSum(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	rapid.Check(t, func(t *rapid.T) {
 		var events []job.Event
 		millilitres, any := 0, false

@@ -13,7 +13,7 @@ import (
 // What was used since the last job, by what went in then and comes out now: 0.6 L
 // within 6,000 km is 0.1 L per 1,000 km.
 func TestReplay_UseSince(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	last := &job.Past{Card: *c, History: job.History{Events: series(
 		read("identify", "odometer", "", "10000"), read("pour-engine", "poured", "engine", "2.5 L"))}}
 	for _, f := range []struct{ odometer, drained, rate, use string }{

@@ -50,7 +50,7 @@ func TestReplay_Timers(t *testing.T) {
 		"an end that does not sort":           {[]job.Event{timer("x", "09", "run-out", "drain", "2026-11-25T10:14:00Z")}, nil},
 		"a wrong one ends no other":           {[]job.Event{drain, timer("x", "10", "run-out", "drain", "soon")}, []string{"a"}},
 	} {
-		s, _ := replayed(plantest.Sample(t, "tessaly-corda-650"), plan.Bench{}, tt.events)
+		s, _ := replayed(plantest.Sample(t, "tessaly-corda-570"), plan.Bench{}, tt.events)
 		var got []string
 		for _, r := range s.Timers {
 			got = append(got, r.ID)
@@ -68,7 +68,7 @@ func TestReplay_TimerFaults(t *testing.T) {
 		"unknown-step /events/0/step": timer("x", "09", "", "drain", fiveOn),
 		"bad-time /events/0/until":    timer("x", "09", "run-out", "drain", "soon"),
 	} {
-		s, _ := replayed(plantest.Sample(t, "tessaly-corda-650"), plan.Bench{}, []job.Event{e})
+		s, _ := replayed(plantest.Sample(t, "tessaly-corda-570"), plan.Bench{}, []job.Event{e})
 		if len(s.Findings) != 1 || s.Findings[0].Code+" "+s.Findings[0].Where != want || s.Findings[0].Grade != finding.Refuse || s.LastID != "" {
 			text, _ := json.Marshal(s.Findings)
 			t.Errorf("got %s, last %q, want %s", text, s.LastID, want)
@@ -79,7 +79,7 @@ func TestReplay_TimerFaults(t *testing.T) {
 // However timers were started, a step has each at most once, and the last one
 // started counts.
 func TestReplay_OneTimerOfAName(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	rapid.Check(t, func(t *rapid.T) {
 		var events []job.Event
 		last := map[string]string{}

@@ -18,7 +18,7 @@ func problem(id, minute, what, outcome string) job.Event {
 // A problem stands until it is judged anew or taken back; taken back, what was
 // judged before stands again.
 func TestReplay_Problems(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	lamp, open := problem("a", "01", "lamp-start", "do-not-start"), problem("b", "02", "cap-off", "carry-on")
 	better := problem("c", "03", "lamp-start", "ride-gently")
 	undo := job.Event{ID: "u", Time: "2026-11-25T10:04:00.000Z", Kind: job.Undo, About: "c"}
@@ -70,7 +70,7 @@ func TestReplay_Problems(t *testing.T) {
 // A problem needs no step, but a new one not a step that there isn't; one that stands
 // in the record counts whatever its step.
 func TestReplay_ProblemOfNoStep(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for step, want := range map[string]int{"": 1, "pour-engine": 1, "polish-the-tank": 0} {
 		e := problem("a", "01", "cap-off", "carry-on")
 		e.Step = step

@@ -12,7 +12,7 @@ import (
 // by ISO 13732-1 as quoted (of 60 °C it may burn within 2 s, of 62 °C within 1). The record says
 // the same beside the reading.
 func TestReplay_Warmth(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for _, f := range []struct{ value, word, burns string }{
 		{"-5 °C", "warmth.cold", ""}, {"20 °C", "warmth.cold", ""}, {"49 °C", "warmth.cold", "10 min"},
 		{"50 °C", "warmth.good", "10 min"}, {"60 °C", "warmth.good", "2 s"}, {"61 °C", "warmth.too-hot", "2 s"},
@@ -37,7 +37,7 @@ func TestReplay_Warmth(t *testing.T) {
 // ten minutes between the readings make ln(85/40)/ln(100/85)·10 = 46.4 more. A degree
 // more or less on each, and ten on the air, make 38.0 to 58.9 of it (worked out apart).
 func TestReplay_WaitUntilCool(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	first, second := read("key-out", "temperature", "", "120 °C"), read("key-out", "temperature", "", "105 °C")
 	first.ID, second.ID = "a", "b"
 	first.Time, second.Time = "2026-11-25T23:55:00.000Z", "2026-11-26T00:05:00.000Z"
@@ -61,7 +61,7 @@ func TestReplay_WaitUntilCool(t *testing.T) {
 // Minutes that a clock jumped over are none: it takes two times that are believed to
 // say how fast oil cools.
 func TestReplay_WaitClockJumped(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	const day, later = "2026-11-25T10:00:00.000Z", "2026-11-25T13:00:00.000Z"
 	hot, cooler := read("key-out", "temperature", "", "120 °C"), read("key-out", "temperature", "", "105 °C")
 	note := job.Event{Kind: job.Note, Text: "n"}

@@ -13,7 +13,7 @@ import (
 // What was drained goes to the old oil of what it served, and apart where a look at that
 // very oil saw coolant, water or more than a smell of fuel in it.
 func TestReplay_Waste(t *testing.T) {
-	c := plantest.Sample(t, "brunnveld-halvar-1170")
+	c := plantest.Sample(t, "brunnveld-halvar-940")
 	var measured []job.Event
 	for n, of := range []string{"engine", "gearbox"} {
 		e := read("measure-"+of, "drained", of, "0.6 L")

@@ -19,7 +19,7 @@ import (
 // told, no due date is counted from it, and the order of the jobs decides nothing of
 // which change was the last.
 func TestForesee_DatedAhead(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	const today = "2026-11-29"
 	now, _ := date.ReadDay(today)
 	rapid.Check(t, func(t *rapid.T) {
@@ -62,7 +62,7 @@ func TestForesee_DatedAhead(t *testing.T) {
 
 // One note of 2031 in the midst of a change moves nothing.
 func TestForesee_ClockJumped(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	p := changed(c, "2026-06-01", "12000", job.Event{Kind: job.Note, Text: "n"}, job.Event{Kind: job.Finish})
 	for n := range p.Events {
 		p.Events[n].Seq = n + 1

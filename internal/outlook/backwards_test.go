@@ -33,7 +33,7 @@ func backs(o *outlook.Outlook) (list []finding.Finding) {
 // and where it went below what stood at the change, nothing is told by distance. The
 // card has 10 000 km and 12 months.
 func TestForesee_OdometerBack(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	look := func(day, odometer string) job.Past {
 		e := changed(c, day, odometer)
 		e.Events = e.Events[:1] // read, and nothing poured
@@ -73,7 +73,7 @@ func TestForesee_OdometerBack(t *testing.T) {
 // Whatever is read: each step backwards is told, and no reading makes the oil less due
 // than it is without it, but one below what stood at the change, which says nothing.
 func TestForesee_NeverMilder(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	rapid.Check(t, func(t *rapid.T) {
 		start := date.Day(2025, 1, 1)
 		counts := []int{rapid.IntRange(100, 50000).Draw(t, "at the change")}
@@ -109,7 +109,7 @@ func TestForesee_NeverMilder(t *testing.T) {
 // A level that rises is never little use, over whatever distance or none: it is fuel or
 // water, and the way to the calculation stands beside it.
 func TestForesee_Risen(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	band, _ := c.Circuits[0].Level.Band.Amount()
 	rapid.Check(t, func(t *rapid.T) {
 		left, found := rapid.IntRange(0, 100).Draw(t, "left"), rapid.IntRange(0, 150).Draw(t, "found")

@@ -44,7 +44,7 @@ func engine(o *outlook.Outlook) *outlook.DueOil { return &o.Oils[0] }
 // The card has 10 000 km and 12 months. At 8 km a day the date comes first; at 60 km
 // a day the odometer does, after 167 days, or 111 to 333 at half as much more or less.
 func TestForesee_WhatComesFirst(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	slow := engine(foresee(t, "2026-06-10", changed(c, "2025-06-01", "12000"), changed(c, "2026-06-01", "15000")))
 	if slow.Why != "due.time-first" || slow.Day != "2027-06-01" || slow.From != "" || slow.At[0] != "25000 km" || slow.Remind != "2027-06-01" {
 		t.Errorf("slow: %+v", slow)
@@ -66,7 +66,7 @@ func TestForesee_WhatComesFirst(t *testing.T) {
 
 // Overdue by distance, by time, and what is said of it.
 func TestForesee_Verdicts(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	look := func(odometer string) job.Past {
 		e := changed(c, "2026-06-10", odometer)
 		e.Events = e.Events[:1] // read, and nothing poured
@@ -95,7 +95,7 @@ func TestForesee_Verdicts(t *testing.T) {
 
 // By what is ridden it is due before anybody reads the odometer again.
 func TestForesee_Likely(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	d := engine(foresee(t, "2026-12-20", changed(c, "2026-02-01", "12000"), changed(c, "2026-06-01", "19200")))
 	if d.Verdict != "due.likely" || d.From != "2026-12" {
 		t.Errorf("%+v", d)
@@ -105,7 +105,7 @@ func TestForesee_Likely(t *testing.T) {
 // An oil that is due at each second change of the engine's, changed once together
 // with it and once left out, is due with the next.
 func TestForesee_EveryNth(t *testing.T) {
-	c := *plantest.Sample(t, "quillane-vastro-1060")
+	c := *plantest.Sample(t, "quillane-vastro-1010")
 	c.Circuits = slices.Clone(c.Circuits)
 	at := slices.IndexFunc(c.Circuits, func(r card.Circuit) bool { return r.EveryNth > 1 })
 	other, each := c.Circuits[at].ID, c.Circuits[at].EveryNth
@@ -133,7 +133,7 @@ func TestForesee_EveryNth(t *testing.T) {
 
 // Severe use takes the card's own interval, else half of the usual.
 func TestForesee_Severe(t *testing.T) {
-	for id, want := range map[string][]string{"tessaly-corda-650": {"17000 km", "2026-12-01", "@method.severe-half"}, "marrowick-tamber-110": {"13000 km", "2026-09-01", ""}} {
+	for id, want := range map[string][]string{"tessaly-corda-570": {"17000 km", "2026-12-01", "@method.severe-half"}, "marrowick-tamber-95": {"13000 km", "2026-09-01", ""}} {
 		e := changed(plantest.Sample(t, id), "2026-06-01", "12000")
 		e.Bench.Severe = true
 		d := engine(foresee(t, "2026-06-02", e))
@@ -145,7 +145,7 @@ func TestForesee_Severe(t *testing.T) {
 
 // A new bike of which the first entry is at 40 km has its first service at 500 km.
 func TestForesee_FirstService(t *testing.T) {
-	c := plantest.Sample(t, "marrowick-tamber-110")
+	c := plantest.Sample(t, "marrowick-tamber-95")
 	d := engine(foresee(t, "2026-06-02", changed(c, "2026-06-01", "40")))
 	if d.At[0] != "500 km" || d.Day != "2026-07-01" {
 		t.Errorf("first service at %v, by %s", d.At, d.Day)
@@ -158,7 +158,7 @@ func TestForesee_FirstService(t *testing.T) {
 
 // By hours where the card counts them.
 func TestForesee_Hours(t *testing.T) {
-	c := plantest.Sample(t, "skarvald-kettra-250")
+	c := plantest.Sample(t, "skarvald-kettra-290")
 	e := changed(c, "2026-06-01", "900", job.Event{Kind: job.Reading, Step: "identify", What: plan.AskHours, Value: "31.5 h"})
 	d := engine(foresee(t, "2026-06-02", e))
 	if d.Hours != "46.5 h" || d.Day != "2026-12-01" || d.At != nil {
@@ -169,7 +169,7 @@ func TestForesee_Hours(t *testing.T) {
 // From 90 % down to 50 % of a band of 0.5 L in 4 000 km: 0.05 L per 1 000 km. The
 // next time 0.6 of the band: three times that.
 func TestForesee_Uses(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	band, _ := c.Circuits[0].Level.Band.Amount()
 	level := func(step, value string) job.Event {
 		return job.Event{Kind: job.Reading, Step: step, What: plan.AskLevel, About: "engine", Value: value}
@@ -196,7 +196,7 @@ func TestForesee_Uses(t *testing.T) {
 // The same record is never less urgent on a later day, nor with more on the odometer
 // of the same day; a later change is never due earlier.
 func TestForesee_Monotonic(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	rapid.Check(t, func(t *rapid.T) {
 		start := date.Day(2025, 1, 1)
 		first := rapid.IntRange(100, 90000).Draw(t, "odometer")
@@ -223,7 +223,7 @@ func TestForesee_Monotonic(t *testing.T) {
 
 // A job whose card can't be used is reported, and the others count.
 func TestForesee_BadJob(t *testing.T) {
-	good := changed(plantest.Sample(t, "tessaly-corda-650"), "2026-06-01", "12000")
+	good := changed(plantest.Sample(t, "tessaly-corda-570"), "2026-06-01", "12000")
 	bad := good
 	bad.Card.Version = 9
 	day, _ := date.ReadDay("2026-06-02")

@@ -11,7 +11,7 @@ import (
 // Of a bike with three oils only the engine's was ever changed: nothing is known of
 // the others, and it is the most urgent.
 func TestForesee_Rank(t *testing.T) {
-	c := plantest.Sample(t, "brunnveld-halvar-1170")
+	c := plantest.Sample(t, "brunnveld-halvar-940")
 	c.Interval.First = nil
 	o := foresee(t, "2027-12-01", changed(c, "2026-06-01", "12000"))
 	if o.First != "engine" || o.Severe {
@@ -40,7 +40,7 @@ func TestForesee_Rank(t *testing.T) {
 
 // The more urgent comes first, and of equals what is to be looked at earlier.
 func TestForesee_Order(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	c.Interval.First = nil
 	over := engine(foresee(t, "2027-12-01", changed(c, "2026-06-01", "12000")))
 	fresh := engine(foresee(t, "2026-06-02", changed(c, "2026-06-01", "12000")))
@@ -56,7 +56,7 @@ func TestForesee_Order(t *testing.T) {
 
 // How the bike is used is what its newest job says.
 func TestForesee_UsedHard(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	before, newest := changed(c, "2025-06-01", "9000"), changed(c, "2026-06-01", "12000")
 	before.Bench.Severe = true
 	if o := foresee(t, "2026-06-02", before, newest); o.Severe {

@@ -80,7 +80,7 @@ func TestMake_WhatIsInFrontComesOffFirst(t *testing.T) {
 // What is in front of a strainer that is cleaned today comes off today, though the bench
 // keeps the filter, and the volume due is the one with the filter.
 func TestMake_WhatIsInFrontIsReached(t *testing.T) {
-	c := plantest.Sample(t, "quillane-vastro-1060")
+	c := plantest.Sample(t, "quillane-vastro-1010")
 	for i := range c.Bolts {
 		c.Bolts[i].Behind = map[string]string{"pan-plate": "can", "can": "guard"}[c.Bolts[i].ID]
 	}

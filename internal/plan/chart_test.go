@@ -31,7 +31,7 @@ func chartOf(t *testing.T, name, air string) (*plan.Plan, plan.Oil) {
 // The card's chart says which grade goes in for the air expected, it is the manual's, and
 // what is needed is that grade.
 func TestChart_ForTheAir(t *testing.T) {
-	const name = "quillane-orsena-750.json"
+	const name = "quillane-orsena-720.json"
 	for air, want := range map[string]string{
 		"10 to 40 °C": "SAE 15W-50",
 		"-12 °C":      "SAE 10W-40",
@@ -63,7 +63,7 @@ func TestChart_ForTheAir(t *testing.T) {
 // Air that can't be read is told, and keeps no job from its plan.
 func TestChart_UnreadAir(t *testing.T) {
 	for _, air := range []string{"warm", "40 to -5", "900 °C"} {
-		p, o := chartOf(t, "quillane-orsena-750.json", air)
+		p, o := chartOf(t, "quillane-orsena-720.json", air)
 		if len(p.Findings) != 1 || p.Findings[0].Code != "air-unread" || p.Findings[0].Where != "/bench/outside" || o.Chart.Standing != card.Unknown {
 			t.Errorf("%s: %v %+v", air, p.Findings, o.Chart)
 		}

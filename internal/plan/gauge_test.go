@@ -29,7 +29,7 @@ func TestMake_LevelsThatAreMended(t *testing.T) {
 // The level is slid over the whole gauge, and begins between its marks.
 func TestMake_SlideOfAGauge(t *testing.T) {
 	for _, device := range []card.Device{card.Window, card.StickResting} {
-		c := plantest.Sample(t, "tessaly-corda-650")
+		c := plantest.Sample(t, "tessaly-corda-570")
 		c.Circuits[0].Level.Device = device
 		p, _ := plantest.Made(c, plan.Bench{})
 		g := p.Step("top-up-engine").Asks[0].Gauge

@@ -143,7 +143,7 @@ func TestParts_FilterIsHeldAgainst(t *testing.T) {
 		{card.Filter{Ring: mm(62.5)}, "", "sealing ring 62.5 mm across"},
 		{card.Filter{}, "", ""},
 	} {
-		c := plantest.Sample(t, "tessaly-corda-650")
+		c := plantest.Sample(t, "tessaly-corda-570")
 		f := &c.Filters[0]
 		f.Thread, f.Ring, f.Height, f.OwnNumber = tt.filter.Thread, tt.filter.Ring, tt.filter.Height, tt.filter.OwnNumber
 		for i := range c.Bolts {

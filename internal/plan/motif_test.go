@@ -18,16 +18,16 @@ func TestMake_MotifOfAStep(t *testing.T) {
 		card, step string
 		want       plan.Motif
 	}{
-		{"tessaly-corda-650", "identify", plan.PhotoOdometer},
-		{"tessaly-corda-650", "check-oil-engine", plan.PhotoOther},
-		{"tessaly-corda-650", "tray", plan.PhotoPan},
-		{"tessaly-corda-650", "open-drain-plug-drain", plan.PhotoPlug},
-		{"tessaly-corda-650", "filter-off-spin-on-filter", plan.PhotoFilter},
-		{"tessaly-corda-650", "old-ring-filter", plan.PhotoSeal},
-		{"tessaly-corda-650", "look-oil", plan.PhotoPan},
-		{"tessaly-corda-650", "tighten-drain", plan.PhotoPlug},
-		{"tessaly-corda-650", "ride", plan.PhotoOther},
-		{"tessaly-brisanda-990", "panel-off-fairing", plan.PhotoOther},
+		{"tessaly-corda-570", "identify", plan.PhotoOdometer},
+		{"tessaly-corda-570", "check-oil-engine", plan.PhotoOther},
+		{"tessaly-corda-570", "tray", plan.PhotoPan},
+		{"tessaly-corda-570", "open-drain-plug-drain", plan.PhotoPlug},
+		{"tessaly-corda-570", "filter-off-spin-on-filter", plan.PhotoFilter},
+		{"tessaly-corda-570", "old-ring-filter", plan.PhotoSeal},
+		{"tessaly-corda-570", "look-oil", plan.PhotoPan},
+		{"tessaly-corda-570", "tighten-drain", plan.PhotoPlug},
+		{"tessaly-corda-570", "ride", plan.PhotoOther},
+		{"tessaly-brisanda-870", "panel-off-fairing", plan.PhotoOther},
 	} {
 		p, _ := plantest.Made(plantest.Sample(t, tt.card), plan.Bench{})
 		s := p.Step(tt.step)

@@ -53,7 +53,7 @@ func texts(value any, call func(string)) {
 
 // The oil that is asked for as it is read: the usual grade first, and marked so.
 func TestMake_NeedIsReadAsOnABottle(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for _, tt := range []struct {
 		need card.OilNeed
 		want string

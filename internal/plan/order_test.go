@@ -34,18 +34,18 @@ func TestMake_Order(t *testing.T) {
 		before string
 		after  string
 	}{
-		{"hallowmoor-drover-1700", three, "level-found-gearbox", "warm-up"},
-		{"hallowmoor-drover-1700", three, "warm-up", "level-found-hot-engine"},
-		{"tessaly-corda-650", plan.Bench{}, "warm-up", "level-found-engine"},
-		{"hallowmoor-drover-1700", three, "top-up-gearbox", "first-start"},
-		{"hallowmoor-drover-1700", three, "first-start", "level-interim-engine"},
-		{"hallowmoor-drover-1700", three, "level-interim-engine", "leak-look"},
-		{"hallowmoor-drover-1700", three, "ride", "top-up-engine"},
-		{"tessaly-corda-650", plan.Bench{}, "second-start", "top-up-engine"},
-		{"tessaly-corda-650", plan.Bench{}, "top-up-engine", "leak-look"},
-		{"hallowmoor-drover-1700", three, "level-cover-off-inspection", "pour-all-primary"},
-		{"hallowmoor-drover-1700", three, "top-up-primary", "level-cover-on-inspection"},
-		{"hallowmoor-drover-1700", three, "level-cover-on-inspection", "caps-on"},
+		{"hallowmoor-drover-1360", three, "level-found-gearbox", "warm-up"},
+		{"hallowmoor-drover-1360", three, "warm-up", "level-found-hot-engine"},
+		{"tessaly-corda-570", plan.Bench{}, "warm-up", "level-found-engine"},
+		{"hallowmoor-drover-1360", three, "top-up-gearbox", "first-start"},
+		{"hallowmoor-drover-1360", three, "first-start", "level-interim-engine"},
+		{"hallowmoor-drover-1360", three, "level-interim-engine", "leak-look"},
+		{"hallowmoor-drover-1360", three, "ride", "top-up-engine"},
+		{"tessaly-corda-570", plan.Bench{}, "second-start", "top-up-engine"},
+		{"tessaly-corda-570", plan.Bench{}, "top-up-engine", "leak-look"},
+		{"hallowmoor-drover-1360", three, "level-cover-off-inspection", "pour-all-primary"},
+		{"hallowmoor-drover-1360", three, "top-up-primary", "level-cover-on-inspection"},
+		{"hallowmoor-drover-1360", three, "level-cover-on-inspection", "caps-on"},
 	}
 	for _, tt := range tests {
 		ids := stepIDs(t, plantest.Sample(t, tt.card), tt.bench)
@@ -58,7 +58,7 @@ func TestMake_Order(t *testing.T) {
 
 // A filter that the card tightens by a turn doesn't show a missing torque.
 func TestMake_TurnStandsForTorque(t *testing.T) {
-	p, _ := plantest.Made(plantest.Sample(t, "tessaly-corda-650"), plan.Bench{})
+	p, _ := plantest.Made(plantest.Sample(t, "tessaly-corda-570"), plan.Bench{})
 	for _, s := range p.Steps {
 		if s.Word == "step.filter-on-turn" && (len(s.Figures) != 1 || s.Figures[0].Name != "figure.turn") {
 			t.Errorf("the filter shows %+v, want its turn alone", s.Figures)
@@ -69,7 +69,7 @@ func TestMake_TurnStandsForTorque(t *testing.T) {
 // Oils of several circuits run out one after the other: each is looked at and
 // measured before the next one can join it in the tray.
 func TestMake_OneOilAfterTheOther(t *testing.T) {
-	c := plantest.Sample(t, "quillane-vastro-1060")
+	c := plantest.Sample(t, "quillane-vastro-1010")
 	ids := stepIDs(t, c, plan.Bench{Circuits: []string{"engine", "gearbox", "final"}})
 	last := -1
 	for _, of := range []struct{ circuit, drain string }{{"engine", "drain"}, {"gearbox", "gearbox-drain"}, {"final", "final-drain"}} {
@@ -91,9 +91,9 @@ func TestMake_CoverIsClosedBeforeTheEngineRuns(t *testing.T) {
 		card, circuit string
 		want          []string
 	}{
-		{"hallowmoor-drover-1700", "primary", []string{"warm-up", "level-cover-off-inspection", "top-up-primary", "level-cover-on-inspection"}},
-		{"quillane-vastro-1060", "final", []string{"peek-off-final-level", "level-found-final", "peek-on-final-level", "warm-up", "level-plug-off-final-level", "top-up-final", "level-plug-on-final-level"}},
-		{"skarvald-kettra-250", "engine", []string{"warm-up", "peek-off-check", "level-found-engine", "peek-on-check", "second-start", "level-plug-off-check", "top-up-engine", "level-plug-on-check"}},
+		{"hallowmoor-drover-1360", "primary", []string{"warm-up", "level-cover-off-inspection", "top-up-primary", "level-cover-on-inspection"}},
+		{"quillane-vastro-1010", "final", []string{"peek-off-final-level", "level-found-final", "peek-on-final-level", "warm-up", "level-plug-off-final-level", "top-up-final", "level-plug-on-final-level"}},
+		{"skarvald-kettra-290", "engine", []string{"warm-up", "peek-off-check", "level-found-engine", "peek-on-check", "second-start", "level-plug-off-check", "top-up-engine", "level-plug-on-check"}},
 	} {
 		var got []string
 		for _, id := range stepIDs(t, plantest.Sample(t, tt.card), plan.Bench{Circuits: []string{tt.circuit}}) {
@@ -110,7 +110,7 @@ func TestMake_CoverIsClosedBeforeTheEngineRuns(t *testing.T) {
 // An oil without a gauge asks for no level; a hole, which has no marks, asks
 // whether the oil runs out.
 func TestMake_AsksWhatTheGaugeCanSay(t *testing.T) {
-	p, _ := plantest.Made(plantest.Sample(t, "brunnveld-halvar-1170"), plan.Bench{Circuits: []string{"engine", "gearbox", "final"}})
+	p, _ := plantest.Made(plantest.Sample(t, "brunnveld-halvar-940"), plan.Bench{Circuits: []string{"engine", "gearbox", "final"}})
 	asked := map[string][]string{}
 	for _, s := range p.Steps {
 		for _, a := range s.Asks {
@@ -127,7 +127,7 @@ func TestMake_AsksWhatTheGaugeCanSay(t *testing.T) {
 // A centrifugal filter is opened only when the bench asks for it, and no volume
 // depends on it.
 func TestMake_CentrifugalFilter(t *testing.T) {
-	c := plantest.Sample(t, "marrowick-tamber-110")
+	c := plantest.Sample(t, "marrowick-tamber-95")
 	for _, also := range [][]string{nil, {"rotor"}} {
 		p, list := plantest.Made(c, plan.Bench{Also: also})
 		if p == nil {

@@ -130,7 +130,7 @@ func TestMake_EveryOilOfTheDayIsPoured(t *testing.T) {
 
 // The volume due today follows the filter: changed, it is the larger figure.
 func TestMake_VolumeFollowsTheFilter(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for keep, want := range map[bool]string{false: "2.5 L", true: "2.3 L"} {
 		p, _ := plantest.Made(c, plan.Bench{KeepFilter: keep})
 		if got := p.Oils[0].Due.First(); got != want {
@@ -145,7 +145,7 @@ func TestMake_VolumeFollowsTheFilter(t *testing.T) {
 // A circuit whose figure for the filter is not known has no volume due: the
 // other figure must not stand in for it.
 func TestMake_NoFigureStandsInForAnother(t *testing.T) {
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	c.Circuits[0].WithFilt = nil
 	p, _ := plantest.Made(c, plan.Bench{})
 	if due := p.Oils[0].Due; due.Standing != card.Unknown || len(due.Texts) > 0 || due.Lookup == "" {
@@ -164,7 +164,7 @@ func TestMake_NoFigureStandsInForAnother(t *testing.T) {
 }
 
 func TestMake_BenchOfAnotherCard(t *testing.T) {
-	c := plantest.Sample(t, "marrowick-pip-125")
+	c := plantest.Sample(t, "marrowick-pip-130")
 	for _, f := range []struct {
 		bench plan.Bench
 		code  string

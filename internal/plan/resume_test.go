@@ -127,7 +127,7 @@ func whats(s plan.Step) []string {
 
 // A heap of ids makes no endless plan, and no plan is so long that any of it is left out.
 func TestResume_Bound(t *testing.T) {
-	c := plantest.Sample(t, "quillane-vastro-1060")
+	c := plantest.Sample(t, "quillane-vastro-1010")
 	own := stepIDs(t, c, plan.Bench{})
 	ids := slices.Clone(own)
 	for n := range 100_000 {

@@ -298,7 +298,7 @@ func TestMake_LeanOnlyWithHelp(t *testing.T) {
 			t.Errorf("%s speaks of leaning: %s", id, sentence)
 		}
 	}
-	c := plantest.Sample(t, "tessaly-corda-650")
+	c := plantest.Sample(t, "tessaly-corda-570")
 	for helped, want := range map[bool]bool{false: false, true: true} {
 		p, _ := plantest.Made(c, plan.Bench{Helper: helped})
 		if got := at(p, "lean") > at(p, "run-out"); got != want {

@@ -35,7 +35,7 @@ func TestMake_SheetOfAFastener(t *testing.T) {
 		{"never touched", card.Bolt{Purpose: card.LeaveAlone, Torque: torque}, plan.ByTorque, false, nil},
 		{"of an oil that stays", card.Bolt{Purpose: card.DrainPlug, Circuit: "gearbox", Torque: torque}, plan.ByTorque, false, nil},
 	} {
-		c := plantest.Sample(t, "tessaly-corda-650")
+		c := plantest.Sample(t, "tessaly-corda-570")
 		c.Circuits = append(c.Circuits, card.Circuit{ID: "gearbox", Role: card.GearboxOil, EveryNth: 2})
 		c.Filters[0].ID = "filter"
 		if tt.bolt.ID = "one"; tt.bolt.Circuit == "" {
@@ -56,7 +56,7 @@ func TestMake_SheetOfAFastener(t *testing.T) {
 // A filter that is changed may be kept; one that is only cleaned is no filter to
 // keep. It doesn't matter which oils are done today, nor that it is kept.
 func TestMake_MayKeepFilter(t *testing.T) {
-	for name, want := range map[string]bool{"tessaly-corda-650": true, "marrowick-lirro-155": false, "marrowick-pip-125": false, "brunnveld-halvar-1170": true} {
+	for name, want := range map[string]bool{"tessaly-corda-570": true, "marrowick-lirro-140": false, "marrowick-pip-130": false, "brunnveld-halvar-940": true} {
 		c := plantest.Sample(t, name)
 		for _, b := range []plan.Bench{{}, {KeepFilter: true}, {Circuits: []string{c.Circuits[len(c.Circuits)-1].ID}}} {
 			p, _ := plantest.Made(c, b)

@@ -21,12 +21,12 @@ func TestMake_TimersOfTheSteps(t *testing.T) {
 		text             string
 		standing         card.Standing
 	}{
-		{"tessaly-corda-650", "run-out", "drain", 300, "5 min", card.Estimated},
-		{"tessaly-corda-650", "first-start", "idle", 20, "20 s", card.Estimated},
-		{"tessaly-corda-650", "top-up-engine", "settle", 180, "3 min", card.FromManual},
-		{"ondrake-meridano-1300", "top-up-engine", "settle", 300, "5 min", card.FromManual}, // 3 to 5 min
-		{"hallowmoor-fellane-500", "top-up-engine", "settle", 180, "3 min", card.Estimated}, // not known
-		{"tessaly-corda-650", "leak-look", "leak", 300, "5 min", card.Estimated},
+		{"tessaly-corda-570", "run-out", "drain", 300, "5 min", card.Estimated},
+		{"tessaly-corda-570", "first-start", "idle", 20, "20 s", card.Estimated},
+		{"tessaly-corda-570", "top-up-engine", "settle", 180, "3 min", card.FromManual},
+		{"ondrake-meridano-1130", "top-up-engine", "settle", 300, "5 min", card.FromManual}, // 3 to 5 min
+		{"hallowmoor-fellane-420", "top-up-engine", "settle", 180, "3 min", card.Estimated}, // not known
+		{"tessaly-corda-570", "leak-look", "leak", 300, "5 min", card.Estimated},
 	} {
 		p, _ := plantest.Made(plantest.Sample(t, tt.card), plan.Bench{System: quantity.Metric})
 		i := slices.IndexFunc(p.Steps, func(s plan.Step) bool { return s.ID == tt.step })

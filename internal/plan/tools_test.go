@@ -154,7 +154,7 @@ func TestTools_JugIsFineEnough(t *testing.T) {
 		{4, card.Window, plan.Bench{System: "us"}, "2 US fl oz"},
 		{4, card.Window, plan.Bench{System: "imperial"}, "100 mL"},
 	} {
-		c := plantest.Sample(t, "tessaly-corda-650")
+		c := plantest.Sample(t, "tessaly-corda-570")
 		c.Circuits[0].WithFilt, c.Circuits[0].OilOnly, c.Circuits[0].Level.Device = figure(tt.due), nil, tt.device
 		p, list := plantest.Made(c, tt.bench)
 		if p == nil {
@@ -170,10 +170,10 @@ func TestTools_JugIsFineEnough(t *testing.T) {
 // An oil that goes into a hole in the side is not poured through a funnel.
 func TestTools_SideFillerTakesNoFunnel(t *testing.T) {
 	for name, want := range map[string][2]bool{ // funnel, syringe
-		"tessaly-corda-650":      {true, false},
-		"quillane-vastro-1060":   {true, true},
-		"brunnveld-halvar-1170":  {true, true},
-		"hallowmoor-drover-1700": {true, false}, // the primary case through its cover
+		"tessaly-corda-570":      {true, false},
+		"quillane-vastro-1010":   {true, true},
+		"brunnveld-halvar-940":   {true, true},
+		"hallowmoor-drover-1360": {true, false}, // the primary case through its cover
 	} {
 		c := plantest.Sample(t, name)
 		var all plan.Bench

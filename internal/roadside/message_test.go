@@ -40,7 +40,7 @@ func TestMessage(t *testing.T) {
 			"say.bike The grey one; say.problem @fault.drop-plug; say.fetch.ride-gently; fault-to.look; fault-why.new-seal; say.open @fault-ask.returns?; " +
 				"say.hand @hand.spanner; say.hand @hand.washer; say.hand @hand.oil; say.where; say.defer"},
 	} {
-		seen := roadside.Seen{Table: table, Fault: table.Find(c.id), Answers: c.answers, Hand: c.hand, Bike: "The grey one", Card: sample(t, "tessaly-corda-650")}
+		seen := roadside.Seen{Table: table, Fault: table.Find(c.id), Answers: c.answers, Hand: c.hand, Bike: "The grey one", Card: sample(t, "tessaly-corda-570")}
 		if got := said(seen.Message()); got != c.want {
 			t.Errorf("%s:\n%s, want\n%s", c.name, got, c.want)
 		}

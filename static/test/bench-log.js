@@ -27,7 +27,7 @@ export async function logTimes() {
     await page.goto(server.url);
     await untilState(page, 'ready');
     const devtools = await page.createCDPSession();
-    const card = sampleCard('tessaly-corda-650');
+    const card = sampleCard('tessaly-corda-570');
     const { ok } = await page.evaluate((input) => globalThis.tidysump.core.call('plan', input), {
       card,
     });

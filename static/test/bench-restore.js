@@ -37,7 +37,7 @@ export async function restoreTimes() {
     await untilState(page, 'ready');
     const { jobs, photos } = await files(page, folder);
     const plain = await page.evaluate(writePlainly, {
-      card: sampleCard('tessaly-corda-650'),
+      card: sampleCard('tessaly-corda-570'),
       count,
       each,
     });
@@ -109,7 +109,7 @@ async function restoring(page, path) {
 
 /** Writes both files; resolves to their paths. */
 async function files(page, folder) {
-  const card = sampleCard('tessaly-corda-650');
+  const card = sampleCard('tessaly-corda-570');
   const { ok } = await page.evaluate((input) => globalThis.tidysump.core.call('plan', input), {
     card,
   });
@@ -188,7 +188,7 @@ async function writePlainly({ card, count: many, each: events }) {
           kind: 'done',
           step: 'identify',
         }));
-        tx.objectStore('jobs').put({ id: job, name: 'Tessaly Corda 650', card, bench: {} });
+        tx.objectStore('jobs').put({ id: job, name: 'Tessaly Corda 570', card, bench: {} });
         tx.objectStore('bundles').put({ job, events: list });
       }
     });

@@ -41,7 +41,7 @@ export async function searchTimes() {
 
 /** Puts 10,000 own cards into the store unseen by the page. */
 export async function fill(page) {
-  const card = sampleCard('ondrake-quarto-900');
+  const card = sampleCard('ondrake-quarto-830');
   const { ok } = await page.evaluate(
     (sample) => globalThis.tidysump.core.call('cards', { cards: [sample], canonical: true }),
     card,

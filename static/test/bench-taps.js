@@ -11,7 +11,7 @@ import { median } from './median.js';
 
 const slowdowns = [1, 4, 6];
 const runs = 10; // of each at each slowdown, in turns
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 /**

@@ -27,7 +27,7 @@ const { removeAll } = whole;
 beforeEach(() => removeAll());
 
 const card = JSON.parse(
-  readFileSync(new URL('../../../specs/cards/tessaly-corda-650.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../../specs/cards/tessaly-corda-570.json', import.meta.url), 'utf8'),
 );
 const made = '2026-11-25T12:00:00.000Z';
 const time = (n) => `2026-11-20T10:00:${String(n).padStart(2, '0')}.000Z`;
@@ -338,8 +338,8 @@ test('a backup of version 3 restores: each job finds its bike, and what is told 
   await restore(review);
   const lines = (await store.log()).map(({ id, bike, name }) => [id, bike, name]);
   assert.deepEqual(lines, [
-    ['b', 'twin', `the green one · KX 12 · ${card.make} ${card.model}`],
-    ['a', card.id, `${card.make} ${card.model}`],
+    ['b', 'twin', 'the green one · KX 12 · Tessaly Corda 650'],
+    ['a', 'tessaly-corda-650', 'Tessaly Corda 650'],
   ]);
   const again = await readBackup(await makeBackup({ made, photos: true }));
   assert.ok(again.tally.nothingNew);

@@ -26,7 +26,7 @@ globalThis.Worker = function () {
 beforeEach(() => whole.removeAll());
 
 const card = JSON.parse(
-  readFileSync(new URL('../../../specs/cards/tessaly-corda-650.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../../specs/cards/tessaly-corda-570.json', import.meta.url), 'utf8'),
 );
 const most = 8 << 20;
 const time = '2026-11-20T10:00:00.000Z';
@@ -53,7 +53,7 @@ async function fill({ jobs = 1, notes = ['Quiet engine'] } = {}) {
   for (let n = 0; n < jobs; n++) {
     const job = `j${n}`;
     const bench = { system: 'metric', place: 'garage' };
-    const record = { id: job, name: 'Tessaly Corda 650', started: time, card, bench, bike: 'twin' };
+    const record = { id: job, name: 'Tessaly Corda 570', started: time, card, bench, bike: 'twin' };
     const told = notes.map((text, at) => ({ job, id: `${job}-${at}`, time, kind: 'note', text }));
     const photo = { job, id: `${job}-p`, time, kind: 'photo', step: 'look-oil', what: 'pan' };
     const blob = new Blob([Uint8Array.from([255, 216, 1])], { type: 'image/jpeg' });

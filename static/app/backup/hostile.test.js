@@ -26,12 +26,12 @@ globalThis.Worker = function () {
 beforeEach(() => whole.removeAll());
 
 const card = JSON.parse(
-  readFileSync(new URL('../../../specs/cards/tessaly-corda-650.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../../specs/cards/tessaly-corda-570.json', import.meta.url), 'utf8'),
 );
 const time = (n) => `2026-11-20T10:00:${String(n).padStart(2, '0')}.000Z`;
 const jobOf = (id, more) => ({
   id,
-  name: 'Tessaly Corda 650',
+  name: 'Tessaly Corda 570',
   started: time(0),
   card,
   bench: { system: 'metric', place: 'garage' },

@@ -13,7 +13,7 @@ const job = (of, started, name = 'Corda') => ({
   name,
   summary: {},
 });
-const samples = [bike('corda', 'Tessaly Corda 650'), bike('pip', 'Marrowick Pip 125')];
+const samples = [bike('corda', 'Tessaly Corda 570'), bike('pip', 'Marrowick Pip 130')];
 const word = (id) => id;
 const keys = (list) => list.map(({ key }) => key);
 

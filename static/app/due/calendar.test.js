@@ -64,7 +64,7 @@ test('each is a whole day with a stamp, an id of its own and an alarm', () => {
 test('the file is called as the bike is, with its first day, whatever the bike is called', () => {
   const days = ['2027-06-01', '2027-05-02'];
   for (const [bike, want] of [
-    ['Tessaly Corda 650', 'Tessaly Corda 650 2027-05-02.ics'],
+    ['Tessaly Corda 570', 'Tessaly Corda 570 2027-05-02.ics'],
     ['The grey one · XY 12', 'The grey one · XY 12 2027-05-02.ics'],
     ['a/b\\c:d*?"<>|\n\u202ee', 'a b c d e 2027-05-02.ics'],
     ['../..', '2027-05-02.ics'],

@@ -16,7 +16,7 @@ import { FakeWorker } from '../../test/fake-worker.js';
 import { sampleCard } from '../../test/browser/words.js';
 import { byBike, outlookOf, remember } from './outlook.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const model = `${card.make} ${card.model}`;
 
 before(async () => {

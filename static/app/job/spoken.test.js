@@ -43,7 +43,7 @@ for (const [figure, said] of figures) {
 }
 
 test('a step is read in the order of the screen: title, cautions, doing, timer, figures, readings', async () => {
-  const { steps } = await plan('tessaly-corda-650.metric');
+  const { steps } = await plan('tessaly-corda-570.metric');
   const [title, ...rest] = spoken(steps.find(({ id }) => id === 'run-out'));
   assert.equal(title, 'Let it run: engine');
   const order = [
@@ -60,9 +60,9 @@ test('a step is read in the order of the screen: title, cautions, doing, timer, 
 
 test('every step of every plan is read whole: no id, no placeholder, no unit as a sign', async () => {
   for (const name of [
-    'ondrake-meridano-1300.all',
-    'tessaly-corda-650.us-keep-filter',
-    'hallowmoor-drover-1700.all',
+    'ondrake-meridano-1130.all',
+    'tessaly-corda-570.us-keep-filter',
+    'hallowmoor-drover-1360.all',
   ]) {
     for (const step of (await plan(name)).steps) {
       for (const sentence of spoken(step)) {
@@ -103,7 +103,7 @@ test('what was found on the way, and says stop, is read before the step', () => 
 });
 
 test('the step that decides reads the verdict and what to do next', async () => {
-  const { steps } = await plan('tessaly-corda-650.metric');
+  const { steps } = await plan('tessaly-corda-570.metric');
   const step = steps.find(({ sums }) => sums);
   const said = spoken(step, { verdict: 'debris.stop', actions: ['next.no-start', 'next.keep'] });
   const at = said.findIndex((sentence) => sentence.startsWith('Stop: do not start or ride it'));

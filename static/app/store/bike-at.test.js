@@ -9,7 +9,7 @@ import * as store from './store.js';
 import * as whole from './whole.js';
 import { sampleCard } from '../../test/browser/words.js';
 
-const samples = ['tessaly-corda-650', 'marrowick-pip-125'].map(sampleCard);
+const samples = ['tessaly-corda-570', 'marrowick-pip-130'].map(sampleCard);
 const [corda, pip] = samples;
 globalThis.fetch = async () => Response.json(samples);
 

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { bikeName } from './bike-name.js';
 
-const model = 'Tessaly Corda 650';
+const model = 'Tessaly Corda 570';
 
 test('a bike of which nothing is told goes by its model alone', () => {
   for (const bike of [undefined, null, {}, { called: '', plate: '' }])

@@ -19,7 +19,7 @@ globalThis.Worker = function () {
 };
 
 const card = JSON.parse(
-  readFileSync(new URL('../../../specs/cards/tessaly-corda-650.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../../specs/cards/tessaly-corda-570.json', import.meta.url), 'utf8'),
 );
 const bench = { system: 'metric' };
 const plan = JSON.parse(core('plan', JSON.stringify({ card, bench }))).ok;

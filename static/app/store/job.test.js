@@ -34,7 +34,7 @@ globalThis.Worker = function () {
   return new FakeWorker(core);
 };
 
-const card = { make: 'Tessaly', model: 'Corda 650' };
+const card = { make: 'Tessaly', model: 'Corda 570' };
 const bench = { system: 'us' };
 
 beforeEach(() => {
@@ -54,7 +54,7 @@ const again = (job) => Job.open(job.record.id);
 test('a job keeps card and bench as they were', async () => {
   const job = await begin();
   assert.deepEqual([job.record.card, job.record.bench], [card, bench]);
-  assert.equal(job.record.name, 'Tessaly Corda 650');
+  assert.equal(job.record.name, 'Tessaly Corda 570');
   assert.deepEqual((await store.log()).at(0).id, job.record.id, 'the newest comes first');
   assert.equal(await Job.open('no-such-job'), undefined);
 });

@@ -30,7 +30,7 @@ beforeEach(() => whole.removeAll());
 
 const made = '2026-11-25T12:00:00.000Z';
 const time = (n) => `2026-11-20T10:00:${String(n % 60).padStart(2, '0')}.000Z`;
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 /** What must be found nowhere: each is spelt nowhere else. */
 let secrets = [];
@@ -105,7 +105,7 @@ async function fill() {
   const bundle = { job: 'k', events: [{ ...bill('named', secret('bundled')), job: undefined }] };
   const job = (id) => ({
     id,
-    name: 'Tessaly Corda 650',
+    name: 'Tessaly Corda 570',
     started: time(0),
     card,
     bench: {},

@@ -41,7 +41,7 @@ const written = {
       labour: '1.5',
     },
   ],
-  due: [[], [{ id: 'tessaly-corda-650', name: 'Tessaly Corda 650', remind: '2027-05-03' }]],
+  due: [[], [{ id: 'tessaly-corda-570', name: 'Tessaly Corda 570', remind: '2027-05-03' }]],
   notice: [false, { told: 0 }, { told: 1_790_000_000_000 }],
   backup: [{ time: '2026-11-25T12:00:00.000Z' }],
   backupLater: [{ time: '2026-11-25T12:00:00.000Z' }],

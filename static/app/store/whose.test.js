@@ -8,7 +8,7 @@ const rows = [
   { id: 'twice', card: 'corda', into: 'blue' },
   { id: 'heron', plate: 'AB 12' },
 ];
-const line = (id, bike) => ({ id, bike, name: 'Tessaly Corda 650' });
+const line = (id, bike) => ({ id, bike, name: 'Tessaly Corda 570' });
 
 test('a job is of the bike that it was moved to, else of its own, and then of where that went', () => {
   for (const [id, bike, whose] of [
@@ -26,6 +26,6 @@ test('a job is of the bike that it was moved to, else of its own, and then of wh
 
 test('a line has the name of its bike, and keeps that of the model', () => {
   const { name, model } = whoseOf(rows)(line('own', 'twice'));
-  assert.deepEqual([name, model], ['Blue · Tessaly Corda 650', 'Tessaly Corda 650']);
-  assert.equal(whoseOf(rows)(line('own', 'corda')).name, 'Tessaly Corda 650');
+  assert.deepEqual([name, model], ['Blue · Tessaly Corda 570', 'Tessaly Corda 570']);
+  assert.equal(whoseOf(rows)(line('own', 'corda')).name, 'Tessaly Corda 570');
 });

@@ -10,7 +10,7 @@ import { polling } from './page.js';
 import { heading, tap, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 /** Where the links to the cards lead, by what they are called. */
 const ways = (page) =>

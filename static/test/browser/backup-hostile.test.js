@@ -16,7 +16,7 @@ import { temporaryFolder } from './launch.js';
 import { seen, tap, tapText, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 test('after a hostile backup every job opens, its notes, sheet and bill, and the lists; my own job goes on', async (t) => {
   const { page, complaints } = await openReady(t);

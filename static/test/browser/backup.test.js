@@ -16,7 +16,7 @@ import { choose, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 import { defaultLanguage } from '../catalogue.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 /** A phone with a job, a photo and an own card. */

@@ -8,7 +8,7 @@ import { untilState } from './page.js';
 import { answer, enter, field, heading, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const drain = card.bolts.find((bolt) => bolt.id === 'drain');
 const torque = `${drain.torque.value} N·m`;
 

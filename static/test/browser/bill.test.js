@@ -10,7 +10,7 @@ import { startAgain, visitOnce } from './restart.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const link = words('record.bill');
 
 /** A job with 3.4 L poured, and another one, in the store of a phone without a network. */

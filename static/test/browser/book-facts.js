@@ -63,7 +63,7 @@ export const bookFacts = (used) => [
 
 /** A job that measured what came out and what went in: [job, events]. */
 export function drainedJob() {
-  const card = sampleCard('tessaly-corda-650');
+  const card = sampleCard('tessaly-corda-570');
   const [began] = ago(10).split('T');
   const at = (n) => `${began}T09:0${n}:00.000Z`;
   const parts = [

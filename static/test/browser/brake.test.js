@@ -16,7 +16,7 @@ import { openSite } from './open-site.js';
 import { answer, seen, tap, tapText, type, under, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 const dones = async (page) =>

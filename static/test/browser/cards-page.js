@@ -15,7 +15,7 @@ export async function openReady(t, before) {
 
 /** A card of one's own: a sample under another name, with what `change` makes of it. */
 export function ownCard(id, model, change = () => {}) {
-  const card = structuredClone(sampleCard('ondrake-quarto-900'));
+  const card = structuredClone(sampleCard('ondrake-quarto-830'));
   delete card.invented;
   Object.assign(card, { id, make: 'Plainford', model });
   change(card);

@@ -112,7 +112,7 @@ const sampleCount = (page) =>
 
 test('a sample goes out as it is', async (t) => {
   const { page } = await openReady(t);
-  const { make, model, id } = sampleCard('tessaly-corda-650');
+  const { make, model, id } = sampleCard('tessaly-corda-570');
   await goTo(page, '#/cards');
   await tick(page, `${make} ${model}`);
   const { text } = await save(page, await temporaryFolder(t));
@@ -123,13 +123,13 @@ test('a sample goes out as it is', async (t) => {
 
 test('the share sheet gets the file in the form that the phone shares', async (t) => {
   const { page } = await openReady(t, (fresh) => fresh.evaluateOnNewDocument(shareTextOnly));
-  const { make, model } = sampleCard('tessaly-corda-650');
+  const { make, model } = sampleCard('tessaly-corda-570');
   await goTo(page, '#/cards');
   await tick(page, `${make} ${model}`);
   await tap(page, words('cards.share'));
   await untilSeen(page, words('cards.shared'));
   const [name, text] = await page.evaluate(() => globalThis.given);
-  assert.match(name, /^tessaly-corda-650-[\d-]+\.txt$/);
+  assert.match(name, /^tessaly-corda-570-[\d-]+\.txt$/);
   assert.equal(JSON.parse(text).cards[0].model, model);
 });
 

@@ -11,7 +11,7 @@ import { seen, untilSeen } from './person.js';
 import { words } from './words.js';
 
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const bike = 'Skarvald Kettra 250';
+const bike = 'Skarvald Kettra 290';
 
 const follow = async (page, name) => {
   const link = await page.waitForSelector(`::-p-aria([name="${name}"][role="link"])`);
@@ -95,8 +95,8 @@ test('the pages fit a small screen, and axe finds nothing', async (t) => {
   for (const path of [
     '',
     'card',
-    'bike/skarvald-kettra-250',
-    'bike/hallowmoor-drover-1700?place=roadside',
+    'bike/skarvald-kettra-290',
+    'bike/hallowmoor-drover-1360?place=roadside',
     'calculations',
     'calculate/bottles?need=2&bottles.0.size=large&bottles.1.size=1+L',
     'calculate/wrench?torque=25+N%C2%B7m&wrenches.0.low=5+N%C2%B7m&wrenches.0.high=50+N%C2%B7m',

@@ -3,7 +3,7 @@ import { sampleCard } from './words.js';
 
 /** A change of oil days ago, with what else differs: [job, events]. */
 export function changeOfOil(daysAgo, odometer, { found, left = '90 %', note, bike } = {}) {
-  const card = sampleCard(bike ?? 'tessaly-corda-650');
+  const card = sampleCard(bike ?? 'tessaly-corda-570');
   const began = Date.now() - daysAgo * 24 * 3600 * 1000;
   const at = (n) => new Date(began + n * 60_000).toISOString();
   const parts = [

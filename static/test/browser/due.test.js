@@ -12,7 +12,7 @@ import { choose, seen, tap, tapText, under, untilSeen } from './person.js';
 import { words } from './words.js';
 import { defaultLanguage } from '../catalogue.js';
 
-const bike = '#/bike/tessaly-corda-650';
+const bike = '#/bike/tessaly-corda-570';
 
 /** The page with those jobs in its store, its server gone. */
 async function openOffline(t, jobs) {
@@ -100,10 +100,10 @@ test('the calendar file is read by another parser, each oil on its likely day', 
   await goTo(page, '#/record/oil-10');
   await untilSeen(page, words('due.use-first'));
   const file = await download(page, await temporaryFolder(t), words('due.calendar'));
-  assert.match(file.name, /^Tessaly Corda 650 \d{4}-\d\d-\d\d\.ics$/);
+  assert.match(file.name, /^Tessaly Corda 570 \d{4}-\d\d-\d\d\.ics$/);
   const [part] = new ICAL.Component(ICAL.parse(file.text)).getAllSubcomponents('vevent');
   const event = new ICAL.Event(part);
-  assert.match(event.summary, /Tessaly Corda 650, engine/);
+  assert.match(event.summary, /Tessaly Corda 570, engine/);
   assert.match(event.description, /29200\skm.*\nAbout /);
   const days = (event.startDate.toJSDate() - Date.now()) / (24 * 3600 * 1000);
   assert.ok(days > 150 && days < 160, `in ${days} days: 10000 km at 60 a day, ten days ago`);
@@ -146,7 +146,7 @@ test('what is due stands on the first screen, and a notice is asked for by a tap
   assert.equal(await page.evaluate(() => globalThis.asked), 1);
 
   await goTo(page, '#/bikes');
-  await untilSeen(page, words('bikes.due', { name: 'Tessaly Corda 650' }));
+  await untilSeen(page, words('bikes.due', { name: 'Tessaly Corda 570' }));
   // What a browser without a desk does with a notice differs: the page's own call counts.
   await page.evaluateOnNewDocument(() => {
     const { prototype } = ServiceWorkerRegistration;
@@ -157,9 +157,9 @@ test('what is due stands on the first screen, and a notice is asked for by a tap
     };
   });
   await page.reload();
-  await untilSeen(page, words('bikes.due', { name: 'Tessaly Corda 650' }));
+  await untilSeen(page, words('bikes.due', { name: 'Tessaly Corda 570' }));
   await page.waitForFunction(() => globalThis.shown, { polling });
-  const told = words('due.notice.text', { bike: 'Tessaly Corda 650' });
+  const told = words('due.notice.text', { bike: 'Tessaly Corda 570' });
   assert.deepEqual(await page.evaluate(() => globalThis.shown), [told]);
 });
 

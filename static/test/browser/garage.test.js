@@ -9,7 +9,7 @@ import { polling } from './page.js';
 import { answer, heading, seen, tap, tapText, type, typed, untilSeen, under } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const model = `${card.make} ${card.model}`;
 
 const begin = (page, told) => beginBike(page, card.id, told);

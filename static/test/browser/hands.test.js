@@ -8,7 +8,7 @@ import { heading, untilSeen } from './person.js';
 import { screens } from './screens.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const phone = { width: 360, height: 740 };
 
 let page;

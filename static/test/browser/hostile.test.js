@@ -12,7 +12,7 @@ import { untilSeen } from './person.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 const [openJob] = sampleJobs([]);
 

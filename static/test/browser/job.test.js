@@ -8,7 +8,7 @@ import { choose, enter, heading, seen, tap, tapText, under, untilSeen } from './
 import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 const drain = card.bolts.find((bolt) => bolt.id === 'drain');
 

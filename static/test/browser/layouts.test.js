@@ -30,7 +30,7 @@ test('the plan of every sample bike opens, with all of its notes', async (t) => 
 test('a centrifugal filter is cleaned when it is chosen, and no longer when not', async (t) => {
   const { page } = await openSite(t);
   await untilState(page, 'ready');
-  const card = sampleCard('marrowick-tamber-110');
+  const card = sampleCard('marrowick-tamber-95');
   const [{ place }] = card.filters;
   const scraper = words('tool.scraper');
   await goTo(page, `#/bike/${card.id}`);

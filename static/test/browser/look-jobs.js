@@ -2,7 +2,7 @@
 // has looked yet.
 import { sampleCard } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 /** A job on the bike; with `finished` it was closed then. */
 export const lookJob = (id, started, finished) => ({

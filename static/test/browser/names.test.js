@@ -10,7 +10,7 @@ import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
 
 const names = Object.getOwnPropertyNames(Object.prototype);
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 // An address of each screen with all the parts it may have.
 const addresses = [

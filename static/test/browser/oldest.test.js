@@ -26,7 +26,7 @@ import { phoneOf, screens } from './screens.js';
 import { watch } from './watch.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 /** Runs in the page, before it: takes away what stands at these ways through the data. */
 function takeAway(ways) {

@@ -8,7 +8,7 @@ import { patience } from './patience.js';
 import { choose, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 /** The number that all taps make together, those into a field among them. */

@@ -10,7 +10,7 @@ import { enter, type, untilSeen } from './person.js';
 import { keepPicture } from './photos-page.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 const plain = (text) => text.replace(/\s+/g, ' ');
 
@@ -46,7 +46,7 @@ test('the sheet for the owner is one page with what was done, found and measured
   await page.click('input[type=checkbox]');
   await page.waitForSelector('.paper img');
   const file = await download(page, await temporaryFolder(t), words('paper.share'));
-  assert.match(file.name, /^Tessaly-Corda-650.*\.html$/);
+  assert.match(file.name, /^Tessaly-Corda-570.*\.html$/);
   assert.match(file.text, /<img src="data:image\/jpeg/, 'the photo travels within');
   assert.ok(file.text.replaceAll('&nbsp;', ' ').includes('28 N·m'));
   assert.deepEqual(complaints, []);

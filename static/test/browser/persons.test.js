@@ -15,7 +15,7 @@ import { patience } from './patience.js';
 import { choose, seen, tap, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const name = `${card.make} ${card.model}`;
 const started = '2026-11-20T09:00:00.000Z';
 const fact = (id, seq, kind, more) => ({

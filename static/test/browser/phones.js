@@ -95,8 +95,8 @@ async function plantAll(page, jobs) {
 
 /** The jobs that most screens are looked at with. */
 async function inUse(page) {
-  const { steps } = await planOf(page, sampleCard('tessaly-corda-650'));
-  await plantAll(page, [...sampleJobs(steps), ...dueJobs('ondrake-quarto-900')]);
+  const { steps } = await planOf(page, sampleCard('tessaly-corda-570'));
+  await plantAll(page, [...sampleJobs(steps), ...dueJobs('ondrake-quarto-830')]);
 }
 
 /** Jobs with something typed and not entered, with contents from elsewhere, and with what can't be read. */
@@ -133,7 +133,7 @@ async function crowded(page) {
   await tick(page, 'Heron');
   await keep(page, 1);
   for (let n = 0; n < 40; n++) {
-    const [job, events] = changeOfOil(20 + n, `${60 - n} 000 km`, { bike: 'ondrake-quarto-900' });
+    const [job, events] = changeOfOil(20 + n, `${60 - n} 000 km`, { bike: 'ondrake-quarto-830' });
     job.summary = {
       ...job.summary,
       waiting: n % 5 === 1,
@@ -151,7 +151,7 @@ async function crowded(page) {
 /** Two bikes of one model and one that was sold, with jobs, of somebody who works for others. */
 async function severalBikes(page) {
   await inUse(page);
-  const card = 'tessaly-corda-650';
+  const card = 'tessaly-corda-570';
   const row = { id: 'bertha', card, called: 'Bertha', plate: 'AB 12', words: 'red tank' };
   const figures = [
     { what: 'volume.engine', value: '2.2 L', standing: 'measured', why: 'bike level' },

@@ -18,7 +18,7 @@ import {
 import { seen, tap, tapText, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 const kinds = async (page) => (await stored(page, 'events')).map(({ kind }) => kind);

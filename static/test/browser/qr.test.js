@@ -122,7 +122,7 @@ test('a camera films the codes of a card of one’s own, and it is taken in', as
 test('codes as text: pasted, mixed, foreign and cut ones are told', async (t) => {
   const { page, complaints } = await openReady(t);
   const { texts } = await photograph(page, largest.id);
-  const { texts: others } = await photograph(page, 'marrowick-pip-125');
+  const { texts: others } = await photograph(page, 'marrowick-pip-130');
   await goTo(page, '#/cards/read');
   await untilSeen(page, words('qr.no-reader'));
   const paste = async (lines) => {

@@ -2,7 +2,7 @@
 // early, one with every step done.
 import { sampleCard } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 const job = (id, started, summary) => ({
   id,

@@ -15,7 +15,7 @@ import { sampleCard } from './words.js';
 import { watch } from './watch.js';
 
 const small = ['--enable-low-end-device-mode', '--js-flags=--max-old-space-size=128'];
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 const camera = [4000, 3000]; // px: 12 megapixels
 

@@ -12,7 +12,7 @@ import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { patience } from './patience.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 const signal = words('signal.WARNING');
 const fold = 740 - 130; // px: above the bar under the thumb

@@ -9,7 +9,7 @@ import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { temporaryFolder } from './launch.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 /** Waits until as many drafts as that are written down. */

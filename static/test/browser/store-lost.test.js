@@ -7,7 +7,7 @@ import { openSite } from './open-site.js';
 import { enter, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 /** A job with a reading and a note, two steps on; resolves to what lies in the store of it. */

@@ -9,7 +9,7 @@ import { patience } from './patience.js';
 import { answer, heading, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 /** Runs in the page, before it: the store opens when the test says so. */

@@ -10,7 +10,7 @@ import { choose, enter, heading, seen, tap, tapText, typed, untilSeen } from './
 import { withoutStore } from './phones.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 // How a write fails: at once, or only when the transaction is to be kept.

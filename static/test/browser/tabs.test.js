@@ -7,7 +7,7 @@ import { polling, untilState } from './page.js';
 import { enter, heading, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 /** Two windows of one browser, both on the first step of one job. */

@@ -10,7 +10,7 @@ import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { clockAhead, voices } from './voices.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 const minutes = 60_000; // ms
 const length = '5\u00a0min'; // the draining

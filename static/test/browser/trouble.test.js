@@ -8,7 +8,7 @@ import { polling } from './page.js';
 import { choose, heading, seen, tap, tapText, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 
 const outcome = (what) => words(`outcome.${what}`);
 const answer = (question, a) => words(`fault-answer.${question}.${a}`);

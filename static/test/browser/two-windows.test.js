@@ -11,7 +11,7 @@ import { patience } from './patience.js';
 import { tap } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const many = 40; // notes of each window
 
 /** Runs in the page: writes a note at the step on the screen, and ends when it is shown to be kept. */

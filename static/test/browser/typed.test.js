@@ -22,7 +22,7 @@ import { killBrowser, startAgain, visitOnce } from './restart.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const { faults } = JSON.parse(
   readFileSync(new URL('../../../specs/faults.json', import.meta.url), 'utf8'),
 );
@@ -210,7 +210,7 @@ test('every field of a bill comes back, and is gone once it is kept', async (t) 
 });
 
 test('every field of the editor comes back, is marked, and is entered or dropped by a tap', async (t) => {
-  const own = { ...sampleCard('hallowmoor-drover-1700'), id: 'own' };
+  const own = { ...sampleCard('hallowmoor-drover-1360'), id: 'own' };
   const text = JSON.stringify(own);
   const record = { key: 'own', card: own, text, changed: '2026-11-01' };
   let planted = false;

@@ -7,7 +7,7 @@ import { polling } from './page.js';
 import { seen, tap, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
 const kinds = async (page) => (await stored(page, 'events')).map(({ kind }) => kind).sort();

@@ -11,7 +11,7 @@ import { answer, choose, enter, seen, tap, tapText, type, typed, untilSeen } fro
 import { startAgain, visitOnce } from './restart.js';
 import { sampleCard, words } from './words.js';
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 const shots = process.env.SHOTS; // a folder for pictures of the screens
 

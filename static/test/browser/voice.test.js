@@ -9,7 +9,7 @@ import { seen, tap, tapText, untilSeen } from './person.js';
 import { voices } from './voices.js';
 import { sampleCard, words } from './words.js';
 
-const { make, model } = sampleCard('tessaly-corda-650');
+const { make, model } = sampleCard('tessaly-corda-570');
 const bike = `${make} ${model}`;
 const ready = (page) => page.evaluateOnNewDocument(voices);
 

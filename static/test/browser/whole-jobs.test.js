@@ -37,7 +37,7 @@ async function finish(page, name) {
 const before = (steps) => steps.filter(({ after }) => !after).length;
 
 test('a twin with a window, the phone dead while the oil runs out', async (t) => {
-  const card = sampleCard('tessaly-corda-650');
+  const card = sampleCard('tessaly-corda-570');
   const profile = await temporaryFolder(t);
   const url = await visitOnce(t, profile);
   const first = await startAgain(t, profile, url);
@@ -69,7 +69,7 @@ test('a twin with a window, the phone dead while the oil runs out', async (t) =>
 });
 
 test('a single with a strainer, a piece of metal in it: the job ends there', async (t) => {
-  const card = sampleCard('marrowick-pip-125');
+  const card = sampleCard('marrowick-pip-130');
   const server = await startServer(t);
   const page = await (await openBrowser(t)).newPage();
   await page.goto(server.url);
@@ -97,7 +97,7 @@ test('a single with a strainer, a piece of metal in it: the job ends there', asy
 });
 
 test('a big twin with three oils, one of them written down wrong', async (t) => {
-  const card = sampleCard('hallowmoor-drover-1700');
+  const card = sampleCard('hallowmoor-drover-1360');
   const server = await startServer(t);
   const page = await (await openBrowser(t)).newPage();
   await page.goto(server.url);
@@ -132,7 +132,7 @@ test('a big twin with three oils, one of them written down wrong', async (t) => 
 });
 
 test('two twins of one model on one day, a step here and a step there', async (t) => {
-  const card = sampleCard('tessaly-corda-650');
+  const card = sampleCard('tessaly-corda-570');
   const page = await openWithoutServer(t);
   await untilSeen(page, nameOf(card));
   const twins = [

@@ -4,7 +4,7 @@ import { planOf, stored } from '../browser/job-page.js';
 import { sampleCard, words } from '../browser/words.js';
 
 /** The bike of the walk. */
-export const card = sampleCard('tessaly-corda-650');
+export const card = sampleCard('tessaly-corda-570');
 
 /** The steps of its plan. */
 export const stepsOf = async ({ page }) => (await planOf(page, card)).steps;

@@ -12,7 +12,7 @@ import { keepPicture } from '../browser/photos-page.js';
 import { words } from '../browser/words.js';
 import { backupOf } from './restored-jobs.js';
 
-const bike = 'tessaly-corda-650';
+const bike = 'tessaly-corda-570';
 const odometerStep = 'identify';
 
 /** ms within which what is typed is written down. */

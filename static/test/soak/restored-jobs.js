@@ -6,7 +6,7 @@ import { sampleCard } from '../browser/words.js';
 /** How many events each of their jobs has. */
 export const eventsEach = 12;
 
-const card = sampleCard('tessaly-corda-650');
+const card = sampleCard('tessaly-corda-570');
 const started = Date.parse('2026-10-01T08:00:00.000Z');
 const at = (seconds) => new Date(started + 1000 * seconds).toISOString();
 

@@ -6,8 +6,8 @@ import { choose, tap, tapText, type, untilSeen } from '../person.js';
 import { sampleCard, words } from '../words.js';
 import { on, openAll } from './on-screen.js';
 
-const gappy = sampleCard('hallowmoor-drover-1700');
-const card = sampleCard('tessaly-corda-650');
+const gappy = sampleCard('hallowmoor-drover-1360');
+const card = sampleCard('tessaly-corda-570');
 
 const bikesWith = (text) => async (page) => {
   await goTo(page, '#/bikes');
@@ -56,7 +56,7 @@ export const bike = {
     await untilSeen(page, words('plan.start'));
   },
   'plan, the manual’s chart in this air': async (page) => {
-    await goTo(page, '#/bike/quillane-orsena-750');
+    await goTo(page, '#/bike/quillane-orsena-720');
     await untilSeen(page, words('plan.start'));
     await openAll(page);
     await type(page, words('plan.outside'), '-12 °C');
@@ -74,7 +74,7 @@ export const bike = {
     await openAll(page);
   },
   'plan, oil due again': async (page) => {
-    await goTo(page, '#/bike/ondrake-quarto-900');
+    await goTo(page, '#/bike/ondrake-quarto-830');
     await untilSeen(page, words('due.not-yet'));
     await openAll(page);
   },

@@ -5,7 +5,7 @@ import { field, tap, tapText, untilSeen } from '../person.js';
 import { sampleCard, words } from '../words.js';
 import { on, openAll } from './on-screen.js';
 
-const gappy = sampleCard('hallowmoor-drover-1700');
+const gappy = sampleCard('hallowmoor-drover-1360');
 
 /** Begins a card and writes into its entries. */
 const newCard = (entries) => async (page) => {

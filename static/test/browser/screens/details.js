@@ -10,12 +10,12 @@ const of = (id) => async (page) => {
 };
 
 export const details = {
-  'details of a bike of which nothing is told': of('tessaly-corda-650'),
+  'details of a bike of which nothing is told': of('tessaly-corda-570'),
   'details of a bike, all opened': on('several bikes', async (page) => {
     await of('bertha')(page);
     await openAll(page);
     await tapText(page, words('details.job.move'));
-    await answer(page, words('details.join.which'), 'Tessaly Corda 650');
+    await answer(page, words('details.join.which'), 'Tessaly Corda 570');
     await untilSeen(page, words('details.join.go'));
   }),
   'details of a bike that was sold': on('several bikes', async (page) => {

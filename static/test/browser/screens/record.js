@@ -4,7 +4,7 @@ import { choose, tap, type, untilSeen } from '../person.js';
 import { sampleCard, pieces, words } from '../words.js';
 import { on, openAll, plantPhoto } from './on-screen.js';
 
-const gappy = sampleCard('hallowmoor-drover-1700');
+const gappy = sampleCard('hallowmoor-drover-1360');
 
 /** A job that no backup holds. */
 function finishedJob(n) {

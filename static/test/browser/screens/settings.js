@@ -9,7 +9,7 @@ import { codesOf } from '../../../app/cards/qr/codes.js';
 
 const newer = '{"format":"tidysump-backup","version":4,"made":"2030-01-01T00:00:00.000Z"}\n';
 
-const unread = await unreadBackup(sampleCard('tessaly-corda-650'), 40);
+const unread = await unreadBackup(sampleCard('tessaly-corda-570'), 40);
 
 /** Chooses a text as a backup to be restored. */
 const restoring = (text, said) => async (page) => {

@@ -17,12 +17,12 @@ export const trouble = {
     await untilSeen(page, words('fault.drop-plug'));
   },
   'problems, how this bike is read': async (page) => {
-    await goTo(page, troubleAt('', { door: 'amount', bike: 'hallowmoor-drover-1700' }));
+    await goTo(page, troubleAt('', { door: 'amount', bike: 'hallowmoor-drover-1360' }));
     await untilSeen(page, words('reading.title'));
     await openAll(page);
   },
   'problem, what to say to whoever fetches it': async (page) => {
-    await goTo(page, troubleAt('drop-plug', { bike: 'hallowmoor-drover-1700' }));
+    await goTo(page, troubleAt('drop-plug', { bike: 'hallowmoor-drover-1360' }));
     await untilSeen(page, words('say.title'));
     await openAll(page);
   },
