@@ -30,8 +30,12 @@ type Summary struct {
 	// Events is how many the job has, each id counted once, Disputed and Unread how
 	// many of them are.
 	Events, Disputed, Unread int
-	Day                      string // of the finish, the phone's own
-	Home                     bool   // it was only to get home, and no oil change
+	Day                      string  // of the finish, the phone's own
+	Home                     bool    // it was only to get home, and no oil change
+	Timers                   []Timer // started and not answered: other screens show and ring them
+	// Of an open job: the step that has its turn, and its stage.
+	Next  string
+	Stage plan.Stage
 }
 
 // Members names the members of a summary.
@@ -53,6 +57,9 @@ func (s *Summary) Members(m *wire.Members) {
 	m.Int("unread", &s.Unread)
 	m.String("day", &s.Day)
 	m.Bool("home", &s.Home)
+	m.String("next", &s.Next)
+	wire.Text(m, "stage", &s.Stage)
+	wire.List(m, "timers", &s.Timers)
 }
 
 // SummaryOil is an oil that was poured.
@@ -87,6 +94,13 @@ func (r *replayer) summarize() {
 		if o := &s.Oils[i]; len(o.Poured) > 0 {
 			c := r.plan.Card().Circuit(o.Circuit)
 			sum.Oils = append(sum.Oils, SummaryOil{o.Role, o.Poured[0], first(c.Oil.Grades)})
+		}
+	}
+	sum.Timers = s.Timers
+	if s.Phase == PhaseOpen {
+		sum.Next = s.Next
+		if next := r.plan.Step(s.Next); next != nil {
+			sum.Stage = next.Stage
 		}
 	}
 	sum.Stop = len(s.WarnAt) > 0 || r.stopping > 0

@@ -119,3 +119,28 @@ func TestReplay_SummaryOfLongNotes(t *testing.T) {
 		}
 	}
 }
+
+// What other screens show of an open job is where it is: the step that has its turn, the
+// stage of that, and what runs; of one that is finished nothing has its turn.
+func TestReplay_WhereItIs(t *testing.T) {
+	plantest.Plans(t, func(t *rapid.T, c *card.Card, b plan.Bench, p *plan.Plan) {
+		s := replay(t, c, b, drawEvents(t, p, "a"))
+		sum := &s.Summary
+		if !slices.Equal(sum.Timers, s.Timers) {
+			t.Fatalf("timers in lists %v, of the job %v", sum.Timers, s.Timers)
+		}
+		if s.Phase != job.PhaseOpen {
+			if sum.Next != "" || sum.Stage != "" {
+				t.Fatalf("%s, and next is %q of %q", s.Phase, sum.Next, sum.Stage)
+			}
+			return
+		}
+		want := plan.Stage("")
+		if next := p.Step(s.Next); next != nil {
+			want = next.Stage
+		}
+		if sum.Next != s.Next || sum.Stage != want {
+			t.Fatalf("next is %q of %q, want %q of %q", sum.Next, sum.Stage, s.Next, want)
+		}
+	})
+}

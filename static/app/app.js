@@ -54,6 +54,7 @@ export class App {
   said = ''; // read out by screen readers
   changelog = null;
   updateLater = false;
+  beside = () => {}; // draws what stands beside the screen
   later = fetchScreens; // what the first screen may need after its first picture
   #rescued = false; // the person was told of the newer store, and offered to save it
   #lasting = ''; // word id of a trouble that stays
@@ -110,6 +111,7 @@ export class App {
     if (!this.screen) return;
     if (standing.word === newer) this.#rescued ||= offerRescue(t(newer));
     this.#draw(this);
+    this.beside();
   }
 
   /** Says something in passing. */

@@ -13,6 +13,7 @@ import { job } from './job/job.js';
 import { keep } from './backup/keep.js';
 import { label } from './visit/label.js';
 import { offline } from './phone/offline.js';
+import { openJobs } from './others/open-jobs.js';
 import { record } from './record/record.js';
 import { settings } from './settings/settings.js';
 import { sheet } from './record/sheet.js';
@@ -30,7 +31,13 @@ export { outline } from './ui/outline.js'; // for lists, which have their places
 export async function begin(app) {
   writtenBack.see = () => app.fail('job.written-back');
   const { version } = offline.state;
-  await Promise.allSettled([notifyDue(), keepSteps(version), keepBikes(version), sweepDrafts()]);
+  await Promise.allSettled([
+    openJobs.begin(app),
+    notifyDue(),
+    keepSteps(version),
+    keepBikes(version),
+    sweepDrafts(),
+  ]);
 }
 
 /** All screens but the first, by the name in their address, which is also that of their file. */

@@ -2061,6 +2061,11 @@ export interface Summary {
   day?: string;
   /** it was only to get home, and no oil change */
   home?: boolean;
+  /** Of an open job: the step that has its turn, and its stage. */
+  next?: string;
+  stage?: Stage;
+  /** started and not answered: other screens show and ring them */
+  timers?: JobTimer[];
 }
 
 /** SummaryOil is an oil that was poured. */

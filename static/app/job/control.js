@@ -2,7 +2,7 @@ import { draftsWritten } from '../store/drafts.js';
 import { address, go } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 import { nextAfter } from './moves.js';
-import { watchTimers } from './timers.js';
+import { openJobs } from '../others/open-jobs.js';
 import { tallyField } from './tally.js';
 import { unentered } from './unentered.js';
 
@@ -59,6 +59,13 @@ export class Control {
     if (view === 'stage') return t(`stage.${stepId}`);
     const step = this.job.step(stepId ?? this.job.state.next);
     return step ? t(step.word, step.values) : '';
+  }
+
+  /** What is on the screen, for what stands beside it: the job, the way to what is shown, and the step. */
+  shows() {
+    const { job, view, stepId } = this;
+    const step = view === undefined || view === 'step' ? (stepId ?? job.state.next) : undefined;
+    return { job: job.record.id, way: [view, stepId].filter(Boolean), step };
   }
 
   /** Reports whether an address is one of this job. */
@@ -137,7 +144,7 @@ export class Control {
     const keys = fields.map((field) => this.drafts.key(field));
     const found = await this.app.attempt(() => this.job.add(event, photo, keys), 'job.not-saved');
     this.latest = found ? { event, findings: found } : null;
-    watchTimers(this.job, this.app);
+    openJobs.hear(this.job);
     return Boolean(found) && !found.some((f) => f.grade === 'refuse');
   }
 
@@ -150,7 +157,7 @@ export class Control {
     const kept = this.#before.then(() =>
       this.app.attempt(() => this.job.tell(stage, told, keys), 'job.not-saved'),
     );
-    this.#before = kept.then(() => watchTimers(this.job, this.app));
+    this.#before = kept.then(() => openJobs.hear(this.job));
     return kept;
   }
 

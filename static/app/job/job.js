@@ -18,6 +18,7 @@ import { look, looks } from '../look/look.js';
 import { onward, stepBefore } from './moves.js';
 import { note, notesOnCard } from './note.js';
 import { openJob } from '../plain/open.js';
+import { openJobs } from '../others/open-jobs.js';
 import { page } from './page.js';
 import { takePhoto } from '../photos/take.js';
 import { letGo } from '../photos/photos.js';
@@ -25,7 +26,7 @@ import { allSteps, closing, redo } from './steps.js';
 import { stick } from './stick.js';
 import { stillOpen } from '../still-open/strip.js';
 import { tally } from './tally.js';
-import { timerLines, timers, watchTimers } from './timers.js';
+import { timers } from './timers.js';
 import { loadBegun, stops, wrong } from '../trouble/in-job.js';
 import { own } from '../site/own.js';
 import { visitBeside } from '../visit/from-job.js';
@@ -52,7 +53,8 @@ export async function job([id, view, stepId], app) {
   control.move([id, view, stepId]);
   screen.title = control.title;
   control.hands = new Hands(control);
-  watchTimers(job, app);
+  openJobs.hear(job);
+  screen.shows = () => control.shows();
   control.visit = visitBeside(job, app);
   screen.holds = (parts) => control.holds(parts);
   screen.move = (parts) => control.move(parts);
@@ -94,8 +96,8 @@ function oneStep(job, step, control) {
       ${job.state.open ? nothing : html`<span class="where">${text(job.name)}</span>`}
       ${warned ? nothing : stillOpen(job)}
     </header>
-    ${warned ? stillOpen(job, step.id) : nothing} ${timerLines(job, step)} ${told(job)}
-    ${control.visit.draw()} ${stick(job, step.stage)} ${stops(job, control)}
+    ${warned ? stillOpen(job, step.id) : nothing} ${told(job)} ${control.visit.draw()}
+    ${stick(job, step.stage)} ${stops(job, control)}
     <article class="step" ?data-done=${done} ?data-ready=${control.ready}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}

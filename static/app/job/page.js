@@ -10,7 +10,6 @@ import { fitted, roomFor } from '../ui/letters.js';
 import { stillOpen } from '../still-open/strip.js';
 import { t, text } from '../words/catalogue.js';
 import { stops } from '../trouble/in-job.js';
-import { timerLines } from './timers.js';
 
 /** @import { Finding, PageAsk, PageLine, Told } from '../core/core.d.ts' */
 
@@ -114,7 +113,7 @@ class Page {
     const lines = this.#lines ?? [];
     const parts = [...new Set(lines.map(({ part }) => part))];
     return html`
-      ${this.#head()} ${stillOpen(job)} ${timerLines(job)} ${stops(job, this.#control)}
+      ${this.#head()} ${stillOpen(job)} ${stops(job, this.#control)}
       <h1 tabindex="-1">${this.#stage ? t(`stage.${this.#stage}`) : t('page.title')}</h1>
       ${this.#stage ? this.#stages() : nothing}
       <p class="awake">${t('page.how')}</p>

@@ -3,7 +3,6 @@ import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
-import { timerLines } from './timers.js';
 import { stillOpen } from '../still-open/strip.js';
 import { stops } from '../trouble/in-job.js';
 
@@ -18,7 +17,7 @@ export function allSteps(job, control) {
         >${t(typedAt.size ? 'job.leave.typed' : 'job.leave')}</a
       >
     </header>
-    ${stillOpen(job)} ${timerLines(job)} ${control.visit.draw()}
+    ${stillOpen(job)} ${control.visit.draw()}
     <h1 tabindex="-1">${t('job.all-steps')}</h1>
     <p class="bar">
       <a class="all" href=${address('job', job.record.id, 'page')}>${t('page.title')}</a>
@@ -63,7 +62,7 @@ export function closing(job, control) {
     <header class="bar">
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
     </header>
-    ${stillOpen(job)} ${timerLines(job)}
+    ${stillOpen(job)}
     <h1 tabindex="-1">${text(job.name)}</h1>
     ${redo(job, control)} ${unentered(job, control)} ${finish(job, control)}
   `;

@@ -1,21 +1,9 @@
 import { html, nothing } from 'lit-html';
-import { alarm } from './alarm.js';
 import { arm, armed, hasTones } from '../phone/bell.js';
-import { ago, digits, left } from './countdown.js';
-import { address } from '../ui/address.js';
+import { ago, digits, left } from '../others/countdown.js';
 import { t, text } from '../words/catalogue.js';
 import { standing } from '../ui/figure.js';
 import { icon } from '../ui/icon.js';
-
-/** Watches the timers of a job; to be called when its state has changed. */
-export function watchTimers(job, app) {
-  const name = ({ what }) => t(`timer.${what}`);
-  alarm.follow(job.record.id, job.state?.timers ?? [], {
-    tick: () => app.screen?.name === 'job' && app.redraw(),
-    soon: (timer) => app.say(t('timer.minute', { name: name(timer) })),
-    over: (timer) => app.say(t('timer.over.named', { name: name(timer) })),
-  });
-}
 
 const running = (job, step, { what }) =>
   job.state.timers?.find((r) => r.step === step.id && r.what === what);
@@ -92,23 +80,4 @@ function start(step, { what, seconds, texts }, control) {
 async function end(step, timer, control, said) {
   for (let run; (run = running(control.job, step, timer));)
     if (!(await control.add({ kind: 'undo', of: run.id }, t(said)))) return;
-}
-
-/** The timers of the other steps, each a line that leads there. */
-export function timerLines(job, step) {
-  const others = (job.state.timers ?? []).filter((r) => r.step !== step?.id);
-  if (others.length === 0) return nothing;
-  return html`<nav class="timer-lines" aria-label=${t('timer.running')}>
-    ${others.map((run) => {
-      const ms = left(run);
-      return html`<a href=${address('job', job.record.id, 'step', run.step)} data-over=${ms <= 0}>
-        <span>${t(`timer.${run.what}`)}</span>
-        ${
-          ms > 0
-            ? html`<span class="digits">${digits(ms)}</span>`
-            : html`<strong>${icon('bell')} ${t('timer.over')}</strong>`
-        }
-      </a>`;
-    })}
-  </nav>`;
 }

@@ -25,10 +25,45 @@ export function arm() {
   if (audio.state !== 'running') audio.resume().catch(() => {});
 }
 
-/** Rings. */
-export function ring() {
+/** Whether a tap has allowed the shake, or no browser says so. */
+const mayShake = () => navigator.userActivation?.hasBeenActive !== false;
+
+/** @type {Map<string, () => void>} what was rung here, each with what lets others ring for it */
+const rung = new Map();
+
+/**
+ * Rings for a thing, unless another window of the app does; a window that no tap has
+ * allowed to leaves it to one that was tapped.
+ *
+ * @param {string} id
+ */
+export function ringFor(id) {
+  if (!armed() && !mayShake()) return;
+  if (!navigator.locks) return void ring(); // a page that came over plain HTTP has none
+  const held = new Promise((letGo) => rung.set(id, () => letGo(undefined)));
+  navigator.locks
+    .request(`bell ${id}`, { ifAvailable: true }, (lock) => {
+      if (!lock || !rung.has(id)) return undefined; // it rings elsewhere, or was answered meanwhile
+      ring();
+      return held;
+    })
+    .catch(() => {}); // the page is going
+}
+
+/**
+ * That thing rings no more.
+ *
+ * @param {string} id
+ */
+export function answered(id) {
+  rung.get(id)?.();
+  rung.delete(id);
   hush();
-  if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.([400, 200, 400]);
+}
+
+function ring() {
+  hush();
+  if (mayShake()) navigator.vibrate?.([400, 200, 400]);
   if (!audio) return;
   if (audio.state !== 'running') audio.resume().catch(() => {});
   const now = audio.currentTime;

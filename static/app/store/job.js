@@ -38,6 +38,7 @@ export async function startJob(card, bench, bike = card.id, raw) {
     summary: {},
   };
   await putJob(record);
+  announce(record.id);
   return record.id;
 }
 

@@ -5,7 +5,7 @@ import { whoseOf } from './whose.js';
 
 /** @import { BikeRow, JobRecord, LogLine } from './records.d.ts' */
 
-// The jobs of a bike, for those that look back. The first screen needs none of it.
+// The jobs of a bike, and the line of one, for those that look back. The first screen needs none of it.
 
 /**
  * The lines of the jobs on a bike, the newest first; of one that was joined with another,
@@ -42,3 +42,18 @@ export async function lineWithBike(record) {
   const line = whoseOf(rows)(lineOf(record));
   return [line, rows.find(({ id }) => id === line.bike)];
 }
+
+/**
+ * The line of the job of that id; undefined where there is none.
+ *
+ * @param {string} id
+ */
+export const lineOfJob = (id) =>
+  use(async (db) => {
+    const tx = db.transaction(['log', 'bikes']);
+    const [line, rows] = await Promise.all([
+      tx.objectStore('log').get(id),
+      tx.objectStore('bikes').getAll(),
+    ]);
+    return line && whoseOf(rows)(understood(line));
+  });

@@ -6,12 +6,19 @@ import { end } from './database.js';
 const channel = globalThis.BroadcastChannel && new BroadcastChannel('tidysump');
 /** @type {any} */ (channel)?.unref?.(); // only in Node, where it would keep the tests from ending
 
+/** @type {Set<(job?: string) => void>} what in this window is told of jobs too */
+const watchers = new Set();
+
 /**
- * Says to the other windows that a job has changed; without an id, that anything may have.
+ * Says to the other windows, and to what watches the jobs in this one, that a job has
+ * changed; without an id, that anything may have.
  *
  * @param {string} [job]
  */
-export const announce = (job) => channel?.postMessage({ job });
+export function announce(job) {
+  channel?.postMessage({ job });
+  for (const see of watchers) see(job);
+}
 
 /**
  * Says to the other windows that facts have changed.
@@ -19,7 +26,10 @@ export const announce = (job) => channel?.postMessage({ job });
  * @param {string} book
  * @param {string} of their subject
  */
-export const announceFacts = (book, of) => channel?.postMessage({ book, of });
+export function announceFacts(book, of) {
+  channel?.postMessage({ book, of });
+  if (book === 'bike') for (const see of watchers) see(); // their jobs are called as they are
+}
 
 /** Says to the other windows that everything was erased. */
 export const announceErasing = () => channel?.postMessage({ erased: true });
@@ -39,6 +49,22 @@ channel?.addEventListener('message', ({ data }) => {
  */
 export function watchJob(id, see) {
   return watch(({ job, book }) => job === id || (!job && !book), see);
+}
+
+/**
+ * Calls see(id) when that job may have changed, here or elsewhere, and see() when any may
+ * have, or what their bikes are called.
+ *
+ * @param {(job?: string) => void} see
+ */
+export function watchJobs(see) {
+  watchers.add(see);
+  channel?.addEventListener('message', ({ data: { job, book } }) => {
+    if (!book || book === 'bike') see(job);
+  });
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') see();
+  });
 }
 
 /**

@@ -1,4 +1,4 @@
-import { arm, armed, hush, ring } from '../phone/bell.js';
+import { answered, arm, armed, ringFor } from '../phone/bell.js';
 import { left, nextCheck } from './countdown.js';
 
 const soon = 60_000; // ms before the end, when it is announced
@@ -7,8 +7,7 @@ const late = 60_000; // ms after which nothing rings any more: it is only said
 const seen = () => document.visibilityState === 'visible';
 
 /**
- * Watches the timers of the jobs that were opened, also while another screen is
- * shown. A timer is an event with an end: nothing is lost with this page.
+ * Watches the timers of all jobs of this phone, whichever screen is shown. A timer is an event with an end: nothing is lost with this page.
  */
 class Alarm {
   #jobs = new Map(); // id of the job -> {timers, listener}
@@ -22,7 +21,7 @@ class Alarm {
   follow(job, timers, listener) {
     const before = this.#jobs.get(job)?.timers ?? [];
     const gone = before.filter((b) => !timers.some(({ id }) => id === b.id));
-    if (gone.some(({ id }) => this.#announced.has(id))) hush();
+    for (const { id } of gone) if (this.#announced.has(id)) answered(id);
     if (timers.length) this.#jobs.set(job, { timers, listener });
     else this.#jobs.delete(job); // its listener holds its whole screen
     for (const timer of timers) if (left(timer) <= soon) this.#announced.add(`${timer.id} soon`);
@@ -45,7 +44,7 @@ class Alarm {
     if (ms <= 0 && !this.#announced.has(timer.id)) {
       this.#announced.add(timer.id);
       if (ms < -late) return;
-      ring();
+      ringFor(timer.id);
       listener.over(timer);
     } else if (ms > 0 && ms <= soon && !this.#announced.has(`${timer.id} soon`)) {
       this.#announced.add(`${timer.id} soon`);

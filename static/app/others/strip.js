@@ -1,0 +1,132 @@
+import { html, nothing, render } from 'lit-html';
+import { hush } from '../phone/bell.js';
+import { address } from '../ui/address.js';
+import { icon } from '../ui/icon.js';
+import { short } from '../ui/lists.js';
+import { hasWord, t } from '../words/catalogue.js';
+import { when } from '../words/dates.js';
+import { digits, left } from './countdown.js';
+
+/** @import { JobTimer } from '../core/core.d.ts' */
+/** @import { LogLine } from '../store/records.d.ts' */
+
+const most = 2; // lines: more would take too much of the screen that one works at
+
+/**
+ * What is on a screen of a job: the job, the way to what is shown of it, and the step, if it
+ * is one.
+ *
+ * @typedef {{ job: string, way: string[], step?: string }} Shown
+ */
+
+/**
+ * A line of the strip.
+ *
+ * @typedef {object} Line
+ * @property {string} href
+ * @property {string} name
+ * @property {string} about
+ * @property {JobTimer} [timer] the one that ends first, or has ended
+ */
+
+/** When its timer ends, for sorting: what has none comes last. */
+const ends = (/** @type {Line} */ { timer }) => (timer ? left(timer) : Infinity);
+
+const firstOf = (/** @type {JobTimer[]} */ timers) =>
+  timers.length ? timers.reduce((a, b) => (left(b) < left(a) ? b : a)) : undefined;
+
+/** The strip above every screen: the timers of the other steps, and the other open jobs. */
+export class Strip {
+  /** @type {Map<string, string[]>} job -> the way to what was shown of it last */
+  #ways = new Map();
+
+  /**
+   * Draws it. On the first screen the open jobs stand by themselves: there it says only
+   * what has ended.
+   *
+   * @param {LogLine[]} jobs those that are not over
+   * @param {any} screen that is shown
+   */
+  draw(jobs, screen) {
+    const root = document.getElementById('others');
+    if (!root || !hasWord('timer.over')) return;
+    /** @type {Shown | undefined} */
+    const shown = screen?.shows?.();
+    if (shown) this.#ways.set(shown.job, shown.way);
+    const all = this.#lines(jobs, shown);
+    const lines = screen?.name === 'bikes' ? all.filter((line) => ends(line) <= 0) : all;
+    render(lines.length ? strip(lines) : nothing, root);
+  }
+
+  /**
+   * @param {LogLine[]} jobs
+   * @param {Shown | undefined} shown
+   * @returns {Line[]} what has ended first, then by what is left, then the job begun last
+   */
+  #lines(jobs, shown) {
+    const names = jobs.map(({ name }) => name);
+    const alike = (/** @type {string} */ name) => names.indexOf(name) !== names.lastIndexOf(name);
+    const own = jobs.filter(({ id }) => id === shown?.job).flatMap((job) => this.#own(job, shown));
+    const others = jobs
+      .filter(({ id }) => id !== shown?.job)
+      .sort((a, b) => (a.started < b.started ? 1 : -1))
+      .map((job) => this.#other(job, alike(job.name)));
+    return [...own, ...others].sort((a, b) => ends(a) - ends(b) || 0); // none less none is no number
+  }
+
+  /**
+   * Another job: the way leads to what was shown of it last, else to the step whose timer runs.
+   *
+   * @param {LogLine} job
+   * @param {boolean} alike another bears its name
+   * @returns {Line}
+   */
+  #other({ id, name, started, summary: { stage, timers = [] } }, alike) {
+    const timer = firstOf(timers);
+    const way = this.#ways.get(id) ?? (timer?.step ? ['step', timer.step] : []);
+    const at = hasWord(`stage.${stage}`) ? t(`stage.${stage}`) : '';
+    return { href: address('job', id, ...way), name, about: alike ? when(started) : at, timer };
+  }
+
+  /**
+   * The timers of the steps that are not shown.
+   *
+   * @param {LogLine} job
+   * @param {Shown | undefined} shown
+   * @returns {Line[]}
+   */
+  #own({ id, summary: { timers = [] } }, shown) {
+    return timers
+      .filter(({ step }) => step !== shown?.step)
+      .map((timer) => ({
+        href: address('job', id, 'step', timer.step ?? ''),
+        name: t(`timer.${timer.what}`),
+        about: '',
+        timer,
+      }));
+  }
+}
+
+const strip = (/** @type {Line[]} */ lines) =>
+  html`<nav class="others" aria-label=${t('bikes.open-jobs')}>
+    ${lines.slice(0, most).map(line)}
+    ${
+      lines.length > most
+        ? html`<a class="more" href=${address('bikes')}
+            >${t('others.more', { count: lines.length - most })}</a
+          >`
+        : nothing
+    }
+  </nav>`;
+
+/** One tap leads there, and the bell is still: it was heard. What has ended is told until it is answered. */
+function line(/** @type {Line} */ { href, name, about, timer }) {
+  const ms = timer ? left(timer) : 0;
+  const over = Boolean(timer) && ms <= 0;
+  return html`<a href=${href} data-over=${over} @click=${() => over && hush()}>
+    <span class="name">${short(name)}</span>
+    ${about ? html`<span class="about">${about}</span>` : nothing}
+    ${timer && !over ? html`<span class="digits">${digits(ms)}</span>` : nothing}
+    ${over ? html`<strong>${icon('bell')} ${t('timer.over')}</strong>` : nothing}
+  </a>`;
+}
