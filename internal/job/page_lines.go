@@ -271,6 +271,6 @@ func (d *drafter) title(l *PageLine, root func(string) string) {
 		l.Word = "page.opened.several"
 	}
 	if len(places) == 0 {
-		l.Values["place"] = "@not-known"
+		l.Values["place"] = "@unknown.place"
 	}
 }

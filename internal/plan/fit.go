@@ -20,7 +20,7 @@ func (p *planner) put(word string, on subject) {
 
 // fitted fits a recipe to its subject.
 func (p *planner) fitted(r *recipe, on subject) Step {
-	s := Step{Word: "step." + r.word, Subject: on.id(), Must: r.must, After: r.after, Values: p.values(r.word, on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
+	s := Step{Word: "step." + p.sayable(r.word, on), Subject: on.id(), Must: r.must, After: r.after, Values: p.values(p.sayable(r.word, on), on), Signs: r.look, Sums: r.sums, Photo: r.motif(on),
 		Finds: r.finds, Runs: r.runs, Interim: r.interim, at: r.at}
 	if r.opens {
 		s.Opens = p.openedAt(on)

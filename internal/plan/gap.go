@@ -32,7 +32,7 @@ func (p *planner) gap(word, lookup, of, place string) {
 
 // boltGaps notes what is not known of a fastener that is turned with a tool.
 func (p *planner) boltGaps(b *card.Bolt, purpose string) {
-	place := orWord(b.Place, "not-known")
+	place := orWord(b.Place, "unknown.place")
 	if b.Purpose == card.FilterCanned {
 		if measureOf(b) == ByHand {
 			p.gap("turn", "turn", purpose, place)
@@ -52,7 +52,7 @@ func (p *planner) sealGaps() {
 	for i := range p.card.Bolts {
 		b := &p.card.Bolts[i]
 		if p.turned(b) && sealed(b) && !p.sealKnown(b) && !(p.isHolder(b) && p.firstHolder(b) != b) {
-			p.gap("seal", "seal", "purpose."+string(b.Purpose), orWord(b.Place, "not-known"))
+			p.gap("seal", "seal", "purpose."+string(b.Purpose), orWord(b.Place, "unknown.place"))
 		}
 	}
 }

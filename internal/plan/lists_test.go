@@ -31,7 +31,7 @@ func TestGaps_EverySealThatIsNotKnown(t *testing.T) {
 			}
 			place := b.Place
 			if place == "" {
-				place = "@not-known"
+				place = "@unknown.place"
 			}
 			gap := hasGap(p, "gap.seal", "@purpose."+string(b.Purpose), place)
 			if b.Seal == nil && b.Holds == "" && !gap {

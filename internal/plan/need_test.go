@@ -77,7 +77,7 @@ func TestMake_NeedIsReadAsOnABottle(t *testing.T) {
 			t.Errorf("%+v is read %q, want %q", tt.need, got, tt.want)
 		}
 		oil := p.Parts[0]
-		if got := plantest.Text("@"+oil.Word, oil.Values); !strings.HasSuffix(got, " of "+tt.want) {
+		if got := plantest.Text("@"+oil.Word, oil.Values); !strings.HasSuffix(got, ", "+tt.want) {
 			t.Errorf("%+v is laid out as %q, want %q at its end", tt.need, got, tt.want)
 		}
 	}

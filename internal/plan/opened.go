@@ -113,7 +113,7 @@ func (d *day) tally(word string) []Item {
 		touched = d.named
 	}
 	for _, b := range d.boltsWhere(touched) {
-		list = append(list, NewItem(b.Number(), "tally.place", "place", orWord(b.Place, "not-known"), "purpose", "@purpose."+string(b.Purpose)))
+		list = append(list, NewItem(b.Number(), "tally.place", "place", orWord(b.Place, "unknown.place"), "purpose", "@purpose."+string(b.Purpose)))
 	}
 	return list
 }

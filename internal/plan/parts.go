@@ -6,6 +6,7 @@ import (
 	"tidysump/internal/card"
 	"tidysump/internal/fill"
 	"tidysump/internal/finding"
+	"tidysump/internal/shown"
 	"tidysump/internal/wire"
 )
 
@@ -45,7 +46,7 @@ func (p *planner) parts() {
 			if p.bench.GetHome {
 				i.Word = "part.oil-some" // nobody knows how much is missing
 			}
-			i.Values["of"], i.Values["volume"], i.Values["need"] = "@"+o.Role, o.Due.First(), need.First()
+			i.Values["of"], i.Values["volume"], i.Values["need"] = "@"+o.Role, firstOr(o.Due, "unknown.volume"), firstOr(need, "unknown.oil")
 			p.plan.Parts = append(p.plan.Parts, i)
 		}
 	}
@@ -65,9 +66,17 @@ func (p *planner) parts() {
 	}
 }
 
+// firstOr is the first text of a figure, or the word for one that is not known.
+func firstOr(f shown.Figure, word string) string {
+	if len(f.Texts) == 0 {
+		return "@" + word
+	}
+	return f.Texts[0]
+}
+
 // filter adds a new filter, and what its box is held against, as far as the card knows.
 func (p *planner) filter(f *card.Filter) {
-	i := NewItem(1, "part.filter-"+string(f.Kind), "circuit", p.roleOf(f.Circuit), "place", orWord(f.Place, "not-known"))
+	i := NewItem(1, "part.filter-"+string(f.Kind), "circuit", p.roleOf(f.Circuit), "place", orWord(f.Place, "unknown.place"))
 	hold := func(name, word, text string) {
 		if text != "" {
 			i.Values[name] = text
@@ -115,7 +124,7 @@ func (d *day) roleOf(circuit string) string {
 	if c := d.card.Circuit(circuit); c != nil {
 		return "@role." + string(c.Role)
 	}
-	return "@not-known"
+	return "@unknown.circuit"
 }
 
 // sealsOf is one for each fastener; but a gasket or ring of a cover lies under
@@ -142,7 +151,7 @@ func (p *planner) seals(list []card.Seal, of, circuit, place string) {
 // seal adds a seal, or raises the count of one that is alike and lies there too.
 func (p *planner) seal(s *card.Seal, times int, of, circuit, place string) {
 	i := NewItem(times*max(s.Count, 1), "part.seal", "kind", "@seal."+string(s.Kind), "size", sealSize(s), "of", "@"+of,
-		"circuit", p.roleOf(circuit), "place", orWord(place, "not-known"))
+		"circuit", p.roleOf(circuit), "place", orWord(place, "unknown.place"))
 	if i.Values["size"] == "" {
 		i.Word = "part.seal-size-unknown"
 		if s.Kind == card.Paper {

@@ -190,7 +190,7 @@ func (p *planner) also(nth int, circuit, id, word, place string) bool {
 	if !p.doing(circuit) || nth <= 1 {
 		return p.doing(circuit)
 	}
-	i := NewItem(0, word, "id", id, "place", orWord(place, "not-known"))
+	i := NewItem(0, word, "id", id, "place", orWord(place, "unknown.place"))
 	for _, a := range p.bench.Also {
 		if a == id {
 			i.Count = 1

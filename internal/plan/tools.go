@@ -137,7 +137,7 @@ func (d *day) driver(b *card.Bolt) Item {
 	case b.Drive == card.Strap:
 		return NewItem(1, "tool.filter-grip")
 	case b.Drive == "" || !ok:
-		return NewItem(1, "tool.size-unknown", "of", "@purpose."+string(b.Purpose), "place", orWord(b.Place, "not-known"), "drive", idOr("drive.", b.Drive))
+		return NewItem(1, "tool.size-unknown", "of", "@purpose."+string(b.Purpose), "place", orWord(b.Place, "unknown.place"), "drive", idOr("drive.", b.Drive))
 	case b.Drive == card.HexagonKey && (b.Torque.Known() || b.Purpose != card.Panel):
 		return NewItem(1, "tool.hexagon-bit", "size", size.Print(size.Unit))
 	}

@@ -18,7 +18,7 @@ func (p *planner) values(word string, on subject) map[string]string {
 	case on.filter != nil:
 		return p.filterValues(word, on.filter)
 	case on.strain != nil:
-		return finding.Values("place", on.strain.Place)
+		return finding.Values("place", orWord(on.strain.Place, "not-known"))
 	}
 	return p.plainValues(word)
 }
@@ -26,11 +26,14 @@ func (p *planner) values(word string, on subject) map[string]string {
 func (d *day) circuitValues(word string, c *card.Circuit) map[string]string {
 	v := finding.Values(
 		"of", "@role."+string(c.Role),
-		"where", orWord(c.Level.Where, "not-known"),
-		"device", idOr("device.", c.Level.Device),
 		"state", idOr("state.", c.Level.State),
+		"engine", "@not-known",
 		"stance", idOr("stance.", c.Level.Stance),
 	)
+	readAt(v, &c.Level)
+	if c.Level.State != "" {
+		v["engine"] = "@engine.stopped"
+	}
 	switch word {
 	case "pour", "pour-all", "pour-unknown", "top-up-home":
 		v["through"] = d.through(c)
@@ -53,18 +56,40 @@ func (d *day) circuitValues(word string, c *card.Circuit) map[string]string {
 	if word == "tray" {
 		v["volume"], _ = d.tray(c)
 	}
-	// A job may have begun when the volume was known.
-	if v["volume"] == "" && (word == "tray" || word == "pour" || word == "pour-all") {
-		v["volume"], v["first"] = "@not-known", "@not-known"
-	}
 	return v
+}
+
+// readAt says what a level is read on, and where that is, as far as the card knows.
+func readAt(v map[string]string, l *card.Level) {
+	v["gauge"] = orWord(l.Where, "not-known")
+	if l.Device != "" {
+		v["gauge"] = "@device." + string(l.Device)
+		if l.Where != "" {
+			v["device"], v["where"], v["gauge"] = v["gauge"], l.Where, "@gauge.at"
+		}
+	}
+}
+
+// ofUnknown are the steps that stand where the volume of an oil isn't known, for those
+// that name it: a job may have begun when it was known.
+var ofUnknown = [...]struct{ known, unknown string }{{"tray", "tray-unknown"}, {"pour", "pour-unknown"}, {"pour-all", "pour-unknown"}}
+
+// sayable is the step whose sentences can be said of an oil: its own, unless they would
+// name a volume that isn't known.
+func (d *day) sayable(word string, on subject) string {
+	for _, of := range ofUnknown {
+		if of.known == word && on.circuit != nil && !d.volume(on.circuit).Known() {
+			return of.unknown
+		}
+	}
+	return word
 }
 
 func (d *day) boltValues(b *card.Bolt) map[string]string {
 	v := finding.Values(
 		"of", "@not-known",
 		"purpose", "@purpose."+string(b.Purpose),
-		"place", b.Place,
+		"place", orWord(b.Place, "not-known"),
 		"drive", idOr("drive.", b.Drive),
 		"thread", orWord(b.Thread, "not-known"),
 		"seal", "@seal.none",
@@ -83,7 +108,7 @@ func (d *day) boltValues(b *card.Bolt) map[string]string {
 }
 
 func (d *day) filterValues(word string, f *card.Filter) map[string]string {
-	v := finding.Values("place", f.Place, "mount", idOr("mount.", f.Mount), "screws", strconv.Itoa(d.coverScrews(f)))
+	v := finding.Values("place", orWord(f.Place, "not-known"), "mount", idOr("mount.", f.Mount), "screws", strconv.Itoa(d.coverScrews(f)))
 	switch word {
 	case "look-filter":
 		v["with"] = "@with.knife"
@@ -109,21 +134,21 @@ func (p *planner) plainValues(word string) map[string]string {
 	case "first-start", "second-start":
 		return p.startValues()
 	case "free-filler":
-		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool { return p.fills(b) && b.Number() == 1 && !onPaper([]*card.Bolt{b}) }))
+		return finding.Values("places", p.namesOf("unknown.filler", func(b *card.Bolt) bool { return p.fills(b) && b.Number() == 1 && !onPaper([]*card.Bolt{b}) }))
 	case "wash":
-		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool { return (p.opened(b) || p.fills(b)) && !p.covered(b) }))
+		return finding.Values("places", p.namesOf("unknown.opened", func(b *card.Bolt) bool { return (p.opened(b) || p.fills(b)) && !p.covered(b) }))
 	case "caps-on":
-		return finding.Values("places", p.namesOf(func(b *card.Bolt) bool {
+		return finding.Values("places", p.namesOf("unknown.filler", func(b *card.Bolt) bool {
 			return b.Purpose == card.FillerCap && p.fills(b) && byHand(b)
 		}))
 	case "name-plugs":
-		return finding.Values("places", p.namesOf(p.named), "leave", p.namesOf(p.left))
+		return finding.Values("leave", p.namesOf("none-on-card", p.left))
 	case "count":
 		n := 0
 		for _, b := range p.boltsWhere(p.opened) {
 			n += b.Number()
 		}
-		return finding.Values("count", strconv.Itoa(n), "places", p.namesOf(p.opened))
+		return finding.Values("count", strconv.Itoa(n))
 	}
 	return nil
 }
@@ -155,8 +180,9 @@ func (d *day) startValues() map[string]string {
 	return finding.Values("held", held, "watch", watch)
 }
 
-// namesOf names the places of fasteners, for a sentence.
-func (d *day) namesOf(want func(*card.Bolt) bool) string {
+// namesOf names the places of fasteners, for a sentence; none is what it says where the
+// card has no place of any.
+func (d *day) namesOf(none string, want func(*card.Bolt) bool) string {
 	var names []string
 	for _, b := range d.boltsWhere(want) {
 		if b.Place != "" && (len(names) == 0 || names[len(names)-1] != b.Place) {
@@ -164,7 +190,7 @@ func (d *day) namesOf(want func(*card.Bolt) bool) string {
 		}
 	}
 	if len(names) == 0 {
-		return "@none-on-card"
+		return "@" + none
 	}
 	return strings.Join(names, "; ")
 }

@@ -3,7 +3,9 @@ package plantest
 import (
 	"maps"
 	"regexp"
+	"slices"
 	"strings"
+	"unicode"
 
 	"tidysump/internal/card"
 	"tidysump/internal/shown"
@@ -39,6 +41,43 @@ func Say(t Reporter, id string, values map[string]string) {
 			Say(t, word, others)
 		}
 	}
+	for _, gap := range Gaps(id, values) {
+		t.Errorf("%s", gap)
+	}
+}
+
+// nameless are the words that say that something isn't known, and not what.
+var nameless = []string{"@not-known", "@none-on-card"}
+
+// alone reports whether a sentence ends in a value behind the name of what it is:
+// "Thread: {thread}." reads right whatever the thread is.
+func alone(sentence, mark string) bool {
+	label, ends := strings.CutSuffix(strings.TrimRight(sentence, ".?;"), mark)
+	name := placeholder.ReplaceAllString(label, "")
+	return ends && (label == "" || strings.HasSuffix(label, ": ") && strings.ContainsFunc(name, unicode.IsLetter))
+}
+
+// sentenceEnd is a mark that ends a sentence or what reads as one, with the blank before the next.
+var sentenceEnd = regexp.MustCompile(`[.?!;] `)
+
+// Gaps tells where a sentence reads as if it were cut out with scissors: a value that is
+// empty, or that only says that something isn't known in the middle of other words.
+func Gaps(id string, values map[string]string) []string {
+	var list []string
+	for _, sentence := range strings.Split(sentenceEnd.ReplaceAllString(catalogue[id], "$0\n"), "\n") {
+		sentence = strings.TrimSpace(sentence)
+		for _, m := range placeholder.FindAllStringSubmatch(sentence, -1) {
+			value, filled := values[m[1]]
+			switch {
+			case !filled:
+			case strings.TrimSpace(value) == "" && !strings.Contains(sentence, `"`+m[0]+`"`):
+				list = append(list, id+": {"+m[1]+"} is empty in "+sentence)
+			case slices.Contains(nameless, value) && !alone(sentence, m[0]):
+				list = append(list, id+": "+Text(sentence, values)+" "+sentence+" with "+m[1]+" "+value)
+			}
+		}
+	}
+	return list
 }
 
 // Text is a value as it is read in the default language: a word after "@" is filled
