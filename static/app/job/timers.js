@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { arm, armed, hasTones } from '../phone/bell.js';
 import { ago, digits, left } from '../others/countdown.js';
 import { t, text } from '../words/catalogue.js';
+import { clock } from '../words/dates.js';
 import { standing } from '../ui/figure.js';
 import { icon } from '../ui/icon.js';
 
@@ -65,9 +66,6 @@ function silence() {
   if (!hasTones()) return html`<p class="kept">${t('timer.no-sound')}</p>`;
   return armed() ? nothing : html`<p class="kept">${t('timer.mute')}</p>`;
 }
-
-const clock = (until) =>
-  new Date(until).toLocaleTimeString(document.documentElement.lang, { timeStyle: 'short' });
 
 function start(step, { what, seconds, texts }, control) {
   arm(); // within the tap, before anything is waited for

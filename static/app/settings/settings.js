@@ -4,6 +4,7 @@ import { files } from '../site/files.js';
 import { offline } from '../phone/offline.js';
 import { set, settings as kept } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
+import { dayText } from '../words/dates.js';
 import { languages } from '../words/language.js';
 import { changeList } from './changes.js';
 import { HomeScreen } from './home-screen.js';
@@ -75,6 +76,6 @@ function offlineWords() {
   const { supported, insecure, ready, have, want, version, built } = offline.state;
   if (insecure) return t('settings.offline.insecure');
   if (!supported) return t('settings.offline.unsupported');
-  if (ready) return t('settings.offline.ready', { version, date: built });
+  if (ready) return t('settings.offline.ready', { version, date: dayText(built) });
   return want ? t('settings.offline.missing', { have, want }) : t('settings.offline.not-yet');
 }

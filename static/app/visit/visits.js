@@ -8,7 +8,7 @@ import { settings } from '../store/settings.js';
 import { log } from '../store/store.js';
 import { watchFacts } from '../store/windows.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
-import { today, when } from '../words/dates.js';
+import { clock, today, when } from '../words/dates.js';
 import { short } from '../ui/lists.js';
 import { amount } from './amount.js';
 
@@ -89,16 +89,13 @@ function draw(list) {
 function next({ answer: { next: id, until }, names, timers }) {
   const timer = timers.get(id)?.find((one) => one.until === until);
   if (!timer) return nothing;
-  const values = { timer: `@timer.${timer.what}`, bike: names.get(id), clock: clockText(until) };
+  const values = { timer: `@timer.${timer.what}`, bike: names.get(id), clock: clock(until) };
   return html`<p>
     <a class="button quiet" href=${address('job', id, 'step', timer.step)}
       >${t('visits.timer', values)}</a
     >
   </p>`;
 }
-
-const clockText = (time) =>
-  new Date(time).toLocaleTimeString(document.documentElement.lang, { timeStyle: 'short' });
 
 function line({ id, stage, promised, late, over, handed }, { names }) {
   const parts = [

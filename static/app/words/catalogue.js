@@ -92,9 +92,13 @@ export function t(id, values = {}) {
   const entry = own(catalogue, id);
   const sentence = entry === undefined ? id : form(entry, values);
   return sentence.replace(/\{(\w+)\}/g, (mark, name) => {
-    if (!Object.hasOwn(values, name)) return mark;
+    const value = own(values, name);
+    if (value === undefined || value === null) {
+      console.error(`${id}: nothing fills ${mark}`); // the tests hear it
+      return mark;
+    }
     const others = Object.entries(values).filter(([other]) => other !== name);
-    return read(own(values, name), Object.fromEntries(others));
+    return read(value, Object.fromEntries(others));
   });
 }
 

@@ -49,8 +49,21 @@ const sentences = [
 ];
 
 for (const [id, values, want] of sentences) {
-  test(`${id} with ${JSON.stringify(values)}`, () => assert.equal(t(id, values), want));
+  test(`${id} with ${JSON.stringify(values)}`, (context) => {
+    context.mock.method(console, 'error', () => {});
+    assert.equal(t(id, values), want);
+  });
 }
+
+test('a value that is missing is told, and never printed', (context) => {
+  const told = context.mock.method(console, 'error', () => {});
+  for (const missing of [undefined, null])
+    assert.equal(t('open', { of: missing }), 'Open it: {of}', `${missing}`);
+  assert.deepEqual(
+    told.mock.calls.map((call) => call.arguments),
+    Array(2).fill(['open: nothing fills {of}']),
+  );
+});
 
 test('a unit that is a word has the form of its count', () => {
   assert.equal(text('12 months'), '12\u00a0spans');

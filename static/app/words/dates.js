@@ -1,15 +1,36 @@
-// Days and months as people here write them.
+import { t } from './catalogue.js';
+
+// Days and times of day are written here and nowhere else: "28 Nov 2026, 14:05". The
+// month is a word, so that nobody takes it for the day; the hours are 24.
 const language = () => document.documentElement.lang;
+/** @param {number} n */
+const two = (n) => String(n).padStart(2, '0');
 /** @param {string} text */
 const utc = (text) => new Date(`${text.length === 7 ? `${text}-01` : text}T00:00:00Z`);
+
+/**
+ * A day of the calendar in words. Its numbers are read off in the phone's own zone, or
+ * in UTC, in which a bare day stands.
+ *
+ * @param {Date} date
+ * @param {boolean} bare
+ */
+const written = (date, bare) =>
+  t('date.day', {
+    day: bare ? date.getUTCDate() : date.getDate(),
+    month: new Intl.DateTimeFormat(language(), {
+      month: 'short',
+      ...(bare && { timeZone: 'UTC' }),
+    }).format(date),
+    year: bare ? date.getUTCFullYear() : date.getFullYear(),
+  });
 
 /**
  * A day, "2027-05-03".
  *
  * @param {string} day
  */
-export const dayText = (day) =>
-  utc(day).toLocaleDateString(language(), { dateStyle: 'medium', timeZone: 'UTC' });
+export const dayText = (day) => written(utc(day), true);
 
 /**
  * The months from "2027-03" to "2027-05", or the one.
@@ -25,27 +46,40 @@ export const monthsText = (from, to = from) =>
   }).formatRange(utc(from), utc(to));
 
 /**
- * A day, in the phone's own way of writing it.
+ * What is written of a moment of the record; what is no time is given as it stands.
  *
  * @param {string} iso
+ * @param {(date: Date) => string} how
  */
-export const day = (iso) =>
-  new Date(iso).toLocaleDateString(document.documentElement.lang, { dateStyle: 'medium' });
+function ofMoment(iso, how) {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime()) ? iso : how(date);
+}
 
 /**
- * A date and time of the record, in the phone's own way of writing it.
+ * The day of a moment, as it was here.
  *
  * @param {string} iso
  */
-export function when(iso) {
-  const date = new Date(iso);
-  return Number.isNaN(date.getTime())
-    ? iso
-    : date.toLocaleString(document.documentElement.lang, {
-        dateStyle: 'medium',
-        timeStyle: 'short',
-      });
-}
+export const day = (iso) => ofMoment(iso, (date) => written(date, false));
+
+/** @param {Date} date */
+const hours = (date) => `${two(date.getHours())}:${two(date.getMinutes())}`;
+
+/**
+ * The time of day of a moment, "14:05".
+ *
+ * @param {string} iso
+ */
+export const clock = (iso) => ofMoment(iso, hours);
+
+/**
+ * The day and the time of a moment.
+ *
+ * @param {string} iso
+ */
+export const when = (iso) =>
+  ofMoment(iso, (date) => t('date.when', { date: written(date, false), time: hours(date) }));
 
 /**
  * The day here, "2026-11-25": now, or at another moment.
@@ -53,7 +87,5 @@ export function when(iso) {
  * @param {Date} [now]
  */
 export function today(now = new Date()) {
-  /** @param {number} n */
-  const two = (n) => String(n).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

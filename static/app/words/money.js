@@ -1,7 +1,11 @@
-// How money and numbers of the core are printed: in the phone's own way of
-// writing them. Nothing is worked out here.
+// How money and numbers of the core are printed: as the core prints figures, with a
+// point before the decimals, no mark between thousands, and the unit behind. A comma is
+// a point to half of those who read it. Nothing is worked out here.
 
 /** @import { BillAnswer, MinorUnits } from '../core/core.d.ts' */
+
+/** @param {string} number */
+const signed = (number) => number.replace('-', '\u2212');
 
 /**
  * An amount in minor units, as the core gives it, with its currency.
@@ -10,21 +14,16 @@
  * @param {BillAnswer} bill that says which currency
  */
 export const money = (minor = 0, { currency, digits = 0 }) =>
-  new Intl.NumberFormat(undefined, {
-    style: 'currency',
-    currency,
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  }).format(minor / 10 ** digits);
+  `${signed((minor / 10 ** digits).toFixed(digits))}\u00a0${currency}`;
 
 /**
  * A plain number of the core, with its unit if it has one.
  *
- * @param {number} number
+ * @param {number | string} number
  * @param {string} [unit]
  */
 export function amount(number, unit) {
-  const digits = new Intl.NumberFormat(undefined, { maximumFractionDigits: 3 }).format(number);
+  const digits = signed(String(Number(Number(number).toFixed(3))));
   return unit ? `${digits}\u00a0${unit}` : digits;
 }
 

@@ -13,8 +13,7 @@ import { untilState } from './page.js';
 import { held } from './held.js';
 import { keepPicture, limitStorage, noisy, siteKept } from './photos-page.js';
 import { choose, seen, tap, tapText, type, untilSeen } from './person.js';
-import { sampleCard, words } from './words.js';
-import { defaultLanguage } from '../catalogue.js';
+import { dayWords, sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
@@ -37,8 +36,7 @@ test('a backup of one phone makes another like it, photos and all; the jobs go o
   await untilSeen(one.page, words('keep.never'));
   const file = await backUp(t, one.page);
   assert.match(file.name, /^tidysump-backup-\d{4}-\d\d-\d\d\.jsonl\.gz$/);
-  const today = new Date().toLocaleDateString(defaultLanguage.tag, { dateStyle: 'medium' });
-  await untilSeen(one.page, words('keep.last', { date: today }));
+  await untilSeen(one.page, words('keep.last', { date: dayWords(new Date()) }));
   const want = await held(one.page);
   assert.equal(want.photos.length, 1);
 

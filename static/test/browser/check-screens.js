@@ -48,6 +48,9 @@ async function check(t, page, screen) {
   await t.test('every word is there, and every heading stands over something', async () => {
     assert.deepEqual(await page.evaluate(unsaid), []);
   });
+  await t.test('days, times and numbers are written in one way', async () => {
+    assert.deepEqual(await page.evaluate(otherwiseWritten), []);
+  });
   if (withGloves.includes(screen))
     await t.test('a glove finds every control', async () => {
       assert.deepEqual(await tooSmall(page), []);
@@ -94,6 +97,30 @@ function unsaid() {
   const raw = /^\s*[a-z][\w-]*(\.[\w-]+)+\s*$|\{\w+\}|\b(undefined|NaN|\[object)\b/;
   const alone = [...document.querySelectorAll('section > h2:only-child')];
   return [...texts.filter((text) => raw.test(text)), ...alone.map((h2) => `${h2.innerText}: -`)];
+}
+
+/**
+ * Runs in the page: days, times and numbers that are written otherwise than words/dates.js
+ * and the core write them. What stands in quotes is an example of what may be typed, and
+ * what is `written` is what somebody typed.
+ */
+export function otherwiseWritten() {
+  const texts = [...document.querySelectorAll('[aria-label]')].map(({ ariaLabel }) => ariaLabel);
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  while (walker.nextNode())
+    if (!walker.currentNode.parentElement.closest('.written, script, style'))
+      texts.push(walker.currentNode.data);
+  const others = [
+    /\b\d{4}-\d\d-\d\d\b/, // 2026-11-28
+    /\p{L}+\.? \d{1,2}, \d{4}\b/u, // Nov 28, 2026
+    /\b\d{1,2}[./]\d{1,2}[./]\d{2,4}\b/, // 28.11.2026
+    /\d:\d\d(:\d\d)?\s*[AaPp]\.?[Mm]\b/, // 2:05 PM
+    /\d[,\u2019\u202f]\d{3}\b/, // 1,500
+    /\d,\d+\s*(?:\p{L}|%|$)/u, // 2,5 L
+  ];
+  return texts
+    .map((text) => text.replace(/"[^"]*"|\u201c[^\u201d]*\u201d|\btidysump-[\w.-]+/g, ''))
+    .filter((text) => others.some((way) => way.test(text)));
 }
 
 export const theme = (page, value) =>

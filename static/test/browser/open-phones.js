@@ -1,6 +1,8 @@
+import assert from 'node:assert/strict';
 import { launchChromium, startServer } from './launch.js';
 import { untilState } from './page.js';
 import { phones } from './phones.js';
+import { hearGaps } from './watch.js';
 
 /**
  * A server and a browser with the phones of phones.js, each with a store of its own:
@@ -11,7 +13,12 @@ import { phones } from './phones.js';
 export async function openPhones(args = [], always = []) {
   const endings = [];
   const end = async () => {
-    for (const ending of endings.reverse()) await ending();
+    const wrong = [];
+    for (const ending of endings.reverse())
+      await Promise.resolve()
+        .then(ending)
+        .catch((error) => wrong.push(error)); // the others end all the same
+    if (wrong.length) throw wrong[0];
   };
   const after = (ending) => endings.push(ending);
   try {
@@ -20,7 +27,8 @@ export async function openPhones(args = [], always = []) {
     after(() => browser.close());
     const pages = new Map();
     const phone = (name) => {
-      if (!pages.has(name)) pages.set(name, open(browser, server.url, name, always));
+      if (!pages.has(name))
+        pages.set(name, open({ browser, url: server.url, after }, name, always));
       return pages.get(name);
     };
     return { phone, end };
@@ -30,9 +38,11 @@ export async function openPhones(args = [], always = []) {
   }
 }
 
-async function open(browser, url, name, always) {
+async function open({ browser, url, after }, name, always) {
   const { before = [], fill } = phones[name];
   const page = await (await browser.createBrowserContext()).newPage();
+  const gaps = hearGaps(page);
+  after(() => assert.deepEqual(gaps, [], 'sentences that miss a value'));
   if (always.length) await page.evaluateOnNewDocument(...always);
   for (const fn of before) await page.evaluateOnNewDocument(fn);
   await page.goto(url);

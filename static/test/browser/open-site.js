@@ -1,6 +1,7 @@
+import assert from 'node:assert/strict';
 import { openBrowser, startServer } from './launch.js';
 import { untilState } from './page.js';
-import { watch } from './watch.js';
+import { hearGaps, watch } from './watch.js';
 
 /** What the page is tried on first. */
 export const phone = { width: 360, height: 740 };
@@ -12,6 +13,8 @@ export async function openSite(t, before = () => {}) {
   const page = await browser.newPage();
   await page.setViewport(phone);
   const complaints = await watch(page);
+  const gaps = hearGaps(page);
+  t.after(() => assert.deepEqual(gaps, [], 'sentences that miss a value'));
   await before(page, server.url);
   await page.goto(server.url);
   return { url: server.url, server, browser, page, complaints };

@@ -28,6 +28,15 @@ export async function watch(page) {
   return complaints;
 }
 
+/** Hears of sentences that miss a value; what it returns fills with them. */
+export function hearGaps(page) {
+  const gaps = [];
+  page.on('console', (message) => {
+    if (message.text().includes('nothing fills {')) gaps.push(message.text());
+  });
+  return gaps;
+}
+
 /** What keeps the browser from installing the page as an app. */
 export async function installErrors(page) {
   const devtools = await page.createCDPSession();

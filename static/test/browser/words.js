@@ -39,6 +39,14 @@ export function words(id, values = {}) {
   });
 }
 
+/** A day as the page writes it. */
+export const dayWords = (date) =>
+  words('date.day', {
+    day: date.getDate(),
+    month: new Intl.DateTimeFormat(language.tag, { month: 'short' }).format(date),
+    year: date.getFullYear(),
+  });
+
 /** A sample card. */
 export const sampleCard = (id) => read(`specs/cards/${id}.json`);
 

@@ -2,8 +2,7 @@
 import assert from 'node:assert/strict';
 import { stored, untilPast } from '../browser/job-page.js';
 import { coloursOf, pictures } from '../browser/photos-page.js';
-import { defaultLanguage } from '../catalogue.js';
-import { words } from '../browser/words.js';
+import { dayWords, words } from '../browser/words.js';
 import {
   card,
   doneSteps,
@@ -235,8 +234,7 @@ export const sheet = {
     await engine.untilSeen(words('paper.owner'));
     await engine.untilSeen(`${card.make} ${card.model}`);
     await engine.untilSeen('12400 km');
-    const today = new Date().toLocaleDateString(defaultLanguage.tag, { dateStyle: 'medium' });
-    await engine.untilSeen(today);
+    await engine.untilSeen(dayWords(new Date()));
     assert.equal(await engine.evaluate(overWide), 0, 'px wider than the screen');
   },
 };
