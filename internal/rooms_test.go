@@ -45,10 +45,11 @@ var rooms = []struct {
 	{"internal/outlook", "finding date wire quantity due card shown job"},
 	{"internal/visit", "finding date wire ledger quantity quote"},
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
+	{"internal/find", "finding wire quantity card shown roadside plan"},
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage roadside plan job outlook visit calc books changes"},
+	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage roadside plan find job outlook visit calc books changes"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

@@ -95,6 +95,7 @@ func TestCardWords_AreSpeltInOnePlace(t *testing.T) {
 func TestCards_AreCheckedOnce(t *testing.T) {
 	want := map[string]string{
 		"internal/core/card.go":     "Accept Check", // of a list; and what is being written
+		"internal/core/find.go":     "Accept",       // of which something is asked
 		"internal/core/job.go":      "Accept",       // of a plan or a job
 		"internal/core/lay.go":      "Accept",       // that figures are to lie over
 		"internal/core/survey.go":   "Accept",       // of many jobs

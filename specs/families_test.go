@@ -12,6 +12,7 @@ import (
 	"tidysump/internal/drain"
 	"tidysump/internal/due"
 	"tidysump/internal/fill"
+	"tidysump/internal/find"
 	"tidysump/internal/garage"
 	"tidysump/internal/job"
 	"tidysump/internal/oil"
@@ -55,7 +56,7 @@ func onceAsked() []family {
 // planWords are those of steps, figures and findings.
 func planWords(t *testing.T) []family {
 	program := goSources(t, "internal", "wasm")
-	jobs := goSources(t, "internal/shown", "internal/plan", "internal/job", "internal/outlook")
+	jobs := goSources(t, "internal/shown", "internal/plan", "internal/job", "internal/outlook", "internal/find")
 	codes := fields(program, "Code")
 	for name, nth := range map[string]int{"add": 0, "fault": 1, "Fault": 1, "unasked": 1, "refuse": 1, "Refusal": 0, "refusal": 0} {
 		codes = append(codes, arguments(program, name, nth)...)
@@ -74,6 +75,7 @@ func planWords(t *testing.T) []family {
 		{"method.", arguments(jobs, "Estimate", 1), plain},
 		{"lookup.", slices.Concat(arguments(jobs, "Card", 2), arguments(jobs, "Unknown", 1), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), plain},
+		{"asked.names.", texts(find.Named), plain},
 		{"facts.", []string{"2", "3"}, plain},
 		{"grade.", []string{"2", "3"}, plain},
 		{"mark.", []string{"2", "3"}, plain},

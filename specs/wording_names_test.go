@@ -41,12 +41,15 @@ var otherNames = []struct {
 	{`back-up|safety copy`, "backup", nil},
 }
 
+// isTyped reports whether these are words that people type, whatever the house calls things.
+func isTyped(id string) bool { return strings.HasPrefix(id, "asked.names.") }
+
 // A thing has one name in all rooms: who reads two looks for two things.
 func TestWording_OneNameForOneThing(t *testing.T) {
 	for _, n := range otherNames {
 		other := regexp.MustCompile(`(?i)\b(` + n.other + `)`)
 		for _, w := range wordings(t) {
-			if matchesAny(w.id, n.but) {
+			if matchesAny(w.id, n.but) || isTyped(w.id) {
 				continue
 			}
 			if found := other.FindString(placeholder.ReplaceAllString(w.words, "")); found != "" {
@@ -75,7 +78,7 @@ func TestWording_NoBadPhrase(t *testing.T) {
 	for _, b := range badPhrases {
 		phrase := regexp.MustCompile(`(?i)(` + b.phrase + `)`)
 		for _, w := range wordings(t) {
-			if found := phrase.FindString(w.words); found != "" {
+			if found := phrase.FindString(w.words); found != "" && !isTyped(w.id) {
 				t.Errorf("%s: %q says %q: %s", w.id, w.words, found, b.wrong)
 			}
 		}

@@ -3,6 +3,7 @@ package core
 import (
 	"tidysump/internal/books"
 	"tidysump/internal/card"
+	"tidysump/internal/find"
 	"tidysump/internal/finding"
 	"tidysump/internal/garage"
 	"tidysump/internal/job"
@@ -34,6 +35,7 @@ type limitsAnswer struct {
 	aside                        []garage.Reason
 	figures                      []card.OwnFigure // that a bike may have of its own
 	goods                        []books.Goods    // that may lie on a shelf
+	things                       []find.Thing     // that may be asked of a bike, and what asks for nothing
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -58,13 +60,14 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "aside", &a.aside)
 	wire.Texts(m, "figures", &a.figures)
 	wire.Texts(m, "goods", &a.goods)
+	wire.Texts(m, "things", &a.things)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods,
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods, things: find.Named,
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

@@ -22,6 +22,7 @@ type Operation struct {
 
 // operations are all but the calculations.
 var operations = [...]Operation{
+	operation("asked", askedOf),
 	tolerant(operation("bill-lines", billLines)),
 	operation("card-changes", cardChanges),
 	tolerant(operation("cards", cards)),
@@ -31,6 +32,7 @@ var operations = [...]Operation{
 	operation("csv", csvText),
 	tolerant(operation("check-card", checkCard)),
 	operation("fault", judgeFault),
+	operation("find", findBikes),
 	operation("first-entries", firstEntries),
 	operation("forms", forms),
 	operation("garage", garageOf),

@@ -57,6 +57,8 @@ var units = map[string]string{
 	"BoltSheet.count":   "Count",
 	"Item.count":        "Count",
 	"PlanTimer.seconds": "Seconds",
+	"Hit.at":            "Count",
+	"Reply.count":       "Count",
 	"PlanTimer.low":     "InFigure",
 	"PlanTimer.high":    "InFigure",
 	"Gauge.low":         "Share",

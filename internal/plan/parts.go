@@ -150,7 +150,7 @@ func (p *planner) seals(list []card.Seal, of, circuit, place string) {
 
 // seal adds a seal, or raises the count of one that is alike and lies there too.
 func (p *planner) seal(s *card.Seal, times int, of, circuit, place string) {
-	i := NewItem(times*max(s.Count, 1), "part.seal", "kind", "@seal."+string(s.Kind), "size", sealSize(s), "of", "@"+of,
+	i := NewItem(times*max(s.Count, 1), "part.seal", "kind", "@seal."+string(s.Kind), "size", SealSize(s), "of", "@"+of,
 		"circuit", p.roleOf(circuit), "place", orWord(place, "unknown.place"))
 	if i.Values["size"] == "" {
 		i.Word = "part.seal-size-unknown"

@@ -138,7 +138,7 @@ func (p *planner) bolts() {
 			s.Turn = &turn
 		}
 		if b.Seal != nil {
-			s.Seal, s.SealFor = "seal."+string(b.Seal.Kind), sealSize(b.Seal)
+			s.Seal, s.SealFor = "seal."+string(b.Seal.Kind), SealSize(b.Seal)
 		}
 		if s.Today && p.turnedWith(b) && b.Purpose != card.Panel {
 			p.boltGaps(b, s.Purpose)
@@ -165,9 +165,9 @@ func toolOf(b *card.Bolt, size *shown.Figure) []string {
 	return []string{"@drive." + string(b.Drive), size.First()}
 }
 
-// sealSize gives "12 × 16 × 1.5 mm", inner × outer × thickness; "" unless the
+// SealSize gives "12 × 16 × 1.5 mm", inner × outer × thickness; "" unless the
 // inner diameter and one more are known.
-func sealSize(s *card.Seal) string {
+func SealSize(s *card.Seal) string {
 	inner, ok := s.Inner.Amount()
 	if !ok {
 		return ""

@@ -9,6 +9,7 @@ export type Answer<Out> =
 
 /** The operations by their names. */
 export interface Ops {
+  asked: { in: AskedInput; out: AskedAnswer };
   'bill-lines': { in: ReplayInput; out: BillLinesAnswer };
   'card-changes': { in: ChangesInput; out: ChangesAnswer };
   cards: { in: CardsInput; out: CardsAnswer };
@@ -18,6 +19,7 @@ export interface Ops {
   csv: { in: CsvInput; out: TextAnswer };
   'check-card': { in: CardInput; out: FindingsAnswer };
   fault: { in: FaultInput; out: FaultAnswer };
+  find: { in: Search; out: FindFound };
   'first-entries': { in: CardInput; out: PlacesAnswer };
   forms: { in: CalcAsk; out: Forms };
   garage: { in: GarageInput; out: GarageAnswer };
@@ -342,29 +344,35 @@ export type System = 'metric' | 'us' | 'imperial';
 /** TellingWord is what is told of a bike. */
 export type TellingWord = 'called' | 'plate' | 'frame' | 'words' | 'owner' | 'reach';
 
+/** Thing is what can be asked of a bike. */
+export type Thing =
+  | 'drain'
+  | 'filter'
+  | 'strainer'
+  | 'filler'
+  | 'level-screw'
+  | 'oil'
+  | 'volume'
+  | 'grade'
+  | 'level'
+  | 'interval'
+  | 'torque'
+  | 'tool'
+  | 'washer'
+  | 'engine'
+  | 'gearbox'
+  | 'primary'
+  | 'final-drive'
+  | 'none';
+
 /** Waste is a kind of old oil that is kept apart from the others until it is handed in. */
 export type Waste = 'engine' | 'gear' | 'spoiled';
 
-/** ReplayInput is a job: what it is planned from, and its events. */
-export interface ReplayInput {
+/** AskedInput is a card, and the things that are asked of it. */
+export interface AskedInput {
   card: Card;
   bench?: Bench | null;
-  steps?: string[] | null;
-  /** time; empty where that isn't known */
-  started?: string | null;
-  events?: Event[] | null;
-  /**
-   * Beside are other contents under ids of Events, which came from elsewhere. What stands in Events
-   * counts until an event of the kind Choose says otherwise.
-   */
-  beside?: Event[] | null;
-  /**
-   * Adding: the last of Events is about to be written. What a record holds is taken as it is; a new
-   * event is refused where the plan doesn't ask for it.
-   */
-  adding?: boolean | null;
-  /** on the same bike; nil where there is none */
-  last?: Past | null;
+  things: Thing[];
 }
 
 /** Card is a bike's card. */
@@ -631,6 +639,95 @@ export interface Bench {
   helper?: boolean | null;
 }
 
+/** AskedAnswer are the answers. */
+export interface AskedAnswer {
+  answers?: Reply[];
+}
+
+/**
+ * Reply is what a card knows of one thing that was asked: of an oil, of a fastener, or of how long
+ * the oil lasts. Its figures are those of the plan.
+ */
+export interface Reply {
+  /** word id of what it is told of */
+  of: string;
+  /** of a fastener, in the card's words */
+  place?: string;
+  count?: Count;
+  figures?: ShownFigure[];
+  /** as in plan.BoltSheet */
+  tool?: string[];
+  thread?: string;
+  /** how a level is read */
+  lines?: Line[];
+  /** the card has nothing of that kind */
+  lacks?: boolean;
+}
+
+/**
+ * ShownFigure is a figure ready to be read: its name and texts, and how far it can be trusted. A
+ * figure that is not known has no text, and Lookup says where to find it.
+ */
+export interface ShownFigure {
+  /** word id */
+  name: string;
+  /** in the person's units first */
+  texts?: string[];
+  standing?: Standing;
+  /** title of the document */
+  source?: string;
+  page?: string;
+  /** in the card's words, or a word id after "@" */
+  method?: string;
+  kept?: string;
+  /** word id; only for what is not known */
+  lookup?: string;
+  /** Values fill a text that is a word id after "@". */
+  values?: { [name: string]: string };
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  low?: InFigure;
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  high?: InFigure;
+}
+
+/** Line is a sentence to be said. */
+export interface Line {
+  /** word id */
+  word: string;
+  /** fill it; one that begins with "@" is a word id itself */
+  values?: { [name: string]: string };
+  /** it says that something is not known */
+  unknown?: boolean;
+}
+
+/** ReplayInput is a job: what it is planned from, and its events. */
+export interface ReplayInput {
+  card: Card;
+  bench?: Bench | null;
+  steps?: string[] | null;
+  /** time; empty where that isn't known */
+  started?: string | null;
+  events?: Event[] | null;
+  /**
+   * Beside are other contents under ids of Events, which came from elsewhere. What stands in Events
+   * counts until an event of the kind Choose says otherwise.
+   */
+  beside?: Event[] | null;
+  /**
+   * Adding: the last of Events is about to be written. What a record holds is taken as it is; a new
+   * event is refused where the plan doesn't ask for it.
+   */
+  adding?: boolean | null;
+  /** on the same bike; nil where there is none */
+  last?: Past | null;
+}
+
 /**
  * Event is one thing that happened during a job. Events are never changed and never removed; a
  * mistake is mended by an Undo event.
@@ -735,38 +832,6 @@ export interface Change {
   after?: ShownFigure;
   /** Origin: both say the same, and it differs where they have it from. */
   origin?: boolean;
-}
-
-/**
- * ShownFigure is a figure ready to be read: its name and texts, and how far it can be trusted. A
- * figure that is not known has no text, and Lookup says where to find it.
- */
-export interface ShownFigure {
-  /** word id */
-  name: string;
-  /** in the person's units first */
-  texts?: string[];
-  standing?: Standing;
-  /** title of the document */
-  source?: string;
-  page?: string;
-  /** in the card's words, or a word id after "@" */
-  method?: string;
-  kept?: string;
-  /** word id; only for what is not known */
-  lookup?: string;
-  /** Values fill a text that is a word id after "@". */
-  values?: { [name: string]: string };
-  /**
-   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
-   * calculation gives them.
-   */
-  low?: InFigure;
-  /**
-   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
-   * calculation gives them.
-   */
-  high?: InFigure;
 }
 
 /** CardsInput is a set of cards to be listed, canonical with the text of each. */
@@ -1088,6 +1153,46 @@ export interface Warn {
   word: string;
 }
 
+/**
+ * Search is what is typed, and what it is looked for in. Its texts are plain: without accents and
+ * capitals.
+ */
+export interface Search {
+  typed: string;
+  lines: Candidate[];
+  /**
+   * Names says how people call each of Things in their language, and what they say beside it that
+   * asks for nothing (None), each a list with commas.
+   */
+  names?: { [name: string]: string } | null;
+  system?: System | null;
+}
+
+/** Candidate is a bike as a search sees it. */
+export interface Candidate {
+  /** all words that find it */
+  text?: string | null;
+  /** as it is shown, with its unit */
+  volume?: string | null;
+}
+
+/** FindFound is what a search found. */
+export interface FindFound {
+  /** in the order of the list */
+  fits?: Hit[];
+  /** nothing stands there as it was typed: these differ by a letter */
+  near?: boolean;
+  /** the few bikes of which the things are asked */
+  about?: Hit[];
+  /** that are asked for; of no bike yet where About is empty */
+  things?: Thing[];
+}
+
+/** Hit is the place of a line in the list. */
+export interface Hit {
+  at?: Count;
+}
+
 /** PlacesAnswer are places in a card, as pointers into it. */
 export interface PlacesAnswer {
   places?: string[];
@@ -1377,6 +1482,8 @@ export interface LimitsAnswer {
   figures?: OwnFigure[];
   /** that may lie on a shelf */
   goods?: Goods[];
+  /** that may be asked of a bike, and what asks for nothing */
+  things?: Thing[];
 }
 
 /**
@@ -2109,16 +2216,6 @@ export interface RoadsideLevel {
   lines?: Line[];
 }
 
-/** Line is a sentence to be said. */
-export interface Line {
-  /** word id */
-  word: string;
-  /** fill it; one that begins with "@" is a word id itself */
-  values?: { [name: string]: string };
-  /** it says that something is not known */
-  unknown?: boolean;
-}
-
 /** ShelfInput is the book of the shelf, and jobs that would take from it. */
 export interface ShelfInput {
   facts?: Fact[] | null;
@@ -2406,7 +2503,7 @@ export interface VisitAnswer {
   arrived?: string;
   /** what holds of what was told at arrival, in the order of Asks */
   said?: Said[];
-  found?: Found[];
+  found?: VisitFound[];
   troubles?: Snag[];
   /** ids of the troubles that nobody has decided on, as long as the bike is here */
   unanswered?: string[];
@@ -2465,8 +2562,8 @@ export interface Money {
   currency: string;
 }
 
-/** Found is what the look round at arrival found. */
-export interface Found {
+/** VisitFound is what the look round at arrival found. */
+export interface VisitFound {
   id: string;
   time: string;
   /** a word of the question "found" */
