@@ -12,7 +12,9 @@ const cards = readdirSync(new URL('../../specs/cards', import.meta.url)).map((fi
 );
 const [card] = cards;
 const rounds = 6;
-const most = 1.5; // times what the first needed: a collection may go on for a whole call
+// Times what the first two needed: where the first falls between two collections, the
+// next is the first that meets one, and that may go on for a whole call.
+const most = 1.5;
 
 const program = await programInNode();
 const call = door(program);
@@ -36,7 +38,7 @@ const large = [
   ['replay', { card, events: events(6000) }],
 ].map(([op, input]) => [op, JSON.stringify(input)]);
 
-test(`${rounds} rounds of large calls need as much memory as one`, () => {
+test(`${rounds} rounds of large calls need as much memory as two`, () => {
   const sizes = Array.from({ length: rounds }, () => {
     for (const [op, input] of large) {
       assert.ok(JSON.parse(call(op, input)).ok, op);
@@ -44,5 +46,5 @@ test(`${rounds} rounds of large calls need as much memory as one`, () => {
     }
     return program.exports.mem.buffer.byteLength;
   });
-  assert.ok(sizes.at(-1) <= most * sizes[0], `bytes after each round: ${sizes}`);
+  assert.ok(sizes.at(-1) <= most * sizes[1], `bytes after each round: ${sizes}`);
 });
