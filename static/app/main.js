@@ -3,7 +3,6 @@ import './console.js';
 import { App, fetchScreens } from './app.js';
 import { core } from './core/client.js';
 import { file } from './site/data.js';
-import { watchTextSize } from './phone/text-size.js';
 import { offline } from './phone/offline.js';
 import { loadSettings } from './store/settings.js';
 import { ifSoon, standing } from './store/database.js';
@@ -16,7 +15,6 @@ import { languageFor, languages } from './words/language.js';
 const root = /** @type {HTMLElement} */ (document.getElementById('app'));
 const app = new App((state) => render(shell(state), root));
 
-watchTextSize(root);
 await speak();
 standing.see = () => app.redraw();
 addEventListener('hashchange', () => app.open());
@@ -55,7 +53,7 @@ file('bikes.json').catch(() => {});
 
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => undefined); // the next tap tries again
-fetched.then((screens) => screens?.begin(app)).catch(() => {}); // each of it is done at the next start
+fetched.then((screens) => screens?.begin(app, root)).catch(() => {}); // each of it is done at the next start
 settings
   .then(async () => {
     await fetched; // what is new is said in words that come with the screens

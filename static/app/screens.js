@@ -23,12 +23,16 @@ import { keepSteps, writtenBack } from './store/job.js';
 import { trouble } from './trouble/trouble.js';
 import { visit } from './visit/visit.js';
 import { visits } from './visit/visits.js';
+import { watchBars } from './ui/bars.js';
+import { watchTextSize } from './phone/text-size.js';
 
 export { Told } from './bikes/told.js';
 export { outline } from './ui/outline.js'; // for lists, which have their places and get the signs a moment later
 
 /** What is to be done once, after the first screen. */
-export async function begin(app) {
+export async function begin(app, root) {
+  watchTextSize(root);
+  watchBars();
   writtenBack.see = () => app.fail('job.written-back');
   const { version } = offline.state;
   await Promise.allSettled([

@@ -89,7 +89,7 @@ function draw(draft, changed) {
   const open = draft.open((p) => shown.has(p) || shown.has(above(p)));
   const state = open ? (draftsWritten() ? 'draft.written' : 'draft.pending') : 'edit.saved';
   return html`
-    <header class="bar">
+    <header class="bar" data-bar>
       <a href=${address('bike', draft.key)} class="all">${t('edit.plan')}</a>
       <span class="where">${t(state)}</span>
     </header>

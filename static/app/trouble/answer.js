@@ -20,7 +20,7 @@ export function answer(problem) {
     </header>
     <h1 tabindex="-1">${t(`fault.${fault.id}`)}</h1>
     ${leads(fault, { job, step })}
-    <div class="follows" role="status">
+    <div class="follows" data-bar role="status">
       ${verdict?.ok ? outcome(verdict.ok) : nothing} ${verdict ? nothing : t('trouble.waiting')}
     </div>
     ${verdict?.ok?.other ? html`<p>${t('trouble.other')}</p>` : nothing}

@@ -13,25 +13,36 @@ export const stickingOut = (page) =>
   });
 
 /**
- * What is amiss with the bars at the bottom: buttons in two rows, more than a third of
- * the screen, or an end of the screen that can't be scrolled clear of them.
+ * What is amiss with the bars that stay: buttons in two rows, more than a third of the
+ * screen, something that shows between or below them, or an end of the screen that can't
+ * be scrolled clear of them.
  */
 export const barsAmiss = (page) =>
   page.evaluate(() => {
-    const bars = [...document.querySelectorAll('.actions, .tabs')].filter(
-      (bar) => getComputedStyle(bar).position === 'fixed' && bar.checkVisibility(),
-    );
     const place = (element) => element.getBoundingClientRect();
-    const found = bars
+    const all = [...document.querySelectorAll('.actions, .tabs, [data-bar]')];
+    const bars = all.filter((bar) => {
+      const { position } = getComputedStyle(bar);
+      const isRail = place(bar).width * 2 < innerWidth;
+      return /fixed|sticky/.test(position) && bar.checkVisibility() && !isRail;
+    });
+    const below = bars.filter((bar) => bar.matches('.actions, .tabs'));
+    const found = below
       .filter((bar) => {
         const buttons = [...bar.querySelectorAll(':scope > :is(a, button)')].map(place);
         return buttons.some(({ top }) => buttons.some(({ bottom }) => top >= bottom - 1));
       })
       .map(({ className }) => `${className} in two rows`);
-    const top = Math.min(innerHeight, ...bars.map((bar) => place(bar).top));
-    if (innerHeight - top > innerHeight / 3) found.push(`they take ${innerHeight - top} px`);
+    const top = Math.min(innerHeight, ...below.map((bar) => place(bar).top));
+    const above = bars.filter((bar) => !below.includes(bar));
+    const taken = innerHeight - top + above.reduce((sum, bar) => sum + place(bar).height, 0);
+    if (taken > innerHeight / 3) found.push(`they take ${taken} px`);
     const { scrollY } = window;
     scrollTo(0, document.documentElement.scrollHeight);
+    for (let y = Math.ceil(top); y < innerHeight; y++) {
+      const seen = document.elementFromPoint(innerWidth / 2, y);
+      if (!seen?.closest('.actions, .tabs, dialog')) found.push(`shows through at ${y}`);
+    }
     const hidden = [...document.querySelectorAll('main :is(p, a, button, input, summary, li)')]
       .filter((element) => element.checkVisibility() && !element.closest('.actions, .tabs, dialog'))
       .filter((element) => place(element).height > 1 && place(element).bottom > top + 1);
@@ -39,6 +50,29 @@ export const barsAmiss = (page) =>
     scrollTo(0, scrollY);
     return found;
   });
+
+/**
+ * Runs in the page: how the thing that has the focus is hidden, if it is. What is larger
+ * than the room that the bars leave is seen where it begins or ends.
+ */
+export const focusHidden = () => {
+  const at = document.activeElement;
+  if (!at || at === document.body) return undefined;
+  const part = at.matches('input[type=file], .drag input') ? at.parentElement : at;
+  const { top, bottom, left, width, height } = part.getBoundingClientRect();
+  const name = `${at.outerHTML.slice(0, 100)} at ${Math.round(top)} to ${Math.round(bottom)}`;
+  if (bottom <= 0 || top >= innerHeight) return `out of the window: ${name}`;
+  const isBar = (element) => element?.closest('.actions, .tabs, [data-bar]');
+  const covered = (y) => {
+    const over = document.elementFromPoint(Math.min(left + width / 2, innerWidth - 1), y);
+    return isBar(over) && isBar(over) !== isBar(at);
+  };
+  const seen = [Math.max(0, top + 1), Math.min(innerHeight - 1, bottom - 1)];
+  const isLarge = height > innerHeight / 2;
+  const hidden = seen.map(covered);
+  if (isLarge ? hidden.every(Boolean) : hidden.some(Boolean)) return `behind a bar: ${name}`;
+  return !isLarge && (top < -1 || bottom > innerHeight + 1) ? `cut off: ${name}` : undefined;
+};
 
 /** Waits until what changed is drawn, and what watches sizes has acted; the page must be in front. */
 export const untilDrawn = (page) =>

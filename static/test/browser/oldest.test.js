@@ -161,10 +161,9 @@ const looked = [
 test('every screen is whole and can be read without what is newer in styles', async (t) => {
   const browsers = promised();
   const folder = await exportEdition(t, async (sources) => {
-    const app = join(sources, 'app');
-    for (const name of await readdir(app, { recursive: true }))
+    for (const name of await readdir(sources, { recursive: true }))
       if (name.endsWith('.css')) {
-        const path = join(app, name);
+        const path = join(sources, name);
         await writeFile(path, olderStyle(await readFile(path, 'utf8'), browsers));
       }
   });
