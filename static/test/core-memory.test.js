@@ -11,10 +11,10 @@ const cards = readdirSync(new URL('../../specs/cards', import.meta.url)).map((fi
   sampleCard(file.replace('.json', '')),
 );
 const [card] = cards;
-const rounds = 6;
-// Times what the first two needed: where the first falls between two collections, the
-// next is the first that meets one, and that may go on for a whole call.
-const most = 1.5;
+const rounds = 8;
+// Where a round falls between two collections is chance, so the first ones tell little; in
+// the second half none needs more than what is there.
+const settled = rounds / 2;
 
 const program = await programInNode();
 const call = door(program);
@@ -38,7 +38,7 @@ const large = [
   ['replay', { card, events: events(6000) }],
 ].map(([op, input]) => [op, JSON.stringify(input)]);
 
-test(`${rounds} rounds of large calls need as much memory as two`, () => {
+test(`${rounds} rounds of large calls need no more memory than half of them`, () => {
   const sizes = Array.from({ length: rounds }, () => {
     for (const [op, input] of large) {
       assert.ok(JSON.parse(call(op, input)).ok, op);
@@ -46,5 +46,5 @@ test(`${rounds} rounds of large calls need as much memory as two`, () => {
     }
     return program.exports.mem.buffer.byteLength;
   });
-  assert.ok(sizes.at(-1) <= most * sizes[1], `bytes after each round: ${sizes}`);
+  assert.ok(sizes.at(-1) <= 1.1 * sizes[settled], `bytes after each round: ${sizes}`);
 });
