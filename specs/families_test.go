@@ -134,8 +134,12 @@ func schemaWords(t *testing.T) []family {
 		"device.": "$defs/level/properties/device", "state.": "$defs/level/properties/state", "stance.": "$defs/level/properties/stance",
 		"purpose.": "$defs/bolt/properties/purpose", "drive.": "$defs/bolt/properties/drive", "seal.": "$defs/seal/properties/kind",
 		"mount.": "$defs/filter/properties/mount", "note-at.": "$defs/noteAt/properties/at",
+		"ring-with.": "$defs/filter/properties/ringWith", "ran.": "$defs/level/properties/state",
 	} {
 		list = append(list, family{stem, enum(t, place), plain})
+	}
+	for _, stem := range []string{"coat.", "coat-rings."} {
+		list = append(list, family{stem, append(enum(t, "$defs/filter/properties/ringWith"), "unknown"), plain})
 	}
 	byHand := func(drive string) bool { return drive == "hand" || drive == "strap" }
 	cleaned := func(kind string) bool { return kind == "centrifugal" }

@@ -64,7 +64,7 @@ var unspoken = []string{"fault.*.also"}
 var endOfSentence = regexp.MustCompile(`([.?!])\s+(["“]?[\p{Lu}\d{])`)
 
 // filledSentence is a value that is a whole sentence.
-var filledSentence = regexp.MustCompile(`\{(held|watch|air)\} `)
+var filledSentence = regexp.MustCompile(`\{(held|watch|air|coat|often)\} `)
 
 // sentencesOf cuts a text at its full stops, question and exclamation marks.
 func sentencesOf(words string) []string {

@@ -79,7 +79,8 @@ type Filter struct {
 	// the outer diameter of its sealing ring or of a cartridge, and how tall it is.
 	Thread       string
 	Ring, Height *Figure
-	OwnNumber    string // the part number that the owner goes by, as he wrote it
+	RingWith     RingWith // what a new ring of it gets, as the manual has it
+	OwnNumber    string   // the part number that the owner goes by, as he wrote it
 	Seals        []Seal
 }
 
@@ -95,6 +96,7 @@ func (f *Filter) Members(m *wire.Members) {
 	m.String("thread", &f.Thread)
 	wire.Optional(m, "ring", &f.Ring)
 	wire.Optional(m, "height", &f.Height)
+	wire.Text(m, "ringWith", &f.RingWith)
 	m.String("ownNumber", &f.OwnNumber)
 	wire.List(m, "seals", &f.Seals)
 }

@@ -237,6 +237,7 @@ func (c *checker) level(at string, l *Level) {
 	word(c, at+"/device", l.Device, Devices)
 	word(c, at+"/state", l.State, States)
 	word(c, at+"/stance", l.Stance, Stances)
+	c.figure(at+"/run", l.Run, durationLimit)
 	c.figure(at+"/wait", l.Wait, durationLimit)
 	c.figure(at+"/band", l.Band, bandLimit)
 }
@@ -268,6 +269,7 @@ func (c *checker) bolt(at string, b *Bolt) {
 func (c *checker) filter(at string, f *Filter) {
 	needed(c, at+"/kind", f.Kind, FilterKinds)
 	word(c, at+"/mount", f.Mount, Mounts)
+	word(c, at+"/ringWith", f.RingWith, RingsWith)
 	c.refers(at+"/circuit", f.Circuit, c.circuits)
 	c.nth(at+"/everyNth", f.EveryNth)
 	c.thread(at+"/thread", f.Thread, true)

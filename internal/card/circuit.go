@@ -56,11 +56,13 @@ func (o *OilNeed) Members(m *wire.Members) {
 
 // Level is how the oil level is read. State, stance, wait and device are four
 // separate facts with no default: each alone can move the reading by the whole
-// band, so what is empty is asked for.
+// band, so what is empty is asked for. Few manuals say how long the engine runs first: of
+// the others nothing is missing.
 type Level struct {
 	Device Device
 	State  State
 	Stance Stance
+	Run    *Figure // how long the engine runs before it is stopped to read
 	Wait   *Figure
 	Band   *Figure // volume between the marks
 	Where  string  // where on the bike, in the card's own words
@@ -71,6 +73,7 @@ func (l *Level) Members(m *wire.Members) {
 	wire.Text(m, "device", &l.Device)
 	wire.Text(m, "state", &l.State)
 	wire.Text(m, "stance", &l.Stance)
+	wire.Optional(m, "run", &l.Run)
 	wire.Optional(m, "wait", &l.Wait)
 	wire.Optional(m, "band", &l.Band)
 	m.String("where", &l.Where)

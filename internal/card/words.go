@@ -190,6 +190,19 @@ const (
 // Mounts lists the mountings.
 var Mounts = []Mount{OpenUp, OpenSideways, OpenDown}
 
+// RingWith is what is put on a filter's new ring before it is mounted.
+type RingWith string
+
+// What a ring gets.
+const (
+	RingOil    RingWith = "oil"
+	RingGrease RingWith = "grease"
+	RingDry    RingWith = "dry" // nothing
+)
+
+// RingsWith lists what a ring gets.
+var RingsWith = []RingWith{RingOil, RingGrease, RingDry}
+
 // NotePlace is the moment of the job that a note belongs to.
 type NotePlace string
 

@@ -86,6 +86,7 @@ var enumPlaces = []struct{ card, schema string }{
 	{"notesAt/0/at", "$defs/noteAt/properties/at"},
 	{"filters/0/kind", "$defs/filter/properties/kind"},
 	{"filters/0/mount", "$defs/filter/properties/mount"},
+	{"filters/0/ringWith", "$defs/filter/properties/ringWith"},
 	{"circuits/0/oilOnly/unit", "$defs/volume/properties/unit"},
 	{"bolts/0/torque/unit", "$defs/torque/properties/unit"},
 	{"bolts/0/size/unit", "$defs/length/properties/unit"},

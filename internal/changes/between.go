@@ -110,6 +110,7 @@ func (c *comparer) circuit(a, b *card.Circuit) {
 	c.word(Device, "device.", string(a.Level.Device), string(b.Level.Device))
 	c.word(State, "state.", string(a.Level.State), string(b.Level.State))
 	c.word(Stance, "stance.", string(a.Level.Stance), string(b.Level.Stance))
+	c.figure(Run, a.Level.Run, b.Level.Run)
 	c.figure(Wait, a.Level.Wait, b.Level.Wait)
 	c.figure(Band, a.Level.Band, b.Level.Band)
 	c.text(Where, a.Level.Where, b.Level.Where)
@@ -164,6 +165,7 @@ func (c *comparer) filter(a, b *card.Filter) {
 	c.text(Thread, a.Thread, b.Thread)
 	c.figure(Ring, a.Ring, b.Ring)
 	c.figure(Height, a.Height, b.Height)
+	c.word(RingsWith, "ring-with.", string(a.RingWith), string(b.RingWith))
 	c.text(Number, a.OwnNumber, b.OwnNumber)
 	c.seals(a.Seals, b.Seals)
 }

@@ -49,6 +49,7 @@ const (
 	Device     Word = "device"
 	State      Word = "state"
 	Stance     Word = "stance"
+	Run        Word = "run"
 	Wait       Word = "wait"
 	Band       Word = "band"
 	Where      Word = "where"
@@ -78,6 +79,7 @@ const (
 	Mount     Word = "mount"
 	Ring      Word = "ring"
 	Height    Word = "height"
+	RingsWith Word = "ring-with"
 	Number    Word = "number"
 
 	Distance Word = "distance"
@@ -89,8 +91,8 @@ const (
 // Words lists the words.
 var Words = []Word{Added, Removed, Sequence, Key, Invented, Make, Model, YearFrom, YearTo, Layout, Cylinders, Displacement, Cooling, Clutch,
 	NoLamp, ReturnSeen, NoNeutral, Manual, Role, WetClutch, Grades, Marks, Service, OilOnly, WithFilter, Dry, EveryNth, Device, State, Stance,
-	Wait, Band, Where, AirFrom, AirTo, Purpose, Circuit, Holds, Behind, Place, Count, Order, Drains, Magnet, Thread, Drive, Size, Torque, Turn,
-	Seal, Inner, Outer, Thickness, Seals, Kind, Mount, Ring, Height, Number, Distance, Time, Hours, Note}
+	Run, Wait, Band, Where, AirFrom, AirTo, Purpose, Circuit, Holds, Behind, Place, Count, Order, Drains, Magnet, Thread, Drive, Size, Torque, Turn,
+	Seal, Inner, Outer, Thickness, Seals, Kind, Mount, Ring, Height, RingsWith, Number, Distance, Time, Hours, Note}
 
 // Parts lists the word ids of what a change is of, after "differs-of.", besides the roles
 // of oils, the purposes of fasteners and the moments of notes.

@@ -28,7 +28,7 @@ const whole = `{
 		"id": "engine", "role": "engine", "wetClutch": true,
 		"oil": {"grades": ["10W-40", "20W-50"], "marks": ["MA2"], "service": "SL", "standing": "manual", "source": "book", "page": "7", "method": "so"},
 		"oilOnly": FIGURE_L, "withFilter": FIGURE_L, "dry": FIGURE_L, "everyNth": 2,
-		"level": {"device": "window", "state": "warm", "stance": "upright", "wait": FIGURE_min, "band": FIGURE_L, "where": "right cover"}
+		"level": {"device": "window", "state": "warm", "stance": "upright", "run": FIGURE_min, "wait": FIGURE_min, "band": FIGURE_L, "where": "right cover"}
 	}],
 	"chart": [{"circuit": "engine", "grade": "10W-40", "from": FIGURE_°C, "to": FIGURE_°C}],
 	"bolts": [{
@@ -38,7 +38,7 @@ const whole = `{
 		"seal": {"kind": "flat-copper", "inner": FIGURE_mm, "outer": FIGURE_mm, "thickness": FIGURE_mm, "count": 2}
 	}],
 	"filters": [{
-		"id": "filter", "kind": "spin-on", "circuit": "engine", "mount": "up", "everyNth": 2, "place": "front", "behind": "drain",
+		"id": "filter", "kind": "spin-on", "circuit": "engine", "mount": "up", "ringWith": "oil", "everyNth": 2, "place": "front", "behind": "drain",
 		"thread": "M20x1.5", "ring": FIGURE_mm, "height": FIGURE_mm, "ownNumber": "shelf 4",
 		"seals": [{"kind": "o-ring", "inner": FIGURE_mm, "outer": FIGURE_mm, "thickness": FIGURE_mm, "count": 2}]
 	}],

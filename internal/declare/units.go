@@ -38,6 +38,7 @@ var units = map[string]string{
 	"Engine.displacement": "CubicCentimetres",
 	"Circuit.everyNth":    "Count",
 	"Filter.everyNth":     "Count",
+	"Plan.filterNth":      "Count",
 	"Strainer.everyNth":   "Count",
 	"Bolt.count":          "Count",
 	"OpenPlace.count":     "Count",

@@ -83,11 +83,14 @@ func (p *planner) stepID(r *recipe, on subject) string {
 
 // needless reports whether a figure that the card doesn't know isn't missed: the size
 // of what is turned by hand, the turn of what has a torque and the other way round, the
-// torque of a panel, marks and wait at a hole, the wait of a cold engine, and the kind of interval that
+// torque of a panel, marks and wait at a hole, the wait of a cold engine, how
+// long it runs before, and the kind of interval that
 // the manual doesn't use.
 func (d *day) needless(name string, on subject) bool {
 	hours := d.card.Interval.Hours.Known()
 	switch name {
+	case "run":
+		return true
 	case "size":
 		return on.bolt.Drive == card.Hand || on.bolt.Drive == card.Strap
 	case "turn":
@@ -142,6 +145,8 @@ func (d *day) figure(name string, on subject) shown.Figure {
 		return d.need(on.circuit)
 	case "due":
 		return d.print.Card(name, d.volume(on.circuit), "volume")
+	case "run":
+		return d.print.Card(name, on.circuit.Level.Run, "level")
 	case "wait":
 		return d.print.Card(name, on.circuit.Level.Wait, "level")
 	case "band":

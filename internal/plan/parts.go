@@ -53,6 +53,9 @@ func (p *planner) parts() {
 	for _, f := range p.filters {
 		if f.Kind != card.Centrifugal { // that one is cleaned and put back
 			p.filter(f)
+			if f.RingWith == card.RingGrease {
+				p.plan.Parts = append(p.plan.Parts, NewItem(1, "part.ring-grease", "circuit", p.roleOf(f.Circuit), "place", orWord(f.Place, "unknown.place")))
+			}
 		}
 		p.seals(f.Seals, "part.filter", f.Circuit, f.Place)
 	}

@@ -29,7 +29,10 @@ type Plan struct {
 	Also     []Item // cleaned at some changes only; Count is 1 for those of today
 	// MayKeepFilter: there is a filter that is changed unless the bench keeps it.
 	MayKeepFilter bool
-	Findings      []finding.Finding
+	// FilterNth: of so many oil changes the card asks for a new filter at one; 0 where
+	// it is each, or nobody knows.
+	FilterNth int
+	Findings  []finding.Finding
 
 	day *day
 }
@@ -47,6 +50,7 @@ func (p *Plan) Members(m *wire.Members) {
 	wire.List(m, "gaps", &p.Gaps)
 	wire.List(m, "also", &p.Also)
 	m.Bool("mayKeepFilter", &p.MayKeepFilter)
+	m.Int("filterNth", &p.FilterNth)
 	wire.Findings(m, "findings", &p.Findings)
 }
 
@@ -123,6 +127,9 @@ func (p *planner) choose() {
 		f := &p.card.Filters[i]
 		p.plan.MayKeepFilter = p.plan.MayKeepFilter || f.Kind != card.Centrifugal
 		due := p.doing(f.Circuit) && !p.bench.KeepFilter
+		if f.Kind != card.Centrifugal && f.EveryNth > 1 && (p.plan.FilterNth == 0 || f.EveryNth < p.plan.FilterNth) {
+			p.plan.FilterNth = f.EveryNth
+		}
 		if f.Kind == card.Centrifugal {
 			due = p.also(f.EveryNth, f.Circuit, f.ID, "also.centrifugal", f.Place)
 		}

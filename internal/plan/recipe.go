@@ -49,11 +49,11 @@ var recipes = []recipe{
 	{word: "look-round"},
 	{word: "free-filler", must: true},
 	// Warm: thin oil that carries the dirt, without gassing or burning anybody.
-	{word: "level-found", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
+	{word: "level-found", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"run", "wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
 	{word: "peek-off", on: aBolt, opens: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "peek-on", on: aBolt, closes: true, must: true},
 	{word: "warm-up", at: card.AtWarm, runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target", "usual-warm"}, helps: []string{"cool"}},
-	{word: "level-found-hot", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
+	{word: "level-found-hot", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"run", "wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
 	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	{word: "cool-down", at: card.AtWarm, must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: bike, skin and tyre safe; then every opening of the circuits of the day, and
@@ -124,7 +124,7 @@ var recipes = []recipe{
 	{word: "level-interim", on: aCircuit, at: card.AtLevel, must: true, interim: true, warns: []string{"never-above"}, figures: []string{"wait", "keep-back"}, asks: []string{AskLevel, AskPoured}, timers: []string{TimeSettle}},
 	{word: "filler-off", on: aBolt, opens: true, must: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "top-up-home", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"band"}, asks: []string{AskLevel, AskPoured}},
-	{word: "top-up", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
+	{word: "top-up", on: aCircuit, at: card.AtLevel, must: true, warns: []string{"never-above"}, figures: []string{"run", "wait", "band"}, asks: []string{AskLevel, AskPoured}, helps: []string{"level"}, timers: []string{TimeSettle}},
 	{word: "second-start", runs: true, warns: []string{"carbon-monoxide"}, helps: []string{"oil-pressure"}},
 	// Settle: dry, ridden, level right, waste away, written down.
 	{word: "leak-look", at: card.AtLeak, must: true, warns: []string{"hot-engine"}, asks: []string{AskLeak}, helps: []string{"leak"}, timers: []string{TimeLeak}},

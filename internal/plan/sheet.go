@@ -24,6 +24,9 @@ type Oil struct {
 	// that it says. Only where the card has a chart for the oil.
 	Chart *shown.Figure
 	Rows  *shown.Figure
+	// Read is what the card knows of how its level is read: how long the engine runs
+	// before, and the wait.
+	Read []shown.Figure
 }
 
 // Members names the sheet's members.
@@ -39,6 +42,7 @@ func (o *Oil) Members(m *wire.Members) {
 	m.Object("need", &o.Need)
 	wire.Optional(m, "chart", &o.Chart)
 	wire.Optional(m, "rows", &o.Rows)
+	wire.List(m, "read", &o.Read)
 }
 
 func (p *planner) oils() {
@@ -56,6 +60,11 @@ func (p *planner) oils() {
 		}
 		if c.Dry.Known() {
 			o.Figures = append(o.Figures, p.print.Card("dry", c.Dry, "volume"))
+		}
+		for _, name := range []string{"run", "wait"} {
+			if f := p.figure(name, subject{circuit: c}); f.Standing != card.Unknown && hasGauge(c) {
+				o.Read = append(o.Read, f)
+			}
 		}
 		if o.Today {
 			if o.Due.Standing == card.Unknown {

@@ -38,13 +38,16 @@ func (d *day) circuitValues(word string, c *card.Circuit) map[string]string {
 	case "pour", "pour-all", "pour-unknown", "top-up-home":
 		v["through"] = d.through(c)
 	}
+	if c.Level.Run.Known() && c.Level.State != "" && (word == "top-up" || word == "level-found") {
+		v["state"] = "@ran." + string(c.Level.State)
+	}
 	switch {
 	case word == "run-out":
 		v["air"] = "@air.none"
 		if d.hasFillerCap(c.ID) || len(d.levelCovers(c)) == 0 {
 			v["air"] = "@air.filler"
 		}
-	case c.Level.State != card.Cold:
+	case c.Level.State != card.Cold || c.Level.Run.Known():
 	case readAfterRun(c):
 		v["state"] = "@top-up.cool"
 	case word == "top-up":
@@ -115,13 +118,36 @@ func (d *day) filterValues(word string, f *card.Filter) map[string]string {
 		if f.Kind == card.SpinOn {
 			v["with"] = "@with.cutter"
 		}
+	case "prepare-spin-on":
+		v["coat"] = "@coat." + coatOf(f)
+	case "prepare-cartridge":
+		v["coat"] = "@coat-rings." + coatOf(f)
+	case "filter-off-cartridge", "filter-off-cap":
+		oftenNew(v, f)
 	case "filter-off-spin-on":
+		oftenNew(v, f)
 		v["grip"] = gripAny
 		for _, b := range d.boltsWhere(func(b *card.Bolt) bool { return b.Holds == f.ID && b.Purpose == card.FilterCanned }) {
 			v["grip"] = gripOf(b)
 		}
 	}
 	return v
+}
+
+// oftenNew says how often the card asks for a new filter, where it isn't each time.
+func oftenNew(v map[string]string, f *card.Filter) {
+	v["often"] = "@often.new"
+	if f.EveryNth > 1 {
+		v["often"], v["nth"] = "@often.nth", strconv.Itoa(f.EveryNth)
+	}
+}
+
+// coatOf is what a new ring gets; where the card doesn't say, what is common practice.
+func coatOf(f *card.Filter) string {
+	if f.RingWith == "" {
+		return "unknown"
+	}
+	return string(f.RingWith)
 }
 
 // plainValues are those of the steps that are about no single thing.

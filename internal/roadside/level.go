@@ -63,6 +63,9 @@ func reading(l *card.Level, print *shown.Printer) []Line {
 	} else {
 		lines = append(lines, say("reading.stance", "stance", "@stance."+string(l.Stance)))
 	}
+	if run := print.Card("run", l.Run, "level"); len(run.Texts) > 0 {
+		lines = append(lines, say("reading.run", "run", run.Texts[0]))
+	}
 	wait := print.Card("wait", l.Wait, "level")
 	switch {
 	case len(wait.Texts) > 0:

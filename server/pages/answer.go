@@ -39,7 +39,7 @@ type oil struct {
 	Circuit, Role string
 	Today         bool
 	Due, Need     figure
-	Figures       []figure
+	Figures, Read []figure
 	Chart, Rows   *figure
 }
 
@@ -80,6 +80,7 @@ type plan struct {
 	Steps         []step
 	Gaps, Also    []item
 	MayKeepFilter bool
+	FilterNth     int
 	Findings      []finding
 }
 

@@ -56,6 +56,8 @@ export class App {
   updateLater = false;
   beside = () => {}; // draws what stands beside the screen
   later = fetchScreens; // what the first screen may need after its first picture
+  /** @type {(draw: () => void) => void} what stays as it is while the screen is drawn anew */
+  hold = (draw) => draw();
   #rescued = false; // the person was told of the newer store, and offered to save it
   #lasting = ''; // word id of a trouble that stays
   /** @type {Map<string, string>} what was tried and failed -> word id of why */
@@ -110,8 +112,10 @@ export class App {
   redraw() {
     if (!this.screen) return;
     if (standing.word === newer) this.#rescued ||= offerRescue(t(newer));
-    this.#draw(this);
-    this.beside();
+    this.hold(() => {
+      this.#draw(this);
+      this.beside();
+    });
   }
 
   /** Says something in passing. */

@@ -20,6 +20,7 @@ import { sheet } from './record/sheet.js';
 import { keepBikes } from './store/bikes.js';
 import { sweepDrafts } from './store/drafts.js';
 import { keepSteps, writtenBack } from './store/job.js';
+import { underFingers } from './ui/under-fingers.js';
 import { trouble } from './trouble/trouble.js';
 import { visit } from './visit/visit.js';
 import { visits } from './visit/visits.js';
@@ -33,6 +34,7 @@ export { outline } from './ui/outline.js'; // for lists, which have their places
 export async function begin(app, root) {
   watchTextSize(root);
   watchBars();
+  app.hold = underFingers;
   writtenBack.see = () => app.fail('job.written-back');
   const { version } = offline.state;
   await Promise.allSettled([

@@ -32,7 +32,7 @@ func Card(t *rapid.T) *card.Card {
 	for i := range rapid.IntRange(0, 2).Draw(t, "filters") {
 		f := card.Filter{ID: "filter" + strconv.Itoa(i), Circuit: circuit.Draw(t, "circuit"),
 			Kind: Pick(t, "kind", card.FilterKinds...), Place: Pick(t, "place", "", "in front"), OwnNumber: Pick(t, "own number", "", "shelf 3"), EveryNth: rapid.IntRange(0, 3).Draw(t, "nth"),
-			Mount: maybe(t, "mount", card.Mounts), Seals: drawSeals(t)}
+			Mount: maybe(t, "mount", card.Mounts), RingWith: maybe(t, "ring with", card.RingsWith), Seals: drawSeals(t)}
 		c.Filters = append(c.Filters, f)
 		holders = append(holders, f.ID)
 	}
@@ -128,6 +128,7 @@ func drawCircuit(t *rapid.T, id string) card.Circuit {
 			State:  maybe(t, "state", card.States),
 			Stance: maybe(t, "stance", card.Stances),
 			Where:  Pick(t, "where", "", "on the left"),
+			Run:    drawFigure(t, "run", "min", 3),
 		}}
 	if rapid.Bool().Draw(t, "grade") {
 		r.Oil = card.OilNeed{Grades: several(t, "grades", "10W-40", "20W50", "30"), Marks: several(t, "marks", "MA", "MA2", "MB"),

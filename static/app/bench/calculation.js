@@ -59,8 +59,10 @@ export class Calculation {
 
   async #changed() {
     // A help, not a record.
-    saveSetting(key(this.#form), this.#fields.values)
-      .then(() => this.#drafts.drop(typed))
+    const { values } = this.#fields;
+    const entered = JSON.stringify(values);
+    saveSetting(key(this.#form), values)
+      .then(() => JSON.stringify(this.#fields.values) === entered && this.#drafts.drop(typed))
       .catch(() => {});
     if (this.#answer || this.#fields.complete()) await this.#calculate();
     else this.#app.redraw();

@@ -6,7 +6,7 @@ import { t, loadWordsOf, text } from '../words/catalogue.js';
 import { billForm } from './form.js';
 import { billPaper, title } from './paper.js';
 import { radios } from '../ui/choice.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { paper } from '../ui/paper.js';
 import { stillOpen } from '../still-open/strip.js';
 
@@ -49,7 +49,10 @@ function draw(papers, app) {
       <h1 tabindex="-1">${text(papers.job.name)}</h1>
       ${radios('bill.what', 'bill.what', papers.what, ['estimate', 'bill'], (what) => after(papers.turn(what)))}
       ${billForm(papers, found, act)}
-      ${findings(found.filter(({ where }) => where === '/' || where === '/estimate'))}
+      ${said(
+        '',
+        found.filter(({ where }) => where === '/' || where === '/estimate'),
+      )}
       ${saving(papers, act)}
       ${ok ? nothing : html`<p>${t(papers.begun() ? 'bill.mend' : 'bill.begin')}</p>`}
     </div>
@@ -59,7 +62,7 @@ function draw(papers, app) {
 
 const saving = (papers, act) => html`
   ${papers.changed() ? html`<p class="draft">✎ ${t(draftsWritten() ? 'bill.unkept' : 'draft.pending')}</p>` : nothing}
-  ${findings(papers.refused)}
+  ${said('', papers.refused)}
   <p class="entry">
     <button type="button" @click=${act.save}>${t(`bill.keep.${papers.what}`)}</button>
   </p>

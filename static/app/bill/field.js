@@ -2,8 +2,8 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { hasWord, t } from '../words/catalogue.js';
 import { control } from '../ui/field.js';
-import { finding } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
+import { said, tied } from '../ui/said.js';
 import { own, setOwn } from '../site/own.js';
 
 /** @import { Field } from '../core/core.d.ts' */
@@ -19,9 +19,12 @@ export function typedField({ fields, found, act }, values, name, at) {
     if (value) setOwn(values, name, value);
     else delete values[name];
   };
+  const id = `bill${where.replaceAll('/', '-')}`;
+  const about = found.filter((f) => f.where === where);
   return html`<div class="field">
     ${(field.words ? choice : control)(field, {
-      id: `bill${where.replaceAll('/', '-')}`,
+      id,
+      found: about,
       value: own(values, name),
       label: t(`bill.ask.${name}`),
       hint: hint ? html`<small>${t(hint)}</small>` : nothing,
@@ -34,7 +37,7 @@ export function typedField({ fields, found, act }, values, name, at) {
         act.change();
       },
     })}
-    ${found.filter((f) => f.where === where).map(finding)}
+    ${said(id, about)}
   </div>`;
 }
 
@@ -44,9 +47,9 @@ export function typedField({ fields, found, act }, values, name, at) {
  * @param {Field} field
  * @param {Control} is
  */
-const choice = ({ name, words, family = '' }, { id, value, label, set }) =>
+const choice = ({ name, words, family = '' }, { id, value, label, found, set }) =>
   html`<label for=${id}>${label}</label>
-    <select id=${id} name=${name} @change=${({ target }) => set(target.value)}>
+    <select id=${id} name=${name} ${tied(id, found)} @change=${({ target }) => set(target.value)}>
       ${name === 'cash' ? html`<option value="">${t('bill.cash.exact')}</option>` : nothing}
       ${words?.map(
         (word) =>

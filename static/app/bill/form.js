@@ -2,7 +2,7 @@ import { html } from 'lit-html';
 import { t } from '../words/catalogue.js';
 import { typedField } from './field.js';
 import { billLine } from './line.js';
-import { finding } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 
 const counting = ['currency', 'prices', 'tax', 'rounding', 'cash', 'discount'];
 const who = ['number', 'seller', 'customer', 'remark'];
@@ -18,7 +18,11 @@ export function billForm(papers, found, act) {
     <section>
       <h2>${t('bill.lines')}</h2>
       ${lines.map((line, n) => billLine({ ...form, fields: rows }, papers, line, n))}
-      ${found.filter(({ where }) => where === '/lines').map(finding)} ${adding(kinds, act)}
+      ${said(
+        '',
+        found.filter(({ where }) => where === '/lines'),
+      )}
+      ${adding(kinds, act)}
     </section>
     ${group('bill.counting', counting, form, papers, !typed.currency)}
     ${group('bill.who', who, form, papers, !typed.seller)}

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { address } from '../ui/address.js';
 import { t } from '../words/catalogue.js';
 import { dayText } from '../words/dates.js';
@@ -21,7 +21,7 @@ export function entries(book, of, list, say) {
     html`<ul class="book-entries">
         ${[...list].reverse().map((entry) => line(book, of, about, entry, say))}
       </ul>
-      ${findings(book.found.get(about))}`,
+      ${said('', book.found.get(about))}`,
     Boolean(book.found.get(about)?.length),
   );
 }

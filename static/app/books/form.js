@@ -3,7 +3,7 @@ import { limits } from '../core/limits.js';
 import { draftsWritten } from '../store/drafts.js';
 import { draftMark } from '../ui/draft-mark.js';
 import { control } from '../ui/field.js';
-import { finding } from '../ui/findings.js';
+import { said, tied } from '../ui/said.js';
 import { own } from '../site/own.js';
 import { hasWord, t } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
@@ -95,7 +95,7 @@ export class Form {
     );
     const standing = !begun ? '' : draftsWritten() ? 'written' : 'pending';
     return html`<form @submit=${submit}>
-      ${this.fields.map((field) => this.#field(field))} ${more} ${this.#rest().map(finding)}
+      ${this.fields.map((field) => this.#field(field))} ${more} ${said('', this.#rest())}
       ${draftMark(standing)}
       <p class="entry"><button type="submit">${t(word)}</button></p>
     </form>`;
@@ -104,7 +104,8 @@ export class Form {
   #field(field) {
     const { name, word, kind = 'text', words, family, names, lines } = field;
     const id = `book-${this.about}-${name}`.replaceAll(/[^\w-]/g, '-');
-    const found = this.book.found.get(this.about) ?? [];
+    const all = this.book.found.get(this.about) ?? [];
+    const found = all.filter(({ where }) => about(where) === name);
     const type = (text) => {
       const { drafts, app } = this.book;
       const begun = drafts.get(this.#key(name)) !== undefined;
@@ -120,10 +121,10 @@ export class Form {
       ? html`<small>${t('bench.like', { example: t(`${word}.hint`) })}</small>`
       : nothing;
     const letters = lines ? limits.remark : limits.value;
-    const is = { id, value: this.value(name), label: t(word), hint, names, type, set };
+    const is = { id, value: this.value(name), label: t(word), hint, names, found, type, set };
     return html`<div class="field">
       ${kind === 'day' ? day(name, is) : control({ name, kind, words, family, letters, lines }, is)}
-      ${found.filter(({ where }) => about(where) === name).map(finding)}
+      ${said(id, found)}
     </div>`;
   }
 }
@@ -131,11 +132,12 @@ export class Form {
 /** The member of a fact that a finding is about. */
 const about = (where) => where.split('/').at(-1);
 
-const day = (name, { id, value, label, set }) =>
+const day = (name, { id, value, label, found, set }) =>
   html`<label for=${id}>${label}</label>
     <input
       id=${id}
       name=${name}
+      ${tied(id, found)}
       type="date"
       max=${today()}
       .value=${value}

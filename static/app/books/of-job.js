@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { address } from '../ui/address.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { section } from '../ui/section.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 import { Form } from './form.js';
@@ -195,7 +195,7 @@ export class OfJob {
               </button>
             </p>`
       }
-      ${findings(this.wrench.found.get(about))}
+      ${said('', this.wrench.found.get(about))}
     </article>`;
   }
 }

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { section } from '../ui/section.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 import { day, today } from '../words/dates.js';
@@ -91,12 +92,12 @@ function one(can, book, receipts) {
     ${state === 'can.nearly-full' ? html`<p><small>${t('books.oil.practice')}</small></p>` : nothing}
     ${mixed ? html`<p class="book-warn">${t('books.oil.mixed')}</p>` : nothing} ${pour(can, book)}
     ${holds ? handIn(can, book, receipts) : nothing} ${change(can, book)}
-    ${entries(book, id, list, (entry) => said(entry, id, receipts))}
+    ${entries(book, id, list, (entry) => written(entry, id, receipts))}
   </article>`;
 }
 
 /** What an entry says. */
-const said = ({ kind, volume, place, id }, can, receipts) =>
+const written = ({ kind, volume, place, id }, can, receipts) =>
   html`${t(kind === 'drained' ? 'books.oil.came' : 'books.oil.went', { volume: volume?.[0] ?? '@not-known' })}
   ${place ? verbatim(place) : nothing} ${receipts.draw(can, id)}`;
 
@@ -173,7 +174,7 @@ function change(can, book) {
       <p class="entry">
         <button type="button" class="quiet" @click=${gone}>${t('books.gone')}</button>
       </p>
-      ${findings(book.found.get(`gone ${can.id}`))}`,
+      ${said('', book.found.get(`gone ${can.id}`))}`,
     form.begun || Boolean(book.found.get(`gone ${can.id}`)?.length),
   );
 }

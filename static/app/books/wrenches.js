@@ -5,6 +5,7 @@ import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { figureRow } from '../ui/figure.js';
 import { finding, findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { t, text, verbatim } from '../words/catalogue.js';
 import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
@@ -107,7 +108,7 @@ function uses_({ id, jobs = [] }, book) {
             </li>`,
         )}
       </ul>
-      ${findings(book.found.get(about))}`,
+      ${said('', book.found.get(about))}`,
   );
 }
 

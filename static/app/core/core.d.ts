@@ -306,6 +306,9 @@ export type Purpose =
 /** Reason is why a bike was laid aside. */
 export type Reason = 'sold' | 'gone' | 'other';
 
+/** RingWith is what is put on a filter's new ring before it is mounted. */
+export type RingWith = 'oil' | 'grease' | 'dry';
+
 /** Role is what a circuit's oil serves first of all. */
 export type Role = 'engine' | 'gearbox' | 'primary' | 'final-drive';
 
@@ -470,12 +473,14 @@ export interface CardFigure {
 /**
  * CardLevel is how the oil level is read. State, stance, wait and device are four separate facts
  * with no default: each alone can move the reading by the whole band, so what is empty is asked
- * for.
+ * for. Few manuals say how long the engine runs first: of the others nothing is missing.
  */
 export interface CardLevel {
   device?: Device;
   state?: StateWord;
   stance?: Stance;
+  /** how long the engine runs before it is stopped to read */
+  run?: CardFigure;
   wait?: CardFigure;
   /** volume between the marks */
   band?: CardFigure;
@@ -563,6 +568,8 @@ export interface Filter {
   thread?: string;
   ring?: CardFigure;
   height?: CardFigure;
+  /** what a new ring of it gets, as the manual has it */
+  ringWith?: RingWith;
   /** the part number that the owner goes by, as he wrote it */
   ownNumber?: string;
   seals?: Seal[];
@@ -884,6 +891,11 @@ export interface Oil {
    */
   chart?: ShownFigure;
   rows?: ShownFigure;
+  /**
+   * Read is what the card knows of how its level is read: how long the engine runs before, and the
+   * wait.
+   */
+  read?: ShownFigure[];
 }
 
 /**
@@ -1644,6 +1656,11 @@ export interface Plan {
   also?: Item[];
   /** MayKeepFilter: there is a filter that is changed unless the bench keeps it. */
   mayKeepFilter?: boolean;
+  /**
+   * FilterNth: of so many oil changes the card asks for a new filter at one; 0 where it is each, or
+   * nobody knows.
+   */
+  filterNth?: Count;
   findings?: Finding[];
 }
 

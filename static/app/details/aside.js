@@ -1,7 +1,7 @@
 import { html } from 'lit-html';
 import { limits } from '../core/limits.js';
 import { radios } from '../ui/choice.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { t } from '../words/catalogue.js';
 
 /** Laying the bike aside, with its record, and taking it up again. */
@@ -11,7 +11,7 @@ export function asideOf(telling) {
   const tell = (told, word) => async () => {
     if (await telling.tell('aside', told)) telling.say(t(word));
   };
-  const about = findings(found.get('aside'));
+  const about = said('', found.get('aside'));
   if (row?.aside)
     return html`<p>${t('details.aside.is')}</p>
       <button type="button" class="quiet" @click=${tell({ kind: 'back' }, 'details.aside.back')}>

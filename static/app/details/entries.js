@@ -3,7 +3,7 @@ import { limits } from '../core/limits.js';
 import { draftsWritten } from '../store/drafts.js';
 import { control } from '../ui/field.js';
 import { draftMark } from '../ui/draft-mark.js';
-import { finding } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { t } from '../words/catalogue.js';
 
 /** The fields in which one tells something of a bike, with what is typed and not told yet. */
@@ -90,6 +90,7 @@ export class Entries {
         { name, kind: choice ? 'choice' : 'text', letters, ...choice },
         {
           id: `details-${name}`,
+          found: found.get(name),
           value: typed ?? told,
           label: t(word),
           names: choice?.names,
@@ -99,7 +100,7 @@ export class Entries {
           set: (text) => (set ? set(text) : this.choose(name, text)),
         },
       )}
-      ${draftMark(this.#standing(name), taps)} ${found.get(name)?.map(finding)}
+      ${draftMark(this.#standing(name), taps)} ${said(`details-${name}`, found.get(name))}
     </div>`;
   }
 

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { t, text } from '../words/catalogue.js';
 
 /** The card that the bike follows, and how it goes to another. */
@@ -38,6 +38,6 @@ export function followed(telling) {
           : nothing
       }
     </details>
-    ${findings(found.get('follow'))}
+    ${said('', found.get('follow'))}
   `;
 }

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { chooser } from './chooser.js';
 import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
@@ -25,7 +25,7 @@ export function jobsOf(telling) {
           </button>`
         : nothing
     }
-    ${findings(found.get('job'))}`;
+    ${said('', found.get('job'))}`;
 }
 
 function job({ id, started, summary }, telling) {

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { chooser } from './chooser.js';
 import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
@@ -12,7 +12,7 @@ export function joinsOf(telling) {
       <p>
         <a class="button quiet" href=${address('details', root)}>${text(telling.nameOf(root))}</a>
       </p>
-      ${part(telling, id)} ${findings(found.get('join'))}`;
+      ${part(telling, id)} ${said('', found.get('join'))}`;
   const joined = rows.filter(({ into }) => into === id);
   return html`
     ${joined.map(
@@ -20,7 +20,7 @@ export function joinsOf(telling) {
         html`<p>${t('details.joined', { name: telling.nameOf(row.id) })}</p>
           ${part(telling, row.id)}`,
     )}
-    ${form(telling)} ${findings(found.get('join'))}
+    ${form(telling)} ${said('', found.get('join'))}
   `;
 }
 

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { shrink } from '../photos/shrink.js';
 import { deletePhoto, photosOf } from '../store/photos.js';
 import { askToKeep } from '../store/promise.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { t } from '../words/catalogue.js';
 
 /** The photos of a bike: those that tell it from its twin, as it looked when it came. */
@@ -80,7 +80,7 @@ export class Pictures {
       <div class="entry">${this.#source('camera')} ${this.#source('choose')}</div>
       <p class="kept">${t('photo.private')}</p>
       <p role="status" class="told">${this.#busy ? t(this.#busy) : nothing}</p>
-      ${findings(found.get('photo'))}
+      ${said('', found.get('photo'))}
     `;
   }
 

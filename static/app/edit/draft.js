@@ -9,6 +9,7 @@ import { above, at, put } from './pointer.js';
 import { draftRecord } from '../cards/record.js';
 import { isFigure, isRead, isWords, sectionsOf, textOf } from './sections.js';
 import { own } from '../site/own.js';
+import { inTurn } from '../site/in-turn.js';
 import { newId } from '../site/new-id.js';
 
 /** @import { Card } from '../core/core.d.ts' */
@@ -25,7 +26,12 @@ export class Draft {
   typed = new Map(); // pointer -> text: under the fingers, and not entered yet
   entering = new Set(); // pointers of what is being taken in
   unfolded = new Set(); // the folds of the form that are open
-  busy = 0; // entries that are being taken in
+  busy = 0; // what is being taken in
+  /** @type {Map<string, { [member: string]: string | undefined }>} what is said of figures that are not read yet, by pointer */
+  #aside = new Map();
+  #removing = false; // a second tap would meet the part that stands there next
+  /** Each takes in what the card says when the one before it is done, and not when it was tapped. */
+  #turn = inTurn();
   #key;
   #table;
   #record;
@@ -90,19 +96,22 @@ export class Draft {
     this.#drafts.put(pointer, text);
   }
 
-  /** Takes a text that was typed in by write(); what it can't take in stays written down. */
+  /**
+   * Takes a text that was typed in by write(), which resolves to whether it could; what it
+   * can't take in stays written down.
+   *
+   * @param {string} pointer
+   * @param {any} text
+   * @param {(text: any) => Promise<boolean>} write
+   */
   async enter(pointer, text, write) {
     this.type(pointer, text);
     this.entering.add(pointer);
-    try {
-      await write(text);
-    } finally {
-      this.entering.delete(pointer);
-    }
+    const taken = await write(text).finally(() => this.entering.delete(pointer));
     if (this.typed.get(pointer) !== text) return; // something else was typed meanwhile
     this.typed.delete(pointer);
     this.#restored.delete(pointer);
-    if (!this.unread.has(pointer)) this.#drafts.drop(pointer);
+    if (taken) this.#drafts.drop(pointer);
   }
 
   /** Forgets what was typed at a pointer and is not in the card. */
@@ -131,40 +140,76 @@ export class Draft {
     return this.#drafts.all().some(([pointer]) => asked(pointer));
   }
 
-  /** Writes an entry. What can't be read stays beside it and leaves the card as it was. */
-  async write(entry, text, more = {}) {
+  /**
+   * Does something to the card once what was begun before is done.
+   *
+   * @template T
+   * @param {() => Promise<T>} act
+   * @returns {Promise<T>}
+   */
+  async #inTurn(act) {
     this.busy++;
     try {
-      await this.#take(entry, text, more);
+      return await this.#turn(act);
     } finally {
       this.busy--;
     }
   }
 
-  async #take(entry, text, more) {
-    // What is only written anew, with another page or standing, was not typed.
-    const anew = text === textOf(this.card, entry);
-    if (!anew) this.echo.delete(entry.at);
+  /** Writes an entry. What can't be read stays beside it and leaves the card as it was. */
+  write = (entry, text) => this.#inTurn(() => this.#take(entry, text));
+
+  async #take(entry, text) {
+    if (text !== textOf(this.card, entry)) this.echo.delete(entry.at);
     this.unread.delete(entry.at);
+    const origin = this.origin(entry);
     if (text.trim() && isRead(entry)) {
       const { ok, findings } = await this.#read(entry, text);
       if (!ok) {
         this.unread.set(entry.at, { text, findings });
-        return;
+        return false;
       }
       const { notes = [], words, ...value } = ok;
-      if (!anew) this.echo.set(entry.at, { text, notes });
-      const figure = isFigure(entry) ? { ...value, ...this.#stated(more) } : value.value;
+      this.echo.set(entry.at, { text, notes });
+      const figure = isFigure(entry) ? { ...value, ...this.#stated(origin) } : value.value;
       put(this.card, entry.at, words ? listed(entry, words) : figure);
     } else this.#put(entry, text.trim());
-    if (entry.stated) this.#state(entry, more);
+    this.#takeAside(entry, origin);
     await this.#save();
+    return true;
   }
 
-  /** Says where a statement of the manual comes from that is no figure, such as the grades. */
-  #state(entry, more) {
-    const { page, method, standing, source } = this.#stated(more);
-    Object.assign(at(this.card, above(entry.at)) ?? {}, { page, method, standing, source });
+  /** What is said of a figure: its page, how it stands, and why. */
+  origin(entry) {
+    return { ...pick(this.#figure(entry)), ...this.#aside.get(entry.at) };
+  }
+
+  /** A figure of the card, or the statement of which an entry is. */
+  #figure = (entry) => at(this.card, entry.stated ? above(entry.at) : entry.at);
+
+  /**
+   * Says where a figure comes from. What is said of one that can't be read waits for it.
+   *
+   * @param {any} entry
+   * @param {{ [member: string]: string | undefined }} said
+   */
+  say = (entry, said) =>
+    this.#inTurn(async () => {
+      this.#aside.set(entry.at, { ...this.#aside.get(entry.at), ...said });
+      if (this.unread.has(entry.at) || !textOf(this.card, entry)) return false;
+      this.#takeAside(entry, this.origin(entry));
+      await this.#save();
+      return true;
+    });
+
+  /** Writes what is said of a figure into the card. */
+  #takeAside(entry, origin) {
+    for (const member of Object.keys(this.#aside.get(entry.at) ?? {}))
+      if (this.typed.get(`${entry.at}/${member}`) === undefined)
+        this.#drafts.drop(`${entry.at}/${member}`);
+    this.#aside.delete(entry.at);
+    if (isFigure(entry) || entry.stated)
+      Object.assign(this.#figure(entry) ?? {}, this.#stated(origin));
   }
 
   #read({ kind, unit }, text) {
@@ -186,15 +231,26 @@ export class Draft {
     put(this.card, value === undefined && entry.clears ? above(entry.at) : entry.at, value);
   }
 
-  async add(part) {
-    const before = new Set(this.sections.map(({ at: place }) => place));
-    addPart(this.card, this.#table, part);
-    for (const { at: place } of this.sections)
-      if (place && !before.has(place)) this.unfolded.add(place); // it is written into next
-    await this.#save();
-  }
+  add = (part) =>
+    this.#inTurn(async () => {
+      const before = new Set(this.sections.map(({ at: place }) => place));
+      addPart(this.card, this.#table, part);
+      for (const { at: place } of this.sections)
+        if (place && !before.has(place)) this.unfolded.add(place); // it is written into next
+      await this.#save();
+    });
 
   async remove(pointer) {
+    if (this.#removing) return;
+    this.#removing = true;
+    try {
+      await this.#inTurn(() => this.#remove(pointer));
+    } finally {
+      this.#removing = false;
+    }
+  }
+
+  async #remove(pointer) {
     const before = placesOf(this.card);
     this.echo.clear(); // it stands at places that are others now
     removePart(this.card, pointer);
@@ -239,6 +295,14 @@ export class Draft {
     await store.putCard(this.#record);
   }
 }
+
+/** @param {any} figure */
+const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
+  standing,
+  page,
+  method,
+  kept,
+});
 
 /** Words as a card holds them at an entry: a list, or one text. */
 const listed = (entry, words) => (isWords(entry) ? words : words.join('/'));

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
 import { loadLimits } from '../core/limits.js';
 import { Draft } from './draft.js';
 import { file } from '../site/data.js';
@@ -6,7 +7,7 @@ import { draftsWritten, watchDrafts } from '../store/drafts.js';
 import { address, go } from '../ui/address.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
-import { entryField } from './entry.js';
+import { entryField, idOf } from './entry.js';
 import { finding } from '../ui/findings.js';
 import { above, at } from './pointer.js';
 import { textOf } from './sections.js';
@@ -98,9 +99,17 @@ function draw(draft, changed) {
     <div aria-busy=${draft.busy > 0}>
       <section>
         <h2>${t('edit.first')}</h2>
-        ${front.map((entry) => html`${partOf(sections, entry)}${entryField(draft, entry, changed)}`)}
+        ${repeat(
+          front,
+          (entry) => entry.at,
+          (entry) => html`${partOf(sections, entry)}${entryField(draft, entry, changed)}`,
+        )}
       </section>
-      ${sections.map((section) => cardSection(draft, section, front, changed))}
+      ${repeat(
+        sections,
+        ({ at: pointer, word }) => (pointer ? idOf('part', draft, pointer) : word),
+        (section) => cardSection(draft, section, front, changed),
+      )}
     </div>
     <section>
       <h2>${t('edit.add')}</h2>
@@ -144,7 +153,11 @@ function cardSection(draft, section, front, changed) {
       <h2>${t(word)}${place ? ` · ${text(place)}` : ''}</h2>
       <span>${t('edit.known', { known, count: entries.length })}</span>
     </summary>
-    ${entries.map((entry) => entryField(draft, entry, changed))}
+    ${repeat(
+      entries,
+      (entry) => `${entry.at} ${entry.word}`,
+      (entry) => entryField(draft, entry, changed),
+    )}
     ${
       removable
         ? html`<button

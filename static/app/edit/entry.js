@@ -1,35 +1,34 @@
 import { html, nothing } from 'lit-html';
 import { limits } from '../core/limits.js';
-import { above, at } from './pointer.js';
+import { at } from './pointer.js';
 import { isFigure, isWords, textOf } from './sections.js';
 import { t } from '../words/catalogue.js';
 import { draftMark } from '../ui/draft-mark.js';
 import { control } from '../ui/field.js';
-import { finding } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { own } from '../site/own.js';
-
-/** @import { CardFigure } from '../core/core.d.ts' */
 
 const standings = ['manual', 'measured', 'decided', 'estimated'];
 
 /** One entry of a card: what stands there, its page in the manual, what is odd about it. */
 export function entryField(draft, entry, changed) {
   const unread = draft.unread.get(entry.at);
-  const value = at(draft.card, entry.at);
-  const stated = entry.stated ? at(draft.card, above(entry.at)) : value;
   const about = draft.found.filter(({ where }) => where === entry.at || within(entry, where));
-  const write = (text, more = pick(stated)) => draft.write(entry, text, more);
   const kind = entry.kind === 'choice' || entry.kind === 'yes' ? entry.kind : 'text';
   const text = unread?.text ?? textOf(draft.card, entry);
   const echo = draft.echo.get(entry.at);
   const entering = typing(draft, entry.at, echo?.text ?? text, changed, (typed) =>
-    write(typed === true ? 'yes' : typed || ''),
+    draft.write(entry, typed === true ? 'yes' : typed || ''),
   );
+  const id = idOf('entry', draft, entry.at);
+  const all = [...(unread?.findings ?? []), ...(echo?.notes ?? []), ...about];
+  const found = all.map((one) => named(entry, one));
   return html`<div class="field">
     ${control(
       { name: entry.at, kind, words: entry.words, family: entry.family, ...room(entry.kind) },
       {
-        id: `entry${entry.at.replaceAll('/', '-')}`,
+        id,
+        found,
         ...entering,
         label: t(entry.word),
         names: entry.names,
@@ -37,11 +36,17 @@ export function entryField(draft, entry, changed) {
         hint: nothing,
       },
     )}
-    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, stated ?? {}, about, changed, (more) => write(text, more)) : nothing}
+    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, about, changed) : nothing}
     ${unentered(draft, entry.at, changed, entering)}
     ${echo && echo.text !== text ? html`<p class="kept">${t('edit.read-as', { text })}</p>` : nothing}
-    ${[...(unread?.findings ?? []), ...(echo?.notes ?? []), ...about].map((f) => finding(named(entry, f)))}
+    ${said(id, found, Boolean(unread ?? echo))}
   </div>`;
+}
+
+/** The id of a field or part, by the part that it is of: one that moves up in its list keeps it. */
+export function idOf(stem, { card }, pointer) {
+  const [, list, n, ...rest] = pointer.split('/');
+  return [stem, list, at(card, `/${list}/${n}/id`) ?? n, ...rest].filter(Boolean).join('-');
 }
 
 /** A finding beside an entry, which names that by its label. */
@@ -57,30 +62,26 @@ const room = (kind) =>
     : { letters: limits.entry };
 
 /** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
-function origin(draft, entry, figure, found, changed, write) {
-  const id = `origin${entry.at.replaceAll('/', '-')}`;
-  const now = pick(figure);
+function origin(draft, entry, found, changed) {
+  const now = draft.origin(entry);
   const doubted = found.some(({ grade }) => grade === 'doubt');
-  const field = (name, word) => {
+  const member = (name, field, word, said = (text) => text || undefined) => {
     const pointer = `${entry.at}/${name}`;
     const entering = typing(draft, pointer, own(now, name), changed, (text) =>
-      write({ ...now, [name]: text || undefined }),
+      draft.say(entry, { [name]: said(text) }),
     );
     return html`${control(
-      { name: pointer, kind: 'text', ...room('text') },
-      { id: `${id}-${name}`, ...entering, label: t(word), hint: nothing },
+      { name: pointer, ...field },
+      { id: idOf('origin', draft, pointer), ...entering, label: t(word), hint: nothing },
     )}
     ${unentered(draft, pointer, changed, entering)}`;
   };
-  const standing = control(
-    { name: `${entry.at}/standing`, kind: 'choice', words: standings, family: 'standing.' },
-    {
-      id: `${id}-standing`,
-      ...typing(draft, `${entry.at}/standing`, now.standing, changed, (word) =>
-        write({ ...now, standing: word || 'manual' }),
-      ),
-      label: t('edit.standing'),
-    },
+  const field = (name, word) => member(name, { kind: 'text', ...room('text') }, word);
+  const standing = member(
+    'standing',
+    { kind: 'choice', words: standings, family: 'standing.' },
+    'edit.standing',
+    (word) => word || 'manual',
   );
   return html`<div class="origin">
     ${field('page', 'edit.page')}
@@ -133,14 +134,6 @@ function unentered(draft, pointer, changed, { set }) {
   </span>`;
   return draftMark(draft.standing(pointer), taps);
 }
-
-/** @param {Partial<CardFigure>} figure */
-const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
-  standing,
-  page,
-  method,
-  kept,
-});
 
 /** A finding about a part of the entry, such as its value; not about another entry in it. */
 const within = (entry, where) =>

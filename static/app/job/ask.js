@@ -4,7 +4,7 @@ import { limits } from '../core/limits.js';
 import { t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { draftMark } from '../ui/draft-mark.js';
-import { findings } from '../ui/findings.js';
+import { said, tied } from '../ui/said.js';
 import { fitted, roomFor } from '../ui/letters.js';
 import { amend, levelSlider } from './level.js';
 import { oilOf, soFar } from './so-far.js';
@@ -62,13 +62,15 @@ function pick(job, step, ask, control) {
   const add = (value, word) => control.add(event(step, ask, value), t('job.kept', { value: word }));
   const choose = (c) => add(c, t(`${ask.what}.${c}`));
   const oil = oilOf(job, ask);
+  const id = fieldOf(step, ask);
+  const found = control.findingsAbout((e) => same(ask, e));
   // Several oils may be asked for at one step.
   const several = step.asks.filter(({ what }) => what === ask.what).length > 1;
   return html`${several ? html`<h2>${t(oil.role)}</h2>` : nothing}
   ${ask.gauge ? levelSlider(ask, `level-${step.id}-${ask.of}`, share, control, (value) => event(step, ask, value)) : nothing}
   ${share === undefined ? nothing : html`<p class="kept">✓ ${t('job.kept', { value: t('level.share', { share }) })}</p>`}
-  ${radios(`ask.${ask.what}`, ask.what, choice, ask.choice, choose, ask.of)}
-  ${findings(control.findingsAbout((e) => same(ask, e)))} ${ask.amends ? amend(oil) : nothing}`;
+  ${radios(`ask.${ask.what}`, ask.what, choice, ask.choice, choose, ask.of, found.length ? `${id}-said` : '')}
+  ${said(id, found)} ${ask.amends ? amend(oil) : nothing}`;
 }
 
 const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of === ask.of;
@@ -76,6 +78,7 @@ const same = (ask, e) => e.kind === 'reading' && e.what === ask.what && e.of ===
 function type(job, step, ask, control) {
   const id = fieldOf(step, ask);
   const typed = (field) => event(step, ask, field.value);
+  const found = control.findingsAbout((e) => same(ask, e));
   const input = ({ target }) => {
     control.type(target, () => typed(target), fitted(target));
     if (ask.what === 'torque') control.app.redraw(); // the large button says what it keeps
@@ -102,6 +105,7 @@ function type(job, step, ask, control) {
         enterkeyhint="done"
         autocomplete="off"
         autocapitalize="none"
+        ${tied(id, found)}
         @input=${input}
         ${ref((field) => field && control.restore(field, () => typed(field)))}
       />
@@ -114,8 +118,7 @@ function type(job, step, ask, control) {
           </button>`
         : nothing
     }
-    ${roomFor(id, limits.reading)} ${draftMark(control.standing(id))}
-    ${findings(control.findingsAbout((e) => same(ask, e)))} ${kept(job, step, ask)}
-    ${soFar(job, ask)}
+    ${roomFor(id, limits.reading)} ${draftMark(control.standing(id))} ${said(id, found)}
+    ${kept(job, step, ask)} ${soFar(job, ask)}
   </form>`;
 }

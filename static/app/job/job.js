@@ -10,7 +10,8 @@ import { asks, keeps } from './ask.js';
 import { Control } from './control.js';
 import { anew } from '../ui/anew.js';
 import { figureRow } from '../ui/figure.js';
-import { findings, warning } from '../ui/findings.js';
+import { warning } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { Hands } from './hands.js';
 import { helps } from './helps.js';
 import { follow } from './follow.js';
@@ -115,7 +116,10 @@ function oneStep(job, step, control) {
         <p>${t(`${step.word}.why`, step.values)}</p>
       </details>
       ${note(job, step, control)} ${takePhoto(job, step, control)}
-      ${findings(control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
+      ${said(
+        '',
+        control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'),
+      )}
       <p class="awake">${t(own(awake, control.awake) ?? '')} ${kept(control)}</p>
     </article>
     ${actions(job, step, number, done, control)}

@@ -3,7 +3,7 @@ import { ref } from 'lit-html/directives/ref.js';
 import { limits } from '../core/limits.js';
 import { t, verbatim } from '../words/catalogue.js';
 import { draftMark } from '../ui/draft-mark.js';
-import { findings } from '../ui/findings.js';
+import { said, tied } from '../ui/said.js';
 import { fitted, roomFor } from '../ui/letters.js';
 
 /** What the card says of this moment of the job, before the act. */
@@ -24,6 +24,7 @@ export function note(job, step, control) {
     return control.saveTyped(field, written(field), t('job.note.kept'));
   };
   const id = `note-${step.id}`;
+  const found = control.findingsAbout((e) => e.kind === 'note');
   const restore = (field) => field && control.restore(field, () => written(field));
   return html`
     ${own.map((n) => html`<p class="kept">✎ ${verbatim(n.text)}</p>`)}
@@ -31,9 +32,15 @@ export function note(job, step, control) {
       <summary>${t('job.note')}</summary>
       <form @submit=${submit}>
         <label class="hidden" for=${id}>${t('job.note')}</label>
-        <textarea id=${id} name="text" rows="3" @input=${input} ${ref(restore)}></textarea>
-        ${roomFor(id, limits.note)} ${draftMark(control.standing(id))}
-        ${findings(control.findingsAbout((e) => e.kind === 'note'))}
+        <textarea
+          id=${id}
+          name="text"
+          rows="3"
+          ${tied(id, found)}
+          @input=${input}
+          ${ref(restore)}
+        ></textarea>
+        ${roomFor(id, limits.note)} ${draftMark(control.standing(id))} ${said(id, found)}
         <button type="submit">${t('job.note.save')}</button>
       </form>
     </details>

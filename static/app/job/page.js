@@ -5,8 +5,9 @@ import { address, go } from '../ui/address.js';
 import { anew } from '../ui/anew.js';
 import { radios } from '../ui/choice.js';
 import { mark, textsOf } from '../ui/figure.js';
-import { finding, findings } from '../ui/findings.js';
+import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
+import { said, tied } from '../ui/said.js';
 import { stillOpen } from '../still-open/strip.js';
 import { t, text } from '../words/catalogue.js';
 import { stops } from '../trouble/in-job.js';
@@ -230,13 +231,11 @@ class Page {
     </li>`;
   }
 
-  /** @type {(of: Partial<Told>) => unknown} what was found about one thing that was filled in */
-  #about = (of) => {
-    const list = this.#found.filter(({ told }) => same(told, of));
-    return list.length
-      ? html`<div class="findings" role="alert">${list.map((f) => finding(f.finding))}</div>`
-      : nothing;
-  };
+  /** @type {(of: Partial<Told>, id?: string) => unknown} what was found about one thing that was filled in */
+  #about = (of, id = '') => said(id, this.#foundOf(of));
+
+  /** @type {(of: Partial<Told>) => Finding[]} */
+  #foundOf = (of) => this.#found.filter(({ told }) => same(told, of)).map(({ finding }) => finding);
 
   /** @type {(line: PageLine, ask: PageAsk) => unknown} */
   #ask(line, ask) {
@@ -266,7 +265,7 @@ class Page {
             </button>`
           : nothing
       }
-      ${this.#about(own)}
+      ${this.#about(own, this.#idOf(line, ask))}
     </div>`;
   }
 
@@ -286,11 +285,15 @@ class Page {
       ask.choice,
       (chosen) => this.#fill({ ...own, value: chosen }),
       `${line.id}-${ask.of ?? ''}`,
+      this.#foundOf(own).length ? `${this.#idOf(line, ask)}-said` : '',
     );
   }
 
+  /** @type {(line: PageLine, ask: PageAsk) => string} the id of what is asked there */
+  #idOf = ({ id }, { what, of }) => `${this.field}-${id}-${what}${of ? `-${of}` : ''}`;
+
   #number(line, ask, own, told) {
-    const id = `${this.field}-${line.id}-${ask.what}${ask.of ? `-${ask.of}` : ''}`;
+    const id = this.#idOf(line, ask);
     const asCard = told?.manner === 'as-card';
     const type = ({ target }) => {
       const value = fitted(target);
@@ -319,6 +322,7 @@ class Page {
         autocomplete="off"
         autocapitalize="none"
         .value=${live(told?.value ?? '')}
+        ${tied(id, this.#foundOf(own))}
         @input=${type}
       />
       ${roomFor(id, limits.reading)}

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { t, text } from '../words/catalogue.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { stillOpen } from '../still-open/strip.js';
 import { stops } from '../trouble/in-job.js';
 
@@ -96,7 +96,11 @@ function finish(job, control) {
     <p>
       ${missing.length ? t('job.finish.missing', { count: missing.length }) : t('job.finish.ready')}
     </p>
-    ${then} ${findings(control.findingsAbout(({ kind }) => kind === 'finish'))}
+    ${then}
+    ${said(
+      '',
+      control.findingsAbout(({ kind }) => kind === 'finish'),
+    )}
     <button type="button" class="main" @click=${() => control.finish()}>${t('job.finish')}</button>
   </section>`;
 }

@@ -4,7 +4,7 @@ import { settings } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
 import { draftMark } from '../ui/draft-mark.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { own, setOwn } from '../site/own.js';
 import { Ruler } from './ruler.js';
 import { judged, summed } from './verdict.js';
@@ -171,7 +171,10 @@ class Look {
         <div class="judged" aria-live="polite">
           ${look ? judged(look) : nothing} ${look ? this.#comparing(look) : nothing}
         </div>
-        ${findings(this.#control.findingsAbout((e) => e.kind === 'look' && e.step === this.step.id))}
+        ${said(
+          '',
+          this.#control.findingsAbout((e) => e.kind === 'look' && e.step === this.step.id),
+        )}
         ${draftMark(this.#control.standing(this.id))}
         ${open ? html`<button type="submit" class="main">${t('look.keep')}</button>` : nothing}
         ${!open && look ? html`<p class="kept">✓ ${t('look.kept')}</p>` : nothing}

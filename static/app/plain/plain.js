@@ -5,7 +5,7 @@ import { letGo, photos } from '../photos/photos.js';
 import { takePhoto } from '../photos/take.js';
 import { watchDrafts } from '../store/drafts.js';
 import { address } from '../ui/address.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { section } from '../ui/section.js';
 import { loadWordsOf, t, verbatim } from '../words/catalogue.js';
 import { cut } from '../words/cut.js';
@@ -76,7 +76,7 @@ class PlainReading {
       <section>
         <h2>${t('plain.why')}</h2>
         <p>${t('plain.found')}</p>
-        ${findings(found)}
+        ${said('', found)}
         <p>${t('plain.what')}</p>
         <p class="entry">
           <button type="button" @click=${() => this.#save(job)}>${t('plain.save')}</button>

@@ -69,6 +69,7 @@ const sheet = ({
   tools = [],
   steps = [],
   gaps = [],
+  filterNth = 0,
 }) => html`
   <header>
     <h1>${text(name)}</h1>
@@ -80,7 +81,10 @@ const sheet = ({
       ${t('paper.standing', { marks: marks() })}
     </p>
   </header>
-  ${section('paper.oil', oils.filter(({ today }) => today).map(oil))}
+  ${section('paper.oil', [
+    ...oils.filter(({ today }) => today).map(oil),
+    filterNth ? html`<p>${t('plan.filter-nth', { nth: filterNth })}</p>` : nothing,
+  ])}
   ${section(
     'plan.gaps',
     gaps.map(({ word, values }) => html`<p>${box} ${t(word, values)}</p>`),
@@ -99,9 +103,10 @@ const sheet = ({
 `;
 
 /** @param {Oil} oil */
-const oil = ({ role, due, need }) =>
+const oil = ({ role, due, need, read = [] }) =>
   html`<p>
     <strong>${t(role)}: ${figure(due)}</strong> · ${figure(need)}
+    ${read.map((f) => html`· ${t(f.name)} ${figure(f)} `)}
     <span class="blank">${t('paper.oil.in')}</span>
   </p>`;
 

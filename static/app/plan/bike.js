@@ -159,7 +159,7 @@ function remarks({ notes = [], notesAt = [] }) {
  * @param {(values: Bench) => void} change
  * @param {DueSection} due
  */
-function today(bench, { oils = [], also, mayKeepFilter } = {}, change, due) {
+function today(bench, { oils = [], also, mayKeepFilter, filterNth = 0 } = {}, change, due) {
   const system = (value) => {
     set('system', value).catch(() => {}); // a store that is missing must not stop the plan
     change({ system: value });
@@ -180,6 +180,7 @@ function today(bench, { oils = [], also, mayKeepFilter } = {}, change, due) {
           )
         : nothing
     }
+    ${filterNth ? html`<p><small>${t('plan.filter-nth', { nth: filterNth })}</small></p>` : nothing}
     ${radios('plan.place', 'plan.place', bench.place ?? undefined, limits.places ?? [], (v) =>
       change({ place: v, getHome: offersShort(v) }),
     )}

@@ -1,6 +1,7 @@
 import { batches } from '../core/batches.js';
 import { call, core } from '../core/client.js';
 import { loadLimits } from '../core/limits.js';
+import { inTurn } from '../site/in-turn.js';
 import { use, write } from './database.js';
 import { aboutLast, factsOf, tell } from './facts.js';
 import { bikeRows, saveSetting, setting } from './store.js';
@@ -75,8 +76,7 @@ export function tied(facts) {
   return [...groups.values()];
 }
 
-/** One after the other: @type {Promise<unknown>} */
-let making = Promise.resolve();
+const making = inTurn();
 
 /**
  * Makes anew what lists show of the bikes of which something has changed since; of all of
@@ -84,11 +84,7 @@ let making = Promise.resolve();
  *
  * @param {boolean} [all]
  */
-export function freshBikes(all = false) {
-  const made = making.then(() => makeFresh(all));
-  making = made.catch(() => {});
-  return made;
-}
+export const freshBikes = (all = false) => making(() => makeFresh(all));
 
 /** @param {boolean} all */
 async function makeFresh(all) {

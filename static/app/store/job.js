@@ -10,6 +10,7 @@ import * as store from './store.js';
 import { announce } from './windows.js';
 import { loadWordsOf } from '../words/catalogue.js';
 import { today } from '../words/dates.js';
+import { inTurn } from '../site/in-turn.js';
 import { newId } from '../site/new-id.js';
 
 /** @import { Answer, Bench, Card, Event, Finding, Past, Plan, Stage, State, Told } from '../core/core.d.ts' */
@@ -229,19 +230,7 @@ export class Job {
   }
 
   // Events are added, and those of other windows read, one at a time.
-  /** @type {Promise<unknown>} */
-  #turn = Promise.resolve();
-
-  /**
-   * @template T
-   * @param {() => Promise<T>} action
-   * @returns {Promise<T>}
-   */
-  #inTurn(action) {
-    const done = this.#turn.then(action);
-    this.#turn = done.catch(() => {});
-    return done;
-  }
+  #inTurn = inTurn();
 
   /** Reads what other windows added to this job; resolves to whether there was anything. */
   refresh() {

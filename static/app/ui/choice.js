@@ -14,10 +14,11 @@ import { t } from '../words/catalogue.js';
  * @param {Value[]} values
  * @param {(value: Value) => void} pick
  * @param {string} [apart]
+ * @param {string} [about] id of what was found about it
  */
-export function radios(legend, words, value, values, pick, apart = '') {
+export function radios(legend, words, value, values, pick, apart = '', about = '') {
   const lines = values.map((v) => ({ id: v, label: t(`${words}.${v}`) }));
-  return namedRadios(legend, lines, value, pick, apart);
+  return namedRadios(legend, lines, value, pick, apart, about);
 }
 
 /**
@@ -29,9 +30,10 @@ export function radios(legend, words, value, values, pick, apart = '') {
  * @param {Value | undefined} value
  * @param {(value: Value) => void} pick
  * @param {string} [apart]
+ * @param {string} [about]
  */
-export const namedRadios = (legend, lines, value, pick, apart = '') =>
-  html`<fieldset class="choice">
+export const namedRadios = (legend, lines, value, pick, apart = '', about = '') =>
+  html`<fieldset class="choice" aria-describedby=${about || nothing}>
     <legend>${t(legend)}</legend>
     ${lines.map(
       ({ id, label, lang }) =>

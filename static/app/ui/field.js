@@ -2,18 +2,20 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { hasWord, t, text } from '../words/catalogue.js';
 import { fitted, roomFor } from './letters.js';
+import { tied } from './said.js';
 import { taps } from './taps.js';
 
-/** @import { Field } from '../core/core.d.ts' */
+/** @import { Field, Finding } from '../core/core.d.ts' */
 
 /**
  * What a person types or chooses in. `type` is called at each letter, `set` with
  * what is entered.
  *
- * `names` are those of a choice among things: a word, and where the thing is; `none` is
+ * `found` is what was found about it, which stands below. `names` are those of a choice among things: a word, and where the thing is; `none` is
  * the word for none of them.
  *
  * @typedef {{ id: string, value: any, label: unknown, hint?: unknown,
+ *   found?: Finding[],
  *   names?: Map<string, [string, string?]>, none?: string, type: (text: string) => void, set: (value: any) => void }} Control
  *
  * @param {Field} field
@@ -26,10 +28,12 @@ export function control(field, is) {
 }
 
 /** @param {Control} is */
-const tick = ({ value, label, set }) =>
+const tick = ({ id, value, label, found, set }) =>
   html`<label class="ticked">
     <input
+      id=${id}
       type="checkbox"
+      ${tied(id, found)}
       .checked=${live(Boolean(value))}
       @change=${(/** @type {any} */ { target }) => set(target.checked)}
     />
@@ -42,7 +46,7 @@ const tick = ({ value, label, set }) =>
  */
 function choice(
   { name, words = [], family = '' },
-  { id, value = '', label, names, none = 'bench.choose', set },
+  { id, value = '', label, found, names, none = 'bench.choose', set },
 ) {
   // What an earlier version asked for stands there as long as it is the answer.
   const once = !words.includes(value) && hasWord(`${family}${value}`) ? [value] : [];
@@ -52,7 +56,12 @@ function choice(
     return place ? `${t(is)} · ${text(place)}` : t(is);
   };
   return html`<label for=${id}>${label}</label>
-    <select id=${id} name=${name} @change=${(/** @type {any} */ { target }) => set(target.value)}>
+    <select
+      id=${id}
+      name=${name}
+      ${tied(id, found)}
+      @change=${(/** @type {any} */ { target }) => set(target.value)}
+    >
       ${['', ...words, ...once].map(
         (word) =>
           html`<option value=${word} .selected=${live(word === value)}>
@@ -66,11 +75,11 @@ function choice(
  * @param {Field} field
  * @param {Control} is
  */
-const entry = (field, { id, value = '', label, hint, type, set }) => {
+const entry = (field, { id, value = '', label, hint, found, type, set }) => {
   const { kind, low = 0, high, lines } = field;
   return html`<label for=${id}>${label} ${hint}</label>
     ${kind === 'share' ? slider({ value, label, low, high, set }) : nothing}
-    ${(lines ? area : line)(field, { id, value, type, set })}`;
+    ${(lines ? area : line)(field, { id, value, found, type, set })}`;
 };
 
 /** How far a share is slid at once, in percent: a glove moves no finer. */
@@ -93,10 +102,11 @@ const slider = ({ value, label, low, high, set }) =>
   />`;
 
 /** @type {(field: Field, is: Omit<Control, 'label'>) => unknown} */
-const area = ({ name, letters }, { id, value, type, set }) =>
+const area = ({ name, letters }, { id, value, found, type, set }) =>
   html`<textarea
       id=${id}
       name=${name}
+      ${tied(id, found)}
       rows="4"
       .value=${live(value)}
       @input=${(/** @type {any} */ { target }) => type(fitted(target))}
@@ -105,10 +115,11 @@ const area = ({ name, letters }, { id, value, type, set }) =>
     ${roomFor(id, letters)}`;
 
 /** @type {(field: Field, is: Omit<Control, 'label'>) => unknown} */
-const line = ({ name, letters }, { id, value, type, set }) =>
+const line = ({ name, letters }, { id, value, found, type, set }) =>
   html` <input
       id=${id}
       name=${name}
+      ${tied(id, found)}
       .value=${live(value)}
       autocomplete="off"
       autocapitalize="none"

@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../words/catalogue.js';
 import { control } from './field.js';
-import { finding } from './findings.js';
 import { hint, label, named } from './labels.js';
+import { said } from './said.js';
 import { own, setOwn } from '../site/own.js';
 
 /** @import { Field, Finding } from '../core/core.d.ts' */
@@ -99,25 +99,31 @@ export class Fields {
     const about = found.filter((f) => f.where === where);
     if (field.kind === 'list') return this.#list(field, values, where, found);
     return html`<div class="field">
-      ${this.#control(field, values, where)} ${this.#said(field, about)}
+      ${this.#control(field, values, where, about)} ${this.#said(field, where, about)}
     </div>`;
   }
 
-  #said = (/** @type {Field} */ field, /** @type {Finding[]} */ about) =>
-    about.map((found) => finding(named(this.#form.op, field, found)));
+  /** @type {(field: Field, where: string, about: Finding[]) => unknown} */
+  #said = (field, where, about) =>
+    said(
+      idOf(where),
+      about.map((found) => named(this.#form.op, field, found)),
+    );
 
   /**
    * @param {Field} field
    * @param {{ [name: string]: any }} values
    * @param {string} where
+   * @param {Finding[]} found
    */
-  #control(field, values, where) {
+  #control(field, values, where, found) {
     const set = (/** @type {unknown} */ value) => {
       if (full(value)) setOwn(values, field.name, value);
       else delete values[field.name];
     };
     return control(field, {
-      id: `field${where.replaceAll('/', '-')}`,
+      id: idOf(where),
+      found,
       value: own(values, field.name),
       label: label(this.#form.op, field),
       hint: hint(this.#form.op, field),
@@ -166,7 +172,7 @@ export class Fields {
       <summary>
         ${label(this.#form.op, field)} (${rows.filter((row) => full([row])).length})
       </summary>
-      ${this.#said(field, about)}
+      ${this.#said(field, where, about)}
       ${rows.map(
         (row, n) =>
           html`<div class="row">
@@ -180,6 +186,9 @@ export class Fields {
     </details>`;
   }
 }
+
+/** @param {string} where */
+const idOf = (where) => `field${where.replaceAll('/', '-')}`;
 
 const full = (/** @type {unknown} */ value) =>
   Array.isArray(value) ? value.some((row) => Object.keys(row).length) : Boolean(value);

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { hasWord, t } from '../words/catalogue.js';
 import { control } from '../ui/field.js';
-import { findings } from '../ui/findings.js';
+import { said, tied } from '../ui/said.js';
 
 /**
  * A question of a visit, answered in the field of that name, which is a draft until it is
@@ -20,6 +20,7 @@ export function asked(account, name, { field = name, kept = '', word = `visit.as
   const is = {
     id: `visit-${field}`,
     value: account.typed(field, kept),
+    found: account.found.get(field),
     label: t(word),
     hint: hasWord(hint) ? html`<small>${t(hint)}</small>` : nothing,
     none: 'visit.choose',
@@ -30,13 +31,12 @@ export function asked(account, name, { field = name, kept = '', word = `visit.as
     },
   };
   return html`<div class="field">
-    ${question.kind === 'moment' ? moment(is) : control(question, is)}
-    ${findings(account.found.get(field))}
+    ${question.kind === 'moment' ? moment(is) : control(question, is)} ${said(is.id, is.found)}
   </div>`;
 }
 
 /** A day and a time on the phone's own clock, "2026-11-30T17:00". */
-function moment({ id, value, label, hint, set }) {
+function moment({ id, value, label, hint, found, set }) {
   const [day = '', time = ''] = value.split('T');
   const join = (...parts) => set(parts.some(Boolean) ? parts.join('T') : '');
   const part = (type, now, enter) => {
@@ -45,6 +45,7 @@ function moment({ id, value, label, hint, set }) {
       <input
         id=${`${id}-${type}`}
         type=${type}
+        ${tied(id, found)}
         .value=${live(now)}
         @change=${({ target }) => enter(target.value)}
       />

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { photos } from '../photos/photos.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { t, verbatim } from '../words/catalogue.js';
 import { asked } from './asked.js';
 
@@ -19,7 +19,7 @@ export function lookRound(account, pictured) {
       <summary>${t('visit.found.add')}</summary>
       ${asked(account, 'found', { field: 'found-what' })}
       ${asked(account, 'text', { field: 'found-text', word: 'visit.ask.found.text' })}
-      ${findings(account.found.get('found'))} ${pictured.draw('visit.found.keep')}
+      ${said('', account.found.get('found'))} ${pictured.draw('visit.found.keep')}
     </details>
   `;
 }

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { fitted, roomFor } from '../ui/letters.js';
 import { t, verbatim } from '../words/catalogue.js';
 import { when } from '../words/dates.js';
@@ -69,7 +69,7 @@ export class Signing {
         />
         ${roomFor(id, account.question('line')?.letters)}
       </div>
-      ${findings(account.found.get(this.#field))}
+      ${said('', account.found.get(this.#field))}
       <p class="entry">
         <button type="button" ?disabled=${this.#pad.empty} @click=${sign}>
           ${t('visit.sign.keep')}

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { photos } from '../photos/photos.js';
 import { namedRadios } from '../ui/choice.js';
-import { findings } from '../ui/findings.js';
+import { said } from '../ui/said.js';
 import { t, verbatim } from '../words/catalogue.js';
 import { when as whenText } from '../words/dates.js';
 import { amount } from './amount.js';
@@ -17,7 +17,7 @@ export function troubles(account, pictured) {
       <summary>${t('visit.trouble.add')}</summary>
       ${asked(account, 'text', { field: 'trouble-text', word: 'visit.ask.trouble.text' })}
       ${asked(account, 'price', { field: 'trouble-price' })} ${currency(account, 'trouble')}
-      ${findings(account.found.get('trouble'))} ${pictured.draw('visit.trouble.keep')}
+      ${said('', account.found.get('trouble'))} ${pictured.draw('visit.trouble.keep')}
     </details>
   `;
 }
@@ -85,7 +85,7 @@ function answering(account, { id }) {
     );
   return html`${namedRadios('visit.ask.answer', lines, account.typed(field), pick, id)}
     ${asked(account, 'way', { field: way })} ${asked(account, 'when', { field: time })}
-    ${findings(account.found.get(`answering-${id}`))}
+    ${said('', account.found.get(`answering-${id}`))}
     <button type="button" ?disabled=${!account.typed(field)} @click=${keep}>
       ${t('visit.answer.keep')}
     </button>`;
