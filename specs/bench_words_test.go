@@ -64,8 +64,8 @@ func editWords(t *testing.T) []family {
 			Word    string
 			Heading struct{ Word, Family, By string }
 			Entries []struct {
-				Word, Family, None string
-				Words              []string
+				Word, Family, None, Group string
+				Words                     []string
 			}
 		}
 		Parts []struct{ Word string }
@@ -89,6 +89,7 @@ func editWords(t *testing.T) []family {
 		for _, e := range s.Entries {
 			add(e.Word)
 			add(e.None)
+			add(e.Group)
 			if e.Family != "" {
 				list = append(list, family{e.Family, e.Words, plain})
 			}

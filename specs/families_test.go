@@ -173,6 +173,7 @@ var radios = regexp.MustCompile(`radios\(\s*'[\w.-]+',\s*'([\w.-]+)',[^\[]*\[('[
 func pageWords(t *testing.T) []family {
 	list := []family{
 		{"core.", matches(t, `state === '(\w+)'`), plain},
+		{"nav.", matches(t, `tab: '(\w+)'`), plain},
 		{"level.", choices(t, "levels", 8), plain},
 		{"due.calendar.", []string{"saved", "shared", "failed"}, plain},
 		{"page.", []string{"out", "in", "level"}, plain},

@@ -102,7 +102,8 @@ function draw(draft, changed) {
         ${repeat(
           front,
           (entry) => entry.at,
-          (entry) => html`${partOf(sections, entry)}${entryField(draft, entry, changed)}`,
+          (entry, n) =>
+            html`${heading(partOf(sections, entry), partOf(sections, front[n - 1]))}${entryField(draft, entry, changed)}`,
         )}
       </section>
       ${repeat(
@@ -128,11 +129,13 @@ function draw(draft, changed) {
   `;
 }
 
-/** Which part of the bike an entry of the first page belongs to. */
-function partOf(sections, { at: place }) {
-  const of = sections.find(({ at: base }) => base && place.startsWith(`${base}/`));
-  return of ? html`<p class="of-part">${t(of.word)}</p>` : nothing;
-}
+/** The word of the part of the bike that an entry of the first page belongs to, if of any. */
+const partOf = (sections, entry) =>
+  sections.find(({ at: base }) => base && entry?.at.startsWith(`${base}/`))?.word;
+
+/** What stands above an entry with which another group begins. */
+const heading = (word, before) =>
+  word && word !== before ? html`<h3 class="of-part">${t(word)}</h3>` : nothing;
 
 /** A fold: its name, and how much of it is written in. It opens where something is found. */
 function cardSection(draft, section, front, changed) {
@@ -156,7 +159,8 @@ function cardSection(draft, section, front, changed) {
     ${repeat(
       entries,
       (entry) => `${entry.at} ${entry.word}`,
-      (entry) => entryField(draft, entry, changed),
+      (entry, n) =>
+        html`${heading(entry.group, entries[n - 1]?.group)}${entryField(draft, entry, changed)}`,
     )}
     ${
       removable

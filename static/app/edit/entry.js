@@ -23,7 +23,12 @@ export function entryField(draft, entry, changed) {
   const id = idOf('entry', draft, entry.at);
   const all = [...(unread?.findings ?? []), ...(echo?.notes ?? []), ...about];
   const found = all.map((one) => named(entry, one));
-  return html`<div class="field">
+  const stated = (isFigure(entry) || entry.stated) && text;
+  return html`<div
+    class="field"
+    role=${stated ? 'group' : nothing}
+    aria-label=${stated ? t(entry.word) : nothing}
+  >
     ${control(
       { name: entry.at, kind, words: entry.words, family: entry.family, ...room(entry.kind) },
       {
@@ -36,7 +41,7 @@ export function entryField(draft, entry, changed) {
         hint: nothing,
       },
     )}
-    ${(isFigure(entry) || entry.stated) && text ? origin(draft, entry, about, changed) : nothing}
+    ${stated ? origin(draft, entry, about, changed) : nothing}
     ${unentered(draft, entry.at, changed, entering)}
     ${echo && echo.text !== text ? html`<p class="kept">${t('edit.read-as', { text })}</p>` : nothing}
     ${said(id, found, Boolean(unread ?? echo))}
