@@ -74,12 +74,13 @@ func planWords(t *testing.T) []family {
 		{"figure.", figures, plain},
 		{"method.", arguments(jobs, "Estimate", 1), plain},
 		{"lookup.", slices.Concat(arguments(jobs, "Card", 2), arguments(jobs, "Unknown", 1), arguments(jobs, "gap", 1)), plain},
-		{"gap.", arguments(jobs, "gap", 0), plain},
+		{"gap.", arguments(jobs, "gap", 0), []string{"", ".of"}},
 		{"asked.names.", texts(find.Named), plain},
 		{"facts.", []string{"2", "3"}, plain},
 		{"grade.", []string{"2", "3"}, plain},
 		{"mark.", []string{"2", "3"}, plain},
 		{"either.", []string{"2", "3"}, plain},
+		{"plate.tool.", platedTools(), plain},
 		{"ask.", append(slices.Clone(plan.Readings), job.AskOther, job.AskSeen), plain},
 		{"use.", texts([]due.Use{due.Gained, due.Risen, due.Little, due.Usual, due.High, due.Undue}), plain},
 		{"use-trend.", texts([]due.Trend{due.Steady, due.More, due.Less, due.Doubled}), plain},
@@ -99,6 +100,17 @@ func planWords(t *testing.T) []family {
 		{"amend.", texts([]fill.Advice{fill.AddOil, fill.Leave, fill.Full, fill.TakeOut, fill.Unsure}), plain},
 		{"poured.", texts([]fill.Verdict{fill.Short, fill.Right, fill.Over, fill.FarOver, fill.NoFigure}), plain},
 	}
+}
+
+// platedTools are what a fastener may be turned with, as the plate calls it.
+func platedTools() []string {
+	tools := []string{"filter-cup", "filter-grip", "size-unknown", "hexagon-bit"}
+	for _, drive := range card.Drives {
+		if drive != card.Hand && drive != card.Strap {
+			tools = append(tools, string(drive))
+		}
+	}
+	return tools
 }
 
 // unitsInWords are the units that the core writes as a word of English: all others

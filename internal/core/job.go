@@ -33,6 +33,15 @@ func makePlan(i *planInput, read []finding.Finding) (*plan.Plan, []finding.Findi
 	return plan.Resume(c, i.bench, i.steps)
 }
 
+// readPlan is makePlan for somebody who reads it.
+func readPlan(i *planInput, read []finding.Finding) (*plan.Plan, []finding.Finding) {
+	p, list := makePlan(i, read)
+	if p != nil {
+		p.LayPlate()
+	}
+	return p, list
+}
+
 // replayInput is a job: what it is planned from, and its events.
 type replayInput struct {
 	planInput

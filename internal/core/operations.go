@@ -41,7 +41,7 @@ var operations = [...]Operation{
 	operation("lay-over", layOver),
 	operation("limits", limits),
 	operation("old-oil", oldOil),
-	operation("plan", makePlan),
+	operation("plan", readPlan),
 	operation("read-entry", readEntry),
 	tolerant(operation("replay", replay)),
 	operation("roadside", besideBike),

@@ -39,7 +39,7 @@ func BikeOf(checked *card.Checked, system quantity.System) (*Bike, []finding.Fin
 		return nil, list
 	}
 	c := checked.Card()
-	b := &Bike{ID: c.ID, Name: p.Name, Years: years(c), Layout: "layout." + string(c.Layout), Invented: c.Invented, Gaps: len(p.Gaps)}
+	b := &Bike{ID: c.ID, Name: p.Name, Years: p.Years, Layout: "layout." + string(c.Layout), Invented: c.Invented, Gaps: len(p.Gaps)}
 	for _, o := range p.Oils {
 		if o.Today {
 			b.Oils = append(b.Oils, Oil{Circuit: o.Circuit, Role: o.Role, Today: true, Due: o.Due, Grades: o.Grades, Need: o.Need})

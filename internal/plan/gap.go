@@ -30,6 +30,35 @@ func (p *planner) gap(word, lookup, of, place string) {
 	p.plan.Gaps = append(p.plan.Gaps, g)
 }
 
+// tellGapsApart says in a word of which thing each figure is missing, for a list of lines:
+// of what it is, or where it is, where the day has several of the kind.
+func (p *planner) tellGapsApart() {
+	for i := range p.plan.Gaps {
+		g := &p.plan.Gaps[i]
+		g.Values["which"] = g.Values["of"]
+		if place := g.Values["place"]; place != "" && place[0] != '@' && p.severalOf(g) {
+			g.Values["which"] = place
+		}
+	}
+}
+
+// severalOf reports whether what a gap is of may be taken for another: a fastener of the
+// kind that is turned today, or the thing of a gap that is called the same.
+func (p *planner) severalOf(g *Gap) bool {
+	n := 0
+	for i := range p.plan.Bolts {
+		if b := &p.plan.Bolts[i]; b.Today && g.Values["of"] == "@"+b.Purpose {
+			n++
+		}
+	}
+	for i := range p.plan.Gaps {
+		if o := &p.plan.Gaps[i]; o != g && o.Word == g.Word && o.Values["of"] == g.Values["of"] {
+			n = 2
+		}
+	}
+	return n > 1
+}
+
 // boltGaps notes what is not known of a fastener that is turned with a tool.
 func (p *planner) boltGaps(b *card.Bolt, purpose string) {
 	place := orWord(b.Place, "unknown.place")

@@ -99,6 +99,31 @@ func TestGaps_AreReal(t *testing.T) {
 	plantest.Samples(t, func(t *testing.T, c *card.Card, _ plan.Bench, p *plan.Plan) { check(t, c, p) })
 }
 
+// The lines of what is not known are told apart as well as its sentences are, and none is
+// of a thing that could be another of the day.
+func TestGaps_LinesAreToldApart(t *testing.T) {
+	everyPlan(t, func(t plantest.Reporter, _ *card.Card, p *plan.Plan) {
+		lines := map[string]string{}
+		for _, g := range p.Gaps {
+			plantest.Say(t, g.Word+".of", g.Values)
+			line, whole := plantest.Text("@"+g.Word+".of", g.Values), plantest.Text("@"+g.Word, g.Values)
+			if other, twice := lines[line]; twice && other != whole {
+				t.Errorf("%q is said of %q and of %q", line, other, whole)
+			}
+			lines[line] = whole
+			same := 0
+			for _, b := range p.Bolts {
+				if b.Today && b.Place != "" && g.Values["which"] == "@"+b.Purpose {
+					same++
+				}
+			}
+			if place := g.Values["place"]; same > 1 && place != "@unknown.place" {
+				t.Errorf("%q may be of %d things", line, same)
+			}
+		}
+	})
+}
+
 // Each part says of which oil it is and where it goes; no two lines of seals say the same.
 func TestParts_SayCircuitAndPlace(t *testing.T) {
 	check := func(t plantest.Reporter, p *plan.Plan) {

@@ -19,7 +19,9 @@ import (
 type Plan struct {
 	CardID   string
 	Name     string // make and model
+	Years    string // "2014–2021"; "" where the card doesn't say
 	Invented bool
+	Plate    []PlateFigure // until LayPlate there is nothing on it
 	Oils     []Oil
 	Bolts    []BoltSheet
 	Parts    []Item
@@ -41,7 +43,9 @@ type Plan struct {
 func (p *Plan) Members(m *wire.Members) {
 	m.String("card", &p.CardID, wire.Required)
 	m.String("name", &p.Name, wire.Required)
+	m.String("years", &p.Years)
 	m.Bool("invented", &p.Invented)
+	wire.List(m, "plate", &p.Plate)
 	wire.List(m, "oils", &p.Oils)
 	wire.List(m, "bolts", &p.Bolts)
 	wire.List(m, "parts", &p.Parts)
@@ -96,7 +100,7 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 	p := &planner{
 		off: map[string]bool{}, on: map[string]bool{},
 		day:  &day{card: withHolders(c), bench: &b, inFront: map[string]bool{}, print: shown.Printer{System: b.System, Sources: c.Sources}},
-		plan: &Plan{CardID: c.ID, Name: c.Make + " " + c.Model, Invented: c.Invented, Findings: checked.Doubts()},
+		plan: &Plan{CardID: c.ID, Name: c.Make + " " + c.Model, Years: years(c), Invented: c.Invented, Findings: checked.Doubts()},
 	}
 	p.plan.day = p.day
 	p.air()
@@ -106,6 +110,7 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 	p.bolts()
 	p.parts()
 	p.sealGaps()
+	p.tellGapsApart()
 	p.sequence()
 	p.notes()
 	p.tools()

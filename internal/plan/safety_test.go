@@ -35,10 +35,11 @@ func everyPlan(t *testing.T, check func(t plantest.Reporter, c *card.Card, p *pl
 	}
 }
 
-// sampled is a sample card with the plan of one bench.
+// sampled is a sample card with one bench and its plan.
 type sampled struct {
-	card *card.Card
-	plan *plan.Plan
+	card  *card.Card
+	bench plan.Bench
+	plan  *plan.Plan
 }
 
 // samplePlans makes the plans of the sample cards on every bench, once for all checks.
@@ -48,7 +49,7 @@ var samplePlans = sync.OnceValue(func() []sampled {
 		c, _ := card.Read(text)
 		for _, b := range plantest.Benches(c) {
 			p, _ := plantest.Made(c, b)
-			list = append(list, sampled{c, p})
+			list = append(list, sampled{c, b, p})
 		}
 	}
 	return list

@@ -1645,7 +1645,11 @@ export interface Plan {
   card: string;
   /** make and model */
   name: string;
+  /** "2014–2021"; "" where the card doesn't say */
+  years?: string;
   invented?: boolean;
+  /** until LayPlate there is nothing on it */
+  plate?: PlateFigure[];
   oils?: Oil[];
   bolts?: BoltSheet[];
   parts?: Item[];
@@ -1662,6 +1666,46 @@ export interface Plan {
    */
   filterNth?: Count;
   findings?: Finding[];
+}
+
+/**
+ * PlateFigure is a figure on the plate of a plan: what somebody who has done the job before reads
+ * first. Its name and texts are filled from its values.
+ */
+export interface PlateFigure {
+  /** word id */
+  name: string;
+  /** in the person's units first */
+  texts?: string[];
+  standing?: Standing;
+  /** title of the document */
+  source?: string;
+  page?: string;
+  /** in the card's words, or a word id after "@" */
+  method?: string;
+  kept?: string;
+  /** word id; only for what is not known */
+  lookup?: string;
+  /** Values fill a text that is a word id after "@". */
+  values?: { [name: string]: string };
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  low?: InFigure;
+  /**
+   * Low and High are the figure itself, in the unit that specs/ops.md names: only where a
+   * calculation gives them.
+   */
+  high?: InFigure;
+  /** id of the circuit or fastener */
+  of: string;
+  /** its text is words, and no number that is drawn large */
+  words?: boolean;
+  /** how many of them, where more than one is tightened so */
+  count?: Count;
+  /** what is read with it: texts, or word ids after "@" */
+  beside?: string[];
 }
 
 /** BoltSheet is the sheet of one fastener. */

@@ -12,9 +12,10 @@ import { DueSection } from '../due/section.js';
 import { finding, findings } from '../ui/findings.js';
 import { toDetails, toEdit, toPaper, toTrouble } from './links.js';
 import { another, Machine } from './machine.js';
+import { plate } from './plate.js';
 import { asks, corrected, told, twins } from './told.js';
-import { boltSheets, gaps, lists, oilSheets, stages } from './sheets.js';
-import { section } from '../ui/section.js';
+import { boltSheets, gaps, leftAlone, lists, oilSheets, stages } from './sheets.js';
+import { fold, section } from '../ui/section.js';
 
 /** @import { Answer, Bench, Card, Plan } from '../core/core.d.ts' */
 
@@ -96,36 +97,47 @@ export async function bike([id, alone], app) {
     },
   };
   screen.draw = () =>
-    html`${draw(machine, bench, answer, change, due, acts)}
-    ${state.asking ? asks(machine, acts) : nothing} ${begin(answer, acts)} ${twins(machine, acts)}
-    ${machine.id ? toDetails(machine.id) : nothing} ${toTrouble(machine.id || id)}
-    ${toPaper(bench, id, alone)}
-    ${machine.at.key && machine.at.key !== machine.at.card?.id ? toEdit(machine.at.key) : nothing}`;
+    html`${draw(machine, bench, answer, change, due, acts, state.asking)}
+      <p class="entry">
+        ${toTrouble(machine.id || id)} ${machine.id ? toDetails(machine.id) : nothing}
+        ${toPaper(bench, id, alone)}
+        ${machine.at.key && machine.at.key !== machine.at.card?.id ? toEdit(machine.at.key) : nothing}
+      </p>
+      ${twins(machine, acts)} ${begin(answer, acts)}`;
   makePlan();
   due.begin(bench, change);
   return screen;
 }
 
-function draw(machine, bench, answer, change, due, acts) {
+function draw(machine, bench, answer, change, due, acts, asking) {
   const { card } = machine;
+  const plan = answer?.ok;
   return html`
     <h1 tabindex="-1">${text(machine.name)}</h1>
-    ${told(machine)} ${corrected(machine, acts)}
-    ${card.invented ? html`<p class="invented"><strong>${t('invented')}.</strong> ${t('invented.note')}</p>` : nothing}
-    ${answer && bench.place ? html`${today(bench, answer.ok, change, due)}${shortOrWhole(bench, change)}` : nothing}
-    ${due.line()} ${answer ? sheets(card, answer) : html`<p>${t('plan.waiting')}</p>`}
+    ${told(machine, [plan?.years, card.invented && t('plan.invented')])} ${corrected(machine, acts)}
+    ${plan && bench.place ? shortOrWhole(bench, change) : nothing}
+    ${asking ? asks(machine, acts) : nothing}
+    ${plan ? figures(plan) : answer ? findings(answer.findings) : html`<p>${t('plan.waiting')}</p>`}
+    ${plan && bench.place ? today(bench, plan, change, due) : nothing} ${due.line()}
+    ${plan ? lines(card, plan) : nothing}
   `;
 }
 
-function sheets(card, answer) {
-  if (!answer.ok) return findings(answer.findings);
-  const { oils, bolts, parts, tools, steps, gaps: missing, findings: doubts = [] } = answer.ok;
-  return html`
-    ${missing ? gaps(missing) : nothing} ${oilSheets(oils)} ${boltSheets(bolts)}
-    ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing}
-    ${lists('plan.parts', parts)} ${lists('plan.tools', tools)} ${remarks(card)} ${stages(steps)}
-    <p class="caution">${t('plan.manual-wins')}</p>
-  `;
+/** What somebody who knows the job looks for, and what has to be found before it. */
+function figures({ plate: plated, bolts, gaps: missing, findings: doubts = [] }) {
+  return html`<section class="first-seen">
+      <h2 class="hidden">${t('plate.title')}</h2>
+      ${plated?.length ? plate(plated) : nothing}
+      <p class="line">${t('plan.manual-first')}</p>
+      ${leftAlone(bolts)}
+    </section>
+    ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing} ${gaps(missing)}`;
+}
+
+/** What is laid out and read before a job, as far as one wants to. */
+function lines(card, { oils, bolts, parts, tools, steps }) {
+  return html`${lists('plan.parts', parts)} ${lists('plan.tools', tools)} ${stages(steps)}
+  ${oilSheets(oils)} ${boltSheets(bolts)} ${remarks(card)}`;
 }
 
 /** The bar with which a job begins, once there is a plan. */
@@ -141,8 +153,7 @@ const begin = (answer, acts) =>
 
 /** What the card says in its own words: of the job, and of a moment of it. */
 function remarks({ notes = [], notesAt = [] }) {
-  if (!notes.length && !notesAt.length) return nothing;
-  return section('plan.remarks', [
+  return fold('plan.remarks', notes.length + notesAt.length, [
     ...notes.map((note) => html`<p>${verbatim(note)}</p>`),
     ...notesAt.map(
       ({ at, text: note }) =>

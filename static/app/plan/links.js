@@ -6,22 +6,20 @@ import { t } from '../words/catalogue.js';
 
 /** An own card can be changed; a sample stays as it is. */
 export const toEdit = (key) =>
-  html`<p><a class="button quiet" href=${address('edit', key)}>${t('plan.edit')}</a></p>`;
+  html`<a class="button quiet" href=${address('edit', key)}>${t('plan.edit')}</a>`;
 
 /** Where somebody goes who finds that something is wrong with this bike. */
 export const toTrouble = (bike) =>
-  html`<p><a class="button quiet" href=${troubleAt('', { bike })}>${t('job.trouble')}</a></p>`;
+  html`<a class="button quiet" href=${troubleAt('', { bike })}>${t('job.trouble')}</a>`;
 
 /** What is told of a bike, and what can be done with its record. */
 export const toDetails = (id) =>
-  html`<p><a class="button quiet" href=${address('details', id)}>${t('bike.details')}</a></p>`;
+  html`<a class="button quiet" href=${address('details', id)}>${t('bike.details')}</a>`;
 
 /** The job on paper, before it begins. */
 export const toPaper = (bench, id, ...alone) =>
-  html`<p>
-    <a
-      class="button quiet"
-      href=${addressWith(['bench-sheet', id, ...alone.filter(Boolean)], bench)}
-      >${t('plan.paper')}</a
-    >
-  </p>`;
+  html`<a
+    class="button quiet"
+    href=${addressWith(['bench-sheet', id, ...alone.filter(Boolean)], bench)}
+    >${t('plan.paper')}</a
+  >`;

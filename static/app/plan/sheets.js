@@ -1,26 +1,38 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
 import { figureRow, standing, textsOf, value } from '../ui/figure.js';
+import { fold } from '../ui/section.js';
 import { own } from '../site/own.js';
 
 /** @import { Item } from '../core/core.d.ts' */
 
-/** What the card does not know, and where to find it. */
-export function gaps(list) {
-  return html`<section class="gaps-sheet">
-    <h2>? ${t('plan.gaps')}</h2>
-    <p>${t('plan.gaps.note')}</p>
-    <ul>
-      ${list.map(({ word, values, lookup }) => html`<li><strong>${t(word, values)}</strong> ${t(lookup)}</li>`)}
-    </ul>
+/** What the card does not know: a line each, which opens to where it is found. */
+export function gaps(list = []) {
+  if (!list.length) return nothing;
+  return html`<section class="unknowns">
+    <h2>${t('plan.gaps')} <span class="count">${list.length}</span></h2>
+    ${list.map(
+      ({ word, values, lookup }) =>
+        html`<details>
+          <summary><span aria-hidden="true">?</span> ${t(`${word}.of`, values)}</summary>
+          <p>${t(word, values)}. ${t(lookup)}</p>
+        </details>`,
+    )}
   </section>`;
 }
 
+/** What is to be left alone, a line each. */
+export const leftAlone = (bolts = []) =>
+  bolts
+    .filter(({ leave }) => leave)
+    .map(({ place }) => html`<p class="line">✕ ${t('plan.leave.this', { place })}</p>`);
+
 /** How much oil of which kind, circuit by circuit. */
 export function oilSheets(oils) {
-  return html`<section class="oils">
-    <h2>${t('plan.oil')}</h2>
-    ${oils.map(
+  return fold(
+    'plan.oil',
+    oils.length,
+    oils.map(
       (oil) =>
         html`<article class="sheet" ?data-off=${!oil.today}>
           <h3>
@@ -34,27 +46,19 @@ export function oilSheets(oils) {
             ${[oil.chart, oil.rows, ...(oil.figures ?? [])].filter(Boolean).map(figureRow)}
           </dl>
         </article>`,
-    )}
-  </section>`;
+    ),
+  );
 }
 
-/** How tight, fastener by fastener; what is to be left alone comes last. */
+/** How tight, fastener by fastener. */
 export function boltSheets(bolts = []) {
-  const turned = bolts.filter((b) => b.listed);
-  const left = bolts.filter((b) => b.leave);
-  return html`<section class="bolts">
-    <h2>${t('plan.bolts')}</h2>
-    <p>${t('plan.bolts.note')}</p>
-    ${turned.map(bolt)}
-    ${
-      left.length
-        ? html`<h3>✕ ${t('plan.leave')}</h3>
-            <ul>
-              ${left.map((b) => html`<li>${text(b.place)}</li>`)}
-            </ul>`
-        : nothing
-    }
-  </section>`;
+  const turned = bolts.filter(({ listed }) => listed);
+  return fold(
+    'plan.bolts',
+    turned.length,
+    html`<p>${t('plan.bolts.note')}</p>
+      ${turned.map(bolt)}`,
+  );
 }
 
 function bolt(sheet) {
@@ -95,10 +99,11 @@ export const heldAgainst = ({ against, values }) =>
     : nothing;
 
 /** A list of parts or tools to lay out. */
-export function lists(word, items = []) {
-  return html`<section>
-    <h2>${t(word)}</h2>
-    <ul class="items">
+export const lists = (word, items = []) =>
+  fold(
+    word,
+    items.length,
+    html`<ul class="items">
       ${items.map(
         ({ word: id, values, count, against }) =>
           html`<li>
@@ -106,25 +111,23 @@ export function lists(word, items = []) {
             <span>${t(id, values)} ${heldAgainst({ against, values })}</span>
           </li>`,
       )}
-    </ul>
-  </section>`;
-}
+    </ul>`,
+  );
 
-/** The seven stages with their steps, to read before the job. */
+/** The steps by their stages, to read before the job. */
 export function stages(steps) {
   const names = [...new Set(steps.map((s) => s.stage))];
-  return html`<section class="stages">
-    <h2>${t('plan.steps')}</h2>
-    ${names.map((name) => {
+  return fold(
+    'plan.steps',
+    steps.length,
+    names.map((name) => {
       const own = steps.filter((s) => s.stage === name);
-      return html`<details>
-        <summary>
+      return html`<h3>
           ${t(`stage.${name}`)} <small>${t('plan.steps-count', { count: own.length })}</small>
-        </summary>
+        </h3>
         <ol>
           ${own.map((s) => html`<li>${t(s.word, s.values)}</li>`)}
-        </ol>
-      </details>`;
-    })}
-  </section>`;
+        </ol>`;
+    }),
+  );
 }

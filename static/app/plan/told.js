@@ -8,17 +8,22 @@ import { t, text, verbatim } from '../words/catalogue.js';
 
 // What a plan says of the machine that it is for, and of its twins.
 
-/** What is told of the bike, above its plan. */
-export function told({ row, pending, findings: odd, others }) {
+/**
+ * What is told of the bike, above its plan.
+ *
+ * @param {any} machine
+ * @param {unknown[]} [more] what its card says in a word
+ */
+export function told({ row, pending, findings: odd, others }, more = []) {
   if (pending) return html`<p class="must" role="status">${t('bike.late')}</p>`;
-  if (!row) return nothing;
-  const { called, plate, words, owner, aside, figures } = row;
+  const { called, plate, words, owner, aside, figures } = row ?? {};
   const lines = [
+    ...more,
     words && (called || plate || others.length) ? verbatim(words) : '',
     owner ? `${t('bike.owner')}: ${verbatim(owner)}` : '',
     figures?.length ? t('bike.own-figures', { count: figures.length }) : '',
   ].filter(Boolean);
-  return html`${lines.length ? html`<p class="told-of">${lines.join(' · ')}</p>` : nothing}
+  return html`${lines.length ? html`<p class="line">${lines.join(' · ')}</p>` : nothing}
   ${aside ? html`<p class="must">${t('bike.aside')}</p>` : nothing} ${findings(odd)}`;
 }
 

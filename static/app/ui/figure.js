@@ -45,11 +45,11 @@ export const marks = () =>
  * The mark of a figure's standing; opens to say where the figure comes from.
  *
  * @param {ShownFigure} figure
+ * @param {string} [paged] the word for a page of a manual
  */
-export function standing(figure) {
+export function standing(figure, paged = 'standing.manual.page') {
   const { standing: grade = 'unknown', page, kept } = figure;
-  const word =
-    grade === 'manual' && page ? t('standing.manual.page', { page }) : t(`standing.${grade}`);
+  const word = grade === 'manual' && page ? t(paged, { page }) : t(`standing.${grade}`);
   return html`<details class="standing" data-standing=${grade}>
     <summary><span aria-hidden="true">${own(shapes, grade)}</span> ${word}</summary>
     <p>${origin(figure)}${kept ? ` ${t('standing.kept', { why: kept })}` : nothing}</p>
@@ -63,6 +63,21 @@ export function standing(figure) {
  */
 export const textsOf = ({ texts = [], values }) =>
   texts.map((one) => (values && one.startsWith('@') ? t(one.slice(1), values) : text(one)));
+
+const mostLarge = 4; // signs of a number; a longer one, such as a range, is less large
+
+/**
+ * A text of a figure, drawn large: its number larger than its unit.
+ *
+ * @param {string} one
+ */
+export function large(one) {
+  const [, number = one, unit] = /^(\S*\d\S*)[ \u00a0](.+)$/.exec(one) ?? [];
+  return html`<span class="large" ?data-long=${number.length > mostLarge}
+    ><span class="number">${number}</span
+    >${unit ? html`<span class="unit"> ${unit}</span>` : nothing}</span
+  >`;
+}
 
 /**
  * A figure as it is read: the person's unit large, the others beside it.

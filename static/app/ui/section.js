@@ -15,3 +15,22 @@ export const section = (word, content, ...more) =>
         ${content}
       </section>`
     : nothing;
+
+/**
+ * What is read when it is asked for, under its heading with how much there is; nothing when
+ * there is nothing.
+ *
+ * @param {string} word
+ * @param {number} count
+ * @param {unknown} content
+ */
+export const fold = (word, count, content) =>
+  count
+    ? html`<details class="fold">
+        <summary>
+          <h2>${t(word)}</h2>
+          <span class="count">${count}</span>
+        </summary>
+        ${content}
+      </details>`
+    : nothing;

@@ -6,6 +6,7 @@ import { badReading, besideField, doneTo, note, undo } from './job-walk.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { choose, enter, heading, seen, tap, tapText, under, untilSeen } from './person.js';
 import { killBrowser, startAgain, visitOnce } from './restart.js';
+import { openAll } from './screens/on-screen.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -51,6 +52,7 @@ async function readPlan(page) {
   await tapText(page, bike);
   await untilSeen(page, words('plan.bolts'));
   assert.equal(await heading(page), bike);
+  await openAll(page);
   const { value: litres } = card.circuits[0].withFilter;
   const oil = await under(page, words('role.engine'));
   assert.ok(oil.includes(`${litres} L`), oil);

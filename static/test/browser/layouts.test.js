@@ -6,7 +6,8 @@ import { test } from 'node:test';
 import { goTo } from './job-page.js';
 import { openSite } from './open-site.js';
 import { untilState } from './page.js';
-import { choose, seen, tapText, untilSeen } from './person.js';
+import { choose, seen, untilSeen } from './person.js';
+import { openAll } from './screens/on-screen.js';
 import { sampleCard, words } from './words.js';
 
 const cards = readdirSync(new URL('../../../specs/cards', import.meta.url)).map((file) =>
@@ -19,6 +20,7 @@ test('the plan of every sample bike opens, with all of its notes', async (t) => 
   for (const card of cards) {
     await goTo(page, `#/bike/${card.id}`);
     await untilSeen(page, words('plan.start'));
+    await openAll(page);
     const text = await seen(page);
     const said = [...(card.notes ?? []), ...(card.notesAt ?? []).map((note) => note.text)];
     for (const note of said) assert.ok(text.includes(note), `${card.id}: ${note}`);
@@ -35,15 +37,10 @@ test('a centrifugal filter is cleaned when it is chosen, and no longer when not'
   const scraper = words('tool.scraper');
   await goTo(page, `#/bike/${card.id}`);
   await untilSeen(page, words('plan.start'));
+  await openAll(page);
   assert.ok(!(await seen(page)).includes(scraper));
-  await tapText(page, words('plan.today.no-filter', today));
   await choose(page, words('also.centrifugal', { place }));
   await untilSeen(page, scraper);
   await choose(page, words('also.centrifugal', { place }));
   await page.waitForFunction((part) => !document.body.innerText.includes(part), {}, scraper);
 });
-
-const today = {
-  units: words('plan.units.metric'),
-  place: words('plan.place.garage'),
-};

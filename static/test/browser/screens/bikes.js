@@ -48,7 +48,7 @@ export const bike = {
     await untilSeen(page, words('plan.start'));
     await openAll(page);
     await choose(page, words('role.gearbox'));
-    await untilSeen(page, words('plan.gaps.note'));
+    await untilSeen(page, words('plan.gaps'));
     await openAll(page);
   },
   'plan, just opened': async (page) => {
