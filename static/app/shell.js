@@ -5,17 +5,19 @@ import { address } from './ui/address.js';
 import { t } from './words/catalogue.js';
 import { changes } from './settings/changes.js';
 
-// A tab's word is nav.NAME; its sign stands on a field of 24 by 24.
-/** @type {[string, import('lit-html').TemplateResult<2>][]} */
+// Each tab with its word and its sign, which stands on a field of 24 by 24.
+/** @type {[string, string, import('lit-html').TemplateResult<2>][]} */
 const tabs = [
   [
     'bikes',
+    'nav.bikes',
     svg`<path d="M2 17a4 4 0 1 0 8 0a4 4 0 1 0-8 0M14 17a4 4 0 1 0 8 0a4 4 0 1 0-8 0M6 17l3-7h7l2 7M5 9l4 1M13 5h2l1 5" />`,
   ],
-  ['record', svg`<path d="M5 3h14v18H5zM9 8h6M9 12h6M9 16h3" />`],
-  ['bench', svg`<path d="M3 19a9 9 0 0 1 18 0zM12 19l4-6M12 5v2M5 9l1 1" />`],
+  ['record', 'nav.record', svg`<path d="M5 3h14v18H5zM9 8h6M9 12h6M9 16h3" />`],
+  ['bench', 'nav.bench', svg`<path d="M3 19a9 9 0 0 1 18 0zM12 19l4-6M12 5v2M5 9l1 1" />`],
   [
     'settings',
+    'nav.settings',
     svg`<path d="M3 8h4M11 8h10M7 8a2 2 0 1 0 4 0a2 2 0 1 0-4 0M3 16h10M17 16h4M13 16a2 2 0 1 0 4 0a2 2 0 1 0-4 0" />`,
   ],
 ];
@@ -34,9 +36,9 @@ export function shell(app) {
 function navigation({ tab }) {
   return html`<nav class="tabs" aria-label=${t('nav.label')}>
     ${tabs.map(
-      ([name, sign]) =>
+      ([name, word, sign]) =>
         html`<a href=${address(name)} aria-current=${tab === name ? 'page' : nothing}>
-          <svg viewBox="0 0 24 24" aria-hidden="true">${sign}</svg>${t(`nav.${name}`)}
+          <svg viewBox="0 0 24 24" aria-hidden="true">${sign}</svg>${t(word)}
         </a>`,
     )}
   </nav>`;
