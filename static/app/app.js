@@ -55,6 +55,8 @@ export class App {
   changelog = null;
   updateLater = false;
   beside = () => {}; // draws what stands beside the screen
+  /** @type {((screen: Screen) => unknown) | undefined} the list beside a screen, in a wide window */
+  list = undefined;
   later = fetchScreens; // what the first screen may need after its first picture
   /** @type {(draw: () => void) => void} what stays as it is while the screen is drawn anew */
   hold = (draw) => draw();

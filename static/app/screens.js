@@ -11,6 +11,7 @@ import { notifyDue } from './due/notice.js';
 import { edit } from './edit/edit.js';
 import { job } from './job/job.js';
 import { keep } from './backup/keep.js';
+import { listBeside } from './list-beside.js';
 import { label } from './visit/label.js';
 import { offline } from './phone/offline.js';
 import { openJobs } from './others/open-jobs.js';
@@ -35,6 +36,7 @@ export async function begin(app, root) {
   watchTextSize(root);
   watchBars();
   app.hold = underFingers;
+  app.list = listBeside(app);
   writtenBack.see = () => app.fail('job.written-back');
   const { version } = offline.state;
   await Promise.allSettled([

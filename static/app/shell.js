@@ -26,7 +26,7 @@ const tabs = [
 export function shell(app) {
   const { screen } = app;
   return html`
-    ${messages(app)}
+    ${messages(app)} ${app.list?.(screen)}
     <main id="screen" class=${`screen-${screen.name}`}>${screen.draw()}</main>
     <div role="status" class="said">${app.said || nothing}</div>
     ${screen.name === 'job' ? nothing : navigation(screen)}
