@@ -25,7 +25,7 @@ const features = {
   cards: ['bikes'],
   details: ['backup', 'photos'],
   due: [],
-  edit: ['cards'],
+  edit: ['cards', 'plan'],
   job: ['aid', 'look', 'others', 'photos', 'plain', 'still-open', 'trouble', 'visit'],
   look: [],
   others: [],

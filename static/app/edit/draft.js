@@ -12,12 +12,14 @@ import { own } from '../site/own.js';
 import { inTurn } from '../site/in-turn.js';
 import { newId } from '../site/new-id.js';
 
-/** @import { Card } from '../core/core.d.ts' */
+/** @import { Card, PlateFigure } from '../core/core.d.ts' */
 
 /** A card being written: kept after each entry, and half-done as it may be. */
 export class Draft {
   card;
   found = []; // findings about the card, with pointers into it
+  /** @type {PlateFigure[]} what the plate of its plan shows by now */
+  plate = [];
   /** @type {string[]} pointers of what a plan needs most */
   first = [];
   /** @type {Map<string, { text: string, notes: any[] }>} what was typed and taken in, as it was typed */
@@ -277,10 +279,12 @@ export class Draft {
 
   async #check() {
     const { card } = this;
-    const [{ ok, findings = [] }, first] = await Promise.all([
+    const [{ ok, findings = [] }, first, plan] = await Promise.all([
       call('check-card', { card }),
       call('first-entries', { card }),
+      call('plan', { card: named(card), bench: { system: settings.system } }),
     ]);
+    this.plate = plan.ok?.plate ?? [];
     this.first = first.ok?.places ?? this.first;
     this.found = (ok?.findings ?? findings).map((f) => ({
       ...f,
@@ -302,6 +306,14 @@ const pick = ({ standing = 'manual', page, method, kept } = {}) => ({
   page,
   method,
   kept,
+});
+
+/** A card as if it were called something: its figures may be seen before its name is known. */
+const named = (card) => ({
+  ...card,
+  make: card.make || '–',
+  model: card.model || '–',
+  sources: card.sources?.map((source) => ({ ...source, title: source.title || '–' })),
 });
 
 /** Words as a card holds them at an entry: a list, or one text. */

@@ -8,7 +8,9 @@ import { address, go } from '../ui/address.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { entryField, idOf } from './entry.js';
+import { textsOf } from '../ui/figure.js';
 import { finding } from '../ui/findings.js';
+import { plate } from '../plan/plate.js';
 import { above, at } from './pointer.js';
 import { textOf } from './sections.js';
 
@@ -92,25 +94,28 @@ function draw(draft, changed) {
   return html`
     <header class="bar" data-bar>
       <a href=${address('bike', draft.key)} class="all">${t('edit.plan')}</a>
-      <span class="where">${t(state)}</span>
+      ${plateLine(draft.plate)}
     </header>
     <h1 tabindex="-1">${text(`${card.make ?? ''} ${card.model ?? ''}`.trim() || '@edit.title')}</h1>
-    <p>${t(`layout.${card.layout}`)}</p>
-    <div aria-busy=${draft.busy > 0}>
-      <section>
-        <h2>${t('edit.first')}</h2>
+    <p>${t(`layout.${card.layout}`)} <small class="where">${t(state)}</small></p>
+    <div class="beside">
+      <div aria-busy=${draft.busy > 0}>
+        <section>
+          <h2>${t('edit.first')}</h2>
+          ${repeat(
+            front,
+            (entry) => entry.at,
+            (entry, n) =>
+              html`${heading(partOf(sections, entry), partOf(sections, front[n - 1]))}${entryField(draft, entry, changed)}`,
+          )}
+        </section>
         ${repeat(
-          front,
-          (entry) => entry.at,
-          (entry, n) =>
-            html`${heading(partOf(sections, entry), partOf(sections, front[n - 1]))}${entryField(draft, entry, changed)}`,
+          sections,
+          ({ at: pointer, word }) => (pointer ? idOf('part', draft, pointer) : word),
+          (section) => cardSection(draft, section, front, changed),
         )}
-      </section>
-      ${repeat(
-        sections,
-        ({ at: pointer, word }) => (pointer ? idOf('part', draft, pointer) : word),
-        (section) => cardSection(draft, section, front, changed),
-      )}
+      </div>
+      <aside class="stays" aria-label=${t('edit.plate')}>${plateOf(draft.plate)}</aside>
     </div>
     <section>
       <h2>${t('edit.add')}</h2>
@@ -127,6 +132,26 @@ function draw(draft, changed) {
     </section>
     ${others.map(finding)}
   `;
+}
+
+/** The plate of the plan, as far as it is known what it shows. */
+const plateOf = (figures) =>
+  figures.length ? plate(figures) : html`<p>${t('edit.plate.none')}</p>`;
+
+const mostInLine = 3; // figures, which stand in one line of a phone
+
+/** Where the plate has no room beside the form: what is known of it in a line, which opens. */
+function plateLine(figures) {
+  const known = figures.filter(
+    (f) => f.standing !== 'unknown' && f.standing !== 'estimated' && !f.words,
+  );
+  const texts = known.slice(0, mostInLine).map((figure) => textsOf(figure)[0]);
+  return html`<details class="plate-line">
+    <summary>
+      <span class="hidden">${t('edit.plate')}</span> ${texts.join(' · ') || t('edit.plate')}
+    </summary>
+    <div>${plateOf(figures)}</div>
+  </details>`;
 }
 
 /** The word of the part of the bike that an entry of the first page belongs to, if of any. */

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import { keep, openFile, save, tick } from './cards-page.js';
 import { goTo, stored } from './job-page.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
-import { untilState } from './page.js';
+import { polling, untilState } from './page.js';
 import { choose, tap, tapText, untilSeen } from './person.js';
 import { words } from './words.js';
 
@@ -172,4 +172,20 @@ test('a new card asks for five figures first; the rest is folded, and the plan s
   await write(page, '/circuits/0/level/wait', '3 minutes after idling 3–5 min');
   assert.equal(await held(page, '/circuits/0/level/wait'), '3 minutes after idling 3–5 min');
   await untilSeen(page, words('edit.read-as', { text: '3 min' }));
+
+  // Its plate grows: in the line above the form, and beside it where there is room.
+  await write(page, '/circuits/0/withFilter', '4,2');
+  const grown = (selector) =>
+    page.waitForFunction(
+      (of) => document.querySelector(of)?.innerText.includes('4.2'),
+      { polling },
+      selector,
+    );
+  await grown('.plate-line summary');
+  await page.setViewport({ width: 1280, height: 900 });
+  await grown('aside .plate');
+  const [form, beside] = await page.$$eval('.beside > *', (both) =>
+    both.map((side) => side.getBoundingClientRect().toJSON()),
+  );
+  assert.ok(beside.left >= form.right, 'the plate stands beside the form');
 });
