@@ -49,7 +49,7 @@ var rooms = []struct {
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity csv calendar due fault card garage roadside plan find job outlook visit calc books changes"},
+	{"internal/core", "finding date wire ledger quantity oil csv calendar due fault card garage roadside plan find job outlook visit calc books changes"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

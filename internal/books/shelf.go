@@ -299,6 +299,19 @@ func (b *shelf) label(i *ShelfItem, f *ledger.Fact) {
 	}
 }
 
+// SealsOf are the kinds of seals that lie on a shelf as goods of that kind: rings are
+// those without a face, washers the others. Paper gaskets are cut for their place.
+func SealsOf(what Goods) []card.SealKind {
+	var list []card.SealKind
+	for _, kind := range card.SealKinds {
+		ring := kind == card.ORing || kind == card.SquareRing
+		if kind != card.Paper && ring == (what == RingGoods) {
+			list = append(list, kind)
+		}
+	}
+	return list
+}
+
 // sized reads the kind and size of a washer or ring.
 func (b *shelf) sized(i *ShelfItem, f *ledger.Fact) {
 	if seal := card.SealKind(f.Signs["seal"]); seal != "" && !slices.Contains(card.SealKinds, seal) {

@@ -267,3 +267,17 @@ func TestShelve_Set(t *testing.T) {
 		}
 	})
 }
+
+// Every kind of seal that a card may have lies on a shelf as one kind of goods, but for
+// gaskets, which are cut for their place.
+func TestSealsOf(t *testing.T) {
+	washers, rings := books.SealsOf(books.WasherGoods), books.SealsOf(books.RingGoods)
+	for _, kind := range card.SealKinds {
+		if in := slices.Contains(washers, kind) != slices.Contains(rings, kind); in == (kind == card.Paper) {
+			t.Errorf("%s: washers %v, rings %v", kind, washers, rings)
+		}
+	}
+	if len(rings) != 2 {
+		t.Errorf("rings %v", rings)
+	}
+}

@@ -23,10 +23,14 @@ const (
 	writtenLetters = 4000
 )
 
+// theBill is asked for what an estimate may go without.
+const theBill = "bill"
+
 // billFields: money, shares and counts are texts, since how many decimals they
 // may have follows from the currency and the kind of line. The prices' words
 // stand in the order of quote.Mode.
 var billFields = [...]field{
+	{name: "what", kind: aChoice, words: []string{"estimate", theBill}, family: "bill.what."},
 	{name: "number", kind: aText, kept: true},
 	{name: "seller", kind: aText, letters: writtenLetters, lines: true, kept: true},
 	{name: "customer", kind: aText, letters: writtenLetters, lines: true, kept: true},
@@ -87,6 +91,27 @@ func addUp(f *Form, a *Answer) {
 	a.rows("taxes", taxes)
 	if f.has("estimate") {
 		f.compare(a, b.Total)
+	}
+	f.lacks(b.Mode)
+}
+
+// lacks says what a paper has to show and does not, before it is printed: Article 226 of
+// Directive 2006/112/EC lists it for invoices (from memory). The law decides of which
+// bills all of it is asked.
+func (f *Form) lacks(mode quote.Mode) {
+	lack := func(name, code string) {
+		if f.of(name).text == "" {
+			f.say(finding.Note, code, name)
+		}
+	}
+	lack("seller", "bill-no-seller")
+	lack("customer", "bill-no-customer")
+	if f.of("what").text != theBill {
+		return
+	}
+	lack("number", "bill-no-number")
+	if mode == quote.NoTax {
+		lack("remark", "bill-no-tax")
 	}
 }
 

@@ -119,7 +119,7 @@ func TestBill_Materials(t *testing.T) {
 func TestBill_Estimate(t *testing.T) {
 	in := func(price, estimate string) string {
 		text, _ := json.Marshal(`{"currency":"EUR","lines":[{"kind":"flat","price":"` + estimate + `"}]}`)
-		return `{"currency":"EUR","lines":[{"kind":"flat","price":"` + price + `"}],"estimate":` + string(text) + `}`
+		return `{"seller":"We","customer":"You","currency":"EUR","lines":[{"kind":"flat","price":"` + price + `"}],"estimate":` + string(text) + `}`
 	}
 	for _, c := range []struct {
 		price, estimate string
@@ -139,6 +139,38 @@ func TestBill_Estimate(t *testing.T) {
 		}
 		if b.More != c.more || b.Less != c.less || told != c.told {
 			t.Errorf("%s for %s: more %d less %d %q", c.price, c.estimate, b.More, b.Less, told)
+		}
+	}
+}
+
+// What a paper has to show and does not is told of each kind of paper, and of nothing
+// else: seller and customer of both, number and reason of a bill.
+func TestBill_Lacks(t *testing.T) {
+	has := map[string]string{"seller": "We, 3 Mill Lane", "customer": "You", "number": "2026-17", "remark": "Small business", "prices": "net"}
+	for _, c := range []struct{ what, without, want string }{
+		{"estimate", "", ""}, {"bill", "", ""},
+		{"estimate", "seller", "bill-no-seller"}, {"bill", "seller", "bill-no-seller"},
+		{"estimate", "customer", "bill-no-customer"}, {"bill", "customer", "bill-no-customer"},
+		{"estimate", "number", ""}, {"bill", "number", "bill-no-number"},
+		{"bill", "remark", ""}, {"bill", "prices", ""},
+		{"bill", "remark prices", "bill-no-tax"}, {"estimate", "remark prices", ""},
+	} {
+		in := map[string]any{"what": c.what, "currency": "EUR", "tax": "20 %", "lines": []map[string]string{{"kind": "flat", "price": "10"}}}
+		for name, text := range has {
+			if !strings.Contains(c.without, name) {
+				in[name] = text
+			}
+		}
+		text, err := json.Marshal(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var told []string
+		for _, n := range billOf(t, string(text)).Notes {
+			told = append(told, n.Code)
+		}
+		if got := strings.Join(told, " "); got != c.want {
+			t.Errorf("%s without %s: %q, want %q", c.what, c.without, got, c.want)
 		}
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"tidysump/internal/garage"
 	"tidysump/internal/job"
 	"tidysump/internal/ledger"
+	"tidysump/internal/oil"
 	"tidysump/internal/outlook"
 	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
@@ -36,6 +37,8 @@ type limitsAnswer struct {
 	figures                      []card.OwnFigure // that a bike may have of its own
 	goods                        []books.Goods    // that may lie on a shelf
 	things                       []find.Thing     // that may be asked of a bike, and what asks for nothing
+	washers, rings               []card.SealKind  // that goods of these kinds may be
+	wastes                       []oil.Waste      // kinds of old oil
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -61,13 +64,16 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "figures", &a.figures)
 	wire.Texts(m, "goods", &a.goods)
 	wire.Texts(m, "things", &a.things)
+	wire.Texts(m, "washers", &a.washers)
+	wire.Texts(m, "rings", &a.rings)
+	wire.Texts(m, "wastes", &a.wastes)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods, things: find.Named,
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods, things: find.Named, washers: books.SealsOf(books.WasherGoods), rings: books.SealsOf(books.RingGoods), wastes: oil.Wastes,
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

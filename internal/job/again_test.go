@@ -37,6 +37,13 @@ func TestReplay_NextChange(t *testing.T) {
 			t.Errorf("%s: %+v, want %+v", f.name, s.Change, f.want)
 		}
 	}
+	// Finished, the time has its day: twelve months after the finish, by the calendar.
+	finished := plantest.Sample(t, bike)
+	finished.Interval = card.Interval{Span: card.Span{Time: time}}
+	end := job.Event{ID: "end", Seq: 1, Kind: job.Finish, Time: "2026-02-28T10:00:00.000Z"}
+	if s, _ := replayed(finished, plan.Bench{}, []job.Event{end}); s.Change.Day != "2027-02-28" {
+		t.Errorf("finished: %+v", s.Change)
+	}
 	// In severe use it is half of that, as everywhere.
 	c := plantest.Sample(t, bike)
 	c.Interval = card.Interval{Span: card.Span{Distance: distance}}

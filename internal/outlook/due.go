@@ -176,7 +176,7 @@ func (r *reckoner) oil(d *DueOil, c *card.Circuit) {
 		}
 	}
 	var last, at due.Mark
-	span := spanFrom(r.interval)
+	span := job.SpanFrom(r.interval)
 	if own := r.changes(c.ID, 0); len(own) > 0 {
 		last = own[len(own)-1]
 		at = r.nth(c, &span, last)
@@ -255,21 +255,8 @@ func (r *reckoner) first(last, at *due.Mark) {
 	if last[due.Time] == 0 {
 		reached = &r.now
 	}
-	span := spanFrom(*interval)
+	span := job.SpanFrom(*interval)
 	if f, ok := span.FirstAt(&entry, reached); ok {
 		at.First(&f)
 	}
-}
-
-// month is one in the base unit of durations.
-const month = 365.25 / 12 * 24 * 60
-
-// spanFrom gives a card's span in the units of package due, in what is earliest
-// where a figure is a range.
-func spanFrom(s card.Span) due.Span {
-	base := func(f *card.Figure) float64 {
-		a, _ := f.Amount()
-		return a.Base
-	}
-	return due.Span{base(s.Distance), base(s.Hours) / 60, base(s.Time) / month}
 }

@@ -41,7 +41,8 @@ function draw(papers, app) {
   };
   const { ok, findings: refused = [] } = papers.answer;
   // Nobody is scolded before typing.
-  const found = [...(papers.begun() ? refused : []), ...(ok?.notes ?? [])];
+  const notes = (ok?.notes ?? []).filter(({ where }) => !lackedAt.includes(where));
+  const found = [...(papers.begun() ? refused : []), ...notes];
   // The form stays the same on the page, whatever comes of it.
   return html`
     <div class="off-paper">
@@ -56,8 +57,22 @@ function draw(papers, app) {
       ${saving(papers, act)}
       ${ok ? nothing : html`<p>${t(papers.begun() ? 'bill.mend' : 'bill.begin')}</p>`}
     </div>
-    ${ok ? paper(title(papers), nothing, billPaper(papers, ok), app) : nothing}
+    ${ok ? paper(title(papers), lacking(ok), billPaper(papers, ok), app) : nothing}
   `;
+}
+
+// Where a paper lacks what it has to show: that is told above it, and not beside the field.
+const lackedAt = ['/number', '/seller', '/customer', '/remark'];
+
+/** What the paper has to show and does not, before it is printed. */
+function lacking({ notes = [] }) {
+  const lacks = notes.filter(({ where }) => lackedAt.includes(where));
+  return lacks.length
+    ? html`<section class="lacks">
+        <h2>${t('bill.lacks')}</h2>
+        ${findings(lacks)}
+      </section>`
+    : nothing;
 }
 
 const saving = (papers, act) => html`

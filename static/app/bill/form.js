@@ -46,7 +46,11 @@ const adding = ({ words, family }, act) => {
 
 function group(word, names, form, { typed, opened }, begin) {
   // What was opened stays so: it must not close under the fingers.
-  if (begin || form.found.some(({ where }) => names.includes(where.slice(1)))) opened.add(word);
+  if (
+    begin ||
+    form.found.some(({ where, grade }) => grade !== 'note' && names.includes(where.slice(1)))
+  )
+    opened.add(word);
   return html`<details class="more" ?open=${opened.has(word)}>
     <summary>${t(word)}</summary>
     ${names.map((name) => typedField(form, typed, name, ''))}

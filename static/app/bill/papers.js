@@ -115,7 +115,7 @@ export class Papers {
     const counted = structuredClone(this.typed);
     const estimate = this.what === 'bill' ? this.paper('estimate')?.text : undefined;
     const { system } = this.job.record.bench;
-    const answer = await call('bill', { ...this.typed, estimate, system });
+    const answer = await call('bill', { ...this.typed, what: this.what, estimate, system });
     if (asked === this.#asked) Object.assign(this, { answer, counted });
   }
 

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { limits } from '../core/limits.js';
 import { newId } from '../site/new-id.js';
 import { address } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
@@ -11,8 +12,6 @@ import { folded, Form, fresh } from './form.js';
 
 /** @import { Can, CanEntry, OilYear } from '../core/core.d.ts' */
 /** @import { LogLine } from '../store/records.d.ts' */
-
-const wastes = ['engine', 'gear', 'spoiled'];
 
 /**
  * The book of old oil.
@@ -149,7 +148,7 @@ const described = ({ name = '', waste = 'engine', typed = '' } = {}) => [
     name: 'what',
     word: 'books.oil.kind',
     kind: /** @type {const} */ ('choice'),
-    words: wastes,
+    words: limits.wastes ?? [],
     family: 'waste.',
     told: waste,
   },

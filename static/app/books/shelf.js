@@ -8,11 +8,6 @@ import { dayText, today } from '../words/dates.js';
 import { entries } from './entries.js';
 import { folded, Form, fresh, named } from './form.js';
 
-const seals = {
-  washer: ['flat-aluminium', 'flat-copper', 'folded', 'bonded', 'fibre'],
-  ring: ['o-ring', 'square-ring'],
-};
-
 /**
  * The book of the shelf.
  *
@@ -94,7 +89,7 @@ function described(what, { name = '', signs = {} } = {}) {
     name: 'seal',
     word: 'books.shelf.seal',
     kind: /** @type {const} */ ('choice'),
-    words: named(seals, what) || [],
+    words: (what === 'ring' ? limits.rings : limits.washers) ?? [],
     family: 'seal.',
     told: named(signs, 'seal'),
   };

@@ -1496,6 +1496,12 @@ export interface LimitsAnswer {
   goods?: Goods[];
   /** that may be asked of a bike, and what asks for nothing */
   things?: Thing[];
+  /** that goods of these kinds may be */
+  washers?: SealKind[];
+  /** that goods of these kinds may be */
+  rings?: SealKind[];
+  /** kinds of old oil */
+  wastes?: Waste[];
 }
 
 /**
@@ -2079,12 +2085,13 @@ export interface JobTimer {
 
 /**
  * NextChange is when the oil is due again by the card, whichever comes first: at a reading of the
- * odometer, or after a distance where that is not known, and after a time. What is not known is
- * empty.
+ * odometer, or after a distance where that is not known, and after a time, whose day counts from
+ * the finish. What is not known is empty.
  */
 export interface NextChange {
   at?: string;
   after?: string;
+  day?: string;
 }
 
 /**
@@ -3360,6 +3367,7 @@ export interface ConvertAnswer {
 /** What `bill` takes. */
 export interface BillInput {
   system?: System | null;
+  what?: string | null;
   number?: string | null;
   seller?: string | null;
   customer?: string | null;

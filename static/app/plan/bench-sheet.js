@@ -6,12 +6,11 @@ import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
 import { mark, marks, textsOf } from '../ui/figure.js';
 import { box, paper } from '../ui/paper.js';
-import { section } from '../ui/section.js';
 import { own } from '../site/own.js';
 import { Machine } from './machine.js';
 import { heldAgainst } from './sheets.js';
 
-/** @import { PlanAsk, BoltSheet, Oil, Plan, ShownFigure } from '../core/core.d.ts' */
+/** @import { PlanAsk, BoltSheet, Oil, Plan, PlateFigure, ShownFigure } from '../core/core.d.ts' */
 
 /**
  * "#/bench-sheet/BIKE?SYSTEM=…": the job on paper before it begins, to tick by hand;
@@ -61,8 +60,9 @@ const read = (given) =>
   );
 
 /** @param {Plan} plan */
-const sheet = ({
+function sheet({
   name,
+  plate = [],
   oils = [],
   bolts = [],
   parts = [],
@@ -70,94 +70,109 @@ const sheet = ({
   steps = [],
   gaps = [],
   filterNth = 0,
-}) => html`
-  <header>
-    <h1>${text(name)}</h1>
-    <p class="blanks">
-      ${['paper.odometer', 'paper.by', 'paper.sign'].map((word) => html`<span>${t(word)}</span>`)}
-    </p>
-    <p>
-      ${t('paper.written', { date: day(new Date().toISOString()) })} · ${t('plan.manual-wins')}
-      ${t('paper.standing', { marks: marks() })}
-    </p>
-  </header>
-  ${section('paper.oil', [
-    ...oils.filter(({ today }) => today).map(oil),
-    filterNth ? html`<p>${t('plan.filter-nth', { nth: filterNth })}</p>` : nothing,
-  ])}
-  ${section(
-    'plan.gaps',
-    gaps.map(({ word, values }) => html`<p>${box} ${t(word, values)}</p>`),
-    gaps.length,
-  )}
-  ${section('plan.bolts', table(bolts.filter(({ today }) => today)))}
-  ${section(
-    'plan.leave',
-    bolts.filter(({ leave }) => leave).map(({ place }) => html`<p>✕ ${text(place)}</p>`),
-    bolts.some(({ leave }) => leave),
-  )}
-  <div class="two">
-    ${section('plan.parts', ticks(parts))} ${section('plan.tools', ticks(tools, 'ticks run-on'))}
-  </div>
-  ${section('paper.steps', ticks(steps))}
-`;
+}) {
+  const leave = bolts.filter((bolt) => bolt.leave);
+  return html`<div class=${steps.length > few ? 'dense' : ''}>
+    <header>
+      <h1>${text(name)}</h1>
+      <p class="blanks">
+        ${['paper.odometer', 'paper.by', 'paper.sign'].map((word) => html`<span>${t(word)}</span>`)}
+      </p>
+    </header>
+    <ul class="figures">
+      ${oils.filter(({ today }) => today).map((of) => oil(of, plate))}
+      ${bolts.filter(({ today, listed }) => today && listed).map(bolt)}
+    </ul>
+    ${filterNth ? html`<p>${t('plan.filter-nth', { nth: filterNth })}</p>` : nothing}
+    ${run('plan.gaps', gaps, ({ word, values }) => html`${box} ${t(word, values)}`)}
+    ${run('plan.leave', leave, ({ place }) => html`✕ ${text(place)}`)}
+    ${run('plan.parts', parts, tick)} ${run('plan.tools', tools, tick)}
+    <div class="stages">
+      ${[...new Set(steps.map(({ stage }) => stage))].map(
+        (stage) =>
+          html`<section>
+            <h2>${t(`stage.${stage}`)}</h2>
+            <ul class="ticks">
+              ${steps.filter((step) => step.stage === stage).map((step) => html`<li>${tick(step)}</li>`)}
+            </ul>
+          </section>`,
+      )}
+    </div>
+    <footer>
+      <p>
+        ${t('paper.written', { date: day(new Date().toISOString()) })}. ${t('plan.manual-wins')}
+        ${t('paper.standing', { marks: marks() })}
+      </p>
+    </footer>
+  </div>`;
+}
 
-/** @param {Oil} oil */
-const oil = ({ role, due, need, read = [] }) =>
-  html`<p>
-    <strong>${t(role)}: ${figure(due)}</strong> · ${figure(need)}
-    ${read.map((f) => html`· ${t(f.name)} ${figure(f)} `)}
-    <span class="blank">${t('paper.oil.in')}</span>
-  </p>`;
+const few = 42; // steps, which go on one page at their usual size
+
+/** A list that runs on in its line, behind its name. */
+const run = (word, list, draw) =>
+  list.length
+    ? html`<section class="run">
+        <h2>${t(word)}</h2>
+        <ul class="ticks run-on">
+          ${list.map((one) => html`<li>${draw(one)}</li>`)}
+        </ul>
+      </section>`
+    : nothing;
 
 /**
- * A figure with the mark of its standing, which says how far it can be trusted.
+ * A figure that is read across the bench, with its mark, and what qualifies it small.
  *
- * @param {ShownFigure} f
+ * @param {ShownFigure} of
+ * @param {unknown[]} more
  */
-const figure = (f) => html`${textsOf(f).join(' · ') || t('not-known')} ${mark(f)}`;
+function large(of, more) {
+  const [first = t('not-known'), ...others] = textsOf(of);
+  const [, number = first, unit = ''] = first.match(/^([^\p{L}°]+)[ \u00a0](.+)$/u) ?? [];
+  return html`<strong class="large">${number} <small>${unit} ${mark(of)}</small></strong>
+    <small>${[...others, ...more].filter(Boolean).join(' · ')}</small>`;
+}
 
-/** @param {BoltSheet[]} bolts */
-const table = (bolts) =>
-  html`<table>
-    ${bolts.map(
-      ({
-        purpose,
-        place,
-        count = 0,
-        thread,
-        tool,
-        by = 'torque',
-        seal,
-        sealSize,
-        listed,
-        ...figures
-      }) =>
-        html`<tr>
-          <td>${box}</td>
-          <td>
-            ${count > 1 ? t('plan.count', { count }) : nothing}
-            ${t(purpose)}${place ? `: ${text(place)}` : nothing}
-          </td>
-          <td>${thread ? text(thread) : t('not-known')}</td>
-          <td>${tool?.map(text).join(', ') || t('not-known')}</td>
-          <td>
-            ${listed ? figure(/** @type {ShownFigure} */ (own(figures, by)) ?? figures.torque) : '–'}
-          </td>
-          <td>${seal ? [t(seal), text(sealSize ?? '')].filter(Boolean).join(', ') : '–'}</td>
-        </tr>`,
-    )}
-  </table>`;
+/**
+ * How much of which oil, in a cell; what of it goes in first, in one more.
+ *
+ * @param {Oil} oil
+ * @param {PlateFigure[]} plate
+ */
+function oil({ circuit, role, due, need, read = [] }, plate) {
+  const [, first] = plate.filter(({ of, words, name }) => of === circuit && !words && name);
+  const kind = `${textsOf(need)[0] ?? t('unknown.oil')} ${mark(need)}`;
+  const how = read.map((f) => `${t(f.name ?? '')}: ${textsOf(f)[0] ?? t('not-known')} ${mark(f)}`);
+  return html`<li>
+      <span>${t(role)}</span>
+      ${large(due, [kind, ...how])}
+      <span class="blank">${t('paper.oil.in')}</span>
+    </li>
+    ${first ? html`<li><span>${t(first.name ?? '', first.values)}</span> ${large(first, [])}</li>` : nothing}`;
+}
 
-/** @param {{ word: string, values?: { [name: string]: string }, count?: number, against?: string[], asks?: PlanAsk[] }[]} list */
-const ticks = (list, as = 'ticks') =>
-  html`<ul class=${as}>
-    ${list.map(
-      ({ word, values, count = 0, against, asks = [] }) =>
-        html`<li>
-          ${box} ${count > 1 ? t('plan.count', { count }) : nothing} ${t(word, values)}
-          ${heldAgainst({ against, values })}
-          ${asks.map(({ what }) => html`<span class="blank">${t(`ask.${what}`)}</span>`)}
-        </li>`,
-    )}
-  </ul>`;
+/** @param {BoltSheet} sheet */
+function bolt(sheet) {
+  const { purpose, place, count = 0, thread, tool, seal, sealSize, by = 'torque' } = sheet;
+  return html`<li>
+    <span
+      >${box} ${count > 1 ? t('plan.count', { count }) : nothing}
+      ${t(purpose)}${place ? `: ${text(place)}` : nothing}</span
+    >
+    ${large(/** @type {ShownFigure} */ (own(sheet, by)) ?? sheet.torque, [
+      tool?.map(text).join(' '),
+      thread && text(thread),
+      seal && [t(seal), text(sealSize ?? '')].filter(Boolean).join(' '),
+    ])}
+  </li>`;
+}
+
+/**
+ * A thing to lay out, or a step, with its box and what is written beside it.
+ *
+ * @param {{ word: string, values?: { [name: string]: string }, count?: number, against?: string[], asks?: PlanAsk[] }} line
+ */
+const tick = ({ word, values, count = 0, against, asks = [] }) =>
+  html`${box} ${count > 1 ? t('plan.count', { count }) : nothing} ${t(word, values)}
+  ${heldAgainst({ against, values })}
+  ${asks.map(({ what }) => html`<span class="blank">${t(`ask.${what}`)}</span>`)}`;

@@ -8,26 +8,55 @@ export function oilLine({ circuit, role, today, need }, { record, state }) {
   const { poured, drained, level } = state.oils?.find((o) => o.circuit === circuit) ?? {};
   if (!today && !poured && !level)
     return html`<p><strong>${t(role)}:</strong> ${t('paper.oil.kept')}</p>`;
-  const { level: gauge = {} } = record.card.circuits.find(({ id }) => id === circuit);
+  const { level: gauge } = record.card.circuits.find(({ id }) => id === circuit);
   const facts = [
     today ? '' : t('paper.oil.kept'),
     poured && t(today ? 'paper.oil.poured' : 'paper.oil.topped-up', { value: poured[0] }),
     drained && t('paper.oil.out', { value: drained[0] }),
     level && t('paper.oil.level', { value: t(level) }),
   ].filter(Boolean);
-  const known = (family, word) => (word ? t(`${family}.${word}`) : t('not-known'));
   return html`<p>
       <strong>${t(role)}:</strong> ${facts.join(' · ') || t('paper.not-written')}.
       ${t('paper.oil.asked', { value: textsOf(need)[0] ?? t('not-known') })}
     </p>
-    <p>
-      ${t('paper.level', {
-        state: known('state', gauge.state),
-        stance: known('stance', gauge.stance),
-        device: known('device', gauge.device),
-        where: gauge.where || t('not-known'),
-      })}
-    </p>`;
+    ${level || poured ? howToRead(gauge ?? {}) : nothing}`;
+}
+
+/**
+ * How the level of an oil is read, as far as the card knows.
+ *
+ * @param {{ state?: string, stance?: string, device?: string, where?: string }} gauge
+ */
+function howToRead({ state, stance, device, where }) {
+  const known = [
+    state && t('paper.level.state', { state: `@state.${state}` }),
+    stance && t('paper.level.stance', { stance: `@stance.${stance}` }),
+    (device || where) &&
+      t('paper.level.on', {
+        gauge: [device && t(`device.${device}`), where].filter(Boolean).join(', '),
+      }),
+  ].filter(Boolean);
+  return known.length ? html`<p>${t('paper.level')} ${known.join(' ')}</p>` : nothing;
+}
+
+/** What was read in the job, but for torques, which stand with what was tightened. */
+export function readings({ readings: list = [] }) {
+  const shown = list.filter(({ stands, what }) => stands && what !== 'torque');
+  return shown.length
+    ? html`<table>
+        <tr>
+          ${['paper.read', 'paper.value', 'paper.card'].map((w) => html`<th scope="col">${t(w)}</th>`)}
+        </tr>
+        ${shown.map(
+          ({ what, name, texts, card }) =>
+            html`<tr>
+              <td>${t(`ask.${what}`)}${name ? html`, ${text(name)}` : nothing}</td>
+              <td>${texts.map(text).join(' · ')}</td>
+              <td>${card ? text(card[0]) : '–'}</td>
+            </tr>`,
+        )}
+      </table>`
+    : nothing;
 }
 
 /** Fastener by fastener: what was used, else what the card says. */
@@ -37,7 +66,8 @@ export function closed({ plan, state }) {
   const tight = (bolt) => {
     const card = own(bolt, bolt.by);
     const values = { used: used(bolt.id), value: card.texts && `${card.texts[0]} ${mark(card)}` };
-    if (!values.value) return text(values.used ?? '@not-known');
+    // What is closed by hand or by feel has no figure to know.
+    if (!values.value) return text(values.used ?? (bolt.listed ? '@not-known' : '–'));
     return t(values.used ? 'paper.used' : 'paper.as-card', values);
   };
   return html`<table>

@@ -7,7 +7,7 @@ import { loadWordsOf, t, text, verbatim } from '../words/catalogue.js';
 import { ticks } from '../ui/choice.js';
 import { finding } from '../ui/findings.js';
 import { marks } from '../ui/figure.js';
-import { closed, oilLine } from './sheet-done.js';
+import { closed, oilLine, readings } from './sheet-done.js';
 import { found } from './sheet-found.js';
 import { fitted, roomFor } from '../ui/letters.js';
 import { openJob } from '../plain/open.js';
@@ -103,6 +103,7 @@ function content(job, shown, app) {
       </p>
       ${settings.doneBy ? html`<p class="lines">${t('paper.by')}: ${verbatim(settings.doneBy)}</p>` : nothing}
     </header>
+    ${section('paper.due', due(state), job.record.card.interval)}
     ${visitOnSheet(shown.persons ? shown.visits?.all : shown.visits?.rest)}
     ${section(
       'paper.oil',
@@ -113,11 +114,15 @@ function content(job, shown, app) {
       closed(job),
       plan.bolts?.some(({ today }) => today),
     )}
+    ${section(
+      'paper.readings',
+      readings(state),
+      state.readings?.some(({ stands, what }) => stands && what !== 'torque'),
+    )}
     ${section('paper.parts', parts(plan), plan.parts)} ${section('paper.found', found(job))}
     ${section('paper.watch', watch(state))}
     ${section('paper.missing', html`<p>${missing.map((step) => name(job.step(step))).join('; ')}</p>`, missing.length)}
     ${section('record.passed', html`<p>${state.passed?.map((step) => name(job.step(step))).join('; ')}</p>`, state.passed)}
-    ${section('paper.due', due(state), job.record.card.interval)}
     ${section('record.photos', pictures(job, app), shown.photos)}
     <footer>
       <p>${t('paper.no-promise')} ${t('paper.standing', { marks: marks() })}</p>
@@ -168,11 +173,16 @@ const watch = ({ findings: doubts = [], actions = [], summary: { stop } }) => ht
 `;
 
 /** When the oil is due again, by the card. */
-function due({ change: { at, after: time }, summary }) {
+function due({ change: { at, after: time, day: by }, summary }) {
   if (summary.home) return html`<p>${t('finding.home-only')}</p>`;
-  if (!at && !time) return html`<p>${t('not-known')}</p>`;
-  if (!at) return html`<p>${t('paper.due.time', { time })}</p>`;
-  return html`<p><strong>${text(at)}</strong> ${time ? t('paper.due.or', { time }) : nothing}</p>`;
+  const when = by ?? time;
+  if (!at && !when) return html`<p>${t('not-known')}</p>`;
+  return html`<p class="next">
+    ${at ? html`<strong class="large">${text(at)}</strong>` : nothing}
+    ${when ? html`<strong class="large">${text(when)}</strong>` : nothing}
+    ${at && when ? html`<span>${t('paper.due.first')}</span>` : nothing}
+    ${by || !time ? nothing : html`<span>${t('paper.due.after')}</span>`}
+  </p>`;
 }
 
 /** The photos that were not deleted, each with what it shows. */

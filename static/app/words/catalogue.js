@@ -1,5 +1,6 @@
 import { file } from '../site/data.js';
 import { own } from '../site/own.js';
+import { dayText } from './dates.js';
 
 /** @import { Language } from './language.js' */
 
@@ -102,6 +103,9 @@ export function t(id, values = {}) {
   });
 }
 
+// A day as the core writes it.
+const bareDay = /^\d{4}-\d\d-\d\d$/;
+
 /**
  * A value as it is read: "@id" is looked up, nothing is said of what isn't there, and
  * everything else stands for itself.
@@ -123,6 +127,7 @@ export const verbatim = (written) => inItsOwnDirection(written);
  */
 function read(value, others) {
   const s = String(value);
+  if (bareDay.test(s)) return inItsOwnDirection(dayText(s));
   if (s.startsWith('@') && hasWord(s.slice(1))) return t(s.slice(1), others);
   const figure = s.replace(figureInWords, (_, count, unit) => t(`unit.${unit}`, { count }));
   // A number stays with its unit at the end of a line.

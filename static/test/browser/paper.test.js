@@ -8,7 +8,7 @@ import { openSite } from './open-site.js';
 import { printed } from './pdf.js';
 import { enter, type, untilSeen } from './person.js';
 import { keepPicture } from './photos-page.js';
-import { sampleCard, words } from './words.js';
+import { sampleCard, sampleCards, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
@@ -52,23 +52,33 @@ test('the sheet for the owner is one page with what was done, found and measured
   assert.deepEqual(complaints, []);
 });
 
-test('the bench sheet is one page with every figure, box and step', async (t) => {
+test('the bench sheet of every bike is one page, with figures to be read across the bench', async (t) => {
   const { page } = await openSite(t);
-  await goTo(page, `#/bench-sheet/${card.id}/${encodeURIComponent('{"system":"us"}')}`);
-  await untilSeen(page, words('paper.steps'));
-  for (const format of ['A4', 'Letter']) {
-    const [sheet, ...others] = await printed(t, page, format);
-    assert.deepEqual(others, [], `${format}: one page`);
-    for (const text of [
-      bike,
-      '2.64 US qt',
-      '21.4 lbf·ft',
-      words('step.leak-look'),
-      words('plan.leave'),
-    ])
-      assert.ok(sheet.includes(text), `${text} in ${sheet}`);
+  const inPoints = (selector) =>
+    page.$$eval(selector, (all) =>
+      all.map((one) => parseFloat(getComputedStyle(one).fontSize) * 0.75),
+    );
+  for (const bike of sampleCards()) {
+    const circuits = bike.circuits.map((circuit) => `circuits=${circuit.id}`).join('&');
+    for (const [bench, format] of [
+      ['?system=us', 'Letter'],
+      [`?${circuits}`, 'A4'],
+    ]) {
+      await goTo(page, `#/bench-sheet/${bike.id}/card/${bench}`);
+      await untilSeen(page, words('stage.settle'));
+      const [sheet, ...others] = await printed(t, page, format);
+      assert.deepEqual(others, [], `${bike.id} ${bench}: one page of ${format}`);
+      for (const text of [bike.model, words('step.leak-look'), words('stage.fill')])
+        assert.ok(sheet.includes(text), `${bike.id}: ${text} in ${sheet}`);
+      await page.emulateMediaType('print');
+      const sizes = await inPoints('.paper .large');
+      assert.ok(sizes.length >= 2 && Math.min(...sizes) >= 18, `${bike.id}: ${sizes} pt`);
+      assert.ok(Math.min(...(await inPoints('.paper .stages li'))) >= 7, `${bike.id}: steps`);
+      await page.emulateMediaType(null);
+    }
+    const ticks = await page.$$eval('.stages section', (all) =>
+      all.map((stage) => stage.querySelectorAll('.box').length),
+    );
+    assert.ok(ticks.length >= 6 && Math.min(...ticks) > 0, `${bike.id}: ticks by stage ${ticks}`);
   }
-  const boxes = await page.$$eval('.paper .box', (all) => all.length);
-  const steps = await page.$$eval('.paper section:last-of-type li', (all) => all.length);
-  assert.ok(steps > 30 && boxes > steps, `${boxes} boxes for ${steps} steps`);
 });

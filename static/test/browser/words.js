@@ -1,5 +1,5 @@
 // The page's sentences by their ids, so that a reworded sentence breaks no test.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { defaultLanguage, entriesOf } from '../catalogue.js';
 
 const read = (path) =>
@@ -49,6 +49,12 @@ export const dayWords = (date) =>
 
 /** A sample card. */
 export const sampleCard = (id) => read(`specs/cards/${id}.json`);
+
+/** All sample cards. */
+export const sampleCards = () =>
+  readdirSync(new URL('../../../specs/cards', import.meta.url)).map((file) =>
+    sampleCard(file.replace('.json', '')),
+  );
 
 /** The text of a backup. */
 export const sampleBackup = readFileSync(
