@@ -73,6 +73,8 @@ table(
   ]),
 );
 
+const goodPaint = 200; // ms
+
 const taps = await tapTimes();
 const costs = (times) =>
   times.flatMap(({ median, worst, ratio }, n) => [
@@ -86,6 +88,15 @@ table(
   taps.flatMap(({ name, painted, shown }) => [
     [name, ...costs(painted)],
     ['  what it did', ...costs(shown)],
+  ]),
+);
+table(
+  'Interaction to next paint, as the browser times it, ms; 200 and less at 1/6 is good (web.dev/inp)',
+  ['', 'median', 'worst', 'at 1/4', 'worst', 'of full', 'at 1/6', 'worst', 'of full', 'good'],
+  taps.map(({ name, event }) => [
+    name,
+    ...costs(event),
+    event.at(-1).median <= goodPaint ? 'yes' : 'NO',
   ]),
 );
 

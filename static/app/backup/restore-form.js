@@ -219,25 +219,15 @@ const wrongCodes = new Set(['restore.not-one', 'restore.damaged']);
  */
 function counts(tally) {
   const all = kindsOf(tally);
-  return html`<table class="holds">
-    <thead>
-      <tr>
-        <td></td>
-        <th scope="col">${t('restore.holds')}</th>
-        <th scope="col">${t('restore.adds')}</th>
-      </tr>
-    </thead>
-    <tbody>
-      ${all.map(
-        (kind) =>
-          html`<tr>
-            <th scope="row">${t(`restore.${kind}`)}</th>
-            <td>${tally.of(kind).held}</td>
-            <td>${tally.of(kind).added}</td>
-          </tr>`,
-      )}
-    </tbody>
-  </table>`;
+  return html`<dl class="holds">
+    ${all.map((kind) => {
+      const { held, added } = tally.of(kind);
+      return html`<div>
+        <dt>${t(`restore.${kind}`)}</dt>
+        <dd>${t('restore.counts', { held, added })}</dd>
+      </div>`;
+    })}
+  </dl>`;
 }
 
 /** The kinds that are shown; facts, and something else, only where there are any. */
