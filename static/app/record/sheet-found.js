@@ -13,11 +13,11 @@ export function found({ state, ...job }) {
     ...oils.filter(({ since }) => since).map(({ since }) => sinceLast(since)),
     ...looks.map(
       ({ step, told = [], verdict }) =>
-        `${name(job, step)}: ${[...told, verdict].map((word) => t(word)).join(', ')}`,
+        `${name(job, step)}. ${[...told, verdict].map((word) => t(word)).join(', ')}`,
     ),
     ...problems.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
     leak && `${t('ask.leak')} ${text(leak.texts[0])}`,
-    ...notes.map((n) => (n.step ? `${name(job, n.step)}: ${verbatim(n.text)}` : verbatim(n.text))),
+    ...notes.map((n) => (n.step ? `${name(job, n.step)}. ${verbatim(n.text)}` : verbatim(n.text))),
   ].filter(Boolean);
   return lines.length
     ? html`<ul class="lines">

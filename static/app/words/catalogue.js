@@ -92,14 +92,15 @@ const form = (entry, values) =>
 export function t(id, values = {}) {
   const entry = own(catalogue, id);
   const sentence = entry === undefined ? id : form(entry, values);
-  return sentence.replace(/\{(\w+)\}/g, (mark, name) => {
+  return sentence.replace(/(\{(\w+)\})(\.?)/g, (_, mark, name, stop) => {
     const value = own(values, name);
     if (value === undefined || value === null) {
       console.error(`${id}: nothing fills ${mark}`); // the tests hear it
-      return mark;
+      return mark + stop;
     }
     const others = Object.entries(values).filter(([other]) => other !== name);
-    return read(value, Object.fromEntries(others));
+    const filled = read(value, Object.fromEntries(others));
+    return /[.?!…]\u2069?$/.test(filled) ? filled : filled + stop; // one stop is enough
   });
 }
 

@@ -4,9 +4,6 @@
 
 /** @import { BillAnswer, MinorUnits } from '../core/core.d.ts' */
 
-/** @param {string} number */
-const signed = (number) => number.replace('-', '\u2212');
-
 /**
  * An amount in minor units, as the core gives it, with its currency.
  *
@@ -14,7 +11,7 @@ const signed = (number) => number.replace('-', '\u2212');
  * @param {BillAnswer} bill that says which currency
  */
 export const money = (minor = 0, { currency, digits = 0 }) =>
-  `${signed((minor / 10 ** digits).toFixed(digits))}\u00a0${currency}`;
+  `${(minor / 10 ** digits).toFixed(digits)}\u00a0${currency}`;
 
 /**
  * A plain number of the core, with its unit if it has one.
@@ -23,7 +20,7 @@ export const money = (minor = 0, { currency, digits = 0 }) =>
  * @param {string} [unit]
  */
 export function amount(number, unit) {
-  const digits = signed(String(Number(Number(number).toFixed(3))));
+  const digits = String(Number(Number(number).toFixed(3)));
   return unit ? `${digits}\u00a0${unit}` : digits;
 }
 

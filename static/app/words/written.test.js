@@ -51,7 +51,7 @@ test('what is no time stands as it is', () => {
 test('money and numbers have a point, and no mark between thousands', () => {
   for (const [minor, digits, want] of [
     [270000, 2, '2700.00 EUR'],
-    [-1234567, 2, '\u221212345.67 EUR'],
+    [-1234567, 2, '-12345.67 EUR'],
     [1500, 0, '1500 EUR'],
     [undefined, 2, '0.00 EUR'],
     [5, 3, '0.005 EUR'],
