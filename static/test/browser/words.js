@@ -32,10 +32,11 @@ export function pieces(id) {
 /** The sentence of that id, its placeholders filled; "@id" stands for a sentence too. */
 export function words(id, values = {}) {
   if (!(id in catalogue)) throw new Error(`the catalogue has no ${id}`);
-  return sentence(catalogue[id], values).replace(/\{(\w+)\}/g, (_, name) => {
+  return sentence(catalogue[id], values).replace(/\{(\w+)\}(\.?)/g, (_, name, stop) => {
     if (!(name in values)) throw new Error(`${id} has no value for ${name}`);
-    const value = String(values[name]);
-    return value.startsWith('@') ? words(value.slice(1), values) : filled(value);
+    const given = String(values[name]);
+    const value = given.startsWith('@') ? words(given.slice(1), values) : filled(given);
+    return /[.?!…]\u2069?$/.test(value) ? value : value + stop;
   });
 }
 
