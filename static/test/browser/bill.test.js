@@ -115,8 +115,25 @@ test('an estimate, then the bill: worked out, kept and printed without a network
     await untilSeen(page, /Total .?135\.70/);
   });
 
+  await t.test('what the bill has to show and does not is said before it is printed', async () => {
+    const lacks = () => page.$$eval('.lacks .finding', (all) => all.map((one) => one.textContent));
+    const said = (codes) =>
+      page.waitForFunction(
+        (wanted) => document.querySelectorAll('.lacks .finding').length === wanted,
+        { polling },
+        codes.length,
+      );
+    const missing = ['bill-no-customer', 'bill-no-number'];
+    await said(missing);
+    for (const [n, text] of (await lacks()).entries())
+      assert.ok(text.includes(words(`finding.${missing[n]}`)), text);
+    await fill(page, 'customer', 'The third gate');
+    await said(['bill-no-number']);
+  });
+
   await t.test('the printed sheet has all of it, on one page of A4 or Letter', async () => {
     await fill(page, 'number', '2026-17');
+    await page.waitForFunction(() => !document.querySelector('.lacks'), { polling });
     await untilSeen(page, 'Bill 2026-17');
     for (const format of ['A4', 'Letter']) {
       const sheets = await printed(t, page, format);

@@ -40,6 +40,7 @@ test('the sheet for the owner is one page with what was done, found and measured
     assert.equal(pages.length, 1, `${format}: ${pages.length} pages`);
     const asked = ['12400 km', '28 N·m', '22400 km', 'Wren at the third gate', bike];
     asked.push(plain(words('paper.no-promise')).slice(0, 40), words('paper.found'));
+    asked.push(words('paper.due'), words('paper.readings'), words('ask.odometer'));
     for (const text of asked) assert.ok(pages[0].includes(text), `${text} in ${pages[0]}`);
     assert.ok(!pages[0].includes(words('nav.settings')), 'nothing of the screen round it');
   }
