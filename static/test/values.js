@@ -18,9 +18,22 @@ function namesOf(node) {
   return plain ? node.properties.map(({ key }) => key.name ?? key.value) : undefined;
 }
 
-/** The calls of t() in a syntax tree: [{id, names}], of those whose id and values are written out. */
+/** Whether what stands there may only say that something isn't known. */
+const mayBeNameless = (node) =>
+  nodes(node, 'Literal').some(({ value }) => /^@?(not-known|none-on-card)$/.test(value));
+
+/** The names of the values that may be so. */
+const namelessOf = (node) =>
+  (node?.properties ?? [])
+    .filter(({ value }) => value && mayBeNameless(value))
+    .map(({ key }) => key.name ?? key.value);
+
+/**
+ * The calls of t() in a syntax tree: [{id, names, nameless}], of those whose id and values
+ * are written out; `nameless` are the values that may only say that they aren't known.
+ */
 export const said = (ast) =>
   nodes(ast, 'CallExpression').flatMap(({ callee, arguments: [id, values] }) => {
     const names = callee.name === 't' ? namesOf(values) : undefined;
-    return names ? idsOf(id).map((one) => ({ id: one, names })) : [];
+    return names ? idsOf(id).map((one) => ({ id: one, names, nameless: namelessOf(values) })) : [];
   });

@@ -12,9 +12,35 @@ const entries = entriesOf(defaultLanguage);
 const placeholders = (entry) =>
   [...(entry.other ?? entry).matchAll(/\{(\w+)\}/g)].map(([, name]) => name);
 
+const calls = modules.flatMap(({ path, ast }) => said(ast).map((call) => ({ path, ...call })));
+const known = calls.filter(({ id }) => Object.hasOwn(entries, id));
+
+/** Whether a sentence of an entry ends in a value that stands alone behind its name. */
+const alone = (entry, name) =>
+  (entry.other ?? entry)
+    .split(/(?<=[.?!;]) /)
+    .filter((sentence) => sentence.includes(`{${name}}`))
+    .every((sentence) => new RegExp(`(^|\\p{L}[^{}]*: )\\{${name}\\}[.?;]?$`, 'u').test(sentence));
+
+test('what may only be "not known" stands alone behind its name', () => {
+  const cut = known.flatMap(({ path, id, nameless }) =>
+    nameless
+      .filter((name) => !alone(entries[id], name))
+      .map((name) => `${path}: {${name}} of ${id}`),
+  );
+  assert.deepEqual(cut, []);
+  for (const [sentence, want] of [
+    ['{a}', true],
+    ['Thread: {a}.', true],
+    ['It is done. Thread: {a}. Then rest.', true],
+    ['{a} came in.', false],
+    ['The card asks for {a}.', false],
+    ['{b}: {a}', false],
+  ])
+    assert.equal(alone(sentence, 'a'), want, sentence);
+});
+
 test('every t() whose values are written out gives all that its sentence asks for', () => {
-  const calls = modules.flatMap(({ path, ast }) => said(ast).map((call) => ({ path, ...call })));
-  const known = calls.filter(({ id }) => Object.hasOwn(entries, id));
   const missing = known.flatMap(({ path, id, names }) =>
     placeholders(entries[id])
       .filter((name) => !names.includes(name))
@@ -25,10 +51,11 @@ test('every t() whose values are written out gives all that its sentence asks fo
 });
 
 test('what is said is read in the source', () => {
-  const source = `t('a'); t(x ? 'b' : 'c', { one, 'two': 2 }); t(id, { one }); t('d', { ...all }); t('e', values); u('f');`;
+  const source = `t('a'); t(x ? 'b' : 'c', { one, 'two': y ?? '@not-known' }); t(id, { one }); t('d', { ...all }); t('e', values); u('f');`;
+  const both = { names: ['one', 'two'], nameless: ['two'] };
   assert.deepEqual(said(parse(source, { ecmaVersion: 'latest' })), [
-    { id: 'a', names: [] },
-    { id: 'b', names: ['one', 'two'] },
-    { id: 'c', names: ['one', 'two'] },
+    { id: 'a', names: [], nameless: [] },
+    { id: 'b', ...both },
+    { id: 'c', ...both },
   ]);
 });

@@ -95,10 +95,16 @@ function one(can, book, receipts) {
   </article>`;
 }
 
+/** What came in or went, also where nobody knows how much. */
+const moved = (came, volume) =>
+  volume
+    ? t(came ? 'books.oil.came' : 'books.oil.went', { volume: volume[0] })
+    : t(came ? 'books.oil.came-some' : 'books.oil.went-some');
+
 /** What an entry says. */
 const written = ({ kind, volume, place, id }, can, receipts) =>
-  html`${t(kind === 'drained' ? 'books.oil.came' : 'books.oil.went', { volume: volume?.[0] ?? '@not-known' })}
-  ${place ? verbatim(place) : nothing} ${receipts.draw(can, id)}`;
+  html`${moved(kind === 'drained', volume)} ${place ? verbatim(place) : nothing}
+  ${receipts.draw(can, id)}`;
 
 /**
  * @param {Can} can

@@ -140,7 +140,7 @@ function large(of, more) {
  * @param {PlateFigure[]} plate
  */
 function oil({ circuit, role, due, need, read = [] }, plate) {
-  const [, first] = plate.filter(({ of, words, name }) => of === circuit && !words && name);
+  const [, first] = plate.filter(({ of, words }) => of === circuit && !words);
   const kind = `${textsOf(need)[0] ?? t('unknown.oil')} ${mark(need)}`;
   const how = read.map((f) => `${t(f.name ?? '')}: ${textsOf(f)[0] ?? t('not-known')} ${mark(f)}`);
   return html`<li>

@@ -15,9 +15,10 @@ export function oilLine({ circuit, role, today, need }, { record, state }) {
     drained && t('paper.oil.out', { value: drained[0] }),
     level && t('paper.oil.level', { value: t(level) }),
   ].filter(Boolean);
+  const [asked] = textsOf(need);
   return html`<p>
       <strong>${t(role)}:</strong> ${facts.join(' · ') || t('paper.not-written')}.
-      ${t('paper.oil.asked', { value: textsOf(need)[0] ?? t('not-known') })}
+      ${asked ? t('paper.oil.asked', { value: asked }) : t('paper.oil.not-asked')}
     </p>
     ${level || poured ? howToRead(gauge ?? {}) : nothing}`;
 }
