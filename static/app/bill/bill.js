@@ -70,7 +70,7 @@ function lacking({ notes = [] }) {
   return lacks.length
     ? html`<section class="lacks">
         <h2>${t('bill.lacks')}</h2>
-        ${findings(lacks)}
+        ${said('', lacks, false)}
       </section>`
     : nothing;
 }
