@@ -70,7 +70,7 @@ func planWords(t *testing.T) []family {
 	return []family{
 		{"finding.", codes, []string{"", ".do"}},
 		{"step.", append(fields(jobs, "word"), plan.OtherVersion), []string{"", ".do", ".why"}},
-		{"caution.", append(fields(jobs, "warns"), arguments(jobs, "CautionOf", 0)...), plain},
+		{"caution.", append(fields(jobs, "warns"), arguments(jobs, "CautionOf", 0)...), []string{"", ".more"}},
 		{"figure.", figures, plain},
 		{"method.", arguments(jobs, "Estimate", 1), plain},
 		{"lookup.", slices.Concat(arguments(jobs, "Card", 2), arguments(jobs, "Unknown", 1), arguments(jobs, "gap", 1)), plain},

@@ -14,14 +14,14 @@ func TestWords_TemperaturesOfTheRule(t *testing.T) {
 	words := catalogue(t)
 	print := shown.Printer{System: quantity.Metric}
 	for id, celsius := range map[string][]float64{
-		"warmth.cold":         {drain.WarmLow},
-		"warmth.too-hot":      {drain.WarmHigh},
-		"caution.hot-oil":     {drain.WarmHigh},
-		"method.warm-target":  {drain.HabitHigh},
-		"figure.warm-scald":   {drain.ComparedWarm},
-		"figure.habit-scald":  {drain.ComparedHabit},
-		"figure.habit-less":   {drain.ComparedWarm, drain.ComparedHabit},
-		"figure.habit-sooner": {drain.ComparedWarm, drain.ComparedHabit},
+		"warmth.cold":          {drain.WarmLow},
+		"warmth.too-hot":       {drain.WarmHigh},
+		"caution.hot-oil.more": {drain.WarmHigh},
+		"method.warm-target":   {drain.HabitHigh},
+		"figure.warm-scald":    {drain.ComparedWarm},
+		"figure.habit-scald":   {drain.ComparedHabit},
+		"figure.habit-less":    {drain.ComparedWarm, drain.ComparedHabit},
+		"figure.habit-sooner":  {drain.ComparedWarm, drain.ComparedHabit},
 	} {
 		for _, c := range celsius {
 			texts := print.Texts(c, "°C", 3)
@@ -34,8 +34,8 @@ func TestWords_TemperaturesOfTheRule(t *testing.T) {
 	if seconds, ok := drain.Scald(drain.ComparedHabit); !ok || seconds != 0 || !strings.Contains(words["step.warm-up.why"], "{hot} scalds at once") {
 		t.Errorf("water of %v °C scalds after %v s: %s", drain.ComparedHabit, seconds, words["step.warm-up.why"])
 	}
-	if seconds, ok := drain.Scald(drain.WarmHigh); !ok || seconds < 1 || seconds > 10 || !strings.Contains(words["caution.hot-oil"], "within seconds") {
-		t.Errorf("water of %v °C scalds after %v s: %s", drain.WarmHigh, seconds, words["caution.hot-oil"])
+	if seconds, ok := drain.Scald(drain.WarmHigh); !ok || seconds < 1 || seconds > 10 || !strings.Contains(words["caution.hot-oil.more"], "within seconds") {
+		t.Errorf("water of %v °C scalds after %v s: %s", drain.WarmHigh, seconds, words["caution.hot-oil.more"])
 	}
 }
 

@@ -220,14 +220,15 @@ func (l *Look) found() string {
 // ride, and reports which of the first were done after that all the same: the person
 // decides, the record says so.
 func (r *replayer) stop(since int) {
-	r.state.Warns = []plan.Warn{plan.CautionOf("found-stop")}
+	var at []string
 	for _, s := range r.plan.Steps {
 		if s.Stage == plan.Warm || s.Stage != plan.Fill && !s.Runs && !s.After {
 			continue
 		}
-		r.state.WarnAt = append(r.state.WarnAt, s.ID)
+		at = append(at, s.ID)
 		if e := r.done[s.ID]; e != nil && s.Runs && e.order > since && !e.told(Afterwards) {
 			r.fault(e, "run-despite-stop", "", finding.Doubt, "step", "@"+s.Word)
 		}
 	}
+	r.state.Warns = warnAt(plan.CautionOf("found-stop"), 0, at)
 }

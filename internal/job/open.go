@@ -139,16 +139,24 @@ func (r *replayer) closedBy(o *OpenPlace) {
 // open says what is open, and at which steps it must not be.
 func (r *replayer) open() {
 	r.state.Open = r.opened()
+	// It is met first after the opening: the steps before that lie behind.
+	var at []string
+	first := 0
 	for i := range r.plan.Steps {
 		s := &r.plan.Steps[i]
-		if slices.ContainsFunc(r.state.Open, func(o OpenPlace) bool { return r.bars(&o, s, i) }) {
-			r.state.OpenAt = append(r.state.OpenAt, s.ID)
+		n := slices.IndexFunc(r.state.Open, func(o OpenPlace) bool { return r.bars(&o, s, i) })
+		if n < 0 {
+			continue
 		}
+		if i < r.state.Open[n].opened {
+			first = len(at) + 1
+		}
+		at = append(at, s.ID)
 	}
-	if len(r.state.OpenAt) > 0 {
-		warn := plan.CautionOf("still-open")
-		r.state.OpenWarn = &warn
+	if first == len(at) {
+		first = 0
 	}
+	r.state.OpenAt = warnAt(plan.CautionOf("still-open"), first, at)
 }
 
 // bars reports whether something open is in the way of a step. The engine runs with

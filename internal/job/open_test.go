@@ -60,6 +60,27 @@ func doneAt(steps ...string) []job.Event {
 	return list
 }
 
+// stepsOf are the steps at which these cautions stand.
+func stepsOf(list []job.StepWarn) []string {
+	var ids []string
+	for _, w := range list {
+		ids = append(ids, w.Step)
+	}
+	return ids
+}
+
+// It stands whole at the first step that is met after the opening.
+func TestReplay_OpenIsWholeWhereItIsMetFirst(t *testing.T) {
+	for opened, want := range map[string]string{"drain-off": "pour", "screw-off": "start", "panel-off": "ride"} {
+		s := job.Replay(whole(t), &job.History{Events: doneAt(opened)}, nil)
+		for _, w := range s.OpenAt {
+			if got := !w.Short; got != (w.Step == want) {
+				t.Errorf("%s: whole at %s: %v, want at %s of %v", opened, w.Step, got, want, stepsOf(s.OpenAt))
+			}
+		}
+	}
+}
+
 // leads is what is open, each with the step that closes it.
 func leads(s *job.State) []string {
 	var list []string
@@ -92,11 +113,20 @@ func TestReplay_OpenedAndNotClosed(t *testing.T) {
 		{"the engine may run without its panel, nobody rides so", doneAt("panel-off"), []string{"panel panel-on"}, []string{"ride"}},
 	} {
 		s := job.Replay(whole(t), &job.History{Events: tt.events}, nil)
-		if got := leads(s); !slices.Equal(got, tt.open) || !slices.Equal(s.OpenAt, tt.at) {
+		if got := leads(s); !slices.Equal(got, tt.open) || !slices.Equal(stepsOf(s.OpenAt), tt.at) {
 			t.Errorf("%s: open %v at %v, want %v at %v", tt.name, got, s.OpenAt, tt.open, tt.at)
 		}
-		if warned := s.OpenWarn != nil && s.OpenWarn.Signal == plan.Warning; warned != (tt.at != nil) {
-			t.Errorf("%s: warned with %+v at %v", tt.name, s.OpenWarn, s.OpenAt)
+		whole := 0
+		for _, w := range s.OpenAt {
+			if w.Signal != plan.Warning || w.Word != "caution.still-open" {
+				t.Errorf("%s: warned with %+v", tt.name, w)
+			}
+			if !w.Short {
+				whole++
+			}
+		}
+		if whole > 1 || (whole > 0) != (tt.at != nil) {
+			t.Errorf("%s: whole %d times at %v", tt.name, whole, s.OpenAt)
 		}
 	}
 }
@@ -117,7 +147,7 @@ func TestReplay_OpenSaysWhat(t *testing.T) {
 func TestReplay_OpenWithoutAClosingStep(t *testing.T) {
 	p := openJob(t, opens("drain-off", "drain"), plan.Step{ID: "start", Runs: true})
 	s := job.Replay(p, &job.History{Events: doneAt("drain-off")}, nil)
-	if got := leads(s); !slices.Equal(got, []string{"drain "}) || !slices.Equal(s.OpenAt, []string{"start"}) {
+	if got := leads(s); !slices.Equal(got, []string{"drain "}) || !slices.Equal(stepsOf(s.OpenAt), []string{"start"}) {
 		t.Errorf("open %v at %v", got, s.OpenAt)
 	}
 }
@@ -217,7 +247,7 @@ func TestReplay_OpenIsOpenedAndNotClosed(t *testing.T) {
 					t.Fatalf("%s is open: %v, told %v; done %v", b.ID, want, seen[b.ID], s.Done)
 				}
 				for _, step := range p.Steps {
-					if step.Runs && seen[b.ID] && b.Purpose != card.Panel && !slices.Contains(s.OpenAt, step.ID) {
+					if step.Runs && seen[b.ID] && b.Purpose != card.Panel && !slices.Contains(stepsOf(s.OpenAt), step.ID) {
 						t.Fatalf("%s runs the engine and doesn't warn of %s", step.ID, b.ID)
 					}
 				}
@@ -297,7 +327,7 @@ func TestReplay_OpenThroughTheWholePlan(t *testing.T) {
 			}
 			ever = ever || len(open) > 0
 			for _, other := range p.Steps {
-				if other.Runs && barred && !slices.Contains(state.OpenAt, other.ID) {
+				if other.Runs && barred && !slices.Contains(stepsOf(state.OpenAt), other.ID) {
 					t.Errorf("%s: after %s nothing warns at %s", p.CardID, s.ID, other.ID)
 				}
 			}

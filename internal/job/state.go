@@ -58,15 +58,13 @@ type State struct {
 	Looks   []Look
 	Verdict string
 	Actions []string
-	// Warns stand at the steps WarnAt: what came out says stop.
-	Warns  []plan.Warn
-	WarnAt []string
+	// Warns stand at the steps that fill, start and ride: what came out says stop.
+	Warns []StepWarn
 	// Open is what was opened and not closed, in the order of opening; OpenAt are the
-	// steps at which something of it must not be open: oil is poured where it would run
-	// out again, or the engine runs. OpenWarn is what is said there; nil at no step.
-	Open     []OpenPlace
-	OpenAt   []string
-	OpenWarn *plan.Warn
+	// cautions at the steps at which something of it must not be open: oil is poured where
+	// it would run out again, or the engine runs.
+	Open   []OpenPlace
+	OpenAt []StepWarn
 	// Disputed are the events of which there are other contents, Elsewhere the steps
 	// done that the plan doesn't have, in the order of doing.
 	Disputed  []Dispute
@@ -113,10 +111,8 @@ func (s *State) Members(m *wire.Members) {
 	m.String("verdict", &s.Verdict)
 	wire.Texts(m, "actions", &s.Actions)
 	wire.List(m, "warns", &s.Warns)
-	wire.Texts(m, "warnAt", &s.WarnAt)
 	wire.List(m, "open", &s.Open)
-	wire.Texts(m, "openAt", &s.OpenAt)
-	wire.Optional(m, "openWarn", &s.OpenWarn)
+	wire.List(m, "openAt", &s.OpenAt)
 	wire.List(m, "disputed", &s.Disputed)
 	wire.List(m, "elsewhere", &s.Elsewhere)
 	m.String("redo", &s.Redo)

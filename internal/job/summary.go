@@ -103,7 +103,7 @@ func (r *replayer) summarize() {
 			sum.Stage = next.Stage
 		}
 	}
-	sum.Stop = len(s.WarnAt) > 0 || r.stopping > 0
+	sum.Stop = len(s.Warns) > 0 || r.stopping > 0
 	for i := range s.Looks {
 		v := s.Looks[i].verdict
 		sum.Watch = sum.Watch || v == debris.Watch || v == debris.Stop

@@ -112,6 +112,7 @@ func begin(checked *card.Checked, b Bench) (*planner, []finding.Finding) {
 	p.sealGaps()
 	p.tellGapsApart()
 	p.sequence()
+	p.shorten()
 	p.notes()
 	p.tools()
 	return p, nil

@@ -94,6 +94,7 @@ func (p *planner) resume(ids []string, renames []rename) {
 		made.ID, made.Stage, made.Notes = id, stage, nil
 	}
 	p.plan.Steps = list
+	p.shorten()
 	p.notes()
 }
 

@@ -26,7 +26,7 @@ func at(p *plan.Plan, word string) int {
 func said(s *plan.Step) string {
 	ids := []string{s.Word, s.Word + ".do", s.Word + ".why"}
 	for _, w := range s.Warns {
-		ids = append(ids, w.Word)
+		ids = append(ids, w.Word, w.Word+".more")
 	}
 	for _, v := range s.Values {
 		if word, is := strings.CutPrefix(v, "@"); is {

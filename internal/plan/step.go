@@ -35,19 +35,27 @@ const (
 	Notice  Signal = "NOTICE"
 )
 
-// Warn is a caution of a step: its signal word and the word id of its text.
+// Warn is a caution of a step: its signal word and the word id of its text, which is
+// one sentence of the hazard and how to avoid it; with ".more" behind it, what happens
+// otherwise and what else helps.
 type Warn struct {
 	Signal Signal
 	Word   string
+	// Short: an earlier step of the job says it whole. Here the one sentence stands, and
+	// the rest opens from it.
+	Short bool
 }
 
 // CautionOf gives the caution of that word, a word id without "caution.".
-func CautionOf(word string) Warn { return Warn{signalOf(word), "caution." + word} }
+func CautionOf(word string) Warn {
+	return Warn{Signal: signalOf(word), Word: "caution." + word}
+}
 
 // Members names the members of a caution.
 func (w *Warn) Members(m *wire.Members) {
 	wire.Text(m, "signal", &w.Signal, wire.Required)
 	m.String("word", &w.Word, wire.Required)
+	m.Bool("short", &w.Short)
 }
 
 // What a step may ask to be written down.

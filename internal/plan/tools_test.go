@@ -61,7 +61,7 @@ func named(p *plan.Plan) []string {
 		}
 		list = append(list, plantest.Text("@"+s.Word+".do", values))
 		for _, w := range s.Warns {
-			list = append(list, plantest.Text("@"+w.Word, nil))
+			list = append(list, plantest.Text("@"+w.Word, nil), plantest.Text("@"+w.Word+".more", nil))
 		}
 	}
 	return list

@@ -51,6 +51,7 @@ func sayStep(t plantest.Reporter, s plan.Step) {
 	for _, w := range s.Warns {
 		plantest.Say(t, "signal."+string(w.Signal), nil)
 		plantest.Say(t, w.Word, nil)
+		plantest.Say(t, w.Word+".more", nil)
 	}
 	for _, f := range s.Figures {
 		plantest.SayFigure(t, f)

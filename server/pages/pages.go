@@ -102,6 +102,7 @@ func (s *speaker) functions() template.FuncMap {
 			}
 			return v
 		},
+		"has":      s.has,
 		"count":    count,
 		"text":     s.text,
 		"verbatim": s.verbatim,

@@ -1159,10 +1159,19 @@ export interface FaultAnswer {
   source?: string;
 }
 
-/** Warn is a caution of a step: its signal word and the word id of its text. */
+/**
+ * Warn is a caution of a step: its signal word and the word id of its text, which is one sentence
+ * of the hazard and how to avoid it; with ".more" behind it, what happens otherwise and what else
+ * helps.
+ */
 export interface Warn {
   signal: Signal;
   word: string;
+  /**
+   * Short: an earlier step of the job says it whole. Here the one sentence stands, and the rest
+   * opens from it.
+   */
+  short?: boolean;
 }
 
 /**
@@ -1929,17 +1938,15 @@ export interface State {
   looks?: Look[];
   verdict?: string;
   actions?: string[];
-  /** Warns stand at the steps WarnAt: what came out says stop. */
-  warns?: Warn[];
-  warnAt?: string[];
+  /** Warns stand at the steps that fill, start and ride: what came out says stop. */
+  warns?: StepWarn[];
   /**
-   * Open is what was opened and not closed, in the order of opening; OpenAt are the steps at which
-   * something of it must not be open: oil is poured where it would run out again, or the engine
-   * runs. OpenWarn is what is said there; nil at no step.
+   * Open is what was opened and not closed, in the order of opening; OpenAt are the cautions at the
+   * steps at which something of it must not be open: oil is poured where it would run out again, or
+   * the engine runs.
    */
   open?: OpenPlace[];
-  openAt?: string[];
-  openWarn?: Warn;
+  openAt?: StepWarn[];
   /**
    * Disputed are the events of which there are other contents, Elsewhere the steps done that the
    * plan doesn't have, in the order of doing.
@@ -2136,6 +2143,19 @@ export interface Look {
    * (Recurs), which the person may deny.
    */
   recurs?: boolean;
+}
+
+/** StepWarn is a caution that a step has from what happened in the job. */
+export interface StepWarn {
+  /** id */
+  step: string;
+  signal: Signal;
+  word: string;
+  /**
+   * Short: an earlier step of the job says it whole. Here the one sentence stands, and the rest
+   * opens from it.
+   */
+  short?: boolean;
 }
 
 /** OpenPlace is a fastener that was opened and not closed. */

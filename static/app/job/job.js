@@ -90,7 +90,7 @@ function oneStep(job, step, control) {
   const { steps } = job.plan;
   const number = steps.indexOf(step) + 1;
   const done = job.isDone(step.id);
-  const warned = job.state.openAt?.includes(step.id);
+  const warned = job.state.openAt?.some((at) => at.step === step.id);
   return html`
     <header class="bar">
       <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
@@ -99,11 +99,11 @@ function oneStep(job, step, control) {
     </header>
     ${warned ? stillOpen(job, step.id) : nothing} ${told(job)} ${control.visit.draw()}
     ${stick(job, step.stage)} ${stops(job, control)}
-    <article class="step" ?data-done=${done} ?data-ready=${control.ready}>
+    <article class="step" data-step=${step.id} ?data-done=${done} ?data-ready=${control.ready}>
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
       </h1>
-      ${job.state.warnAt?.includes(step.id) ? job.state.warns.map(warning) : nothing}
+      ${(job.state.warns ?? []).filter((at) => at.step === step.id).map(warning)}
       ${(step.warns ?? []).map(warning)} ${notesOnCard(step)}
       <p class="do">${t(`${step.word}.do`, step.values)}</p>
       ${tally(job, step, control)} ${timers(job, step, control)}

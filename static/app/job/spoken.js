@@ -44,16 +44,18 @@ function saidShown({ name, standing, lookup, ...figure }) {
 
 /** What the state of the job puts before a step: what was found, and problems that stop the bike. */
 function warned({ id }, state) {
-  const { warnAt = [], warns = [], problems = [], open = [], openAt = [], openWarn } = state;
+  const { warns = [], problems = [], open = [], openAt = [] } = state;
+  const at = ({ step }) => step === id;
   const stops = problems.filter(({ stops: stop }) => stop);
   return [
     ...stops.map(({ what, outcome }) => `${t(`fault.${what}`)}: ${t(`outcome.${outcome}`)}`),
-    ...(openWarn && openAt.includes(id) ? [caution(openWarn), ...open.map(piece)] : []),
-    ...(warnAt.includes(id) ? warns : []).map(caution),
+    ...openAt.filter(at).flatMap((warn) => [caution(warn), ...open.map(piece)]),
+    ...warns.filter(at).map(caution),
   ];
 }
 
-const caution = ({ signal, word }) => `${t(`signal.${signal}`)}! ${t(word)}`;
+const caution = ({ signal, word, short }) =>
+  [`${t(`signal.${signal}`)}!`, t(word), ...(short ? [] : [t(`${word}.more`)])].join(' ');
 
 /** The verdict on what came out, and what to do next. */
 const decided = ({ verdict = 'look.none', actions = [] }) =>

@@ -88,8 +88,7 @@ test('what is not known is said as that, with the place to find it', () => {
 test('what was found on the way, and says stop, is read before the step', () => {
   const step = { id: 'first-start', word: 'step.first-start', warns: [] };
   const state = {
-    warnAt: ['first-start'],
-    warns: [{ signal: 'WARNING', word: 'caution.found-stop' }],
+    warns: [{ step: 'first-start', signal: 'WARNING', word: 'caution.found-stop' }],
     problems: [
       { what: 'fell-in', outcome: 'do-not-start', stops: true },
       { what: 'drop-plug', outcome: 'carry-on' },
@@ -117,11 +116,10 @@ test('what is open is read before a step at which it must not be, and at no othe
   const step = { id: 'first-start', word: 'step.first-start' };
   const state = {
     open: [{ of: 'drain', purpose: 'purpose.drain-plug', place: 'below', count: 1, step: 'on' }],
-    openAt: ['first-start'],
-    openWarn: { signal: 'WARNING', word: 'caution.still-open' },
+    openAt: [{ step: 'first-start', signal: 'WARNING', word: 'caution.still-open' }],
   };
   const said = spoken(step, state);
-  assert.ok(said[1].startsWith('WARNING! Something is open.'), said[1]);
+  assert.ok(said[1].startsWith('WARNING! Something is open, and'), said[1]);
   assert.equal(said[2], '1 × drain plug: below');
   assert.equal(spoken({ ...step, id: 'decide' }, state).length, 2);
 });

@@ -14,7 +14,7 @@ import { warning } from '../ui/findings.js';
  * @param {string} [step] the one that is shown
  */
 export function stillOpen(job, step = '') {
-  const { open = [], openAt = [], openWarn } = job.state ?? {};
+  const { open = [], openAt = [] } = job.state ?? {};
   const [first] = open;
   if (!first) return nothing;
   const list = html`<details class="still-open">
@@ -23,9 +23,10 @@ export function stillOpen(job, step = '') {
       ${open.map((place) => html`<li>${line(job, place)}</li>`)}
     </ul>
   </details>`;
-  if (!openWarn || !openAt.includes(step)) return list;
+  const warn = openAt.find((at) => at.step === step);
+  if (!warn) return list;
   return html`<section class="still-open" aria-label=${t('open.title')}>
-    ${warning(openWarn)} ${open.length > 1 ? list : line(job, first)}
+    ${warning(warn)} ${open.length > 1 ? list : line(job, first)}
   </section>`;
 }
 

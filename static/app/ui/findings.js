@@ -5,17 +5,22 @@ import { hasWord, t } from '../words/catalogue.js';
 /** @import { Values } from '../words/catalogue.js' */
 
 /**
- * A caution, with its signal word. NOTICE is about things, the others about people.
+ * A caution, with its signal word: NOTICE is about things, the others about people. What
+ * happens otherwise follows; of one that was said whole before it opens from the sentence.
  *
  * @param {Warn} warn
  */
-export function warning({ signal, word }) {
+export function warning({ signal, word = '', short }) {
   const alert =
     signal === 'NOTICE' ? nothing : html`<span class="alert" aria-hidden="true">!</span>`;
-  return html`<div class="warn" data-signal=${signal}>
-    <strong>${alert}${t(`signal.${signal}`)}</strong>
-    <p>${t(word ?? '')}</p>
-  </div>`;
+  const sentence = html`<strong>${alert}${t(`signal.${signal}`)}</strong> ${t(word)}`;
+  const then = hasWord(`${word}.more`) ? t(`${word}.more`) : '';
+  return short && then
+    ? html`<details class="warn" data-signal=${signal}>
+        <summary>${sentence}</summary>
+        <p>${then}</p>
+      </details>`
+    : html`<div class="warn" data-signal=${signal}><p>${sentence} ${then}</p></div>`;
 }
 
 /**
