@@ -70,6 +70,7 @@ func planWords(t *testing.T) []family {
 	return []family{
 		{"finding.", codes, []string{"", ".do"}},
 		{"step.", append(fields(jobs, "word"), plan.OtherVersion), []string{"", ".do", ".why"}},
+		{"step.", []string{"leak-look"}, []string{".more"}}, // what an instruction says beyond its acts, where it says more
 		{"caution.", append(fields(jobs, "warns"), arguments(jobs, "CautionOf", 0)...), []string{"", ".more"}},
 		{"figure.", figures, plain},
 		{"method.", arguments(jobs, "Estimate", 1), plain},

@@ -85,6 +85,7 @@ var units = map[string]string{
 	"StageCount.steps":    "Count",
 	"Balance.out":         "Litres",
 	"Balance.in":          "Litres",
+	"Balance.full":        "Share",
 	"Summary.done":        "Count",
 	"Summary.steps":       "Count",
 	"Summary.notes":       "Count",

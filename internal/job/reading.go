@@ -243,11 +243,12 @@ func (r *replayer) torqueUsed(e *placed, a quantity.Amount, read *Read) {
 // get home is held against no volume.
 func (r *replayer) balance() {
 	for _, c := range r.plan.Circuits() {
-		b := Balance{Circuit: c.ID, Role: "role." + string(c.Role)}
+		b := Balance{Circuit: c.ID, Role: "role." + string(c.Role), Full: 1}
 		if r.plan.GetHome() {
 			r.toppedUp(c, &b)
 			continue
 		}
+		b.Full = r.fullness(c)
 		b.Due = r.print.Card("due", r.plan.Volume(c), "volume").Texts
 		due, known := r.plan.Volume(c).Amount()
 		if sum, ok := r.trace.Drained[c.ID]; ok {

@@ -157,6 +157,8 @@ type Balance struct {
 	// is not known.
 	Since   *Use
 	Out, In float64 // what was drained and poured, in L
+	// Full is how full its space is, from 0 to 1: it goes out and comes in again.
+	Full float64
 	// Waste is the kind of old oil that it is once it is drained; empty when nothing was.
 	Waste oil.Waste
 }
@@ -178,6 +180,7 @@ func (b *Balance) Members(m *wire.Members) {
 	wire.Optional(m, "since", &b.Since)
 	m.Float("out", &b.Out)
 	m.Float("in", &b.In)
+	m.Float("full", &b.Full)
 	wire.Text(m, "waste", &b.Waste)
 }
 

@@ -2012,6 +2012,8 @@ export interface Balance {
   out?: Litres;
   /** what was drained and poured, in L */
   in?: Litres;
+  /** Full is how full its space is, from 0 to 1: it goes out and comes in again. */
+  full?: Share;
   /** Waste is the kind of old oil that it is once it is drained; empty when nothing was. */
   waste?: Waste;
 }

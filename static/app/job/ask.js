@@ -67,9 +67,9 @@ function pick(job, step, ask, control) {
   // Several oils may be asked for at one step.
   const several = step.asks.filter(({ what }) => what === ask.what).length > 1;
   return html`${several ? html`<h2>${t(oil.role)}</h2>` : nothing}
+  ${radios(`ask.${ask.what}`, ask.what, choice, ask.choice, choose, ask.of, found.length ? `${id}-said` : '')}
   ${ask.gauge ? levelSlider(ask, `level-${step.id}-${ask.of}`, share, control, (value) => event(step, ask, value)) : nothing}
   ${share === undefined ? nothing : html`<p class="kept">✓ ${t('job.kept', { value: t('level.share', { share }) })}</p>`}
-  ${radios(`ask.${ask.what}`, ask.what, choice, ask.choice, choose, ask.of, found.length ? `${id}-said` : '')}
   ${said(id, found)} ${ask.amends ? amend(oil) : nothing}`;
 }
 

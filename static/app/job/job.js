@@ -4,13 +4,14 @@ import { stayAwake } from '../phone/lock.js';
 import { offline } from '../phone/offline.js';
 import { Drafts, draftsWritten, jobScope, watchDrafts } from '../store/drafts.js';
 import { address } from '../ui/address.js';
-import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { hasWord, loadWordsOf, t, text } from '../words/catalogue.js';
 import { aidLinks } from '../aid/links.js';
 import { asks, keeps } from './ask.js';
 import { Control } from './control.js';
 import { anew } from '../ui/anew.js';
 import { figureRow } from '../ui/figure.js';
 import { warning } from '../ui/findings.js';
+import { outline } from '../ui/outline.js';
 import { said } from '../ui/said.js';
 import { Hands } from './hands.js';
 import { helps } from './helps.js';
@@ -24,7 +25,6 @@ import { page } from './page.js';
 import { takePhoto } from '../photos/take.js';
 import { letGo } from '../photos/photos.js';
 import { allSteps, closing, redo } from './steps.js';
-import { stick } from './stick.js';
 import { stillOpen } from '../still-open/strip.js';
 import { tally } from './tally.js';
 import { timers } from './timers.js';
@@ -86,45 +86,88 @@ function draw(job, control) {
   return anew(step.id, oneStep(job, step, control));
 }
 
+/**
+ * One step. Its first screenful is the step itself: title, figures, cautions, what to do
+ * and what is entered; then the large button, and only then what may help.
+ */
 function oneStep(job, step, control) {
-  const { steps } = job.plan;
-  const number = steps.indexOf(step) + 1;
   const done = job.isDone(step.id);
   const warned = job.state.openAt?.some((at) => at.step === step.id);
-  return html`
-    <header class="bar">
-      <a href=${address('job', job.record.id, 'steps')} class="all">${t('job.all-steps')}</a>
-      ${job.state.open ? nothing : html`<span class="where">${text(job.name)}</span>`}
-      ${warned ? nothing : stillOpen(job)}
-    </header>
-    ${warned ? stillOpen(job, step.id) : nothing} ${told(job)} ${control.visit.draw()}
-    ${stick(job, step.stage)} ${stops(job, control)}
-    <article class="step" data-step=${step.id} ?data-done=${done} ?data-ready=${control.ready}>
+  return html`<article
+    class="step"
+    data-step=${step.id}
+    ?data-done=${done}
+    ?data-ready=${control.ready}
+  >
+    ${told(job)} ${control.visit.draw()} ${stops(job, control)}
+    <div class="sides" ?data-figures=${Boolean(step.figures)}>
+      ${head(job, step, warned)}
       <h1 tabindex="-1">
         ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
       </h1>
-      ${(job.state.warns ?? []).filter((at) => at.step === step.id).map(warning)}
-      ${(step.warns ?? []).map(warning)} ${notesOnCard(step)}
-      <p class="do">${t(`${step.word}.do`, step.values)}</p>
-      ${tally(job, step, control)} ${timers(job, step, control)}
       ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
-      ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing} ${control.hands.draw()}
-      ${look(job, step, control)} ${asks(job, step, control)} ${helps(step, job.state)}
-      ${wrong(job, step, control.drafts.all())} ${aidLinks({ job: job.record.id, step: step.id })}
-      <details class="why">
-        <summary>${t('job.why')}</summary>
-        <p>${t(`${step.word}.why`, step.values)}</p>
-      </details>
-      ${note(job, step, control)} ${takePhoto(job, step, control)}
-      ${said(
-        '',
-        control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'),
-      )}
-      <p class="awake">${t(own(awake, control.awake) ?? '')} ${kept(control)}</p>
-    </article>
-    ${actions(job, step, number, done, control)}
-  `;
+      <div class="mind">
+        ${warned ? stillOpen(job, step.id) : nothing}
+        ${(job.state.warns ?? []).filter((at) => at.step === step.id).map(warning)}
+        ${(step.warns ?? []).map(warning)} ${notesOnCard(step)}
+      </div>
+      <div class="act">
+        <p class="do">${t(`${step.word}.do`, step.values)}</p>
+        ${more(step)} ${tally(job, step, control)} ${timers(job, step, control)}
+        ${look(job, step, control)} ${asks(job, step, control)}
+        ${said('', control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
+      </div>
+    </div>
+    ${actions(job, step, done, control)} ${rest(job, step, control)}
+  </article>`;
 }
+
+/** What an instruction says beyond the acts. */
+const more = ({ word, values }) =>
+  hasWord(`${word}.more`)
+    ? html`<details class="do-more">
+        <summary>${t('job.more')}</summary>
+        <p>${t(`${word}.more`, values)}</p>
+      </details>`
+    : nothing;
+
+/** Where the job stands: its oils as they are now, stage and step; and what is open, or whose it is. */
+function head(job, step, warned) {
+  const { oils = [], open } = job.state;
+  const { steps } = job.plan;
+  const { layout, circuits = [] } = job.record.card ?? {};
+  const left = circuits.map(({ role }) => [role, 1]); // what is not changed today stays in
+  const today = oils.map(({ role, full = 0 }) => [role.split('.')[1], full]);
+  const fill = Object.fromEntries([...left, ...today]);
+  return html`<header class="bar head">
+    <a href=${address('job', job.record.id, 'steps')} class="all">
+      ${outline(layout, { fill })}
+      <span>
+        <strong>${t(`stage.${step.stage}`)}</strong>
+        <small>${t('job.step', { number: steps.indexOf(step) + 1, steps: steps.length })}</small>
+      </span>
+      <span class="hidden">${t('job.all-steps')}</span>
+    </a>
+    ${open || warned ? nothing : html`<span class="where">${text(job.name)}</span>`}
+    ${warned ? nothing : stillOpen(job)}
+  </header>`;
+}
+
+/** What helps at a step, and what may be told of it, below the large button. */
+const rest = (job, step, control) => html`
+  ${step.must ? html`<p class="must">◉ ${t('job.must')}</p>` : nothing}
+  <div class="at-hand">
+    ${control.hands.draw()} ${wrong(job, step, control.drafts.all())} ${note(job, step, control)}
+    ${takePhoto(job, step, control)}
+  </div>
+  ${helps(step, job.state)}
+  <details class="why">
+    <summary>${t('job.why')}</summary>
+    <p>${t(`${step.word}.why`, step.values)}</p>
+  </details>
+  ${aidLinks({ job: job.record.id, step: step.id })}
+  <p class="awake">${t(own(awake, control.awake) ?? '')} ${kept(control)}</p>
+`;
 
 /** What one should know of the job as a whole, in a quiet line each. */
 const told = (job) => html`
@@ -178,16 +221,14 @@ function brake(job, step, control) {
   </div>`;
 }
 
-/** The bar under the thumb: how far the job is, back, on, and the last thing taken back. */
-function actions(job, step, number, done, control) {
+/** The bar under the thumb: on, back, and the last thing taken back. */
+function actions(job, step, done, control) {
   if (control.brake) return brake(job, step, control);
   const on = meant(control, () => onward(control, step));
   const before = stepBefore(job, step);
   const value = done ? '' : keeps(job, step, control);
   return html`<div class="actions">
-    <p class="progress">
-      ${t('job.step', { number, steps: job.plan.steps.length })} ${redo(job, control)}
-    </p>
+    ${job.state.redo ? html`<p class="progress">${redo(job, control)}</p>` : nothing}
     <button
       type="button"
       class="quiet"

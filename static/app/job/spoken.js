@@ -1,7 +1,7 @@
 import { sayItem } from './tally.js';
 import { piece } from '../still-open/strip.js';
 import { textsOf } from '../ui/figure.js';
-import { idsOf, t, text, verbatim } from '../words/catalogue.js';
+import { hasWord, idsOf, t, text, verbatim } from '../words/catalogue.js';
 
 // What is read aloud of a step: what stands on the screen, with units as words.
 
@@ -80,6 +80,7 @@ export function spoken(step, state = {}) {
     ...warns.map(caution),
     ...notes.map((written) => `${t('job.on-card')} ${verbatim(written)}`),
     t(`${word}.do`, values),
+    ...(hasWord(`${word}.more`) ? [t(`${word}.more`, values)] : []),
     ...(step.sums ? decided(state) : []),
     ...tally.map(sayItem),
     ...timers.map(({ name, texts }) =>

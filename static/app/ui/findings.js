@@ -13,14 +13,18 @@ import { hasWord, t } from '../words/catalogue.js';
 export function warning({ signal, word = '', short }) {
   const alert =
     signal === 'NOTICE' ? nothing : html`<span class="alert" aria-hidden="true">!</span>`;
-  const sentence = html`<strong>${alert}${t(`signal.${signal}`)}</strong> ${t(word)}`;
+  const sentence = html`<span class="sentence"
+    ><strong>${alert}${t(`signal.${signal}`)}</strong> ${t(word)}</span
+  >`;
   const then = hasWord(`${word}.more`) ? t(`${word}.more`) : '';
   return short && then
     ? html`<details class="warn" data-signal=${signal}>
         <summary>${sentence}</summary>
-        <p>${then}</p>
+        <p class="then">${then}</p>
       </details>`
-    : html`<div class="warn" data-signal=${signal}><p>${sentence} ${then}</p></div>`;
+    : html`<div class="warn" data-signal=${signal}>
+        <p>${sentence} <span class="then">${then}</span></p>
+      </div>`;
 }
 
 /**

@@ -132,6 +132,13 @@ export async function goTo(page, address) {
   await page.waitForFunction(arrived, { polling, timeout: patience() });
 }
 
+/** From a step to all of them, by where the job stands. */
+export async function openAllSteps(page) {
+  const link = await page.waitForSelector('.head .all', { visible: true, timeout: patience() });
+  await link.click();
+  await untilSeen(page, words('job.all-steps'));
+}
+
 /** Opens a step of the one job there is. */
 export async function openStep(page, id) {
   const [job] = await stored(page, 'jobs');

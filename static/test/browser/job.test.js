@@ -1,7 +1,16 @@
 // The main bar: a whole oil change without a network, through a dead phone.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { done, goTo, planOf, startJob, stored, tapDone, untilStep } from './job-page.js';
+import {
+  done,
+  goTo,
+  openAllSteps,
+  planOf,
+  startJob,
+  stored,
+  tapDone,
+  untilStep,
+} from './job-page.js';
 import { badReading, besideField, doneTo, note, undo } from './job-walk.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { choose, enter, heading, seen, tap, tapText, under, untilSeen } from './person.js';
@@ -136,7 +145,7 @@ test('a job closed with steps missing says in the record which', async (t) => {
   const { steps } = await planOf(page, card);
   const must = steps.filter((step) => step.must);
   await doneTo(page, 1, 5);
-  await tap(page, words('job.all-steps'), 'link');
+  await openAllSteps(page);
   const done = must.filter((step) => steps.indexOf(step) < 4);
   const missing = must.filter((step) => !done.includes(step));
   await untilSeen(page, words('job.finish.missing', { count: missing.length }));

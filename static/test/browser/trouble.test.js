@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { goTo, startJob, stored, tapDone, untilStep } from './job-page.js';
+import { goTo, openAllSteps, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
 import { choose, heading, seen, tap, tapText, type, untilSeen } from './person.js';
@@ -277,7 +277,7 @@ test('a stop stays told when the job is closed all the same', async (t) => {
   await tap(page, words('trouble.keep'));
   await untilSeen(page, words('trouble.kept'));
   await tap(page, words('trouble.back-to-job'), 'link');
-  await tapText(page, words('job.all-steps'));
+  await openAllSteps(page);
   await untilSeen(page, outcome('do-not-start'));
   await tap(page, words('job.finish'));
   const problem = '@fault.fell-in';

@@ -4,7 +4,16 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { beginBike } from './bike-page.js';
-import { done, goTo, planOf, startJob, stored, tapDone, untilStep } from './job-page.js';
+import {
+  done,
+  goTo,
+  openAllSteps,
+  planOf,
+  startJob,
+  stored,
+  tapDone,
+  untilStep,
+} from './job-page.js';
 import { doneTo, undo } from './job-walk.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { openWithoutServer } from './open-site.js';
@@ -86,7 +95,7 @@ test('a single with a strainer, a piece of metal in it: the job ends there', asy
   // It is filled for the way to the workshop, and not started.
   await doneTo(page, numberOf(steps, 'decide'), numberOf(steps, 'first-start'));
   await untilSeen(page, words('caution.found-stop'));
-  await tap(page, words('job.all-steps'), 'link');
+  await openAllSteps(page);
   await tap(page, words('job.finish'));
   await untilSeen(page, words('record.warnings'));
   const warnings = await under(page, words('record.warnings'));
