@@ -113,7 +113,7 @@ function type(job, step, ask, control) {
     </div>
     ${
       ask.card
-        ? html`<button type="button" class="quiet" @click=${asCard}>
+        ? html`<button type="button" class="quiet as-card" @click=${asCard}>
             ${t('page.as-card', { value: ask.card })}
           </button>`
         : nothing
