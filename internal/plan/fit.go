@@ -28,11 +28,12 @@ func (p *planner) fitted(r *recipe, on subject) Step {
 	if r.closes {
 		s.Closes = p.closedAt(on)
 	}
-	if r.tally {
-		s.Tally = p.tally(r.word)
-	}
 	if r.pours {
 		s.Pours = on.circuit.ID
+	}
+	s.Takes = p.takes(&s, on)
+	if r.tally {
+		s.Tally = p.tally(r.word)
 	}
 	for _, w := range r.warns {
 		if p.warnHolds(w, on) {

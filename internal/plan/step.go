@@ -139,6 +139,8 @@ type Step struct {
 	Must bool
 	// After: it comes when the job is finished and the bike was ridden.
 	After bool
+	// Takes is what the step wants in the hand: tools in their size, and new parts.
+	Takes []Item
 	// Tally is what is to be touched and counted at the step: each with its place
 	// and its pieces.
 	Tally []Item
@@ -177,6 +179,7 @@ func (s *Step) Members(m *wire.Members) {
 	m.Bool("sums", &s.Sums)
 	wire.Text(m, "photo", &s.Photo)
 	m.Bool("after", &s.After)
+	wire.List(m, "takes", &s.Takes)
 	wire.List(m, "tally", &s.Tally)
 	wire.Texts(m, "notes", &s.Notes)
 }

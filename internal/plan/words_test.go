@@ -53,6 +53,9 @@ func sayStep(t plantest.Reporter, s plan.Step) {
 		plantest.Say(t, w.Word, nil)
 		plantest.Say(t, w.Word+".more", nil)
 	}
+	for _, i := range s.Takes {
+		plantest.Say(t, i.Word, i.Values)
+	}
 	for _, f := range s.Figures {
 		plantest.SayFigure(t, f)
 	}

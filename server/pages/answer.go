@@ -66,7 +66,7 @@ type step struct {
 	Warns           []warn
 	Figures, Timers []figure
 	Helps           []help
-	Tally           []item
+	Takes, Tally    []item
 	Notes           []string
 	Must            bool
 }

@@ -1782,6 +1782,8 @@ export interface Step {
   photo?: Motif;
   /** After: it comes when the job is finished and the bike was ridden. */
   after?: boolean;
+  /** Takes is what the step wants in the hand: tools in their size, and new parts. */
+  takes?: Item[];
   /** Tally is what is to be touched and counted at the step: each with its place and its pieces. */
   tally?: Item[];
   /** Notes are the card's for this moment, read before the act. */

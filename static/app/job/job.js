@@ -114,13 +114,22 @@ function oneStep(job, step, control) {
       <div class="act">
         <p class="do">${t(`${step.word}.do`, step.values)}</p>
         ${more(step)} ${tally(job, step, control)} ${timers(job, step, control)}
-        ${look(job, step, control)} ${asks(job, step, control)}
+        ${look(job, step, control)} ${asks(job, step, control)} ${takes(step)}
         ${said('', control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
       </div>
     </div>
     ${actions(job, step, done, control)} ${rest(job, step, control)}
   </article>`;
 }
+
+/** What the step wants in the hand, in a line. */
+const takes = ({ takes: list = [] }) =>
+  list.length
+    ? html`<p class="take">
+        <strong>${t('job.take')}</strong>
+        ${list.map(({ word, values }) => t(word, values)).join(' · ')}
+      </p>`
+    : nothing;
 
 /** What an instruction says beyond the acts. */
 const more = ({ word, values }) =>

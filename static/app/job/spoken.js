@@ -69,6 +69,7 @@ export function spoken(step, state = {}) {
     warns = [],
     notes = [],
     tally = [],
+    takes = [],
     figures = [],
     timers = [],
     asks = [],
@@ -82,6 +83,7 @@ export function spoken(step, state = {}) {
     t(`${word}.do`, values),
     ...(hasWord(`${word}.more`) ? [t(`${word}.more`, values)] : []),
     ...(step.sums ? decided(state) : []),
+    ...(takes.length ? [[t('job.take'), takes.map(sayItem).join(', ')].join(' ')] : []),
     ...tally.map(sayItem),
     ...timers.map(({ name, texts }) =>
       t('hands.timer', { name: t(name), length: saidFigure(text(texts[0])) }),
