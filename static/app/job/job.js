@@ -115,7 +115,10 @@ function oneStep(job, step, control) {
         <p class="do">${t(`${step.word}.do`, step.values)}</p>
         ${more(step)} ${tally(job, step, control)} ${timers(job, step, control)}
         ${look(job, step, control)} ${asks(job, step, control)} ${takes(step)}
-        ${said('', control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'))}
+        ${said(
+          '',
+          control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'),
+        )}
       </div>
     </div>
     ${actions(job, step, done, control)} ${rest(job, step, control)}
