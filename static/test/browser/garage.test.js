@@ -6,6 +6,7 @@ import { beginBike } from './bike-page.js';
 import { done, goTo, plantIn, startJob, stored, untilStep } from './job-page.js';
 import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
+import { patience } from './patience.js';
 import { answer, heading, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
@@ -113,7 +114,7 @@ test('a bike that was entered twice becomes one, and two again', async (t) => {
   assert.ok(!(await seen(page)).includes(words('details.jobs')));
   await goTo(page, '#/record');
   await untilSeen(page, model);
-  assert.ok(!(await seen(page)).includes('Bertha'));
+  await page.waitForFunction(() => !document.body.innerText.includes('Bertha'), { polling });
 });
 
 test('a job goes to the bike that it was on, and a sold bike goes out of the list', async (t) => {
@@ -174,16 +175,21 @@ test('a corrected card is offered, and the plan stays with the one used last unt
   await tapText(page, words('bike.corrected.changes', { count: 1 }));
   await untilSeen(page, '2.5 L');
   await untilSeen(page, '2.7 L');
-  assert.match(await firstOnPlate(page), /2\.5\sL/);
+  await untilOnPlate(page, '2.5 L');
   await tap(page, words('bike.corrected.take'));
   await untilSeen(page, words('bike.corrected.taken'));
   await page.waitForFunction(() => !document.querySelector('.corrected'), { polling });
-  assert.match(await firstOnPlate(page), /2\.7\sL/);
+  await untilOnPlate(page, '2.7 L');
   await tap(page, words('plan.start'));
   await untilStep(page, 1);
   await planned();
   assert.ok(!(await seen(page)).includes(words('bike.corrected')), 'the last job had it');
 });
 
-/** What the plate says first: how much oil. */
-const firstOnPlate = (page) => page.$eval('.plate > div', (cell) => cell.innerText);
+/** Waits until the plate says first that so much oil goes in. */
+const untilOnPlate = (page, volume) =>
+  page.waitForFunction(
+    (want) => document.querySelector('.plate > div')?.innerText.replace(/\s+/g, ' ').includes(want),
+    { polling, timeout: patience() },
+    volume,
+  );
