@@ -145,7 +145,7 @@ func saidUnits() []string {
 func schemaWords(t *testing.T) []family {
 	var list []family
 	for stem, place := range map[string]string{
-		"layout.": "properties/layout", "role.": "$defs/circuit/properties/role", "standing.": "$defs/standing",
+		"layout.": "properties/layout", "apart.": "properties/layout", "role.": "$defs/circuit/properties/role", "standing.": "$defs/standing",
 		"device.": "$defs/level/properties/device", "state.": "$defs/level/properties/state", "stance.": "$defs/level/properties/stance",
 		"purpose.": "$defs/bolt/properties/purpose", "drive.": "$defs/bolt/properties/drive", "seal.": "$defs/seal/properties/kind",
 		"mount.": "$defs/filter/properties/mount", "note-at.": "$defs/noteAt/properties/at",
@@ -209,6 +209,8 @@ func pageWords(t *testing.T) []family {
 		{"storage.rule.gecko.", []string{"refused", "not-asked"}, plain},
 		{"home.", matches(t, `\['([a-z-]+)', \{ steps`), []string{"", ".picture"}},
 		{"event.", eventKinds(t), plain},
+		{"bikes.due.", []string{"day", "at", "both"}, plain},
+		{"bikes.filter.", []string{"all", "on", "mine", "due", "aside", "examples"}, plain},
 		{"draft.", []string{"pending", "written"}, plain},
 		{"pack.", []string{"new", "changed", "same", "refused"}, []string{"", ".why"}},
 		{"plan.filter.", []string{"change", "keep"}, []string{".short"}},

@@ -206,7 +206,7 @@ func TestWording_CountsAgree(t *testing.T) {
 }
 
 // notPlural end in -s and are no plural.
-var notPlural = []string{"is", "was", "has", "this", "its", "less", "fits", "differs"}
+var notPlural = []string{"is", "was", "has", "this", "its", "less", "fits", "differs", "reads"}
 
 // several are said of two or more only: a step that counts pieces is another one where
 // there is one piece, and a pace follows from two readings.

@@ -136,12 +136,12 @@ func bolted(t find.Thing) bool { return t == find.Torque || t == find.Tool || t 
 // Every sample answers to every thing, asked by its model and the thing's name, as a list of
 // all samples has it.
 func TestAnswers_ByModel(t *testing.T) {
-	var lines []find.Candidate
+	var lines []bike
 	cards := map[int]*card.Card{}
 	plantest.Samples(t, func(t *testing.T, c *card.Card, b plan.Bench, p *plan.Plan) {
 		if b.System == "" && b.Place == "" && len(b.Circuits) == 0 {
 			cards[len(lines)] = c
-			lines = append(lines, find.Candidate{Text: strings.ToLower(p.Name), Volume: p.Oils[0].Due.First()})
+			lines = append(lines, bike{Text: strings.ToLower(p.Name), Volume: p.Oils[0].Due.First()})
 		}
 	})
 	if len(lines) < 10 {
@@ -151,9 +151,9 @@ func TestAnswers_ByModel(t *testing.T) {
 		for _, thing := range find.Things {
 			name, _, _ := strings.Cut(names[string(thing)], ",")
 			typed := strings.ToLower(c.Model) + " " + name
-			s := find.Search{Typed: typed, Lines: lines, Names: names}
+			s := searchOf(typed, lines)
 			f := s.Find()
-			if len(f.About) != 1 || f.About[0].At != at || len(f.Things) != 1 || f.Things[0] != thing {
+			if len(f.About) != 1 || f.About[0] != at || len(f.Things) != 1 || f.Things[0] != thing {
 				t.Errorf("%q: %q, want %d about %s", typed, said(&f), at, thing)
 				continue
 			}

@@ -7,7 +7,6 @@
 package find
 
 import (
-	"slices"
 	"strings"
 
 	"tidysump/internal/quantity"
@@ -21,7 +20,9 @@ const mostAbout = 3
 // accents and capitals.
 type Search struct {
 	Typed string
-	Lines []Candidate
+	// Lines are the bikes of the list, each as the words that find it; Volumes are theirs as
+	// they are shown, with their unit.
+	Lines, Volumes []string
 	// Names says how people call each of Things in their language, and what they say
 	// beside it that asks for nothing (None), each a list with commas.
 	Names  map[string]string
@@ -31,42 +32,25 @@ type Search struct {
 // Members names the search's members.
 func (s *Search) Members(m *wire.Members) {
 	m.String("typed", &s.Typed, wire.Required)
-	wire.List(m, "lines", &s.Lines, wire.Required)
+	wire.Texts(m, "lines", &s.Lines, wire.Required)
+	wire.Texts(m, "volumes", &s.Volumes)
 	m.TextMap("names", &s.Names)
 	wire.Text(m, "system", &s.System)
 }
 
-// Candidate is a bike as a search sees it.
-type Candidate struct {
-	Text   string // all words that find it
-	Volume string // as it is shown, with its unit
-}
-
-// Members names the candidate's members.
-func (l *Candidate) Members(m *wire.Members) {
-	m.String("text", &l.Text)
-	m.String("volume", &l.Volume)
-}
-
-// Hit is the place of a line in the list.
-type Hit struct{ At int }
-
-// Members names the hit's members.
-func (p *Hit) Members(m *wire.Members) { m.Int("at", &p.At) }
-
 // Found is what a search found.
 type Found struct {
-	Fits   []Hit   // in the order of the list
+	Fits   []int   // places in the list, in its order
 	Near   bool    // nothing stands there as it was typed: these differ by a letter
-	About  []Hit   // the few bikes of which the things are asked
+	About  []int   // the few bikes of which the things are asked
 	Things []Thing // that are asked for; of no bike yet where About is empty
 }
 
 // Members names the members of what was found.
 func (f *Found) Members(m *wire.Members) {
-	wire.List(m, "fits", &f.Fits)
+	m.Ints("fits", f.Fits)
 	m.Bool("near", &f.Near)
-	wire.List(m, "about", &f.About)
+	m.Ints("about", f.About)
 	wire.Texts(m, "things", &f.Things)
 }
 
@@ -140,15 +124,7 @@ func (s *Search) found(fits []int, near bool, about []int, things []Thing) Found
 	if len(about) > mostAbout {
 		about = nil
 	}
-	return Found{Fits: hits(fits), Near: near, About: hits(about), Things: things}
-}
-
-func hits(list []int) []Hit {
-	var out []Hit
-	for _, at := range list {
-		out = append(out, Hit{at})
-	}
-	return out
+	return Found{Fits: fits, Near: near, About: about, Things: things}
 }
 
 func (s *Search) everyLine() []int {
@@ -163,8 +139,11 @@ func (s *Search) everyLine() []int {
 func (s *Search) matching(words []word) []int {
 	var list []int
 	for i := range s.Lines {
-		l := &s.Lines[i]
-		if !slices.ContainsFunc(words, func(w word) bool { return !w.stands(l, s.System) }) {
+		n := 0
+		for n < len(words) && s.stands(&words[n], i) {
+			n++
+		}
+		if n == len(words) {
 			list = append(list, i)
 		}
 	}
@@ -177,13 +156,13 @@ func (s *Search) near(words []word) []int {
 	var list []int
 	fewest := len(words) + 1
 	for i := range s.Lines {
-		l, slips := &s.Lines[i], 0
+		slips := 0
 		for n := range words {
-			if words[n].stands(l, s.System) {
+			if s.stands(&words[n], i) {
 				continue
 			}
 			slips++
-			if slips > fewest || !words[n].slipped(l.Text) {
+			if slips > fewest || !words[n].slipped(s.Lines[i]) {
 				slips = len(words) + 1
 				break
 			}

@@ -22,8 +22,20 @@ var names = func() map[string]string {
 	return list
 }()
 
+// bike is a line of a list.
+type bike struct{ Text, Volume string }
+
+// searchOf is one of bikes in the words of the catalogue.
+func searchOf(typed string, list []bike) find.Search {
+	s := find.Search{Typed: typed, Names: names, System: quantity.Metric}
+	for _, b := range list {
+		s.Lines, s.Volumes = append(s.Lines, b.Text), append(s.Volumes, b.Volume)
+	}
+	return s
+}
+
 // The bikes of the table: invented ones.
-var bikes = []find.Candidate{
+var bikes = []bike{
 	{Text: "plainford heron 480 2012 2013 2014 wet sump, one oil 10w-40 10w40", Volume: "2.5 L"},
 	{Text: "bess ab-12 cd ab12cd red tank ada pell plainford otter 900 2020 flat twin, dry clutch and shaft 15w-50 15w50", Volume: "3.8–4 L"},
 	{Text: "plainford kestrel 125 1999 small engine with a strainer 10w-30 10w30", Volume: "0.9 L"},
@@ -32,7 +44,7 @@ var bikes = []find.Candidate{
 }
 
 func search(typed string) find.Found {
-	s := find.Search{Typed: typed, Lines: bikes, Names: names, System: quantity.Metric}
+	s := searchOf(typed, bikes)
 	return s.Find()
 }
 
@@ -40,7 +52,7 @@ func search(typed string) find.Found {
 func said(f *find.Found) string {
 	var words []string
 	for _, h := range f.Fits {
-		words = append(words, strconv.Itoa(h.At))
+		words = append(words, strconv.Itoa(h))
 	}
 	if f.Near {
 		words = append(words, "~")
@@ -48,7 +60,7 @@ func said(f *find.Found) string {
 	if len(f.Things) > 0 {
 		words = append(words, "about")
 		for _, h := range f.About {
-			words = append(words, strconv.Itoa(h.At))
+			words = append(words, strconv.Itoa(h))
 		}
 		words = append(words, ":")
 		for _, t := range f.Things {
@@ -149,7 +161,7 @@ func TestFind(t *testing.T) {
 
 // Of a list of one bike a question needs no name.
 func TestFind_OneBike(t *testing.T) {
-	s := find.Search{Typed: "drain", Lines: bikes[:1], Names: names}
+	s := searchOf("drain", bikes[:1])
 	f := s.Find()
 	if got := said(&f); got != "0 about 0 : drain" {
 		t.Errorf("found %q", got)
@@ -182,8 +194,8 @@ func TestFind_AnySlip(t *testing.T) {
 			typed[n-1], typed[n] = typed[n], typed[n-1]
 		}
 		f := search(string(typed))
-		exact := slices.ContainsFunc(bikes, func(l find.Candidate) bool { return strings.Contains(l.Text, string(typed)) })
-		if !slices.Contains(f.Fits, find.Hit{At: at}) && !exact && len(f.Things) == 0 {
+		exact := slices.ContainsFunc(bikes, func(l bike) bool { return strings.Contains(l.Text, string(typed)) })
+		if !slices.Contains(f.Fits, at) && !exact && len(f.Things) == 0 {
 			t.Fatalf("%q for %q: found %q", string(typed), string(meant), said(&f))
 		}
 	})
@@ -196,10 +208,10 @@ func TestFind_AsTyped(t *testing.T) {
 		of := rapid.SampledFrom(bikes).Draw(t, "bike")
 		fields := strings.Fields(of.Text)
 		typed := rapid.SliceOfN(rapid.SampledFrom(fields), 1, 3).Draw(t, "words")
-		var want []find.Hit
+		var want []int
 		for i, l := range bikes {
 			if !slices.ContainsFunc(typed, func(w string) bool { return !strings.Contains(l.Text, strings.Trim(w, ",")) }) {
-				want = append(want, find.Hit{At: i})
+				want = append(want, i)
 			}
 		}
 		f := search(strings.Join(typed, " "))
@@ -216,16 +228,16 @@ func TestFind_AnyText(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		typed := rapid.OneOf(rapid.String(), rapid.Map(rapid.SliceOf(rapid.SampledFrom(words)), func(w []string) string { return strings.Join(w, " ") })).Draw(t, "typed")
 		f := search(typed)
-		for _, list := range [][]find.Hit{f.Fits, f.About} {
+		for _, list := range [][]int{f.Fits, f.About} {
 			for n, h := range list {
-				if h.At < 0 || h.At >= len(bikes) || n > 0 && list[n-1].At >= h.At {
+				if h < 0 || h >= len(bikes) || n > 0 && list[n-1] >= h {
 					t.Fatalf("%q: %v", typed, list)
 				}
 			}
 		}
 		for _, h := range f.About {
 			if !slices.Contains(f.Fits, h) {
-				t.Fatalf("%q: tells of %d, which doesn't fit: %v", typed, h.At, f.Fits)
+				t.Fatalf("%q: tells of %d, which doesn't fit: %v", typed, h, f.Fits)
 			}
 		}
 		if len(f.About) > 0 && len(f.Things) == 0 {

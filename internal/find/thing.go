@@ -51,6 +51,9 @@ const (
 	withSlip     // a letter of it is wrong
 )
 
+// names are what people call a thing.
+func (s *Search) names(t Thing) []string { return strings.Split(s.Names[string(t)], ",") }
+
 // question is what is asked, and what is left to say of which bike.
 type question struct {
 	things []Thing
@@ -86,7 +89,7 @@ const leastBegunName = 2
 // name is. Where one name is longer than the others, it is that alone.
 func (s *Search) thingsAt(words []word, as how) (list []Thing, used int) {
 	for _, t := range Things {
-		for name := range strings.SplitSeq(s.Names[string(t)], ",") {
+		for _, name := range s.names(t) {
 			n := begins(words, strings.Fields(name), as)
 			switch {
 			case n == 0 || n < used:
@@ -125,7 +128,7 @@ func (s *Search) weighty(words []word) []word {
 	var list []word
 	for _, w := range words {
 		light := false
-		for name := range strings.SplitSeq(s.Names[string(None)], ",") {
+		for _, name := range s.names(None) {
 			light = light || strings.TrimSpace(name) == w.text
 		}
 		if !light {

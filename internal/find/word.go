@@ -2,7 +2,6 @@ package find
 
 import (
 	"strings"
-	"unicode"
 
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
@@ -40,11 +39,15 @@ func (s *Search) read(typed string) []word {
 }
 
 func letterOrDigit(r rune) rune {
-	if unicode.IsLetter(r) || unicode.IsDigit(r) {
+	if isLetter(r) || r >= '0' && r <= '9' {
 		return r
 	}
 	return -1
 }
+
+// isLetter takes all for letters that are beyond the signs of the first alphabet: the tables
+// of the others would weigh more than all of this room.
+func isLetter(r rune) bool { return r >= 'a' && r <= 'z' || r >= 0xAA && r != '–' && r != '—' }
 
 // volume reads a volume at the beginning of what was typed, and says how many parts of it
 // that is: "2.5l" is one, "2.5 L" are two, "85 fl oz" are three.
@@ -78,12 +81,16 @@ func litres(text string, system quantity.System) (low, high float64, ok bool) {
 // quantity.Print keeps to it in every unit.
 const printedWithin = 0.01
 
-// stands reports whether the word stands in a line, in whole or in part.
-func (w *word) stands(l *Candidate, system quantity.System) bool {
+// stands reports whether the word stands in that line, in whole or in part.
+func (s *Search) stands(w *word, line int) bool {
 	if !w.volume {
-		return strings.Contains(l.Text, w.text) || w.bare != "" && w.bare != w.text && strings.Contains(l.Text, w.bare)
+		text := s.Lines[line]
+		return strings.Contains(text, w.text) || w.bare != "" && w.bare != w.text && strings.Contains(text, w.bare)
 	}
-	low, high, ok := litres(l.Volume, system)
+	if line >= len(s.Volumes) {
+		return false
+	}
+	low, high, ok := litres(s.Volumes[line], s.System)
 	return ok && w.low <= high*(1+printedWithin) && w.high >= low*(1-printedWithin)
 }
 
@@ -130,7 +137,7 @@ func slip(typed, meant []rune, begun bool) bool {
 		}
 		return true
 	}
-	letter := func(list []rune, i int) bool { return i < len(list) && unicode.IsLetter(list[i]) }
+	letter := func(list []rune, i int) bool { return i < len(list) && isLetter(list[i]) }
 	t, m := letter(typed, n), letter(meant, n)
 	switch {
 	case n == len(typed): // all of it stands there; one letter may be missing at the end

@@ -19,7 +19,7 @@ const features = {
   aid: [],
   backup: ['cards'],
   bench: [],
-  bikes: [],
+  bikes: ['others', 'plan'],
   bill: ['plain', 'still-open'],
   books: ['photos', 'plain'],
   cards: ['bikes'],

@@ -28,8 +28,8 @@ import { visits } from './visit/visits.js';
 import { watchBars } from './ui/bars.js';
 import { watchTextSize } from './phone/text-size.js';
 
+export { Later } from './bikes/later.js';
 export { Told } from './bikes/told.js';
-export { outline } from './ui/outline.js'; // for lists, which have their places and get the signs a moment later
 
 /** What is to be done once, after the first screen. */
 export async function begin(app, root) {

@@ -3,34 +3,53 @@ import { short } from '../ui/lists.js';
 import { t, text } from '../words/catalogue.js';
 import { when } from '../words/dates.js';
 
-/** What a list shows of a bike; leads to `href`. */
-export const bikeLine = (row, href) => html`<a href=${href}>${bikeFacts(row)}</a>`;
+/** The place of a layout's sign, which comes a moment after the list. */
+export const place = html`<span class="outline"></span>`;
 
 /**
- * The same, without leading anywhere.
+ * A line of a list of bikes: the sign of its layout, its name, what there is to say of it in
+ * a line, how much oil of which grade. A volume that is null is told elsewhere.
+ *
+ * @param {{ sign?: unknown, name: unknown, about: unknown[], volume?: string | null, grade?: string }} line
+ */
+export const bikeRow = ({ sign = nothing, name, about, volume, grade }) =>
+  html`${sign}<span class="who"
+      ><strong>${name}</strong> <span>${about.filter(Boolean).join(' · ')}</span></span
+    >
+    <span class="oil"
+      >${
+        volume
+          ? html`<span class="value">${text(volume)}</span>`
+          : volume === null
+            ? nothing
+            : html`<span class="unknown">${t('not-known')}</span>`
+      }
+      ${grade ? html`<span>${text(grade)}</span>` : nothing}</span
+    >`;
+
+/**
+ * What a list shows of a bike: what is still to be known of it, else what tells it apart.
  *
  * @param {{ bike: any, twin?: boolean, changed?: string }} row
+ * @param {{ sign?: unknown, due?: unknown, example?: boolean }} [beside]
  */
-export function bikeFacts({ bike, twin, changed }) {
+export function bikeFacts({ bike, twin, changed }, { sign, due, example = true } = {}) {
   const { name, years, layout, invented, oils = [], gaps, unfinished } = bike;
   const [oil] = oils;
-  const missing = gaps
-    ? html`<span class="gaps">? ${t('bikes.gaps', { count: gaps })}</span>`
-    : nothing;
-  return html`<span class="who">
-      <strong>${short(name) || t('bikes.unnamed')}</strong>
-      <span>${text(years)} ${t(layout)}</span>
-      ${twin ? html`<span>${t('bikes.version', { date: when(changed ?? '') })}</span>` : nothing}
-      ${invented ? html`<span>${t('example')}</span>` : nothing} ${missing}
-      ${unfinished ? html`<span class="gaps">${t('bikes.unfinished')}</span>` : nothing}
-    </span>
-    <span class="oil">
-      ${due(oil?.due?.texts?.[0])}
-      <span>${oil?.grades ? t('grade.sae', { grade: oil.grades[0] }) : nothing}</span>
-    </span>`;
+  return bikeRow({
+    sign,
+    name: short(name) || t('bikes.unnamed'),
+    about: [
+      due || (years && text(years)),
+      twin && t('bikes.version', { date: when(changed ?? '') }),
+      unfinished && t('bikes.unfinished'),
+      !unfinished && !due && (gaps ? `? ${t('bikes.gaps', { count: gaps })}` : t(apart(layout))),
+      invented && example && t('example'),
+    ],
+    volume: oil?.due?.texts?.[0],
+    grade: oil?.grades?.[0],
+  });
 }
 
-const due = (volume) =>
-  volume
-    ? html`<span class="value">${text(volume)}</span>`
-    : html`<span class="unknown">${t('not-known')}</span>`;
+/** The word for what tells a layout from others, in a few letters. */
+const apart = (layout = '') => layout.replace('layout.', 'apart.');

@@ -13,7 +13,7 @@ const line = (key, of, changed = '2026-01-01', pinned = false) => ({
 const word = (id) => ({ 'layout.dry-sump': 'Dry sump with a tank' })[id] ?? 'Wet sump';
 const keys = (list) => list.map(({ key }) => key);
 
-test('pinned first, then used or changed last, then by name; samples last', () => {
+test('pinned first, then used or changed last, then by name; last the samples without a job', () => {
   const lines = [
     line('b', bike('b', 'Bravo')),
     line('a', bike('a', 'alpha')),
@@ -24,10 +24,12 @@ test('pinned first, then used or changed last, then by name; samples last', () =
   const jobs = [
     { started: '2026-04-01', bike: 'u' },
     { started: '2024-04-01', bike: 'u' },
-    { started: '2026-05-01', bike: 'sample' },
+    { started: '2026-05-01', bike: 'worked' },
   ];
-  const list = bikeList(lines, [bike('sample', 'A sample')], jobs, word);
-  assert.deepEqual(keys(list), ['pinned', 'used', 'changed', 'a', 'b', 'sample']);
+  const examples = [bike('sample', 'A sample'), bike('worked', 'Another one')];
+  const list = bikeList(lines, examples, jobs, word);
+  assert.deepEqual(keys(list), ['pinned', 'worked', 'used', 'changed', 'a', 'b', 'sample']);
+  assert.deepEqual(keys(list.filter(({ mine }) => !mine)), ['sample']);
 });
 
 test('two versions of one card are told apart, a sample beside them is none', () => {
@@ -43,6 +45,8 @@ test('two versions of one card are told apart, a sample beside them is none', ()
   );
 });
 
+const oils = [{ due: { texts: ['3.2 L'] }, grades: ['15W-50'] }];
+
 const found = {
   'one word in any case': ['CORDA', ['corda']],
   'all words in any order': ['570 tess', ['corda']],
@@ -52,6 +56,9 @@ const found = {
   'a year between': ['2005', ['marechal']],
   'a year outside': ['2011', []],
   'the layout': ['dry tank', ['marechal']],
+  'the grade': ['15W-50', ['marechal']],
+  'the grade without its sign': ['15w50', ['marechal']],
+  'the volume': ['3.2 l', ['marechal']],
   nothing: ['  ', ['marechal', 'corda']],
 };
 
@@ -59,7 +66,7 @@ for (const [name, [typed, want]] of Object.entries(found)) {
   test(`a search for ${name} ("${typed}")`, () => {
     const lines = [
       line('corda', bike('1', 'Tessaly Corda 570', '1998')),
-      line('marechal', bike('2', 'Merèchal', '2003–2009', 'layout.dry-sump')),
+      line('marechal', { ...bike('2', 'Merèchal', '2003–2009', 'layout.dry-sump'), oils }),
     ];
     assert.deepEqual(keys(search(bikeList(lines, [], [], word), typed)), want);
   });

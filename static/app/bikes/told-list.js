@@ -1,12 +1,10 @@
 import { plain } from '../words/search.js';
+import { unparted } from './bike-list.js';
 
 // The bikes and the cards of the first screen, where something is told of a bike: which of
 // the cards are bikes, in which order they stand, and what a search looks at of each.
 
 /** @import { BikeRow, LogLine } from '../store/records.d.ts' */
-
-/** A plate is found however it is parted: "AB-12 CD" by "ab12cd" too. */
-const unparted = (plate = '') => plate.replace(/[^\p{L}\p{N}]/gu, '');
 
 /** @type {(a: string, b: string) => number} */
 const later = (a, b) => (a < b ? 1 : a > b ? -1 : 0);
@@ -61,5 +59,6 @@ function toldRow(row, ofCard, used) {
   const model = card?.bike.name ?? job?.model ?? job?.name ?? '';
   const texts = [called, plate, unparted(plate), frame, words, owner, reach, model, card?.text];
   const last = [changed, job?.started ?? ''].sort()[1];
-  return { key: id, told: row, card, model, last, text: plain(texts.filter(Boolean).join(' ')) };
+  const text = plain(texts.filter(Boolean).join(' '));
+  return { key: id, told: row, card, model, last, mine: true, volume: card?.volume, text };
 }

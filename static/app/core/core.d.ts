@@ -1180,7 +1180,16 @@ export interface Warn {
  */
 export interface Search {
   typed: string;
-  lines: Candidate[];
+  /**
+   * Lines are the bikes of the list, each as the words that find it; Volumes are theirs as they are
+   * shown, with their unit.
+   */
+  lines: string[];
+  /**
+   * Lines are the bikes of the list, each as the words that find it; Volumes are theirs as they are
+   * shown, with their unit.
+   */
+  volumes?: string[] | null;
   /**
    * Names says how people call each of Things in their language, and what they say beside it that
    * asks for nothing (None), each a list with commas.
@@ -1189,29 +1198,16 @@ export interface Search {
   system?: System | null;
 }
 
-/** Candidate is a bike as a search sees it. */
-export interface Candidate {
-  /** all words that find it */
-  text?: string | null;
-  /** as it is shown, with its unit */
-  volume?: string | null;
-}
-
 /** FindFound is what a search found. */
 export interface FindFound {
-  /** in the order of the list */
-  fits?: Hit[];
+  /** places in the list, in its order */
+  fits?: Count[];
   /** nothing stands there as it was typed: these differ by a letter */
   near?: boolean;
   /** the few bikes of which the things are asked */
-  about?: Hit[];
+  about?: Count[];
   /** that are asked for; of no bike yet where About is empty */
   things?: Thing[];
-}
-
-/** Hit is the place of a line in the list. */
-export interface Hit {
-  at?: Count;
 }
 
 /** PlacesAnswer are places in a card, as pointers into it. */

@@ -27,7 +27,7 @@ export function chooser(telling, name, word, more = []) {
   return html`${
       others.length > many
         ? html`<p class="ask">
-            <label for=${`${id}-find`}>${t('bikes.search-told')}</label>
+            <label for=${`${id}-find`}>${t('bikes.search')}</label>
             <input
               id=${`${id}-find`}
               type="search"

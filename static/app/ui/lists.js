@@ -17,19 +17,22 @@ export const short = (name) => text(shortened(name ?? '', longest));
  * @param {string} typed
  * @param {(text: string) => void} find
  * @param {string} [word]
+ * @param {{ hint?: string, enter?: () => void }} [more] a hint stands in the field, and the label is only heard
  */
-export const finder = (typed, find, word = 'bikes.search') =>
+export const finder = (typed, find, word = 'bikes.search', { hint, enter } = {}) =>
   html`<div class="ask">
-    <label for="find">${t(word)}</label>
+    <label for="find" class=${hint ? 'hidden' : nothing}>${t(word)}</label>
     <input
       id="find"
       type="search"
+      placeholder=${hint ?? nothing}
       autocomplete="off"
       autocapitalize="none"
       spellcheck="false"
       enterkeyhint="search"
       .value=${typed}
       @input=${(/** @type {any} */ { target }) => find(target.value)}
+      @keydown=${(/** @type {KeyboardEvent} */ { key }) => key === 'Enter' && enter?.()}
     />
   </div>`;
 
