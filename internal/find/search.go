@@ -66,7 +66,8 @@ func (s *Search) Find() Found {
 		return s.otherwise(all)
 	}
 	if q := s.asked(all, asNamed); len(q.things) > 0 && len(q.rest) > 0 {
-		return s.found(fits, false, s.matching(q.rest), q.things)
+		about := s.matching(q.rest) // all of those that fit, and others that are named
+		return s.found(about, false, about, q.things)
 	}
 	return s.found(fits, false, nil, nil)
 }

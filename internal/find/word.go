@@ -10,7 +10,7 @@ import (
 // word is one thing that was typed: a word, or a volume with its unit.
 type word struct {
 	text string
-	bare string // without the signs between its letters: "10w-40" as "10w40"
+	bare string // without the signs between its letters: "10w-40" as "10w40"; "2.5" is not "25"
 	// Of a volume with its unit: from low to high, in L.
 	volume    bool
 	low, high float64
@@ -33,7 +33,11 @@ func (s *Search) read(typed string) []word {
 			i += used - 1
 			continue
 		}
-		list = append(list, word{text: text, bare: strings.Map(letterOrDigit, text)})
+		w := word{text: text}
+		if strings.IndexFunc(text, isLetter) >= 0 {
+			w.bare = strings.Map(letterOrDigit, text)
+		}
+		list = append(list, w)
 	}
 	return list
 }

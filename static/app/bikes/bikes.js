@@ -116,7 +116,7 @@ function listed(state, app) {
           </ul>`
       : nothing;
   return html`
-    ${typed ? html`<p role="status" class=${fits.length && !later?.near ? 'hidden' : nothing}>${t(later?.near ? 'bikes.near' : 'bikes.fitting', { count: fits.length })}</p>` : nothing}
+    ${later?.said(fits.length)}
     ${part(
       '',
       shown.filter((row) => row.mine),

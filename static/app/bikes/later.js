@@ -78,6 +78,16 @@ export class Later {
     return Boolean(this.#state.typed.trim() && this.#seek.found?.near);
   }
 
+  /** How many there are, heard at each key, and seen where that is not what one sees. */
+  said(count) {
+    const { typed } = this.#state;
+    if (!typed && !this.chosen) return nothing;
+    const seen = this.near || !count;
+    return html`<p role="status" class=${seen ? nothing : 'hidden'}>
+      ${t(this.near ? 'bikes.near' : 'bikes.fitting', { count })}
+    </p>`;
+  }
+
   #chosen(row) {
     const { mine, own, told } = row;
     switch (this.chosen) {
