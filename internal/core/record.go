@@ -32,12 +32,14 @@ type dueInput struct {
 	system quantity.System
 	today  string
 	jobs   []job.Past
+	read   []due.OdometerReading // what the odometer showed between them
 }
 
 func (i *dueInput) Members(m *wire.Members) {
 	wire.Text(m, "system", &i.system)
 	m.String("today", &i.today)
 	wire.List(m, "jobs", &i.jobs)
+	wire.List(m, "read", &i.read)
 }
 
 // dueAgain says when the oils of a bike are due, from its jobs.
@@ -50,7 +52,7 @@ func dueAgain(i *dueInput, _ []finding.Finding) (*outlook.Outlook, []finding.Fin
 	if !ok {
 		return nil, finding.Refusal("bad-day", "/today", "text", finding.Clip(i.today))
 	}
-	return outlook.Foresee(i.jobs, today, system), nil
+	return outlook.Foresee(i.jobs, i.read, today, system), nil
 }
 
 // textAnswer is a file for another program.
@@ -174,39 +176,49 @@ func unsaved(i *unsavedInput, _ []finding.Finding) (*unsavedAnswer, []finding.Fi
 // noticeInput are the bikes that the phone remembers, each with the day from which
 // it is to be looked at.
 type noticeInput struct {
-	bikes                []noticedBike
-	today, notified, now string
+	bikes                       []noticedBike
+	today, notified, asked, now string
 }
 
 func (i *noticeInput) Members(m *wire.Members) {
 	wire.List(m, "bikes", &i.bikes)
 	m.String("today", &i.today, wire.Required)
 	m.String("notified", &i.notified)
+	m.String("asked", &i.asked)
 	m.String("now", &i.now, wire.Required)
 }
 
-type noticedBike struct{ name, remind string }
+type noticedBike struct{ id, name, remind, read string }
 
 func (b *noticedBike) Members(m *wire.Members) {
 	m.Lenient()
+	m.String("id", &b.id)
 	m.String("name", &b.name)
 	m.String("remind", &b.remind)
+	m.String("read", &b.read)
 }
 
-type noticeAnswer struct{ bike string }
+type noticeAnswer struct{ bike, ask string }
 
-func (a *noticeAnswer) Members(m *wire.Members) { m.String("bike", &a.bike) }
+func (a *noticeAnswer) Members(m *wire.Members) {
+	m.String("bike", &a.bike)
+	m.String("ask", &a.ask)
+}
 
-// dueNotice says of which bike to notify, if of any.
+// dueNotice says of which bike to notify, and whose odometer to ask for, if of any.
 func dueNotice(i *noticeInput, _ []finding.Finding) (*noticeAnswer, []finding.Finding) {
-	days := make([]string, len(i.bikes))
+	days, read := make([]string, len(i.bikes)), make([]string, len(i.bikes))
 	for n := range i.bikes {
-		days[n] = i.bikes[n].remind
+		days[n], read[n] = i.bikes[n].remind, i.bikes[n].read
 	}
+	var a noticeAnswer
 	if n := due.Notice(days, i.today, i.notified, i.now); n >= 0 {
-		return &noticeAnswer{i.bikes[n].name}, nil
+		a.bike = i.bikes[n].name
 	}
-	return &noticeAnswer{}, nil
+	if n := due.AskedAgain(read, days, i.today, i.asked); n >= 0 {
+		a.ask = i.bikes[n].id
+	}
+	return &a, nil
 }
 
 // lastInput are the jobs on the bike of a job that was started then.

@@ -32,3 +32,29 @@ func TestNotice(t *testing.T) {
 		}
 	}
 }
+
+// Whose odometer nobody has read for a month is asked for, the one that is due first; once a
+// month, and not of a bike of which no day is known.
+func TestAskedAgain(t *testing.T) {
+	for _, c := range []struct {
+		name         string
+		read, remind []string
+		asked        string
+		want         int
+	}{
+		{"none", nil, nil, "", -1},
+		{"read a month ago", []string{"2026-10-31"}, []string{"2027-03-01"}, "", 0},
+		{"read four weeks ago", []string{"2026-11-02"}, []string{"2027-03-01"}, "", -1},
+		{"due first", []string{"2026-05-01", "2026-06-01", "2026-11-29"}, []string{"2027-03-01", "2027-02-01", "2026-12-01"}, "", 1},
+		{"asked lately", []string{"2026-05-01"}, []string{"2027-03-01"}, "2026-11-10", -1},
+		{"asked long ago", []string{"2026-05-01"}, []string{"2027-03-01"}, "2026-10-10", 0},
+		{"asked by a clock ahead", []string{"2026-05-01"}, []string{"2027-03-01"}, "2029-10-10", 0},
+		{"never read", []string{""}, []string{"2027-03-01"}, "", -1},
+		{"never due", []string{"2026-05-01"}, []string{""}, "", -1},
+		{"no days", []string{"soon"}, []string{"2027-03-01"}, "long ago", -1},
+	} {
+		if got := due.AskedAgain(c.read, c.remind, "2026-11-30", c.asked); got != c.want {
+			t.Errorf("%s: %d, want %d", c.name, got, c.want)
+		}
+	}
+}

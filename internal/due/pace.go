@@ -6,7 +6,10 @@ import (
 )
 
 // Reading is what a counter showed on a day: an odometer in km, or hours.
-type Reading struct{ Day, Count float64 }
+type Reading struct {
+	Day, Count float64
+	At         string // time, which puts those of one day in order; may be empty
+}
 
 // Pace is how much is ridden in a day, in km or hours: the likeliest, and the
 // spread about it.
@@ -46,7 +49,7 @@ func Slope(list []Reading, z float64) (p Pace, ok bool) {
 // readings span a year and where they don't.
 const (
 	LeastDays  = 30
-	mostRecent = 40 // readings; older ones are of other years
+	MostRecent = 40 // readings; older ones are of other years
 	wholeYear  = 365
 	yearSpread = 0.2
 	partSpread = 0.5
@@ -56,8 +59,8 @@ const (
 // false with fewer than two readings, over fewer days than LeastDays, and when the
 // counter went backwards.
 func PaceOf(list []Reading) (p Pace, ok bool) {
-	if len(list) > mostRecent {
-		list = list[len(list)-mostRecent:]
+	if len(list) > MostRecent {
+		list = list[len(list)-MostRecent:]
 	}
 	if len(list) < 2 {
 		return p, false

@@ -44,11 +44,11 @@ func TestPaceOf_OneSlip(t *testing.T) {
 func TestPaceOf_Unknown(t *testing.T) {
 	for name, list := range map[string][]due.Reading{
 		"none":           nil,
-		"one":            {{0, 12400}},
-		"same day":       {{0, 12400}, {0, 12500}},
-		"four weeks":     {{0, 12400}, {28, 13000}},
-		"gone backwards": {{0, 12400}, {200, 1000}},
-		"stood still":    {{0, 12400}, {200, 12400}},
+		"one":            {{Day: 0, Count: 12400}},
+		"same day":       {{Day: 0, Count: 12400}, {Day: 0, Count: 12500}},
+		"four weeks":     {{Day: 0, Count: 12400}, {Day: 28, Count: 13000}},
+		"gone backwards": {{Day: 0, Count: 12400}, {Day: 200, Count: 1000}},
+		"stood still":    {{Day: 0, Count: 12400}, {Day: 200, Count: 12400}},
 	} {
 		if got, ok := due.PaceOf(list); ok {
 			t.Errorf("%s: pace %+v", name, got)
@@ -58,7 +58,7 @@ func TestPaceOf_Unknown(t *testing.T) {
 
 // Two readings half a year apart say 20 km a day, and no better than by half.
 func TestPaceOf_Two(t *testing.T) {
-	got, ok := due.PaceOf([]due.Reading{{0, 12400}, {180, 16000}})
+	got, ok := due.PaceOf([]due.Reading{{Day: 0, Count: 12400}, {Day: 180, Count: 16000}})
 	if want := (due.Pace{Low: 10, Middle: 20, High: 30}); !ok || got != want {
 		t.Errorf("pace %+v, %v; want %+v", got, ok, want)
 	}

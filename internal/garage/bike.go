@@ -11,20 +11,22 @@ import (
 	"slices"
 
 	"tidysump/internal/card"
+	"tidysump/internal/due"
 	"tidysump/internal/ledger"
 	"tidysump/internal/wire"
 )
 
 // The kinds of facts of a bike.
 const (
-	Follows ledger.FactKind = "follows" // Value is the id of its card
-	Told    ledger.FactKind = "told"    // What is one of Tellings, Value what it is; empty takes it away
-	Own     ledger.FactKind = "figure"  // What is that of a card.Own, Value as typed; empty takes it away
-	Aside   ledger.FactKind = "aside"   // laid aside: What is one of Reasons
-	Back    ledger.FactKind = "back"    // taken up again
-	Joined  ledger.FactKind = "joined"  // Value is the bike that it goes into
-	Job     ledger.FactKind = "job"     // What is the id of a job that belongs to it
-	Picture ledger.FactKind = "photo"   // What it shows; the picture lies under the fact's id
+	Follows ledger.FactKind = "follows"  // Value is the id of its card
+	Told    ledger.FactKind = "told"     // What is one of Tellings, Value what it is; empty takes it away
+	Own     ledger.FactKind = "figure"   // What is that of a card.Own, Value as typed; empty takes it away
+	Aside   ledger.FactKind = "aside"    // laid aside: What is one of Reasons
+	Back    ledger.FactKind = "back"     // taken up again
+	Joined  ledger.FactKind = "joined"   // Value is the bike that it goes into
+	Job     ledger.FactKind = "job"      // What is the id of a job that belongs to it
+	Read    ledger.FactKind = "odometer" // Value is what it showed, as typed
+	Picture ledger.FactKind = "photo"    // What it shows; the picture lies under the fact's id
 )
 
 // Telling is what is told of a bike.
@@ -83,7 +85,10 @@ type Bike struct {
 	Into    string // id of the bike that it went into, through all joins; empty where it is one by itself
 	Jobs    []string
 	Figures []card.Own
-	Photos  []Photo
+	// Odometer is what it showed between the jobs, the newest last: of a day what was
+	// told last, since a slip is put right by telling again.
+	Odometer []due.OdometerReading
+	Photos   []Photo
 
 	figureAt map[string]int // places in Figures
 
@@ -103,6 +108,7 @@ func (b *Bike) Members(m *wire.Members) {
 	m.String("into", &b.Into)
 	wire.Texts(m, "jobs", &b.Jobs)
 	wire.List(m, "figures", &b.Figures)
+	wire.List(m, "odometer", &b.Odometer)
 	wire.List(m, "photos", &b.Photos)
 }
 

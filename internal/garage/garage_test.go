@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"tidysump/internal/card"
+	"tidysump/internal/due"
 	"tidysump/internal/garage"
 	"tidysump/internal/ledger"
 	"tidysump/internal/wire"
@@ -66,6 +67,9 @@ func TestReplay(t *testing.T) {
 		{"figure", []string{"b1 figure volume.engine:2 L", "b1 figure torque.plug:20 N·m", "b1 figure volume.engine:2.1 L"},
 			`{"id":"b1","card":"b1","figures":[{"what":"volume.engine","value":"2.1 L","standing":"measured","system":"metric"},{"what":"torque.plug","value":"20 N·m","standing":"measured","system":"metric"}]}`},
 		{"figure taken away", []string{"b1 figure volume.engine:2 L", "b1 figure volume.engine:"}, `{"id":"b1","card":"b1"}`},
+		{"odometer", []string{"b1 odometer :12 400", "b1 odometer :7700 mi"}, `{"id":"b1","card":"b1","odometer":[{"id":"f1","day":"2026-11-30","at":"2026-11-30T12:01:00.000Z","km":12391.9488}]}`},
+		{"odometer undone", []string{"b1 odometer :12 400 km", "b1 odometer :1240 km", "b1 undo f1"}, `{"id":"b1","card":"b1","odometer":[{"id":"f0","day":"2026-11-30","at":"2026-11-30T12:00:00.000Z","km":12400}]}`},
+		{"odometer that is none", []string{"b1 odometer :far"}, `{"id":"b1","card":"b1"}`},
 		{"photo", []string{"b1 photo side"}, `{"id":"b1","card":"b1","photos":[{"id":"f0","what":"side"}]}`},
 		{"job", []string{"b1 job j1", "b2 job j2"}, `{"id":"b1","card":"b1","jobs":["j1"]}` + "\n" + `{"id":"b2","card":"b2","jobs":["j2"]}`},
 		{"job asked for twice", []string{"b1 job j1", "b2 job j1"}, `{"id":"b1","card":"b1"}` + "\n" + `{"id":"b2","card":"b2","jobs":["j1"]}`},
@@ -104,11 +108,11 @@ func drawn(t *rapid.T) []ledger.Fact {
 	return rapid.SliceOfN(rapid.Custom(func(t *rapid.T) ledger.Fact {
 		f := ledger.Fact{
 			Book: ledger.BikeBook, Of: bike.Draw(t, "of"), ID: "f" + strconv.Itoa(rapid.IntRange(0, 12).Draw(t, "id")),
-			Kind: rapid.SampledFrom([]ledger.FactKind{garage.Follows, garage.Told, garage.Own, garage.Aside, garage.Back, garage.Joined, garage.Joined, garage.Job, garage.Picture, ledger.Undo, "other"}).Draw(t, "kind"),
+			Kind: rapid.SampledFrom([]ledger.FactKind{garage.Follows, garage.Told, garage.Own, garage.Aside, garage.Back, garage.Joined, garage.Joined, garage.Job, garage.Picture, garage.Read, ledger.Undo, "other"}).Draw(t, "kind"),
 			Time: at(rapid.IntRange(0, 5).Draw(t, "time")), Seq: rapid.IntRange(0, 5).Draw(t, "seq"),
 			What: rapid.SampledFrom([]string{"called", "owner", "volume.engine", "thread.plug", "sold", "f1", "f2", "f3", "j1", ""}).Draw(t, "what"),
 		}
-		f.Value = rapid.SampledFrom([]string{"x", "y", "2 L", "b1", "b2", "b3", " "}).Draw(t, "value")
+		f.Value = rapid.SampledFrom([]string{"x", "y", "2 L", "12400 km", "b1", "b2", "b3", " "}).Draw(t, "value")
 		return f
 	}), 0, 16).Draw(t, "facts")
 }
@@ -167,6 +171,13 @@ func TestReplay_Adding(t *testing.T) {
 		{[]string{"b1 joined :b2", "b1 joined :b2"}, "join-already /facts/1/value"},
 		{[]string{"b1 joined :b2", "b2 joined :b3", "b3 joined :b1"}, "join-already /facts/2/value"},
 		{[]string{"b1 joined :b2", "b1 undo f0", "b2 joined :b1"}, ""},
+		{[]string{"b1 odometer :12 400"}, ""},
+		{[]string{"b1 odometer :12 400", "b1 odometer :1240"}, ""},
+		{[]string{"b1 odometer :"}, "told-nothing /facts/0/value"},
+		{[]string{"b1 odometer :far"}, "not-a-number /facts/0/value"},
+		{[]string{"b1 odometer :3 L"}, "unit-of-other-kind /facts/0/value"},
+		{[]string{"b1 odometer :0"}, "not-believable /facts/0/value"},
+		{[]string{"b1 odometer :3000000 km"}, "not-believable /facts/0/value"},
 		{[]string{"b1 figure volume.engine:2 L"}, ""},
 		{[]string{"b1 figure volume.engine:200 L"}, "not-believable /facts/0/value"},
 		{[]string{"b1 figure volume.engine:much"}, "not-a-number /facts/0/value"},
@@ -238,6 +249,29 @@ func TestReplay_EveryFigure(t *testing.T) {
 		list, found := garage.Replay(&ledger.Input{Facts: facts, Adding: true})
 		if len(list) != 1 || len(list[0].Figures) != 1 || list[0].Figures[0].Value != values[word] || len(found) != 0 {
 			t.Errorf("%s %q: %v, %v", word, values[word], list, found)
+		}
+	}
+}
+
+// The days of many readings: of a day the last, and of all the newest.
+func TestReplay_Odometer(t *testing.T) {
+	var list []ledger.Fact
+	for n := range 100 {
+		day := strconv.Itoa(101 + n/2)[1:]
+		list = append(list, ledger.Fact{Book: ledger.BikeBook, Of: "b1", ID: "f" + strconv.Itoa(n), Kind: garage.Read, Time: at(n % 60), Day: "2026-" + strconv.Itoa(101 + n/60)[1:] + "-" + day[:2],
+			Seq: n + 1, Value: strconv.Itoa(12000+n) + " mi", Signs: map[string]string{"system": "us"}})
+	}
+	bikes, found := garage.Replay(&ledger.Input{Facts: list})
+	if len(found) > 0 || len(bikes) != 1 {
+		t.Fatalf("%v, %v", bikes, found)
+	}
+	read := bikes[0].Odometer
+	if len(read) > due.MostRecent || read[len(read)-1].ID != "f99" {
+		t.Fatalf("%d readings, the last %+v", len(read), read[len(read)-1])
+	}
+	for i := 1; i < len(read); i++ {
+		if read[i].Day == read[i-1].Day || read[i].Km <= read[i-1].Km {
+			t.Errorf("%+v behind %+v", read[i], read[i-1])
 		}
 	}
 }

@@ -7,7 +7,6 @@ import (
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/ledger"
-	"tidysump/internal/quantity"
 )
 
 // garage is a replay under way.
@@ -96,6 +95,8 @@ func (g *garage) take(b *Bike, f *ledger.Fact) {
 		b.Aside = Reason(f.What)
 	case Back:
 		b.Aside = ""
+	case Read:
+		g.odometer(b, f)
 	case Picture:
 		b.Photos = append(b.Photos, Photo{f.ID, f.What})
 	default:
@@ -120,11 +121,7 @@ func (g *garage) telling(b *Bike, f *ledger.Fact) {
 // figure takes in a figure of the machine. What stands already is kept as it was typed:
 // whether it is believed is told where it lies over a card.
 func (g *garage) figure(b *Bike, f *ledger.Fact) {
-	o := card.Own{What: f.What, Value: strings.TrimSpace(f.Value), Standing: card.Standing(f.Signs[standingSign]), Why: f.Text,
-		System: quantity.System(f.Signs[systemSign])}
-	if !slices.Contains(quantity.Systems, o.System) {
-		o.System = quantity.Metric
-	}
+	o := card.Own{What: f.What, Value: strings.TrimSpace(f.Value), Standing: card.Standing(f.Signs[standingSign]), Why: f.Text, System: systemIn(f)}
 	switch {
 	case !g.Short(f, "/value", o.Value, ledger.ValueLetters):
 		return

@@ -107,15 +107,15 @@ func TestForesee_TopUpOnTheWayHome(t *testing.T) {
 	home := past("2026-05-01", "15000", plan.Bench{GetHome: true, Place: plan.Roadside}, some)
 	before, after := past("2026-03-01", "12000", plan.Bench{}, drained, full), past("2026-07-01", "18000", plan.Bench{}, drained, full)
 	today, _ := date.ReadDay("2026-07-02")
-	with := outlook.Foresee([]job.Past{before, home, after}, today, quantity.Metric)
-	without := outlook.Foresee([]job.Past{before, after}, today, quantity.Metric)
+	with := outlook.Foresee([]job.Past{before, home, after}, nil, today, quantity.Metric)
+	without := outlook.Foresee([]job.Past{before, after}, nil, today, quantity.Metric)
 	if with.Oils[0].Changed != "2026-07-01" || with.Oils[0].Day != without.Oils[0].Day || len(with.Findings) > 0 {
 		t.Errorf("with a top-up changed on %s, due on %s, without on %s", with.Oils[0].Changed, with.Oils[0].Day, without.Oils[0].Day)
 	}
 	if len(with.Uses) != 0 || len(without.Uses) != 1 {
 		t.Errorf("uses told: %d with a top-up between, %d without", len(with.Uses), len(without.Uses))
 	}
-	still := outlook.Foresee([]job.Past{before, home}, today, quantity.Metric)
+	still := outlook.Foresee([]job.Past{before, home}, nil, today, quantity.Metric)
 	if still.Oils[0].Changed != "2026-03-01" {
 		t.Errorf("the way home began an interval: %s", still.Oils[0].Changed)
 	}

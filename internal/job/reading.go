@@ -20,7 +20,7 @@ import (
 func believable(what string) (kind quantity.Kind, low, high float64, ok bool) {
 	switch what {
 	case plan.AskOdometer:
-		return quantity.Distance, 0, 2e6, true
+		return quantity.Distance, 0, due.MostOdometer, true
 	case plan.AskHours:
 		return quantity.Duration, 0, 1e5 * 60, true
 	case plan.AskTorque:
@@ -205,9 +205,9 @@ func (r *replayer) take(e *placed, a quantity.Amount, read *Read) {
 	switch e.What {
 	case plan.AskOdometer:
 		r.state.Odometer = a.Base
-		r.trace.Read[due.Km] = due.Reading{Day: float64(e.day), Count: a.Base}
+		r.trace.Read[due.Km] = due.Reading{Day: float64(e.day), Count: a.Base, At: e.Time}
 	case plan.AskHours:
-		r.trace.Read[due.Hours] = due.Reading{Day: float64(e.day), Count: a.Base / 60}
+		r.trace.Read[due.Hours] = due.Reading{Day: float64(e.day), Count: a.Base / 60, At: e.Time}
 	case plan.AskDrained:
 		r.trace.Drained[e.About] += a.Base
 	case plan.AskPoured:

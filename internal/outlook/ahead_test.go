@@ -36,7 +36,7 @@ func TestForesee_DatedAhead(t *testing.T) {
 			}
 			jobs = append(jobs, changed(c, day, odometer))
 		}
-		o := outlook.Foresee(jobs, now, quantity.Metric)
+		o := outlook.Foresee(jobs, nil, now, quantity.Metric)
 		told := 0
 		for _, f := range o.Findings {
 			if f.Code == "dated-ahead" && f.Grade == finding.Doubt && f.Values["day"] > today {
@@ -73,7 +73,7 @@ func TestForesee_ClockJumped(t *testing.T) {
 		jumped.Events = slices.Clone(p.Events)
 		jumped.Events[n].Time = "2031-01-01T10:00:00.000Z"
 		day, _ := date.ReadDay("2026-11-29")
-		if got := engine(outlook.Foresee([]job.Past{jumped}, day, quantity.Metric)).Day; got != want || !strings.HasPrefix(want, "2027-0") {
+		if got := engine(outlook.Foresee([]job.Past{jumped}, nil, day, quantity.Metric)).Day; got != want || !strings.HasPrefix(want, "2027-0") {
 			t.Errorf("event %d of 2031: due on %s, want %s", n, got, want)
 		}
 	}

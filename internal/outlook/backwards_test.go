@@ -17,7 +17,7 @@ import (
 // on foresees what may be found fault with.
 func on(today string, jobs ...job.Past) *outlook.Outlook {
 	day, _ := date.ReadDay(today)
-	return outlook.Foresee(jobs, day, quantity.Metric)
+	return outlook.Foresee(jobs, nil, day, quantity.Metric)
 }
 
 func backs(o *outlook.Outlook) (list []finding.Finding) {

@@ -21,7 +21,8 @@ type reckoner struct {
 	interval card.Span     // as the bike is used, by the newest job
 	print    shown.Printer // of that card's figures
 	past     []*job.Trace
-	now      due.Mark // the last readings, and today
+	told     []due.OdometerReading // what the odometer showed between the jobs
+	now      due.Mark              // the last readings, and today
 	counters [due.Counters]counter
 	engine   string // id of the engine's oil
 	outlook  Outlook
@@ -35,10 +36,10 @@ type counter struct {
 }
 
 // Foresee says when the oils of a bike are due again, from its jobs, the newest
-// last, whose card and bench hold. Jobs that can't be used are left out and reported,
-// with their place in the list.
-func Foresee(jobs []job.Past, today int, system quantity.System) *Outlook {
-	r := &reckoner{}
+// last, whose card and bench hold, and from what its odometer showed between them. Jobs
+// that can't be used are left out and reported, with their place in the list.
+func Foresee(jobs []job.Past, told []due.OdometerReading, today int, system quantity.System) *Outlook {
+	r := &reckoner{told: told}
 	for n := range jobs {
 		p, list := jobs[n].Recall()
 		if p != nil {
@@ -47,13 +48,14 @@ func Foresee(jobs []job.Past, today int, system quantity.System) *Outlook {
 		}
 		r.outlook.Findings = append(r.outlook.Findings, finding.Below("/jobs/"+strconv.Itoa(n), list)...)
 	}
+	r.print.System, r.now[due.Time] = system, float64(today)
 	if len(r.past) == 0 {
+		r.count()
 		return &r.outlook
 	}
 	newest := r.past[len(r.past)-1]
 	r.card, r.interval, r.outlook.Severe = newest.Plan.Card(), newest.Plan.Interval(), newest.Plan.Severe()
-	r.print = shown.Printer{System: system, Sources: r.card.Sources}
-	r.now[due.Time] = float64(today)
+	r.print.Sources = r.card.Sources
 	r.count()
 	for n := range r.card.Circuits {
 		if c := &r.card.Circuits[n]; c.Role == card.EngineOil {
@@ -78,7 +80,12 @@ func (r *reckoner) count() {
 				c.list = append(c.list, p.Read[n])
 			}
 		}
-		slices.SortStableFunc(c.list, func(a, b due.Reading) int { return cmp.Compare(a.Day, b.Day) })
+		if n == due.Km {
+			r.between(c)
+		}
+		slices.SortStableFunc(c.list, func(a, b due.Reading) int {
+			return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.At, b.At))
+		})
 		c.pace, c.known = due.PaceOf(c.list)
 		r.backwards(n)
 	}
@@ -88,9 +95,42 @@ func (r *reckoner) count() {
 		pace := shown.Estimate("pace", "pace", r.print.Between(c.pace.Low*days, c.pace.High*days, "km", 2)...)
 		r.outlook.Pace = &pace
 	}
+	r.last()
 }
 
-// backwards says where a counter shows less than before.
+// between takes in what the odometer showed between the jobs, but for what is dated
+// after today.
+func (r *reckoner) between(c *counter) {
+	for i := range r.told {
+		t := &r.told[i]
+		day, ok := date.ReadDay(t.Day)
+		switch {
+		case !ok || !(t.Km > 0):
+		case float64(day) > r.now[due.Time]:
+			r.outlook.Findings = append(r.outlook.Findings, ahead(float64(day))...)
+		default:
+			c.list = append(c.list, due.Reading{Day: float64(day), Count: t.Km, At: t.At})
+		}
+	}
+}
+
+// last tells what the odometer showed last, and which fact says so, if one does.
+func (r *reckoner) last() {
+	list := r.counters[due.Km].list
+	if len(list) == 0 {
+		return
+	}
+	read := list[len(list)-1]
+	r.outlook.Last = &LastReading{Day: dayText(read.Day), Texts: r.print.Kilometres(read.Count, 7)}
+	for i := range r.told {
+		if t := &r.told[i]; t.At == read.At && t.Day == r.outlook.Last.Day && t.Km == read.Count {
+			r.outlook.Last.ID = t.ID
+		}
+	}
+}
+
+// backwards says where a counter shows less than before; of what the odometer showed
+// last, at "/last".
 func (r *reckoner) backwards(n int) {
 	list := r.counters[n].list
 	for i := 1; i < len(list); i++ {
@@ -101,7 +141,11 @@ func (r *reckoner) backwards(n int) {
 				}
 				return r.print.Kilometres(count, 7)[0]
 			}
-			r.outlook.Findings = append(r.outlook.Findings, finding.Finding{Code: "counter-back", Grade: finding.Doubt,
+			where := ""
+			if n == due.Km && i == len(list)-1 {
+				where = "/last"
+			}
+			r.outlook.Findings = append(r.outlook.Findings, finding.Finding{Code: "counter-back", Where: where, Grade: finding.Doubt,
 				Values: finding.Values("from", text(before), "to", text(now))})
 		}
 	}
@@ -130,23 +174,28 @@ func dayText(day float64) string { return date.DayText(int(day)) }
 // disbelieve takes out of a job what is dated after today: nothing is counted from a
 // day that is still to come, and the person hears of it.
 func disbelieve(p *job.Trace, today float64) []finding.Finding {
-	ahead := 0.0
+	late := 0.0
 	for circuit, day := range p.Changed {
 		if day > today {
-			ahead = max(ahead, day)
+			late = max(late, day)
 			delete(p.Changed, circuit)
 		}
 	}
 	for n := range p.Read {
 		if read := &p.Read[n]; read.Count > 0 && read.Day > today {
-			ahead = max(ahead, read.Day)
+			late = max(late, read.Day)
 			*read = due.Reading{}
 		}
 	}
-	if ahead == 0 {
+	if late == 0 {
 		return nil
 	}
-	return []finding.Finding{{Code: "dated-ahead", Grade: finding.Doubt, Values: finding.Values("day", dayText(ahead))}}
+	return ahead(late)
+}
+
+// ahead says that something is dated after today.
+func ahead(day float64) []finding.Finding {
+	return []finding.Finding{{Code: "dated-ahead", Grade: finding.Doubt, Values: finding.Values("day", dayText(day))}}
 }
 
 // changes lists the changes of a circuit's oil after a day, the oldest first.
@@ -207,6 +256,7 @@ func (r *reckoner) oil(d *DueOil, c *card.Circuit) {
 	}
 	if len(d.At) > 0 || d.Hours != "" || d.Day != "" {
 		r.judge(d, &last, &at, &now)
+		r.plot(d, &last, &at)
 	}
 	switch {
 	case back:

@@ -32,7 +32,7 @@ func changed(c *card.Card, day, odometer string, more ...job.Event) job.Past {
 
 func foresee(t interface{ Fatalf(string, ...any) }, today string, jobs ...job.Past) *outlook.Outlook {
 	day, ok := date.ReadDay(today)
-	o := outlook.Foresee(jobs, day, quantity.Metric)
+	o := outlook.Foresee(jobs, nil, day, quantity.Metric)
 	if !ok || len(o.Findings) > 0 {
 		t.Fatalf("%s: findings %+v", today, o.Findings)
 	}
@@ -227,7 +227,7 @@ func TestForesee_BadJob(t *testing.T) {
 	bad := good
 	bad.Card.Version = 9
 	day, _ := date.ReadDay("2026-06-02")
-	o := outlook.Foresee([]job.Past{bad, good}, day, quantity.Metric)
+	o := outlook.Foresee([]job.Past{bad, good}, nil, day, quantity.Metric)
 	if len(o.Findings) != 1 || o.Findings[0].Where != "/jobs/0/card/version" || engine(o).Changed != "2026-06-01" {
 		t.Errorf("%+v", o)
 	}

@@ -26,7 +26,8 @@ type Outlook struct {
 	// of the first.
 	Readings int
 	Since    string
-	Uses     []job.Use // the oldest first
+	Last     *LastReading // of the odometer; nil where it was never read
+	Uses     []job.Use    // the oldest first
 	Findings []finding.Finding
 }
 
@@ -40,8 +41,23 @@ func (o *Outlook) Members(m *wire.Members) {
 	wire.Optional(m, "pace", &o.Pace)
 	m.Int("readings", &o.Readings)
 	m.String("since", &o.Since)
+	wire.Optional(m, "last", &o.Last)
 	wire.List(m, "uses", &o.Uses)
 	wire.Findings(m, "findings", &o.Findings)
+}
+
+// LastReading is what the odometer showed last.
+type LastReading struct {
+	ID    string // of the fact that tells it; empty where a job does
+	Day   string
+	Texts []string
+}
+
+// Members names the members.
+func (l *LastReading) Members(m *wire.Members) {
+	m.String("id", &l.ID)
+	m.String("day", &l.Day, wire.Required)
+	wire.Texts(m, "texts", &l.Texts, wire.Required)
 }
 
 // DueOil is when an oil is due. Days are full-dates, months "2027-03".
@@ -65,6 +81,7 @@ type DueOil struct {
 	Why      string   // word id: what comes first
 	Left     []string // distance from the last reading to At
 	Remind   string   // day for a calendar; empty when nothing is known
+	Plot     *Plot    // nil where one of two limits isn't known
 	// Intervals are the card's figures, as the bike is used.
 	Intervals []shown.Figure
 }
@@ -88,5 +105,6 @@ func (d *DueOil) Members(m *wire.Members) {
 	m.String("why", &d.Why)
 	wire.Texts(m, "left", &d.Left)
 	m.String("remind", &d.Remind)
+	wire.Optional(m, "plot", &d.Plot)
 	wire.List(m, "intervals", &d.Intervals)
 }

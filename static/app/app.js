@@ -54,6 +54,7 @@ export class App {
   said = ''; // read out by screen readers
   changelog = null;
   updateLater = false;
+  asks; // draws what is asked on the first screen
   beside = () => {}; // draws what stands beside the screen
   /** @type {((screen: Screen) => unknown) | undefined} the list beside a screen, in a wide window */
   list = undefined;

@@ -23,7 +23,7 @@ const features = {
   bill: ['plain', 'still-open'],
   books: ['photos', 'plain'],
   cards: ['bikes'],
-  details: ['backup', 'photos'],
+  details: ['backup', 'due', 'photos'],
   due: [],
   edit: ['cards', 'plan'],
   job: ['aid', 'look', 'others', 'photos', 'plain', 'still-open', 'trouble', 'visit'],

@@ -7,7 +7,7 @@ import { benchSheet } from './plan/bench-sheet.js';
 import { cards } from './cards/cards.js';
 import { details } from './details/details.js';
 import { due } from './due/due.js';
-import { notifyDue } from './due/notice.js';
+import { atOpening } from './due/notice.js';
 import { edit } from './edit/edit.js';
 import { job } from './job/job.js';
 import { keep } from './backup/keep.js';
@@ -41,7 +41,7 @@ export async function begin(app, root) {
   const { version } = offline.state;
   await Promise.allSettled([
     openJobs.begin(app),
-    notifyDue(),
+    atOpening(app),
     keepSteps(version),
     keepBikes(version),
     sweepDrafts(),

@@ -117,6 +117,9 @@ export type Seconds = number;
 /** A time in min. */
 export type Minutes = number;
 
+/** A place in a picture, of its width from where it begins or of its height from below, which is 1000. */
+export type Thousandths = number;
+
 /** A length on the screen in CSS pixels. */
 export type Pixels = number;
 
@@ -182,6 +185,7 @@ export type FactKind =
   | 'back'
   | 'joined'
   | 'job'
+  | 'odometer'
   | 'photo'
   | 'undo'
   | 'said'
@@ -286,8 +290,8 @@ export type PagePart = 'opened' | 'oil' | 'seen' | 'gates' | 'rest' | 'steps';
 /** Phase is how far a job has come. */
 export type Phase = 'open' | 'waiting' | 'closed';
 
-/** Place is where the work is done. */
-export type Place = 'garage' | 'roadside';
+/** PlaceWord is where the work is done. */
+export type PlaceWord = 'garage' | 'roadside';
 
 /** Progress is how far a visit has come. */
 export type Progress = 'begun' | 'agreed' | 'asking' | 'ready' | 'gone' | 'working';
@@ -620,7 +624,7 @@ export interface NoteAt {
  */
 export interface Bench {
   system?: System | null;
-  place?: Place | null;
+  place?: PlaceWord | null;
   /** KeepFilter: the filter stays on today. */
   keepFilter?: boolean | null;
   /**
@@ -915,6 +919,19 @@ export interface DueInput {
   system?: System | null;
   today?: string | null;
   jobs?: Past[] | null;
+  /** what the odometer showed between them */
+  read?: OdometerReading[] | null;
+}
+
+/** OdometerReading is what the odometer of a bike showed between two jobs. */
+export interface OdometerReading {
+  /** of the fact that tells it */
+  id?: string;
+  /** the phone's own, "2026-11-30" */
+  day?: string;
+  /** time, which puts those of one day in order */
+  at?: string;
+  km?: Kilometres;
 }
 
 /** Outlook is what the record of a bike says about its next change of oil. */
@@ -935,6 +952,8 @@ export interface Outlook {
   /** Readings are the odometer readings that the pace comes from, Since the day of the first. */
   readings?: Count;
   since?: string;
+  /** of the odometer; nil where it was never read */
+  last?: LastReading;
   /** the oldest first */
   uses?: Use[];
   findings?: Finding[];
@@ -980,8 +999,62 @@ export interface DueOil {
   left?: string[];
   /** day for a calendar; empty when nothing is known */
   remind?: string;
+  /** nil where one of two limits isn't known */
+  plot?: Plot;
   /** Intervals are the card's figures, as the bike is used. */
   intervals?: ShownFigure[];
+}
+
+/**
+ * Plot is the picture of a counter between a change and both limits, with what it says. Places are
+ * thousandths of its width and height (due.Plot).
+ */
+export interface Plot {
+  read?: Place[];
+  limit: Place;
+  today?: Thousandths;
+  middle?: Place[];
+  spread?: Place[];
+  /** on the side of time */
+  ticks?: Tick[];
+  /** on the side of the counter */
+  marks?: Mark[];
+  /**
+   * Word says what the picture says: which limit comes first by what is ridden, that nobody can
+   * tell yet, or that one is passed. Only the first is an estimate: about what it will have come to
+   * on the day, or that the limit of the counter comes before.
+   */
+  word: string;
+  values?: { [name: string]: string };
+}
+
+/**
+ * PlotPoint is a place in a picture, in thousandths of its width from where it begins and of its
+ * height from below.
+ */
+export interface Place {
+  x?: Thousandths;
+  y?: Thousandths;
+}
+
+/** DayTick is the first of a month, on the side of time. */
+export interface Tick {
+  x?: Thousandths;
+  day: string;
+}
+
+/** Mark is a round count that is marked. */
+export interface Mark {
+  y?: Thousandths;
+  texts?: string[];
+}
+
+/** LastReading is what the odometer showed last. */
+export interface LastReading {
+  /** of the fact that tells it; empty where a job does */
+  id?: string;
+  day: string;
+  texts?: string[];
 }
 
 /** Use is the oil used between two changes, or what came in instead. */
@@ -1026,16 +1099,20 @@ export interface NoticeInput {
   bikes?: NoticedBike[] | null;
   today: string;
   notified?: string | null;
+  asked?: string | null;
   now: string;
 }
 
 export interface NoticedBike {
+  id?: string | null;
   name?: string | null;
   remind?: string | null;
+  read?: string | null;
 }
 
 export interface NoticeAnswer {
   bike?: string;
+  ask?: string;
 }
 
 /** CalendarInput are days to remember; the sentences are the page's. */
@@ -1314,6 +1391,11 @@ export interface Bike {
   into?: string;
   jobs?: string[];
   figures?: Own[];
+  /**
+   * Odometer is what it showed between the jobs, the newest last: of a day what was told last,
+   * since a slip is put right by telling again.
+   */
+  odometer?: OdometerReading[];
   photos?: Photo[];
 }
 
@@ -1486,8 +1568,8 @@ export interface LimitsAnswer {
   survey?: Count;
   photos?: Motif[];
   systems?: System[];
-  places?: Place[];
-  getHomeAt?: Place[];
+  places?: PlaceWord[];
+  getHomeAt?: PlaceWord[];
   /** facts that tell of a person */
   personal?: Person[];
   /** of a bike, and of its owner */

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import { loadLimits } from '../core/limits.js';
 import { watchDrafts } from '../store/drafts.js';
 import { GiveBike } from '../backup/give-bike.js';
+import { DueSection } from '../due/section.js';
 import { bikeName } from '../store/bike-name.js';
 import { watchFacts } from '../store/windows.js';
 import { address } from '../ui/address.js';
@@ -28,6 +29,8 @@ export async function details([id], app) {
   const entries = new Entries(telling, app);
   const pictures = new Pictures(telling, app);
   const give = new GiveBike(telling.id, app);
+  const due = new DueSection(telling.card ?? {}, app, telling);
+  app.attempt(() => due.load());
   const unwatch = [
     watchDrafts(() => app.redraw()),
     watchFacts('bike', undefined, () =>
@@ -38,7 +41,7 @@ export async function details([id], app) {
     ),
   ];
   return Object.assign(screen, {
-    draw: () => draw(telling, entries, pictures, give),
+    draw: () => draw(telling, entries, pictures, give, due),
     close: () => {
       for (const end of unwatch) end();
       pictures.close();
@@ -46,7 +49,7 @@ export async function details([id], app) {
   });
 }
 
-function draw(telling, entries, pictures, give) {
+function draw(telling, entries, pictures, give, due) {
   const { id, row, model, name, root } = telling;
   if (root)
     return html`<h1 tabindex="-1">${text(bikeName(row, model))}</h1>
@@ -54,7 +57,8 @@ function draw(telling, entries, pictures, give) {
   return html`
     <h1 tabindex="-1">${text(name)}</h1>
     <p><a class="button quiet" href=${address('bike', id)}>${t('details.plan')}</a></p>
-    ${tellings(entries)} ${section('details.figures', figuresOf(telling, entries))}
+    ${tellings(entries)} ${section('details.odometer', due.odometer())}
+    ${section('details.figures', figuresOf(telling, entries))}
     ${section('details.card', followed(telling))} ${section('details.photos', pictures.draw())}
     ${telling.lines.length ? section('details.jobs', jobsOf(telling)) : nothing}
     ${section('details.joins', joinsOf(telling))} ${section('details.aside', asideOf(telling))}

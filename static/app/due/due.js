@@ -1,11 +1,12 @@
 import { html, nothing } from 'lit-html';
-import { whenDue, windowOf } from './sentences.js';
+import { whenDue } from './sentences.js';
 import { byBike, outlookOf, remember } from './outlook.js';
 import { address } from '../ui/address.js';
 import * as store from '../store/store.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { short } from '../ui/lists.js';
-import { verdictOf } from './oil.js';
+import { Odometer } from './odometer.js';
+import { dueOil, verdictOf } from './oil.js';
 import { notice } from './notice.js';
 
 const most = 100; // bikes looked at: a workshop's of some months
@@ -40,36 +41,51 @@ async function askEach(bikes, state, app) {
   for (const [id, jobs] of bikes) {
     if (!state.open) return;
     const [{ name, id: job }] = jobs; // its record says more
-    const outlook = await outlookOf(jobs).catch(() => undefined);
-    await remember(id, name, outlook).catch(() => {}); // the list needs no memory
-    for (const oil of outlook?.oils ?? []) if (oil.changed) state.rows.push({ name, job, oil });
+    const row = { id, name, job, outlook: await outlookOf(jobs).catch(() => undefined) };
+    await remember(id, name, row.outlook).catch(() => {}); // the list needs no memory
+    if (oilsOf(row).length) {
+      row.odometer = await Odometer.open(id, app, async () => {
+        row.outlook = await outlookOf(jobs);
+        await remember(id, name, row.outlook);
+        return row.outlook;
+      });
+      state.rows.push(row);
+    }
     state.left -= 1;
-    state.rows.sort(urgent);
+    state.rows.sort((a, b) => (orderOf(a) < orderOf(b) ? -1 : 1)); // the core's: the most urgent first
     app.redraw();
   }
   state.left = 0;
   app.redraw();
 }
 
-/** By the core's order: the most urgent first. */
-const urgent = ({ oil: a }, { oil: b }) => (a.order < b.order ? -1 : a.order > b.order ? 1 : 0);
+const oilsOf = ({ outlook }) => (outlook?.oils ?? []).filter(({ changed }) => changed);
+const orderOf = (row) =>
+  oilsOf(row)
+    .map(({ order }) => order)
+    .sort()[0] ?? '';
 
 function list({ rows, left, cut }) {
   if (!rows.length) return html`<p>${t(left ? 'due.list.working' : 'due.list.none')}</p>`;
-  return html`<ul class="jobs">
-      ${rows.map(line)}
+  return html`<ul class="due-list">
+      ${rows.map((row, n) => line(row, n === 0))}
     </ul>
     ${left ? html`<p>${t('due.list.working')}</p>` : nothing}
     ${cut ? html`<p>${t('due.list.cut', { count: cut })}</p>` : nothing}`;
 }
 
-const line = ({ name, job, oil }) =>
-  html`<li>
-    <a href=${address('record', job)}>
-      <strong>${short(name)}</strong>
-      <span>${t(oil.role)}</span>
-      <span>${verdictOf(oil)}</span>
-      <span>${whenDue(oil)}</span>
-      <span>${windowOf(oil)}</span>
-    </a>
+/** A bike in one line that opens: its oils, and what its odometer shows; the most urgent is open. */
+function line({ name, job, outlook, odometer }, first) {
+  const { oils, last } = outlook;
+  const shown = oils.filter(({ changed }) => changed);
+  return html`<li>
+    <details ?open=${first}>
+      <summary>
+        <strong>${short(name)}</strong>
+        ${shown.map((oil) => html`<span>${shown.length > 1 ? t(oil.role) : nothing} ${verdictOf(oil)}</span> <span>${whenDue(oil)}</span>`)}
+      </summary>
+      ${shown.map((oil) => dueOil(oil, shown.length === 1, last))} ${odometer?.draw(outlook)}
+      <p><a class="button quiet" href=${address('record', job)}>${t('due.record')}</a></p>
+    </details>
   </li>`;
+}

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { dayText } from '../words/dates.js';
 import { dueMarks, windowOf } from './sentences.js';
+import { plot } from './plot.js';
 import { t, text } from '../words/catalogue.js';
 import { figureRow } from '../ui/figure.js';
 import { helpLink } from '../ui/help.js';
@@ -13,14 +14,14 @@ export const verdictOf = ({ grade = 0, verdict, values }) =>
   html`<span aria-hidden="true">${own(shapes, grade)}</span> ${t(verdict, values)}`;
 
 /** When an oil is due again. */
-export function dueOil(oil, alone) {
+export function dueOil(oil, alone, last) {
   const { role, changed, changedAt, left, intervals = [] } = oil;
   const known = oil.at || oil.hours || oil.day;
   const window = windowOf(oil);
   return html`<article class="sheet due-oil" data-grade=${oil.grade ?? 0}>
     ${alone ? nothing : html`<h3>${t(role)}</h3>`} ${known ? large(oil) : nothing}
     <p><strong>${verdictOf(oil)}</strong></p>
-    ${window ? html`<p>${window}</p>` : nothing}
+    ${plot(oil, last)} ${window ? html`<p>${window}</p>` : nothing}
     ${left ? html`<p>${t('due.left', { left: left[0] })}</p>` : nothing}
     ${
       changed

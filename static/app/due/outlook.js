@@ -1,6 +1,6 @@
 import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
-import { bikeRow } from '../store/bikes.js';
+import { bikeRow, bikeRows } from '../store/bikes.js';
 import { historyOf } from '../store/history.js';
 import { openJob } from '../store/kept-job.js';
 import { settings } from '../store/settings.js';
@@ -22,14 +22,27 @@ export function byBike(jobs) {
 }
 
 /**
+ * What the odometer of a bike, and of those that went into it, showed between jobs.
+ *
+ * @param {string | undefined} bike
+ */
+async function readOf(bike) {
+  const rows = await bikeRows();
+  return rows.flatMap(({ id, into, odometer = [] }) =>
+    id === bike || into === bike ? odometer : [],
+  );
+}
+
+/**
  * When the oils of a bike are due again, from the lines of its jobs, the newest
- * first; or undefined. `severe` takes the place of what the newest one says about
- * its use.
+ * first, and what its odometer showed between them; or undefined. `severe` takes the
+ * place of what the newest one says about its use.
  *
  * @param {LogLine[]} jobs
  * @param {boolean | null} [severe]
+ * @param {string} [bike] its id, where it may have no jobs
  */
-export async function outlookOf(jobs, severe) {
+export async function outlookOf(jobs, severe, bike = jobs[0]?.bike) {
   await loadLimits();
   /** @type {string[]} */
   const entries = [];
@@ -47,7 +60,7 @@ export async function outlookOf(jobs, severe) {
     entries.push(JSON.stringify({ ...newest, bench: { ...newest.bench, severe } }));
   }
   const { system } = settings;
-  const head = JSON.stringify({ system, today: today() });
+  const head = JSON.stringify({ system, today: today(), read: await readOf(bike) });
   const input = `${head.slice(0, -1)},"jobs":[${entries.join(',')}]}`;
   return (await call('due', input)).ok;
 }
@@ -55,9 +68,9 @@ export async function outlookOf(jobs, severe) {
 /** Notes from which day on each bike is to be looked at: the first screen asks no core. */
 export async function remember(id, name, outlook) {
   const others = ((await store.setting('due')) ?? []).filter((bike) => bike.id !== id);
-  const { remind } = outlook ?? {};
+  const { remind, last } = outlook ?? {};
   const aside = (await bikeRow(id))?.aside; // nobody here changes its oil
-  const own = remind && !aside ? [{ id, name, remind }] : [];
+  const own = remind && !aside ? [{ id, name, remind, ...(last && { read: last.day }) }] : [];
   const all = [...others, ...own].sort((a, b) => (a.remind < b.remind ? -1 : 1));
   await store.saveSetting('due', all);
 }

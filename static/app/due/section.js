@@ -6,6 +6,7 @@ import { download, share, shareable } from '../phone/share.js';
 import { logOf } from '../store/of-bike.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
+import { Odometer } from './odometer.js';
 import { dueOil, pace, uses, verdictOf } from './oil.js';
 import { findings } from '../ui/findings.js';
 
@@ -14,6 +15,10 @@ import { findings } from '../ui/findings.js';
 /** When the oil of a bike is due again, as a section of a screen. */
 export class DueSection {
   outlook;
+  /** @type {Odometer | undefined} */
+  #odometer;
+  /** @type {boolean | null | undefined} how the bike is used, as it was asked about last */
+  #severe;
   severe = false; // how the bike is used, as the newest job says
 
   /**
@@ -35,8 +40,14 @@ export class DueSection {
   async load({ severe, newest } = {}) {
     await loadWordsOf('due');
     const jobs = await logOf(this.id);
-    if (!jobs.length || (newest && jobs[0].id !== newest)) return;
-    this.outlook = await outlookOf(jobs, severe);
+    if (newest && jobs[0]?.id !== newest) return;
+    this.#severe = severe;
+    this.outlook = await outlookOf(jobs, severe, this.id);
+    if (this.#odometer?.bike !== this.id)
+      this.#odometer = await Odometer.open(this.id, this.app, async () => {
+        await this.load({ severe: this.#severe });
+        return this.outlook;
+      });
     this.severe = Boolean(this.outlook?.severe);
     if (severe === undefined) await remember(this.id, this.name, this.outlook);
     this.app.redraw();
@@ -96,10 +107,16 @@ export class DueSection {
   }
 
   #body() {
-    const { oils, uses: used, findings: faults } = this.outlook;
-    return html`${oils.map((oil) => dueOil(oil, oils.length === 1))} ${pace(this.outlook)}
-    ${uses(used)} ${findings(faults)}
+    const { oils, uses: used, last, findings: faults = [] } = this.outlook;
+    return html`${oils.map((oil) => dueOil(oil, oils.length === 1, last))}
+    ${this.#odometer?.draw(this.outlook)} ${pace(this.outlook)} ${uses(used)}
+    ${findings(faults.filter(({ where }) => where !== '/last'))}
     ${oils.some(({ remind }) => remind) ? this.#calendar() : nothing}`;
+  }
+
+  /** What the odometer shows today, by itself. */
+  odometer() {
+    return this.#odometer?.draw(this.outlook) ?? nothing;
   }
 
   #calendar() {

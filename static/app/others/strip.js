@@ -4,7 +4,7 @@ import { address } from '../ui/address.js';
 import { icon } from '../ui/icon.js';
 import { short } from '../ui/lists.js';
 import { hasWord, t } from '../words/catalogue.js';
-import { when } from '../words/dates.js';
+import { day, when } from '../words/dates.js';
 import { digits, left } from './countdown.js';
 
 /** @import { JobTimer } from '../core/core.d.ts' */
@@ -64,13 +64,13 @@ export class Strip {
    * @returns {Line[]} what has ended first, then by what is left, then the job begun last
    */
   #lines(jobs, shown) {
-    const names = jobs.map(({ name }) => name);
-    const alike = (/** @type {string} */ name) => names.indexOf(name) !== names.lastIndexOf(name);
+    const alike = (/** @type {LogLine} */ { id, name }) =>
+      jobs.filter((job) => job.id !== id && job.name === name);
     const own = jobs.filter(({ id }) => id === shown?.job).flatMap((job) => this.#own(job, shown));
     const others = jobs
       .filter(({ id }) => id !== shown?.job)
       .sort((a, b) => (a.started < b.started ? 1 : -1))
-      .map((job) => this.#other(job, alike(job.name)));
+      .map((job) => this.#other(job, alike(job)));
     return [...own, ...others].sort((a, b) => ends(a) - ends(b) || 0); // none less none is no number
   }
 
@@ -78,14 +78,17 @@ export class Strip {
    * Another job: the way leads to what was shown of it last, else to the step whose timer runs.
    *
    * @param {LogLine} job
-   * @param {boolean} alike another bears its name
+   * @param {LogLine[]} alike others that bear its name: it is told from them by when it was begun
    * @returns {Line}
    */
   #other({ id, name, started, summary: { stage, timers = [] } }, alike) {
     const timer = firstOf(timers);
     const way = this.#ways.get(id) ?? (timer?.step ? ['step', timer.step] : []);
+    const begun = alike.some((job) => day(job.started) === day(started))
+      ? when(started)
+      : day(started);
     const at = hasWord(`stage.${stage}`) ? t(`stage.${stage}`) : '';
-    return { href: address('job', id, ...way), name, about: alike ? when(started) : at, timer };
+    return { href: address('job', id, ...way), name, about: alike.length ? begun : at, timer };
   }
 
   /**

@@ -53,7 +53,8 @@ const shapes = new Map(
     forOthers: flag,
     books: flag,
     bill: (value) => isRecord(value) && billed(value),
-    due: listOf(record({ id: text(1000), name: typed, remind: text(40) })),
+    due: listOf(record({ id: text(1000), name: typed, remind: text(40), read: maybe(text(40)) })),
+    askedOdometer: text(40), // day
     notice: (value) => value === false || record({ told: moment })(value),
     backup: at,
     backupLater: at,
@@ -71,7 +72,15 @@ const field = (value) => typed(value) || flag(value);
 const calculation = recordOf((value) => field(value) || listOf(recordOf(field))(value));
 
 /** Settings that are about this phone: they are in no backup, and none brings them. */
-const here = new Set(['backup', 'backupLater', 'erased', 'planned', 'garage', 'promise']);
+const here = new Set([
+  'askedOdometer',
+  'backup',
+  'backupLater',
+  'erased',
+  'planned',
+  'garage',
+  'promise',
+]);
 
 /**
  * Reports whether a setting is about this phone alone.

@@ -41,7 +41,12 @@ const written = {
       labour: '1.5',
     },
   ],
-  due: [[], [{ id: 'tessaly-corda-570', name: 'Tessaly Corda 570', remind: '2027-05-03' }]],
+  due: [
+    [],
+    [{ id: 'tessaly-corda-570', name: 'Tessaly Corda 570', remind: '2027-05-03' }],
+    [{ id: 'b', name: 'The grey one', remind: '2027-05-03', read: '2026-11-30' }],
+  ],
+  askedOdometer: ['2026-11-30'],
   notice: [false, { told: 0 }, { told: 1_790_000_000_000 }],
   backup: [{ time: '2026-11-25T12:00:00.000Z' }],
   backupLater: [{ time: '2026-11-25T12:00:00.000Z' }],
@@ -118,6 +123,6 @@ test('a name that every object answers to is no setting', async () => {
 });
 
 test('what is about this phone alone is known as such', () => {
-  const here = ['backup', 'backupLater', 'erased', 'planned', 'garage', 'promise'];
+  const here = ['askedOdometer', 'backup', 'backupLater', 'erased', 'planned', 'garage', 'promise'];
   assert.deepEqual(known.filter(ofThisPhone), here);
 });

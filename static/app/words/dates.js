@@ -46,6 +46,14 @@ export const monthsText = (from, to = from) =>
   }).formatRange(utc(from), utc(to));
 
 /**
+ * The month of a day, "2027-05-01", as short as it stands in a picture.
+ *
+ * @param {string} day
+ */
+export const shortMonth = (day) =>
+  utc(day).toLocaleDateString(language(), { month: 'short', year: 'numeric', timeZone: 'UTC' });
+
+/**
  * What is written of a moment of the record; what is no time is given as it stands.
  *
  * @param {string} iso

@@ -5,10 +5,10 @@ import ICAL from 'ical.js';
 import { read, utils } from 'xlsx';
 import { download } from './download.js';
 import { changeOfOil, dueJobs } from './due-jobs.js';
-import { goTo, plant } from './job-page.js';
+import { goTo, plant, stored } from './job-page.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { polling, untilState } from './page.js';
-import { choose, seen, tap, tapText, under, untilSeen } from './person.js';
+import { choose, seen, tap, tapText, type, under, untilSeen } from './person.js';
 import { words } from './words.js';
 import { defaultLanguage } from '../catalogue.js';
 
@@ -181,4 +181,116 @@ test('a level that rose, over few kilometres, leads to what it may be', async (t
   await untilSeen(page, words('bench.worked'));
   const rise = await page.$$eval('input', (list) => list.map(({ value }) => value));
   assert.ok(rise.includes('140 mL') && rise.includes('2.5 L') && rise.includes('10W-40'), rise);
+});
+
+/** Writes what the odometer shows into the form that is seen, and waits until it is told to be kept. */
+async function odometerShows(page, typed) {
+  await type(page, words('odometer.title'), typed);
+  await tap(page, words('odometer.keep'));
+}
+
+test('what the odometer shows today is written on the bike, on the list of what is due and in the record', async (t) => {
+  const { page } = await openOffline(t, dueJobs().slice(1));
+  const [day] = [new Date().toISOString().slice(0, 10)];
+  for (const [address, typed, shown] of [
+    ['#/details/tessaly-corda-570', '19 800', '19800 km'],
+    ['#/due', '19,850 km', '19850 km'],
+    ['#/record/oil-10', '12400 mi', '19956 km'],
+  ]) {
+    await goTo(page, address);
+    await untilSeen(page, words('odometer.title'));
+    await odometerShows(page, typed);
+    await untilSeen(page, words('odometer.kept', { at: shown }));
+    const last = words('odometer.last', { day: 'DAY', at: shown }).split('DAY')[1];
+    await untilSeen(page, last);
+  }
+  const facts = await stored(page, 'facts');
+  assert.deepEqual(
+    facts
+      .sort((a, b) => a.seq - b.seq)
+      .map(({ kind, value, day: told }) => [kind, value, told.slice(0, 7)]),
+    [
+      ['odometer', '19 800', day.slice(0, 7)],
+      ['odometer', '19,850 km', day.slice(0, 7)],
+      ['odometer', '12400 mi', day.slice(0, 7)],
+    ],
+  );
+  // It counts: of the way that there was to go less is left.
+  await untilSeen(page, words('due.left', { left: '9244 km' }));
+  await tap(page, words('odometer.back'));
+  await untilSeen(page, words('due.left', { left: '9350 km' }));
+});
+
+test('less than before is told beside the field and kept, what is no distance is refused and stays', async (t) => {
+  const { page } = await openOffline(t, dueJobs());
+  await goTo(page, '#/record/oil-10');
+  await untilSeen(page, words('odometer.title'));
+  await odometerShows(page, 'far');
+  await untilSeen(page, words('finding.not-a-number', { text: 'far' }));
+  const field = await page.$('.odometer input');
+  assert.equal(await field.evaluate(({ value }) => value), 'far', 'what was typed stays');
+  assert.equal(await field.evaluate((input) => input.getAttribute('aria-invalid')), 'true');
+  const said = await field.evaluate(
+    (input) => document.getElementById(input.getAttribute('aria-describedby')).innerText,
+  );
+  assert.match(said, /far/, 'the field names what is wrong with it');
+  await odometerShows(page, '1 920');
+  await untilSeen(page, words('finding.counter-back', { from: '19200 km', to: '1920 km' }));
+  assert.equal((await stored(page, 'facts')).length, 1);
+  await tap(page, words('odometer.back'));
+  await page.waitForFunction(
+    (text) => !document.body.innerText.includes(text),
+    { polling },
+    words('finding.counter-back.do'),
+  );
+});
+
+test('the picture says in words what it shows, and calls an estimate one', async (t) => {
+  const { page } = await openOffline(t, dueJobs());
+  await goTo(page, '#/record/oil-10');
+  const picture = await page.waitForSelector('.plot svg[role=img]');
+  const label = await picture.evaluate((svg) => svg.getAttribute('aria-label'));
+  assert.match(
+    label.replace(/[\u2066-\u2069]/g, ''),
+    /^19200\skm on .*, then 19200\skm on .*29200\skm/,
+  );
+  const caption = await page.$eval('.plot figcaption', (e) => e.innerText.replace(/\s+/g, ' '));
+  assert.ok(caption.includes(words('plot.estimate')), caption);
+  assert.ok(
+    caption
+      .replace(/[\u2066-\u2069]/g, '')
+      .includes(words('plot.count-first', { limit: '29200 km' })),
+    caption,
+  );
+  const outside = await page.$eval('.plot svg', (svg) => {
+    const box = svg.getBoundingClientRect();
+    return [...svg.querySelectorAll('text, line, polyline, polygon, circle')]
+      .map((part) => [part.outerHTML.slice(0, 80), part.getBoundingClientRect()])
+      .filter(
+        ([, r]) =>
+          r.left < box.left - 1 ||
+          r.right > box.right + 1 ||
+          r.top < box.top - 1 ||
+          r.bottom > box.bottom + 1,
+      )
+      .map(([text]) => text);
+  });
+  assert.deepEqual(outside, [], 'nothing is cut off');
+});
+
+test('opened after a month the app asks once what the odometer shows', async (t) => {
+  const { page } = await openOffline(t, [changeOfOil(45, '12 000 km')]);
+  await goTo(page, '#/due');
+  await untilSeen(page, words('odometer.title'));
+  await goTo(page, '#/bikes');
+  await page.reload();
+  await untilSeen(page, words('odometer.asked', { bike: 'Tessaly Corda 570' }));
+  await odometerShows(page, '13 000');
+  await untilSeen(page, words('odometer.kept', { at: '13000 km' }));
+  const gone = (text) => !document.body.innerText.includes(text);
+  await page.waitForFunction(gone, { polling }, words('odometer.asked.why'));
+  await page.reload();
+  await untilState(page, 'ready');
+  await untilSeen(page, words('bikes.title'));
+  assert.ok(!(await seen(page)).includes(words('odometer.asked.why')), 'it was told');
 });
