@@ -68,9 +68,12 @@ export async function outlookOf(jobs, severe, bike = jobs[0]?.bike) {
 /** Notes from which day on each bike is to be looked at: the first screen asks no core. */
 export async function remember(id, name, outlook) {
   const others = ((await store.setting('due')) ?? []).filter((bike) => bike.id !== id);
-  const { remind, last } = outlook ?? {};
+  const { remind, last, oils = [], first } = outlook ?? {};
+  const { day, at } = oils.find(({ circuit }) => circuit === first) ?? {};
+  // What lists show beside the bike, as far as it is known.
+  const shown = { ...(last && { read: last.day }), ...(day && { day }), ...(at && { at: at[0] }) };
   const aside = (await bikeRow(id))?.aside; // nobody here changes its oil
-  const own = remind && !aside ? [{ id, name, remind, ...(last && { read: last.day }) }] : [];
+  const own = remind && !aside ? [{ id, name, remind, ...shown }] : [];
   const all = [...others, ...own].sort((a, b) => (a.remind < b.remind ? -1 : 1));
   await store.saveSetting('due', all);
 }

@@ -57,7 +57,7 @@ export function plot({ plot: drawn, changed, changedAt, at, hours, day }, last) 
   });
   return html`<figure class="picture plot">
     <svg
-      viewBox=${`-2 0 ${width + 4} ${top + height + below}`}
+      viewBox=${`-5 0 ${width + 10} ${top + height + below}`}
       role="img"
       aria-label=${label}
       font-size=${letters}

@@ -53,7 +53,12 @@ const shapes = new Map(
     forOthers: flag,
     books: flag,
     bill: (value) => isRecord(value) && billed(value),
-    due: listOf(record({ id: text(1000), name: typed, remind: text(40), read: maybe(text(40)) })),
+    due: listOf(
+      record({
+        ...{ id: text(1000), name: typed, remind: text(40) },
+        ...{ read: maybe(text(40)), day: maybe(text(40)), at: maybe(text(100)) },
+      }),
+    ),
     askedOdometer: text(40), // day
     notice: (value) => value === false || record({ told: moment })(value),
     backup: at,

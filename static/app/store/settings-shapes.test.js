@@ -44,7 +44,16 @@ const written = {
   due: [
     [],
     [{ id: 'tessaly-corda-570', name: 'Tessaly Corda 570', remind: '2027-05-03' }],
-    [{ id: 'b', name: 'The grey one', remind: '2027-05-03', read: '2026-11-30' }],
+    [
+      {
+        id: 'b',
+        name: 'The grey one',
+        remind: '2027-05-03',
+        read: '2026-11-30',
+        day: '2027-06-01',
+        at: '29200 km',
+      },
+    ],
   ],
   askedOdometer: ['2026-11-30'],
   notice: [false, { told: 0 }, { told: 1_790_000_000_000 }],

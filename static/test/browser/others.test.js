@@ -12,7 +12,7 @@ import { pieces, sampleCard, words } from './words.js';
 
 const minutes = 60_000; // ms
 const nameOf = ({ make, model }) => `${make} ${model}`;
-const [first, second] = ['tessaly-corda-650', 'marrowick-lirro-155'].map(sampleCard);
+const [first, second] = ['tessaly-corda-570', 'marrowick-lirro-140'].map(sampleCard);
 const draining = words('step.run-out', { of: '@role.engine' });
 const start = words('timer.start', { length: '5\u00a0min' });
 
@@ -145,7 +145,7 @@ test('with two windows it rings in one of them, and what is seen in one is seen 
 
 test('of many open jobs two stand in the strip, and how many more there are', async (t) => {
   const { page } = await twoJobs(t);
-  for (const id of ['marrowick-pip-125', 'skarvald-torrek-610', 'tessaly-corda-650']) {
+  for (const id of ['marrowick-pip-130', 'skarvald-torrek-440', 'tessaly-corda-570']) {
     await goTo(page, '#/bikes');
     await goTo(page, `#/bike/${id}`);
     await tap(page, words('plan.start'));
