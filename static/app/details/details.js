@@ -57,7 +57,7 @@ function draw(telling, entries, pictures, give, due) {
   return html`
     <h1 tabindex="-1">${text(name)}</h1>
     <p><a class="button quiet" href=${address('bike', id)}>${t('details.plan')}</a></p>
-    ${tellings(entries)} ${section('details.odometer', due.odometer())}
+    ${tellings(entries)} ${section('details.odometer', due.odometer(), due.outlook)}
     ${section('details.figures', figuresOf(telling, entries))}
     ${section('details.card', followed(telling))} ${section('details.photos', pictures.draw())}
     ${telling.lines.length ? section('details.jobs', jobsOf(telling)) : nothing}

@@ -1,12 +1,11 @@
 import { html, nothing } from 'lit-html';
-import { whenDue } from './sentences.js';
 import { byBike, outlookOf, remember } from './outlook.js';
 import { address } from '../ui/address.js';
 import * as store from '../store/store.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { short } from '../ui/lists.js';
 import { Odometer } from './odometer.js';
-import { dueOil, verdictOf } from './oil.js';
+import { dueLine, dueOil } from './oil.js';
 import { notice } from './notice.js';
 
 const most = 100; // bikes looked at: a workshop's of some months
@@ -82,7 +81,7 @@ function line({ name, job, outlook, odometer }, first) {
     <details ?open=${first}>
       <summary>
         <strong>${short(name)}</strong>
-        ${shown.map((oil) => html`<span>${shown.length > 1 ? t(oil.role) : nothing} ${verdictOf(oil)}</span> <span>${whenDue(oil)}</span>`)}
+        ${shown.map((oil) => html`<span>${shown.length > 1 ? t(oil.role) : nothing} ${dueLine(oil)}</span>`)}
       </summary>
       ${shown.map((oil) => dueOil(oil, shown.length === 1, last))} ${odometer?.draw(outlook)}
       <p><a class="button quiet" href=${address('record', job)}>${t('due.record')}</a></p>

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { dayText } from '../words/dates.js';
-import { dueMarks, windowOf } from './sentences.js';
+import { dueMarks, whenDue, windowOf } from './sentences.js';
 import { plot } from './plot.js';
 import { t, text } from '../words/catalogue.js';
 import { figureRow } from '../ui/figure.js';
@@ -12,6 +12,14 @@ const shapes = ['○', '◔', '◑', '●', '▲', '▲', '▲']; // by how urge
 /** How urgent an oil is, with its shape. */
 export const verdictOf = ({ grade = 0, verdict, values }) =>
   html`<span aria-hidden="true">${own(shapes, grade)}</span> ${t(verdict, values)}`;
+
+/** How urgent an oil is and when it is due, in one line; of one that is not due yet the day says both. */
+export function dueLine(oil) {
+  const { grade = 0, at, hours, day } = oil;
+  if (grade || !(at || hours || day)) return html`${verdictOf(oil)} ${whenDue(oil)}`;
+  return html`<span aria-hidden="true">${own(shapes, 0)}</span>
+    ${t('due.line', { when: whenDue(oil) })}`;
+}
 
 /** When an oil is due again. */
 export function dueOil(oil, alone, last) {

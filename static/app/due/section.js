@@ -1,13 +1,12 @@
 import { html, nothing } from 'lit-html';
 import { calendarFile } from './calendar.js';
-import { whenDue } from './sentences.js';
 import { outlookOf, remember } from './outlook.js';
 import { download, share, shareable } from '../phone/share.js';
 import { logOf } from '../store/of-bike.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { radios } from '../ui/choice.js';
 import { Odometer } from './odometer.js';
-import { dueOil, pace, uses, verdictOf } from './oil.js';
+import { dueLine, dueOil, pace, uses } from './oil.js';
 import { findings } from '../ui/findings.js';
 
 /** @import { Bench, Card } from '../core/core.d.ts' */
@@ -101,7 +100,7 @@ export class DueSection {
     const first = this.outlook?.oils?.find(({ circuit }) => circuit === this.outlook.first);
     if (!first) return nothing;
     return html`<details class="today">
-      <summary>${t('due.title')}: ${whenDue(first)} · ${verdictOf(first)}</summary>
+      <summary>${t('due.title')}: ${dueLine(first)}</summary>
       ${this.#body()}
     </details>`;
   }

@@ -10,8 +10,6 @@ import { digits, left } from './countdown.js';
 /** @import { JobTimer } from '../core/core.d.ts' */
 /** @import { LogLine } from '../store/records.d.ts' */
 
-const most = 2; // lines: more would take too much of the screen that one works at
-
 /**
  * What is on a screen of a job: the job, the way to what is shown of it, and the step, if it
  * is one.
@@ -35,7 +33,11 @@ const ends = (/** @type {Line} */ { timer }) => (timer ? left(timer) : Infinity)
 const firstOf = (/** @type {JobTimer[]} */ timers) =>
   timers.length ? timers.reduce((a, b) => (left(b) < left(a) ? b : a)) : undefined;
 
-/** The strip above every screen: the timers of the other steps, and the other open jobs. */
+/**
+ * The strip above every screen: of the timers of the other steps and of the other open jobs
+ * the most urgent, and how many more there are. More would take too much of the screen that
+ * one works at.
+ */
 export class Strip {
   /** @type {Map<string, string[]>} job -> the way to what was shown of it last */
   #ways = new Map();
@@ -112,11 +114,11 @@ export class Strip {
 
 const strip = (/** @type {Line[]} */ lines) =>
   html`<nav class="others" aria-label=${t('bikes.open-jobs')}>
-    ${lines.slice(0, most).map(line)}
+    ${line(lines[0])}
     ${
-      lines.length > most
+      lines.length > 1
         ? html`<a class="more" href=${address('bikes')}
-            >${t('others.more', { count: lines.length - most })}</a
+            >${t('others.more', { count: lines.length - 1 })}</a
           >`
         : nothing
     }
@@ -127,9 +129,11 @@ function line(/** @type {Line} */ { href, name, about, timer }) {
   const ms = timer ? left(timer) : 0;
   const over = Boolean(timer) && ms <= 0;
   return html`<a href=${href} data-over=${over} @click=${() => over && hush()}>
-    <span class="name">${short(name)}</span>
-    ${about ? html`<span class="about">${about}</span>` : nothing}
-    ${timer && !over ? html`<span class="digits">${digits(ms)}</span>` : nothing}
-    ${over ? html`<strong>${icon('bell')} ${t('timer.over')}</strong>` : nothing}
+    <span class="name">
+      <strong>${short(name)}</strong>
+      ${about ? html`<small>${about}</small>` : nothing}
+    </span>
+    ${timer && !over ? html`<span class="told digits">${digits(ms)}</span>` : nothing}
+    ${over ? html`<span class="told">${icon('bell')} ${t('timer.over')}</span>` : nothing}
   </a>`;
 }

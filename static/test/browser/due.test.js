@@ -57,7 +57,7 @@ test('two jobs on one bike foretell a window, in the plan, the record and the li
   assert.ok(!(await seen(page)).includes(words('due.use-first')), 'an old job foretells nothing');
 
   await goTo(page, bike);
-  await untilSeen(page, words('due.not-yet'));
+  await untilSeen(page, '29200 km');
   await tapText(page, words('due.title'));
   await untilSeen(page, words('due.use-first'));
 

@@ -95,7 +95,6 @@ export async function textSize(page, times) {
 // Small on purpose, each with its reason; 24 px is what WCAG 2.2 asks at least.
 const small = [
   'dd summary', // the mark of a figure's standing, within the figure's line
-  '.others a', // a strip over the step, as wide as the screen
 ];
 
 /** The controls that a finger in a glove does not find, with their sizes. */

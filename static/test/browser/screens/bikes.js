@@ -85,7 +85,7 @@ export const bike = {
   },
   'plan, oil due again': async (page) => {
     await goTo(page, '#/bike/ondrake-quarto-830');
-    await untilSeen(page, words('due.not-yet'));
+    await untilSeen(page, words('due.title'));
     await openAll(page);
   },
   'plan of one’s own bike': on('crowded', async (page) => {
