@@ -57,6 +57,7 @@ func replayed(p *plan.Plan, h *History, last *Trace) *replayer {
 	r.passed()
 	r.gates()
 	r.helps()
+	r.face()
 	r.summarize()
 	return r
 }

@@ -47,6 +47,7 @@ type State struct {
 	Costs    string     // id of the one of them that says what the job cost; empty when there is none
 	Helps    []StepHelp // what the job knows of a calculation beyond what its step gives
 	Summary  Summary
+	Face     []Deed      // what a finished job shows first; empty while it is open
 	parts    []plan.Item // of the plan, for BillLines
 	// LastID is the id of the last event that still counts: what an undo
 	// would cancel.
@@ -123,6 +124,7 @@ func (s *State) Members(m *wire.Members) {
 	wire.Findings(m, "findings", &s.Findings)
 	wire.List(m, "problems", &s.Problems)
 	m.Object("summary", &s.Summary)
+	wire.List(m, "face", &s.Face)
 }
 
 // StageCount is how far a stage has got.

@@ -2052,6 +2052,8 @@ export interface State {
   /** that stand, the earliest first */
   problems?: Trouble[];
   summary: Summary;
+  /** what a finished job shows first; empty while it is open */
+  face?: Deed[];
 }
 
 /** StageCount is how far a stage has got. */
@@ -2352,6 +2354,18 @@ export interface SummaryOil {
   poured?: string;
   /** the usual one of the card's */
   grade?: string;
+}
+
+/** Deed is one of the four figures that a finished job shows first. */
+export interface Deed {
+  /** word id */
+  name: string;
+  /** word id of the oil's role after "@", or the fastener's place; empty for the bike */
+  of?: string;
+  /** in the person's units, or a word id after "@"; empty where it was not told */
+  texts?: string[];
+  /** word ids of how it was told */
+  beside?: string[];
 }
 
 /**

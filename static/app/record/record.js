@@ -13,6 +13,7 @@ import { DueSection } from '../due/section.js';
 import { findings } from '../ui/findings.js';
 import { standing } from '../ui/figure.js';
 import { reminder } from '../backup/reminder.js';
+import { face } from './face.js';
 import { log, standingOf } from './log.js';
 import { entries } from '../plain/entries.js';
 import { stepName } from '../plain/event-line.js';
@@ -71,9 +72,16 @@ function one(job, due, { costs, others, marks }, app) {
       ${t('job.started', { date: when(record.started) })} · ${standingOf(state.summary)}
       ${finished ? when(finished) : nothing}
     </p>
+    ${face(job, due, app)}
     ${state.phase === 'closed' ? nothing : html`<p><a class="button" href=${address('job', record.id)}>${t('record.go-on')}</a></p>`}
-    <p><a class="button quiet" href=${address('sheet', record.id)}>${t('record.sheet')}</a></p>
-    ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}
+    ${
+      state.face
+        ? nothing
+        : html`<p>
+              <a class="button quiet" href=${address('sheet', record.id)}>${t('record.sheet')}</a>
+            </p>
+            ${settings.bills ? html`<p><a class="button quiet" href=${address('bill', record.id)}>${t('record.bill')}</a></p>` : nothing}`
+    }
     ${settings.books ? html`<p><a class="button quiet" href=${address('books', 'job', record.id)}>${t('record.books')}</a></p>` : nothing}
     ${settings.forOthers ? visitLinks(record.id) : nothing}
     ${costs ? html`<p>${t(`record.costs.${costs.what}`, costs)}</p>` : nothing} ${marks}
