@@ -5,8 +5,8 @@ import { tellBike } from '../store/bikes.js';
 import { Drafts, draftsWritten } from '../store/drafts.js';
 import { settings } from '../store/settings.js';
 import { draftMark } from '../ui/draft-mark.js';
-import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
+import { said, tied } from '../ui/said.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { dayText } from '../words/dates.js';
 
@@ -62,32 +62,27 @@ export class Odometer {
     const { last, findings: all = [] } = outlook ?? {};
     const id = `odometer-${this.bike}`;
     const wrong = [...this.#found, ...all.filter(({ where }) => where === '/last')];
-    const refused = this.#found.some(({ grade }) => grade === 'refuse');
     return html`<form class="odometer" @submit=${(e) => (e.preventDefault(), this.#keep())}>
       <label for=${id}>${t('odometer.title')}</label>
       <div class="entry">
         <input
           id=${id}
           name=${name}
+          ${tied(id, wrong)}
           inputmode="decimal"
           .value=${live(this.#typed ?? '')}
           autocomplete="off"
           autocapitalize="none"
           spellcheck="false"
           enterkeyhint="done"
-          aria-invalid=${refused}
-          aria-describedby=${`${id}-said`}
           @input=${({ target }) => this.#type(fitted(target))}
         />
         <button type="submit">${t('odometer.keep')}</button>
       </div>
-      ${roomFor(id, limits.value)} ${draftMark(this.#standing, nothing)}
-      <div id=${`${id}-said`} role="status">
-        ${wrong.length ? findings(wrong) : nothing}
-        <p>
-          ${last ? t('odometer.last', { day: dayText(last.day), at: last.texts?.[0] }) : t('odometer.none')}
-        </p>
-      </div>
+      ${roomFor(id, limits.value)} ${draftMark(this.#standing, nothing)} ${said(id, wrong)}
+      <p>
+        ${last ? t('odometer.last', { day: dayText(last.day), at: last.texts?.[0] }) : t('odometer.none')}
+      </p>
       ${
         last?.id
           ? html`<button type="button" class="quiet" @click=${() => this.#takeBack(last.id)}>
