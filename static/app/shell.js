@@ -48,6 +48,7 @@ function messages(app) {
   const { state } = core;
   return html`
     ${state === 'restarting' || state === 'failed' ? message(t(`core.${state}`)) : nothing}
+    ${app.screen.name === 'bikes' && app.asks ? app.asks() : nothing}
     ${app.trouble ? message(t(app.trouble)) : nothing}
     ${app.screen.name === 'job' ? elsewhere() : html`${insecure(app)} ${update(app)} ${changes(app)}`}
   `;
