@@ -51,7 +51,7 @@ export function line(event, job, found = []) {
   const { kind, step, parts } = eventLine(event, job);
   return html`<p>
       <small>${when(String(event.time ?? ''))}</small> <strong>${kind}</strong>
-      ${step ? html`<span>${step}</span>` : nothing}
+      ${step ? html`· <span>${step}</span>` : nothing}
     </p>
     ${parts.map((part) => html`<p class="written">${part}</p>`)} ${findings(found)}`;
 }
