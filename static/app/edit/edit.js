@@ -138,7 +138,7 @@ function draw(draft, changed) {
 const plateOf = (figures) =>
   figures.length ? plate(figures) : html`<p>${t('edit.plate.none')}</p>`;
 
-const mostInLine = 3; // figures, which stand in one line of a phone
+const mostInLine = 2; // figures, which stand in one line of a phone
 
 /** Where the plate has no room beside the form: what is known of it in a line, which opens. */
 function plateLine(figures) {

@@ -6,6 +6,7 @@ import { goTo, stored } from './job-page.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { polling, untilState } from './page.js';
 import { choose, tap, tapText, untilSeen } from './person.js';
+import { openAll } from './screens/on-screen.js';
 import { words } from './words.js';
 
 // As a manual prints them, in the order of the editor.
@@ -123,6 +124,8 @@ test('a card is told what is in front of what, and which step a note belongs to'
   assert.equal(card.bolts[0].behind, 'panel');
   assert.deepEqual(card.notesAt, [{ at: 'filter-off', text: 'Fold a spout.' }]);
   await tap(page, words('edit.plan'), 'link');
+  await page.waitForSelector('main details');
+  await openAll(page);
   await untilSeen(page, `${words('note-at.filter-off')}: Fold a spout.`);
 });
 

@@ -145,7 +145,7 @@ for (const [name, { way, on = 'in use', field, text, keep, before: first }] of O
     await page
       .waitForFunction(
         (of) => document.querySelector(of)?.getAttribute('aria-invalid') === 'true',
-        { polling, timeout: patience(5) },
+        { polling, timeout: patience() },
         field,
       )
       .catch(() => {});

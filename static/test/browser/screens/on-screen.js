@@ -5,10 +5,11 @@ import { plantPicture } from '../photos-page.js';
 /** A way that is gone on another phone than the one in use. */
 export const on = (phone, way) => Object.assign((page) => way(page), { phone });
 
-/** Opens all that opens on the screen. */
+/** Opens all that opens on the screen, but for what opens over it from a bar. */
 export const openAll = (page) =>
   page.evaluate(() => {
-    for (const details of document.querySelectorAll('details')) details.open = true;
+    for (const details of document.querySelectorAll('details'))
+      if (!details.parentElement?.matches('[data-bar]')) details.open = true;
   });
 
 /** To a step of a job, all of it opened. */
