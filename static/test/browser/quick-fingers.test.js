@@ -128,9 +128,13 @@ async function untilHeld(page, wanted, how) {
   const stands = () =>
     page.evaluate((pairs) => pairs.map(([id]) => document.getElementById(id)?.value), wanted);
   try {
-    await page.waitForFunction(held, { polling, timeout: patience(3) }, wanted);
+    await page.waitForFunction(held, { polling, timeout: patience() }, wanted);
   } catch {
-    assert.deepEqual(await stands(), wanted, how);
+    assert.deepEqual(
+      await stands(),
+      wanted.map(([, text]) => text),
+      how,
+    );
   }
   return (await stands()).filter((value) => value !== undefined).length;
 }
