@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit-html';
 import { short } from '../ui/lists.js';
 import { t, text } from '../words/catalogue.js';
-import { when } from '../words/dates.js';
 
 /** The place of a layout's sign, which comes a moment after the list. */
 export const place = html`<span class="outline"></span>`;
@@ -30,10 +29,10 @@ export const bikeRow = ({ sign = nothing, name, about, volume, grade }) =>
 /**
  * What a list shows of a bike: what is still to be known of it, else what tells it apart.
  *
- * @param {{ bike: any, twin?: boolean, changed?: string }} row
- * @param {{ sign?: unknown, due?: unknown, example?: boolean }} [beside]
+ * @param {{ bike: any }} row
+ * @param {{ sign?: unknown, due?: unknown, own?: unknown[], example?: boolean }} [beside] own: see ownFacts
  */
-export function bikeFacts({ bike, twin, changed }, { sign, due, example = true } = {}) {
+export function bikeFacts({ bike }, { sign, due, own = [], example = true } = {}) {
   const { name, years, layout, invented, oils = [], gaps, unfinished } = bike;
   const [oil] = oils;
   return bikeRow({
@@ -41,8 +40,7 @@ export function bikeFacts({ bike, twin, changed }, { sign, due, example = true }
     name: short(name) || t('bikes.unnamed'),
     about: [
       due || (years && text(years)),
-      twin && t('bikes.version', { date: when(changed ?? '') }),
-      unfinished && t('bikes.unfinished'),
+      ...own,
       !unfinished && !due && (gaps ? `? ${t('bikes.gaps', { count: gaps })}` : t(apart(layout))),
       invented && example && t('example'),
     ],

@@ -53,7 +53,7 @@ export async function bikes(_, app) {
 }
 
 function draw(state, app) {
-  const { list, told, later, typed } = state;
+  const { told, later, typed } = state;
   return html`
     <header class="brand">
       <h1 tabindex="-1">${t('bikes.title')}</h1>
@@ -68,9 +68,8 @@ function draw(state, app) {
       <a class="button quiet" href=${address('edit')} aria-label=${t('bikes.new')}>+</a>
       ${later?.button()}
     </div>
-    ${later?.panel()} ${told?.visits(typed)} ${later?.answer()}
-    ${list.length ? listed(state, app) : html`<p>${t('bikes.none')}</p>`}
-    <p><a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a></p>
+    ${later?.panel()} ${told?.visits(typed)} ${later?.answer()} ${listed(state, app)}
+    ${later?.foot()}
     <p class="tagline">${t('app.name')}: ${t('app.tagline')}</p>
     <div class="actions wrong"><a class="button" href="#/trouble">${t('bikes.roadside')}</a></div>
   `;
@@ -139,7 +138,7 @@ function item(row, state) {
   const sign = state.later?.sign(row) ?? place;
   const due = state.later?.due(row);
   const line = html`<a href=${address('bike', ...at(row))}
-    >${told ? state.told.facts(row, { sign, due }) : bikeFacts(row, { sign, due, example: row.mine })}</a
+    >${told ? state.told.facts(row, { sign, due }) : bikeFacts(row, { sign, due, own: state.later?.own(row), example: row.mine })}</a
   >`;
   return pins
     ? html`<li class="own">${line} ${state.later?.star(row)}</li>`

@@ -6,6 +6,7 @@ import { t } from '../words/catalogue.js';
 import { place } from './bike-line.js';
 import { answers, answersTo } from './asked.js';
 import { openJobs } from './open-jobs.js';
+import { ownFacts } from './own-facts.js';
 import { Seek } from './seek.js';
 import { star } from './star.js';
 import { nameOf } from './told.js';
@@ -191,6 +192,12 @@ export class Later {
   jobs() {
     return openJobs(this.#state.open);
   }
+
+  own = ownFacts;
+
+  /** The way to the cards. */
+  foot = () =>
+    html`<p><a class="button quiet" href=${address('cards')}>${t('bikes.cards')}</a></p>`;
 
   star = (row) => star(row, this.#app);
 }

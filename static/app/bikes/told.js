@@ -1,4 +1,6 @@
 import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
+import { Machine } from '../plan/machine.js';
 import { settings } from '../store/settings.js';
 import { address } from '../ui/address.js';
 import { short } from '../ui/lists.js';
@@ -6,6 +8,10 @@ import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { own } from '../site/own.js';
 import { bikeRow } from './bike-line.js';
 import { garageList } from './told-list.js';
+
+const most = 25; // bikes whose own volume is worked out: a list shows so many
+
+const isVolume = ({ what }) => what.startsWith('volume');
 
 /** The bikes of the first screen, where something is told of one: it comes after the first paint. */
 export class Told {
@@ -23,7 +29,25 @@ export class Told {
   /** Makes it of what is told, of the list of cards and of the lines of the jobs. */
   static async open(rows, list, jobs, app) {
     await loadWordsOf('work');
-    return new Told(garageList(rows, list, jobs), app);
+    const told = new Told(garageList(rows, list, jobs), app);
+    told.#lay().catch(() => {}); // a volume that is not known yet is not shown
+    return told;
+  }
+
+  /** What bikes take by figures of their own, which lie over their cards. */
+  async #lay() {
+    const own = this.list.filter(({ told }) => told?.figures?.some(isVolume)).slice(0, most);
+    for (const row of own) {
+      const machine = await Machine.open(row.key, false, () => {});
+      await machine.told;
+      const { card } = machine;
+      if (!card) continue;
+      const { system } = settings;
+      const { ok } = await call('cards', { cards: [card], bench: { system } });
+      row.laid = ok?.bikes?.[0]?.oils?.[0]?.due.texts?.[0];
+      row.volume = row.laid ?? row.volume;
+    }
+    if (own.length) this.#app.redraw();
   }
 
   /** Those of a list that stand on the screen: what was laid aside only where it is looked for. */
@@ -53,15 +77,13 @@ export class Told {
   }
 
   /** A bike of which something is told: by that first, then by its card. */
-  facts({ told, card, model }, { sign, due }) {
+  facts({ told, card, model, laid }, { sign, due }) {
     const { words, owner, aside, figures = [] } = told;
     const name = calledBy(told);
     const { years, layout, invented, oils = [] } = card?.bike ?? {};
     const [oil] = oils;
     // What its card says of the volume is not what it takes, where one of its own is told.
-    const volume = figures.some(({ what }) => what.startsWith('volume'))
-      ? null
-      : oil?.due?.texts?.[0];
+    const volume = figures.some(isVolume) ? (laid ?? null) : oil?.due?.texts?.[0];
     return bikeRow({
       sign,
       name: short(name || model) || t('bikes.unnamed'),

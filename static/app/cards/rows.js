@@ -2,6 +2,7 @@ import { html, nothing } from 'lit-html';
 import * as store from '../store/store.js';
 import { t } from '../words/catalogue.js';
 import { bikeFacts } from '../bikes/bike-line.js';
+import { ownFacts } from '../bikes/own-facts.js';
 import { short } from '../ui/lists.js';
 
 /** The rows of cards: each to be ticked, or deleted, or brought back in its place. */
@@ -37,7 +38,7 @@ export class CardRows {
     };
     return html`<label class="pick">
       <input type="checkbox" .checked=${this.ticked.has(row.key)} @change=${tick} />
-      <span class="facts">${bikeFacts(row)}</span>
+      <span class="facts">${bikeFacts(row, { own: ownFacts(row) })}</span>
     </label>`;
   }
 

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../../words/catalogue.js';
 import { bikeFacts } from '../../bikes/bike-line.js';
+import { ownFacts } from '../../bikes/own-facts.js';
 import { more } from '../../ui/lists.js';
 import { finding } from '../../ui/findings.js';
 import { own } from '../../site/own.js';
@@ -77,14 +78,15 @@ function line(entry, app) {
   </div>`;
   if (!bike)
     return html`<div class="told"><strong>${t('pack.card', { number })}</strong>${found}</div>`;
-  if (!own(choosable, status)) return html`<div class="facts">${bikeFacts({ bike })}</div>`;
+  if (!own(choosable, status))
+    return html`<div class="facts">${bikeFacts({ bike }, { own: ownFacts({ bike }) })}</div>`;
   const tick = ({ target }) => {
     entry.taken = target.checked;
     app.redraw();
   };
   return html`<label class="pick">
       <input type="checkbox" .checked=${entry.taken} @change=${tick} />
-      <span class="facts">${bikeFacts({ bike })}</span>
+      <span class="facts">${bikeFacts({ bike }, { own: ownFacts({ bike }) })}</span>
     </label>
     ${findings.length ? found : nothing}`;
 }
