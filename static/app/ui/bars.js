@@ -6,17 +6,23 @@ const most = 1 / 3; // of the window's height: where they would take more, they 
 const slack = 0.9; // they hold on again only well below, so that none flickers
 
 /**
- * What the bars take of the window, each in CSS px, and whether they let it go. `above` and
- * `actions` are the heights of those bars by themselves, `tabs` that of the tabs where they
- * lie below and not beside.
+ * What the bars take of the window, each in CSS px, and which of them let it go: 'above'
+ * those above, for what one taps is below, 'all' all of them. `above` and `actions` are the
+ * heights of those bars by themselves, `tabs` that of the tabs where they lie below and not
+ * beside, `before` what let go until now.
  *
- * @param {{ above: number[], actions: number, tabs: number, height: number, loose: boolean }} bars
+ * @param {{ above: number[], actions: number, tabs: number, height: number, before: string | null }} bars
+ * @returns {{ above: number, below: number, tabs: number, letGo: 'all' | 'above' | null }}
  */
-export function room({ above, actions, tabs, height, loose }) {
+export function room({ above, actions, tabs, height, before }) {
   const top = above.reduce((sum, one) => sum + one, 0);
   const below = actions + tabs;
-  const letGo = top + below > height * most * (loose ? slack : 1);
-  return letGo ? { above: 0, below: 0, tabs: 0, letGo } : { above: top, below, tabs, letGo };
+  const tooMuch = (/** @type {number} */ px, /** @type {boolean} */ loose) =>
+    px > height * most * (loose ? slack : 1);
+  if (tooMuch(below, before === 'all')) return { above: 0, below: 0, tabs: 0, letGo: 'all' };
+  if (top && tooMuch(top + below, before !== null))
+    return { above: 0, below, tabs, letGo: 'above' };
+  return { above: top, below, tabs, letGo: null };
 }
 
 /**
@@ -36,7 +42,7 @@ function clearFocus() {
 /**
  * Measures the bars of the page whenever they or the window change, and tells the styles:
  * `--above` and `--below` are what they cover, `--tabs` what of it are tabs, `--over` on a
- * bar above how much stands over it; `data-let-go` that they move with the page.
+ * bar above how much stands over it; `data-let-go` which of them move with the page.
  */
 export function watchBars() {
   const root = document.documentElement;
@@ -47,7 +53,7 @@ export function watchBars() {
 
   function measure() {
     asked = false;
-    const loose = root.hasAttribute('data-let-go');
+    const before = root.getAttribute('data-let-go');
     const of = (/** @type {string} */ kind) => bars.filter((bar) => bar.matches(kind));
     const high = (/** @type {HTMLElement[]} */ list) =>
       list.reduce((sum, bar) => sum + bar.offsetHeight, 0);
@@ -55,13 +61,13 @@ export function watchBars() {
     const isBelow = tabs && tabs.offsetWidth * 2 > root.clientWidth; // else a rail
     // The bar of actions reaches below the tabs, so that nothing is seen between the two.
     const actions = of('.actions');
-    const hidden = loose || !actions.length ? 0 : tabsBelow;
+    const hidden = before === 'all' || !actions.length ? 0 : tabsBelow;
     const takes = room({
       above: of('[data-bar]').map((bar) => bar.offsetHeight),
       actions: high(actions) - hidden,
       tabs: isBelow ? tabs.offsetHeight : 0,
       height: innerHeight,
-      loose,
+      before,
     });
     let over = 0;
     for (const bar of of('[data-bar]')) {
@@ -71,7 +77,8 @@ export function watchBars() {
     const { above, below, tabs: lowest, letGo } = takes;
     for (const [name, px] of Object.entries({ above, below, tabs: lowest }))
       root.style.setProperty(`--${name}`, `${px}px`);
-    root.toggleAttribute('data-let-go', letGo);
+    if (letGo) root.setAttribute('data-let-go', letGo);
+    else root.removeAttribute('data-let-go');
     tabsBelow = lowest;
   }
 
