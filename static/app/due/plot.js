@@ -8,7 +8,7 @@ import { dayText, shortMonth } from '../words/dates.js';
 // drawn on, which leaves room for the words above and below.
 const width = 320;
 const height = 132;
-const top = 18;
+const top = 24;
 const below = 20;
 const letters = 12;
 
@@ -25,6 +25,8 @@ const edged = (x = 0) => x < edge || x > 1000 - edge;
 const anchor = (x = 0) => (!edged(x) ? 'middle' : x < edge ? 'start' : 'end');
 
 const near = 90; // thousandths in which two lines of words would stand on each other
+const foot = 130; // those in which the day of the limit stands, at the bottom
+const head = 940; // those above which "today" would be touched
 
 /**
  * What was ridden since an oil was changed, between both limits, and what that says.
@@ -65,7 +67,7 @@ export function plot({ plot: drawn, changed, changedAt, at, hours, day }, last) 
       ${marks.map(
         ({ y = 0, texts }) => svg`<line class="grid" x1="0" x2=${width} y1=${up(y)} y2=${up(y)} />
           ${
-            Math.abs(y - high) < near || y < near / 3
+            Math.abs(y - high) < near || y < foot || y > head
               ? nothing
               : svg`<text class="word" x=${width} y=${up(y) - 3} text-anchor="end">${text(texts?.[0] ?? '')}</text>`
           }`,

@@ -276,6 +276,15 @@ test('the picture says in words what it shows, and calls an estimate one', async
       .map(([text]) => text);
   });
   assert.deepEqual(outside, [], 'nothing is cut off');
+  const touching = await page.$$eval('.plot svg text', (all) => {
+    const boxes = all.map((text) => [text.textContent.trim(), text.getBoundingClientRect()]);
+    const apart = (a, b) =>
+      a.right <= b.left || b.right <= a.left || a.bottom - 3 <= b.top || b.bottom - 3 <= a.top;
+    return boxes.flatMap(([name, box], n) =>
+      boxes.slice(n + 1).flatMap(([other, b]) => (apart(box, b) ? [] : [`${name} on ${other}`])),
+    );
+  });
+  assert.deepEqual(touching, [], 'no words stand on others');
 });
 
 test('opened after a month the app asks once what the odometer shows', async (t) => {
