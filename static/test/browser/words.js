@@ -35,10 +35,14 @@ export function words(id, values = {}) {
   return sentence(catalogue[id], values).replace(/\{(\w+)\}(\.?)/g, (_, name, stop) => {
     if (!(name in values)) throw new Error(`${id} has no value for ${name}`);
     const given = String(values[name]);
-    const value = given.startsWith('@') ? words(given.slice(1), values) : filled(given);
+    const value = given.startsWith('@') ? words(given.slice(1), values) : filled(inWords(given));
     return /[.?!…]\u2069?$/.test(value) ? value : value + stop;
   });
 }
+
+/** A value as the page writes it: a bare day of the core's is one in words. */
+const inWords = (value) =>
+  /^\d{4}-\d\d-\d\d$/.test(value) ? dayWords(new Date(`${value}T00:00`)) : value;
 
 /** A day as the page writes it. */
 export const dayWords = (date) =>
