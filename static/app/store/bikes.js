@@ -5,6 +5,7 @@ import { inTurn } from '../site/in-turn.js';
 import { use, write } from './database.js';
 import { aboutLast, factsOf, tell } from './facts.js';
 import { bikeRows, saveSetting, setting } from './store.js';
+import { announceFacts } from './windows.js';
 
 /** @import { Bike } from '../core/core.d.ts' */
 /** @import { BikeRow, Fact } from './records.d.ts' */
@@ -108,6 +109,7 @@ async function makeFresh(all) {
   const told = new Set(facts.map(({ of }) => of));
   const gone = rows.flatMap(({ id }) => (told.has(id) ? [] : [id]));
   await putRows([], stale, gone);
+  announceFacts('bike', ''); // what lists show of them is so now
 }
 
 /**
