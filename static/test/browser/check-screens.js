@@ -55,12 +55,14 @@ async function check(t, page, screen) {
   await t.test('axe finds nothing, light and dark, on phone and desk', async () => {
     for (const size of [small, wide]) {
       await page.setViewport(size);
+      await page.evaluate(letBarsGo);
       await theme(page, 'light');
       assert.deepEqual(await violations(page, { type: 'tag', values: rules }), [], size.width);
       await theme(page, 'dark'); // which changes the colours alone
       assert.deepEqual(await violations(page, ['color-contrast']), [], `dark, ${size.width}`);
     }
   });
+  await page.evaluate(letBarsGo, '');
   await t.test('no sideways scrolling at 320 px, nor at 360 px with text of 200 %', async () => {
     await page.setViewport(smallest);
     await untilDrawn(page);
@@ -135,4 +137,13 @@ export async function violations(page, runOnly) {
     'axe looked at the colours',
   );
   return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
+}
+
+/**
+ * Runs in the page: bars go with the rest, or stay again. What one covers half at the moment
+ * is scrolled clear of it by a person (barsAmiss), and is no small target.
+ */
+function letBarsGo(position = 'static') {
+  for (const bar of document.querySelectorAll('.actions, .tabs, [data-bar]'))
+    bar.style.position = position;
 }
