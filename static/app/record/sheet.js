@@ -114,13 +114,15 @@ function content(job, shown, app) {
       closed(job),
       plan.bolts?.some(({ today }) => today),
     )}
-    ${section(
-      'paper.readings',
-      readings(state),
-      state.readings?.some(({ stands, what }) => stands && what !== 'torque'),
-    )}
-    ${section('paper.parts', parts(plan), plan.parts)} ${section('paper.found', found(job))}
-    ${section('paper.watch', watch(state))}
+    <div class="two">
+      ${section(
+        'paper.readings',
+        readings(state),
+        state.readings?.some(({ stands, what }) => stands && what !== 'torque'),
+      )}
+      ${section('paper.parts', parts(plan), plan.parts)}
+    </div>
+    ${section('paper.found', found(job))} ${section('paper.watch', watch(state))}
     ${section('paper.missing', html`<p>${missing.map((step) => name(job.step(step))).join('; ')}</p>`, missing.length)}
     ${section('record.passed', html`<p>${state.passed?.map((step) => name(job.step(step))).join('; ')}</p>`, state.passed)}
     ${section('record.photos', pictures(job, app), shown.photos)}
