@@ -164,7 +164,7 @@ export class Draft {
   async #take(entry, text) {
     if (text !== textOf(this.card, entry)) this.echo.delete(entry.at);
     this.unread.delete(entry.at);
-    const origin = this.origin(entry);
+    const origin = this.originOf(entry);
     if (text.trim() && isRead(entry)) {
       const { ok, findings } = await this.#read(entry, text);
       if (!ok) {
@@ -182,7 +182,7 @@ export class Draft {
   }
 
   /** What is said of a figure: its page, how it stands, and why. */
-  origin(entry) {
+  originOf(entry) {
     return { ...pick(this.#figure(entry)), ...this.#aside.get(entry.at) };
   }
 
@@ -195,14 +195,15 @@ export class Draft {
    * @param {any} entry
    * @param {{ [member: string]: string | undefined }} said
    */
-  say = (entry, said) =>
-    this.#inTurn(async () => {
+  say(entry, said) {
+    return this.#inTurn(async () => {
       this.#aside.set(entry.at, { ...this.#aside.get(entry.at), ...said });
       if (this.unread.has(entry.at) || !textOf(this.card, entry)) return false;
-      this.#takeAside(entry, this.origin(entry));
+      this.#takeAside(entry, this.originOf(entry));
       await this.#save();
       return true;
     });
+  }
 
   /** Writes what is said of a figure into the card. */
   #takeAside(entry, origin) {

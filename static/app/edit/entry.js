@@ -68,7 +68,7 @@ const room = (kind) =>
 
 /** A figure's page; and, opened, that it is not from the manual, or odd and kept. */
 function origin(draft, entry, found, changed) {
-  const now = draft.origin(entry);
+  const now = draft.originOf(entry);
   const doubted = found.some(({ grade }) => grade === 'doubt');
   const member = (name, field, word, said = (text) => text || undefined) => {
     const pointer = `${entry.at}/${name}`;

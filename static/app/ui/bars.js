@@ -54,7 +54,7 @@ export function watchBars() {
   function measure() {
     asked = false;
     const before = root.getAttribute('data-let-go');
-    const of = (/** @type {string} */ kind) => bars.filter((bar) => bar.matches(kind));
+    const of = (/** @type {string} */ kind) => bars.filter((bar) => bar.closest(kind) === bar);
     const high = (/** @type {HTMLElement[]} */ list) =>
       list.reduce((sum, bar) => sum + bar.offsetHeight, 0);
     const [tabs] = of('.tabs');
