@@ -114,8 +114,8 @@ function draw(machine, bench, answer, change, due, acts, asking) {
   const plan = answer?.ok;
   return html`
     <h1 tabindex="-1">${text(machine.name)}</h1>
-    ${told(machine, [plan?.years, card.invented && t('plan.invented')])} ${corrected(machine, acts)}
-    ${plan && bench.place ? shortOrWhole(bench, change) : nothing}
+    ${told(machine, [plan?.years && text(plan.years), card.invented && t('plan.invented')])}
+    ${corrected(machine, acts)} ${plan && bench.place ? shortOrWhole(bench, change) : nothing}
     ${asking ? asks(machine, acts) : nothing}
     ${plan ? figures(plan) : answer ? findings(answer.findings) : html`<p>${t('plan.waiting')}</p>`}
     ${plan && bench.place ? today(bench, plan, change, due) : nothing} ${due.line()}

@@ -72,10 +72,12 @@ const mostLarge = 4; // signs of a number; a longer one, such as a range, is les
  * @param {string} one
  */
 export function large(one) {
-  const [, number = one, unit] = /^(\S*\d\S*)[ \u00a0](.+)$/.exec(one) ?? [];
-  return html`<span class="large" ?data-long=${number.length > mostLarge}
+  // The marks of its direction would each stand in another part: <bdi> stands for both.
+  const bare = one.replace(/[\u2066-\u2069]/g, '');
+  const [, number = bare, unit] = /^(\S*\d\S*)[ \u00a0](.+)$/.exec(bare) ?? [];
+  return html`<bdi class="large" ?data-long=${number.length > mostLarge}
     ><span class="number">${number}</span
-    >${unit ? html`<span class="unit"> ${unit}</span>` : nothing}</span
+    >${unit ? html`<span class="unit"> ${unit}</span>` : nothing}</bdi
   >`;
 }
 

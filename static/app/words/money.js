@@ -2,6 +2,8 @@
 // point before the decimals, no mark between thousands, and the unit behind. A comma is
 // a point to half of those who read it. Nothing is worked out here.
 
+import { verbatim } from './catalogue.js';
+
 /** @import { BillAnswer, MinorUnits } from '../core/core.d.ts' */
 
 /**
@@ -11,7 +13,7 @@
  * @param {BillAnswer} bill that says which currency
  */
 export const money = (minor = 0, { currency, digits = 0 }) =>
-  `${(minor / 10 ** digits).toFixed(digits)}\u00a0${currency}`;
+  verbatim(`${(minor / 10 ** digits).toFixed(digits)}\u00a0${currency}`);
 
 /**
  * A plain number of the core, with its unit if it has one.
@@ -21,7 +23,7 @@ export const money = (minor = 0, { currency, digits = 0 }) =>
  */
 export function amount(number, unit) {
   const digits = String(Number(Number(number).toFixed(3)));
-  return unit ? `${digits}\u00a0${unit}` : digits;
+  return unit ? verbatim(`${digits}\u00a0${unit}`) : digits;
 }
 
 /**

@@ -148,7 +148,8 @@ export const cutOff = (page) =>
     const boxes = (element) => {
       const { display, overflowX, clipPath } = getComputedStyle(element);
       const isHidden = clipPath !== 'none'; // said to a screen reader only
-      return { isInline: display === 'inline', scrolls: /auto|scroll/.test(overflowX), isHidden };
+      const isInline = display === 'inline' || display === 'contents';
+      return { isInline, scrolls: /auto|scroll/.test(overflowX), isHidden };
     };
 
     /** The innermost thing round a text that the text reaches out of; what can be scrolled to is seen. */

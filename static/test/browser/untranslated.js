@@ -33,7 +33,8 @@ const symbols = [
   /\b(SAE )?\d+W-\d+|\bSAE (grade )?\d+|\b(API )?(S[A-P]|GL-\d)\b|\b(JASO )?M[AB]\d?\b|\bUN[CF]\b|\bAS568-\d+/g, // of oils, screws, threads and O-rings
   /^(card|circuits)( › \w+)+$/g, // where cards differ, by the members of their format
   /"(format|version|make|model|layout|text)"|(?<=: )(array|text)(?=\.\]$)|^text: ?$/g, // members that are wrong, and their types
-  /(turned round )?x{99,}/g, // a hostile text, cut
+  /(?<=\d )[A-Z]{3}\b/g, // of money (ISO 4217)
+  /(turned round )?x{20,}/g, // a hostile text, cut
   /\btidysump-[\w-]+\.jsonl\.gz\b|\b[0-9a-f]{12}\b/g, // a file's name, a version
 ];
 
