@@ -13,6 +13,8 @@ test('list and plan stand side by side from 820 px, and no list below', async (t
   await goTo(page, '#/bike/tessaly-corda-570');
   const shown = await page.waitForSelector('.list-beside [aria-current=page]');
   assert.match(await shown.evaluate((row) => row.innerText), /Corda/);
+  await page.waitForSelector('main .actions'); // the list may stand before the plan, and its bar
+  await untilDrawn(page);
   const edges = () =>
     page.evaluate(() =>
       ['.tabs', '.list-beside', 'main'].map((name) => {

@@ -85,7 +85,8 @@ test('the timer of one bike ends while one works on the other, rings, and is tol
   );
   await tap(page, words('timer.seen'));
   await goTo(page, '#/record');
-  await untilLine(page, nameOf(first));
+  await untilLine(page, words('others.more', { count: 1 })); // both are open
+  await untilLine(page, nameOf(second)); // no timer is left: the job begun last stands first
   assert.ok(!(await lines(page)).some((text) => text.includes(over)), 'it was seen');
   assert.deepEqual(complaints, []);
 });
