@@ -62,7 +62,7 @@ test('a stop is kept by one tap, warns before the start and stands in the record
   const watched = await under(page, words('paper.watch'));
   assert.ok(watched.includes(words('next.no-start')), watched);
   assert.ok(!watched.includes(words('paper.watch.level')), `nobody is sent for a ride: ${watched}`);
-  const sheet = `${words('step.look-magnet')}: ${words('bit.part')}, ${words('debris.stop')}`;
+  const sheet = `${words('step.look-magnet')}. ${words('bit.part')}, ${words('debris.stop')}`;
   await untilSeen(page, sheet);
 });
 
