@@ -162,6 +162,9 @@ test('of many open jobs the most urgent stands in the strip, and how many more t
     ),
   );
   assert.equal(rows.size, 1, 'it takes one row');
+  await page.setViewport({ width: 360, height: 740 });
+  const high = await page.$$eval('.others a', (list) => list.map((a) => a.offsetHeight));
+  assert.ok(Math.max(...high) <= 56, `a thin one: ${high}`);
   // Of two with one name the day and time at which they were begun stand beside.
   assert.doesNotMatch(all[0], new RegExp(pieces('stage.drain')[0]));
 });
