@@ -4,7 +4,7 @@ import { day } from '../words/dates.js';
 import { withAddress } from '../ui/address-with.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { findings } from '../ui/findings.js';
-import { mark, marks, textsOf } from '../ui/figure.js';
+import { mark, marks, parted, textsOf } from '../ui/figure.js';
 import { box, paper } from '../ui/paper.js';
 import { own } from '../site/own.js';
 import { Machine } from './machine.js';
@@ -128,8 +128,8 @@ const run = (word, list, draw) =>
  */
 function large(of, more) {
   const [first = t('not-known'), ...others] = textsOf(of);
-  const [, number = first, unit = ''] = first.match(/^([^\p{L}°]+)[ \u00a0](.+)$/u) ?? [];
-  return html`<strong class="large">${number} <small>${unit} ${mark(of)}</small></strong>
+  const { number, unit } = parted(first);
+  return html`<bdi class="large">${number} <small>${unit} ${mark(of)}</small></bdi>
     <small>${[...others, ...more].filter(Boolean).join(' · ')}</small>`;
 }
 

@@ -67,14 +67,25 @@ export const textsOf = ({ texts = [], values }) =>
 const mostLarge = 4; // signs of a number; a longer one, such as a range, is less large
 
 /**
+ * The number and the unit of a figure's text, to be drawn in <bdi>: the marks of its
+ * direction, of which each would stand in another part, are left out. One without a number
+ * in front is a number as a whole.
+ *
+ * @param {string} one
+ */
+export function parted(one) {
+  const bare = one.replace(/[\u2066-\u2069]/g, '');
+  const [, number = bare, unit = ''] = /^([^\p{L}°]+)[ \u00a0](.+)$/u.exec(bare) ?? [];
+  return { number, unit };
+}
+
+/**
  * A text of a figure, drawn large: its number larger than its unit.
  *
  * @param {string} one
  */
 export function large(one) {
-  // The marks of its direction would each stand in another part: <bdi> stands for both.
-  const bare = one.replace(/[\u2066-\u2069]/g, '');
-  const [, number = bare, unit] = /^(\S*\d\S*)[ \u00a0](.+)$/.exec(bare) ?? [];
+  const { number, unit } = parted(one);
   return html`<bdi class="large" ?data-long=${number.length > mostLarge}
     ><span class="number">${number}</span
     >${unit ? html`<span class="unit"> ${unit}</span>` : nothing}</bdi
