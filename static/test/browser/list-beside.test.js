@@ -37,6 +37,11 @@ test('list and plan stand side by side from 820 px, and no list below', async (t
     { polling },
   );
 
+  await page.setViewport({ width: 1280, height: 900 });
+  await untilDrawn(page);
+  const high = await page.$$eval('.list-beside .bikes a', (all) => all.map((a) => a.offsetHeight));
+  assert.ok(high.length > 10 && Math.max(...high) < 130, `a row is a row there too: ${high}`);
+
   await page.setViewport({ width: 819, height: 700 });
   await page.waitForFunction(() => !document.querySelector('.list-beside'), { polling });
   await untilDrawn(page);
