@@ -31,13 +31,22 @@ func (p *planner) gap(word, lookup, of, place string) {
 }
 
 // tellGapsApart says in a word of which thing each figure is missing, for a list of lines:
-// of what it is, or where it is, where the day has several of the kind.
+// of what it is; or where it is, where the day has several of the kind; or both.
 func (p *planner) tellGapsApart() {
 	for i := range p.plan.Gaps {
 		g := &p.plan.Gaps[i]
 		g.Values["which"] = g.Values["of"]
 		if place := g.Values["place"]; place != "" && place[0] != '@' && p.severalOf(g) {
 			g.Values["which"] = place
+		}
+	}
+	for i := range p.plan.Gaps {
+		for j := range p.plan.Gaps[:i] {
+			g, o := &p.plan.Gaps[i], &p.plan.Gaps[j]
+			if g.Word == o.Word && g.Values["place"] == o.Values["place"] && g.Values["of"] != o.Values["of"] &&
+				g.Values["which"] == g.Values["place"] && o.Values["which"] != o.Values["of"] {
+				g.Values["which"], o.Values["which"] = "@gap-at", "@gap-at" // two kinds at one place
+			}
 		}
 	}
 }
