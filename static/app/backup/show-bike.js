@@ -22,6 +22,7 @@ export async function showBike(id, values, app) {
   return {
     name: 'keep',
     tab: 'bikes',
+    pictured: true,
     title: t('qr.show'),
     close: () => shown?.close(),
     draw: () => html`

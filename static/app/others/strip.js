@@ -44,7 +44,8 @@ export class Strip {
 
   /**
    * Draws it. On the first screen the open jobs stand by themselves: there it says only
-   * what has ended.
+   * what has ended. On one that others take a picture of (`pictured`) it says nothing: a
+   * name may hold a plate.
    *
    * @param {LogLine[]} jobs those that are not over
    * @param {any} screen that is shown
@@ -56,7 +57,8 @@ export class Strip {
     const shown = screen?.shows?.();
     if (shown) this.#ways.set(shown.job, shown.way);
     const all = this.#lines(jobs, shown);
-    const lines = screen?.name === 'bikes' ? all.filter((line) => ends(line) <= 0) : all;
+    const few = screen?.name === 'bikes' ? all.filter((line) => ends(line) <= 0) : all;
+    const lines = screen?.pictured ? [] : few;
     render(lines.length ? strip(lines) : nothing, root);
   }
 

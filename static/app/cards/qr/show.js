@@ -14,6 +14,7 @@ export async function showCodes(key, app) {
   return {
     name: 'cards',
     tab: 'bikes',
+    pictured: true,
     title: t('qr.show'),
     close: () => shown?.close(),
     draw: () =>
