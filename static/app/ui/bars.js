@@ -60,7 +60,7 @@ export function watchBars() {
     const [tabs] = of('.tabs');
     const isBelow = tabs && tabs.offsetWidth * 2 > root.clientWidth; // else a rail
     // The bar of actions reaches below the tabs, so that nothing is seen between the two.
-    const actions = of('.actions');
+    const actions = of('.actions').filter((bar) => bar.offsetHeight); // not one beside a list
     const hidden = before === 'all' || !actions.length ? 0 : tabsBelow;
     const takes = room({
       above: of('[data-bar]').map((bar) => bar.offsetHeight),
