@@ -26,7 +26,7 @@ var leakStops = [...]struct{ question, says string }{
 }
 
 // leakFields: taps are the times in s at which drops were tapped, blanks between;
-// share is how high the oil stands between its marks, band what lies between them, oil
+// every is the time from one drop to the next; share is how high the oil stands between its marks, band what lies between them, oil
 // all that is in it at the upper one; hour is what is ridden in an hour.
 var leakFields = [...]field{
 	{name: "tyre", kind: aChoice, words: []string{"no", "yes", fault.Other}, family: "leak-tyre.", needed: true},
@@ -37,6 +37,7 @@ var leakFields = [...]field{
 	{name: "drops", kind: aNumber, low: 2, high: 1e5, front: true, on: "way", when: []string{byDrops, byTrail}},
 	{name: "caught", kind: quantity.Volume, low: 2e-4, high: 5, front: true, on: "way", when: []string{byCap}},
 	{name: "time", kind: quantity.Duration, low: 0.05, high: 7 * 24 * 60, front: true, on: "way", when: []string{byDrops, byCap}},
+	{name: "every", kind: quantity.Duration, low: leastEvery, high: 24 * 60, ranged: true, on: "way", when: []string{byDrops}},
 	{name: "stretch", kind: quantity.Length, low: 500, high: 1e7, front: true, on: "way", when: []string{byTrail}},
 	{name: "engine", kind: aChoice, words: []string{engineRuns, "off"}, family: "leak-engine.", front: true, on: "way", when: []string{byDrops, byCap}},
 	{name: "share", kind: quantity.Share, low: -0.5, high: 1.5, front: true},
@@ -47,6 +48,10 @@ var leakFields = [...]field{
 }
 
 const engineRuns = "running"
+
+// leastEvery is the shortest time in min from one drop to the next that is taken; below
+// it nobody tells them apart (common practice, no source).
+const leastEvery = 0.2 / 60
 
 // mostTapped are the letters of all taps that are taken.
 const mostTapped = 1500
@@ -157,7 +162,7 @@ func (f *Form) loss(a *Answer, way string, hour float64) (low, high float64) {
 		f.need("stretch")
 	default:
 		f.need("engine")
-		if !f.has("taps") {
+		if !f.has("taps") && !f.has("every") {
 			f.need("drops")
 			f.need("time")
 		}
@@ -193,6 +198,9 @@ func (f *Form) drips(a *Answer, way string, hour float64) (d drain.Drips) {
 			f.say(finding.Doubt, "taps-uneven", "taps")
 		}
 		a.estimate("figures", "tapped", "tapping", strconv.Itoa(len(times)))
+	case f.has("every"):
+		g := f.of("every")
+		d = drain.Timed(g.number*60, max(g.number, g.upper)*60, g.half*60)
 	default:
 		d = drain.Counted(f.number("drops"), f.number("time")*60)
 	}

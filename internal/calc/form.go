@@ -73,6 +73,7 @@ type given struct {
 	text   string
 	number float64 // of a quantity in the base unit, of a choice its place in the words, from 1
 	upper  float64 // the other end, where a range was typed
+	half   float64 // how far rounding may have moved a quantity, in the base unit
 	unit   *quantity.Unit
 	rows   []Form
 }
@@ -186,7 +187,7 @@ func (f *Form) amount(d *field, g *given) {
 		}
 	}
 	*f.list = append(*f.list, finding.At(f.at+"/"+d.name, list)...)
-	g.number = a.Base
+	g.number, g.half = a.Base, a.Half()
 	g.unit, _ = quantity.Find(a.Unit)
 	const hair = 1e-9 // by which conversion between units may move a bound
 	if slack := hair * d.high; a.Base < d.low-slack || upper.Base > d.high+slack {

@@ -96,3 +96,10 @@ func Tapped(times []float64) (d Drips, ok bool) {
 func Counted(drops, seconds float64) Drips {
 	return Drips{Low: (drops - 1) / seconds, High: (drops + 1) / seconds}
 }
+
+// Timed gives how fast drops fall when from one to the next it takes from so many
+// seconds to so many, each give or take what rounding may have moved it, or a hand.
+func Timed(least, most, half float64) Drips {
+	off := max(half, tapTo)
+	return Drips{Low: 1 / (most + off), High: 1 / max(least-off, least/2)}
+}

@@ -87,3 +87,16 @@ func TestTapped(t *testing.T) {
 		t.Errorf("12 in a minute: %+v", d)
 	}
 }
+
+// What was timed lies within what is told, and a coarser reading tells less.
+func TestTimed_HoldsWhatWasTimed(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		least := rapid.Float64Range(0.2, 3600).Draw(t, "least")
+		most := least + rapid.Float64Range(0, 100).Draw(t, "wider")
+		half := rapid.Float64Range(0, 10).Draw(t, "half")
+		d, coarse := Timed(least, most, half), Timed(least, most, half+1)
+		if !(d.Low > 0 && d.Low <= 1/most && d.High >= 1/least && coarse.Low <= d.Low && coarse.High >= d.High) {
+			t.Fatalf("every %v to %v s, half %v: %+v, coarser %+v", least, most, half, d, coarse)
+		}
+	})
+}

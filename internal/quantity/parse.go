@@ -33,6 +33,15 @@ type Amount struct {
 	Rough bool
 }
 
+// Half is how far rounding to its digits may have moved an amount, in the base unit.
+func (a *Amount) Half() float64 {
+	u, _ := Find(a.Unit)
+	if v := math.Abs(u.FromBase(a.Base)); v > 0 && a.Digits > 0 {
+		return math.Pow(10, math.Floor(math.Log10(v))+1-float64(a.Digits)) / 2 * u.Scale
+	}
+	return u.Scale / 2
+}
+
 // loose are unit words that mean something else in the US and in Britain: the
 // end of the unit's id, and how people write it.
 var loose = [...][2]string{

@@ -3109,6 +3109,7 @@ export interface LeakInput {
   drops?: string | null;
   caught?: string | null;
   time?: string | null;
+  every?: string | null;
   stretch?: string | null;
   engine?: string | null;
   share?: string | null;
