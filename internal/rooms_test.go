@@ -64,6 +64,7 @@ var rooms = []struct {
 	// For those who work on it.
 	{"server/watch", ""},
 	// For tests only.
+	{"internal/manual/pagetest", "quantity"},
 	{"internal/plan/plantest", "finding quantity card shown plan specs"},
 }
 
