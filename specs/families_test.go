@@ -69,6 +69,7 @@ func planWords(t *testing.T) []family {
 	figures := slices.Concat(fields(jobs, "figures"), arguments(jobs, "Card", 0), arguments(jobs, "Unknown", 0), arguments(jobs, "Estimate", 0), arguments(jobs, "practice", 0))
 	return []family{
 		{"finding.", codes, []string{"", ".do"}},
+		{"finding.", []string{"finished-without"}, []string{".several"}}, // differIn of ui/findings.js
 		{"step.", append(fields(jobs, "word"), plan.OtherVersion), []string{"", ".do", ".why"}},
 		{"step.", []string{"leak-look"}, []string{".more"}}, // what an instruction says beyond its acts, where it says more
 		{"caution.", append(fields(jobs, "warns"), arguments(jobs, "CautionOf", 0)...), []string{"", ".more"}},

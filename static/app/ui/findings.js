@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit-html';
+import { own } from '../site/own.js';
 import { hasWord, t } from '../words/catalogue.js';
 
 /** @import { Finding, Grade, Warn } from '../core/core.d.ts' */
@@ -39,10 +40,54 @@ export function finding({ code, grade, values = {} }) {
   </p>`;
 }
 
+/** Codes of findings that are said once for several, and the value, a word, in which they differ. */
+const differIn = new Map([['finished-without', 'step']]);
+
+/**
+ * Findings of one code that differ in one thing only: said once, with a list of what they
+ * are about.
+ *
+ * @param {Finding[]} list
+ */
+function together([first, ...others]) {
+  const { code, grade } = first;
+  const value = differIn.get(code) ?? '';
+  return html`<div class="finding" data-grade=${grade}>
+    <p>${t(`finding.${code}.several`)}</p>
+    <ul>
+      ${[first, ...others].map(
+        ({ values = {} }) => html`<li>${t(String(own(values, value)).slice(1), values)}</li>`,
+      )}
+    </ul>
+    <p>${t(`finding.${code}.do`)}</p>
+  </div>`;
+}
+
+/**
+ * Findings in their order; those that are said together, which stand beside each other, in
+ * a list of their own.
+ *
+ * @param {Finding[]} list
+ */
+export function runs(list) {
+  /** @type {Finding[][]} */
+  const all = [];
+  for (const one of list) {
+    const last = all.at(-1);
+    if (last?.[0].code === one.code && differIn.has(one.code)) last.push(one);
+    else all.push([one]);
+  }
+  return all;
+}
+
 /**
  * Several findings; nothing when there are none.
  *
  * @param {Finding[] | undefined} list
  */
 export const findings = (list) =>
-  list?.length ? html`<div class="findings">${list.map(finding)}</div>` : nothing;
+  list?.length
+    ? html`<div class="findings">
+        ${runs(list).map((run) => (run.length > 1 ? together(run) : finding(run[0])))}
+      </div>`
+    : nothing;
