@@ -36,6 +36,7 @@ var rooms = []struct {
 	{"internal/quote", "quantity"},
 	// The bike, the plan, the job.
 	{"internal/card", "finding wire quantity oil bolt"},
+	{"internal/place", "finding wire quantity bolt card"},
 	{"internal/garage", "finding date wire ledger quantity due card"},
 	{"internal/shown", "wire quantity card"},
 	{"internal/changes", "wire quantity card shown"},
@@ -49,7 +50,7 @@ var rooms = []struct {
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity oil csv calendar due fault card garage roadside plan find job outlook visit calc books changes"},
+	{"internal/core", "finding date wire ledger quantity oil csv calendar due fault card place garage roadside plan find job outlook visit calc books changes"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

@@ -15,12 +15,13 @@ type Bolt struct {
 	Count   int    // how many alike; 0 means one
 	Order   string // in which order they are tightened, and which is the longer one
 	Drains  bool   // oil runs out here
+	Tank    bool   // and out of the oil tank or the frame, not out of the crankcase
 	Magnet  bool
 	Thread  string // "M12x1.5", "3/4-16 UNF"
 	Drive   Drive
 	Size    *Figure
 	Torque  *Figure
-	Turn    *Figure // for a filter can: turns after the gasket touches
+	Turn    *Figure // after the gasket touches
 	Seal    *Seal
 }
 
@@ -35,6 +36,7 @@ func (b *Bolt) Members(m *wire.Members) {
 	m.Int("count", &b.Count)
 	m.String("order", &b.Order)
 	m.Bool("drains", &b.Drains)
+	m.Bool("tank", &b.Tank)
 	m.Bool("magnet", &b.Magnet)
 	m.String("thread", &b.Thread)
 	wire.Text(m, "drive", &b.Drive)
@@ -73,6 +75,7 @@ type Filter struct {
 	Mount   Mount
 	// EveryNth: due at each nth oil change (1 = each).
 	EveryNth int
+	Interval *Interval // where it has one of its own
 	Place    string
 	Behind   string // id of the fastener, filter or strainer right in front, which comes off first
 	// What a new one is held against: the thread that a spin-on filter is screwed onto,
@@ -91,6 +94,7 @@ func (f *Filter) Members(m *wire.Members) {
 	m.String("circuit", &f.Circuit, wire.Required)
 	wire.Text(m, "mount", &f.Mount)
 	m.Int("everyNth", &f.EveryNth)
+	wire.Optional(m, "interval", &f.Interval)
 	m.String("place", &f.Place)
 	m.String("behind", &f.Behind)
 	m.String("thread", &f.Thread)
@@ -107,6 +111,7 @@ type Strainer struct {
 	Circuit string
 	// EveryNth: cleaned at each nth oil change (1 = each).
 	EveryNth int
+	Interval *Interval // where it has one of its own
 	Place    string
 	Behind   string // id of the fastener, filter or strainer right in front, which comes off first
 	Seals    []Seal
@@ -117,6 +122,7 @@ func (s *Strainer) Members(m *wire.Members) {
 	m.String("id", &s.ID, wire.Required)
 	m.String("circuit", &s.Circuit, wire.Required)
 	m.Int("everyNth", &s.EveryNth)
+	wire.Optional(m, "interval", &s.Interval)
 	m.String("place", &s.Place)
 	m.String("behind", &s.Behind)
 	wire.List(m, "seals", &s.Seals)

@@ -41,6 +41,7 @@ type Card struct {
 	Interval Interval
 	Notes    []string // the owner's or the manual's, in the card's own language
 	NotesAt  []NoteAt // those that belong to a moment of the job
+	Quotes   []Quote  // the words of a manual that parts of the card come from
 }
 
 // Members names the card's members.
@@ -65,6 +66,7 @@ func (c *Card) Members(m *wire.Members) {
 	m.Object("interval", &c.Interval)
 	wire.Texts(m, "notes", &c.Notes)
 	wire.List(m, "notesAt", &c.NotesAt)
+	wire.List(m, "quotes", &c.Quotes)
 }
 
 // NoteAt is a note for one moment of the job, before the act.
@@ -127,7 +129,7 @@ type Span struct {
 	Hours    *Figure // of running, where a manual counts those
 }
 
-// Members names the interval's members.
+// Members names the members of an interval.
 func (i *Interval) Members(m *wire.Members) {
 	i.Span.Members(m)
 	wire.Optional(m, "first", &i.First)

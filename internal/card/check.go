@@ -50,6 +50,7 @@ func Accept(c *Card) (*Checked, []finding.Finding) {
 	if finding.Refused(list) {
 		return nil, list
 	}
+	c.quote()
 	return &Checked{c, list}, nil
 }
 
@@ -81,13 +82,15 @@ func Check(c *Card) []finding.Finding {
 		at := "/strainers/" + strconv.Itoa(i)
 		k.refers(at+"/circuit", c.Strain[i].Circuit, k.circuits)
 		k.nth(at+"/everyNth", c.Strain[i].EveryNth)
+		k.ownInterval(at+"/interval", c.Strain[i].Interval)
 		k.seals(at+"/seals", c.Strain[i].Seals)
 	}
 	for i := range c.NotesAt {
 		k.noteAt("/notesAt/"+strconv.Itoa(i), &c.NotesAt[i])
 	}
+	k.quotes(c)
 	k.behind(c)
-	k.interval(&c.Interval)
+	k.interval("/interval", &c.Interval)
 	k.engine(&c.Engine)
 	if !finding.Refused(k.list) {
 		k.whole(c)
@@ -129,7 +132,7 @@ func (c *checker) form(k *Card) bool {
 	for _, l := range [...]struct {
 		at    string
 		count int
-	}{{"/sources", len(k.Sources)}, {"/circuits", len(k.Circuits)}, {"/chart", len(k.Charts)}, {"/bolts", len(k.Bolts)}, {"/filters", len(k.Filters)}, {"/strainers", len(k.Strain)}, {"/notesAt", len(k.NotesAt)}} {
+	}{{"/sources", len(k.Sources)}, {"/circuits", len(k.Circuits)}, {"/chart", len(k.Charts)}, {"/bolts", len(k.Bolts)}, {"/filters", len(k.Filters)}, {"/strainers", len(k.Strain)}, {"/notesAt", len(k.NotesAt)}, {"/quotes", len(k.Quotes)}} {
 		few = c.few(l.at, l.count) && few
 	}
 	if k.YearTo != 0 && k.YearTo < k.YearFrom {
@@ -196,6 +199,11 @@ func (c *checker) circuit(at string, r *Circuit) {
 	c.oil(at+"/oil", &r.Oil, r.WetClutch)
 	c.level(at+"/level", &r.Level)
 	c.nth(at+"/everyNth", r.EveryNth)
+	c.ownInterval(at+"/interval", r.Interval)
+	if r.Warm != nil {
+		c.figure(at+"/warm/target", r.Warm.Target, warmLimit)
+		c.figure(at+"/warm/time", r.Warm.Time, durationLimit)
+	}
 }
 
 func (c *checker) oil(at string, o *OilNeed, wetClutch bool) {
@@ -272,6 +280,7 @@ func (c *checker) filter(at string, f *Filter) {
 	word(c, at+"/ringWith", f.RingWith, RingsWith)
 	c.refers(at+"/circuit", f.Circuit, c.circuits)
 	c.nth(at+"/everyNth", f.EveryNth)
+	c.ownInterval(at+"/interval", f.Interval)
 	c.thread(at+"/thread", f.Thread, true)
 	c.figure(at+"/ring", f.Ring, filterLimit)
 	c.figure(at+"/height", f.Height, filterLimit)

@@ -4,12 +4,19 @@ import (
 	"tidysump/internal/finding"
 )
 
-func (c *checker) interval(i *Interval) {
-	c.span("/interval", &i.Span)
+// ownInterval checks the interval of a part that may have one of its own.
+func (c *checker) ownInterval(at string, i *Interval) {
+	if i != nil {
+		c.interval(at, i)
+	}
+}
+
+func (c *checker) interval(at string, i *Interval) {
+	c.span(at, &i.Span)
 	for _, part := range [...]struct {
 		at   string
 		span *Span
-	}{{"/interval/first", i.First}, {"/interval/severe", i.Severe}} {
+	}{{at + "/first", i.First}, {at + "/severe", i.Severe}} {
 		if part.span == nil {
 			continue
 		}

@@ -16,6 +16,8 @@ type Circuit struct {
 	Dry       *Figure // volume of a stripped and dry engine: never for an oil change
 	// EveryNth: the oil is due at each nth oil change of the engine (1 = each).
 	EveryNth int
+	Interval *Interval // of an oil that has one of its own; the engine's is the card's
+	Warm     *Warming
 	Level    Level
 }
 
@@ -29,7 +31,21 @@ func (c *Circuit) Members(m *wire.Members) {
 	wire.Optional(m, "withFilter", &c.WithFilt)
 	wire.Optional(m, "dry", &c.Dry)
 	m.Int("everyNth", &c.EveryNth)
+	wire.Optional(m, "interval", &c.Interval)
+	wire.Optional(m, "warm", &c.Warm)
 	m.Object("level", &c.Level)
+}
+
+// Warming is how warm the manual wants the oil to be when it is let out.
+type Warming struct {
+	Target *Figure // a temperature
+	Time   *Figure // how long the engine is run for that
+}
+
+// Members names the members.
+func (w *Warming) Members(m *wire.Members) {
+	wire.Optional(m, "target", &w.Target)
+	wire.Optional(m, "time", &w.Time)
 }
 
 // OilNeed is the oil that the card asks for.
@@ -41,6 +57,7 @@ type OilNeed struct {
 	Source   string
 	Page     string
 	Method   string
+	Quote    string // as a figure has it
 }
 
 // Members names the members of the oil asked for.

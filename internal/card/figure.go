@@ -36,6 +36,9 @@ type Figure struct {
 	Method   string
 	// Kept is why a figure that looks wrong was kept all the same.
 	Kept string
+	// Quote are the words of the manual that the figure comes from. It isn't written with
+	// the figure: Accept finds it among the quotes of the card.
+	Quote string
 }
 
 // Members names the figure's members.
@@ -102,6 +105,7 @@ var (
 	filterLimit   = limit{quantity.Length, 10, 300}
 	distanceLimit = limit{quantity.Distance, 50, 100000}
 	durationLimit = limit{quantity.Duration, 0.05, 24 * 60}
+	warmLimit     = limit{quantity.Temperature, 5, 120}
 	turnLimit     = limit{quantity.Angle, 30, 720}
 	hoursLimit    = limit{quantity.Duration, 60, 1000 * 60}
 	monthsLimit   = limit{quantity.Duration, 20 * 24 * 60, 6000 * 24 * 60}

@@ -93,6 +93,7 @@ var enumPlaces = []struct{ card, schema string }{
 	{"bolts/1/turn/unit", "$defs/angle/properties/unit"},
 	{"interval/distance/unit", "$defs/distance/properties/unit"},
 	{"chart/0/from/unit", "$defs/degrees/properties/unit"},
+	{"circuits/0/warm/target/unit", "$defs/warmth/properties/unit"},
 	{"circuits/0/level/wait/unit", "$defs/duration/properties/unit"},
 }
 
@@ -177,6 +178,7 @@ func codeWith(t *testing.T, place, word string) string {
 	minimal := decode(t, rootFile(t, "testdata/card-minimal.json"))
 	put(minimal, []string{"chart"}, []any{map[string]any{"circuit": "engine", "grade": "10W-40",
 		"from": map[string]any{"value": 15, "unit": "°C", "standing": "manual", "source": "book"}}})
+	put(minimal, []string{"circuits", "0", "warm"}, map[string]any{"target": map[string]any{"value": 60, "unit": "°C", "standing": "manual", "source": "book"}})
 	put(minimal, []string{"notesAt"}, []any{map[string]any{"at": "drain", "text": "a note"}})
 	put(minimal, strings.Split(place, "/"), word)
 	text, err := json.Marshal(minimal)

@@ -20,6 +20,7 @@ func Between(from, to *card.Card, system quantity.System) []Change {
 	match(c, from.Strain, to.Strain, func(s *card.Strainer) string { return s.ID }, (*comparer).strainer)
 	c.interval(&from.Interval, &to.Interval)
 	c.notes(from, to)
+	match(c, from.Quotes, to.Quotes, quoteKey, (*comparer).quote)
 	return c.list
 }
 
@@ -107,6 +108,8 @@ func (c *comparer) circuit(a, b *card.Circuit) {
 	c.figure(WithFilter, a.WithFilt, b.WithFilt)
 	c.figure(Dry, a.Dry, b.Dry)
 	c.nth(a.EveryNth, b.EveryNth)
+	c.ownInterval(a.Interval, b.Interval)
+	c.warm(a.Warm, b.Warm)
 	c.word(Device, "device.", string(a.Level.Device), string(b.Level.Device))
 	c.word(State, "state.", string(a.Level.State), string(b.Level.State))
 	c.word(Stance, "stance.", string(a.Level.Stance), string(b.Level.Stance))
@@ -142,6 +145,7 @@ func (c *comparer) bolt(a, b *card.Bolt) {
 	c.number(Count, a.Number(), b.Number())
 	c.text(Order, a.Order, b.Order)
 	c.flag(Drains, a.Drains, b.Drains)
+	c.flag(Tank, a.Tank, b.Tank)
 	c.flag(Magnet, a.Magnet, b.Magnet)
 	c.text(Thread, a.Thread, b.Thread)
 	c.word(Drive, "drive.", string(a.Drive), string(b.Drive))
@@ -160,6 +164,7 @@ func (c *comparer) filter(a, b *card.Filter) {
 	c.part(Circuit, a.Circuit, b.Circuit)
 	c.word(Mount, "mount.", string(a.Mount), string(b.Mount))
 	c.nth(a.EveryNth, b.EveryNth)
+	c.ownInterval(a.Interval, b.Interval)
 	c.text(Place, a.Place, b.Place)
 	c.part(Behind, a.Behind, b.Behind)
 	c.text(Thread, a.Thread, b.Thread)
@@ -177,6 +182,7 @@ func (c *comparer) strainer(a, b *card.Strainer) {
 	}
 	c.part(Circuit, a.Circuit, b.Circuit)
 	c.nth(a.EveryNth, b.EveryNth)
+	c.ownInterval(a.Interval, b.Interval)
 	c.text(Place, a.Place, b.Place)
 	c.part(Behind, a.Behind, b.Behind)
 	c.seals(a.Seals, b.Seals)
@@ -214,23 +220,75 @@ func (c *comparer) seal(a, b *card.Seal) {
 
 func (c *comparer) interval(a, b *card.Interval) {
 	c.of("differs-of.interval", "")
-	c.span(&a.Span, &b.Span)
+	c.span(&a.Span, &b.Span, Distance, Time, Hours)
 	c.of("differs-of.interval-first", "")
-	c.span(a.First, b.First)
+	c.span(a.First, b.First, Distance, Time, Hours)
 	c.of("differs-of.interval-severe", "")
-	c.span(a.Severe, b.Severe)
+	c.span(a.Severe, b.Severe, Distance, Time, Hours)
 }
 
-func (c *comparer) span(a, b *card.Span) {
+// ownInterval compares the intervals that a part has of its own, under its name.
+func (c *comparer) ownInterval(a, b *card.Interval) {
+	if a == nil {
+		a = &card.Interval{}
+	}
+	if b == nil {
+		b = &card.Interval{}
+	}
+	c.span(&a.Span, &b.Span, OwnDistance, OwnTime, OwnHours)
+	c.span(a.First, b.First, FirstDistance, FirstTime, FirstHours)
+	c.span(a.Severe, b.Severe, SevereDistance, SevereTime, SevereHours)
+}
+
+func (c *comparer) span(a, b *card.Span, distance, time, hours Word) {
 	if a == nil {
 		a = &card.Span{}
 	}
 	if b == nil {
 		b = &card.Span{}
 	}
-	c.figure(Distance, a.Distance, b.Distance)
-	c.figure(Time, a.Time, b.Time)
-	c.figure(Hours, a.Hours, b.Hours)
+	c.figure(distance, a.Distance, b.Distance)
+	c.figure(time, a.Time, b.Time)
+	c.figure(hours, a.Hours, b.Hours)
+}
+
+func (c *comparer) warm(a, b *card.Warming) {
+	if a == nil {
+		a = &card.Warming{}
+	}
+	if b == nil {
+		b = &card.Warming{}
+	}
+	c.figure(WarmTarget, a.Target, b.Target)
+	c.figure(WarmTime, a.Time, b.Time)
+}
+
+// quoteKey is what a quote says, of what, and where it stands.
+func quoteKey(q *card.Quote) string {
+	key := q.Words + "\n" + q.Source + "\n" + q.Page
+	for _, of := range q.Of {
+		key += "\n" + of.At + "\n" + of.Says
+	}
+	return key
+}
+
+// quote tells of a quote that only one card has.
+func (c *comparer) quote(a, b *card.Quote) {
+	c.of("", "")
+	switch {
+	case a == nil:
+		c.add(Quote, nil, c.to.quoted(b))
+	case b == nil:
+		c.add(Quote, c.from.quoted(a), nil)
+	}
+}
+
+func (s *side) quoted(q *card.Quote) *shown.Figure {
+	f := text(q.Words)
+	if f != nil {
+		f.Source, f.Page = s.print.Title(q.Source), q.Page
+	}
+	return f
 }
 
 func (c *comparer) notes(a, b *card.Card) {

@@ -53,6 +53,8 @@ const (
 	Wait       Word = "wait"
 	Band       Word = "band"
 	Where      Word = "where"
+	WarmTarget Word = "warm-target"
+	WarmTime   Word = "warm-time"
 	AirFrom    Word = "air-from"
 	AirTo      Word = "air-to"
 
@@ -64,6 +66,7 @@ const (
 	Count     Word = "count"
 	Order     Word = "order"
 	Drains    Word = "drains"
+	Tank      Word = "tank"
 	Magnet    Word = "magnet"
 	Thread    Word = "thread"
 	Drive     Word = "drive"
@@ -86,13 +89,26 @@ const (
 	Time     Word = "time"
 	Hours    Word = "hours"
 	Note     Word = "note"
+	Quote    Word = "quote"
+
+	// Of the intervals that a part has of its own.
+	OwnDistance    Word = "own-distance"
+	OwnTime        Word = "own-time"
+	OwnHours       Word = "own-hours"
+	FirstDistance  Word = "first-distance"
+	FirstTime      Word = "first-time"
+	FirstHours     Word = "first-hours"
+	SevereDistance Word = "severe-distance"
+	SevereTime     Word = "severe-time"
+	SevereHours    Word = "severe-hours"
 )
 
 // Words lists the words.
 var Words = []Word{Added, Removed, Sequence, Key, Invented, Make, Model, YearFrom, YearTo, Layout, Cylinders, Displacement, Cooling, Clutch,
 	NoLamp, ReturnSeen, NoNeutral, Manual, Role, WetClutch, Grades, Marks, Service, OilOnly, WithFilter, Dry, EveryNth, Device, State, Stance,
-	Run, Wait, Band, Where, AirFrom, AirTo, Purpose, Circuit, Holds, Behind, Place, Count, Order, Drains, Magnet, Thread, Drive, Size, Torque, Turn,
-	Seal, Inner, Outer, Thickness, Seals, Kind, Mount, Ring, Height, RingsWith, Number, Distance, Time, Hours, Note}
+	Run, Wait, Band, Where, WarmTarget, WarmTime, AirFrom, AirTo, Purpose, Circuit, Holds, Behind, Place, Count, Order, Drains, Tank, Magnet, Thread, Drive, Size, Torque, Turn,
+	Seal, Inner, Outer, Thickness, Seals, Kind, Mount, Ring, Height, RingsWith, Number, Distance, Time, Hours, Note, Quote,
+	OwnDistance, OwnTime, OwnHours, FirstDistance, FirstTime, FirstHours, SevereDistance, SevereTime, SevereHours}
 
 // Parts lists the word ids of what a change is of, after "differs-of.", besides the roles
 // of oils, the purposes of fasteners and the moments of notes.

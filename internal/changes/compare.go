@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"tidysump/internal/card"
-	"tidysump/internal/quantity"
 	"tidysump/internal/shown"
 )
 
@@ -180,7 +179,7 @@ func (c *comparer) figure(word Word, a, b *card.Figure) {
 	}
 	before, after := c.from.figure(a), c.to.figure(b)
 	if before.First() == after.First() && (a.Value != b.Value || a.To != b.To || a.Unit != b.Unit) {
-		before.Texts, after.Texts = exactly(a), exactly(b) // they are rounded to the same
+		before.Texts, after.Texts = a.Exactly(), b.Exactly() // they are rounded to the same
 	}
 	c.differ(word, before, after)
 }
@@ -189,19 +188,6 @@ func (s *side) figure(f *card.Figure) *shown.Figure {
 	p := s.print.Card("", f, "")
 	p.Lookup = ""
 	return &p
-}
-
-// exactly gives a figure as it stands in the card; nothing where there is none.
-func exactly(f *card.Figure) []string {
-	if !f.Known() {
-		return nil
-	}
-	list := []string{quantity.Number(f.Value, 15)}
-	if f.To != 0 {
-		list[0] += "–" + quantity.Number(f.To, 15)
-	}
-	list[0] += " " + f.Unit
-	return list
 }
 
 // differ tells of what says something else, or the same from elsewhere.

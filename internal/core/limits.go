@@ -10,6 +10,7 @@ import (
 	"tidysump/internal/ledger"
 	"tidysump/internal/oil"
 	"tidysump/internal/outlook"
+	"tidysump/internal/place"
 	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
 	"tidysump/internal/wire"
@@ -39,6 +40,8 @@ type limitsAnswer struct {
 	things                       []find.Thing     // that may be asked of a bike, and what asks for nothing
 	washers, rings               []card.SealKind  // that goods of these kinds may be
 	wastes                       []oil.Waste      // kinds of old oil
+	page                         int              // bytes of the text of pages that are read in one go
+	whats                        []place.What     // what may be read there
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -67,13 +70,15 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "washers", &a.washers)
 	wire.Texts(m, "rings", &a.rings)
 	wire.Texts(m, "wastes", &a.wastes)
+	m.Int("page", &a.page)
+	wire.Texts(m, "whats", &a.whats)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods, things: find.Named, washers: books.SealsOf(books.WasherGoods), rings: books.SealsOf(books.RingGoods), wastes: oil.Wastes,
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods, things: find.Named, washers: books.SealsOf(books.WasherGoods), rings: books.SealsOf(books.RingGoods), wastes: oil.Wastes, page: wire.MaxLong, whats: place.Whats(),
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

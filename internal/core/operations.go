@@ -47,6 +47,7 @@ var operations = [...]Operation{
 	operation("roadside", besideBike),
 	operation("shelf", shelf),
 	tolerant(operation("survey", surveyJobs)),
+	tolerant(operation("take-readings", takeReadings)),
 	tolerant(operation("tell-page", tellPage)),
 	operation("unsaved", unsaved),
 	operation("visit", visitState),

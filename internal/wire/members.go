@@ -120,6 +120,16 @@ func (m *Members) String(name string, p *string, rules ...Rule) {
 	}
 }
 
+// LongString is String for a text of up to MaxLong bytes, such as the pages of a manual.
+func (m *Members) LongString(name string, p *string, rules ...Rule) {
+	if m.Reading() {
+		if n := m.find(name); n != nil && n.kind == kindString && n.flaw == tooLong && len(n.text) <= MaxLong {
+			n.flaw = 0
+		}
+	}
+	m.String(name, p, rules...)
+}
+
 // Text is String for types that are strings, such as ids.
 func Text[T ~string](m *Members, name string, p *T, rules ...Rule) {
 	if describes && m.described != nil {

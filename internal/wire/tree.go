@@ -14,6 +14,7 @@ const (
 	MaxDepth  = 32     // nested objects and arrays
 	MaxValues = 600000 // values in one text, without those that are too deep
 	MaxText   = 20000  // bytes of one string, number or name
+	MaxLong   = 200000 // bytes of one string where a long one may stand
 )
 
 // node is a JSON value as read, with its place.
