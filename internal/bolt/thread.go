@@ -28,10 +28,13 @@ type Thread struct {
 func (t *Thread) PitchOpen() bool { return t.Coarse && t.Diameter >= 8 }
 
 // coarse is the ISO 261 coarse series: diameter and pitch in mm. A designation
-// may leave its pitch out ("M6").
+// may leave its pitch out ("M6"), and manuals do so of caps that have no coarse pitch
+// ("M35"): all of those sizes have one of 1.5 mm in ISO 261 (from memory).
 var coarse = [...][2]float64{
-	{3, 0.5}, {4, 0.7}, {5, 0.8}, {6, 1}, {8, 1.25}, {10, 1.5}, {12, 1.75},
-	{14, 2}, {16, 2}, {18, 2.5}, {20, 2.5}, {22, 2.5}, {24, 3}, {30, 3.5}, {36, 4},
+	{3, 0.5}, {4, 0.7}, {5, 0.8}, {6, 1}, {7, 1}, {8, 1.25}, {10, 1.5}, {12, 1.75},
+	{14, 2}, {16, 2}, {18, 2.5}, {20, 2.5}, {22, 2.5}, {24, 3}, {27, 3}, {30, 3.5}, {33, 3.5}, {36, 4},
+	{39, 4}, {42, 4.5}, {45, 4.5}, {48, 5}, {52, 5}, {56, 5.5}, {60, 5.5},
+	{15, 1.5}, {17, 1.5}, {25, 1.5}, {26, 1.5}, {28, 1.5}, {32, 1.5}, {35, 1.5}, {38, 1.5}, {40, 1.5}, {50, 1.5}, {55, 1.5}, {58, 1.5},
 }
 
 // ParseThread reads an ISO metric designation ("M12x1.5", "14*1.5", "M14x1.5-6g",

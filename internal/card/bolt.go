@@ -93,6 +93,7 @@ func (f *Filter) Members(m *wire.Members) {
 	wire.Text(m, "kind", &f.Kind, wire.Required)
 	m.String("circuit", &f.Circuit, wire.Required)
 	wire.Text(m, "mount", &f.Mount)
+	wire.Text(m, "ringWith", &f.RingWith)
 	m.Int("everyNth", &f.EveryNth)
 	wire.Optional(m, "interval", &f.Interval)
 	m.String("place", &f.Place)
@@ -100,7 +101,6 @@ func (f *Filter) Members(m *wire.Members) {
 	m.String("thread", &f.Thread)
 	wire.Optional(m, "ring", &f.Ring)
 	wire.Optional(m, "height", &f.Height)
-	wire.Text(m, "ringWith", &f.RingWith)
 	m.String("ownNumber", &f.OwnNumber)
 	wire.List(m, "seals", &f.Seals)
 }

@@ -100,8 +100,7 @@ func (t *taking) order() []int {
 
 func (t *taking) run(c *card.Card) {
 	t.again, t.notes = false, nil
-	t.card = copyOf(c)
-	t.parter = partsOf(t.card)
+	t.parter = partsOf(copyOf(c))
 	t.names, t.entered = make([]string, len(t.list)), map[string]bool{}
 	order := t.order()
 	for _, n := range order {
@@ -118,12 +117,12 @@ func (t *taking) run(c *card.Card) {
 	t.settle()
 }
 
-// refuse leaves a reading out, and begins anew.
-func (t *taking) refuse(n int, member string, list []finding.Finding) {
+// leaveOut leaves a reading out for what is found about it, and begins anew.
+func (t *taking) leaveOut(n int, list []finding.Finding) {
 	t.refused[n], t.again = true, true
 	for _, f := range list {
 		if f.Grade == finding.Refuse {
-			f.Where = "/readings/" + strconv.Itoa(n) + member
+			f.Where = "/readings/" + strconv.Itoa(n)
 			t.findings = append(t.findings, f)
 			return
 		}
@@ -141,11 +140,11 @@ func (t *taking) put(n int) {
 	r := &t.list[n]
 	i := rank(r.What)
 	if n >= MostReadings {
-		t.refuse(n, "", finding.Refusal("too-many-readings", "", "most", strconv.Itoa(MostReadings)))
+		t.leaveOut(n, finding.Refusal("too-many-readings", "", "most", strconv.Itoa(MostReadings)))
 		return
 	}
 	if i < 0 {
-		t.refuse(n, "/what", finding.Refusal("unknown-word", "", "text", finding.Clip(string(r.What))))
+		t.leaveOut(n, finding.Refusal("unknown-word", "", "text", finding.Clip(string(r.What))))
 		return
 	}
 	if r.Model != "" && t.page.Model != "" && r.Model != t.page.Model {
@@ -154,7 +153,7 @@ func (t *taking) put(n int) {
 	}
 	words, ok := t.page.words(r.Quote)
 	if !ok {
-		t.refuse(n, "/quote", finding.Refusal("quote-outside", ""))
+		t.leaveOut(n, finding.Refusal("quote-outside", ""))
 		return
 	}
 	e := &entries[i]
@@ -162,7 +161,7 @@ func (t *taking) put(n int) {
 	s, _ := t.card.MakeSlot(name)
 	v, list := t.read(e, &s, r.Text)
 	if finding.Refused(list) {
-		t.refuse(n, "/text", list)
+		t.leaveOut(n, list)
 		return
 	}
 	for _, f := range list {
@@ -187,12 +186,12 @@ func (t *taking) enter(n int, e *entry, s *card.Slot, v *value, words string) {
 		t.attach(s, name, v, words)
 		return
 	case known && !t.gives(n, name, s, has):
-		code := "reading-differs"
+		f := finding.Finding{Code: "reading-differs", Grade: finding.Doubt,
+			Values: finding.Values("has", finding.Clip(strings.Join(has, ", ")), "given", finding.Clip(v.text()))}
 		if t.entered[name] {
-			code = "reading-twice"
+			f = finding.Finding{Code: "reading-twice", Grade: finding.Doubt, Values: f.Values}
 		}
-		t.note(n, finding.Finding{Code: code, Grade: finding.Doubt,
-			Values: finding.Values("has", finding.Clip(strings.Join(has, ", ")), "given", finding.Clip(v.text()))})
+		t.note(n, f)
 		return
 	}
 	if !isList(s) {
@@ -240,7 +239,7 @@ func (t *taking) check() {
 		}
 		for n := range t.list {
 			if !t.refused[n] && t.entered[t.names[n]] && within(f.Where, t.pointer(n)) {
-				t.refuse(n, "/text", []finding.Finding{f})
+				t.leaveOut(n, []finding.Finding{f})
 				break
 			}
 		}
