@@ -141,6 +141,10 @@ var units = map[string]string{
 	"LimitsAnswer.seq":     "Count",
 	"LimitsAnswer.jobs":    "Count",
 	"LimitsAnswer.survey":  "Count",
+	"LimitsAnswer.page":    "Bytes",
+
+	"PlaceSpan.from": "Bytes",
+	"PlaceSpan.to":   "Bytes",
 
 	"Field.low":     "Percent",
 	"Field.high":    "Percent",
