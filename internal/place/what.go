@@ -13,7 +13,7 @@ import (
 )
 
 // What names a figure or word that a manual may give, such as "bolt.drain.torque".
-type What string
+type What = string
 
 // part is what a fastener of the list is on a card.
 type part struct {

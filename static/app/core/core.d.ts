@@ -34,6 +34,7 @@ export interface Ops {
   roadside: { in: RoadsideInput; out: RoadsideAnswer };
   shelf: { in: ShelfInput; out: ShelfAnswer };
   survey: { in: SurveyInput; out: SurveyAnswer };
+  'take-readings': { in: TakeInput; out: TakeAnswer };
   'tell-page': { in: TellInput; out: Telling };
   unsaved: { in: UnsavedInput; out: UnsavedAnswer };
   visit: { in: VisitInput; out: VisitAnswer };
@@ -407,6 +408,8 @@ export interface Card {
   notes?: string[];
   /** those that belong to a moment of the job */
   notesAt?: NoteAt[];
+  /** the words of a manual that parts of the card come from */
+  quotes?: Quote[];
 }
 
 /** Engine is what the engine is. */
@@ -445,6 +448,9 @@ export interface Circuit {
   dry?: CardFigure;
   /** EveryNth: the oil is due at each nth oil change of the engine (1 = each). */
   everyNth?: Count;
+  /** of an oil that has one of its own; the engine's is the card's */
+  interval?: Interval;
+  warm?: Warming;
   level?: CardLevel;
 }
 
@@ -472,6 +478,34 @@ export interface CardFigure {
   page?: string;
   method?: string;
   kept?: string;
+}
+
+/** Interval is when the oil is due again, whichever comes first. */
+export interface Interval {
+  distance?: CardFigure;
+  time?: CardFigure;
+  /** of running, where a manual counts those */
+  hours?: CardFigure;
+  /** of a new or rebuilt engine, counted from its beginning */
+  first?: CardSpan;
+  /** in severe use; what it leaves out is as usual */
+  severe?: CardSpan;
+}
+
+/** CardSpan is how long an oil may stay in, whichever comes first. */
+export interface CardSpan {
+  distance?: CardFigure;
+  time?: CardFigure;
+  /** of running, where a manual counts those */
+  hours?: CardFigure;
+}
+
+/** Warming is how warm the manual wants the oil to be when it is let out. */
+export interface Warming {
+  /** a temperature */
+  target?: CardFigure;
+  /** how long the engine is run for that */
+  time?: CardFigure;
 }
 
 /**
@@ -534,13 +568,15 @@ export interface Bolt {
   order?: string;
   /** oil runs out here */
   drains?: boolean;
+  /** and out of the oil tank or the frame, not out of the crankcase */
+  tank?: boolean;
   magnet?: boolean;
   /** "M12x1.5", "3/4-16 UNF" */
   thread?: string;
   drive?: Drive;
   size?: CardFigure;
   torque?: CardFigure;
-  /** for a filter can: turns after the gasket touches */
+  /** after the gasket touches */
   turn?: CardFigure;
   seal?: Seal;
 }
@@ -560,8 +596,12 @@ export interface Filter {
   kind: FilterKind;
   circuit: string;
   mount?: Mount;
+  /** what a new ring of it gets, as the manual has it */
+  ringWith?: RingWith;
   /** EveryNth: due at each nth oil change (1 = each). */
   everyNth?: Count;
+  /** where it has one of its own */
+  interval?: Interval;
   place?: string;
   /** id of the fastener, filter or strainer right in front, which comes off first */
   behind?: string;
@@ -572,8 +612,6 @@ export interface Filter {
   thread?: string;
   ring?: CardFigure;
   height?: CardFigure;
-  /** what a new ring of it gets, as the manual has it */
-  ringWith?: RingWith;
   /** the part number that the owner goes by, as he wrote it */
   ownNumber?: string;
   seals?: Seal[];
@@ -585,30 +623,12 @@ export interface Strainer {
   circuit: string;
   /** EveryNth: cleaned at each nth oil change (1 = each). */
   everyNth?: Count;
+  /** where it has one of its own */
+  interval?: Interval;
   place?: string;
   /** id of the fastener, filter or strainer right in front, which comes off first */
   behind?: string;
   seals?: Seal[];
-}
-
-/** Interval is when the oil is due again, whichever comes first. */
-export interface Interval {
-  distance?: CardFigure;
-  time?: CardFigure;
-  /** of running, where a manual counts those */
-  hours?: CardFigure;
-  /** of a new or rebuilt engine, counted from its beginning */
-  first?: Span;
-  /** in severe use; what it leaves out is as usual */
-  severe?: Span;
-}
-
-/** Span is how long an oil may stay in, whichever comes first. */
-export interface Span {
-  distance?: CardFigure;
-  time?: CardFigure;
-  /** of running, where a manual counts those */
-  hours?: CardFigure;
 }
 
 /** NoteAt is a note for one moment of the job, before the act. */
@@ -616,6 +636,31 @@ export interface NoteAt {
   at: NotePlace;
   /** in the card's own language */
   text?: string;
+}
+
+/**
+ * Quote are words of a manual, and what of the card comes from them: figures and words alike,
+ * several where one line of the manual says several things.
+ */
+export interface Quote {
+  /** as they stand in the manual */
+  words: string;
+  /** id of one of the card's sources */
+  source?: string;
+  page?: string;
+  of?: Quoted[];
+}
+
+/**
+ * Quoted is one thing that comes from the words of a manual. It is called by the id of its part,
+ * and not by its place, so that it stays with it; and it holds what was said there: once the card
+ * says something else, by whichever hand, nothing of it is from those words.
+ */
+export interface Quoted {
+  /** as Slot has it */
+  at: string;
+  /** what the card said when it was taken from there */
+  says: string;
 }
 
 /**
@@ -1589,6 +1634,10 @@ export interface LimitsAnswer {
   rings?: SealKind[];
   /** kinds of old oil */
   wastes?: Waste[];
+  /** bytes of the text of pages that are read in one go */
+  page?: Bytes;
+  /** what may be read there */
+  whats?: string[];
 }
 
 /**
@@ -2589,6 +2638,46 @@ export interface RowOil {
   /** only where something was drained, as Waste */
   circuit?: string;
   waste?: Waste;
+}
+
+/** TakeInput is a card, however unfinished, and what was read on a page. */
+export interface TakeInput {
+  card: Card;
+  readings: Reading[];
+  text?: string | null;
+  /** of the document; empty for the first that the card names */
+  title?: string | null;
+  /** its number or name */
+  page?: string | null;
+  /** the one of several that the bike is; empty for any */
+  model?: string | null;
+  system?: System | null;
+}
+
+/** Reading is a figure or word that was read on a page. */
+export interface Reading {
+  what: string;
+  /** "30 N·m", "26–34 N·m", "cartridge" */
+  text?: string | null;
+  quote?: PlaceSpan | null;
+  /** of several models on one page, the one that it is of */
+  model?: string | null;
+  /** Over: the person chose it over what the card says. */
+  over?: boolean | null;
+}
+
+/** PlaceSpan is a piece of a page's text: bytes of its UTF-8, To not included. */
+export interface PlaceSpan {
+  from?: Bytes | null;
+  to?: Bytes | null;
+}
+
+/** TakeAnswer is the card with the readings, and what it still lacks. */
+export interface TakeAnswer {
+  card: Card;
+  at?: string[];
+  findings?: Finding[];
+  gaps?: Gap[];
 }
 
 /** TellInput is what was filled in on a page, at the phone's time now. */
