@@ -3,6 +3,8 @@ package pagetest
 import (
 	"slices"
 	"testing"
+
+	"pgregory.net/rapid"
 )
 
 // Every page says what is written beside it, and a reader who errs in nothing gets
@@ -92,4 +94,17 @@ func TestScoreOf(t *testing.T) {
 			t.Errorf("%s: got %+v, want %+v", c.name, got, c.want)
 		}
 	}
+}
+
+// What is drawn is sound too, also once it is spoilt as a photo is.
+func TestDraw(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := Draw(t)
+		for _, f := range p.Faults() {
+			t.Errorf("%s\n%s", f, p.Text)
+		}
+		for _, f := range Photographed(t, p).Faults() {
+			t.Errorf("spoilt: %s\n%s", f, p.Text)
+		}
+	})
 }
