@@ -14,7 +14,7 @@ PRETTY := static/app static/style static/sw.js static/test static/eslint.config.
 NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
-.PHONY: serve watch watcher watched test test-one soak soak-memory bench dist lighthouse stories pictures build site core types format \
+.PHONY: serve watch watcher watched test test-one soak soak-memory bench dist lighthouse stories pictures build site core types terms format \
 	check-go check-page test-go test-go-bare test-wasm test-page test-units test-built test-browser test-engines engines-table clean
 
 # Builds the program and serves the page on http://localhost:8080.
@@ -96,6 +96,12 @@ types:
 	mkdir -p build
 	go run ./internal/declare > build/core.d.ts
 	mv build/core.d.ts static/app/core/
+
+# The terms of the trade, from specs/terms, as the core has them linked in.
+terms:
+	mkdir -p build
+	go run ./internal/terms > build/terms_table.go
+	mv build/terms_table.go internal/manual/
 
 # build/tidysump: the one file to run, with the built site inside.
 build: site

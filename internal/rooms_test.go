@@ -47,6 +47,8 @@ var rooms = []struct {
 	{"internal/visit", "finding date wire ledger quantity quote"},
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	{"internal/find", "finding wire quantity card shown roadside plan"},
+	// What a manual's page says.
+	{"internal/manual", "finding wire quantity oil bolt"},
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
@@ -54,6 +56,7 @@ var rooms = []struct {
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},
+	{"internal/terms", "specs"},
 	// The site's build, which knows no mechanic's room.
 	{"internal/site/slim", ""},
 	{"internal/site/palette", ""},

@@ -87,3 +87,7 @@ func plainSign(r rune) rune {
 	}
 	return r
 }
+
+// PlainSigns brings the signs, blanks and digits of a text to plain ones, each to one; what is
+// not seen goes.
+func PlainSigns(text string) string { return strings.Map(plainSign, PlainDigits(text)) }

@@ -10,7 +10,10 @@
 // Weights and Measures Act 1985), standard gravity 9.80665 m/s².
 package quantity
 
-import "strings"
+import (
+	"strings"
+	"sync"
+)
 
 // Kind is a kind of quantity.
 type Kind string
@@ -189,3 +192,51 @@ func (u *Unit) ToBase(value float64) float64 { return (value + u.Offset) * u.Sca
 
 // FromBase gives the amount in this unit.
 func (u *Unit) FromBase(base float64) float64 { return base/u.Scale - u.Offset }
+
+// UnitOf gives the id of the unit that a text spells, "" for none. A word that means one
+// thing in the US and another in Britain is the American one.
+func UnitOf(text string) string {
+	text = bare(text)
+	if id := everySpelling()[text]; id != "" {
+		return id
+	}
+	return everySpelling()[strings.Replace(text, "/", "", 1)]
+}
+
+// everySpelling gives the id of each spelling of every unit, for whoever asks about many.
+var everySpelling = sync.OnceValue(func() map[string]string {
+	all := map[string]string{}
+	add := func(spelling, id string) {
+		for _, s := range [...]string{spelling, spelling + "s"} {
+			if all[s] == "" && (s == spelling || len(spelling) > 1) {
+				all[s] = id
+			}
+		}
+	}
+	for i := range Units {
+		u := &Units[i]
+		for s := range strings.SplitSeq(u.Spellings, "|") {
+			if u.Kind != Torque {
+				add(s, u.ID)
+				continue
+			}
+			force, length, _ := strings.Cut(u.ID, "·")
+			arm, _ := Find(length)
+			for l := range strings.SplitSeq(arm.Spellings, "|") {
+				add(s+l, u.ID)
+				add(s+"s"+l, u.ID)
+				if force != "N" {
+					add(l+s, u.ID)
+					add(l+"s"+s, u.ID)
+				}
+			}
+		}
+	}
+	for i := range loose {
+		for s := range strings.SplitSeq(loose[i][1], "|") {
+			all[s], all[s+"s"] = "", ""
+			add(s, "US "+loose[i][0])
+		}
+	}
+	return all
+})

@@ -1,0 +1,337 @@
+package manual
+
+import (
+	"strconv"
+	"strings"
+
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// fact is a figure or a word of the page that may answer something, before it is known
+// what.
+type fact struct {
+	kind     string // a quantity.Kind, or grade, mark, service, thread, years
+	text     string // as it is answered
+	from, to int    // tokens
+	low      float64
+	high     float64 // in the base unit
+	unit     string
+	half     float64 // how far rounding may have moved it, in the base unit
+	twins    []fact  // the same in other units
+	bound    bool    // a most or a least
+	headed   bool    // its unit stands in a head
+	doubts   []finding.Finding
+	used     bool
+}
+
+// value is a number as it stands in the page.
+type value struct {
+	v        float64
+	text     string  // plain: a point, no groups
+	step     float64 // what one more of the last digit is worth
+	marked   bool    // its only mark may group thousands
+	fraction bool
+}
+
+// valueAt reads a number, in figures or in words, and gives where it ends.
+func (p *page) valueAt(i int) (v value, next int, ok bool) {
+	t := &p.places[i]
+	if t.taken {
+		return v, i, false
+	}
+	if t.kind == number {
+		return p.figureAt(i)
+	}
+	if term := p.termAt(i); term != nil && term.from == i {
+		if name, is := term.begin("number."); is {
+			if text := numberWords[name]; text != "" {
+				name = text
+			}
+			n, err := strconv.ParseFloat(name, 64)
+			if err != nil {
+				top, bottom, _ := strings.Cut(name[strings.LastIndex(name, " ")+1:], "/")
+				a, _ := strconv.ParseFloat(top, 64)
+				b, _ := strconv.ParseFloat(bottom, 64)
+				n = a / b
+				if whole, _, has := strings.Cut(name, " "); has {
+					w, _ := strconv.ParseFloat(whole, 64)
+					n += w
+				}
+			}
+			return value{v: n, text: name, step: 1, fraction: err != nil}, term.to, true
+		}
+	}
+	return v, i, false
+}
+
+// numberWords are the senses of numbers that are none by themselves.
+var numberWords = map[string]string{"half": "1/2", "quarter": "1/4", "three-quarters": "3/4", "two-thirds": "2/3", "one-third": "1/3",
+	"one-and-a-half": "1 1/2", "two-and-a-half": "2 1/2"}
+
+func (p *page) figureAt(i int) (v value, next int, ok bool) {
+	text := strings.ReplaceAll(p.places[i].text, "'", "")
+	next = i + 1
+	// Blanks between groups of three.
+	for next < len(p.places) && len(text) <= 3 || next < len(p.places) && next > i+1 {
+		t := &p.places[next]
+		if t.kind != number || len(t.text) != 3 || t.gap != blank || strings.ContainsAny(text+t.text, ".,") || text == "0" {
+			break
+		}
+		text += t.text
+		next++
+	}
+	marks := strings.Count(text, ".") + strings.Count(text, ",")
+	if marks > 1 { // all of one kind, with groups of three
+		first := text[strings.IndexAny(text, ".,") : strings.IndexAny(text, ".,")+1]
+		for n, g := range strings.Split(text, first) {
+			if n > 0 && len(g) != 3 || strings.ContainsAny(g, ".,") {
+				return v, i, false
+			}
+		}
+		text = strings.ReplaceAll(text, first, "")
+		marks = 0
+	}
+	v.text = strings.Replace(text, ",", ".", 1)
+	n, err := strconv.ParseFloat(v.text, 64)
+	if err != nil || len(text) > 12 {
+		return v, i, false
+	}
+	v.v, v.step = n, 1
+	if at := strings.IndexByte(v.text, '.'); at >= 0 {
+		for range v.text[at+1:] {
+			v.step /= 10
+		}
+		v.marked = len(v.text)-at == 4 && at <= 3 && v.text[0] != '0'
+	}
+	// Fractions: "1/2", "1 1/2".
+	if marks == 0 && next == i+1 {
+		if a, b, end, is := p.fractionAt(i); is {
+			return value{v: a / b, text: p.places[i].text + "/" + p.places[end-1].text, step: 1, fraction: true}, end, true
+		}
+		if next < len(p.places) && p.places[next].kind == number && p.places[next].gap == blank {
+			if a, b, end, is := p.fractionAt(next); is && a < b {
+				return value{v: n + a/b, text: text + " " + p.places[next].text + "/" + p.places[end-1].text, step: 1, fraction: true}, end, true
+			}
+		}
+	}
+	return v, next, true
+}
+
+// fractionAt reads a fraction of whole numbers of a few digits.
+func (p *page) fractionAt(i int) (top, bottom float64, end int, ok bool) {
+	if i+2 >= len(p.places) || p.places[i+1].text != "/" || p.places[i+2].kind != number || p.places[i+1].gap != glued || p.places[i+2].gap != glued {
+		return 0, 0, i, false
+	}
+	a, errA := strconv.ParseUint(p.places[i].text, 10, 16)
+	b, errB := strconv.ParseUint(p.places[i+2].text, 10, 16)
+	if errA != nil || errB != nil || b < 2 || b > 64 || a >= 100 || a >= b && b < 8 {
+		return 0, 0, i, false
+	}
+	return float64(a), float64(b), i + 3, true
+}
+
+// unitFrom reads a unit, in symbols or in words.
+func (p *page) unitFrom(i int) (id string, next int) {
+	if i >= len(p.places) || p.places[i].taken {
+		return "", i
+	}
+	id, n := unitAt(p.tokens, i)
+	if t := p.termAt(i); t != nil && t.from == i && t.to-i >= n {
+		if u, is := t.begin("unit."); is {
+			id, n = u, t.to-i
+		}
+	}
+	if n == 0 || p.places[i].gap == wide {
+		return "", i
+	}
+	return id, i + n
+}
+
+// between reads what stands between the ends of a range or before a tolerance.
+func (p *page) between(i int) (mark string, next int) {
+	if i >= len(p.places) {
+		return "", i
+	}
+	t := &p.places[i]
+	switch {
+	case t.text == "-" || t.text == "~" || t.text == "÷":
+		if t.gap == wide {
+			return "", i
+		}
+		return "-", i + 1
+	case t.text == "±":
+		return "±", i + 1
+	case t.text == "+" && i+2 < len(p.places) && p.places[i+1].text == "/" && p.places[i+2].text == "-":
+		return "±", i + 3
+	case t.text == "." && i+2 < len(p.places) && p.places[i+1].text == "." && p.places[i+2].text == ".":
+		return "-", i + 3
+	case p.senseAt(i, "range.to"):
+		return "-", p.termAt(i).to
+	}
+	return "", i
+}
+
+// amountAt reads an amount with its unit: a number, a range, a tolerance.
+func (p *page) amountAt(i int) (f fact, ok bool) {
+	first, at, ok := p.valueAt(i)
+	if !ok {
+		return f, false
+	}
+	if i > 0 && p.places[i].gap == glued && p.places[i-1].kind == word { // the 12 of M12
+		return f, false
+	}
+	id, end := p.unitFrom(at)
+	from := at
+	if id != "" {
+		from = end
+	}
+	mark, behind := p.between(from)
+	if mark == "" && i > 0 && p.senseAt(i-1, "range.between") && p.senseAt(from, "join.and") {
+		mark, behind = "-", p.termAt(from).to
+	}
+	if mark != "" && behind < len(p.places) {
+		if second, last, is := p.valueAt(behind); is {
+			if unit, to := p.unitFrom(last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.v >= first.v || id != "") {
+				return p.amount(i, to, unit, first, second, mark), true
+			}
+		}
+	}
+	if id == "" {
+		return f, false
+	}
+	return p.amount(i, end, id, first, first, ""), true
+}
+
+func sameKind(a, b string) bool {
+	u, _ := quantity.Find(a)
+	v, _ := quantity.Find(b)
+	return u.Kind == v.Kind
+}
+
+// counted are the units of which there are thousands.
+func counted(id string) bool { return id == "km" || id == "mi" || id == "mL" }
+
+// amount makes the fact of an amount.
+func (p *page) amount(from, to int, id string, first, second value, mark string) fact {
+	unit, _ := quantity.Find(id)
+	plain := func(v *value) string {
+		if v.marked && counted(id) {
+			v.v, v.step, v.text = v.v*1000, 1, strings.Replace(v.text, ".", "", 1)
+			v.marked = false
+		}
+		return v.text
+	}
+	f := fact{kind: string(unit.Kind), from: from, to: to, unit: id}
+	f.text = plain(&first)
+	f.low, f.high = unit.ToBase(first.v), unit.ToBase(first.v)
+	f.half = halfOf(first, id) * unit.Scale
+	switch mark {
+	case "-":
+		f.text += "–" + plain(&second)
+		f.high = unit.ToBase(second.v)
+	case "±":
+		f.text += " ± " + plain(&second)
+		f.low, f.high = unit.ToBase(first.v-second.v), unit.ToBase(first.v+second.v)
+	}
+	f.text += " " + id
+	return f
+}
+
+// halfOf says how far rounding may have moved a number, in its unit: half a step of its
+// last digit; where that is a nought before the mark, as in "4,000 mi", more.
+func halfOf(v value, id string) float64 {
+	if v.fraction {
+		return 0.02 * v.v
+	}
+	half := v.step / 2
+	if v.step == 1 && counted(id) {
+		zeros := 1.0
+		for text := v.text; strings.HasSuffix(text, "0") && len(text) > 1; text = text[:len(text)-1] {
+			zeros *= 10
+		}
+		half = max(half, min(zeros/2, 0.05*v.v))
+	}
+	return half
+}
+
+// findAmounts reads all amounts, each with its twins behind it.
+func (p *page) findAmounts() {
+	for i := 0; i < len(p.places); {
+		f, ok := p.amountAt(i)
+		if !ok || f.unit == "in" && p.preposition(&f) {
+			i++
+			continue
+		}
+		end := p.twins(&f)
+		p.take(f.from, end)
+		if f.from > 0 {
+			t := p.termAt(f.from - 1)
+			f.bound = t != nil && (t.has("bound.most") || t.has("bound.least")) && !t.has("range.to")
+		}
+		p.facts = append(p.facts, f)
+		i = end
+	}
+}
+
+// preposition reports whether "in" behind a number is a word and no inch.
+func (p *page) preposition(f *fact) bool {
+	return p.places[f.to-1].fold == "in" && !strings.Contains(f.text, "/")
+}
+
+func (p *page) take(from, to int) {
+	for i := from; i < to; i++ {
+		p.places[i].taken = true
+	}
+}
+
+// twins reads the same figure in other units that stands right behind a fact: in
+// brackets, after a stroke, a comma or a gap. It gives where all of them end.
+func (p *page) twins(f *fact) (end int) {
+	end = f.to
+	at, inside := end, false
+	for at < len(p.places) && p.places[at].sentence == p.places[f.from].sentence {
+		t := &p.places[at]
+		switch {
+		case !inside && (t.text == "(" || t.text == "["):
+			inside = true
+		case inside && (t.text == ")" || t.text == "]"):
+			inside = false
+			end = at + 1
+		case strings.Contains("/,;=", t.text) && t.kind == sign:
+		case inside && (p.senseAt(at, "join.or") || p.senseAt(at, "label.figure")):
+		case t.kind == number || t.kind == word:
+			g, ok := p.amountAt(at)
+			if !ok || g.kind != f.kind || p.hasUnit(f, g.unit) || g.unit == "in" {
+				if inside {
+					return max(f.to, end)
+				}
+				return end
+			}
+			f.twins = append(f.twins, g)
+			at = g.to
+			if !inside {
+				end = at
+			} else {
+				end = max(end, g.to)
+			}
+			continue
+		default:
+			return end
+		}
+		at++
+	}
+	return end
+}
+
+func (p *page) hasUnit(f *fact, id string) bool {
+	if f.unit == id {
+		return true
+	}
+	for i := range f.twins {
+		if f.twins[i].unit == id {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,210 @@
+package manual
+
+import "tidysump/internal/quantity"
+
+// fasteners reads threads, sizes, drives, seals, counts and turns of the plugs and screws.
+func (r *readings) fasteners() {
+	for i := range r.facts {
+		f := &r.facts[i]
+		switch f.kind {
+		case "thread":
+			r.bolt(f, "thread", f.text)
+		case string(quantity.Length):
+			if r.toolAt(f) {
+				r.bolt(f, "size", f.text)
+			}
+		case string(quantity.Angle):
+			r.turn(f)
+		}
+	}
+	for n := range r.terms {
+		t := &r.terms[n]
+		if kind := r.sealOf(n); kind != "" {
+			r.sealed(t, kind)
+		}
+		if drive := r.driveOf(t); drive != "" {
+			r.bolt(&fact{kind: "drive", from: t.from, to: t.to}, "drive", drive)
+		}
+	}
+	r.counts()
+}
+
+// bolt adds a reading of the part that a figure is of.
+func (r *readings) bolt(f *fact, member, text string) {
+	m, byContext := r.partFor(f, -1)
+	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item)
+}
+
+func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bool) {
+	if m == nil || m.foreign || m.part == "" {
+		return
+	}
+	circuit := m.circuit
+	if m.gear {
+		circuit = r.gearOil()
+	}
+	if circuit == "" {
+		var foreign bool
+		if circuit, foreign = r.circuitOfPart(m); foreign {
+			return
+		}
+	}
+	part := m.bolt(circuit)
+	if part == "filter" && (member == "seal" || member == "count") {
+		part = "filter-cover"
+	}
+	from := f.from
+	if m.from < from && r.places[m.from].sentence == r.places[from].sentence {
+		from = m.from
+	}
+	r.add("bolt."+part+"."+member, text, from, f.to)
+}
+
+// toolAt reports whether a length stands beside a key or a head.
+func (r *readings) toolAt(f *fact) bool {
+	return r.toolNear(f.from-4, f.from) || r.toolNear(f.to, f.to+3)
+}
+
+func (r *readings) toolNear(from, to int) bool {
+	for i := max(from, 0); i < min(to, len(r.places)); i++ {
+		if t := r.termAt(i); t != nil && (t.has("tool.wrench") || t.has("drive.hexagon") || t.has("drive.hexagon-key") || t.has("drive.six-lobe")) {
+			return true
+		}
+	}
+	return false
+}
+
+// driveOf gives the drive that a term names: a plain spanner only with a size beside it.
+func (r *readings) driveOf(t *term) string {
+	switch {
+	case t.has("drive.hexagon-key"):
+		return "hexagon-key"
+	case t.has("drive.six-lobe"):
+		return "six-lobe"
+	case t.has("drive.hexagon"):
+		for i := max(t.from-4, 0); i < min(t.to+4, len(r.places)); i++ {
+			if f := r.factAt(i); f != nil && f.kind == string(quantity.Length) {
+				return "hexagon"
+			}
+		}
+	}
+	return ""
+}
+
+// sealOf gives the kind of seal that a term names, also by its material beside it.
+func (r *readings) sealOf(n int) string {
+	t := &r.terms[n]
+	kind, ok := t.begin("seal.")
+	if !ok {
+		return ""
+	}
+	for _, s := range t.senses {
+		if s != "seal.washer" && len(s) > 5 && s[:5] == "seal." {
+			return s[5:]
+		}
+	}
+	if kind != "washer" {
+		return kind
+	}
+	for _, k := range [...]int{n - 1, n + 1} {
+		if k < 0 || k >= len(r.terms) {
+			continue
+		}
+		o := &r.terms[k]
+		if r.places[o.from].sentence != r.places[t.from].sentence || abs(o.from-t.to) > 3 && abs(t.from-o.to) > 3 {
+			continue
+		}
+		if m, is := o.begin("material."); is {
+			return "flat-" + m
+		}
+	}
+	return ""
+}
+
+// sealed gives a seal the part that it is of: the last one named before it.
+func (r *readings) sealed(t *term, kind string) {
+	f := &fact{kind: "seal", from: t.from, to: t.to}
+	from, to := r.sentenceOf(t.from)
+	named := func(m *mention) bool { return m.part != "" || m.foreign }
+	before, after := r.near(t.from, from, to, named)
+	switch {
+	case before != nil:
+		r.boltOf(before, f, "seal", kind, false)
+	case after != nil && !r.row(t.from):
+		r.boltOf(after, f, "seal", kind, false)
+	default:
+		r.boltOf(r.spokenOf(t.from, from, named), f, "seal", kind, true)
+	}
+}
+
+// turn reads how far a filter is turned after its gasket touches.
+func (r *readings) turn(f *fact) {
+	m, _ := r.partFor(f, -1)
+	if m == nil || m.foreign || m.part == "" {
+		return
+	}
+	if f.unit == "°" && !r.about(max(f.from-6, 0), f.from, "label.torque") {
+		return
+	}
+	from, _ := r.clauseOf(f.from)
+	r.boltOf(m, &fact{from: from, to: f.to}, "turn", f.text, false)
+}
+
+// counts reads how many screws hold a filter's cover.
+func (r *readings) counts() {
+	for n := range r.mentions {
+		m := &r.mentions[n]
+		if m.part != "filter-cover" || m.foreign {
+			continue
+		}
+		from, to := r.sentenceOf(m.from)
+		for i := from; i < to; i++ {
+			v, next, ok := r.countAt(i, m)
+			if ok && v.v >= 1 && v.v <= 12 && v.step == 1 && !v.fraction {
+				r.add("bolt.filter-cover.count", v.text1(), min(m.from, i), max(m.to, next))
+				break
+			}
+		}
+	}
+}
+
+func (v *value) text1() string {
+	for word, text := range numberWords {
+		if word == v.text {
+			return text
+		}
+	}
+	return v.text
+}
+
+// countAt reads a count: before a word for screws, in brackets behind the part or its
+// thread, before a thread with a times sign.
+func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
+	v, next, ok = r.valueAt(i)
+	if !ok {
+		return v, next, false
+	}
+	behind, before := r.at(next), r.at(i-1)
+	if t := r.termAt(next); t != nil && t.from == next && (t.has("part.fastener") || next == m.from) {
+		return v, next, r.fastens(next, m)
+	}
+	if behind.fold == "x" || behind.text == "×" {
+		f := r.factAt(next + 1)
+		return v, next, f != nil && f.kind == "thread" || r.senseAt(next+1, "part.fastener")
+	}
+	if before.text == "(" && (behind.text == ")" || r.senseAt(next, "part.fastener")) && i >= m.to {
+		if r.places[i].taken {
+			return v, next, false
+		}
+		return v, next, true
+	}
+	if (before.fold == "x" || before.text == "×") && r.at(i-2).text == "(" {
+		return v, next, true
+	}
+	return v, next, false
+}
+
+// fastens reports whether a word for screws behind a count is near its part.
+func (r *readings) fastens(at int, m *mention) bool {
+	return abs(at-m.from) <= 8 || abs(at-m.to) <= 4
+}

@@ -1,0 +1,144 @@
+package manual
+
+import "strings"
+
+// place is a token with where it stands in the page's order of reading.
+type place struct {
+	token
+	piece, item, sentence, clause int
+	section                       int // index of sections
+	term                          int // index of terms, -1 for none
+	taken                         bool // a shape or an amount has it
+}
+
+// section is what stands below a heading.
+type section struct {
+	from, to int // tokens, the heading first
+	heading  int // tokens of the heading
+}
+
+// page is a text that is being read.
+type page struct {
+	text     string
+	words    *dictionary
+	pieces   []piece
+	tokens   []token
+	places   []place
+	terms    []term
+	sections []section
+	facts    []fact
+	mentions []mention
+	heads    []head
+	starts   []int // the first token of each piece
+	byToken  map[int]int // of each token, the fact it is of
+}
+
+// shortWords may stand before a full stop that ends no sentence. Common practice.
+const shortWords = "|approx|incl|excl|no|fig|max|min|imp|oz|fl|ca|bzw|ex|env|art|nr|abb|pag|par|p|u|z|b|s|a|o|d|qt|pt|gal|resp|inkl|exkl|ggf|evtl|circa|cap|"
+
+// flowOf lays a page's pieces in a row and parts them in sentences and clauses.
+func (p *page) flowOf() {
+	item, sentence, clause := 0, 0, 0
+	p.sections = []section{{}}
+	for n := range p.pieces {
+		piece := &p.pieces[n]
+		if !piece.joined {
+			item, sentence, clause = item+1, sentence+1, clause+1
+		}
+		if piece.heading {
+			p.sections[len(p.sections)-1].to = len(p.places)
+			p.sections = append(p.sections, section{from: len(p.places), heading: len(piece.tokens)})
+		}
+		mark := 0
+		if !piece.joined {
+			mark = bullet(piece.tokens)
+		}
+		for i, t := range piece.tokens {
+			if i == 0 {
+				t.gap = blank
+			}
+			p.places = append(p.places, place{token: t, piece: n, item: item, sentence: sentence, clause: clause, section: len(p.sections) - 1, term: -1, taken: i < mark})
+			switch next := nextOf(piece.tokens, p.pieces, n, i); {
+			case i < mark:
+			case t.kind != sign:
+			case t.text == "." && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!", t.text == "?":
+				sentence, clause = sentence+1, clause+1
+			case strings.Contains(",;:|•", t.text), t.text == "-" && t.gap != glued && next != nil && next.gap != glued:
+				clause++
+			}
+		}
+	}
+	p.sections[len(p.sections)-1].to = len(p.places)
+	p.tokens = make([]token, len(p.places))
+	for i := range p.places {
+		p.tokens[i] = p.places[i].token
+	}
+}
+
+// nextOf gives the token after one, also in the next line where that goes on.
+func nextOf(tokens []token, pieces []piece, n, i int) *token {
+	if i+1 < len(tokens) {
+		return &tokens[i+1]
+	}
+	if n+1 < len(pieces) && pieces[n+1].joined {
+		t := pieces[n+1].tokens[0]
+		t.gap = blank
+		return &t
+	}
+	return nil
+}
+
+// shortened reports whether a full stop belongs to a shortened word, or the sentence goes
+// on behind it.
+func shortened(tokens []token, i int, next *token) bool {
+	if i == 0 {
+		return false
+	}
+	before := &tokens[i-1]
+	if next.kind == word && small([]token{*next}) {
+		return true
+	}
+	if before.kind != word {
+		return false
+	}
+	if next.kind != number {
+		return len(before.text) == 1 && before.text != strings.ToLower(before.text) && before.gap != glued
+	}
+	return len(before.text) == 1 && before.gap != glued || strings.Contains(shortWords, "|"+before.fold+"|")
+}
+
+// findTerms marks the terms of the trade.
+func (p *page) findTerms() {
+	for i := 0; i < len(p.tokens); {
+		e, n := p.words.match(p.tokens, i)
+		if e == nil {
+			i++
+			continue
+		}
+		for k := i; k < i+n; k++ {
+			p.places[k].term = len(p.terms)
+		}
+		p.terms = append(p.terms, term{i, i + n, e.senses, false, p.words.language})
+		i += n
+	}
+}
+
+// termAt gives the term that a token is of, nil for none.
+func (p *page) termAt(i int) *term {
+	if i < 0 || i >= len(p.places) || p.places[i].term < 0 {
+		return nil
+	}
+	return &p.terms[p.places[i].term]
+}
+
+// senseAt reports whether a token is of a term of that sense.
+func (p *page) senseAt(i int, sense string) bool {
+	t := p.termAt(i)
+	return t != nil && t.has(sense)
+}
+
+// unknown reports whether a token is a word that says something nobody here knows.
+func (p *page) unknown(i int) bool {
+	t := &p.places[i]
+	return t.kind == word && t.term < 0 && !t.taken && len(t.fold) > 2 && !p.words.function[t.fold]
+}

@@ -1,0 +1,207 @@
+package manual
+
+import "tidysump/internal/quantity"
+
+// zone is a run of tokens that tell of one thing, such as how the level is read.
+type zone struct{ from, to int }
+
+// levelZones finds where the page tells how an oil's level is read: below a heading that
+// says so, else in paragraphs that name the level or what it is read at.
+func (r *readings) levelZones() (list []zone) {
+	for n := 0; n < len(r.pieces); {
+		from, to := r.pieceTokens(n)
+		m := n + 1
+		section := r.places[from].section
+		whole := r.about(r.sections[section].from, r.sections[section].from+r.sections[section].heading, "level.check")
+		for m < len(r.pieces) {
+			a, b := r.pieceTokens(m)
+			if r.places[a].section != section || !whole && (r.pieces[m].blank || r.pieces[m].cells) {
+				break
+			}
+			to, m = b, m+1
+		}
+		if _, foreign := r.headCircuit(from); !foreign && (whole || r.about(from, to, "level.check") || r.deviceIn(from, to)) {
+			list = append(list, zone{from, to})
+		}
+		n = m
+	}
+	return list
+}
+
+// about reports whether a sense stands between two tokens.
+func (r *readings) about(from, to int, sense string) bool {
+	for i := from; i < to; i++ {
+		if r.senseAt(i, sense) {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *readings) deviceIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if t := r.termAt(i); t != nil {
+			if _, is := t.begin("device."); is {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// devices are the words of a card for what the level is read at, by sense.
+var devices = map[string]string{"window": "window", "screwed": "stick-screwed", "resting": "stick-resting", "pushed": "stick-pushed", "hole": "hole"}
+
+// levels reads how the levels are read, and how warm the oil is to be for draining.
+func (r *readings) levels() {
+	zones := r.levelZones()
+	inZone := map[int]bool{}
+	for _, z := range zones {
+		for i := z.from; i < z.to; {
+			from, to := r.sentenceOf(i)
+			if !r.foreignSentence(from, to) && !r.drains(from, to) {
+				r.levelWords(from, min(to, z.to))
+			}
+			inZone[r.places[i].sentence] = true
+			i = to
+		}
+	}
+	for i := range r.facts {
+		f := &r.facts[i]
+		from, to := r.sentenceOf(f.from)
+		switch {
+		case r.foreignSentence(from, to):
+		case f.kind == string(quantity.Duration) && f.low <= 60 && f.unit != "h":
+			r.shortTime(f, from, to, inZone[r.places[f.from].sentence] && !r.drains(from, to))
+		case f.kind == string(quantity.Temperature):
+			r.warmth(f, from, to)
+		}
+	}
+}
+
+// foreignSentence reports whether a sentence tells of another job only.
+func (r *readings) foreignSentence(from, to int) bool {
+	foreign, own := false, false
+	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
+		m := &r.mentions[n]
+		foreign = foreign || m.foreign
+		own = own || !m.foreign && !m.loose
+	}
+	return foreign && !own
+}
+
+// drains reports whether a sentence tells of draining, and not of a level.
+func (r *readings) drains(from, to int) bool {
+	return (r.about(from, to, "warm.drain") || r.about(from, to, "part.drain")) && !r.about(from, to, "level.check") && !r.deviceIn(from, to)
+}
+
+// levelWords reads device, state and stance in a sentence that tells of the level.
+func (r *readings) levelWords(from, to int) {
+	for i := from; i < to; i++ {
+		t := r.termAt(i)
+		if t == nil || t.from != i {
+			continue
+		}
+		circuit, foreign, _ := r.circuitAt(i)
+		if foreign {
+			circuit = "engine"
+		}
+		prefix := "level."
+		if circuit != "engine" {
+			prefix += circuit + "."
+		}
+		if d, ok := t.begin("device."); ok && devices[d] != "" {
+			r.add(prefix+"device", devices[d], t.from, t.to)
+		}
+		if s, ok := t.begin("state."); ok && !r.denied(i) {
+			r.addOnce(prefix+"state", s, t.from, t.to)
+		}
+		if s, ok := t.begin("stance."); ok && !r.denied(i) {
+			r.addOnce(prefix+"stance", s, t.from, t.to)
+		}
+		i = t.to - 1
+	}
+}
+
+// addOnce adds a reading unless the page has said something of that before.
+func (r *readings) addOnce(what, text string, from, to int) {
+	for i := range r.list {
+		if r.list[i].What == what {
+			return
+		}
+	}
+	r.add(what, text, from, to)
+}
+
+// denied reports whether "not" stands before a token.
+func (r *readings) denied(i int) bool {
+	for k := max(i-3, 0); k < i; k++ {
+		if r.senseAt(k, "not") && r.places[k].clause == r.places[i].clause {
+			return true
+		}
+	}
+	return false
+}
+
+// shortTime reads a wait, a run before reading the level, or a run for draining.
+func (r *readings) shortTime(f *fact, from, to int, level bool) {
+	role, at := "", f.from
+	for i := f.from - 1; i >= from && role == ""; i-- {
+		if g := r.factAt(i); g != nil && g.kind == f.kind {
+			break
+		}
+		t := r.termAt(i)
+		switch {
+		case t == nil:
+		case t.has("time.wait"), t.has("time.stop"):
+			role, at = "wait", t.from
+		case t.has("time.run"):
+			role, at = "run", t.from
+		}
+	}
+	end := f.to
+	for i := f.to; i < to && (role == "" || role == "run") && i < f.to+6; i++ {
+		t := r.termAt(i)
+		switch {
+		case t == nil:
+		case t.has("time.stop") && r.places[i].clause == r.places[f.to-1].clause && role == "":
+			role, end = "wait", t.to
+		case t.has("time.wait") && role == "":
+			role, end = "wait", t.to
+		}
+	}
+	prefix := "level."
+	if circuit, foreign, _ := r.circuitAt(f.from); !foreign && circuit != "engine" {
+		prefix += circuit + "."
+	}
+	switch {
+	case level && role != "":
+		r.add(prefix+role, f.text, at, end)
+	case level:
+		r.add(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
+	case role == "run" && r.warmSection(f.from, from, to):
+		r.add("warm.time", f.text, at, f.to)
+	}
+}
+
+// warmSection reports whether a running engine is meant to warm the oil for draining.
+func (r *readings) warmSection(at, from, to int) bool {
+	s := r.sections[r.places[at].section]
+	return r.about(from, to, "warm.drain") || r.about(from, to, "state.warm") || r.about(s.from, min(s.to, to+40), "warm.drain") || r.about(s.from, min(s.to, to+40), "part.drain")
+}
+
+// warmth reads how warm the oil is to be for draining.
+func (r *readings) warmth(f *fact, from, to int) {
+	if f.low < 20 || f.high > 130 {
+		return
+	}
+	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || r.about(from, to, "time.run") && r.warmSection(f.from, from, to)
+	for i := from; i < to; i++ {
+		if g := r.factAt(i); g != nil && g.kind == "grade" {
+			return
+		}
+	}
+	if warm {
+		r.add("warm.target", f.text, f.from, f.end(), r.witnesses(f)...)
+	}
+}

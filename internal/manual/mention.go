@@ -1,0 +1,247 @@
+package manual
+
+import "strings"
+
+// mention is where the page names a part, an oil or a thing of another job.
+type mention struct {
+	from, to int    // tokens
+	part     string // of the what-list, without its oil; "" for an oil alone
+	circuit  string // engine, gearbox, primary, final; "" where it is not said
+	gear     bool   // gear oil of which the word does not say whose
+	foreign  bool   // of another job
+	strainer bool   // a drain plug that also holds the strainer
+	loose    bool   // a bare "plug" or "screws": the one that was spoken of
+}
+
+// partOf are the parts that a sense names.
+var partOf = map[string]string{
+	"drain": "drain", "filter": "filter", "filter-element": "filter", "filter-spin-on": "filter", "filter-centrifugal": "filter",
+	"filter-cover": "filter-cover", "filter-bolt": "filter", "strainer": "strainer", "level": "level", "filler": "filler",
+}
+
+// findMentions gathers terms that stand together into what they name.
+func (p *page) findMentions() {
+	for n := 0; n < len(p.terms); {
+		if !p.names(n) {
+			n++
+			continue
+		}
+		last := n
+		for last+1 < len(p.terms) && p.close(last, last+1) {
+			if p.names(last + 1) {
+				last++
+				continue
+			}
+			break
+		}
+		p.mentions = append(p.mentions, p.mentionOf(n, last))
+		n = last + 1
+	}
+}
+
+// names reports whether a term names a thing, and not a figure's role.
+func (p *page) names(n int) bool {
+	t := &p.terms[n]
+	for _, s := range t.senses {
+		if strings.HasPrefix(s, "oil.") || strings.HasPrefix(s, "part.") || s == "other.part" || s == "other.fluid" {
+			return true
+		}
+	}
+	return false
+}
+
+// close reports whether two terms stand so near that they name one thing: nothing between
+// them but small words, a hyphen or an opening bracket.
+func (p *page) close(a, b int) bool {
+	from, to := p.terms[a].to, p.terms[b].from
+	if p.places[from-1].sentence != p.places[to].sentence || to-from > 4 {
+		return false
+	}
+	for i := from; i <= to; i++ {
+		t := &p.places[i]
+		if t.gap == wide {
+			return false
+		}
+		if i == to {
+			break
+		}
+		switch {
+		case t.taken, t.kind == number, t.kind == sign && !strings.Contains("-'(", t.text):
+			return false
+		case t.kind == word && !p.words.function[t.fold] && len(t.fold) > 2, p.senseAt(i, "join.and"), p.senseAt(i, "join.or"), p.senseAt(i, "with"), p.senseAt(i, "without"):
+			return false
+		}
+	}
+	return true
+}
+
+func (p *page) mentionOf(first, last int) mention {
+	m := mention{from: p.terms[first].from, to: p.terms[last].to}
+	cover, drain, strainer, tank, fastener := false, false, false, false, false
+	for n := first; n <= last; n++ {
+		t := &p.terms[n]
+		if t.has("other.part") || t.has("other.fluid") {
+			m.foreign = true
+		}
+		if c, ok := t.begin("oil."); ok && c != "any" {
+			if c == "gear" {
+				m.gear = true
+			} else if m.circuit == "" || m.circuit == "engine" {
+				m.circuit = c
+			}
+		}
+		if name, ok := t.begin("part."); ok {
+			switch name {
+			case "tank":
+				tank = true
+			case "cover":
+				cover = true
+			case "fastener", "plug":
+				fastener = true
+			case "drain":
+				drain = true
+			case "strainer":
+				strainer = true
+			}
+			if part := partOf[name]; part != "" && (m.part == "" || m.part == "filter") {
+				m.part = part
+			}
+		}
+	}
+	switch {
+	case strainer:
+		m.part, m.strainer = "strainer", drain
+	case cover && m.part == "filter":
+		m.part = "filter-cover"
+	case tank && m.part == "drain":
+		m.part, m.circuit = "tank-drain", "engine"
+	case (fastener || cover) && m.part == "" && !tank:
+		m.loose = m.circuit == "" && !m.gear
+		if !m.loose {
+			m.foreign = true // a bolt of the gearbox, of which nobody knows what it holds
+		}
+	}
+	if m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" {
+		m.circuit = "engine"
+	}
+	return m
+}
+
+// bolt gives the part's name in the what-list.
+func (m *mention) bolt(circuit string) string {
+	switch m.part {
+	case "drain", "level", "filler":
+		if circuit != "" && circuit != "engine" {
+			return circuit + "-" + m.part
+		}
+	}
+	return m.part
+}
+
+// near gives the mentions around a token in its sentence: the last before it, not before
+// the token from, and the first after it, before the token to. nil for none.
+func (p *page) near(at, from, to int, want func(*mention) bool) (before, after *mention) {
+	for n := p.mentionFrom(from); n < len(p.mentions); n++ {
+		m := &p.mentions[n]
+		if m.from >= to {
+			break
+		}
+		if !want(m) {
+			continue
+		}
+		if m.from < at {
+			before = m
+		} else if after == nil {
+			after = m
+		}
+	}
+	return before, after
+}
+
+// mentionFrom gives the first mention that begins at a token or behind it.
+func (p *page) mentionFrom(at int) int {
+	low, high := 0, len(p.mentions)
+	for low < high {
+		mid := (low + high) / 2
+		if p.mentions[mid].from < at {
+			low = mid + 1
+		} else {
+			high = mid
+		}
+	}
+	return low
+}
+
+// sentenceOf gives the tokens of the sentence that a token stands in.
+func (p *page) sentenceOf(at int) (from, to int) {
+	from, to = at, at+1
+	for from > 0 && p.places[from-1].sentence == p.places[at].sentence {
+		from--
+	}
+	for to < len(p.places) && p.places[to].sentence == p.places[at].sentence {
+		to++
+	}
+	return from, to
+}
+
+// clauseOf gives the tokens of the clause that a token stands in.
+func (p *page) clauseOf(at int) (from, to int) {
+	from, to = at, at+1
+	for from > 0 && p.places[from-1].clause == p.places[at].clause {
+		from--
+	}
+	for to < len(p.places) && p.places[to].clause == p.places[at].clause {
+		to++
+	}
+	return from, to
+}
+
+// circuitAt says which oil is spoken of at a token, by what stands before it: in the
+// sentence, in those before it below one heading, in the heading. foreign is another
+// job's. named says that the page says it at all.
+func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
+	s := p.sections[p.places[at].section]
+	for n := p.mentionFrom(at) - 1; n >= 0 && p.mentions[n].from >= s.from; n-- {
+		m := &p.mentions[n]
+		switch {
+		case m.foreign:
+			return "", true, true
+		case m.gear:
+			return p.gearOil(), false, true
+		case m.circuit != "":
+			return m.circuit, false, true
+		}
+	}
+	return "engine", false, false
+}
+
+// headCircuit gives the oil that the heading over a token names.
+func (p *page) headCircuit(at int) (circuit string, foreign bool) {
+	s := p.sections[p.places[at].section]
+	for n := p.mentionFrom(s.from); n < len(p.mentions) && p.mentions[n].from < s.from+s.heading; n++ {
+		m := &p.mentions[n]
+		switch {
+		case m.foreign:
+			foreign = true
+		case m.gear:
+			circuit = p.gearOil()
+		case m.circuit != "" && circuit == "":
+			circuit = m.circuit
+		}
+	}
+	return circuit, foreign && circuit == ""
+}
+
+// gearOil says whose oil gear oil is on this page: the final drive's, unless a gearbox is
+// named and no final drive is.
+func (p *page) gearOil() string {
+	gearbox, final := false, false
+	for i := range p.terms {
+		gearbox = gearbox || p.terms[i].has("oil.gearbox")
+		final = final || p.terms[i].has("oil.final")
+	}
+	if gearbox && !final {
+		return "gearbox"
+	}
+	return "final"
+}

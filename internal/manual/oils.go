@@ -1,0 +1,102 @@
+package manual
+
+import "strings"
+
+// oils gives grades, marks and categories the oils that they are of.
+func (r *readings) oils() {
+	last := []string{}
+	lastEnd := -1
+	for i := range r.facts {
+		f := &r.facts[i]
+		switch f.kind {
+		case "grade", "mark", "service":
+		default:
+			continue
+		}
+		circuits := r.circuitsOf(f, lastEnd, last)
+		last, lastEnd = circuits, f.to
+		for _, c := range circuits {
+			gear := f.kind == "service" && (strings.HasPrefix(f.text, "GL") || strings.HasPrefix(f.text, "MT"))
+			if gear && c == "engine" {
+				continue
+			}
+			kind := f.kind
+			if kind != "service" {
+				kind += "s"
+			}
+			from := f.from
+			if from > 0 && r.places[from-1].fold == "sae" {
+				from--
+			}
+			r.add("oil."+c+"."+kind, f.text, from, f.to)
+		}
+	}
+}
+
+// circuitsOf gives the oils that are named for a grade: those before it in its sentence, up
+// to another grade; else as the one before; else by what is spoken of.
+func (r *readings) circuitsOf(f *fact, lastEnd int, last []string) (list []string) {
+	from, to := r.sentenceOf(f.from)
+	begin := max(from, lastEnd)
+	add := func(m *mention) (foreign bool) {
+		c := m.circuit
+		if m.gear {
+			c = r.gearOil()
+		}
+		if c != "" && !contains(list, c) {
+			list = append(list, c)
+		}
+		return m.foreign
+	}
+	for n := r.mentionFrom(begin); n < len(r.mentions) && r.mentions[n].from < f.from; n++ {
+		if add(&r.mentions[n]) {
+			list = nil
+			if n+1 < len(r.mentions) && r.mentions[n+1].from < f.from && !r.mentions[n+1].foreign {
+				continue
+			}
+			return nil
+		}
+	}
+	if len(list) > 0 {
+		return list
+	}
+	if lastEnd > from { // it goes on
+		return last
+	}
+	clauseEnd := f.to
+	for clauseEnd < to && r.places[clauseEnd].clause == r.places[f.to-1].clause {
+		clauseEnd++
+	}
+	for n := r.mentionFrom(f.to); n < len(r.mentions) && r.mentions[n].from < clauseEnd; n++ {
+		if add(&r.mentions[n]) {
+			return nil
+		}
+	}
+	if len(list) > 0 {
+		return list
+	}
+	head, foreign := r.headCircuit(f.from)
+	switch {
+	case foreign:
+		return nil
+	case head != "":
+		return []string{head}
+	}
+	c, other, _ := r.circuitAt(from)
+	if other || r.oilIn(from, f.from) {
+		c = "engine"
+		if other && !r.oilIn(from, f.from) {
+			return nil
+		}
+	}
+	return []string{c}
+}
+
+func contains(list []string, one string) bool {
+	for _, s := range list {
+		if s == one {
+			return true
+		}
+	}
+	return false
+}

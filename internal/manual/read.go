@@ -1,0 +1,175 @@
+package manual
+
+import (
+	"slices"
+
+	"tidysump/internal/finding"
+)
+
+// Span is a piece of a text in bytes.
+type Span struct{ From, To int }
+
+// Reading is what the page says about one thing.
+type Reading struct {
+	What   string // of the what-list
+	Text   string // a quantity or a word; "" for a doubt alone
+	Quote  Span
+	Sure   bool
+	Doubts []finding.Finding
+	Model  string // which of several models or years it is of, "" for all
+}
+
+// Page is what was read from a page's text.
+type Page struct {
+	Readings []Reading
+	Language string
+	Models   []string // where the text is of several
+	Number   string   // printed page number
+}
+
+// Read reads a page's text. It takes time in proportion to its length.
+func Read(text string, tag string) Page {
+	p := &page{text: text, words: languageOf(text, tag).dictionary()}
+	p.pieces = layoutOf(rowsOf(text))
+	if len(p.pieces) == 0 {
+		return Page{Language: p.words.language}
+	}
+	p.flowOf()
+	p.findTerms()
+	p.findShapes()
+	p.findAmounts()
+	p.findHeads()
+	p.findMentions()
+	var r readings
+	r.page = p
+	r.torques()
+	r.volumes()
+	r.intervals()
+	r.levels()
+	r.fasteners()
+	r.oils()
+	r.filters()
+	r.names()
+	return Page{Readings: r.finished(), Language: p.words.language}
+}
+
+// languageOf tells the language of a text by its small words.
+func languageOf(text, tag string) *language {
+	all := allLanguages()
+	counts := make([]int, len(all))
+	best := 0
+	for i, l := range all {
+		if l.tag == tag {
+			return l
+		}
+		if l.tag == "en" && counts[best] == 0 {
+			best = i
+		}
+	}
+	seen := map[string][]int{}
+	for i, l := range all {
+		for _, f := range l.function {
+			seen[fold(f)] = append(seen[fold(f)], i)
+		}
+	}
+	for _, r := range rowsOf(text) {
+		for _, t := range r.tokens {
+			for _, i := range seen[t.fold] {
+				counts[i]++
+			}
+		}
+	}
+	for i := range all {
+		if counts[i] > counts[best] {
+			best = i
+		}
+	}
+	return all[best]
+}
+
+// readings gathers what a page says.
+type readings struct {
+	*page
+	list []Reading
+}
+
+// add takes in a reading that the tokens from to to say.
+func (r *readings) add(what, text string, from, to int, doubts ...finding.Finding) {
+	q := r.quote(from, to)
+	for i := range r.list {
+		if o := &r.list[i]; o.What == what && o.Text == text {
+			return
+		}
+	}
+	r.list = append(r.list, Reading{What: what, Text: text, Quote: q, Sure: len(doubts) == 0, Doubts: doubts})
+}
+
+// mostQuote is the most bytes of a quote.
+const mostQuote = 280
+
+// quote gives the bytes of the tokens from to to, as far as they stand in one place: where
+// lines of two columns lie between them, those of the last line.
+func (r *readings) quote(from, to int) Span {
+	first := to - 1
+	for first > from {
+		a, b := &r.places[first-1], &r.places[first]
+		if a.from > b.from || r.places[to-1].to-a.from > mostQuote || a.piece != b.piece && !r.adjoining(a, b) {
+			break
+		}
+		first--
+	}
+	return Span{r.places[first].from, r.places[to-1].to}
+}
+
+// adjoining reports whether nothing of the page stands between two tokens.
+func (r *readings) adjoining(a, b *place) bool {
+	for i := a.to; i < b.from; i++ {
+		switch r.text[i] {
+		case ' ', '\t', '\n', '\r', '-':
+		default:
+			return false
+		}
+	}
+	return true
+}
+
+// finished gives the readings in the order of the page, those that contradict each other
+// with a doubt.
+func (r *readings) finished() []Reading {
+	slices.SortStableFunc(r.list, func(a, b Reading) int { return a.Quote.From - b.Quote.From })
+	first := map[string]int{} // of each thing, the first reading
+	for i := range r.list {
+		a := &r.list[i]
+		if many(a.What) || a.Text == "" {
+			continue
+		}
+		key := a.What + " " + a.Model
+		n, twice := first[key]
+		if !twice {
+			first[key] = i
+			continue
+		}
+		b := &r.list[n]
+		differ(a, b)
+		differ(b, a)
+	}
+	return r.list
+}
+
+// differ says of a reading that another says something else.
+func differ(a, b *Reading) {
+	a.Sure = false
+	if len(a.Doubts) < 3 {
+		a.Doubts = append(a.Doubts, doubt("manual-says-both", "text", a.Text, "other", b.Text))
+	}
+}
+
+func doubt(code string, values ...string) finding.Finding {
+	return finding.Finding{Code: code, Where: "/text", Grade: finding.Doubt, Values: finding.Values(values...)}
+}
+
+// many reports whether a thing may have several answers.
+func many(what string) bool {
+	n := len(what)
+	return n > 7 && (what[n-7:] == ".grades" || what[n-6:] == ".marks" || n > 8 && what[n-8:] == ".service")
+}

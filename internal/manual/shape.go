@@ -1,0 +1,205 @@
+package manual
+
+import (
+	"strings"
+
+	"tidysump/internal/bolt"
+	"tidysump/internal/oil"
+)
+
+// findShapes takes what looks like amounts and is none: grades, marks, categories,
+// threads, references, part numbers, dates.
+func (p *page) findShapes() {
+	for i := 0; i < len(p.places); {
+		if p.places[i].taken {
+			i++
+			continue
+		}
+		n := p.gradeAt(i)
+		if n == 0 {
+			n = p.markAt(i)
+		}
+		if n == 0 {
+			n = p.threadAt(i)
+		}
+		if n == 0 {
+			n = p.referenceAt(i)
+		}
+		p.take(i, i+n)
+		i += max(n, 1)
+	}
+}
+
+func (p *page) at(i int) *place {
+	if i < 0 || i >= len(p.places) {
+		return &nowhere
+	}
+	return &p.places[i]
+}
+
+var nowhere = place{term: -1}
+
+// gradeAt reads a grade: "SAE 10W-40", "10W40", "SAE 30". It gives how many tokens it
+// takes; a grade that repeats the cold part of the last ("10W-30/40") is two.
+func (p *page) gradeAt(i int) int {
+	n := 0
+	sae := p.at(i).fold == "sae"
+	if sae {
+		n = 1
+		if p.at(i+n).text == ":" || p.at(i+n).text == "-" {
+			n++
+		}
+	}
+	first := p.at(i + n)
+	if first.kind != number || len(first.text) > 3 || i+n > 0 && first.gap == glued && p.at(i+n-1).kind == word {
+		return 0
+	}
+	w := p.at(i + n + 1)
+	if w.kind == word && w.fold == "w" && w.gap != wide {
+		text := first.text + "W"
+		k := n + 2
+		if s := p.at(i + k); (s.text == "-" || s.text == "/") && s.gap != wide {
+			k++
+		}
+		if hot := p.at(i + k); hot.kind == number && hot.gap != wide && (k > n+2 || hot.gap == glued || sae) {
+			if p.grade(i, i+k+1, text+"-"+hot.text) {
+				return k + 1
+			}
+		}
+		if sae && p.grade(i, i+n+2, text) {
+			return n + 2
+		}
+		return 0
+	}
+	if sae && p.grade(i, i+n+1, first.text) {
+		return n + 1
+	}
+	return 0
+}
+
+func (p *page) grade(from, to int, text string) bool {
+	g, ok := oil.ReadGrade(text)
+	if ok {
+		p.facts = append(p.facts, fact{kind: "grade", text: g.String(), from: from, to: to})
+	}
+	return ok
+}
+
+// markAt reads JASO marks and API categories with the name of their standard, and lists
+// of them.
+func (p *page) markAt(i int) int {
+	name := p.at(i).fold
+	kind := ""
+	switch {
+	case name == "jaso":
+		kind = "mark"
+	case name == "api":
+		kind = "service"
+	case name == "gl" && p.at(i).text == "GL":
+		kind = "service"
+	default:
+		return 0
+	}
+	n := 1
+	if name == "gl" {
+		n = 0
+	}
+	end := 0
+	for n < 16 {
+		t := p.at(i + n)
+		switch {
+		case t.kind == word && (t.fold == "t" || t.fold == "service" || t.fold == "api" || t.fold == "class" || t.fold == "category"), t.kind == number && t.gap == glued && p.at(i+n-1).fold == "t", t.kind == number && t.text == "903":
+			n++
+			continue
+		case t.kind == sign && strings.Contains(":/,-;", t.text), end > 0 && (p.senseAt(i+n, "join.or") || p.senseAt(i+n, "join.and")):
+			n++
+			continue
+		case t.kind == word:
+			text, size := t.text, 1
+			if d := p.at(i + n + 1); d.kind == number && d.gap == glued {
+				text, size = text+d.text, 2
+			} else if dash := p.at(i + n + 1); dash.text == "-" && p.at(i+n+2).kind == number && t.fold == "gl" {
+				text, size = text+"-"+p.at(i+n+2).text, 3
+			} else if d.kind == number && t.fold == "gl" && d.gap == blank {
+				text, size = text+"-"+d.text, 2
+			}
+			l := oil.ReadLabel(text)
+			switch {
+			case t.text != strings.ToUpper(t.text):
+			case kind == "mark" && len(l.Marks) == 1 && l.Unread == "":
+				p.facts = append(p.facts, fact{kind: kind, text: l.Marks[0], from: start(i, i+n, end), to: i + n + size})
+				end = n + size
+				n = end
+				continue
+			case kind == "service" && len(l.Service) == 1 && l.Unread == "":
+				p.facts = append(p.facts, fact{kind: kind, text: l.Service[0], from: start(i, i+n, end), to: i + n + size})
+				end = n + size
+				n = end
+				continue
+			}
+		}
+		break
+	}
+	return end
+}
+
+// start is where the first of a list begins: with its standard's name.
+func start(name, at, end int) int {
+	if end == 0 {
+		return name
+	}
+	return at
+}
+
+// threadAt reads a metric thread: "M12 x 1.5", "M 6".
+func (p *page) threadAt(i int) int {
+	t := p.at(i)
+	if t.text != "M" || p.at(i+1).kind != number || p.at(i+1).gap == wide || t.gap == glued && i > 0 && p.at(i-1).kind != sign {
+		return 0
+	}
+	text, n := "M"+p.at(i+1).text, 2
+	if x := p.at(i + 2); (x.fold == "x" || x.text == "×" || x.text == "*") && p.at(i+3).kind == number && x.gap != wide {
+		text, n = text+"x"+strings.Replace(p.at(i+3).text, ",", ".", 1), 4
+	}
+	if _, ok := bolt.ParseThread(text); !ok {
+		return 0
+	}
+	p.facts = append(p.facts, fact{kind: "thread", text: text, from: i, to: i + n})
+	return n
+}
+
+// referenceAt takes numbers that are none: pages, figures, part numbers, dates.
+func (p *page) referenceAt(i int) int {
+	t := p.at(i)
+	if t.kind == word {
+		if term := p.termAt(i); term != nil && term.from == i && (term.has("label.figure") || term.has("label.page")) && !term.has("number.1") {
+			n := term.to - i
+			if p.at(i+n).text == "." && p.at(i+n).gap == glued {
+				n++
+			}
+			if f := p.at(i + n); f.kind == number && f.gap != wide {
+				k := n + 1
+				for (p.at(i+k).text == "-" || p.at(i+k).text == ".") && p.at(i+k).gap == glued && p.at(i+k+1).kind == number && p.at(i+k+1).gap == glued {
+					k += 2
+				}
+				if u, _ := p.unitFrom(i + k); u == "" {
+					return k
+				}
+			}
+		}
+		return 0
+	}
+	if t.kind != number || i > 0 && t.gap == glued {
+		return 0
+	}
+	// Digits with two hyphens or more between them: a part number or a date.
+	n, hyphens := 1, 0
+	for p.at(i+n).gap == glued && p.at(i+n).text == "-" && p.at(i+n+1).gap == glued && p.at(i+n+1).kind != sign {
+		n += 2
+		hyphens++
+	}
+	if hyphens >= 2 {
+		return n
+	}
+	return 0
+}

@@ -1,0 +1,151 @@
+package manual
+
+import "strings"
+
+// What a token is.
+type kind uint8
+
+const (
+	word   kind = iota // letters
+	number             // digits, with the marks that stand between them
+	sign               // anything else, one at a time
+)
+
+// How far a token stands from the one before it.
+const (
+	glued = iota
+	blank // one blank
+	wide  // more blanks, a tab, a leader of dots: another cell of a table
+)
+
+// token is a piece of a text.
+type token struct {
+	kind     kind
+	gap      uint8
+	text     string // plain signs, letters as given
+	fold     string // as terms are compared
+	from, to int    // bytes of the text as given
+	col, end int    // where it stands in its line, in letters
+}
+
+// row is a line of a text.
+type row struct {
+	tokens []token
+	blank  bool // a blank line stands before it
+	number int
+}
+
+// rowsOf takes a text apart, line by line; empty lines go.
+func rowsOf(text string) []row {
+	list := lettersOf(text)
+	var rows []row
+	empty := false
+	for at, n := 0, 0; at < len(list); n++ {
+		end := at
+		for end < len(list) && list[end].r != '\n' {
+			end++
+		}
+		tokens := tokensOf(list[at:end])
+		if len(tokens) > 0 {
+			rows = append(rows, row{tokens, empty, n})
+		}
+		empty = len(tokens) == 0
+		at = end + 1
+	}
+	return rows
+}
+
+// tokensOf takes a line apart.
+func tokensOf(line []letter) []token {
+	var list []token
+	gap, col := uint8(blank), 0
+	for at := 0; at < len(line); {
+		r := line[at].r
+		n := 1
+		switch {
+		case r == ' ' || r == '\t':
+			for at+n < len(line) && (line[at+n].r == ' ' || line[at+n].r == '\t') {
+				n++
+			}
+			if gap == glued {
+				gap = blank
+			}
+			if n > 1 || r == '\t' {
+				gap = wide
+			}
+			at, col = at+n, col+n
+			continue
+		case leader(line[at:]) > 0:
+			n = leader(line[at:])
+			at, col, gap = at+n, col+n, wide
+			continue
+		}
+		t := token{kind: sign, gap: gap}
+		switch {
+		case isDigit(r):
+			t.kind = number
+			n = numberLength(line[at:])
+		case isLetter(r):
+			t.kind = word
+			for at+n < len(line) && isLetter(line[at+n].r) {
+				n++
+			}
+		}
+		var b strings.Builder
+		for _, l := range line[at : at+n] {
+			b.WriteRune(l.r)
+		}
+		t.text = b.String()
+		t.fold = fold(t.text)
+		t.from, t.to = line[at].from, line[at+n-1].to
+		t.col, t.end = col, col+n
+		list = append(list, t)
+		at, col, gap = at+n, col+n, glued
+	}
+	return list
+}
+
+// leader gives how many signs a leader has that begins here: three dots or more, with
+// blanks between them or without; dashes and low lines likewise.
+func leader(line []letter) int {
+	r := line[0].r
+	if !strings.ContainsRune(".·_-", r) {
+		return 0
+	}
+	count, n := 0, 0
+	for n < len(line) && (line[n].r == r || line[n].r == ' ') {
+		if line[n].r == r {
+			count++
+		} else if n > 0 && line[n-1].r == ' ' {
+			break
+		}
+		n++
+	}
+	if count < 3 || count == 3 && n < len(line) && isDigit(line[n].r) && line[n-1].r == r { // "10...12" is a range
+		return 0
+	}
+	return n
+}
+
+// numberLength gives how many letters a number has that begins here: digits, and marks
+// between two of them.
+func numberLength(line []letter) int {
+	n := 1
+	for n < len(line) {
+		r := line[n].r
+		next := n+1 < len(line) && isDigit(line[n+1].r)
+		if !isDigit(r) && !(next && (r == '.' || r == ',' || r == '\'' && digitsFrom(line[n+1:]) == 3)) {
+			break
+		}
+		n++
+	}
+	return n
+}
+
+func digitsFrom(line []letter) int {
+	n := 0
+	for n < len(line) && isDigit(line[n].r) {
+		n++
+	}
+	return n
+}

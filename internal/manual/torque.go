@@ -1,0 +1,170 @@
+package manual
+
+import "tidysump/internal/quantity"
+
+// torques gives every torque the part that it is of.
+func (r *readings) torques() {
+	last := -1 // the torque before, by its end
+	for i := range r.facts {
+		f := &r.facts[i]
+		if f.kind != string(quantity.Torque) {
+			continue
+		}
+		m, byContext := r.partFor(f, last)
+		last = f.to
+		if m == nil || m.foreign || m.part == "" {
+			continue
+		}
+		circuit := m.circuit
+		if m.gear {
+			circuit = r.gearOil()
+		}
+		if circuit == "" {
+			var foreign bool
+			circuit, foreign = r.circuitOfPart(m)
+			if foreign {
+				continue
+			}
+		}
+		what := "bolt." + m.bolt(circuit) + ".torque"
+		r.figure(what, f, m, byContext)
+	}
+}
+
+// figure adds a reading of an amount, with the doubts that it has.
+func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
+	doubts := append(f.doubts, r.witnesses(f)...)
+	if f.bound && what[:5] != "level" {
+		doubts = append(doubts, doubt("manual-is-bound", "text", f.text))
+	}
+	if byContext {
+		doubts = append(doubts, doubt("manual-by-context", "text", f.text))
+	}
+	from := f.from
+	if m != nil && m.from < from && r.places[m.from].sentence == r.places[from].sentence {
+		from = m.from
+	}
+	to := f.end()
+	if m != nil && m.to > to && r.places[m.from].sentence == r.places[f.from].sentence {
+		to = m.to
+	}
+	f.used = true
+	r.add(what, f.text, from, to, doubts...)
+}
+
+// end is where a fact ends with its twins.
+func (f *fact) end() int {
+	end := f.to
+	for i := range f.twins {
+		end = max(end, f.twins[i].to)
+	}
+	return end
+}
+
+// partFor finds the part that a figure is of: named before it in its sentence, but behind
+// the figure before it; else behind it in its clause; else the one that was spoken of
+// last below the same heading. byContext reports the last.
+func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
+	from, to := r.sentenceOf(f.from)
+	begin := max(from, last)
+	end := to
+	for k := f.end(); k < to; k++ {
+		if r.places[k].clause != r.places[f.end()-1].clause || r.places[k].taken && r.places[k].kind == number {
+			end = k
+			break
+		}
+	}
+	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose }
+	before, after := r.near(f.from, begin, end, named)
+	switch {
+	case before != nil && !before.loose:
+		return before, false
+	case after != nil && !after.loose && before == nil && !r.stray(begin, f.from):
+		return after, false
+	}
+	loose := before
+	if loose == nil {
+		loose = after
+	}
+	if before == nil && last > from { // the second figure of a sentence
+		if r.stray(last, f.from) {
+			return nil, false
+		}
+	}
+	if r.stray(begin, f.from) && loose == nil || loose != nil && r.strayAt(loose) {
+		return nil, false
+	}
+	return r.spokenOf(f.from, begin, named), loose == nil
+}
+
+// stray reports whether a word stands between two tokens that nobody here knows, and that
+// may name another thing.
+func (r *readings) stray(from, to int) bool {
+	for i := from; i < to; i++ {
+		if r.unknown(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// strayAt reports whether a bare "bolt" is of something that nobody here knows.
+func (r *readings) strayAt(m *mention) bool {
+	for i := max(m.from-2, 0); i < m.from; i++ {
+		if r.places[i].sentence == r.places[m.from].sentence && r.unknown(i) {
+			return true
+		}
+	}
+	for i := m.to; i < len(r.places) && i < m.to+4 && r.places[i].sentence == r.places[m.from].sentence; i++ {
+		if r.places[i].fold == "of" || r.places[i].kind == word && r.words.function[r.places[i].fold] {
+			continue
+		}
+		return r.unknown(i) && i > m.to
+	}
+	return false
+}
+
+// spokenOf gives the part that was spoken of last before a token, below the same heading.
+func (r *readings) spokenOf(at, before int, named func(*mention) bool) *mention {
+	s := r.sections[r.places[at].section]
+	for n := r.mentionFrom(before) - 1; n >= 0 && r.mentions[n].from >= s.from; n-- {
+		m := &r.mentions[n]
+		if named(m) && !m.loose {
+			return m
+		}
+	}
+	return nil
+}
+
+// circuitOfPart says whose a plug is that does not say it: of the oil that was spoken of
+// before it in its sentence or below its heading.
+func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
+	if m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" || m.part == "tank-drain" {
+		return "engine", false
+	}
+	from, _ := r.sentenceOf(m.from)
+	for n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= from; n-- {
+		o := &r.mentions[n]
+		if o.part == "" && !o.foreign && (o.circuit != "" || o.gear) && r.clauseIsLabel(o, m) {
+			if o.gear {
+				return r.gearOil(), false
+			}
+			return o.circuit, false
+		}
+	}
+	circuit, foreign = r.headCircuit(m.from)
+	if circuit == "" && !foreign {
+		circuit = "engine"
+	}
+	return circuit, foreign
+}
+
+// clauseIsLabel reports whether a mention stands before a colon, and the other behind it.
+func (r *readings) clauseIsLabel(label, m *mention) bool {
+	for i := label.to; i < m.from; i++ {
+		if r.places[i].text == ":" {
+			return true
+		}
+	}
+	return r.places[label.from].clause == r.places[m.from].clause
+}

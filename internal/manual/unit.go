@@ -1,0 +1,49 @@
+package manual
+
+import (
+	"strings"
+
+	"tidysump/internal/quantity"
+)
+
+// mostUnit is how many tokens a unit may take: "lbf - ft", "U.S. fl. oz.".
+const mostUnit = 8
+
+// unitAt reads a unit in symbols that stands at a token: its id as the program has it,
+// and how many tokens it takes; 0 for none. The longest counts.
+func unitAt(tokens []token, at int) (id string, length int) {
+	text := ""
+	for n := 0; n < mostUnit && at+n < len(tokens); n++ {
+		t := &tokens[at+n]
+		if n == 0 && t.kind == sign && !strings.Contains("°\"%'", t.text) || n > 0 && t.gap == wide || t.kind == number && n == 0 {
+			break
+		}
+		if t.kind == sign && !strings.Contains("°\".-·*×/²³", t.text) {
+			break
+		}
+		if t.kind == number && (t.gap != glued || len(t.text) > 1) {
+			break
+		}
+		text += strings.ToLower(t.text)
+		if t.kind == sign && strings.Contains(".-·*×/", t.text) {
+			continue
+		}
+		if at+n+1 < len(tokens) && tokens[at+n+1].gap == glued && tokens[at+n+1].kind != sign && tokens[at+n].kind == word {
+			if !(tokens[at+n+1].kind == number && (tokens[at+n+1].text == "2" || tokens[at+n+1].text == "3")) {
+				continue
+			}
+		}
+		if unit := unitOf(text); unit != "" {
+			id, length = unit, n+1
+		}
+	}
+	return id, length
+}
+
+// unitOf gives the unit that a short text spells.
+func unitOf(text string) string {
+	if len(text) > 20 {
+		return ""
+	}
+	return quantity.UnitOf(text)
+}

@@ -1,0 +1,405 @@
+package manual
+
+import (
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
+
+// roles of an amount of oil, the most telling first: where two stand at one figure, the
+// first of them is meant ("oil change, with filter").
+var volumeRoles = [...]string{"amount.band", "amount.oil-only", "amount.with-filter", "amount.dry", "amount.change", "amount.capacity"}
+
+// volumes gives every volume the oil that it is of, and what of it.
+func (r *readings) volumes() {
+	heads := r.columnRoles()
+	var plain []*volume // at a change, without a word on the filter
+	var told []*volume
+	last := -1
+	for i := range r.facts {
+		f := &r.facts[i]
+		if f.kind != string(quantity.Volume) {
+			continue
+		}
+		v := &volume{f: f}
+		r.placeVolume(v, last, heads)
+		last = f.to
+		switch {
+		case v.what == "":
+			continue
+		case v.circuit == "engine" && (v.what == "amount.change" || v.what == "amount.capacity"):
+			plain = append(plain, v)
+		default:
+			told = append(told, v)
+		}
+	}
+	r.pairs(plain, told)
+	for _, v := range told {
+		r.volume(v)
+	}
+	for _, v := range plain {
+		r.volume(v)
+	}
+}
+
+// volume is one with its role.
+type volume struct {
+	f           *fact
+	circuit     string
+	what        string // a sense
+	from, to    int    // tokens that say it
+	doubts      []finding.Finding
+	displacment bool
+}
+
+// placeVolume finds what a volume is of.
+func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
+	f := v.f
+	from, to := r.sentenceOf(f.from)
+	begin := max(from, last)
+	v.from, v.to = f.from, f.end()
+	next := to
+	for k := f.end(); k < to; k++ {
+		if r.places[k].taken && r.places[k].kind == number && r.factAt(k) != nil && r.factAt(k).kind == f.kind {
+			next = k
+			break
+		}
+	}
+	left, lt := r.roleIn(begin, f.from)
+	right, rt := r.roleIn(f.end(), next)
+	rowHead := r.roleOfColumn(heads, f)
+	switch {
+	case rowHead != "":
+		v.what = rowHead
+	case left == "" && right == "":
+	case right == "" || left != "" && !(rank(right) < rank(left) && r.places[rt.from].clause == r.places[f.end()-1].clause && rank(left) >= 4):
+		v.what = left
+		v.from = min(v.from, lt.from)
+	default:
+		v.what = right
+		v.to = max(v.to, rt.to)
+	}
+	// Whose oil.
+	isOil := func(m *mention) bool { return m.foreign || m.circuit != "" || m.gear }
+	before, after := r.near(f.from, begin, next, isOil)
+	if before == nil && begin > from { // the second of a sentence is of the same oil
+		before, _ = r.near(f.from, from, f.from, isOil)
+	}
+	if v.what == "" && r.displacement(v, begin) {
+		return
+	}
+	switch {
+	case before != nil:
+		r.of(v, before)
+	case after != nil && r.places[after.from].clause == r.places[f.end()-1].clause:
+		r.of(v, after)
+	default:
+		if v.what == "" && r.stray(begin, f.from) && !r.oilIn(begin, f.from) {
+			return
+		}
+		circuit, foreign, named := r.circuitAt(from)
+		if head, other := r.headCircuit(f.from); head != "" || other {
+			if r.places[f.from].section == r.sectionOfMention(from) && named && !foreign {
+				// what was said below the heading is nearer
+			} else {
+				circuit, foreign, named = head, other, true
+			}
+		}
+		if foreign {
+			v.what = ""
+			return
+		}
+		v.circuit = circuit
+		if !named && !r.oilIn(0, len(r.places)) {
+			v.what = ""
+			return
+		}
+	}
+	if v.circuit == "" {
+		v.what = ""
+		return
+	}
+	if v.what == "" {
+		// A figure beside the oil's name, without another word, is what it holds.
+		if before != nil || r.oilIn(begin, f.from) {
+			v.what = "amount.capacity"
+		}
+	}
+}
+
+func (r *readings) sectionOfMention(at int) int {
+	n := r.mentionFrom(at) - 1
+	if n < 0 {
+		return -1
+	}
+	return r.places[r.mentions[n].from].section
+}
+
+// of gives a volume the oil of a mention.
+func (r *readings) of(v *volume, m *mention) {
+	switch {
+	case m.foreign:
+		v.what, v.circuit = "", ""
+		return
+	case m.gear:
+		v.circuit = r.gearOil()
+	default:
+		v.circuit = m.circuit
+	}
+	if m.from < v.from && r.places[m.from].sentence == r.places[v.from].sentence {
+		v.from = m.from
+	}
+}
+
+// oilIn reports whether oil is spoken of between two tokens.
+func (r *readings) oilIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if t := r.termAt(i); t != nil {
+			if _, is := t.begin("oil."); is {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// roleIn gives the most telling role of an amount between two tokens.
+func (r *readings) roleIn(from, to int) (role string, at *term) {
+	best := len(volumeRoles)
+	for i := from; i < to; i++ {
+		t := r.termAt(i)
+		if t == nil {
+			continue
+		}
+		for n, s := range volumeRoles[:best] {
+			if t.has(s) {
+				best, role, at = n, s, t
+				break
+			}
+		}
+		if best > 2 && t.from == i && r.filterNear(t.to) {
+			switch {
+			case t.has("without"):
+				best, role, at = 1, "amount.oil-only", t
+			case t.has("with"):
+				best, role, at = 2, "amount.with-filter", t
+			}
+		}
+		i = t.to - 1
+	}
+	return role, at
+}
+
+// filterNear reports whether what stands behind "with" may be the filter: a filter, or
+// nothing, where the sentence speaks of one.
+func (r *readings) filterNear(at int) bool {
+	if at >= len(r.places) {
+		return true
+	}
+	_, to := r.sentenceOf(at - 1)
+	for i := at; i < to; i++ {
+		t := r.termAt(i)
+		if t != nil {
+			if _, is := t.begin("part.filter"); is {
+				return true
+			}
+			if t.has("amount.oil-only") || t.has("amount.with-filter") {
+				return true
+			}
+		}
+		if i == at && r.unknown(i) {
+			return false
+		}
+	}
+	from, _ := r.sentenceOf(at - 1)
+	for i := from; i < at; i++ {
+		if t := r.termAt(i); t != nil {
+			if _, is := t.begin("part.filter"); is || t.has("amount.with-filter") || t.has("amount.oil-only") {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func rank(role string) int {
+	for n, s := range volumeRoles {
+		if s == role {
+			return n
+		}
+	}
+	return len(volumeRoles)
+}
+
+// displacement tells whether a volume is what the engine displaces, and reads it so.
+func (r *readings) displacement(v *volume, begin int) bool {
+	f := v.f
+	if f.unit != "mL" && f.unit != "cu in" || f.low < 0.04 || f.low > 3 {
+		return false
+	}
+	for i := begin; i < f.from; i++ {
+		if r.senseAt(i, "label.displacement") {
+			r.add("displacement", f.text, r.termAt(i).from, f.end(), r.witnesses(f)...)
+			f.used = true
+			return true
+		}
+	}
+	return false
+}
+
+// factAt gives the fact that a token is of.
+func (p *page) factAt(i int) *fact {
+	if p.byToken == nil {
+		p.byToken = map[int]int{}
+		for n := range p.facts {
+			for k := p.facts[n].from; k < p.facts[n].end(); k++ {
+				p.byToken[k] = n
+			}
+		}
+	}
+	if n, ok := p.byToken[i]; ok {
+		return &p.facts[n]
+	}
+	return nil
+}
+
+// columnRole is what the head of a table's column says of the amounts below it.
+type columnRole struct {
+	piece    int
+	col, end int
+	role     string
+}
+
+// columnRoles finds the heads of columns of amounts: lines without figures that name two
+// roles or more.
+func (r *readings) columnRoles() (list []columnRole) {
+	for n := range r.pieces {
+		from, to := r.pieceTokens(n)
+		first := len(list)
+		for i := from; i < to; i++ {
+			if r.places[i].kind == number && r.places[i].taken {
+				list = list[:first]
+				break
+			}
+			t := r.termAt(i)
+			if t == nil || t.from != i {
+				continue
+			}
+			for _, s := range volumeRoles[1:5] {
+				if t.has(s) {
+					list = append(list, columnRole{n, r.places[t.from].col, r.places[min(t.to, to)-1].end, s})
+					break
+				}
+			}
+		}
+		if len(list)-first == 1 {
+			list = list[:first]
+		}
+	}
+	return list
+}
+
+// roleOfColumn gives the role that the head over an amount says.
+func (r *readings) roleOfColumn(heads []columnRole, f *fact) string {
+	t := &r.places[f.from]
+	if t.gap != wide {
+		return ""
+	}
+	piece := -1
+	for n := len(heads) - 1; n >= 0; n-- {
+		if heads[n].piece < t.piece && r.places[r.starts[heads[n].piece]].section == t.section || heads[n].piece < t.piece && r.pieces[heads[n].piece].heading && r.places[r.starts[heads[n].piece]].section == t.section {
+			piece = heads[n].piece
+			break
+		}
+	}
+	if piece < 0 {
+		return ""
+	}
+	best, apart := "", 1<<20
+	for _, h := range heads {
+		if h.piece != piece {
+			continue
+		}
+		d := min(abs(h.col-t.col), abs((h.col+h.end)/2-(t.col+r.places[f.to-1].end)/2))
+		if d < apart {
+			best, apart = h.role, d
+		}
+	}
+	return best
+}
+
+// pairs settles what an amount is that says nothing of the filter: beside one that says
+// "without" it is the one with, and the other way round.
+func (r *readings) pairs(plain, told []*volume) {
+	for _, v := range plain {
+		var with, only *volume
+		for _, o := range told {
+			if o.circuit == "engine" {
+				switch o.what {
+				case "amount.with-filter":
+					with = o
+				case "amount.oil-only":
+					only = o
+				}
+			}
+		}
+		switch {
+		case only != nil && with == nil && v.f.low > only.f.low:
+			v.what = "amount.with-filter"
+		case v.what == "amount.capacity" && only == nil && with == nil && r.mentionsFilter():
+			v.doubts = append(v.doubts, doubt("manual-filter-open", "text", v.f.text))
+		case only != nil && v.f.text == only.f.text:
+			v.what = ""
+		case v.what == "amount.capacity" && with != nil && only == nil && v.f.low > with.f.low:
+			v.what = "amount.dry"
+			v.doubts = append(v.doubts, doubt("manual-by-context", "text", v.f.text))
+		}
+	}
+}
+
+func (r *readings) mentionsFilter() bool {
+	for i := range r.mentions {
+		if r.mentions[i].part == "filter" && !r.mentions[i].foreign {
+			return true
+		}
+	}
+	return false
+}
+
+// volume adds the reading of a volume.
+func (r *readings) volume(v *volume) {
+	what := "oil." + v.circuit + "."
+	switch {
+	case v.what == "":
+		return
+	case v.what == "amount.band":
+		if what = "level.band"; v.circuit != "engine" {
+			what = "level." + v.circuit + ".band"
+		}
+	case v.what == "amount.dry":
+		what += "dry"
+	case v.circuit != "engine":
+		what += "volume"
+	case v.what == "amount.with-filter":
+		what += "with-filter"
+	default:
+		what += "oil-only"
+	}
+	f := v.f
+	v.doubts = append(v.doubts, r.witnesses(f)...)
+	if f.bound && v.what != "amount.band" {
+		v.doubts = append(v.doubts, doubt("manual-is-bound", "text", f.text))
+	}
+	if f.low > mostOil(v.circuit) || f.low <= 0 {
+		v.doubts = append(v.doubts, doubt("manual-not-believable", "text", f.text))
+	}
+	f.used = true
+	r.add(what, f.text, v.from, v.to, v.doubts...)
+}
+
+// mostOil is the most of an oil in litres that is believed of a motorcycle. From memory.
+func mostOil(circuit string) float64 {
+	if circuit == "engine" {
+		return 6.5
+	}
+	return 2.5
+}
