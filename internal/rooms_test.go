@@ -48,11 +48,11 @@ var rooms = []struct {
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	{"internal/find", "finding wire quantity card shown roadside plan"},
 	// What a manual's page says.
-	{"internal/manual", "finding wire quantity oil bolt"},
+	{"internal/manual", "finding quantity oil bolt"},
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity oil csv calendar due fault card place garage roadside plan find job outlook visit calc books changes"},
+	{"internal/core", "finding date wire ledger quantity oil csv calendar due fault card place garage roadside plan manual find job outlook visit calc books changes"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

@@ -61,6 +61,7 @@ func planWords(t *testing.T) []family {
 	for name, nth := range map[string]int{"add": 0, "fault": 1, "Fault": 1, "unasked": 1, "refuse": 1, "Refusal": 0, "refusal": 0} {
 		codes = append(codes, arguments(program, name, nth)...)
 	}
+	codes = append(codes, arguments(goSources(t, "internal/manual"), "doubt", 0)...)
 	codes = append(codes, arguments(goSources(t, "internal/core"), "failed", 0)...)
 	codes = append(codes, arguments(goSources(t, "internal/card"), "add", 1)...)
 	codes = append(codes, arguments(goSources(t, "internal/card"), "needs", 1)...)

@@ -77,6 +77,9 @@ func coreFolders(t *testing.T) []string {
 // No sentence stands in what the core is made of.
 func TestSentences_NoneInTheCore(t *testing.T) {
 	for _, text := range literals(goSources(t, coreFolders(t)...)) {
+		if _, terms, _ := strings.Cut(text, "\t"); strings.HasSuffix(text, "\n") && terms != "" {
+			continue // a row of the terms of the trade
+		}
 		if _, isUnit := quantity.Find(text); !isUnit && threeUp.MatchString(text) {
 			t.Errorf("the sentence %q", text)
 		}

@@ -57,7 +57,7 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 	if m.from < from && r.places[m.from].sentence == r.places[from].sentence {
 		from = m.from
 	}
-	r.add("bolt."+part+"."+member, text, from, f.to)
+	r.say("bolt."+part+"."+member, text, from, f.to)
 }
 
 // toolAt reports whether a length stands beside a key or a head.
@@ -161,7 +161,7 @@ func (r *readings) counts() {
 		for i := from; i < to; i++ {
 			v, next, ok := r.countAt(i, m)
 			if ok && v.v >= 1 && v.v <= 12 && v.step == 1 && !v.fraction {
-				r.add("bolt.filter-cover.count", v.text1(), min(m.from, i), max(m.to, next))
+				r.say("bolt.filter-cover.count", v.text1(), min(m.from, i), max(m.to, next))
 				break
 			}
 		}

@@ -18,9 +18,9 @@ func (r *readings) filters() {
 		}
 		switch {
 		case m != nil && !m.foreign:
-			r.add(m.part+".every", every, min(m.from, t.from), max(m.to, t.to))
+			r.say(m.part+".every", every, min(m.from, t.from), max(m.to, t.to))
 		case m == nil && r.about(from, to, "amount.with-filter"):
-			r.add("filter.every", every, t.from, t.to)
+			r.say("filter.every", every, t.from, t.to)
 		}
 	}
 }
@@ -37,7 +37,7 @@ func (r *readings) filterKind() {
 		return nil
 	}
 	if t := find("part.filter-spin-on"); t != nil {
-		r.add("filter.kind", "spin-on", t.from, t.to)
+		r.say("filter.kind", "spin-on", t.from, t.to)
 		return
 	}
 	for i := range r.list {
@@ -46,18 +46,18 @@ func (r *readings) filterKind() {
 			for k := range r.places {
 				if r.places[k].from >= q.From {
 					from, _ := r.sentenceOf(k)
-					r.add("filter.kind", "spin-on", from, r.tokenEnd(q.To))
+					r.say("filter.kind", "spin-on", from, r.tokenEnd(q.To))
 					return
 				}
 			}
 		}
 	}
 	if t := find("part.filter-centrifugal"); t != nil {
-		r.add("filter.kind", "centrifugal", t.from, t.to)
+		r.say("filter.kind", "centrifugal", t.from, t.to)
 		return
 	}
 	if t := find("part.filter-element"); t != nil {
-		r.add("filter.kind", "cartridge", t.from, t.to)
+		r.say("filter.kind", "cartridge", t.from, t.to)
 	}
 }
 

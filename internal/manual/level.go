@@ -111,26 +111,26 @@ func (r *readings) levelWords(from, to int) {
 			prefix += circuit + "."
 		}
 		if d, ok := t.begin("device."); ok && devices[d] != "" {
-			r.add(prefix+"device", devices[d], t.from, t.to)
+			r.say(prefix+"device", devices[d], t.from, t.to)
 		}
 		if s, ok := t.begin("state."); ok && !r.denied(i) {
-			r.addOnce(prefix+"state", s, t.from, t.to)
+			r.sayOnce(prefix+"state", s, t.from, t.to)
 		}
 		if s, ok := t.begin("stance."); ok && !r.denied(i) {
-			r.addOnce(prefix+"stance", s, t.from, t.to)
+			r.sayOnce(prefix+"stance", s, t.from, t.to)
 		}
 		i = t.to - 1
 	}
 }
 
-// addOnce adds a reading unless the page has said something of that before.
-func (r *readings) addOnce(what, text string, from, to int) {
+// sayOnce adds a reading unless the page has said something of that before.
+func (r *readings) sayOnce(what, text string, from, to int) {
 	for i := range r.list {
 		if r.list[i].What == what {
 			return
 		}
 	}
-	r.add(what, text, from, to)
+	r.say(what, text, from, to)
 }
 
 // denied reports whether "not" stands before a token.
@@ -176,11 +176,11 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 	}
 	switch {
 	case level && role != "":
-		r.add(prefix+role, f.text, at, end)
+		r.say(prefix+role, f.text, at, end)
 	case level:
-		r.add(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
+		r.say(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
 	case role == "run" && r.warmSection(f.from, from, to):
-		r.add("warm.time", f.text, at, f.to)
+		r.say("warm.time", f.text, at, f.to)
 	}
 }
 
@@ -202,6 +202,6 @@ func (r *readings) warmth(f *fact, from, to int) {
 		}
 	}
 	if warm {
-		r.add("warm.target", f.text, f.from, f.end(), r.witnesses(f)...)
+		r.say("warm.target", f.text, f.from, f.end(), r.witnesses(f)...)
 	}
 }

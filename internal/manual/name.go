@@ -15,7 +15,7 @@ func (r *readings) names() {
 			continue
 		}
 		if c, ok := t.begin("cooling."); ok {
-			r.addOnce("cooling", c, t.from, t.to)
+			r.sayOnce("cooling", c, t.from, t.to)
 		}
 		if t.has("label.year") {
 			r.years(t)
@@ -75,8 +75,8 @@ func (r *readings) named(from, to int) bool {
 	if !numbered && unknown < 2 {
 		return false
 	}
-	r.add("make", r.cased(from, from+1), from, from+1)
-	r.add("model", r.cased(from+1, to), from+1, to)
+	r.say("make", r.cased(from, from+1), from, from+1)
+	r.say("model", r.cased(from+1, to), from+1, to)
 	return true
 }
 
@@ -119,7 +119,7 @@ func (r *readings) years(t *term) {
 			text, end = text+r.places[next].text, next+1
 		}
 	}
-	r.addOnce("years", text, t.from, end)
+	r.sayOnce("years", text, t.from, end)
 }
 
 func (r *readings) isYear(i int) bool {

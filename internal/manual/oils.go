@@ -28,7 +28,7 @@ func (r *readings) oils() {
 			if from > 0 && r.places[from-1].fold == "sae" {
 				from--
 			}
-			r.add("oil."+c+"."+kind, f.text, from, f.to)
+			r.say("oil."+c+"."+kind, f.text, from, f.to)
 		}
 	}
 }

@@ -53,30 +53,51 @@ func Read(text string, tag string) Page {
 	return Page{Readings: r.finished(), Language: p.words.language}
 }
 
-// languageOf tells the language of a text by its small words.
+// languageOf tells the language of a text by its small words, and where there are few, as
+// in a table, by the terms of the trade that stand in it.
 func languageOf(text, tag string) *language {
 	all := allLanguages()
-	counts := make([]int, len(all))
-	best := 0
+	seen := map[string][]int{}
 	for i, l := range all {
 		if l.tag == tag {
 			return l
 		}
-		if l.tag == "en" && counts[best] == 0 {
-			best = i
-		}
-	}
-	seen := map[string][]int{}
-	for i, l := range all {
 		for _, f := range l.function {
 			seen[fold(f)] = append(seen[fold(f)], i)
 		}
 	}
+	counts := make([]int, len(all))
+	var tokens []token
 	for _, r := range rowsOf(text) {
 		for _, t := range r.tokens {
 			for _, i := range seen[t.fold] {
 				counts[i]++
 			}
+		}
+		tokens = append(tokens, r.tokens...)
+	}
+	best, second := 0, 0
+	for i := range all {
+		if counts[i] > counts[best] {
+			best = i
+		}
+	}
+	for i := range all {
+		if i != best {
+			second = max(second, counts[i])
+		}
+	}
+	if counts[best] >= 8 && counts[best] >= 2*second {
+		return all[best]
+	}
+	for i, l := range all {
+		d := l.dictionary()
+		for at := 0; at < min(len(tokens), mostForLanguage); {
+			e, n := d.match(tokens, at)
+			if e != nil && tokens[at].kind == word && len(tokens[at].fold) > 2 {
+				counts[i] += n
+			}
+			at += max(n, 1)
 		}
 	}
 	for i := range all {
@@ -87,14 +108,17 @@ func languageOf(text, tag string) *language {
 	return all[best]
 }
 
+// mostForLanguage is how many tokens are looked at for a page's language.
+const mostForLanguage = 500
+
 // readings gathers what a page says.
 type readings struct {
 	*page
 	list []Reading
 }
 
-// add takes in a reading that the tokens from to to say.
-func (r *readings) add(what, text string, from, to int, doubts ...finding.Finding) {
+// say takes in a reading that the tokens from to to say.
+func (r *readings) say(what, text string, from, to int, doubts ...finding.Finding) {
 	q := r.quote(from, to)
 	for i := range r.list {
 		if o := &r.list[i]; o.What == what && o.Text == text {

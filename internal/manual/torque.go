@@ -49,7 +49,7 @@ func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 		to = m.to
 	}
 	f.used = true
-	r.add(what, f.text, from, to, doubts...)
+	r.say(what, f.text, from, to, doubts...)
 }
 
 // end is where a fact ends with its twins.

@@ -238,7 +238,7 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	}
 	for i := begin; i < f.from; i++ {
 		if r.senseAt(i, "label.displacement") {
-			r.add("displacement", f.text, r.termAt(i).from, f.end(), r.witnesses(f)...)
+			r.say("displacement", f.text, r.termAt(i).from, f.end(), r.witnesses(f)...)
 			f.used = true
 			return true
 		}
@@ -393,7 +393,7 @@ func (r *readings) volume(v *volume) {
 		v.doubts = append(v.doubts, doubt("manual-not-believable", "text", f.text))
 	}
 	f.used = true
-	r.add(what, f.text, v.from, v.to, v.doubts...)
+	r.say(what, f.text, v.from, v.to, v.doubts...)
 }
 
 // mostOil is the most of an oil in litres that is believed of a motorcycle. From memory.

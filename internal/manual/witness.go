@@ -10,8 +10,7 @@ import (
 func (p *page) witnesses(f *fact) (list []finding.Finding) {
 	for i := range f.twins {
 		if t := &f.twins[i]; !f.agrees(t) {
-			code := "manual-units-differ"
-			list = append(list, doubt(code, "text", f.text, "other", t.text))
+			list = append(list, doubt("manual-units-differ", "text", f.text, "other", t.text))
 		}
 	}
 	return list

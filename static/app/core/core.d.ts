@@ -30,6 +30,7 @@ export interface Ops {
   'old-oil': { in: OldOilInput; out: OldOilAnswer };
   plan: { in: PlanInput; out: Plan };
   'read-entry': { in: EntryInput; out: EntryAnswer };
+  'read-page': { in: ManualInput; out: ManualAnswer };
   replay: { in: ReplayInput; out: State };
   roadside: { in: RoadsideInput; out: RoadsideAnswer };
   shelf: { in: ShelfInput; out: ShelfAnswer };
@@ -2018,6 +2019,53 @@ export interface EntryAnswer {
   notes?: Finding[];
 }
 
+/** ManualInput is the text of a manual's page. */
+export interface ManualInput {
+  text: string;
+  language?: string | null;
+  model?: string | null;
+  card?: Card | null;
+  say?: CoreSaid[] | null;
+}
+
+/** CoreSaid is what a person says that a piece of the text is. */
+export interface CoreSaid {
+  what: string;
+  quote: PlaceSpan;
+}
+
+/** PlaceSpan is a piece of a page's text: bytes of its UTF-8, To not included. */
+export interface PlaceSpan {
+  from?: Bytes;
+  to?: Bytes;
+}
+
+/** ManualAnswer is what was read. */
+export interface ManualAnswer {
+  readings?: ManualReading[];
+  language?: string;
+  models?: string[];
+  page?: string;
+  layout?: ManualLayout;
+}
+
+/** ManualReading is one reading of it. */
+export interface ManualReading {
+  what?: string;
+  at?: string;
+  text?: string;
+  quote: PlaceSpan;
+  sure?: string;
+  doubts?: Finding[];
+  model?: string;
+}
+
+/** ManualLayout is how the bike keeps its oil, as far as the page tells. */
+export interface ManualLayout {
+  word?: string;
+  sure?: string;
+}
+
 /** State is where a job stands: a replay of its events over its plan. */
 export interface State {
   phase: Phase;
@@ -2666,12 +2714,6 @@ export interface Reading {
   over?: boolean | null;
 }
 
-/** PlaceSpan is a piece of a page's text: bytes of its UTF-8, To not included. */
-export interface PlaceSpan {
-  from?: Bytes | null;
-  to?: Bytes | null;
-}
-
 /** TakeAnswer is the card with the readings, and what it still lacks. */
 export interface TakeAnswer {
   card: Card;
@@ -2775,7 +2817,7 @@ export interface VisitAnswer {
   /** time of the first fact; empty while nothing was told */
   arrived?: string;
   /** what holds of what was told at arrival, in the order of Asks */
-  said?: Said[];
+  said?: VisitSaid[];
   found?: VisitFound[];
   troubles?: Snag[];
   /** ids of the troubles that nobody has decided on, as long as the bike is here */
@@ -2813,8 +2855,8 @@ export interface VisitAnswer {
   others?: Question[];
 }
 
-/** Said is what was told of one thing at arrival, and holds. */
-export interface Said {
+/** VisitSaid is what was told of one thing at arrival, and holds. */
+export interface VisitSaid {
   /** of the question */
   name: string;
   /** of the fact */

@@ -1,0 +1,115 @@
+package core
+
+import (
+	"tidysump/internal/card"
+	"tidysump/internal/finding"
+	"tidysump/internal/manual"
+	"tidysump/internal/place"
+	"tidysump/internal/wire"
+)
+
+// manualInput is the text of a manual's page.
+type manualInput struct {
+	text, language, model string
+	card                  *card.Card
+	say                   []said
+}
+
+func (i *manualInput) Members(m *wire.Members) {
+	m.LongString("text", &i.text, wire.Required)
+	m.String("language", &i.language)
+	m.String("model", &i.model)
+	wire.Optional(m, "card", &i.card)
+	wire.List(m, "say", &i.say)
+}
+
+// said is what a person says that a piece of the text is.
+type said struct {
+	what  string
+	quote place.Span
+}
+
+func (s *said) Members(m *wire.Members) {
+	m.String("what", &s.what, wire.Required)
+	m.Object("quote", &s.quote, wire.Required)
+}
+
+// manualAnswer is what was read.
+type manualAnswer struct {
+	readings       []manualReading
+	language, page string
+	models         []string
+	layout         *manualLayout
+}
+
+func (a *manualAnswer) Members(m *wire.Members) {
+	wire.List(m, "readings", &a.readings)
+	m.String("language", &a.language)
+	wire.Texts(m, "models", &a.models)
+	m.String("page", &a.page)
+	wire.Optional(m, "layout", &a.layout)
+}
+
+// manualLayout is how the bike keeps its oil, as far as the page tells.
+type manualLayout struct{ word, sure string }
+
+func (l *manualLayout) Members(m *wire.Members) {
+	m.String("word", &l.word)
+	m.String("sure", &l.sure)
+}
+
+// sureWord says whether what was read is sure.
+func sureWord(sure bool) string {
+	if sure {
+		return "yes"
+	}
+	return "ask"
+}
+
+// manualReading is one reading of it.
+type manualReading struct {
+	manual.Reading
+	at   string
+	sure string
+}
+
+func (r *manualReading) Members(m *wire.Members) {
+	m.String("what", &r.What)
+	m.String("at", &r.at)
+	m.String("text", &r.Text)
+	quote := place.Span(r.Quote)
+	m.Object("quote", &quote)
+	m.String("sure", &r.sure)
+	wire.Findings(m, "doubts", &r.Doubts)
+	m.String("model", &r.Model)
+}
+
+// readManual reads the text of a manual's page.
+func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.Finding) {
+	p := manual.Read(i.text, i.language)
+	a := &manualAnswer{language: p.Language, models: p.Models, page: p.Number}
+	var list []place.Reading
+	for _, r := range p.Readings {
+		if i.model != "" && r.Model != "" && r.Model != i.model {
+			continue
+		}
+		a.readings = append(a.readings, manualReading{Reading: r})
+		list = append(list, place.Reading{What: r.What, Text: r.Text, Quote: place.Span(r.Quote), Model: r.Model})
+	}
+	doubts := place.Doubts(i.card, list)
+	for n := range a.readings {
+		r := &a.readings[n]
+		if r.Text != "" {
+			r.Doubts = append(r.Doubts, doubts[n]...)
+		}
+		r.sure = sureWord(len(r.Doubts) == 0)
+		if i.card != nil {
+			r.at = place.Of(i.card, r.What)
+		}
+	}
+	if len(list) > 0 {
+		l := place.LayoutOf(list, place.Hints{})
+		a.layout = &manualLayout{string(l.Word), sureWord(l.Sure)}
+	}
+	return a, nil
+}
