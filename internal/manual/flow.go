@@ -6,8 +6,8 @@ import "strings"
 type place struct {
 	token
 	piece, item, sentence, clause int
-	section                       int // index of sections
-	term                          int // index of terms, -1 for none
+	section                       int  // index of sections
+	term                          int  // index of terms, -1 for none
 	taken                         bool // a shape or an amount has it
 }
 
@@ -29,7 +29,7 @@ type page struct {
 	facts    []fact
 	mentions []mention
 	heads    []head
-	starts   []int // the first token of each piece
+	starts   []int       // the first token of each piece
 	byToken  map[int]int // of each token, the fact it is of
 }
 
