@@ -99,9 +99,7 @@ types:
 
 # The terms of the trade, from specs/terms, as the core has them linked in.
 terms:
-	mkdir -p build
-	go run ./internal/terms > build/terms_table.go
-	mv build/terms_table.go internal/manual/
+	go run ./internal/terms
 
 # build/tidysump: the one file to run, with the built site inside.
 build: site
