@@ -21,33 +21,35 @@ type printing struct {
 	comma   bool // 1,000 km and not 1000 km
 }
 
-// entry is a row that a page may have: what it says, and the words for it.
+// entry is a row that a page may have: what it says, the words for it, and between
+// which figures it lies: newton metres, or tenths of a litre.
 type entry struct {
-	what   string // "" for a place of another job
-	labels []string
+	what      string // "" for a place of another job
+	low, high int
+	labels    []string
 }
 
 var torques = []entry{
-	{"bolt.drain.torque", []string{"Oil drain bolt", "Engine oil drain plug", "Oil drain plug", "Engine drain plug", "Engine oil drain bolt"}},
-	{"bolt.filter.torque", []string{"Oil filter", "Oil filter cartridge", "Engine oil filter"}},
-	{"bolt.filter-cover.torque", []string{"Oil filter cover bolts", "Oil filter cover screws", "Oil filter element cover bolt"}},
-	{"bolt.strainer.torque", []string{"Oil strainer cap", "Oil strainer plug", "Oil screen plug", "Oil strainer cover bolt"}},
-	{"bolt.gearbox-drain.torque", []string{"Gearbox drain plug", "Transmission drain plug", "Transmission oil drain bolt", "Gearbox oil drain plug"}},
-	{"bolt.primary-drain.torque", []string{"Primary drain plug", "Primary chaincase drain plug", "Primary case drain plug"}},
-	{"bolt.final-drain.torque", []string{"Final drive drain bolt", "Final drive oil drain plug", "Final gear oil drain bolt"}},
-	{"bolt.final-filler.torque", []string{"Final drive filler cap", "Final drive filler plug", "Final gear oil filler cap"}},
-	{"", []string{"Spark plug", "Clutch cover bolts", "Rear axle nut", "Front axle", "Cylinder head bolts", "Coolant drain bolt",
+	{"bolt.drain.torque", 15, 45, []string{"Oil drain bolt", "Engine oil drain plug", "Oil drain plug", "Engine drain plug", "Engine oil drain bolt"}},
+	{"bolt.filter.torque", 10, 26, []string{"Oil filter", "Oil filter cartridge", "Engine oil filter"}},
+	{"bolt.filter-cover.torque", 5, 13, []string{"Oil filter cover bolts", "Oil filter cover screws", "Oil filter element cover bolt"}},
+	{"bolt.strainer.torque", 10, 35, []string{"Oil strainer cap", "Oil strainer plug", "Oil screen plug", "Oil strainer cover bolt"}},
+	{"bolt.gearbox-drain.torque", 15, 40, []string{"Gearbox drain plug", "Transmission drain plug", "Transmission oil drain bolt", "Gearbox oil drain plug"}},
+	{"bolt.primary-drain.torque", 15, 40, []string{"Primary drain plug", "Primary chaincase drain plug", "Primary case drain plug"}},
+	{"bolt.final-drain.torque", 12, 30, []string{"Final drive drain bolt", "Final drive oil drain plug", "Final gear oil drain bolt"}},
+	{"bolt.final-filler.torque", 8, 25, []string{"Final drive filler cap", "Final drive filler plug", "Final gear oil filler cap"}},
+	{"", 5, 120, []string{"Spark plug", "Clutch cover bolts", "Rear axle nut", "Front axle", "Cylinder head bolts", "Coolant drain bolt",
 		"Brake caliper bolts", "Fork drain screw", "Oil pressure switch", "Oil pump bolts", "Generator cover bolts", "Chain adjuster lock nut"}},
 }
 
 var volumes = []entry{
-	{"oil.engine.oil-only", []string{"Engine oil, without filter change", "Engine oil after draining", "Engine oil, oil change", "Engine oil (filter not changed)"}},
-	{"oil.engine.with-filter", []string{"Engine oil, with filter change", "Engine oil after filter change", "Engine oil with oil filter replacement", "Engine oil, oil and filter change"}},
-	{"oil.engine.dry", []string{"Engine oil after disassembly", "Engine oil, total amount", "Engine oil after overhaul", "Engine oil, dry engine"}},
-	{"oil.gearbox.volume", []string{"Gearbox oil", "Transmission oil", "Gearbox oil at change"}},
-	{"oil.primary.volume", []string{"Primary chaincase oil", "Primary oil"}},
-	{"oil.final.volume", []string{"Final drive oil", "Final gear oil", "Final drive oil at change"}},
-	{"", []string{"Coolant", "Fork oil, each leg", "Fuel tank", "Brake fluid", "Coolant reservoir", "Fuel reserve"}},
+	{"oil.engine.oil-only", 10, 25, []string{"Engine oil, without filter change", "Engine oil after draining", "Engine oil, oil change", "Engine oil (filter not changed)"}},
+	{"oil.engine.with-filter", 26, 29, []string{"Engine oil, with filter change", "Engine oil after filter change", "Engine oil with oil filter replacement", "Engine oil, oil and filter change"}},
+	{"oil.engine.dry", 30, 36, []string{"Engine oil after disassembly", "Engine oil, total amount", "Engine oil after overhaul", "Engine oil, dry engine"}},
+	{"oil.gearbox.volume", 5, 12, []string{"Gearbox oil", "Transmission oil", "Gearbox oil at change"}},
+	{"oil.primary.volume", 3, 12, []string{"Primary chaincase oil", "Primary oil"}},
+	{"oil.final.volume", 1, 3, []string{"Final drive oil", "Final gear oil", "Final drive oil at change"}},
+	{"", 2, 180, []string{"Coolant", "Fork oil, each leg", "Fuel tank", "Brake fluid", "Coolant reservoir", "Fuel reserve"}},
 }
 
 // Draw makes a page of rows out of one truth: any order, any leader, any spelling of
@@ -109,7 +111,7 @@ func rows(t *rapid.T, table []entry, foreign int) []entry {
 			n = 0
 		}
 		for _, label := range rapid.Permutation(e.labels).Draw(t, "label")[:n] {
-			list = append(list, entry{e.what, []string{label}})
+			list = append(list, entry{e.what, e.low, e.high, []string{label}})
 		}
 	}
 	return rapid.Permutation(list).Draw(t, "rows")
@@ -133,7 +135,7 @@ func (p *Page) torqueRows(t *rapid.T, w *printing) string {
 	}
 	lines := []string{title}
 	for _, e := range list {
-		value := float64(rapid.IntRange(5, 60).Draw(t, "torque"))
+		value := float64(rapid.IntRange(e.low, e.high).Draw(t, "torque"))
 		line := p.row(e, "N·m", value, ids, w, w.torque[:], lead)
 		lines = append(lines, line)
 	}
@@ -150,7 +152,7 @@ func (p *Page) volumeRows(t *rapid.T, w *printing) string {
 	plain := *w
 	plain.columns = false
 	for _, e := range list {
-		value := float64(rapid.IntRange(2, 45).Draw(t, "volume")) / 10
+		value := float64(rapid.IntRange(e.low, e.high).Draw(t, "volume")) / 10
 		lines = append(lines, p.row(e, "L", value, ids, &plain, w.volume[:], w.leader))
 	}
 	return strings.Join(lines, "\n")
