@@ -118,7 +118,7 @@ func (p *page) findTerms() {
 		for k := i; k < i+n; k++ {
 			p.places[k].term = len(p.terms)
 		}
-		p.terms = append(p.terms, term{i, i + n, e.senses, false, p.words.language})
+		p.terms = append(p.terms, term{i, i + n, e.senses, p.words.language})
 		i += n
 	}
 }

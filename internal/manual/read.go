@@ -30,7 +30,9 @@ type Page struct {
 // Read reads a page's text. It takes time in proportion to its length.
 func Read(text string, tag string) Page {
 	p := &page{text: text, words: languageOf(text, tag).dictionary()}
-	p.pieces = layoutOf(rowsOf(text))
+	rows := rowsOf(text)
+	repair(rows, p.words)
+	p.pieces = layoutOf(rows)
 	if len(p.pieces) == 0 {
 		return Page{Language: p.words.language}
 	}
@@ -120,6 +122,9 @@ type readings struct {
 // say takes in a reading that the tokens from to to say.
 func (r *readings) say(what, text string, from, to int, doubts ...finding.Finding) {
 	q := r.quote(from, to)
+	if r.repairedIn(from, to) {
+		doubts = append(doubts, doubt("manual-repaired", "text", text))
+	}
 	for i := range r.list {
 		if o := &r.list[i]; o.What == what && o.Text == text {
 			return

@@ -51,7 +51,7 @@ func (p *page) gradeAt(i int) int {
 		}
 	}
 	first := p.at(i + n)
-	if first.kind != number || len(first.text) > 3 || i+n > 0 && first.gap == glued && p.at(i+n-1).kind == word {
+	if first.kind != number || len(first.text) > 3 || !sae && i > 0 && first.gap == glued && p.at(i-1).kind == word {
 		return 0
 	}
 	w := p.at(i + n + 1)

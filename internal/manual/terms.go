@@ -21,6 +21,7 @@ type dictionary struct {
 	// follow; by the first letters of its stem, where letters may stand before it.
 	exact, stem, inner map[string][]int32
 	known              map[string]bool // each whole word of a spelling
+	blur               *dictionary     // its words, as they look
 }
 
 // innerLetters is how many letters an inner stem is looked up by.
@@ -122,7 +123,6 @@ func wordsOf(spelling string) []string {
 type term struct {
 	from, to int // tokens
 	senses   []string
-	repaired bool // met only with a letter put right
 	language string
 }
 

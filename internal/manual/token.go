@@ -26,6 +26,7 @@ type token struct {
 	fold     string // as terms are compared
 	from, to int    // bytes of the text as given
 	col, end int    // where it stands in its line, in letters
+	repaired bool   // letters were put right
 }
 
 // row is a line of a text.

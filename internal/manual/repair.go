@@ -1,0 +1,482 @@
+package manual
+
+import "strings"
+
+// What a phone recognises in a photo has letters that look like others: 0 and O, 1 and l
+// and I, 5 and S, rn and m. Where a page shows such, its words and numbers are read as
+// what they look like, and what is read so is asked for, never sure. The confusions of
+// letters are those of the tables of a free recogniser for English; those of figures are
+// from memory.
+
+// digits are the figures that letters are taken for.
+var digits = map[byte]byte{'O': '0', 'o': '0', 'Q': '0', 'l': '1', 'I': '1', '|': '1', '!': '1', 'S': '5', 'B': '8', 'Z': '2'}
+
+// blur gives a word in which all letters that are taken for each other are one.
+func blur(word string) string {
+	out := make([]byte, 0, len(word))
+	for i := 0; i < len(word); i++ {
+		c, next := word[i], byte(0)
+		if i+1 < len(word) {
+			next = word[i+1]
+		}
+		switch {
+		case c == 'r' && next == 'n', c == 'v' && next == 'v', c == 'c' && strings.IndexByte("l1i|!", next) >= 0 && next != 0:
+			c = map[byte]byte{'r': 'n', 'v': 'w', 'c': 'd'}[c]
+			i++
+		case c == 'm':
+			c = 'n'
+		case c == 'i', c == '1', c == '|', c == '!':
+			c = 'l'
+		case c == '0':
+			c = 'o'
+		case c == '5':
+			c = 's'
+		case c == '8':
+			c = 'b'
+		case c == 'e':
+			c = 'c'
+		}
+		out = append(out, c)
+	}
+	return string(out)
+}
+
+// blurred gives the words of the dictionary's spellings, each as blur makes it, with the
+// word itself as its sense.
+func (d *dictionary) blurred() *dictionary {
+	if d.blur == nil {
+		b := &dictionary{language: d.language, exact: map[string][]int32{}, stem: map[string][]int32{}, inner: map[string][]int32{}, known: map[string]bool{}}
+		at := map[string]int{}
+		for w := range d.function {
+			b.add(at, blur(w), w)
+		}
+		for i := range d.entries {
+			for _, w := range d.entries[i].words {
+				if len(w) > 1 {
+					b.add(at, blur(w), w)
+				}
+			}
+		}
+		d.blur = b
+	}
+	return d.blur
+}
+
+// repair puts right what the photo of a page has spoilt.
+func repair(rows []row, d *dictionary) {
+	spoilt := 0
+	for i := range rows {
+		rows[i].tokens = repairFigures(rows[i].tokens)
+		rows[i].tokens = repairMixed(rows[i].tokens, d)
+		for _, t := range rows[i].tokens {
+			if t.repaired {
+				spoilt++
+			}
+		}
+	}
+	if gluedWords(rows, d) >= leastGlued {
+		for i := range rows {
+			rows[i].tokens = repairGlued(rows[i].tokens, d)
+		}
+		spoilt++
+	}
+	if spoilt == 0 {
+		return
+	}
+	for i := range rows {
+		repairWords(rows[i].tokens, d)
+	}
+}
+
+// leastGlued is how often a page must lack the blank between a word and a number before
+// its words are parted: some languages join words by themselves.
+const leastGlued = 3
+
+// gluedWords counts the numbers that stand right behind a word of the trade.
+func gluedWords(rows []row, d *dictionary) (count int) {
+	for _, r := range rows {
+		for i := range r.tokens {
+			if behindWord(r.tokens, i, d) {
+				count++
+			}
+		}
+	}
+	return count
+}
+
+// behindWord reports whether a number stands right behind a word of the trade that takes
+// a blank: not in MA2 or GL-5.
+func behindWord(tokens []token, i int, d *dictionary) bool {
+	if i == 0 || tokens[i].kind != number || tokens[i].gap != glued || tokens[i-1].kind != word {
+		return false
+	}
+	w := tokens[i-1].fold
+	return len(w) > 2 && w != "sae" && (d.known[w] || d.function[w] || d.partedWord(w) != nil) && unitOf(w) == ""
+}
+
+// repairGlued parts words that stand together without a blank, and words from the
+// numbers behind them.
+func repairGlued(tokens []token, d *dictionary) (list []token) {
+	for i := range tokens {
+		t := tokens[i]
+		if behindWord(tokens, i, d) {
+			t.gap, t.repaired = blank, true
+		}
+		if t.kind != word || len(t.text) != len(t.fold) {
+			list = append(list, t)
+			continue
+		}
+		from := 0
+		for _, end := range d.partedWord(t.fold) {
+			w := part([]token{t}, from, end, word, t.text[from:end])
+			if from > 0 {
+				w.gap = blank
+			}
+			list = append(list, w)
+			from = end
+		}
+		if from == 0 {
+			list = append(list, t)
+		}
+	}
+	return list
+}
+
+// partedWord gives where the words end that stand together in one, nil if it is not made
+// of words of the dictionary alone, each of two letters at least, the first of three.
+func (d *dictionary) partedWord(w string) []int {
+	if len(w) < 6 || len(w) >= mostWord || d.known[w] || d.function[w] {
+		return nil
+	}
+	if e, _ := d.match([]token{{kind: word, fold: w}}, 0); e != nil {
+		return nil
+	}
+	// best[i] is how many words the letters before i make at least, 0 for none.
+	best := make([]int, len(w)+1)
+	from := make([]int, len(w)+1)
+	for end := 2; end <= len(w); end++ {
+		for at := 0; at <= end-2; at++ {
+			if at > 0 && best[at] == 0 || at == 0 && end < 3 {
+				continue
+			}
+			if piece := w[at:end]; !d.known[piece] && !(at > 0 && d.function[piece]) {
+				continue
+			}
+			if n := best[at] + 1; best[end] == 0 || n < best[end] {
+				best[end], from[end] = n, at
+			}
+		}
+	}
+	if best[len(w)] < 2 || best[len(w)] > 4 {
+		return nil
+	}
+	ends := make([]int, best[len(w)])
+	for at, n := len(w), len(ends)-1; n >= 0; n-- {
+		ends[n] = at
+		at = from[at]
+	}
+	return ends
+}
+
+// glueOf gives where a run of tokens ends that stand together without blanks: letters,
+// digits, and the signs that either may have been.
+func glueOf(tokens []token, at int) int {
+	end := at + 1
+	for end < len(tokens) && tokens[end].gap == glued {
+		t := &tokens[end]
+		inside := end+1 < len(tokens) && tokens[end+1].gap == glued && tokens[end+1].kind != sign
+		if t.kind == sign && !(t.text == "!" || t.text == "|" || inside && (t.text == "." || t.text == ",")) {
+			break
+		}
+		end++
+	}
+	return end
+}
+
+// figures gives a text as a number whose letters are the digits that they look like, ""
+// if it is none. changed says how many letters were put right, true digits how many were
+// digits.
+func figures(text string) (number string, changed, kept int) {
+	out := make([]byte, 0, len(text))
+	for i := 0; i < len(text); i++ {
+		c := text[i]
+		switch {
+		case c >= '0' && c <= '9':
+			kept++
+		case c == '.' || c == ',':
+			if i == 0 || i+1 == len(text) {
+				return "", 0, 0
+			}
+		case digits[c] != 0:
+			c = digits[c]
+			changed++
+		default:
+			return "", 0, 0
+		}
+		out = append(out, c)
+	}
+	return string(out), changed, kept
+}
+
+// repairFigures puts together numbers whose digits were taken for letters or were parted
+// by blanks.
+func repairFigures(tokens []token) []token {
+	var list []token
+	for at := 0; at < len(tokens); {
+		if n := parted(tokens, at); n > 0 {
+			list = append(list, joinedToken(tokens[at:at+n], number, ""))
+			at += n
+			continue
+		}
+		end := glueOf(tokens, at)
+		if tokens[at].kind == sign {
+			list = append(list, tokens[at])
+			at++
+			continue
+		}
+		if made := spoiltFigure(tokens, at, end); made != nil {
+			list = append(list, made...)
+		} else {
+			list = append(list, tokens[at:end]...)
+		}
+		at = end
+	}
+	return list
+}
+
+// parted gives how many tokens a number takes that has a blank before or behind its
+// point: "2 .4", "1. 5".
+func parted(tokens []token, at int) int {
+	if tokens[at].kind == sign || at+2 >= len(tokens) || at > 0 && tokens[at].gap == glued && tokens[at-1].kind != sign {
+		return 0
+	}
+	whole, _, _ := figures(tokens[at].text)
+	point, behind := &tokens[at+1], &tokens[at+2]
+	if whole == "" || strings.ContainsAny(whole, ".,") || point.text != "." && point.text != "," || behind.kind == sign || point.gap == wide || behind.gap == wide {
+		return 0
+	}
+	if (point.gap == glued) == (behind.gap == glued) || at == 0 && point.gap == glued {
+		return 0
+	}
+	end := glueOf(tokens, at+2)
+	tail, _, _ := figures(textOf(tokens[at+2 : end]))
+	if tail == "" || strings.ContainsAny(tail, ".,") || point.text == "," && point.gap == glued {
+		return 0
+	}
+	if _, n := unitAt(tokens, end); n == 0 {
+		return 0
+	}
+	return end - at
+}
+
+// spoiltFigure gives the tokens of a run that is a number, a grade or a number with its
+// unit once its letters are digits; nil if it reads as it stands, or is none.
+func spoiltFigure(tokens []token, at, end int) []token {
+	text := textOf(tokens[at:end])
+	if len(text) > 14 {
+		return nil
+	}
+	first := text[0] >= '0' && text[0] <= '9'
+	_, unit := 0, 0
+	if end < len(tokens) {
+		_, unit = unitAt(tokens, end)
+	}
+	beside := unit > 0 && tokens[end].gap != wide
+	if n, changed, kept := figures(text); n != "" {
+		litre := strings.HasSuffix(text, "l") && changed == 1 && first && !beside
+		cell := tokens[at].gap == wide && numbered(tokens, at, end)
+		odd := strings.ContainsAny(text, "SBZQ")
+		switch {
+		case changed == 0, litre, odd && !beside && !cell, kept == 0 && !beside:
+			return nil
+		case beside, cell, first && len(n) > 1, strings.ContainsAny(n, ".,") && kept > 0:
+			return []token{joinedToken(tokens[at:end], number, n)}
+		}
+		return nil
+	}
+	// A grade, or a number with its unit behind it.
+	for i := 1; i < len(text); i++ {
+		n, changed, kept := figures(text[:i])
+		if n == "" || kept+changed == 0 {
+			continue
+		}
+		rest := text[i:]
+		if rest[0] == 'W' || rest[0] == 'w' {
+			hot, more, _ := figures(rest[1:])
+			follows := end < len(tokens) && (tokens[end].text == "-" || tokens[end].text == "/")
+			if (hot == "" && rest[1:] != "") || changed+more == 0 || len(n) > 2 || len(hot) > 3 || kept == 0 && !follows && hot == "" {
+				continue
+			}
+			parts := []token{part(tokens[at:end], 0, i, number, n), part(tokens[at:end], i, i+1, word, "W")}
+			if hot != "" {
+				parts = append(parts, part(tokens[at:end], i+1, len(text), number, hot))
+			}
+			return parts
+		}
+		if changed > 0 && kept > 0 && unitOf(strings.ToLower(rest)) != "" && !(rest[0] == 'l' || rest[0] == 'I') {
+			return []token{part(tokens[at:end], 0, i, number, n), part(tokens[at:end], i, len(text), word, rest)}
+		}
+	}
+	return nil
+}
+
+// numbered reports whether a line has another number than the tokens from at to end.
+func numbered(tokens []token, at, end int) bool {
+	for i := range tokens {
+		if (i < at || i >= end) && tokens[i].kind == number {
+			return true
+		}
+	}
+	return false
+}
+
+func textOf(tokens []token) string {
+	if len(tokens) == 1 {
+		return tokens[0].text
+	}
+	var b strings.Builder
+	for i := range tokens {
+		b.WriteString(tokens[i].text)
+	}
+	return b.String()
+}
+
+// joinedToken makes one token of several; without a text it has theirs as figures.
+func joinedToken(tokens []token, k kind, text string) token {
+	t := tokens[0]
+	last := &tokens[len(tokens)-1]
+	t.to, t.end = last.to, last.end
+	if text == "" {
+		text, _, _ = figures(textOf(tokens))
+	}
+	t.kind, t.text, t.fold, t.repaired = k, text, fold(text), true
+	return t
+}
+
+// part makes a token of some letters of a run; all of them are one byte.
+func part(tokens []token, from, to int, k kind, text string) token {
+	t := token{kind: k, text: text, fold: fold(text), repaired: true, gap: glued}
+	if from == 0 {
+		t.gap = tokens[0].gap
+	}
+	at := 0
+	for i := range tokens {
+		o := &tokens[i]
+		if from >= at && from < at+len(o.text) {
+			t.from, t.col = o.from+min(from-at, o.to-o.from-1), o.col+from-at
+		}
+		if to > at && to <= at+len(o.text) {
+			t.to, t.end = o.from+min(to-at, o.to-o.from), o.col+to-at
+		}
+		at += len(o.text)
+	}
+	return t
+}
+
+// repairMixed puts words right that have digits in them: "fi1ter", "JAS0".
+func repairMixed(tokens []token, d *dictionary) []token {
+	var list []token
+	for at := 0; at < len(tokens); {
+		end := glueOf(tokens, at)
+		if tokens[at].kind == sign {
+			end = at + 1
+		}
+		run := tokens[at:end]
+		text := textOf(run)
+		letters, figs := 0, 0
+		for i := 0; i < len(text); i++ {
+			switch c := text[i]; {
+			case c >= '0' && c <= '9', c == '!', c == '|':
+				figs++
+			case c != '.' && c != ',':
+				letters++
+			}
+		}
+		if len(run) > 1 && figs > 0 && letters >= figs && strings.IndexAny(text, ".,") < 0 && len(text) < mostWord {
+			if w := d.likeWord(fold(text), 3); w != "" && w != fold(text) {
+				t := joinedToken(run, word, text)
+				t.fold = w
+				list = append(list, t)
+				at = end
+				continue
+			}
+		}
+		list = append(list, run...)
+		at = end
+	}
+	return list
+}
+
+// likeWord gives the word of the dictionary that looks as a word does, of so many letters
+// at least.
+func (d *dictionary) likeWord(w string, least int) string {
+	b := blur(w)
+	if len(b) < least {
+		return ""
+	}
+	e, _ := d.blurred().match([]token{{kind: word, fold: b}}, 0)
+	if e == nil {
+		return ""
+	}
+	return strings.Trim(e.senses[0], "*")
+}
+
+// repairWords puts words right that nobody here knows, and units.
+func repairWords(tokens []token, d *dictionary) {
+	for i := range tokens {
+		t := &tokens[i]
+		if t.kind != word || t.repaired || len(t.fold) >= mostWord {
+			continue
+		}
+		if u := unitLike(tokens, i); u != "" {
+			t.text, t.fold, t.repaired = u, u, true
+			continue
+		}
+		if d.function[t.fold] || d.known[t.fold] {
+			continue
+		}
+		if e, _ := d.match(tokens, i); e != nil {
+			continue
+		}
+		if unitOf(t.fold) != "" {
+			continue
+		}
+		if w := d.likeWord(t.fold, 2); w != "" && w != t.fold {
+			t.fold, t.repaired = w, true
+		}
+	}
+}
+
+// unitLike gives the unit that a word looks like, "" where it is one itself or is none.
+func unitLike(tokens []token, i int) string {
+	t := &tokens[i]
+	if i == 0 || len(t.fold) > 12 {
+		return ""
+	}
+	if unitOf(t.fold) != "" {
+		return ""
+	}
+	u := strings.ReplaceAll(t.fold, "rn", "m")
+	switch u {
+	case "lmp", "1mp":
+		u = "imp"
+	case "ibf", "ib", "ibs":
+		u = "l" + u[1:]
+	case "n":
+		return ""
+	}
+	if u == t.fold || u != "imp" && unitOf(u) == "" && u != "lbf" && u != "lb" && u != "lbs" {
+		return ""
+	}
+	return u
+}
+
+// repairedIn reports whether letters were put right between two tokens.
+func (p *page) repairedIn(from, to int) bool {
+	for i := max(from, 0); i < to && i < len(p.places); i++ {
+		if p.places[i].repaired {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,79 @@
+package manual
+
+import (
+	"strings"
+	"testing"
+
+	"tidysump/internal/manual/pagetest"
+)
+
+// repairedText is a text's tokens after the repair, parted by blanks; those that were put
+// right stand in brackets, as they are compared.
+func repairedText(text, language string) (shown string, repaired int) {
+	rows := rowsOf(text)
+	repair(rows, languageOf(text, language).dictionary())
+	var parts []string
+	for _, r := range rows {
+		for _, t := range r.tokens {
+			if t.repaired {
+				parts = append(parts, "["+t.fold+"]")
+				repaired++
+			} else {
+				parts = append(parts, t.fold)
+			}
+		}
+	}
+	return strings.Join(parts, " "), repaired
+}
+
+// Nothing is put right on a page without errors.
+func TestRepair_Clean(t *testing.T) {
+	pages, err := pagetest.Load("../../testdata/pages")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range pages {
+		if p.Kind == pagetest.Photo {
+			continue
+		}
+		if shown, n := repairedText(p.Text, p.Language); n > 0 {
+			t.Errorf("%s: %d put right: %s", p.Name, n, shown)
+		}
+	}
+}
+
+func TestRepair(t *testing.T) {
+	pages, err := pagetest.Load("../../testdata/pages")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var language string // of the pages whose words these are
+	for _, p := range pages {
+		if p.Name == "20-photo-of-steps" {
+			language = p.Language
+		}
+	}
+	for _, c := range []struct{ text, want string }{
+		{"drain plug l5 Nm", "drain plug [15] nm"},
+		{"drain plug 2O N·m (2.O kgf·m, l4 lbf·ft)", "drain plug [20] n · m ( [2.0] kgf · m , [14] lbf · ft )"},
+		{"(2 .4 kgf-m, 1. 5 L)", "( [2.4] kgf - m , [1.5] l )"},
+		{"1 .O L", "[1.0] l"},
+		{"every 4.OOO km", "every [4.000] km"},
+		{"every 1O,OOO km", "every [10,000] km"},
+		{"SAE lOW-3O", "sae [10] [w] - [30]"},
+		{"SAE 2OW5O", "sae [20] [w] [50]"},
+		{"Oi1 fi1ter 1.5 l", "[oil] [filter] 1.5 l"},
+		{"Oi1 drain plug 25 Nrn", "[oil] drain plug 25 [nm]"},
+		{"0il: do mot screw it in", "[oil] : do [not] screw it in"},
+		{"ENGlNE OlL, fi1ter", "[engine] [oil] , [filter]"},
+		{"Oildrainplug every1000km, first500km, wait3min", "[oil] [drain] [plug] every [1000] km , first [500] km , wait [3] min"},
+		// What reads as it stands.
+		{"MA2 GL5 M12x1.5 150i 10W40 5W-30 H4 P650 2nd O2 T903", "ma 2 gl 5 m 12 x 1.5 150 i 10 w 40 5 w - 30 h 4 p 650 2 nd o 2 t 903"},
+		{"5l oil, 1.5l oil", "5 l oil , 1.5 l oil"},
+		{"do mot screw it in", "do mot screw it in"},
+	} {
+		if got, _ := repairedText(c.text, language); got != c.want {
+			t.Errorf("%q\n got %s\nwant %s", c.text, got, c.want)
+		}
+	}
+}
