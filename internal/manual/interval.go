@@ -1,53 +1,119 @@
 package manual
 
-import "tidysump/internal/quantity"
+import (
+	"slices"
 
-// what a distance or a long time is of.
+	"tidysump/internal/quantity"
+)
+
+// What a distance or a long time between changes is of.
 const (
 	regular = ""
 	first   = "first"
 	severe  = "severe"
 )
 
+// anyOil stands for oil of which a sentence does not say whose.
+const anyOil = "oil"
+
+// rule is what was read last of distances and times: what goes on from it takes its
+// subjects.
+type rule struct {
+	sentence, end int // of its figure, in tokens
+	paragraph     int
+	subjects      []string // what is changed; none where that is another job's
+	role          string
+}
+
 // intervals reads distances, months and hours between changes.
 func (r *readings) intervals() {
-	type told struct{ role, subject string }
-	var before told
-	lastSentence := -1
-	lastEnd := -1
-	for i := range r.facts {
-		f := &r.facts[i]
-		long := f.kind == string(quantity.Duration) && f.low > 24*60*5 || f.unit == "h"
-		if f.kind != string(quantity.Distance) && !long {
-			continue
-		}
+	last := rule{sentence: -1, paragraph: -1}
+	for _, f := range r.longFacts() {
 		from, to := r.sentenceOf(f.from)
-		begin := from
-		if lastSentence == r.places[f.from].sentence {
-			begin = lastEnd
-		}
-		next := r.nextLong(f.end(), to)
-		joined := lastSentence == r.places[f.from].sentence && r.onlyJoins(lastEnd, f.from)
-		role, subjects, ok := r.intervalRole(f, begin, next, from, to)
-		if joined && before.subject != "" {
-			role, subjects, ok = before.role, []string{before.subject}, true
-		}
-		lastSentence, lastEnd = r.places[f.from].sentence, f.end()
-		if !ok {
-			before = told{}
+		if last.sentence != r.places[f.from].sentence {
+			last.sentence, last.end = r.places[f.from].sentence, from
+			if r.paragraphOf(f.from) != last.paragraph {
+				last.subjects, last.paragraph = nil, r.paragraphOf(f.from)
+			}
+		} else if len(last.subjects) > 0 && r.onlyJoins(last.end, f.from) {
+			last.end = f.end()
+			for _, s := range last.subjects {
+				r.interval(f, s, last.role, f.from)
+			}
 			continue
 		}
-		before = told{role, subjects[0]}
+		begin := last.end
+		last.end = f.end()
+		role, at := r.intervalRole(f, begin, from, to)
+		subjects, ok := r.subjectsOf(f, role, begin, from, to, &last)
+		last.subjects, last.role = subjects, role
+		if !ok {
+			last.subjects = nil
+			continue
+		}
 		for _, s := range subjects {
-			r.interval(f, s, role, begin)
+			r.interval(f, s, role, at)
+		}
+		if contains(subjects, "engine") {
+			r.filterWith(begin, f.from)
 		}
 	}
 }
 
-// nextLong gives where the next distance begins in a sentence.
+// longFacts gives all distances and long times in the order of the page, also those in
+// words alone: "yearly".
+func (r *readings) longFacts() (list []*fact) {
+	for i := range r.facts {
+		f := &r.facts[i]
+		long := f.kind == string(quantity.Duration) && f.low > 24*60*5 || f.unit == "h"
+		if long || f.kind == string(quantity.Distance) {
+			list = append(list, f)
+		}
+	}
+	for n := range r.terms {
+		t := &r.terms[n]
+		text := ""
+		switch {
+		case t.has("every.year"):
+			text = "12 months"
+		case t.has("every.half-year"):
+			text = "6 months"
+		default:
+			continue
+		}
+		if !r.anyTaken(t.from, t.to) {
+			list = append(list, &fact{kind: string(quantity.Duration), text: text, unit: "months", from: t.from, to: t.to})
+		}
+	}
+	slices.SortStableFunc(list, func(a, b *fact) int { return a.from - b.from })
+	return list
+}
+
+func (r *readings) anyTaken(from, to int) bool {
+	for i := from; i < to; i++ {
+		if r.places[i].taken {
+			return true
+		}
+	}
+	return false
+}
+
+// mostParagraph is how many lines of a paragraph are looked back.
+const mostParagraph = 60
+
+// paragraphOf gives the line that begins the paragraph of a token.
+func (r *readings) paragraphOf(at int) int {
+	n := r.places[at].piece
+	for k := 0; k < mostParagraph && n > 0 && !r.pieces[n].blank; k++ {
+		n--
+	}
+	return n
+}
+
+// nextLong gives where the next distance or long time begins in a sentence.
 func (r *readings) nextLong(at, to int) int {
 	for i := at; i < to; i++ {
-		if f := r.factAt(i); f != nil && f.kind == string(quantity.Distance) {
+		if f := r.factAt(i); f != nil && (f.kind == string(quantity.Distance) || f.kind == string(quantity.Duration)) {
 			return i
 		}
 	}
@@ -57,105 +123,201 @@ func (r *readings) nextLong(at, to int) int {
 // onlyJoins reports whether nothing but "or", "and", a comma or a stroke stands between
 // two figures: they are one rule.
 func (r *readings) onlyJoins(from, to int) bool {
-	if to-from > 5 {
+	if to-from > 6 {
 		return false
 	}
 	for i := from; i < to; i++ {
 		t := &r.places[i]
-		if t.kind == sign && (t.text == "," || t.text == "/" || t.text == "(" || t.text == ")") || r.senseAt(i, "join.or") || r.words.function[t.fold] && !r.senseAt(i, "when.then") || r.senseAt(i, "when.every") {
-			continue
+		switch {
+		case r.senseAt(i, "when.then"), r.senseAt(i, "when.severe"):
+			return false
+		case t.kind == sign && (t.text == "," || t.text == "/" || t.text == "(" || t.text == ")"):
+		case r.words.function[t.fold], r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"):
+		default:
+			return false
 		}
-		return false
 	}
 	return true
 }
 
-// intervalRole finds what a distance or a time is of.
-func (r *readings) intervalRole(f *fact, begin, next, from, to int) (role string, subjects []string, ok bool) {
+// intervalRole says whether a figure is of the first change, of each, or of hard use, and
+// where the words begin that say so.
+func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at int) {
 	clauseFrom, _ := r.clauseOf(f.from)
-	has := func(a, b int, sense string) bool {
-		for i := a; i < b; i++ {
-			if r.senseAt(i, sense) && !r.places[i].taken {
-				return true
+	_, clauseTo := r.clauseOf(f.end() - 1)
+	next := r.nextLong(f.end(), to)
+	has := func(a, b int, sense string) int {
+		for i := b - 1; i >= a; i-- {
+			if t := r.termAt(i); t != nil && t.has(sense) && !r.places[i].taken {
+				return max(t.from, a)
 			}
 		}
-		return false
+		return -1
 	}
-	then := has(f.end(), next, "when.then")
-	every := has(begin, f.from, "when.every")
-	firstWord := has(begin, f.from, "when.first") || !every && has(f.end(), min(next, f.end()+6), "when.first")
-	afterThen := has(from, f.from, "when.then")
-	hard := has(begin, f.from, "when.severe") || has(f.end(), next, "when.severe") && !has(begin, f.from, "when.every") || r.severeHeading(f.from) || has(clauseFrom, f.from, "when.severe")
+	every := has(max(begin, clauseFrom), f.from, "when.every")
+	if t := r.termAt(f.from); every < 0 && t != nil && (t.has("every.year") || t.has("every.half-year")) {
+		every = f.from
+	}
+	one := has(begin, f.from, "when.first")
+	if one < 0 && every < 0 {
+		if k := has(f.end(), min(next, clauseTo), "when.first"); k >= 0 {
+			one = f.from
+		}
+	}
+	hard := has(begin, f.from, "when.severe")
+	if hard < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
+		hard = begin
+	}
+	if hard < 0 && (has(f.end(), min(next, clauseTo), "when.severe") >= 0 || next == to && has(f.end(), to, "when.severe") >= 0 || r.severeHeading(f.from)) {
+		hard = f.from
+	}
+	goesOn := next < to && (has(f.end(), next, "when.then") >= 0 || has(f.end(), next, "when.every") >= 0 && !r.onlyJoins(f.end(), next))
 	switch {
-	case hard && !firstWord:
-		role = severe
-	case firstWord && !every:
-		role = first
-	case then && !every && !afterThen:
-		role = first
+	case one >= 0 && (every < 0 || one > every):
+		return first, one
+	case hard >= 0:
+		return severe, min(hard, f.from)
+	case every < 0 && goesOn && has(from, f.from, "when.then") < 0:
+		return first, clauseFrom
+	case every >= 0:
+		return regular, every
 	}
-	// What is changed.
-	mentionsOf := func(a, b int) (list []string, foreign bool) {
-		for n := r.mentionFrom(a); n < len(r.mentions) && r.mentions[n].from < b; n++ {
-			m := &r.mentions[n]
-			s := r.changed(m)
-			if s == "" {
-				if m.foreign {
-					foreign = true
-				}
-				continue
-			}
-			list = append(list, s)
+	return regular, f.from
+}
+
+// subjectsOf finds what is changed after a distance or a time, and whether it is an oil's
+// change at all.
+func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *rule) (list []string, ok bool) {
+	next := r.nextLong(f.end(), to)
+	list, foreign := r.changedBefore(begin, f.from)
+	goesOn := begin > from && len(list) == 0 && !foreign
+	switch {
+	case goesOn && len(last.subjects) == 0:
+		return nil, false
+	case goesOn:
+		list = last.subjects
+	case len(list) == 0 && !foreign:
+		list, foreign = r.changedBehind(f.end(), next)
+	}
+	if len(list) == 0 && foreign {
+		return nil, false
+	}
+	changes := r.about(from, next, "when.change") || r.about(from, next, "every.1") || r.about(from, next, "amount.with-filter")
+	if (r.about(from, f.from, "other.action") || r.about(f.end(), next, "other.action") || r.about(from, next, "level.check")) && !changes && role != first && !contains(list, "strainer") {
+		return nil, false
+	}
+	oil := r.oilIn(from, next)
+	every := r.about(begin, f.from, "when.every") || r.senseAt(f.from, "every.year") || r.senseAt(f.from, "every.half-year")
+	if len(list) == 0 && !oil {
+		follows := len(last.subjects) > 0 && (every || role != regular)
+		known := !r.stray(from, f.from)
+		if !changes && !follows && !(known && (every || role == first)) {
+			return nil, false
 		}
-		return list, foreign
-	}
-	looks := has(from, f.from, "other.action") || has(f.end(), next, "other.action")
-	changes := has(from, next, "when.change") || has(from, next, "every.1")
-	if looks && !has(from, next, "when.change") && !(role == first) {
-		return role, nil, false
-	}
-	list, foreign := mentionsOf(begin, f.from)
-	if len(list) == 0 && !foreign {
-		after, other := mentionsOf(f.end(), next)
-		list, foreign = after, other && len(after) == 0
-	}
-	if len(list) == 0 && !foreign && begin > from {
-		list, foreign = mentionsOf(from, begin)
-	}
-	if foreign {
-		return role, nil, false
-	}
-	oil := r.oilIn(from, to)
-	if len(list) == 0 {
-		if !oil && !changes && !every && role == regular {
-			return role, nil, false
+		if follows && !changes && (role != first || contains(last.subjects, "engine")) {
+			list = last.subjects
 		}
-		if r.stray(from, f.from) && !oil && !changes && role != first {
-			return role, nil, false
-		}
-		circuit, other := r.headCircuit(f.from)
-		if other {
-			return role, nil, false
-		}
-		if circuit == "" {
-			c, otherJob, named := r.circuitAt(from)
-			if otherJob || named && c != "engine" && !oil {
-				if otherJob {
-					return role, nil, false
-				}
-				circuit = c
-			}
-			if circuit == "" {
-				circuit = "engine"
-			}
+	}
+	if role == regular && !every && !changes && !oil && len(list) == 0 && !goesOn && !r.row(f.from) {
+		return nil, false
+	}
+	if len(list) == 0 || len(list) == 1 && list[0] == anyOil {
+		circuit, is := r.oilSpokenOf(f.from, from, role, oil, changes)
+		if !is {
+			return nil, false
 		}
 		list = []string{circuit}
 	}
-	if role == regular && !every && !afterThen && !changes && !r.row(f.from) && !oil {
-		return role, nil, false
+	kept := list[:0:0]
+	for _, s := range list {
+		if s == anyOil {
+			s = "engine"
+		}
+		if s == "filter" && (contains(list, "engine") || contains(list, anyOil)) {
+			continue // with each change of the oil
+		}
+		if !contains(kept, s) {
+			kept = append(kept, s)
+		}
 	}
-	return role, list, true
+	return kept, true
 }
+
+// changedBefore gives what is named before a figure to be changed: the nearest, and what
+// is joined to it by "and" or a comma.
+func (r *readings) changedBefore(from, to int) (list []string, foreign bool) {
+	next := to
+	for n := r.mentionFrom(to) - 1; n >= 0 && r.mentions[n].from >= from; n-- {
+		m := &r.mentions[n]
+		if next != to && !r.onlyJoins(m.to, next) {
+			break
+		}
+		if s := r.changed(m); s != "" {
+			list = append([]string{s}, list...)
+		} else {
+			foreign = foreign || m.foreign
+		}
+		if s := r.changed(m); s != "" || m.foreign || next != to {
+			next = m.from
+		}
+	}
+	return list, foreign
+}
+
+// changedBehind gives what is named behind a figure to be changed, up to the next one.
+func (r *readings) changedBehind(from, to int) (list []string, foreign bool) {
+	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
+		m := &r.mentions[n]
+		if s := r.changed(m); s != "" {
+			list = append(list, s)
+		} else if m.foreign {
+			foreign = true
+		}
+		for i := from; i < m.from; i++ {
+			if r.places[i].text == ";" {
+				return nil, false
+			}
+		}
+		if len(list) == 0 && foreign {
+			return nil, true
+		}
+	}
+	return list, foreign
+}
+
+// oilSpokenOf says whose oil a sentence means that names none: that of its heading, of
+// what was spoken of before it in its paragraph, else the engine's.
+func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (circuit string, ok bool) {
+	head, foreign := r.headCircuit(at)
+	switch {
+	case foreign && !oil:
+		return "", false
+	case head != "":
+		return head, true
+	}
+	paragraph := r.paragraphOf(at)
+	for n := r.mentionFrom(from) - 1; n >= 0; n-- {
+		m := &r.mentions[n]
+		if r.places[m.from].piece < paragraph || r.places[m.from].section != r.places[at].section || r.pieces[r.places[m.from].piece].cells {
+			break
+		}
+		switch {
+		case m.foreign && (!oil && !changes || r.fluidIn(m)):
+			return "", false
+		case m.foreign:
+		case role == first && !oil:
+			return "engine", true
+		case m.gear:
+			return r.gearOil(), true
+		case m.circuit != "":
+			return m.circuit, true
+		}
+	}
+	return "engine", true
+}
+
+// fluidIn reports whether a mention of another job is of a fluid.
+func (r *readings) fluidIn(m *mention) bool { return r.about(m.from, m.to, "other.fluid") }
 
 // row reports whether a token stands in a row of a table or behind a label.
 func (r *readings) row(at int) bool {
@@ -189,12 +351,14 @@ func (r *readings) changed(m *mention) string {
 		return ""
 	case m.gear:
 		return r.gearOil()
+	case m.circuit == "" && r.about(m.from, m.to, "oil.any"):
+		return anyOil
 	}
 	return m.circuit
 }
 
 // interval adds the reading of a distance or a time.
-func (r *readings) interval(f *fact, subject, role string, begin int) {
+func (r *readings) interval(f *fact, subject, role string, at int) {
 	what := "interval."
 	unit := ""
 	switch {
@@ -214,10 +378,9 @@ func (r *readings) interval(f *fact, subject, role string, begin int) {
 		case role == "":
 			what += "distance"
 		}
+	case role == severe || unit != "" && role != regular: // a card has no room for it
+		return
 	case unit != "":
-		if role != regular {
-			return
-		}
 		what += subject + "-" + unit
 	default:
 		what += subject
@@ -225,12 +388,30 @@ func (r *readings) interval(f *fact, subject, role string, begin int) {
 			what += "-" + role
 		}
 	}
-	r.figure(what, f, r.firstMention(begin, f.from), false)
+	f.used = true
+	r.say(what, f.text, min(at, f.from), f.end(), append(f.doubts, r.witnesses(f)...)...)
 }
 
-func (r *readings) firstMention(from, to int) *mention {
-	if n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to {
-		return &r.mentions[n]
+// filterWith reads that the filter is changed with each oil change, where it is named
+// with the oil before a figure.
+func (r *readings) filterWith(from, to int) {
+	begin := -1
+	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
+		m := &r.mentions[n]
+		if s := r.changed(m); s == "engine" || s == anyOil {
+			begin = m.from
+		} else if s == "filter" && begin >= 0 {
+			r.say("filter.every", "1", begin, m.to)
+			return
+		}
 	}
-	return nil
+	for i := from; i < to; i++ {
+		if t := r.termAt(i); t != nil && t.has("amount.with-filter") {
+			if begin < 0 || begin > t.from {
+				begin = t.from
+			}
+			r.say("filter.every", "1", begin, t.to)
+			return
+		}
+	}
 }
