@@ -27,6 +27,12 @@ type Thread struct {
 // screws have the coarse one all the same, drain plugs mostly a fine one.
 func (t *Thread) PitchOpen() bool { return t.Coarse && t.Diameter >= 8 }
 
+// MayBe reports whether two designations may be of one thread: one may leave out the
+// pitch that the other has.
+func (t *Thread) MayBe(o *Thread) bool {
+	return t.Diameter == o.Diameter && t.Unified == o.Unified && (t.Pitch == o.Pitch || t.PitchOpen() || o.PitchOpen())
+}
+
 // coarse is the ISO 261 coarse series: diameter and pitch in mm. A designation
 // may leave its pitch out ("M6"), and manuals do so of caps that have no coarse pitch
 // ("M35"): all of those sizes have one of 1.5 mm in ISO 261 (from memory).

@@ -196,7 +196,7 @@ func threadTo(c *Card, b *Bolt, text string) {
 	before, known := bolt.ParseThread(b.Thread)
 	now, _ := bolt.ParseThread(text)
 	b.Thread = text
-	if !known || sameThread(&before, &now) {
+	if !known || before.MayBe(&now) {
 		return
 	}
 	b.Torque, b.Size = nil, nil
@@ -208,9 +208,4 @@ func threadTo(c *Card, b *Bolt, text string) {
 			f.Thread, f.Ring, f.Height, f.OwnNumber = text, nil, nil, ""
 		}
 	}
-}
-
-// sameThread reports whether two designations may be of one thread.
-func sameThread(x, y *bolt.Thread) bool {
-	return x.Diameter == y.Diameter && x.Unified == y.Unified && (x.Pitch == y.Pitch || x.PitchOpen() || y.PitchOpen())
 }

@@ -51,7 +51,7 @@ func (q *Quoted) Holds(c *Card) (Slot, bool) {
 type QuotedAt struct {
 	At    string // JSON pointer into the card
 	Words string
-	Title string // of the source
+	Title string // of the document
 	Page  string
 }
 
@@ -98,11 +98,11 @@ func (c *Card) titleOf(source string) string {
 func (c *Card) quote() {
 	c.eachQuoted(func(q *Quote, of *Quoted, s *Slot) {
 		if s.Figure != nil && (*s.Figure).Standing == FromManual {
-			(*s.Figure).Quote = q.Words
+			(*s.Figure).Quote = strings.TrimLeft(q.Words, "@ ") // nobody's words are a word id
 		}
 		id, member, _ := strings.Cut(of.At, "/")
 		if o := c.Circuit(id); o != nil && member == "oil/grades" && o.Oil.Grades[0] == of.Says && o.Oil.Standing == FromManual {
-			o.Oil.Quote = q.Words
+			o.Oil.Quote = strings.TrimLeft(q.Words, "@ ")
 		}
 	})
 }

@@ -18,21 +18,28 @@ type cardInput struct{ card card.Card }
 
 func (i *cardInput) Members(m *wire.Members) { m.Object("card", &i.card, wire.Required) }
 
-// findingsAnswer is the answer of a check.
-type findingsAnswer struct{ list []finding.Finding }
+// checkAnswer is the answer of a check: what was found, and what of the card comes from the
+// words of a manual.
+type checkAnswer struct {
+	list   []finding.Finding
+	quotes []card.QuotedAt
+}
 
-func (a *findingsAnswer) Members(m *wire.Members) { wire.Findings(m, "findings", &a.list) }
+func (a *checkAnswer) Members(m *wire.Members) {
+	wire.Findings(m, "findings", &a.list)
+	wire.List(m, "quotes", &a.quotes)
+}
 
 // checkCard answers with all findings about a card, also with those that
 // refuse it: the check itself succeeded. Only what is not JSON is refused.
-func checkCard(i *cardInput, read []finding.Finding) (*findingsAnswer, []finding.Finding) {
+func checkCard(i *cardInput, read []finding.Finding) (*checkAnswer, []finding.Finding) {
 	if malformed(read) {
 		return nil, read
 	}
 	if card.Readable(read) {
 		read = append(read, finding.Below("/card", card.Check(&i.card))...)
 	}
-	return &findingsAnswer{read}, nil
+	return &checkAnswer{read, i.card.Quoted()}, nil
 }
 
 // placesAnswer are places in a card, as pointers into it.

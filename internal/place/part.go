@@ -2,6 +2,7 @@ package place
 
 import (
 	"strconv"
+	"strings"
 
 	"tidysump/internal/card"
 )
@@ -32,6 +33,13 @@ func partsOf(c *card.Card) *parter {
 	for i := range c.Strain {
 		s := &c.Strain[i]
 		p.bare[s.ID] = s.Place == "" && s.Behind == "" && len(s.Seals) == 0 && s.Interval == nil && p.holdersBare(s.ID)
+	}
+	// What a page said goes without saying no more.
+	for i := range c.Quotes {
+		for _, of := range c.Quotes[i].Of {
+			id, _, _ := strings.Cut(of.At, "/")
+			p.bare[id] = false
+		}
 	}
 	return p
 }

@@ -180,9 +180,9 @@ func (t *taking) enter(n int, e *entry, s *card.Slot, v *value, words string) {
 	if e.at == "yearFrom" && len(has) > 0 {
 		has = []string{years(t.card)}
 	}
-	known := len(has) > 0 && !t.weak(e, name)
+	known := len(has) > 0 && !t.weak(e, name) && !v.closer(e, s)
 	switch {
-	case known && v.within(t, e, s):
+	case known && v.within(t, e, s) && !(t.list[n].Over && v.text() != strings.Join(has, ", ")):
 		t.attach(s, name, v, words)
 		return
 	case known && !t.gives(n, name, s, has):

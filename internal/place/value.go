@@ -144,11 +144,27 @@ func (v *value) within(t *taking, e *entry, s *card.Slot) bool {
 	case s.Amount != nil:
 		return quantity.Near(*s.Amount, v.amount)
 	case e.at == "thread":
-		is, ok := bolt.ParseThread(*s.Text)
-		of, known := bolt.ParseThread(v.words[0])
-		return ok && known && is.Diameter == of.Diameter && is.Pitch == of.Pitch && (!is.PitchOpen() || of.PitchOpen())
+		is, of, one := threads(*s.Text, v.words[0])
+		return one && (!is.PitchOpen() || of.PitchOpen())
 	}
 	return strings.EqualFold(*s.Text, v.words[0])
+}
+
+// closer reports whether a thread that was read is the one of the card with its pitch,
+// which the card leaves out.
+func (v *value) closer(e *entry, s *card.Slot) bool {
+	if e.at != "thread" {
+		return false
+	}
+	is, of, one := threads(*s.Text, v.words[0])
+	return one && is.PitchOpen() && !of.PitchOpen()
+}
+
+// threads reads two designations, and reports whether they may be of one thread.
+func threads(a, b string) (is, of bolt.Thread, one bool) {
+	is, ok := bolt.ParseThread(a)
+	of, known := bolt.ParseThread(b)
+	return is, of, ok && known && is.MayBe(&of)
 }
 
 func containsAll(list, words []string) bool {
@@ -209,18 +225,35 @@ func agree(a, b *card.Figure) bool {
 	return near(low, other) && ranged == rangedToo && (!ranged || near(high, upper))
 }
 
+// How far two figures in different units may be apart, of the larger one, and be roundings
+// of one: manuals give 1 US qt for 0.9 L, and 4,000 mi for 6,000 km. Common practice, no
+// source.
+const (
+	apartMost         = 0.06
+	apartMostDistance = 0.1
+)
+
 func near(a, b quantity.Amount) bool {
-	apart := math.Abs(a.Base - b.Base)
 	if a.Unit == b.Unit {
 		return quantity.Near(a.Base, b.Base)
 	}
-	return quantity.AtMost(apart, half(a)+half(b))
+	most := apartMost
+	if a.Kind == quantity.Distance {
+		most = apartMostDistance
+	}
+	apart := math.Abs(a.Base - b.Base)
+	return quantity.AtMost(apart, half(a)+half(b)) && quantity.AtMost(apart, most*max(a.Base, b.Base))
 }
 
-// half is how far rounding may have moved an amount, as it is written.
+// half is how far rounding may have moved an amount, as it is written; distances are
+// rounded to their last digit that is no zero.
 func half(a quantity.Amount) float64 {
 	u, _ := quantity.Find(a.Unit)
 	text := quantity.Number(u.FromBase(a.Base), 6)
 	_, decimals, _ := strings.Cut(text, ".")
-	return math.Pow(10, -float64(len(decimals))) / 2 * u.Scale
+	step := math.Pow(10, -float64(len(decimals)))
+	if a.Kind == quantity.Distance && decimals == "" {
+		step = math.Pow(10, float64(len(text)-len(strings.TrimRight(text, "0"))))
+	}
+	return step / 2 * u.Scale
 }

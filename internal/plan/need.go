@@ -42,6 +42,7 @@ func (d *day) need(c *card.Circuit) shown.Figure {
 	}
 	s.Texts, s.Standing, s.Lookup = []string{text}, o.Standing, ""
 	s.Source, s.Page, s.Method = d.print.Title(o.Source), o.Page, o.Method
+	s.Quote = o.Quote
 	if len(given) > 0 && (len(o.Grades) == 0 || o.Standing == card.Unknown) {
 		d.from(&s, c)
 	}

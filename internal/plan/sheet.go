@@ -59,7 +59,11 @@ func (p *planner) oils() {
 			o.Figures = append(o.Figures, p.print.Card("with-filter", c.WithFilt, "volume"))
 		}
 		if c.Dry.Known() {
-			o.Figures = append(o.Figures, p.print.Card("dry", c.Dry, "volume"))
+			name := "dry"
+			if c.Role != card.EngineOil {
+				name = "dry-other"
+			}
+			o.Figures = append(o.Figures, p.print.Card(name, c.Dry, "volume"))
 		}
 		for _, name := range []string{"run", "wait"} {
 			if f := p.figure(name, subject{circuit: c}); f.Standing != card.Unknown && hasGauge(c) {

@@ -22,6 +22,7 @@ type Figure struct {
 	Page     string
 	Method   string // in the card's words, or a word id after "@"
 	Kept     string
+	Quote    string // the words of the manual that it comes from
 	Lookup   string // word id; only for what is not known
 	// Values fill a text that is a word id after "@".
 	Values map[string]string
@@ -39,6 +40,7 @@ func (s *Figure) Members(m *wire.Members) {
 	m.String("page", &s.Page)
 	m.String("method", &s.Method)
 	m.String("kept", &s.Kept)
+	m.String("quote", &s.Quote)
 	m.String("lookup", &s.Lookup)
 	m.TextMap("values", &s.Values)
 	m.Float("low", &s.Low)

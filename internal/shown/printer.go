@@ -22,7 +22,7 @@ func (p *Printer) Card(name string, f *card.Figure, lookup string) Figure {
 	if f == nil {
 		return s
 	}
-	s.Source, s.Page, s.Method, s.Kept = p.Title(f.Source), f.Page, f.Method, f.Kept
+	s.Source, s.Page, s.Method, s.Kept, s.Quote = p.Title(f.Source), f.Page, f.Method, f.Kept, f.Quote
 	low, ok := f.Amount()
 	if !ok {
 		return s

@@ -15,7 +15,7 @@ type finding struct {
 }
 
 type figure struct {
-	Name, Standing, Source, Page, Method, Kept, Lookup string
+	Name, Standing, Source, Page, Method, Kept, Quote, Lookup string
 	Texts                                              []string
 	Values                                             values
 }

@@ -149,6 +149,9 @@ func (s *speaker) standing(f figure) string {
 		}
 		said = s.t("standing."+grade+".from", values{"method": method})
 	}
+	if f.Quote != "" {
+		said += " " + s.t("standing.quote", values{"words": f.Quote})
+	}
 	if f.Kept != "" {
 		said += " " + s.t("standing.kept", values{"why": f.Kept})
 	}

@@ -17,7 +17,7 @@ export interface Ops {
   'due-notice': { in: NoticeInput; out: NoticeAnswer };
   calendar: { in: CalendarInput; out: TextAnswer };
   csv: { in: CsvInput; out: TextAnswer };
-  'check-card': { in: CardInput; out: FindingsAnswer };
+  'check-card': { in: CardInput; out: CheckAnswer };
   fault: { in: FaultInput; out: FaultAnswer };
   find: { in: Search; out: FindFound };
   'first-entries': { in: CardInput; out: PlacesAnswer };
@@ -737,6 +737,8 @@ export interface ShownFigure {
   /** in the card's words, or a word id after "@" */
   method?: string;
   kept?: string;
+  /** the words of the manual that it comes from */
+  quote?: string;
   /** word id; only for what is not known */
   lookup?: string;
   /** Values fill a text that is a word id after "@". */
@@ -1197,9 +1199,23 @@ export interface CardInput {
   card: Card;
 }
 
-/** FindingsAnswer is the answer of a check. */
-export interface FindingsAnswer {
+/**
+ * CheckAnswer is the answer of a check: what was found, and what of the card comes from the words
+ * of a manual.
+ */
+export interface CheckAnswer {
   findings?: Finding[];
+  quotes?: QuotedAt[];
+}
+
+/** QuotedAt is a quote as it is shown: the place that it is of, and its words. */
+export interface QuotedAt {
+  /** JSON pointer into the card */
+  at: string;
+  words: string;
+  /** of the document */
+  title?: string;
+  page?: string;
 }
 
 /** FaultInput is a problem of the table, with what was answered and is at hand. */
@@ -1827,6 +1843,8 @@ export interface PlateFigure {
   /** in the card's words, or a word id after "@" */
   method?: string;
   kept?: string;
+  /** the words of the manual that it comes from */
+  quote?: string;
   /** word id; only for what is not known */
   lookup?: string;
   /** Values fill a text that is a word id after "@". */
@@ -1977,6 +1995,8 @@ export interface PlanTimer {
   /** in the card's words, or a word id after "@" */
   method?: string;
   kept?: string;
+  /** the words of the manual that it comes from */
+  quote?: string;
   /** word id; only for what is not known */
   lookup?: string;
   /** Values fill a text that is a word id after "@". */

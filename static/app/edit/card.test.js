@@ -61,6 +61,20 @@ test('a filter takes what held it along; a cap that drains stays', () => {
   assert.equal(cap.of, undefined);
 });
 
+test('words of the manual go with the part that they are of', () => {
+  const card = blank();
+  const words = 'Drain plug 25, filter 12';
+  const says = '25 N·m';
+  const [drain, can] = card.bolts.map(({ id }) => ({ at: `${id}/torque`, says }));
+  const engine = { at: `${card.circuits[0].id}/oilOnly`, says };
+  card.quotes = [
+    { words, of: [drain, can, { at: '/interval/time', says }, engine] },
+    { words: 'Filter 12', of: [can] },
+  ];
+  removePart(card, '/filters/0');
+  assert.deepEqual(card.quotes, [{ words, of: [drain, { at: '/interval/time', says }, engine] }]);
+});
+
 test('figures stand as a person types them', () => {
   const card = {
     bolts: [{ torque: { value: 18, to: 22, unit: 'lbf·ft' }, size: { standing: 'unknown' } }],

@@ -12,12 +12,14 @@ import { own } from '../site/own.js';
 import { inTurn } from '../site/in-turn.js';
 import { newId } from '../site/new-id.js';
 
-/** @import { Card, PlateFigure } from '../core/core.d.ts' */
+/** @import { Card, PlateFigure, QuotedAt } from '../core/core.d.ts' */
 
 /** A card being written: kept after each entry, and half-done as it may be. */
 export class Draft {
   card;
   found = []; // findings about the card, with pointers into it
+  /** @type {QuotedAt[]} what comes from the words of the manual, with pointers into the card */
+  quotes = [];
   /** @type {PlateFigure[]} what the plate of its plan shows by now */
   plate = [];
   /** @type {string[]} pointers of what a plan needs most */
@@ -287,6 +289,7 @@ export class Draft {
     ]);
     this.plate = plan.ok?.plate ?? [];
     this.first = first.ok?.places ?? this.first;
+    this.quotes = ok?.quotes ?? [];
     this.found = (ok?.findings ?? findings).map((f) => ({
       ...f,
       where: f.where.replace(/^\/card/, ''),

@@ -41,7 +41,7 @@ export function entryField(draft, entry, changed) {
         hint: nothing,
       },
     )}
-    ${stated ? origin(draft, entry, about, changed) : nothing}
+    ${stated ? origin(draft, entry, about, changed) : nothing} ${quoted(draft, entry)}
     ${unentered(draft, entry.at, changed, entering)}
     ${echo && echo.text !== text ? html`<p class="kept">${t('edit.read-as', { text })}</p>` : nothing}
     ${said(id, found, Boolean(unread ?? echo))}
@@ -59,6 +59,20 @@ const named = ({ at: pointer, word }, found) =>
   found.values?.name && found.values.name === pointer.split('/').at(-1)
     ? { ...found, values: { ...found.values, name: `@${word}` } }
     : found;
+
+/** The words of the manual that an entry comes from. */
+const quoted = (draft, entry) =>
+  draft.quotes
+    .filter((quote) => quote.at === entry.at)
+    .map(
+      ({ words, title, page }) =>
+        html`<p class="quoted">
+          <q>${words}</q>
+          <small
+            >${t(page ? 'standing.manual.from' : 'standing.manual.title', { source: title, page })}</small
+          >
+        </p>`,
+    );
 
 /** How much may be typed at an entry of that kind. */
 const room = (kind) =>

@@ -42,7 +42,7 @@ export function addPart(card, table, word, circuit = card.circuits[0].id) {
 
 /**
  * Takes a part away, and the fasteners that held only it; one that drains stays. Nothing
- * is behind what is gone.
+ * is behind what is gone, and no words are of it.
  */
 export function removePart(card, pointer) {
   const [, list, n] = pointer.split('/');
@@ -53,6 +53,10 @@ export function removePart(card, pointer) {
   const parts = ['bolts', 'filters', 'strainers'].flatMap((name) => own(card, name) ?? []);
   const left = new Set(parts.map((part) => part.id));
   for (const part of parts) if (part.behind && !left.has(part.behind)) delete part.behind;
+  const whole = ['', ...card.circuits.map((oil) => oil.id)]; // what is of the bike, or of an oil
+  const stays = ({ at: place }) => [...whole, ...left].includes(place.split('/')[0]);
+  const quotes = (card.quotes ?? []).map((quote) => ({ ...quote, of: quote.of.filter(stays) }));
+  if (card.quotes) card.quotes = quotes.filter((quote) => quote.of.length > 0);
 }
 
 /** An id that nothing in the card has yet. */

@@ -23,7 +23,7 @@ const asked = (card, base, entries) =>
     .filter(({ when = {}, unless }) => {
       if (unless && !at(card, unless)?.length) return false;
       return Object.entries(when).every(([where, words]) =>
-        words.includes(at(card, `${base}/${where}`)),
+        words.includes(at(card, where.startsWith('/') ? where : `${base}/${where}`)),
       );
     })
     .map((entry) => ({ ...entry, at: base ? `${base}/${entry.at}` : entry.at }))

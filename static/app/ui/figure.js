@@ -48,11 +48,12 @@ export const marks = () =>
  * @param {string} [paged] the word for a page of a manual
  */
 export function standing(figure, paged = 'standing.manual.page') {
-  const { standing: grade = 'unknown', page, kept } = figure;
+  const { standing: grade = 'unknown', page, kept, quote } = figure;
   const word = grade === 'manual' && page ? t(paged, { page }) : t(`standing.${grade}`);
   return html`<details class="standing" data-standing=${grade}>
     <summary><span aria-hidden="true">${own(shapes, grade)}</span> ${word}</summary>
     <p>${origin(figure)}${kept ? ` ${t('standing.kept', { why: kept })}` : nothing}</p>
+    ${quote ? html`<p>${t('standing.quote', { words: quote })}</p>` : nothing}
   </details>`;
 }
 
