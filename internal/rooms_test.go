@@ -43,7 +43,7 @@ var rooms = []struct {
 	{"internal/roadside", "finding wire quantity fault card shown"},
 	{"internal/plan", "finding wire quantity oil drain bolt fill card shown"},
 	{"internal/job", "finding date wire quantity oil drain bolt fill due debris fault card shown plan"},
-	{"internal/outlook", "finding date wire quantity due card shown job"},
+	{"internal/outlook", "finding date wire quantity due card shown plan job"},
 	{"internal/visit", "finding date wire ledger quantity quote"},
 	{"internal/calc", "finding wire quantity oil drain bolt ring fill debris fault quote card shown"},
 	{"internal/find", "finding wire quantity card shown roadside plan"},

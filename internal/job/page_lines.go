@@ -3,7 +3,6 @@ package job
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"tidysump/internal/card"
 	"tidysump/internal/plan"
@@ -266,11 +265,8 @@ func (d *drafter) title(l *PageLine, root func(string) string) {
 		l.Word, l.Values = first.Word, first.Values
 		return
 	}
-	l.Values = map[string]string{"purpose": purpose, "count": strconv.Itoa(count), "place": strings.Join(places, "; ")}
+	l.Values = map[string]string{"purpose": purpose, "count": strconv.Itoa(count), "place": plan.JoinPlaces(places, "unknown.place")}
 	if count > 1 {
 		l.Word = "page.opened.several"
-	}
-	if len(places) == 0 {
-		l.Values["place"] = "@unknown.place"
 	}
 }

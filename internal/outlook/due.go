@@ -11,6 +11,7 @@ import (
 	"tidysump/internal/due"
 	"tidysump/internal/finding"
 	"tidysump/internal/job"
+	"tidysump/internal/plan"
 	"tidysump/internal/quantity"
 	"tidysump/internal/shown"
 )
@@ -18,7 +19,7 @@ import (
 // reckoner works out when the oils of a bike are due, from its jobs.
 type reckoner struct {
 	card     *card.Card    // of the newest job
-	interval card.Span     // as the bike is used, by the newest job
+	plan     *plan.Plan    // of the newest job: as the bike is used
 	print    shown.Printer // of that card's figures
 	past     []*job.Trace
 	told     []due.OdometerReading // what the odometer showed between the jobs
@@ -54,7 +55,8 @@ func Foresee(jobs []job.Past, told []due.OdometerReading, today int, system quan
 		return &r.outlook
 	}
 	newest := r.past[len(r.past)-1]
-	r.card, r.interval, r.outlook.Severe = newest.Plan.Card(), newest.Plan.Interval(), newest.Plan.Severe()
+	r.plan = newest.Plan
+	r.card, r.outlook.Severe = r.plan.Card(), r.plan.Severe()
 	r.print.Sources = r.card.Sources
 	r.count()
 	for n := range r.card.Circuits {
@@ -216,25 +218,26 @@ func (r *reckoner) changes(circuit string, after float64) []due.Mark {
 // oil says when a circuit's oil is due.
 func (r *reckoner) oil(d *DueOil, c *card.Circuit) {
 	d.Circuit, d.Role, d.Verdict = c.ID, "role."+string(c.Role), "due.no-record"
+	interval, alone := r.plan.IntervalOf(c)
 	for _, i := range [...]struct {
 		name   string
 		figure *card.Figure
-	}{{"interval-distance", r.interval.Distance}, {"interval-time", r.interval.Time}, {"interval-hours", r.interval.Hours}} {
+	}{{"interval-distance", interval.Distance}, {"interval-time", interval.Time}, {"interval-hours", interval.Hours}} {
 		if s := r.print.Card(i.name, i.figure, "interval"); s.Standing != card.Unknown {
 			d.Intervals = append(d.Intervals, s)
 		}
 	}
 	var last, at due.Mark
-	span := job.SpanFrom(r.interval)
+	span := job.SpanFrom(interval)
 	if own := r.changes(c.ID, 0); len(own) > 0 {
 		last = own[len(own)-1]
-		at = r.nth(c, &span, last)
+		at = r.nth(c, &span, last, alone)
 		d.Verdict, d.Changed = "due.unknown", dayText(last[due.Time])
 		if last[due.Km] > 0 {
 			d.ChangedAt = r.print.Kilometres(last[due.Km], 7)
 		}
 	}
-	r.first(&last, &at)
+	r.first(c, &last, &at)
 	now, back := r.now, false
 	for n := range r.counters {
 		now[n] = r.counters[n].read(last[due.Time]).Count
@@ -275,9 +278,13 @@ func hoursText(h float64) string {
 }
 
 // nth gives where an oil is due that isn't changed each time: the changes of the
-// engine's oil since its own count, and those to come are an interval apart.
-func (r *reckoner) nth(c *card.Circuit, span *due.Span, from due.Mark) due.Mark {
+// engine's oil since its own count, and those to come are an interval apart. One with an
+// interval of its own counts alone.
+func (r *reckoner) nth(c *card.Circuit, span *due.Span, from due.Mark, alone bool) due.Mark {
 	left := max(c.EveryNth, 1)
+	if alone {
+		left = 1
+	}
 	if left > 1 {
 		for _, change := range r.changes(r.engine, from[due.Time]) {
 			if left--; left == 0 {
@@ -289,9 +296,13 @@ func (r *reckoner) nth(c *card.Circuit, span *due.Span, from due.Mark) due.Mark 
 	return span.After(&from, float64(left))
 }
 
-// first puts the first service of a new machine, if that is still to come.
-func (r *reckoner) first(last, at *due.Mark) {
+// first puts the first service of a new machine, if that is still to come: that of the oil
+// itself, where it has one.
+func (r *reckoner) first(c *card.Circuit, last, at *due.Mark) {
 	interval := r.card.Interval.First
+	if c.Interval != nil && c.Interval.First != nil {
+		interval = c.Interval.First
+	}
 	if interval == nil {
 		return
 	}

@@ -102,6 +102,33 @@ func TestForesee_Likely(t *testing.T) {
 	}
 }
 
+// An oil with an interval of its own is due by that alone, whatever the engine's oil was
+// changed for since; its first service may be its own too.
+func TestForesee_OwnInterval(t *testing.T) {
+	c := *plantest.Sample(t, "quillane-vastro-1010")
+	c.Circuits = slices.Clone(c.Circuits)
+	at := slices.IndexFunc(c.Circuits, func(r card.Circuit) bool { return r.EveryNth > 1 })
+	oil := &c.Circuits[at]
+	km := func(v float64) *card.Figure {
+		return &card.Figure{Value: v, Unit: "km", Standing: card.FromManual, Source: "book"}
+	}
+	oil.Interval = &card.Interval{Span: card.Span{Distance: km(40000)}}
+	both := func(day, odometer string) job.Past {
+		all := changed(&c, day, odometer, job.Event{Kind: job.Reading, Step: "pour-all-" + oil.ID, What: plan.AskPoured, About: oil.ID, Value: "0.5 L"})
+		all.Bench.Circuits = []string{c.Circuits[0].ID, oil.ID}
+		return all
+	}
+	due := func(jobs ...job.Past) *outlook.DueOil { return &foresee(t, "2026-06-10", jobs...).Oils[at] }
+	d := due(both("2025-06-01", "12000"), changed(&c, "2026-06-01", "19000"))
+	if len(d.At) == 0 || d.At[0] != "52000 km" || d.Day != "" || len(d.Intervals) != 1 || d.Intervals[0].Texts[0] != "40000 km" {
+		t.Errorf("%+v", d)
+	}
+	oil.Interval.First = &card.Span{Distance: km(1000)}
+	if d := due(both("2026-06-01", "40")); len(d.At) == 0 || d.At[0] != "1000 km" {
+		t.Errorf("first: %+v", d)
+	}
+}
+
 // An oil that is due at each second change of the engine's, changed once together
 // with it and once left out, is due with the next.
 func TestForesee_EveryNth(t *testing.T) {

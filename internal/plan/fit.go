@@ -85,12 +85,12 @@ func (p *planner) stepID(r *recipe, on subject) string {
 // needless reports whether a figure that the card doesn't know isn't missed: the size
 // of what is turned by hand, the turn of what has a torque and the other way round, the
 // torque of a panel, marks and wait at a hole, the wait of a cold engine, how
-// long it runs before, and the kind of interval that
+// long it runs before, how warm the manual wants the oil, and the kind of interval that
 // the manual doesn't use.
 func (d *day) needless(name string, on subject) bool {
 	hours := d.card.Interval.Hours.Known()
 	switch name {
-	case "run":
+	case "run", "warm-card", "warm-card-time":
 		return true
 	case "size":
 		return on.bolt.Drive == card.Hand || on.bolt.Drive == card.Strap
@@ -160,6 +160,10 @@ func (d *day) figure(name string, on subject) shown.Figure {
 		return d.print.Card(name, on.bolt.Turn, "turn")
 	case "warm-target":
 		return shown.Estimate(name, "warm-target", d.print.Between(drain.WarmLow, drain.WarmHigh, "°C", 2)...)
+	case "warm-card":
+		return d.print.Card(name, d.warming().Target, "interval")
+	case "warm-card-time":
+		return d.print.Card(name, d.warming().Time, "interval")
 	case "usual-warm":
 		return d.practice(name, drain.HabitLow, drain.HabitHigh, "°C")
 	case "run-out":
@@ -176,6 +180,16 @@ func (d *day) figure(name string, on subject) shown.Figure {
 		return d.print.Card(name, d.interval().Hours, "interval")
 	}
 	return shown.Unknown(name, "interval") // a test holds that no recipe has another
+}
+
+// warming is what the card says of how warm the oil is to be that is let out today.
+func (d *day) warming() *card.Warming {
+	for _, c := range d.circuits {
+		if c.Warm != nil {
+			return c.Warm
+		}
+	}
+	return &card.Warming{}
 }
 
 // practice is a range that is a trade habit.

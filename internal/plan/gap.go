@@ -36,7 +36,7 @@ func (p *planner) tellGapsApart() {
 	for i := range p.plan.Gaps {
 		g := &p.plan.Gaps[i]
 		g.Values["which"] = g.Values["of"]
-		if place := g.Values["place"]; place != "" && place[0] != '@' && p.severalOf(g) {
+		if place := g.Values["place"]; place != "" && place != "@unknown.place" && p.severalOf(g) {
 			g.Values["which"] = place
 		}
 	}

@@ -22,7 +22,27 @@ func withHolders(c *card.Card) *card.Card {
 		s := &c.Strain[i]
 		hold(&full, card.Bolt{ID: s.ID, Holds: s.ID, Circuit: s.Circuit, Place: s.Place, Purpose: card.StrainerCap})
 	}
+	placeDrains(&full)
 	return &full
+}
+
+// placeDrains says of drain plugs whose places the card doesn't have which is the tank's
+// and which the crankcase's, where one is the tank's: they are two of a kind.
+func placeDrains(c *card.Card) {
+	for i := range c.Bolts {
+		tank := &c.Bolts[i]
+		if !tank.Tank {
+			continue
+		}
+		for n := range c.Bolts {
+			if b := &c.Bolts[n]; b.Purpose == card.DrainPlug && b.Circuit == tank.Circuit && !b.Tank && b.Place == "" {
+				b.Place = "@place.crankcase"
+			}
+		}
+		if tank.Place == "" {
+			tank.Place = "@place.tank"
+		}
+	}
 }
 
 // hold adds a fastener unless another holds the same.

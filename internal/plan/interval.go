@@ -10,6 +10,18 @@ func (p *Plan) Interval() card.Span { return p.day.interval() }
 // Severe reports whether the bike is used hard.
 func (p *Plan) Severe() bool { return p.day.bench.Severe }
 
+// IntervalOf is how long that oil may stay in, and whether it has an interval of its own.
+func (p *Plan) IntervalOf(c *card.Circuit) (span card.Span, own bool) {
+	if c.Interval != nil {
+		span = intervalOf(c.Interval, p.Severe())
+		own = span.Distance.Known() || span.Time.Known() || span.Hours.Known()
+	}
+	if !own {
+		span = p.Interval()
+	}
+	return span, own
+}
+
 func (d *day) interval() card.Span { return intervalOf(&d.card.Interval, d.bench.Severe) }
 
 // intervalOf gives the card's interval. In severe use, where the manual has nothing

@@ -52,10 +52,10 @@ var recipes = []recipe{
 	{word: "level-found", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"run", "wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
 	{word: "peek-off", on: aBolt, opens: true, warns: []string{"hot-oil"}, figures: []string{"size"}},
 	{word: "peek-on", on: aBolt, closes: true, must: true},
-	{word: "warm-up", at: card.AtWarm, runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target", "usual-warm"}, helps: []string{"cool"}},
+	{word: "warm-up", at: card.AtWarm, runs: true, warns: []string{"carbon-monoxide", "hot-oil"}, figures: []string{"warm-target", "warm-card", "warm-card-time", "usual-warm"}, helps: []string{"cool"}},
 	{word: "level-found-hot", on: aCircuit, at: card.AtLevel, finds: true, figures: []string{"run", "wait", "band"}, asks: []string{AskLevel}, helps: []string{"level", "fuel"}, timers: []string{TimeSettle}},
-	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
-	{word: "cool-down", at: card.AtWarm, must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
+	{word: "key-out", must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target", "warm-card"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
+	{word: "cool-down", at: card.AtWarm, must: true, warns: []string{"hot-oil"}, figures: []string{"warm-target", "warm-card"}, asks: []string{AskTemperature}, helps: []string{"cool"}},
 	// Drain: bike, skin and tyre safe; then every opening of the circuits of the day, and
 	// no other.
 	{word: "stand", warns: []string{"traffic", "bike-falls"}},

@@ -19,7 +19,7 @@ func full() (*day, map[string]subject) {
 	}
 	c := &card.Card{ID: "full", Circuits: []card.Circuit{{ID: "engine", Role: card.EngineOil,
 		Oil:     card.OilNeed{Grades: []string{"10W-40"}, Standing: card.Measured},
-		OilOnly: figure(2, "L"), WithFilt: figure(2.2, "L"),
+		OilOnly: figure(2, "L"), WithFilt: figure(2.2, "L"), Warm: &card.Warming{Target: figure(60, "°C"), Time: figure(5, "min")},
 		Level: card.Level{Device: card.Window, State: card.Warm, Stance: card.Upright, Run: figure(4, "min"), Wait: figure(3, "min"), Band: figure(0.5, "L")}}},
 		Bolts: []card.Bolt{{ID: "drain", Purpose: card.DrainPlug, Circuit: "engine", Drains: true, Drive: card.Hexagon, Thread: "M14x1.5",
 			Size: figure(17, "mm"), Torque: figure(25, "N·m"), Turn: figure(1, "turn"),

@@ -59,11 +59,11 @@ func (p *planner) oils() {
 			o.Figures = append(o.Figures, p.print.Card("with-filter", c.WithFilt, "volume"))
 		}
 		if c.Dry.Known() {
-			name := "dry"
+			dry := p.print.Card("dry", c.Dry, "volume")
 			if c.Role != card.EngineOil {
-				name = "dry-other"
+				dry = p.print.Card("dry-other", c.Dry, "volume")
 			}
-			o.Figures = append(o.Figures, p.print.Card(name, c.Dry, "volume"))
+			o.Figures = append(o.Figures, dry)
 		}
 		for _, name := range []string{"run", "wait"} {
 			if f := p.figure(name, subject{circuit: c}); f.Standing != card.Unknown && hasGauge(c) {
@@ -147,6 +147,10 @@ func (p *planner) bolts() {
 			s.By = ByTurn // the filter or its box says how far
 			fallthrough
 		case ByTurn:
+			turn := p.print.Card("turn", b.Turn, "turn")
+			s.Turn = &turn
+		}
+		if b.Turn.Known() && b.Purpose != card.FilterCanned {
 			turn := p.print.Card("turn", b.Turn, "turn")
 			s.Turn = &turn
 		}

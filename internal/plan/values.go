@@ -215,10 +215,25 @@ func (d *day) namesOf(none string, want func(*card.Bolt) bool) string {
 			names = append(names, b.Place)
 		}
 	}
-	if len(names) == 0 {
-		return "@" + none
+	return JoinPlaces(names, none)
+}
+
+// JoinPlaces names several places in one text, or says a word where there are none. A place
+// that is a word itself is said alone, and gives way to those in the card's words.
+func JoinPlaces(places []string, none string) string {
+	var told []string
+	for _, place := range places {
+		if place[0] != '@' {
+			told = append(told, place)
+		}
 	}
-	return strings.Join(names, "; ")
+	switch {
+	case len(places) == 0:
+		return "@" + none
+	case len(told) == 0:
+		return places[0]
+	}
+	return strings.Join(told, "; ")
 }
 
 func orWord(text, word string) string {

@@ -130,6 +130,12 @@ func drawCircuit(t *rapid.T, id string) card.Circuit {
 			Where:  Pick(t, "where", "", "on the left"),
 			Run:    drawFigure(t, "run", "min", 3),
 		}}
+	if rapid.Bool().Draw(t, "warm") {
+		r.Warm = &card.Warming{Target: drawFigure(t, "target", "°C", 60), Time: drawFigure(t, "warm for", "min", 5)}
+	}
+	if r.Role != card.EngineOil && rapid.Bool().Draw(t, "own interval") {
+		r.Interval = &card.Interval{Span: card.Span{Distance: drawFigure(t, "own distance", "km", 24000)}}
+	}
 	if rapid.Bool().Draw(t, "grade") {
 		r.Oil = card.OilNeed{Grades: several(t, "grades", "10W-40", "20W50", "30"), Marks: several(t, "marks", "MA", "MA2", "MB"),
 			Service: Pick(t, "service", "", "SL"), Standing: card.FromManual, Source: "book"}
@@ -147,6 +153,7 @@ func drawBolt(t *rapid.T, id string, circuits, holders []string) card.Bolt {
 		Size:   drawFigure(t, "size", "mm", 17),
 		Torque: drawFigure(t, "torque", "N·m", 25),
 		Turn:   drawFigure(t, "turn", "turn", 0.75)}
+	b.Tank = b.Purpose == card.DrainPlug && rapid.Bool().Draw(t, "tank")
 	if seals := drawSeals(t); len(seals) > 0 {
 		b.Seal = &seals[0]
 	}
