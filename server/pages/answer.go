@@ -16,8 +16,8 @@ type finding struct {
 
 type figure struct {
 	Name, Standing, Source, Page, Method, Kept, Quote, Lookup string
-	Texts                                              []string
-	Values                                             values
+	Texts                                                     []string
+	Values                                                    values
 }
 
 type item struct {
