@@ -26,9 +26,9 @@ var typed = map[quantity.Kind][]string{
 	quantity.Mass:        {"2.6 kg"},
 	quantity.Share:       {"45 %", "-20 %", "120 %"},
 	quantity.Distance:    {"50 km", "30 mi"},
-	aTaps:                {"0 2.1 4 6.2 8", "0 1 2 3 9", "1 2", "x"},
-	aNumber:              {"1", "12.5", "150", "340"},
-	aText:                {"10W-40", "M12x1.5", "MA2", "SG", "5W-30", "1", "EUR", "10"},
+	Taps:                {"0 2.1 4 6.2 8", "0 1 2 3 9", "1 2", "x"},
+	Number:              {"1", "12.5", "150", "340"},
+	Text:                {"10W-40", "M12x1.5", "MA2", "SG", "5W-30", "1", "EUR", "10"},
 }
 
 // filled draws a form, each field filled in with that chance in a hundred.
@@ -37,13 +37,13 @@ func filled(r *rand.Rand, fields []field, chance int) map[string]any {
 	for _, f := range fields {
 		switch {
 		case r.Intn(100) >= chance:
-		case f.kind == aList:
+		case f.kind == List:
 			var rows []any
 			for range 1 + r.Intn(3) {
 				rows = append(rows, filled(r, f.rows, 90))
 			}
 			form[f.name] = rows
-		case f.kind == aYes:
+		case f.kind == Yes:
 			form[f.name] = r.Intn(2) == 0
 		case len(f.words) > 0:
 			form[f.name] = f.words[r.Intn(len(f.words))]

@@ -30,27 +30,27 @@ const theBill = "bill"
 // may have follows from the currency and the kind of line. The prices' words
 // stand in the order of quote.Mode.
 var billFields = [...]field{
-	{name: "what", kind: aChoice, words: []string{"estimate", theBill}, family: "bill.what."},
-	{name: "number", kind: aText, kept: true},
-	{name: "seller", kind: aText, letters: writtenLetters, lines: true, kept: true},
-	{name: "customer", kind: aText, letters: writtenLetters, lines: true, kept: true},
-	{name: "remark", kind: aText, letters: writtenLetters, lines: true, kept: true},
-	{name: "currency", kind: aText, needed: true},
-	{name: "prices", kind: aChoice, words: []string{"none", "net", "gross"}, family: "bill.prices."},
-	{name: "tax", kind: aText},
-	{name: "rounding", kind: aChoice, words: []string{"total", perLine}, family: "bill.rounding."},
-	{name: "cash", kind: aChoice, words: []string{"0.05", "0.10", "0.20", "0.50", "1", "5", "10"}},
-	{name: "discount", kind: aText},
-	{name: "estimate", kind: aText, kept: true}, // the estimate's input, as it was stored
-	{name: "lines", kind: aList, needed: true, rows: []field{
-		{name: "kind", kind: aChoice, needed: true, family: "bill.kind.",
+	{name: "what", kind: Choice, words: []string{"estimate", theBill}, family: "bill.what."},
+	{name: "number", kind: Text, kept: true},
+	{name: "seller", kind: Text, letters: writtenLetters, lines: true, kept: true},
+	{name: "customer", kind: Text, letters: writtenLetters, lines: true, kept: true},
+	{name: "remark", kind: Text, letters: writtenLetters, lines: true, kept: true},
+	{name: "currency", kind: Text, needed: true},
+	{name: "prices", kind: Choice, words: []string{"none", "net", "gross"}, family: "bill.prices."},
+	{name: "tax", kind: Text},
+	{name: "rounding", kind: Choice, words: []string{"total", perLine}, family: "bill.rounding."},
+	{name: "cash", kind: Choice, words: []string{"0.05", "0.10", "0.20", "0.50", "1", "5", "10"}},
+	{name: "discount", kind: Text},
+	{name: "estimate", kind: Text, kept: true}, // the estimate's input, as it was stored
+	{name: "lines", kind: List, needed: true, rows: []field{
+		{name: "kind", kind: Choice, needed: true, family: "bill.kind.",
 			words: []string{"part", "oil", "bottle", "labour", "flat", "waste", "materials", "free"}},
-		{name: "text", kind: aText, letters: lineLetters, kept: true},
-		{name: "count", kind: aText},
-		{name: "price", kind: aText},
-		{name: "discount", kind: aText},
-		{name: "tax", kind: aText},
-		{name: "of", kind: aText, kept: true}, // what its price is remembered by
+		{name: "text", kind: Text, letters: lineLetters, kept: true},
+		{name: "count", kind: Text},
+		{name: "price", kind: Text},
+		{name: "discount", kind: Text},
+		{name: "tax", kind: Text},
+		{name: "of", kind: Text, kept: true}, // what its price is remembered by
 	}},
 }
 

@@ -21,17 +21,17 @@ var (
 		sealField,
 		seatField,
 		classField,
-		{name: "lubrication", kind: aChoice, words: bolt.Lubrications, family: "lubrication."},
+		{name: "lubrication", kind: Choice, words: bolt.Lubrications, family: "lubrication."},
 		{name: "length", kind: quantity.Length, low: 0.5, high: 200},
 		{name: "inner", kind: quantity.Length, low: 1, high: 100},
 		{name: "outer", kind: quantity.Length, low: 1, high: 150},
 	}
 
-	whatField   = field{name: "what", kind: aChoice, words: bolt.Whats, family: "what.", needed: true}
-	threadField = field{name: "thread", kind: aText, front: true} // a filter needs none
-	sealField   = field{name: "seal", kind: aChoice, words: bolt.Seals, family: "seal.", front: true}
-	seatField   = field{name: "seat", kind: aChoice, words: bolt.Seats, family: "seat.", front: true}
-	classField  = field{name: "class", kind: aChoice, words: bolt.Classes}
+	whatField   = field{name: "what", kind: Choice, words: bolt.Whats, family: "what.", needed: true}
+	threadField = field{name: "thread", kind: Text, front: true} // a filter needs none
+	sealField   = field{name: "seal", kind: Choice, words: bolt.Seals, family: "seal.", front: true}
+	seatField   = field{name: "seat", kind: Choice, words: bolt.Seats, family: "seat.", front: true}
+	classField  = field{name: "class", kind: Choice, words: bolt.Classes}
 )
 
 // thread reads a thread out of a field.

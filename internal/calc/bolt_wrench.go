@@ -11,8 +11,8 @@ import (
 
 var wrenchFields = [...]field{
 	{name: "torque", kind: quantity.Torque, low: 0.1, high: 1000, needed: true, ranged: true},
-	{name: "wrenches", kind: aList, needed: true, rows: []field{
-		{name: "id", kind: aText, kept: true},
+	{name: "wrenches", kind: List, needed: true, rows: []field{
+		{name: "id", kind: Text, kept: true},
 		{name: "low", kind: quantity.Torque, high: 3000},
 		{name: "high", kind: quantity.Torque, low: 0.5, high: 3000, needed: true},
 		{name: "graduation", kind: quantity.Torque, low: 0.001, high: 500},
@@ -24,7 +24,7 @@ var wrenchFields = [...]field{
 	{name: "grip", kind: quantity.Length, low: 50, high: 2000},
 }
 
-var toolField = field{name: "tool", kind: aChoice, words: bolt.Tools, family: "torque-tool."}
+var toolField = field{name: "tool", kind: Choice, words: bolt.Tools, family: "torque-tool."}
 
 // wrench says of each wrench at hand whether and how it is set to a torque.
 func wrench(f *Form, a *Answer) {

@@ -15,7 +15,7 @@ var wrenchCheckFields = [...]field{
 	{name: "own", kind: quantity.Mass, low: 0.02, high: 30, needed: true},
 	{name: "centre", kind: quantity.Length, low: 5, high: 2000, needed: true},
 	{name: "high", kind: quantity.Torque, low: 0.5, high: 3000, needed: true},
-	{name: "readings", kind: aList, front: true, rows: []field{{name: "reading", kind: quantity.Torque, low: 0.1, high: 3000, needed: true}}},
+	{name: "readings", kind: List, front: true, rows: []field{{name: "reading", kind: quantity.Torque, low: 0.1, high: 3000, needed: true}}},
 	toolField,
 	{name: "graduation", kind: quantity.Torque, low: 0.001, high: 500},
 	{name: "massOff", kind: quantity.Mass, low: 0.0001, high: 20},

@@ -13,9 +13,9 @@ func fieldsOf(asks []debris.Asked) []field {
 	fields := make([]field, len(asks))
 	for n := range asks {
 		a := &asks[n]
-		fields[n] = field{name: a.Name, kind: aChoice, words: a.Words, family: a.Family, front: a.Front, when: a.When()}
+		fields[n] = field{name: a.Name, kind: Choice, words: a.Words, family: a.Family, front: a.Front, when: a.When()}
 		if len(a.Words) == 0 {
-			fields[n].kind = aYes
+			fields[n].kind = Yes
 		}
 		if fields[n].when != nil {
 			fields[n].on = asks[0].Name

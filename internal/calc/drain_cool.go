@@ -16,7 +16,7 @@ var coolFields = [...]field{
 	{name: "between", kind: quantity.Duration, low: 0.05, high: 24 * 60, needed: true},
 	{name: "air", kind: quantity.Temperature, low: -40, high: 60, needed: true},
 	{name: "target", kind: quantity.Temperature, low: -40, high: 150},
-	{name: "surface", kind: aChoice, words: texts(drain.Surfaces...), family: "surface."},
+	{name: "surface", kind: Choice, words: texts(drain.Surfaces...), family: "surface."},
 }
 
 // Readings closer than this many K show the rate poorly, and a temperature further

@@ -13,12 +13,12 @@ import (
 // add up.
 var bottlesFields = [...]field{
 	{name: "need", kind: quantity.Volume, low: 0.01, high: 25, needed: true},
-	{name: "bottles", kind: aList, front: true, rows: []field{
-		{name: "id", kind: aText, kept: true},
+	{name: "bottles", kind: List, front: true, rows: []field{
+		{name: "id", kind: Text, kept: true},
 		{name: "size", kind: quantity.Volume, low: 0.02, high: 250, needed: true},
 		{name: "left", kind: quantity.Volume, high: 250},
-		{name: "opened", kind: aYes},
-		{name: "price", kind: aNumber, high: 1e6},
+		{name: "opened", kind: Yes},
+		{name: "price", kind: Number, high: 1e6},
 	}},
 }
 
@@ -110,7 +110,7 @@ func shelfAfter(rows []Form, c *fill.Choice, pours []Answer) []Answer {
 	for n := range rows {
 		for i := range rows[n].fields {
 			name, g := rows[n].fields[i].name, &rows[n].given[i]
-			if rows[n].fields[i].kind == aYes {
+			if rows[n].fields[i].kind == Yes {
 				shelf[n].yes(name, g.number > 0)
 			} else {
 				shelf[n].word(name, g.text)

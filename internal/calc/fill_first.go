@@ -11,11 +11,11 @@ import (
 // cooler: it was emptied; tankOnly: of a dry sump only the tank was drained.
 var firstFields = [...]field{
 	{name: "volume", kind: quantity.Volume, low: 0.05, high: 25, needed: true},
-	{name: "filter", kind: aChoice, words: texts(fill.SpinOn, fill.Cartridge, fill.Mesh, fill.Stays), family: "filter.", needed: true},
-	{name: "layout", kind: aChoice, words: texts(card.WetSump, card.SmallStrainer, card.DrySump), family: "layout.", needed: true},
-	{name: "mount", kind: aChoice, words: texts(card.Mounts...), family: "mount."},
-	{name: "cooler", kind: aYes},
-	{name: "tankOnly", kind: aYes},
+	{name: "filter", kind: Choice, words: texts(fill.SpinOn, fill.Cartridge, fill.Mesh, fill.Stays), family: "filter.", needed: true},
+	{name: "layout", kind: Choice, words: texts(card.WetSump, card.SmallStrainer, card.DrySump), family: "layout.", needed: true},
+	{name: "mount", kind: Choice, words: texts(card.Mounts...), family: "mount."},
+	{name: "cooler", kind: Yes},
+	{name: "tankOnly", kind: Yes},
 }
 
 // firstFill says what to pour when, and by how much the level is expected to

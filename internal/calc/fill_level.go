@@ -12,7 +12,7 @@ import (
 // as the share of the glass that oil covers. Lean and offset go together, and
 // so do temperature, meantAt and volume.
 var levelFields = [...]field{
-	{name: "gauge", kind: aChoice, words: texts(card.Devices...), family: "device.", needed: true},
+	{name: "gauge", kind: Choice, words: texts(card.Devices...), family: "device.", needed: true},
 	{name: "band", kind: quantity.Volume, low: 0.01, high: 5, needed: true},
 	{name: "share", kind: quantity.Share, low: -1, high: 2, front: true},
 	{name: "above", kind: quantity.Length, low: -300, high: 900, front: true},

@@ -13,12 +13,12 @@ import (
 
 // Kinds of a field that isn't a quantity.
 const (
-	aText   quantity.Kind = "text"
-	aNumber               = quantity.Plain
-	aChoice quantity.Kind = "choice"
-	aYes    quantity.Kind = "yes" // true or false; the number is 1 when true
-	aList   quantity.Kind = "list"
-	aTaps   quantity.Kind = "taps" // times in s of taps on the screen, blanks between
+	Text   quantity.Kind = "text"
+	Number               = quantity.Plain
+	Choice quantity.Kind = "choice"
+	Yes    quantity.Kind = "yes" // true or false; the number is 1 when true
+	List   quantity.Kind = "list"
+	Taps   quantity.Kind = "taps" // times in s of taps on the screen, blanks between
 )
 
 // field is one thing that a calculation asks a person for. The page draws its
@@ -48,7 +48,7 @@ const typedLetters = 60
 // typed gives the letters that are offered for a field; 0 where nothing is typed.
 func (d *field) typed() int {
 	switch d.kind {
-	case aChoice, aYes, aList:
+	case Choice, Yes, List:
 		return 0
 	}
 	return cmp.Or(d.letters, typedLetters)
@@ -104,9 +104,9 @@ func (f *Form) Members(m *wire.Members) {
 	for n := range f.fields {
 		d, g := &f.fields[n], &f.given[n]
 		switch d.kind {
-		case aList:
+		case List:
 			m.Rows(d.name, func(size int) []wire.Record { return f.newRows(d, g, size) })
-		case aYes:
+		case Yes:
 			var yes bool
 			m.Bool(d.name, &yes)
 			if yes {
@@ -114,9 +114,9 @@ func (f *Form) Members(m *wire.Members) {
 			}
 		default:
 			m.String(d.name, &g.text)
-			if d.kind == aText && !d.kept {
+			if d.kind == Text && !d.kept {
 				g.text = quantity.PlainDigits(g.text)
-			} else if d.kind != aText {
+			} else if d.kind != Text {
 				g.text = quantity.Typed(g.text)
 			}
 		}
@@ -141,7 +141,7 @@ func (f *Form) check() {
 	for n := range f.fields {
 		d, g := &f.fields[n], &f.given[n]
 		switch {
-		case d.kind == aList:
+		case d.kind == List:
 			if d.needed {
 				f.need(d.name)
 			}
@@ -156,10 +156,10 @@ func (f *Form) check() {
 			if d.needed {
 				f.need(d.name)
 			}
-		case d.kind == aChoice:
+		case d.kind == Choice:
 			g.number = float64(1 + slices.Index(d.words, g.text))
 			f.oneOf(d.name, g.text, d.words...)
-		case d.kind == aNumber:
+		case d.kind == Number:
 			q := quantity.Ask{Low: d.low, High: d.high}
 			v, list := q.ReadNumber(g.text)
 			*f.list = append(*f.list, finding.At(f.at+"/"+d.name, list)...)
@@ -167,7 +167,7 @@ func (f *Form) check() {
 			if v < d.low || v > d.high {
 				f.reject("not-believable", d.name, "value", finding.Clip(g.text), "low", quantity.Number(d.low, 4), "high", quantity.Number(d.high, 4))
 			}
-		case d.kind != aText && d.kind != aTaps:
+		case d.kind != Text && d.kind != Taps:
 			f.amount(d, g)
 		}
 	}

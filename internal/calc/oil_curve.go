@@ -10,12 +10,12 @@ import (
 )
 
 var oilCurveFields = []field{
-	{name: "grade", front: true, kind: aText},
+	{name: "grade", front: true, kind: Text},
 	{name: "first", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "firstAt", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 40},
 	{name: "second", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "secondAt", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 100},
-	{name: "index", kind: aNumber, high: 400},
+	{name: "index", kind: Number, high: 400},
 	{name: "at", front: true, kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat},
 	{name: "want", kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "pour", kind: quantity.Temperature, low: -70, high: 20},

@@ -18,7 +18,7 @@ var fuelFields = []field{
 	{name: "band", front: true, kind: quantity.Volume, low: 0.01, high: 5},
 	{name: "beforeAt", kind: quantity.Temperature, low: -30, high: 150},
 	{name: "nowAt", kind: quantity.Temperature, low: -30, high: 150},
-	{name: "grade", front: true, kind: aText},
+	{name: "grade", front: true, kind: Text},
 	{name: "fresh", kind: quantity.Viscosity, low: leastThick, high: 1000},
 	{name: "measured", front: true, kind: quantity.Viscosity, low: leastThick, high: 1000},
 }

@@ -8,10 +8,10 @@ import (
 
 var oilMixFields = []field{
 	{name: "firstVolume", kind: quantity.Volume, low: 0.001, high: 1000, needed: true},
-	{name: "firstGrade", front: true, kind: aText},
+	{name: "firstGrade", front: true, kind: Text},
 	{name: "firstViscosity", kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "secondVolume", front: true, kind: quantity.Volume, low: 0.001, high: 1000},
-	{name: "secondGrade", front: true, kind: aText},
+	{name: "secondGrade", front: true, kind: Text},
 	{name: "secondViscosity", kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "temperature", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 100},
 	{name: "want", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},

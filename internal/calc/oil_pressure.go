@@ -16,13 +16,13 @@ import (
 var oilPressureFields = []field{
 	{name: "pressure", kind: quantity.Pressure, high: mostPressure, needed: true},
 	{name: "temperature", kind: quantity.Temperature, low: -30, high: 180, front: true},
-	{name: "speed", kind: aNumber, low: leastSpeed, high: mostSpeed, front: true},
+	{name: "speed", kind: Number, low: leastSpeed, high: mostSpeed, front: true},
 	{name: "least", kind: quantity.Pressure, low: 1, high: mostPressure, needed: true},
 	{name: "most", kind: quantity.Pressure, low: 1, high: mostPressure, front: true},
 	{name: "meantAt", kind: quantity.Temperature, low: -30, high: 180, front: true},
-	{name: "meantSpeed", kind: aNumber, low: leastSpeed, high: mostSpeed, front: true},
+	{name: "meantSpeed", kind: Number, low: leastSpeed, high: mostSpeed, front: true},
 	{name: "fullScale", kind: quantity.Pressure, low: 10, high: 1e4},
-	{name: "class", kind: aNumber, high: 20},
+	{name: "class", kind: Number, high: 20},
 	{name: "graduation", kind: quantity.Pressure, high: 1e3},
 }
 

@@ -13,18 +13,18 @@ import (
 )
 
 var oilSuitsFields = []field{
-	{name: "grades", front: true, kind: aText},
-	{name: "marks", front: true, kind: aText},
-	{name: "service", front: true, kind: aText},
-	{name: "clutch", front: true, kind: aChoice, words: texts(card.Clutches...), family: "clutch."},
-	{name: "bottleGrade", front: true, kind: aText, letters: labelLetters},
-	{name: "bottleMark", front: true, kind: aText, letters: labelLetters},
-	{name: "bottleService", front: true, kind: aText, letters: labelLetters},
-	{name: "conserving", kind: aYes},
+	{name: "grades", front: true, kind: Text},
+	{name: "marks", front: true, kind: Text},
+	{name: "service", front: true, kind: Text},
+	{name: "clutch", front: true, kind: Choice, words: texts(card.Clutches...), family: "clutch."},
+	{name: "bottleGrade", front: true, kind: Text, letters: labelLetters},
+	{name: "bottleMark", front: true, kind: Text, letters: labelLetters},
+	{name: "bottleService", front: true, kind: Text, letters: labelLetters},
+	{name: "conserving", kind: Yes},
 	{name: "coldest", kind: quantity.Temperature, low: -60, high: 60},
 	{name: "hottest", kind: quantity.Temperature, low: -60, high: 60},
-	{name: "chart", kind: aText, letters: 1000, lines: true},
-	{name: "purpose", kind: aChoice, words: []string{"change", topUp}, family: "oil-for."},
+	{name: "chart", kind: Text, letters: 1000, lines: true},
+	{name: "purpose", kind: Choice, words: []string{"change", topUp}, family: "oil-for."},
 	{name: "add", kind: quantity.Volume, low: 0.01, high: 25},
 	{name: "due", kind: quantity.Volume, low: 0.05, high: 25},
 }

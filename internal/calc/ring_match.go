@@ -11,7 +11,7 @@ var ringFields = [...]field{
 	{name: "inside", kind: quantity.Length, low: 0.5, high: 200, front: true},
 	{name: "section", kind: quantity.Length, low: 0.5, high: 12, needed: true},
 	{name: "outside", kind: quantity.Length, low: 1.5, high: 224},
-	{name: "used", kind: aYes},
+	{name: "used", kind: Yes},
 	{name: "accuracy", kind: quantity.Length, low: 0.01, high: 2, absent: 0.1},
 	{name: "groove", kind: quantity.Length, low: 0.5, high: 224},
 	{name: "depth", kind: quantity.Length, low: 0.1, high: 12},

@@ -23,10 +23,10 @@ const (
 var ruler = Calculation{"gauge", []field{
 	// edge is how long the card's short edge was matched to, in CSS pixels; ratio
 	// are the screen's pixels per CSS pixel then and now; zoom is the pinch zoom now.
-	{name: "edge", kind: aNumber, high: 1e5},
-	{name: "ratio", kind: aNumber, low: 0.01, high: 100, absent: 1},
-	{name: "now", kind: aNumber, low: 0.01, high: 100, absent: 1},
-	{name: "zoom", kind: aNumber, low: 0.01, high: 100, absent: 1},
+	{name: "edge", kind: Number, high: 1e5},
+	{name: "ratio", kind: Number, low: 0.01, high: 100, absent: 1},
+	{name: "now", kind: Number, low: 0.01, high: 100, absent: 1},
+	{name: "zoom", kind: Number, low: 0.01, high: 100, absent: 1},
 }, drawRuler, rulerShape}
 
 // marks are the ruler's, in mm.

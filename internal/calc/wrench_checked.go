@@ -16,14 +16,14 @@ func WrenchChecked(typed map[string]string, readings []string, by, shownIn quant
 	f.given = make([]given, len(f.fields))
 	for n := range f.fields {
 		switch d := &f.fields[n]; d.kind {
-		case aList:
+		case List:
 			for _, text := range readings {
 				f.given[n].rows = append(f.given[n].rows, Form{fields: d.rows, given: []given{{text: quantity.Typed(text)}}, list: f.list})
 			}
 			for row := range f.given[n].rows {
 				f.given[n].rows[row].at = "/readings"
 			}
-		case aChoice:
+		case Choice:
 			f.given[n].text = typed[d.name]
 		default:
 			f.given[n].text = quantity.Typed(typed[d.name])
