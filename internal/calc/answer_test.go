@@ -26,9 +26,9 @@ var typed = map[quantity.Kind][]string{
 	quantity.Mass:        {"2.6 kg"},
 	quantity.Share:       {"45 %", "-20 %", "120 %"},
 	quantity.Distance:    {"50 km", "30 mi"},
-	Taps:                {"0 2.1 4 6.2 8", "0 1 2 3 9", "1 2", "x"},
-	Number:              {"1", "12.5", "150", "340"},
-	Text:                {"10W-40", "M12x1.5", "MA2", "SG", "5W-30", "1", "EUR", "10"},
+	Taps:                 {"0 2.1 4 6.2 8", "0 1 2 3 9", "1 2", "x"},
+	Number:               {"1", "12.5", "150", "340"},
+	Text:                 {"10W-40", "M12x1.5", "MA2", "SG", "5W-30", "1", "EUR", "10"},
 }
 
 // filled draws a form, each field filled in with that chance in a hundred.

@@ -23,12 +23,12 @@ var (
 		classField,
 		{name: "lubrication", kind: Choice, words: bolt.Lubrications, family: "lubrication."},
 		{name: "length", kind: quantity.Length, low: 0.5, high: 200},
-		{name: "inner", kind: quantity.Length, low: 1, high: 100},
+		{name: "inner", then: "outer", kind: quantity.Length, low: 1, high: 100},
 		{name: "outer", kind: quantity.Length, low: 1, high: 150},
 	}
 
 	whatField   = field{name: "what", kind: Choice, words: bolt.Whats, family: "what.", needed: true}
-	threadField = field{name: "thread", kind: Text, front: true} // a filter needs none
+	threadField = field{name: "thread", kind: Text, says: Thread, front: true} // a filter needs none
 	sealField   = field{name: "seal", kind: Choice, words: bolt.Seals, family: "seal.", front: true}
 	seatField   = field{name: "seat", kind: Choice, words: bolt.Seats, family: "seat.", front: true}
 	classField  = field{name: "class", kind: Choice, words: bolt.Classes}

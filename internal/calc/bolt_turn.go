@@ -7,7 +7,7 @@ import (
 )
 
 var turnFields = [...]field{
-	{name: "thread", kind: Text, needed: true},
+	{name: "thread", kind: Text, says: Thread, needed: true},
 	{name: "turn", kind: quantity.Angle, high: 3600, needed: true},
 }
 

@@ -13,7 +13,7 @@ var wrenchFields = [...]field{
 	{name: "torque", kind: quantity.Torque, low: 0.1, high: 1000, needed: true, ranged: true},
 	{name: "wrenches", kind: List, needed: true, rows: []field{
 		{name: "id", kind: Text, kept: true},
-		{name: "low", kind: quantity.Torque, high: 3000},
+		{name: "low", then: "high", kind: quantity.Torque, high: 3000},
 		{name: "high", kind: quantity.Torque, low: 0.5, high: 3000, needed: true},
 		{name: "graduation", kind: quantity.Torque, low: 0.001, high: 500},
 		{name: "grip", kind: quantity.Length, low: 50, high: 2000},

@@ -5,7 +5,7 @@ import (
 	"tidysump/internal/quantity"
 )
 
-var convertFields = []field{{name: "text", kind: Text, needed: true}}
+var convertFields = []field{{name: "text", kind: Text, says: Amount, needed: true}}
 
 // convert gives a quantity or a range, as a person types it, in every unit of its kind.
 func convert(f *Form, a *Answer) {

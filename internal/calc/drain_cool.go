@@ -11,7 +11,7 @@ import (
 // coolFields are two readings of a thermometer in the oil, what is waited for, and
 // what is touched.
 var coolFields = [...]field{
-	{name: "first", kind: quantity.Temperature, low: -40, high: 200, needed: true},
+	{name: "first", then: "second", kind: quantity.Temperature, low: -40, high: 200, needed: true},
 	{name: "second", kind: quantity.Temperature, low: -40, high: 200, needed: true},
 	{name: "between", kind: quantity.Duration, low: 0.05, high: 24 * 60, needed: true},
 	{name: "air", kind: quantity.Temperature, low: -40, high: 60, needed: true},

@@ -40,7 +40,25 @@ type field struct {
 	letters           int  // that are offered to be typed; typedLetters where it is 0
 	kept              bool // a text that says nothing here and stays as it was typed
 	lines             bool // several lines may be typed
+	// For who is told in one line: what a text says; the field that takes the other end
+	// of a range, or the next figure of its kind; the field whose figure it stands beside.
+	says   Said
+	then   string
+	beside string
 }
+
+// Said is what a text of a field says.
+type Said string
+
+// What texts say that can be told by their looks.
+const (
+	Thread  Said = "thread"
+	Grade   Said = "grade"   // of SAE J300 or J306
+	Mark    Said = "mark"    // of JASO
+	Service Said = "service" // of API
+	Amount  Said = "amount"  // of any kind
+	Lines   Said = "lines"   // whatever is said, to the end
+)
 
 // typedLetters are offered for a quantity, a number or a name.
 const typedLetters = 60
@@ -114,12 +132,22 @@ func (f *Form) Members(m *wire.Members) {
 			}
 		default:
 			m.String(d.name, &g.text)
-			if d.kind == Text && !d.kept {
-				g.text = quantity.PlainDigits(g.text)
-			} else if d.kind != Text {
-				g.text = quantity.Typed(g.text)
-			}
+			g.take(d, g.text)
 		}
+	}
+}
+
+// take takes in a text that was typed for a field; for one of yes or no any says yes.
+func (g *given) take(d *field, text string) {
+	switch {
+	case d.kind == Yes:
+		g.number = 1
+	case d.kind != Text:
+		g.text = quantity.Typed(text)
+	case d.kept:
+		g.text = text
+	default:
+		g.text = quantity.PlainDigits(text)
 	}
 }
 
@@ -130,10 +158,14 @@ func (f *Form) newRows(d *field, g *given, size int) []wire.Record {
 	}
 	g.rows = make([]Form, len(records))
 	for n := range records {
-		g.rows[n] = Form{fields: d.rows, at: f.at + "/" + d.name + "/" + strconv.Itoa(n), system: f.system, list: f.list}
+		g.rows[n] = f.newRow(d, n)
 		records[n] = &g.rows[n]
 	}
 	return records
+}
+
+func (f *Form) newRow(d *field, n int) Form {
+	return Form{fields: d.rows, at: f.at + "/" + d.name + "/" + strconv.Itoa(n), system: f.system, list: f.list}
 }
 
 // check reads what was typed.
@@ -203,10 +235,15 @@ func (f *Form) amount(d *field, g *given) {
 }
 
 // of gives what the field of that name holds.
-func (f *Form) of(name string) *given {
+func (f *Form) of(name string) *given { return &f.given[f.place(name)] }
+
+// fieldOf gives the field of that name.
+func (f *Form) fieldOf(name string) *field { return &f.fields[f.place(name)] }
+
+func (f *Form) place(name string) int {
 	for n := range f.fields {
 		if f.fields[n].name == name {
-			return &f.given[n]
+			return n
 		}
 	}
 	panic("no field: " + name)

@@ -10,11 +10,11 @@ import (
 )
 
 var oilCurveFields = []field{
-	{name: "grade", front: true, kind: Text},
-	{name: "first", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},
-	{name: "firstAt", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 40},
+	{name: "grade", front: true, kind: Text, says: Grade},
+	{name: "first", then: "second", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},
+	{name: "firstAt", then: "secondAt", beside: "first", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 40},
 	{name: "second", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},
-	{name: "secondAt", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 100},
+	{name: "secondAt", beside: "second", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 100},
 	{name: "index", kind: Number, high: 400},
 	{name: "at", front: true, kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat},
 	{name: "want", kind: quantity.Viscosity, low: leastThick, high: mostThick},

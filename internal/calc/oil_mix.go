@@ -7,12 +7,12 @@ import (
 )
 
 var oilMixFields = []field{
-	{name: "firstVolume", kind: quantity.Volume, low: 0.001, high: 1000, needed: true},
-	{name: "firstGrade", front: true, kind: Text},
-	{name: "firstViscosity", kind: quantity.Viscosity, low: leastThick, high: mostThick},
+	{name: "firstVolume", then: "secondVolume", kind: quantity.Volume, low: 0.001, high: 1000, needed: true},
+	{name: "firstGrade", then: "secondGrade", beside: "firstVolume", front: true, kind: Text, says: Grade},
+	{name: "firstViscosity", then: "secondViscosity", beside: "firstVolume", kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "secondVolume", front: true, kind: quantity.Volume, low: 0.001, high: 1000},
-	{name: "secondGrade", front: true, kind: Text},
-	{name: "secondViscosity", kind: quantity.Viscosity, low: leastThick, high: mostThick},
+	{name: "secondGrade", beside: "secondVolume", front: true, kind: Text, says: Grade},
+	{name: "secondViscosity", beside: "secondVolume", kind: quantity.Viscosity, low: leastThick, high: mostThick},
 	{name: "temperature", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 100},
 	{name: "want", front: true, kind: quantity.Viscosity, low: leastThick, high: mostThick},
 }

@@ -15,12 +15,12 @@ import (
 // error of a gauge is a share of its full scale (its class, EN 837-1: 0.1 to 4).
 var oilPressureFields = []field{
 	{name: "pressure", kind: quantity.Pressure, high: mostPressure, needed: true},
-	{name: "temperature", kind: quantity.Temperature, low: -30, high: 180, front: true},
-	{name: "speed", kind: Number, low: leastSpeed, high: mostSpeed, front: true},
-	{name: "least", kind: quantity.Pressure, low: 1, high: mostPressure, needed: true},
+	{name: "temperature", beside: "pressure", kind: quantity.Temperature, low: -30, high: 180, front: true},
+	{name: "speed", beside: "pressure", kind: Number, low: leastSpeed, high: mostSpeed, front: true},
+	{name: "least", then: "most", kind: quantity.Pressure, low: 1, high: mostPressure, needed: true},
 	{name: "most", kind: quantity.Pressure, low: 1, high: mostPressure, front: true},
-	{name: "meantAt", kind: quantity.Temperature, low: -30, high: 180, front: true},
-	{name: "meantSpeed", kind: Number, low: leastSpeed, high: mostSpeed, front: true},
+	{name: "meantAt", beside: "least", kind: quantity.Temperature, low: -30, high: 180, front: true},
+	{name: "meantSpeed", beside: "least", kind: Number, low: leastSpeed, high: mostSpeed, front: true},
 	{name: "fullScale", kind: quantity.Pressure, low: 10, high: 1e4},
 	{name: "class", kind: Number, high: 20},
 	{name: "graduation", kind: quantity.Pressure, high: 1e3},

@@ -9,11 +9,11 @@ import (
 
 var oilVolumeFields = []field{
 	{name: "volume", front: true, kind: quantity.Volume, low: 0.001, high: 1000},
-	{name: "from", front: true, kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat},
+	{name: "from", then: "to", beside: "volume", front: true, kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat},
 	{name: "mass", kind: quantity.Mass, low: 0.001, high: 1000},
 	{name: "to", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, needed: true},
 	{name: "density", kind: quantity.Density, low: oil.LeastDensity, high: oil.MostDensity},
-	{name: "densityAt", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 15},
+	{name: "densityAt", beside: "density", kind: quantity.Temperature, low: oil.LeastHeat, high: oil.MostHeat, absent: 15},
 }
 
 // oilVolume says what a volume or a mass of oil measures at another

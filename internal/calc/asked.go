@@ -1,0 +1,98 @@
+package calc
+
+import "tidysump/internal/quantity"
+
+// Asked is a field of a calculation as a reader of what a person says sees it. Low and
+// High are in the base unit of its kind.
+type Asked struct {
+	Name          string
+	Kind          quantity.Kind
+	Needed, Front bool
+	Low, High     float64
+	Ranged        bool
+	Words         []string
+	Family        string
+	Rows          []Asked
+	On            string
+	When          []string
+	Says          Said
+	Then, Beside  string
+}
+
+// AtBench lists the calculations that answer a question at the bench, in the order in
+// which the page lists them.
+func AtBench() []Calculation { return atBench[:] }
+
+// Asks lists what a calculation asks for.
+func (c *Calculation) Asks() []Asked { return askedOf(c.fields) }
+
+func askedOf(fields []field) []Asked {
+	list := make([]Asked, len(fields))
+	for n := range fields {
+		d := &fields[n]
+		list[n] = Asked{d.name, d.kind, d.needed, d.front, d.low, d.high, d.ranged, d.words, d.family,
+			askedOf(d.rows), d.on, d.when, d.says, d.then, d.beside}
+	}
+	return list
+}
+
+// Fill puts a text into a field as if it had been typed; into a field of yes or no any
+// text says yes. Row counts the rows of the list that the field stands in; a field of
+// none has "" for its list.
+func (f *Form) Fill(list string, row int, name, text string) {
+	if list != "" {
+		g := f.of(list)
+		for len(g.rows) <= row {
+			g.rows = append(g.rows, f.emptyRow(list, len(g.rows)))
+		}
+		g.rows[row].Fill("", 0, name, text)
+		return
+	}
+	f.of(name).take(f.fieldOf(name), text)
+}
+
+// Rows counts the rows of a list.
+func (f *Form) Rows(list string) int {
+	return len(f.of(list).rows)
+}
+
+func (f *Form) emptyRow(list string, n int) Form {
+	row := f.newRow(f.fieldOf(list), n)
+	row.given = make([]given, len(row.fields))
+	return row
+}
+
+// Blank gives an empty form to be filled in, by a person of that system of units.
+func (c *Calculation) Blank(system quantity.System) *Form {
+	f := c.Input()
+	f.system, f.given = system, make([]given, len(f.fields))
+	return f
+}
+
+// Lists gives an empty form of a calculation's lists: what stays from one time to the
+// next, one's wrenches and bottles.
+func (c *Calculation) Lists() *Form {
+	var lists []field
+	for n := range c.fields {
+		if c.fields[n].kind == List {
+			lists = append(lists, c.fields[n])
+		}
+	}
+	return newForm(lists)
+}
+
+// Empty reports whether a form asks for nothing.
+func (f *Form) Empty() bool { return len(f.fields) == 0 }
+
+// Take takes over a list of another form, with all its rows.
+func (f *Form) Take(from *Form, list string) {
+	g := f.of(list)
+	for _, row := range from.of(list).rows {
+		made := f.emptyRow(list, len(g.rows))
+		made.given = row.given
+		g.rows = append(g.rows, made)
+	}
+}
+
+// Has reports whether a form was read and has rows in a list.
+func (f *Form) Has(list string) bool { return f.given != nil && len(f.of(list).rows) > 0 }
