@@ -49,10 +49,11 @@ var rooms = []struct {
 	{"internal/find", "finding wire quantity card shown roadside plan"},
 	// What a manual's page says.
 	{"internal/manual", "finding quantity oil bolt"},
+	{"internal/line", "finding wire quantity oil bolt calc place manual"},
 	// A workshop's own books.
 	{"internal/books", "finding date wire ledger quantity oil bolt fill card shown plan calc"},
 	// The door.
-	{"internal/core", "finding date wire ledger quantity oil csv calendar due fault card place garage roadside plan manual find job outlook visit calc books changes"},
+	{"internal/core", "finding date wire ledger quantity oil csv calendar due fault card place garage roadside plan manual find job outlook visit calc line books changes"},
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},

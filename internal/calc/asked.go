@@ -1,6 +1,10 @@
 package calc
 
-import "tidysump/internal/quantity"
+import (
+	"slices"
+
+	"tidysump/internal/quantity"
+)
 
 // Asked is a field of a calculation as a reader of what a person says sees it. Low and
 // High are in the base unit of its kind.
@@ -51,11 +55,6 @@ func (f *Form) Fill(list string, row int, name, text string) {
 	f.of(name).take(f.fieldOf(name), text)
 }
 
-// Rows counts the rows of a list.
-func (f *Form) Rows(list string) int {
-	return len(f.of(list).rows)
-}
-
 func (f *Form) emptyRow(list string, n int) Form {
 	row := f.newRow(f.fieldOf(list), n)
 	row.given = make([]given, len(row.fields))
@@ -69,20 +68,25 @@ func (c *Calculation) Blank(system quantity.System) *Form {
 	return f
 }
 
-// Lists gives an empty form of a calculation's lists: what stays from one time to the
-// next, one's wrenches and bottles.
-func (c *Calculation) Lists() *Form {
+// Shelf gives an empty form of the lists of things that a person has, which stay from one
+// time to the next: bottles and wrenches. Things have names.
+func Shelf() *Form {
 	var lists []field
-	for n := range c.fields {
-		if c.fields[n].kind == List {
-			lists = append(lists, c.fields[n])
+	for n := range atBench {
+		for _, d := range atBench[n].fields {
+			if slices.ContainsFunc(d.rows, func(row field) bool { return row.name == "id" }) {
+				lists = append(lists, d)
+			}
 		}
 	}
 	return newForm(lists)
 }
 
-// Empty reports whether a form asks for nothing.
-func (f *Form) Empty() bool { return len(f.fields) == 0 }
+// Has reports whether a form has rows in a list.
+func (f *Form) Has(list string) bool {
+	n := f.find(list)
+	return n >= 0 && n < len(f.given) && len(f.given[n].rows) > 0
+}
 
 // Take takes over a list of another form, with all its rows.
 func (f *Form) Take(from *Form, list string) {
@@ -93,6 +97,3 @@ func (f *Form) Take(from *Form, list string) {
 		g.rows = append(g.rows, made)
 	}
 }
-
-// Has reports whether a form was read and has rows in a list.
-func (f *Form) Has(list string) bool { return f.given != nil && len(f.of(list).rows) > 0 }

@@ -241,12 +241,14 @@ func (f *Form) of(name string) *given { return &f.given[f.place(name)] }
 func (f *Form) fieldOf(name string) *field { return &f.fields[f.place(name)] }
 
 func (f *Form) place(name string) int {
-	for n := range f.fields {
-		if f.fields[n].name == name {
-			return n
-		}
+	if n := f.find(name); n >= 0 {
+		return n
 	}
 	panic("no field: " + name)
+}
+
+func (f *Form) find(name string) int {
+	return slices.IndexFunc(f.fields, func(d field) bool { return d.name == name })
 }
 
 // number gives a field's number; of a quantity it is in the base unit.

@@ -63,6 +63,8 @@ func strangeValue(d wire.Member, v any, at string) string {
 	case wire.IntegerKind:
 		n, isNumber := v.(float64)
 		ok = isNumber && n == math.Trunc(n)
+	case wire.OtherKind:
+		_, ok = v.(map[string]any)
 	case wire.TextMapKind:
 		texts, isMap := v.(map[string]any)
 		ok = isMap

@@ -43,6 +43,7 @@ var operations = [...]Operation{
 	operation("old-oil", oldOil),
 	operation("plan", readPlan),
 	operation("read-entry", readEntry),
+	tolerant(operation("read-line", readLine)),
 	operation("read-page", readManual),
 	tolerant(operation("replay", replay)),
 	operation("roadside", besideBike),

@@ -135,6 +135,8 @@ func (c *collection) typeOf(s *shape, d wire.Member, used map[string]bool, missi
 		return "boolean"
 	case wire.TextMapKind:
 		return "{ [name: string]: string }"
+	case wire.OtherKind:
+		return "{ [name: string]: any }"
 	case wire.ObjectKind:
 		return s.records[d.Name]
 	case wire.NumberKind, wire.IntegerKind:

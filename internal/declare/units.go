@@ -145,6 +145,8 @@ var units = map[string]string{
 
 	"PlaceSpan.from": "Bytes",
 	"PlaceSpan.to":   "Bytes",
+	"Piece.row":      "Count",
+	"Goal.row":       "Count",
 
 	"Field.low":     "Percent",
 	"Field.high":    "Percent",

@@ -147,25 +147,32 @@ func (t *term) begin(prefix string) (string, bool) {
 
 // match gives the longest entry that stands at a token, and how many tokens it takes.
 func (d *dictionary) match(tokens []token, at int) (found *entry, length int) {
-	w := tokens[at].fold
 	best := 0
+	d.each(tokens, at, func(e *entry, size int) {
+		weight := size<<12 + len(e.words)<<8 + min(len(e.words[0]), 127)<<1 // a longer stem says more
+		if !strings.Contains(e.words[0], "*") {
+			weight++
+		}
+		if weight > best {
+			found, length, best = e, size, weight
+		}
+	})
+	return found, length
+}
+
+// each gives every entry that stands at a token, with how many tokens it takes.
+func (d *dictionary) each(tokens []token, at int, give func(e *entry, size int)) {
+	w := tokens[at].fold
 	try := func(list []int32) {
 		for _, n := range list {
-			e := &d.entries[n]
-			if size := e.matches(tokens, at); size > 0 {
-				weight := size<<12 + len(e.words)<<8 + min(len(e.words[0]), 127)<<1 // a longer stem says more
-				if !strings.Contains(e.words[0], "*") {
-					weight++
-				}
-				if weight > best {
-					found, length, best = e, size, weight
-				}
+			if size := d.entries[n].matches(tokens, at); size > 0 {
+				give(&d.entries[n], size)
 			}
 		}
 	}
 	try(d.exact[w])
 	if tokens[at].kind != word {
-		return found, length
+		return
 	}
 	for n := 2; n <= len(w) && n < mostWord; n++ {
 		if list, ok := d.stem[w[:n]]; ok {
@@ -179,7 +186,6 @@ func (d *dictionary) match(tokens []token, at int) (found *entry, length int) {
 			}
 		}
 	}
-	return found, length
 }
 
 // mostWord is the most bytes of a word that are looked at.

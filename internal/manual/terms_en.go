@@ -167,3 +167,250 @@ const termsEN = "" +
 	"when.then\tafter that|after this|afterwards|and then|following that|from then on|later|subsequently|then|then every|thereafter\n" +
 	"with\talso|incl|including|inclusive of|plus|with\n" +
 	"without\texcl|excluding|less|no|not including|w/o|without\n"
+
+const benchEN = "" +
+	"@en\n" +
+	"\tband|between the marks|between the two marks|from mark to mark\n" +
+	"\tcalled|name\n" +
+	"\tleft|left in it|rest|still in it\n" +
+	"\ti need|need|needed|oil needed\n" +
+	"\topen|opened\n" +
+	"\tcosts|for|price\n" +
+	"\tbottle|bottle of|bottles|bottles of|size\n" +
+	"\tclass|strength class\n" +
+	"\tair|air temperature|ambient|outside|room\n" +
+	"\tafter|between them|in|later|within\n" +
+	"\tbefore|first|first reading|from|was\n" +
+	"\tcooled to|now|second|second reading|then\n" +
+	"\tdown to|target|until|wait for|wait until|want\n" +
+	"\tagain|as last time|same as last time\n" +
+	"\tafter a repair|after repair|first change|first service\n" +
+	"\tlamp|lamp came on|oil lamp|oil lamp came on|oil light came on\n" +
+	"\tmore than before|more than last time\n" +
+	"\tacross|pieces|size\n" +
+	"\tdeep|depth|fur\n" +
+	"\tcooler|cooler emptied|cooler was emptied|oil cooler\n" +
+	"\tonly the tank|only the tank was drained|tank only\n" +
+	"\tdue|oil|volume|volume due\n" +
+	"\tbits|found|there is\n" +
+	"\tbefore|level before|was\n" +
+	"\tat before|before|before at|was at\n" +
+	"\tfresh|new|new oil\n" +
+	"\tmeasured|measured now|now\n" +
+	"\tis|level now|now\n" +
+	"\tis at|now|now at\n" +
+	"\tcame out|drained|out\n" +
+	"\tmore|risen|risen by|rose|rose by\n" +
+	"\tfilled|filled with|oil|put in\n" +
+	"\tgrade|oil|sae\n" +
+	"\tgraduation|mark|marks of|one mark|scale mark\n" +
+	"\tcaught|collected|in a cap|in a cup|in the cap|in the cup\n" +
+	"\tdrop|drops\n" +
+	"\tedge|edge of|width of the edge\n" +
+	"\ta drop every|drop every|drops every|each|every|one drop every|one every\n" +
+	"\tan hour|in an hour|per hour|riding\n" +
+	"\tall oil|holds|oil|oil in it\n" +
+	"\talong|on|over|stretch\n" +
+	"\ttapped at|taps\n" +
+	"\tduring|in|in the time of|time|within\n" +
+	"\tabove|above the lower mark|over the mark\n" +
+	"\tcovered|of the glass|of the window|window covered\n" +
+	"\tacross|glass|window|window across\n" +
+	"\tbike leans|lean|leaning|leans\n" +
+	"\tapart|marks|marks apart\n" +
+	"\tbeside the middle|off the middle|offset\n" +
+	"\tslant|slanted|stick leans\n" +
+	"\tengine holds|holds|oil in the engine|oil volume\n" +
+	"\tat temperature|manual at|meant at|meant for\n" +
+	"\taccuracy|give or take|measured to|plus minus\n" +
+	"\tdeep|depth|groove depth\n" +
+	"\tgroove|groove diameter|sits on\n" +
+	"\tid|inner|inner diameter|inside|inside diameter\n" +
+	"\tod|outer|outer diameter|outside|outside diameter\n" +
+	"\tcross section|section|thick|thickness\n" +
+	"\told ring|used|used ring|worn\n" +
+	"\tat|how thick at\n" +
+	"\tdata sheet|first|viscosity\n" +
+	"\tat|first at\n" +
+	"\tindex|vi|viscosity index\n" +
+	"\tpour|pour point\n" +
+	"\tsecond|second viscosity\n" +
+	"\tat|second at\n" +
+	"\tfirst|first oil\n" +
+	"\tfirst|first oil\n" +
+	"\tfirst|first oil\n" +
+	"\tother|second|second oil\n" +
+	"\tother|second|second oil\n" +
+	"\tother|second|second oil\n" +
+	"\tdial to|full scale|gauge to\n" +
+	"\tat least|least|manual|manual says|minimum|wants\n" +
+	"\tat|manual at|meant at\n" +
+	"\tat|manual rpm|meant rpm|rpm\n" +
+	"\tat most|high end|maximum|most\n" +
+	"\tgauge|measured|pressure|reads|shows\n" +
+	"\tat|rpm|turns a minute\n" +
+	"\tat|oil at|then at\n" +
+	"\tadd|adding|to add\n" +
+	"\tbottle|bottle says|on the bottle|this oil\n" +
+	"\tbottle|bottle says|on the bottle|this oil\n" +
+	"\tbottle|bottle says|on the bottle|this oil\n" +
+	"\tchart|chart of grades\n" +
+	"\tat least|coldest|coldest air|down to\n" +
+	"\tconserving|energy conserving|resource conserving\n" +
+	"\tcapacity|engine holds|holds\n" +
+	"\tasked for|bike|bike needs|manual says|needs|wanted\n" +
+	"\tat most|hottest|hottest air|up to\n" +
+	"\tasked for|bike|bike needs|jaso|manual says|needs|wanted\n" +
+	"\tapi|asked for|bike|bike needs|manual says|needs|wanted\n" +
+	"\tdensity\n" +
+	"\tat|density at\n" +
+	"\tat|cold at|from|measured at\n" +
+	"\tmass|weighed|weighs\n" +
+	"\tat|becomes at|how much at|to|warm at\n" +
+	"\tat 100|viscosity at 100\n" +
+	"\tat 40|viscosity at 40\n" +
+	"\tabove the hole|depth|head|oil depth\n" +
+	"\theight|height of the walls|walls high\n" +
+	"\tdrain hole|hole|opening\n" +
+	"\tless|less than|until less than\n" +
+	"\tafter|for|left for|minutes|run for\n" +
+	"\twall area|walls|wet walls\n" +
+	"\tabove the lower mark|full|level|of the band|up the band\n" +
+	"\tat|now at|oil at|oil is|oil temperature|temperature\n" +
+	"\tbolt|plug|screw|thread\n" +
+	"\tset to|tighten to|tightened to|to|torque|torque of\n" +
+	"\tinner|inner diameter|washer|washer hole|washer inside\n" +
+	"\tengaged|engaged length|engagement|screwed in|thread length\n" +
+	"\touter|outer diameter|washer outer|washer outside\n" +
+	"\tby|turn|turned|turned by\n" +
+	"\tengine holds|filled with|oil|oil in it|volume\n" +
+	"\tfor|to get|to reach|wanted\n" +
+	"\tbalance|balances at|center of gravity|centre|point of balance\n" +
+	"\trange to|scale|scale ends|scale to|up to\n" +
+	"\tarm|at|from the square|lever|on a lever of\n" +
+	"\tlever error|lever may be off|lever off|lever within\n" +
+	"\thangs|hung|mass|weight|with\n" +
+	"\tmass error|mass may be off|mass off|mass within\n" +
+	"\town mass|own weight|wrench mass|wrench weighs\n" +
+	"\tanswered|answered at|clicked at|clicks at|reading|reads\n" +
+	"\tadapter|crow foot|crowfoot|extension|offset\n" +
+	"\tangle|angled|at an angle of\n" +
+	"\tfrom the grip|grip|grip length|lever\n" +
+	"\tscale to|scale up to|up to|wrench up to\n" +
+	"\tcalled|name|named\n" +
+	"\tfrom|scale|scale from|wrench from\n" +
+	"\ta few|few|some\n" +
+	"\ta lot|lots|many\n" +
+	"\tbright|shiny|silver\n" +
+	"\tdull|dull grey|grey and soft\n" +
+	"\tbrass|bronze|copper|reddish|yellow\n" +
+	"\tdoes not stick|magnet does not hold it|not magnetic\n" +
+	"\tmagnet not tried|no magnet\n" +
+	"\tmagnet holds it|magnetic|sticks to the magnet\n" +
+	"\tmedium|two to five millimetres\n" +
+	"\ttiny|under half a millimetre|up to half a millimetre\n" +
+	"\tbig|large|more than five millimetres|over five millimetres\n" +
+	"\tsmall|under two millimetres|up to two millimetres\n" +
+	"\tchip|chips|splinter|splinters\n" +
+	"\tbrown crumbs|clutch fibres|crumbs|fibers|fibres\n" +
+	"\tcoil|coil of thread|thread coil\n" +
+	"\tcurls|flake|flakes|shavings|swarf\n" +
+	"\tfine hairs|fur|fuzz|hair thin\n" +
+	"\tglitter|glittering|sparkle\n" +
+	"\theap|heap on the magnet|lump\n" +
+	"\tnothing|nothing found\n" +
+	"\tball|clip|needle|part|tooth\n" +
+	"\tgray paste|grey paste|paste|sludge\n" +
+	"\tpiece of plastic|plastic|rubber\n" +
+	"\tgrains|like sand|sand\n" +
+	"\tgasket|piece of gasket|sealant\n" +
+	"\tbottles|pour from|shelf|which bottles\n" +
+	"\tconvert|how much is|in other units|what is\n" +
+	"\tcool|cool down|cooling|cools|wait|warm up\n" +
+	"\tdebris|in the tray|metal|on the magnet\n" +
+	"\tbefore starting|before the first start|first fill|first start\n" +
+	"\tfuel|fuel in the oil|gasoline|petrol\n" +
+	"\tdrip|dripping|drips|leak|leaking|leaks\n" +
+	"\thow much to add|level|oil level|top up\n" +
+	"\to ring|o rings|oring|which ring\n" +
+	"\thow thick|thickness|viscosity\n" +
+	"\tblend|mix|mixed|mixture\n" +
+	"\tgauge shows|oil pressure|pressure\n" +
+	"\tcan i use|may i use|right oil|suit|suitable|suits\n" +
+	"\texpands|how much oil|measures|warmer or colder\n" +
+	"\tdrain time|draining|run out|running out|runs out\n" +
+	"\tbelievable|check torque|is this torque|judge torque|torque right\n" +
+	"\tguess torque|how tight|no manual|usual torque\n" +
+	"\thow far|moves|travel|turn\n" +
+	"\tspanner|torque wrench|which wrench|wrench\n" +
+	"\tcheck my wrench|check torque wrench|check wrench|test wrench|wrench check|wrench right|wrench test\n" +
+	"\tdry clutch\n" +
+	"\tclutch in oil|wet clutch\n" +
+	"\tno gauge\n" +
+	"\tdipstick|dipstick pushed in|stick pushed in\n" +
+	"\tdipstick resting|not screwed in|stick resting\n" +
+	"\tdipstick screwed in|screwed in|stick screwed in\n" +
+	"\ta|an|do|does|got|has|have|how|i|is it|me|much|my|please|set|there|through|what\n" +
+	"\tcartridge|element|filter element\n" +
+	"\tnew spin on|screwed on filter|spin on|spin on filter\n" +
+	"\tfilter stays|no filter change|old filter|old filter stays\n" +
+	"\tstrainer|strainer only\n" +
+	"\tdry sump|oil tank\n" +
+	"\tsmall engine|strainer engine\n" +
+	"\twet sump\n" +
+	"\tengine off|engine stopped|standing\n" +
+	"\tengine on|engine ran|engine running|running\n" +
+	"\tflickers|lamp flickers|light flickers\n" +
+	"\tlamp on|lamp stays on|light stays on\n" +
+	"\tlamp not known|no lamp\n" +
+	"\tlamp goes out|lamp off|lamp out|light goes out|oil light off\n" +
+	"\tfrom somewhere|source not known\n" +
+	"\tcover|drain plug|from a cover|from a seal|from the plug|plug|seal\n" +
+	"\tfilter|from the filter|hose|oil cooler|oil line\n" +
+	"\tno oil on the tire|no oil on the tyre|tire dry|tyre and brake clean|tyre clean|tyre dry\n" +
+	"\ttyre not known|tyre not looked at\n" +
+	"\toil on the brake|oil on the tire|oil on the tyre|on the brake|on the tyre\n" +
+	"\tcaught|in a cap|in a cup|in the cap|in the cup\n" +
+	"\tcounted|drop|drops\n" +
+	"\ta stream|it runs|pours out|stream\n" +
+	"\tdrops on the road|on the road|trail\n" +
+	"\tdry|dry threads\n" +
+	"\tlubricated|oiled|oiled threads\n" +
+	"\topen end down|opening down\n" +
+	"\topen end sideways|opening sideways|sideways\n" +
+	"\topen end up|opening up\n" +
+	"\tnoise fades|noise that fades\n" +
+	"\tno new noise|no noise\n" +
+	"\tknock|new noise|noise stays|rattle|whine\n" +
+	"\tby|times\n" +
+	"\tbelow zero|minus\n" +
+	"\tpoint\n" +
+	"\tfor a change|oil change|to fill\n" +
+	"\tto top up|top up|topping up\n" +
+	"\tburnt|smells burnt|tar black\n" +
+	"\toil black|oil brown|oil dark\n" +
+	"\tbeige foam|foam|foam under the cap\n" +
+	"\tsmell of fuel|smells of fuel|smells of petrol\n" +
+	"\toil is thin|thin of fuel|thin oil\n" +
+	"\tlike coffee with milk|milky|milky oil\n" +
+	"\twater|water came out first|water first\n" +
+	"\talloy 380|die cast 380\n" +
+	"\talloy 383|die cast 383\n" +
+	"\ta 380|a380\n" +
+	"\ta 413|a413\n" +
+	"\tadc 12|adc12\n" +
+	"\talloy|alu|aluminium|aluminum\n" +
+	"\taz 91 d|az91d\n" +
+	"\tcast iron|iron\n" +
+	"\t46000|en ac 46000\n" +
+	"\tmagnesium\n" +
+	"\tin steel|steel\n" +
+	"\tcoated|painted|painted metal\n" +
+	"\tbare metal|metal\n" +
+	"\tplastic|rubber\n" +
+	"\tbeam|bending beam\n" +
+	"\tclick|click type|click wrench|clicks\n" +
+	"\tdial|digital|display\n" +
+	"\tfilter|oil filter|spin on filter\n" +
+	"\tdrain plug|oil drain plug|plug\n" +
+	"\tbolt|cover screw|screw\n"

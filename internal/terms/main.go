@@ -34,44 +34,86 @@ func main() {
 // lists them.
 func tablesOf(files map[string][]byte) (map[string]string, error) {
 	tables := map[string]string{}
-	var names []string
+	var list []*language
+	senses := map[string]bool{} // of the bench, in any language
 	for _, name := range slices.Sorted(maps.Keys(files)) {
-		tag := strings.TrimSuffix(name, ".json")
-		text, err := table(name, files[name])
+		l, err := read(name, files[name])
 		if err != nil {
 			return nil, err
 		}
-		constant := "terms" + strings.ToUpper(strings.ReplaceAll(tag, "-", ""))
-		names = append(names, constant)
-		tables["terms_"+strings.ToLower(tag)+".go"] = generated + "const " + constant + " = \"\"" + text + "\n"
+		list = append(list, l)
+		for sense := range l.Bench {
+			senses[sense] = true
+		}
 	}
-	tables["terms_table.go"] = generated + "const termsTable = " + strings.Join(names, " + ") + "\n"
+	order := slices.Sorted(maps.Keys(senses))
+	var terms, bench []string
+	for _, l := range list {
+		name := strings.ToUpper(strings.ReplaceAll(l.Language, "-", ""))
+		terms, bench = append(terms, "terms"+name), append(bench, "bench"+name)
+		tables["terms_"+strings.ToLower(l.Language)+".go"] = generated +
+			"const terms" + name + " = \"\"" + l.terms() + "\n\nconst bench" + name + " = \"\"" + l.bench(order) + "\n"
+	}
+	tables["terms_table.go"] = generated + "const termsTable = " + strings.Join(terms, " + ") + "\n\n" +
+		"const benchSenses = \"\"" + lines(order) + "\n\nconst benchTable = " + strings.Join(bench, " + ") + "\n"
 	return tables, nil
 }
 
-// table gives what a file says as a text of Go: a line with the language's tag and function
-// words, then one of each sense.
-func table(name string, file []byte) (string, error) {
-	var of struct {
-		Language string
-		Function []string
-		Terms    map[string][]string
+// language is what a file says.
+type language struct {
+	Language string
+	Function []string
+	Terms    map[string][]string
+	Bench    map[string][]string // words of the bench, which pages know nothing of
+}
+
+// read reads a file. A spelling has no sign that parts spellings in a table.
+func read(name string, file []byte) (*language, error) {
+	l := &language{}
+	if err := json.Unmarshal(file, l); err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
 	}
-	if err := json.Unmarshal(file, &of); err != nil {
-		return "", fmt.Errorf("%s: %w", name, err)
+	if l.Language+".json" != name {
+		return nil, fmt.Errorf("%s: its language is %q", name, l.Language)
 	}
-	if of.Language+".json" != name {
-		return "", fmt.Errorf("%s: its language is %q", name, of.Language)
-	}
-	var b strings.Builder
-	line := func(text string) { b.WriteString(" +\n\t" + strconv.Quote(text+"\n")) }
-	line("@" + of.Language + "\t" + strings.Join(of.Function, "|"))
-	for _, sense := range slices.Sorted(maps.Keys(of.Terms)) {
-		spellings := slices.Compact(slices.Sorted(slices.Values(of.Terms[sense])))
-		if all := strings.Join(spellings, ""); strings.ContainsAny(all, "|\t\n") {
-			return "", fmt.Errorf("%s: %s: a spelling holds a stroke, a tab or a line's end", name, sense)
+	for _, terms := range [...]map[string][]string{l.Terms, l.Bench} {
+		for sense, spellings := range terms {
+			if strings.ContainsAny(strings.Join(spellings, ""), "|\t\n") {
+				return nil, fmt.Errorf("%s: %s: a spelling holds a stroke, a tab or a line's end", name, sense)
+			}
 		}
-		line(sense + "\t" + strings.Join(spellings, "|"))
 	}
-	return b.String(), nil
+	return l, nil
+}
+
+// lines gives texts as lines of a text of Go.
+func lines(list []string) string {
+	var b strings.Builder
+	for _, text := range list {
+		b.WriteString(" +\n\t" + strconv.Quote(text+"\n"))
+	}
+	return b.String()
+}
+
+// terms gives a line with the language's tag and function words, then one of each sense.
+func (l *language) terms() string {
+	list := []string{"@" + l.Language + "\t" + strings.Join(l.Function, "|")}
+	for _, sense := range slices.Sorted(maps.Keys(l.Terms)) {
+		list = append(list, sense+"\t"+joined(l.Terms[sense]))
+	}
+	return lines(list)
+}
+
+// bench gives a line with the language's tag, then one of each sense in that order: their
+// names would weigh more than their words.
+func (l *language) bench(order []string) string {
+	list := []string{"@" + l.Language}
+	for _, sense := range order {
+		list = append(list, "\t"+joined(l.Bench[sense]))
+	}
+	return lines(list)
+}
+
+func joined(spellings []string) string {
+	return strings.Join(slices.Compact(slices.Sorted(slices.Values(spellings))), "|")
 }

@@ -32,6 +32,7 @@ const (
 	BoolKind    Kind = "bool"
 	TextMapKind Kind = "text map" // an object of texts, by names of any kind
 	ObjectKind  Kind = "object"
+	OtherKind   Kind = "other" // an object that another operation reads or answers
 )
 
 // Describe lists the members that a record names, in their order, without reading

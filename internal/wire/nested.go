@@ -29,6 +29,18 @@ func (m *Members) Object(name string, r Record, rules ...Rule) {
 	}
 }
 
+// Other is a member that is written where there is one: an object that is described
+// elsewhere, as what another operation reads or answers.
+func (m *Members) Other(name string, r Record, there bool) {
+	if describes && m.described != nil {
+		m.describe(Member{Name: name, Kind: OtherKind}, nil)
+		return
+	}
+	if there && !m.Reading() {
+		m.Object(name, r)
+	}
+}
+
 // Optional is a record member that may be absent: the pointer is then nil.
 func Optional[T any, P pointerTo[T]](m *Members, name string, p **T) {
 	if describes && m.described != nil {

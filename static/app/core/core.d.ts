@@ -30,6 +30,7 @@ export interface Ops {
   'old-oil': { in: OldOilInput; out: OldOilAnswer };
   plan: { in: PlanInput; out: Plan };
   'read-entry': { in: EntryInput; out: EntryAnswer };
+  'read-line': { in: LineAsk; out: LineReading };
   'read-page': { in: ManualInput; out: ManualAnswer };
   replay: { in: ReplayInput; out: State };
   roadside: { in: RoadsideInput; out: RoadsideAnswer };
@@ -2039,6 +2040,105 @@ export interface EntryAnswer {
   notes?: Finding[];
 }
 
+/** LineAsk is a line and what is known beside it. */
+export interface LineAsk {
+  text: string;
+  system?: System | null;
+  /** in which it most likely is */
+  language?: string | null;
+  /** the calculation that the person chose; "" leaves it open */
+  op?: string | null;
+  /** what the person said of figures that were asked for */
+  put?: Put[] | null;
+  /** the wrenches and bottles that the person has */
+  kept?: LineAskKept | null;
+}
+
+/** Put says into which field a figure goes: the one that is quoted. */
+export interface Put {
+  quote: PlaceSpan;
+  list?: string | null;
+  field: string;
+  /** with its unit; "" where the line has it */
+  text?: string | null;
+}
+
+/** PlaceSpan is a piece of a page's text: bytes of its UTF-8, To not included. */
+export interface PlaceSpan {
+  from?: Bytes;
+  to?: Bytes;
+}
+
+/** One of `kept` of LineAsk. */
+export interface LineAskKept {
+  system?: System | null;
+  bottles?: LineAskKeptBottles[] | null;
+  wrenches?: LineAskKeptWrenches[] | null;
+}
+
+/** One of `bottles` of LineAskKept. */
+export interface LineAskKeptBottles {
+  id?: string | null;
+  size?: string | null;
+  left?: string | null;
+  opened?: boolean | null;
+  price?: string | null;
+}
+
+/** One of `wrenches` of LineAskKept. */
+export interface LineAskKeptWrenches {
+  id?: string | null;
+  low?: string | null;
+  high?: string | null;
+  graduation?: string | null;
+  grip?: string | null;
+  tool?: string | null;
+}
+
+/** LineReading is how a line was read. */
+export interface LineReading {
+  /** its own; "" where none of its words was known */
+  language?: string;
+  /** the calculation that is meant; "" where that is open */
+  op?: string;
+  /** those that may be meant, the likeliest first */
+  ops?: string[];
+  pieces?: Piece[];
+  /** what was not understood */
+  unread?: PlaceSpan[];
+  /** the form as far as the line fills it */
+  given?: { [name: string]: any };
+  /** of the calculation, where the line and the lists suffice */
+  answer?: { [name: string]: any };
+  /** what keeps it from answering, at its fields */
+  lacks?: Finding[];
+}
+
+/** Piece is a piece of the line and what it was read as. */
+export interface Piece {
+  quote: PlaceSpan;
+  list?: string;
+  row?: Count;
+  field?: string;
+  /** as it is filled in */
+  text?: string;
+  /** word id of what was chosen */
+  word?: string;
+  /** where it may go, where that is open: then it goes nowhere yet */
+  options?: Goal[];
+}
+
+/** Goal is a field, with what goes into it. Row counts the rows of the list that it stands in. */
+export interface Goal {
+  list?: string;
+  row?: Count;
+  field?: string;
+  /** as it is filled in */
+  text?: string;
+  /** word id of what was chosen */
+  word?: string;
+}
+
 /** ManualInput is the text of a manual's page. */
 export interface ManualInput {
   text: string;
@@ -2052,12 +2152,6 @@ export interface ManualInput {
 export interface CoreSaid {
   what: string;
   quote: PlaceSpan;
-}
-
-/** PlaceSpan is a piece of a page's text: bytes of its UTF-8, To not included. */
-export interface PlaceSpan {
-  from?: Bytes;
-  to?: Bytes;
 }
 
 /** ManualAnswer is what was read. */
@@ -2711,7 +2805,7 @@ export interface RowOil {
 /** TakeInput is a card, however unfinished, and what was read on a page. */
 export interface TakeInput {
   card: Card;
-  readings: Reading[];
+  readings: PlaceReading[];
   text?: string | null;
   /** of the document; empty for the first that the card names */
   title?: string | null;
@@ -2722,8 +2816,8 @@ export interface TakeInput {
   system?: System | null;
 }
 
-/** Reading is a figure or word that was read on a page. */
-export interface Reading {
+/** PlaceReading is a figure or word that was read on a page. */
+export interface PlaceReading {
   what: string;
   /** "30 N·m", "26–34 N·m", "cartridge" */
   text?: string | null;

@@ -1,0 +1,117 @@
+package line_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"tidysump/internal/line"
+	"tidysump/internal/quantity"
+)
+
+// filled gives what a reading fills, by field; a row's fields have it before their names.
+func filled(r *line.Reading) map[string]string {
+	out := map[string]string{}
+	for _, p := range r.Pieces {
+		if len(p.Options) == 0 {
+			name := p.Field
+			if p.List != "" {
+				name = p.List + "/" + string(rune('0'+p.Row)) + "/" + name
+			}
+			out[name] = p.Text
+		}
+	}
+	return out
+}
+
+// offered gives what a reading asks of each piece, as "field: text".
+func offered(r *line.Reading) (list []string) {
+	for _, p := range r.Pieces {
+		for _, o := range p.Options {
+			list = append(list, o.Field+": "+o.Text)
+		}
+	}
+	return list
+}
+
+func read(text string) *line.Reading {
+	return line.Read(&line.Ask{Text: text, System: quantity.Metric})
+}
+
+// Lines as people type and say them.
+func TestRead(t *testing.T) {
+	for _, c := range []struct{ text, op, fields string }{
+		{"25 Nm, wrench with 60 mm adapter", "wrench", "torque=25 Nm adapter=60 mm"},
+		{"wrench 25 Nm, scale 20 to 100 Nm, click", "wrench", "torque=25 Nm wrenches/0/low=20 N·m wrenches/0/high=100 N·m wrenches/0/tool=click"},
+		{"18 ft-lb", "convert", "text=18 ft-lb"},
+		{"eighteen foot pounds", "convert", "text=18 foot pounds"},
+		{"twenty-five newton metres", "convert", "text=25 newton metres"},
+		{"two and a half litres", "convert", "text=2.5 litres"},
+		{"drop every 5 s, band 350 ml", "leak", "every=5 s way=drops band=350 ml"},
+		{"12 drops in a minute, engine running", "leak", "drops=12 way=drops time=1 minute engine=running"},
+		{"caught 5 ml in 10 minutes", "leak", "caught=5 ml way=cap time=10 minutes"},
+		{"two thirds of the band", "level", "share=2/3"},
+		{"10w40 at minus 10", "oil-curve", "grade=10w40 at=-10"},
+		{"97 mm2/s at 40 C and 14.5 mm2/s at 100 C", "oil-curve", "first=97 mm2/s firstAt=40 C second=14.5 mm2/s secondAt=100 C"},
+		{"m12 by 1.5 aluminium", "torque-guess", "thread=m12x1.5 seat=aluminium"},
+		{"drain plug M14x1.5, 25 Nm, believable", "torque-check", "what=plug thread=M14x1.5 torque=25 Nm"},
+		{"turn M14x1.5 three quarters of a turn", "turn", "turn=3/4 turn thread=M14x1.5"},
+		{"95 C to 80 C in 10 minutes, air 18 C", "cool", "first=95 °C second=80 °C between=10 minutes air=18 C"},
+		{"3 l through a 12 mm hole at 55 C", "run-out", "volume=3 l hole=12 mm temperature=55 C"},
+		{"need 2.6 l, bottles 4 l, 1 l", "bottles", "need=2.6 l bottles/0/size=4 l bottles/1/size=1 l"},
+		{"3 l 10w40 mixed with 1 l 5w30", "oil-mix", "firstVolume=3 l firstGrade=10w40 secondVolume=1 l secondGrade=5w30"},
+		{"does 10w-40 suit, bottle 5W-30 MA2", "oil-suits", "grades=10w-40 bottleGrade=5W-30 bottleMark=MA2"},
+		{"oil pressure 3.4 bar at 80 C and 3000 rpm, manual says 340 to 540 kPa", "oil-pressure",
+			"pressure=3.4 bar temperature=80 C speed=3000 least=340 kPa most=540 kPa"},
+		{"3 l at 20 C, how much at 90 C", "oil-volume", "volume=3 l from=20 C to=90 C"},
+		{"o-ring 24.4 mm inside, 3.1 mm thick", "o-ring", "inside=24.4 mm section=3.1 mm"},
+	} {
+		r := read(c.text)
+		var list []string
+		for name, text := range filled(r) {
+			list = append(list, name+"="+text)
+		}
+		slices.Sort(list)
+		if got := strings.Join(list, " "); r.Op != c.op || got != sorted(c.fields) {
+			t.Errorf("%q is %s (%v), %s; want %s, %s", c.text, r.Op, r.Ops, got, c.op, c.fields)
+		}
+		if len(r.Unread) > 0 {
+			t.Errorf("%q: not understood: %v", c.text, r.Unread)
+		}
+	}
+}
+
+// sorted puts the fields of a row in the order of their names.
+func sorted(fields string) string {
+	var want []string
+	for rest := fields; rest != ""; {
+		// A text may hold blanks: the next field begins at a word with an equals sign.
+		at := len(rest)
+		for i := 1; i < len(rest); i++ {
+			if word, _, is := strings.Cut(rest[i:], "="); rest[i-1] == ' ' && is && !strings.Contains(word, " ") {
+				at = i
+				break
+			}
+		}
+		want = append(want, strings.TrimSpace(rest[:at]))
+		rest = rest[at:]
+	}
+	slices.Sort(want)
+	return strings.Join(want, " ")
+}
+
+// What could go into several fields, or lacks the unit that none may be taken for, is
+// asked for and filled in nowhere.
+func TestRead_AsksRatherThanGuesses(t *testing.T) {
+	for text, want := range map[string][]string{
+		"70 C wait":               {"first: 70 C", "second: 70 C", "target: 70 C"},
+		"wrench 18 lb":            {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
+		"set the wrench to 18 lb": {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
+		"wrench 25":               {"torque: 25 N·m", "torque: 25 lbf·ft", "torque: 25 lbf·in", "torque: 25 kgf·m", "torque: 25 daN·m", "torque: 25 kgf·cm"},
+	} {
+		r := read(text)
+		if got := offered(r); !slices.Equal(got, want) || len(filled(r)) > 0 || r.Answer != nil {
+			t.Errorf("%q: offers %q and fills %v; want %q", text, got, filled(r), want)
+		}
+	}
+}
