@@ -36,7 +36,7 @@ var plain = []string{""}
 func families(t *testing.T) []family {
 	t.Helper()
 	var list []family
-	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t), editWords(t), faultWords(t), billWords(t), visitWords(t), onceAsked(), bookWords(t), changeWords(t)} {
+	for _, group := range [][]family{planWords(t), schemaWords(t), pageWords(t), benchWords(t), editWords(t), faultWords(t), billWords(t), visitWords(t), onceAsked(), bookWords(t), changeWords(t), manualWords(t)} {
 		list = append(list, group...)
 	}
 	return list

@@ -1,7 +1,8 @@
 /* global __VERSION__, __PRECACHE__ */
 // The service worker: keeps the whole program as one set of files and answers from
 // such sets only. Which version that is, the person decides (app/phone/offline-versions.js).
-import { isOurs } from './app/phone/offline-rules.js';
+import { isOurs, isShared } from './app/phone/offline-rules.js';
+import { keepShared } from './app/phone/shared.js';
 import { Versions } from './app/phone/offline-versions.js';
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
@@ -16,8 +17,20 @@ worker.addEventListener('install', (event) =>
 worker.addEventListener('activate', (event) => event.waitUntil(activate()));
 
 worker.addEventListener('fetch', (event) => {
-  if (isOurs(event.request, location.origin)) event.respondWith(versions.answer(event.request));
+  const { request } = event;
+  if (isOurs(request, location.origin)) event.respondWith(versions.answer(request));
+  else if (isShared(request, location.origin)) event.respondWith(shared(request));
 });
+
+/**
+ * What another app shares: it is laid down for the page, which is opened where it is taken in.
+ *
+ * @param {Request} request
+ */
+async function shared(request) {
+  await keepShared(request, caches).catch(() => {}); // the page says that nothing came
+  return Response.redirect('/#/manual?shared', 303);
+}
 
 // A notice is shown while the app is open: a tap brings it to the front.
 worker.addEventListener('notificationclick', (event) => {

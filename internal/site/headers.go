@@ -25,11 +25,12 @@ var contentSecurityPolicy = strings.Join([]string{
 
 // permissionsPolicy keeps what a job uses: the screen lock, the camera, which
 // reads cards from another phone, the microphone, which the phone's own
-// recognition of speech asks for, and copying a text that is to be sent. It gives up
-// the rest that browsers know.
+// recognition of speech asks for, copying a text that is to be sent, and pasting the
+// page of a manual. It gives up the rest that browsers know.
 var permissionsPolicy = strings.Join([]string{
 	"screen-wake-lock=(self)", "camera=(self)", "microphone=(self)", "clipboard-write=(self)",
-	"accelerometer=()", "autoplay=()", "clipboard-read=()", "display-capture=()",
+	"clipboard-read=(self)",
+	"accelerometer=()", "autoplay=()", "display-capture=()",
 	"encrypted-media=()", "gamepad=()", "geolocation=()", "gyroscope=()", "hid=()",
 	"idle-detection=()", "local-fonts=()", "magnetometer=()", "midi=()",
 	"payment=()", "publickey-credentials-get=()", "serial=()", "usb=()",

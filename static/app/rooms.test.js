@@ -28,6 +28,7 @@ const features = {
   edit: ['cards', 'plan'],
   job: ['aid', 'look', 'others', 'photos', 'plain', 'still-open', 'trouble', 'visit'],
   look: [],
+  manual: ['cards', 'edit', 'plan'],
   others: [],
   photos: [],
   plain: ['backup', 'photos'],

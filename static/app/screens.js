@@ -13,6 +13,7 @@ import { job } from './job/job.js';
 import { keep } from './backup/keep.js';
 import { listBeside } from './list-beside.js';
 import { label } from './visit/label.js';
+import { manual } from './manual/manual.js';
 import { offline } from './phone/offline.js';
 import { openJobs } from './others/open-jobs.js';
 import { record } from './record/record.js';
@@ -63,6 +64,7 @@ export const screens = {
   job,
   keep,
   label,
+  manual,
   record,
   settings,
   sheet,

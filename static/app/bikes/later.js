@@ -110,18 +110,18 @@ export class Later {
       this.#open = !this.#open;
       this.#app.redraw();
     };
-    return html`<button
-      type="button"
-      class="quiet"
-      aria-expanded=${this.#open}
-      aria-label=${t(this.chosen ? 'bikes.filter.on' : 'bikes.filter')}
-      data-on=${Boolean(this.chosen)}
-      @click=${turn}
-    >
-      <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
-        ${svg`<path d="M2 5h20M6 12h12M10 19h4" fill="none" stroke="currentColor" stroke-width="2.5" />`}
-      </svg>
-    </button>`;
+    return html`${toManual()}<button
+        type="button"
+        class="quiet"
+        aria-expanded=${this.#open}
+        aria-label=${t(this.chosen ? 'bikes.filter.on' : 'bikes.filter')}
+        data-on=${Boolean(this.chosen)}
+        @click=${turn}
+      >
+        <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+          ${svg`<path d="M2 5h20M6 12h12M10 19h4" fill="none" stroke="currentColor" stroke-width="2.5" />`}
+        </svg>
+      </button>`;
   }
 
   panel() {
@@ -201,5 +201,13 @@ export class Later {
 
   star = (row) => star(row, this.#app);
 }
+
+/** The way to a bike whose manual is at hand: its page is pasted. */
+const toManual = () =>
+  html`<a class="button quiet" href=${address('manual')} aria-label=${t('bikes.paste')}>
+    <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+      ${svg`<path d="M8 4H4v18h16V4h-4M8 2h8v5H8zM8 12h8M8 17h5" fill="none" stroke="currentColor" stroke-width="2.2" />`}
+    </svg>
+  </a>`;
 
 const layoutOf = ({ bike, card }) => (bike ?? card?.bike)?.layout ?? '';

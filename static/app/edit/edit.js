@@ -46,6 +46,7 @@ async function beginning(app) {
     open(Draft.blank(layout, filter === 'filter-none' ? '' : `edit.${filter}`));
   return () => html`
     <h1 tabindex="-1">${t('bikes.new')}</h1>
+    <p><a class="button" href=${address('manual')}>${t('edit.paste')}</a></p>
     <p>${t('edit.new.how')}</p>
     ${radios('edit.filter', 'edit', filter, ['filter-spin-on', 'filter-cartridge', 'filter-none'], pick)}
     <h2>${t('edit.layout')}</h2>
@@ -98,6 +99,9 @@ function draw(draft, changed) {
     </header>
     <h1 tabindex="-1">${text(`${card.make ?? ''} ${card.model ?? ''}`.trim() || '@edit.title')}</h1>
     <p>${t(`layout.${card.layout}`)} <small class="where">${t(state)}</small></p>
+    <p>
+      <a class="button quiet" href=${address('manual', draft.key)}>${t('edit.paste')}</a>
+    </p>
     <div class="beside">
       <div aria-busy=${draft.busy > 0}>
         <section>

@@ -35,6 +35,17 @@ export function isOurs({ method, url }, origin) {
 }
 
 /**
+ * Whether a request is what another app shares with this one, as the manifest says.
+ *
+ * @param {{ method: string, url: string }} request
+ * @param {string} origin
+ */
+export function isShared({ method, url }, origin) {
+  const { origin: from, pathname } = new URL(url);
+  return method === 'POST' && from === origin && pathname === '/share';
+}
+
+/**
  * Whether a path says by itself what is behind it, as the build names nearly all
  * files: "/app/main.0a1b2c3d4e.js" is the same in every version that has it.
  *

@@ -49,6 +49,12 @@ export const copyText = (text) =>
     () => false,
   );
 
+/** Reports whether this browser lets a page ask for what was copied. */
+export const pasteable = () => Boolean(navigator.clipboard?.readText);
+
+/** Resolves to the text that was copied; to undefined where the person or the browser refuses it. */
+export const pasteText = () => navigator.clipboard.readText().catch(() => undefined);
+
 /** @param {ShareData} what */
 async function handOver(what) {
   try {

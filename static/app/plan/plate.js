@@ -6,13 +6,17 @@ import { large, standing, textsOf } from '../ui/figure.js';
 
 /**
  * A plate of ruled figures: each with its name, in the person's unit large and in others
- * small, with what is read with it and how far it can be trusted.
+ * small, with what is read with it and how far it can be trusted, or what `last` draws.
  *
- * @param {PlateFigure[]} figures
+ * @template {PlateFigure} Figure
+ * @param {Figure[]} figures
+ * @param {(figure: Figure) => unknown} [last]
  */
-export const plate = (figures = []) => {
+export const plate = (figures = [], last = (figure) => standing(figure, 'plate.page')) => {
   const widths = wide(figures);
-  return html`<dl class="plate">${figures.map((figure, n) => cell(figure, widths[n]))}</dl>`;
+  return html`<dl class="plate">
+    ${figures.map((figure, n) => cell(figure, widths[n], last(figure)))}
+  </dl>`;
 };
 
 /**
@@ -34,8 +38,9 @@ export function wide(figures) {
 /**
  * @param {PlateFigure} figure
  * @param {boolean} whole
+ * @param {unknown} last
  */
-function cell(figure, whole) {
+function cell(figure, whole, last) {
   const { name = '', values, count = 0, words, beside = [] } = figure;
   const [first, ...others] = textsOf(figure);
   const notes = [...others, ...textsOf({ texts: beside, values })];
@@ -46,8 +51,7 @@ function cell(figure, whole) {
     </dt>
     <dd ?data-words=${words}>
       ${first && !words ? large(first) : html`<strong>${first ?? t('not-known')}</strong>`}
-      ${notes.map((note) => html`<span class="note">${note}</span>`)}
-      ${standing(figure, 'plate.page')}
+      ${notes.map((note) => html`<span class="note">${note}</span>`)} ${last}
     </dd>
   </div>`;
 }

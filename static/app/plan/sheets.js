@@ -7,10 +7,10 @@ import { own } from '../site/own.js';
 /** @import { Item } from '../core/core.d.ts' */
 
 /** What the card does not know: a line each, which opens to where it is found. */
-export function gaps(list = []) {
+export function gaps(list = [], word = 'plan.gaps') {
   if (!list.length) return nothing;
   return html`<section class="unknowns">
-    <h2>${t('plan.gaps')} <span class="count">${list.length}</span></h2>
+    <h2>${t(word)} <span class="count">${list.length}</span></h2>
     ${list.map(
       ({ word, values, lookup }) =>
         html`<details>

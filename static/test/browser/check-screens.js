@@ -16,7 +16,7 @@ const smallest = { width: 320, height: 568 };
 const wide = { width: 1280, height: 900 };
 
 // Where one works with gloves on; elsewhere one reads.
-const withGloves = ['job', 'trouble', 'aid', 'bench', 'cards', 'edit', 'visit', 'visits'];
+const withGloves = ['job', 'trouble', 'aid', 'bench', 'cards', 'edit', 'manual', 'visit', 'visits'];
 
 /** Tests these screens in all their states. */
 export function checkScreens(...names) {

@@ -1,3 +1,3 @@
 import { checkScreens } from './check-screens.js';
 
-checkScreens('cards', 'edit', 'settings', 'keep');
+checkScreens('cards', 'edit', 'manual', 'settings', 'keep');

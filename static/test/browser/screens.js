@@ -7,6 +7,7 @@ import { books } from './screens/books.js';
 import { cards, edit } from './screens/cards.js';
 import { job } from './screens/job.js';
 import { details } from './screens/details.js';
+import { manual } from './screens/manual.js';
 import { benchSheet, bill, due, record, sheet } from './screens/record.js';
 import { keep, settings } from './screens/settings.js';
 import { trouble } from './screens/trouble.js';
@@ -33,6 +34,7 @@ export const screens = {
   bench,
   cards,
   edit,
+  manual,
   settings,
   keep,
   trouble,

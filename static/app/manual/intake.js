@@ -1,0 +1,99 @@
+import { html, nothing } from 'lit-html';
+import { limits } from '../core/limits.js';
+import { pasteable, pasteText } from '../phone/share.js';
+import { t } from '../words/catalogue.js';
+import { clean, textOf } from './text-of.js';
+
+/** How the text of a page comes in: pasted, typed, from files that are chosen, dropped or shared. */
+export class Intake {
+  #app;
+  #give;
+  #word = ''; // what was wrong with the latest
+  #busy = false;
+
+  /**
+   * `give` is given the texts of pages.
+   *
+   * @param {any} app
+   * @param {(texts: string[]) => Promise<unknown>} give
+   */
+  constructor(app, give) {
+    this.#app = app;
+    this.#give = give;
+  }
+
+  /** Takes text files in; of several each is a page. */
+  async files(list) {
+    const read = await Promise.all([...list].map((file) => textOf(file, limits.page ?? 0)));
+    const texts = read.flatMap(({ text }) => text ?? []);
+    const { fault } = read.find((one) => one.fault) ?? {};
+    await this.#take(texts, texts.length && !fault ? '' : (fault ?? 'manual.empty'));
+  }
+
+  /** Takes a text in. */
+  text = (text) => this.files([new Blob([clean(text)])]);
+
+  async #take(texts, word) {
+    if (this.#busy) return;
+    this.#busy = true;
+    this.#word = word;
+    if (texts.length) await this.#give(texts);
+    this.#busy = false;
+    this.#app.redraw();
+  }
+
+  #paste = async () => {
+    const text = await pasteText();
+    if (text?.trim()) return this.text(text);
+    this.#word = text === undefined ? 'manual.no-clipboard' : 'manual.clipboard-empty';
+    this.#app.redraw();
+    document.getElementById('page-text')?.focus();
+  };
+
+  draw() {
+    const pick = async ({ target }) => {
+      const chosen = [...target.files];
+      target.value = '';
+      if (chosen.length) await this.files(chosen);
+    };
+    const pasted = (event) => {
+      const text = event.clipboardData?.getData('text/plain');
+      if (!text?.trim() || event.target.value.trim()) return; // what is added to is read by the button
+      event.preventDefault();
+      this.text(text);
+    };
+    const typed = (event) => {
+      event.preventDefault();
+      this.text(event.target.elements.page.value);
+    };
+    return html`
+      <p>${t('manual.how')}</p>
+      <p class="line">${t('manual.private')}</p>
+      <p role="status" class="told">${this.#word ? t(this.#word) : nothing}</p>
+      <form class="ask" @submit=${typed}>
+        <label for="page-text">${t('manual.text')}</label>
+        <textarea
+          id="page-text"
+          name="page"
+          rows="5"
+          spellcheck="false"
+          autocomplete="off"
+          @paste=${pasted}
+        ></textarea>
+        <p class="entry">
+          <button type="submit" class="quiet">${t('manual.read-it')}</button>
+          <span class="file">
+            <input id="page-file" type="file" multiple accept=".txt,text/plain" @change=${pick} />
+            <label for="page-file" class="button quiet">${t('manual.file')}</label>
+          </span>
+        </p>
+      </form>
+    `;
+  }
+
+  /** The main way in, where this browser has it. */
+  main = () =>
+    pasteable()
+      ? html`<button type="button" class="main" @click=${this.#paste}>${t('manual.paste')}</button>`
+      : nothing;
+}

@@ -1,0 +1,391 @@
+import { html, nothing } from 'lit-html';
+import { loadLimits } from '../core/limits.js';
+import { takeShared } from '../phone/shared.js';
+import { gaps } from '../plan/sheets.js';
+import { file } from '../site/data.js';
+import { own } from '../site/own.js';
+import { askToKeep } from '../store/promise.js';
+import { go } from '../ui/address.js';
+import { findings } from '../ui/findings.js';
+import { more } from '../ui/lists.js';
+import { namedRadios } from '../ui/choice.js';
+import { outline } from '../ui/outline.js';
+import { fold, section } from '../ui/section.js';
+import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { Bytes } from './bytes.js';
+import { found } from './found.js';
+import { Intake } from './intake.js';
+import { linesOf, markedLine } from './lines.js';
+import { question } from './question.js';
+import { Reading } from './reading.js';
+import { Saying } from './saying.js';
+import { nameOf } from './what.js';
+
+const linesAtOnce = 60; // lines of a page that are drawn
+
+/**
+ * The page of a manual: its text comes in, what the core reads in it is taken into a card.
+ * "#/manual" is for a new bike, "#/manual/KEY" for one that is here; with "?shared" another
+ * app has laid down what is to be read.
+ */
+export async function manual([key, ...rest], app) {
+  const shared = [key, ...rest].includes('?shared');
+  const of = key?.startsWith('?') ? undefined : key;
+  await Promise.all([loadWordsOf('manual'), loadWordsOf('bench'), loadLimits()]);
+  const screen = { name: 'manual', tab: 'bikes', title: t('manual.title') };
+  const reading = await Reading.open(of);
+  if (!reading) {
+    screen.draw = () => html`<h1 tabindex="-1">${t('edit.unknown')}</h1>`;
+    return screen;
+  }
+  const { layouts } = await file('entries.json');
+  const pages = new Pages(reading, app, Object.keys(layouts));
+  if (shared) await pages.intake.files(await takeShared(globalThis.caches));
+  screen.draw = () => pages.draw();
+  screen.close = pages.watchDrops();
+  return screen;
+}
+
+/** Words of a page in one line, without the dots that lead from a name to its figure. */
+const shortened = (words) => words.replace(/\s+/g, ' ').replace(/(\. ?){4,}/g, '… ');
+
+/** What is on the screen, and what is done there. */
+class Pages {
+  intake;
+  #reading;
+  #app;
+  #layouts;
+  #adding = false;
+  /** @type {Saying | null} */
+  #saying = null;
+  #decided = 0; // questions answered since the screen was opened
+  #typed = new Map(); // what stands in the field of a question
+  #shown = new Map(); // page -> how many of its lines
+
+  constructor(reading, app, layouts) {
+    this.#reading = reading;
+    this.#app = app;
+    this.#layouts = layouts;
+    this.intake = new Intake(app, async (texts) => {
+      await reading.add(texts);
+      this.#adding = false;
+      this.#decided = 0;
+      this.#arrive();
+    });
+  }
+
+  /** Files may be dropped on the whole screen; returns what ends that. */
+  watchDrops() {
+    const over = (event) => event.preventDefault();
+    const drop = (event) => {
+      event.preventDefault();
+      const { files, items: _ } = event.dataTransfer;
+      if (files.length) this.intake.files(files);
+      else this.intake.text(event.dataTransfer.getData('text/plain'));
+    };
+    addEventListener('dragover', over);
+    addEventListener('drop', drop);
+    return () => {
+      removeEventListener('dragover', over);
+      removeEventListener('drop', drop);
+    };
+  }
+
+  /** Draws it anew from the top, with the focus on what comes next. */
+  #arrive() {
+    if (this.#app.screen?.name !== 'manual') return;
+    this.#app.arrive();
+    const { questions, sure } = this.#reading;
+    if (!sure.length && questions.length)
+      document.getElementById('next')?.focus({ preventScroll: true });
+  }
+
+  /** Does something to what is known, and shows what comes next. */
+  #act = async (act) => {
+    await this.#app.attempt(act);
+    this.#arrive();
+  };
+
+  /** An answer to a question: to take one of several readings, or none. */
+  #answer(act) {
+    this.#decided++;
+    return this.#act(act);
+  }
+
+  draw() {
+    const { pages } = this.#reading;
+    for (const page of pages) page.bytes ??= new Bytes(page.text);
+    if (this.#saying) return this.#drawSaying(this.#saying);
+    if (!pages.length || this.#adding) return this.#drawIntake();
+    return this.#drawFound();
+  }
+
+  #drawIntake() {
+    const back = () => {
+      this.#adding = false;
+      this.#arrive();
+    };
+    return html`
+      <h1 tabindex="-1">${t(this.#adding ? 'manual.another' : 'manual.title')}</h1>
+      ${this.intake.draw()}
+      <div class="actions">
+        ${
+          this.#adding
+            ? html`<button type="button" class="quiet" @click=${back}>${t('manual.back')}</button>`
+            : nothing
+        }
+        ${this.intake.main()}
+      </div>
+    `;
+  }
+
+  #drawSaying(saying) {
+    const back = () => {
+      this.#saying = null;
+      this.#app.arrive();
+    };
+    return html`${saying.draw()}
+      <div class="actions">
+        <button type="button" class="quiet" @click=${back}>${t('manual.back')}</button>
+      </div>`;
+  }
+
+  #drawFound() {
+    const reading = this.#reading;
+    const { sure, taken, questions, pages, models, model, found: odd } = reading;
+    const asking = !sure.length;
+    const count = reading.all.filter((one) => one.text).length;
+    const wrong = pages.flatMap(({ answer }) => (answer?.ok ? [] : (answer?.findings ?? [])));
+    return html`
+      <h1 tabindex="-1">${text(reading.name || '@manual.title')}</h1>
+      <p class="line" role="status">
+        ${t('manual.count', { count })}
+        ${taken.length ? t('manual.count.taken', { count: taken.length }) : nothing}
+        ${questions.length ? t('manual.to-decide', { count: questions.length }) : nothing}
+      </p>
+      ${findings(wrong)} ${models.length && !model ? this.#models() : nothing}
+      ${section(
+        'manual.found',
+        found(sure, (list) => this.#quote(list)),
+        sure.length,
+      )}
+      ${asking ? this.#next() : nothing} ${findings(odd)}
+      ${fold(
+        'manual.taken',
+        taken.length,
+        html`${found(taken, (list) => this.#quote(list))}
+          <p>
+            <button type="button" class="quiet" @click=${() => this.#act(reading.putBack)}>
+              ${t('manual.put-back')}
+            </button>
+          </p>`,
+      )}
+      ${asking && taken.length ? gaps(reading.gaps, 'manual.gaps') : nothing}
+      ${pages.map((page, n) => this.#page(page, n))} ${this.#bar()}
+    `;
+  }
+
+  /** What stands under the thumb: to take what is sure; then to go on. */
+  #bar() {
+    const reading = this.#reading;
+    const { sure, taken, asksLayout } = reading;
+    const another = () => {
+      this.#adding = true;
+      this.#app.arrive();
+    };
+    const main = sure.length
+      ? html`<button type="button" class="main" @click=${() => this.#act(reading.takeSure)}>
+          ${t('manual.take', { count: sure.length })}
+        </button>`
+      : taken.length && !asksLayout && !this.#unnamed
+        ? html`<button type="button" class="main" @click=${this.#finish}>
+            ${t('manual.to-plan')}
+          </button>`
+        : nothing;
+    return html`<div class="actions">
+      <button type="button" class="quiet" @click=${another}>${t('manual.another')}</button>
+      ${main}
+    </div>`;
+  }
+
+  get #unnamed() {
+    const { make, model } = this.#reading.card ?? {};
+    return !make || !model;
+  }
+
+  #finish = async () => {
+    const key = await this.#app.attempt(() => this.#reading.finish());
+    if (!key) return;
+    askToKeep();
+    go('bike', key);
+  };
+
+  /** What has to be said next, of all that is open. */
+  #next() {
+    const reading = this.#reading;
+    const { questions, taken, asksLayout } = reading;
+    const [list] = questions;
+    if (list) {
+      const [{ id }] = list;
+      const acts = {
+        choose: (one, typed) => this.#answer(() => reading.choose(list, one, typed)),
+        leave: () => this.#answer(() => reading.leave(list)),
+      };
+      return question(list, acts, {
+        number: this.#decided + 1,
+        count: this.#decided + questions.length,
+        found: list.flatMap((one) => reading.refused.get(one.id) ?? []),
+        typed: this.#typed.get(id) ?? '',
+        type: (typed) => this.#typed.set(id, typed),
+      });
+    }
+    if (!taken.length)
+      return html`<p>${t(reading.all.length ? 'manual.none-taken' : 'manual.nothing')}</p>`;
+    if (asksLayout) return this.#layout();
+    return this.#unnamed ? this.#names() : nothing;
+  }
+
+  #models() {
+    const { models } = this.#reading;
+    const lines = models.map((model) => ({ id: model, label: text(model) }));
+    return namedRadios('manual.models', lines, undefined, (model) =>
+      this.#act(() => this.#reading.say({ model })),
+    );
+  }
+
+  /** How the bike keeps its oil: the likeliest first. */
+  #layout() {
+    const { layoutRead } = this.#reading;
+    const others = this.#layouts.filter((layout) => layout !== layoutRead?.word);
+    return html`<section class="question">
+      <h2 id="next" tabindex="-1">${t('edit.layout')}</h2>
+      <p>${t('manual.layout')}</p>
+      <ul class="choices with-signs">
+        ${[...(layoutRead ? [layoutRead.word] : []), ...others].map(
+          (layout) =>
+            html`<li>
+              <button
+                type="button"
+                class="quiet"
+                @click=${() => this.#act(() => this.#reading.say({ layout }))}
+              >
+                ${outline(layout)} ${t(`layout.${layout}`)}
+              </button>
+            </li>`,
+        )}
+      </ul>
+    </section>`;
+  }
+
+  #names() {
+    const { card } = this.#reading;
+    const enter = (event) => {
+      event.preventDefault();
+      const { make, model } = event.target.elements;
+      const names = { make: make.value.trim(), model: model.value.trim() };
+      this.#act(() => this.#reading.say({ names }));
+    };
+    const field = (name) =>
+      html`<div class="field">
+        <label for=${name}>${t(`manual.is.${name}`)}</label>
+        <input id=${name} name=${name} autocomplete="off" .value=${own(card, name) ?? ''} />
+      </div>`;
+    return html`<section class="question">
+      <h2 id="next" tabindex="-1">${t('manual.names')}</h2>
+      <form @submit=${enter}>
+        ${field('make')} ${field('model')}
+        <button type="submit">${t('manual.names.take')}</button>
+      </form>
+    </section>`;
+  }
+
+  /** The words that readings come from; opened, what else can be done about them. */
+  #quote(list) {
+    const quotes = new Map();
+    for (const one of list) {
+      const words = shortened(one.page.bytes.slice(one.quote));
+      const [whole = words] = [...quotes.keys()].filter((other) => other.includes(words));
+      quotes.set(whole, [...(quotes.get(whole) ?? []), one]);
+    }
+    return [...quotes].map(([words, readings]) => {
+      const leave = () => this.#act(() => this.#reading.leave(readings));
+      return html`<details class="standing from-page">
+        <summary class="written">“${words}”</summary>
+        <p>${readings.map(({ what }) => nameOf(what)).join(' · ')}</p>
+        <button type="button" class="quiet" @click=${leave}>${t('manual.leave')}</button>
+      </details>`;
+    });
+  }
+
+  /** A page: its number, its text with what was read in it marked, and the way to say what is what. */
+  #page(page, n) {
+    const reading = this.#reading;
+    const marks = reading.all
+      .filter((one) => one.page === page && (one.text || one.doubts?.length))
+      .map((one) => ({
+        from: page.bytes.at(one.quote.from),
+        to: page.bytes.at(one.quote.to),
+        kind: one.decided
+          ? one.decided.take
+            ? 'taken'
+            : 'left'
+          : one.sure === 'yes'
+            ? 'sure'
+            : 'ask',
+      }));
+    const lines = linesOf(page.text).filter((line) => line.text.trim());
+    const shown = this.#shown.get(page) ?? linesAtOnce;
+    const further = () => {
+      this.#shown.set(page, shown + linesAtOnce);
+      this.#app.redraw();
+    };
+    const say = (place) => {
+      const near = reading.all.filter((one) => one.page === page);
+      this.#saying = new Saying(
+        page,
+        place,
+        near,
+        () => this.#app.redraw(),
+        (said) => this.#tell(page, said),
+      );
+      this.#app.arrive();
+    };
+    const tap = ({ target }) => {
+      const { from } = target.closest('[data-from]')?.dataset ?? {};
+      if (from) say(Number(from));
+    };
+    const number = page.number ?? page.answer?.ok?.page ?? '';
+    const id = `number-${n}`;
+    return html`<section class="page">
+      <h2>${number ? t('manual.page', { number }) : t('manual.page.none')}</h2>
+      <p class="line">${t('manual.tap')}</p>
+      <div class="written page-text" @click=${tap}>
+        ${lines.slice(0, shown).map((line) => markedLine(line, marks))}
+      </div>
+      ${more(lines.length - shown, further)}
+      <p class="entry">
+        <button type="button" class="quiet" @click=${() => say(0)}>${t('manual.say')}</button>
+        <button type="button" class="quiet" @click=${() => this.#act(() => reading.remove(n))}>
+          ${t('manual.remove')}
+        </button>
+      </p>
+      <div class="field short">
+        <label for=${id}>${t('edit.page')}</label>
+        <input
+          id=${id}
+          autocomplete="off"
+          .value=${number}
+          @change=${({ target }) => this.#act(() => reading.number(page, target.value.trim()))}
+        />
+      </div>
+    </section>`;
+  }
+
+  async #tell(page, said) {
+    const wrong = await this.#reading.tell(page, said);
+    if (wrong.length) return wrong;
+    this.#saying = null;
+    this.#arrive();
+    return [];
+  }
+}

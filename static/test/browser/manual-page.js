@@ -1,0 +1,64 @@
+// The page of a manual, as a person pastes it.
+import { readFileSync } from 'node:fs';
+import { goTo } from './job-page.js';
+import { polling } from './page.js';
+import { patience } from './patience.js';
+import { field, tap } from './person.js';
+import { words } from './words.js';
+
+const root = new URL('../../../testdata/pages/', import.meta.url);
+
+/** A page of testdata/pages, such as 'en/11-service-information'. */
+export const pageOf = (name) => JSON.parse(readFileSync(new URL(`${name}.json`, root), 'utf8'));
+
+/** Opens the screen with nothing pasted yet. */
+export async function freshManual(page, address = '#/manual') {
+  await goTo(page, address);
+  const away = `::-p-aria([name="${words('manual.remove')}"])`;
+  while (await page.$(away)) {
+    const before = (await page.$$('.page-text')).length;
+    await tap(page, words('manual.remove'));
+    await page.waitForFunction(
+      (n) => document.querySelectorAll('.page-text').length < n,
+      { polling, timeout: patience() },
+      before,
+    );
+  }
+}
+
+/** Types a text into the field in one go, and has it read. */
+export async function giveText(page, text) {
+  const area = await field(page, words('manual.text'));
+  await area.evaluate((element, value) => (element.value = value), text);
+  await tap(page, words('manual.read-it'));
+  await page.waitForSelector('.page-text', { timeout: patience() });
+}
+
+/** Takes all that is sure. */
+export async function takeSure(page) {
+  const take = await page.waitForSelector('.actions .main', { visible: true, timeout: patience() });
+  const before = await take.evaluate((button) => button.textContent.trim());
+  await take.click();
+  await page.waitForFunction(
+    (said) => document.querySelector('.actions .main')?.textContent.trim() !== said,
+    { polling, timeout: patience() },
+    before,
+  );
+}
+
+/** Leaves out whatever is asked about, and says that the likeliest layout is the bike's. */
+export async function leaveAll(page) {
+  for (;;) {
+    const asked = await page.$('.question h2');
+    if (!asked) return;
+    const before = await asked.evaluate((heading) => heading.textContent);
+    const leave = await page.$(`.question ::-p-aria([name="${words('manual.leave')}"])`);
+    const answer = leave ?? (await page.$('.question .choices button'));
+    await answer.evaluate((button) => button.click());
+    await page.waitForFunction(
+      (said) => document.querySelector('.question h2')?.textContent !== said,
+      { polling, timeout: patience() },
+      before,
+    );
+  }
+}
