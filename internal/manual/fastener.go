@@ -10,8 +10,10 @@ func (r *readings) fasteners() {
 		case "thread":
 			r.bolt(f, "thread", f.text)
 		case string(quantity.Length):
-			if r.toolAt(f) {
-				r.bolt(f, "size", f.text)
+			if tool := r.toolAt(f); tool != nil {
+				g := *f
+				g.from, g.to = min(f.from, tool.from), max(f.to, tool.to)
+				r.bolt(&g, "size", f.text)
 			}
 		case string(quantity.Angle):
 			r.turn(f)
@@ -60,18 +62,21 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 	r.say("bolt."+part+"."+member, text, from, f.to)
 }
 
-// toolAt reports whether a length stands beside a key or a head.
-func (r *readings) toolAt(f *fact) bool {
-	return r.toolNear(f.from-4, f.from) || r.toolNear(f.to, f.to+3)
+// toolAt gives the key or head that a length stands beside, nil for none.
+func (r *readings) toolAt(f *fact) *term {
+	if t := r.toolNear(f.to, f.to+3); t != nil {
+		return t
+	}
+	return r.toolNear(f.from-4, f.from)
 }
 
-func (r *readings) toolNear(from, to int) bool {
+func (r *readings) toolNear(from, to int) *term {
 	for i := max(from, 0); i < min(to, len(r.places)); i++ {
 		if t := r.termAt(i); t != nil && (t.has("tool.wrench") || t.has("drive.hexagon") || t.has("drive.hexagon-key") || t.has("drive.six-lobe")) {
-			return true
+			return t
 		}
 	}
-	return false
+	return nil
 }
 
 // driveOf gives the drive that a term names: a plain spanner only with a size beside it.
@@ -125,21 +130,27 @@ func (r *readings) sealOf(n int) string {
 func (r *readings) sealed(t *term, kind string) {
 	f := &fact{kind: "seal", from: t.from, to: t.to}
 	from, to := r.sentenceOf(t.from)
-	named := func(m *mention) bool { return m.part != "" || m.foreign }
+	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole }
 	before, after := r.near(t.from, from, to, named)
-	switch {
-	case before != nil:
-		r.boltOf(before, f, "seal", kind, false)
-	case after != nil && !r.row(t.from):
-		r.boltOf(after, f, "seal", kind, false)
-	default:
-		r.boltOf(r.spokenOf(t.from, from, named), f, "seal", kind, true)
+	m := before
+	if m == nil && !r.row(t.from) {
+		m = after
 	}
+	switch {
+	case m == nil:
+		m = r.spokenOf(t.from, from)
+	case m.loose != whole:
+		m = r.resolved(m)
+	}
+	r.boltOf(m, f, "seal", kind, false)
 }
 
 // turn reads how far a filter is turned after its gasket touches.
 func (r *readings) turn(f *fact) {
 	m, _ := r.partFor(f, -1)
+	if m == nil {
+		m = r.spokenOf(f.from, f.from)
+	}
 	if m == nil || m.foreign || m.part == "" {
 		return
 	}
@@ -161,7 +172,7 @@ func (r *readings) counts() {
 		for i := from; i < to; i++ {
 			v, next, ok := r.countAt(i, m)
 			if ok && v.v >= 1 && v.v <= 12 && v.step == 1 && !v.fraction {
-				r.say("bolt.filter-cover.count", v.text1(), min(m.from, i), max(m.to, next))
+				r.sayAt("bolt.filter-cover.count", v.text1(), min(m.from, i), max(m.to, next), i)
 				break
 			}
 		}

@@ -6,6 +6,7 @@ import "strings"
 type place struct {
 	token
 	piece, item, sentence, clause int
+	paragraph                     int  // a blank line or a heading begins another
 	section                       int  // index of sections
 	term                          int  // index of terms, -1 for none
 	taken                         bool // a shape or an amount has it
@@ -19,18 +20,19 @@ type section struct {
 
 // page is a text that is being read.
 type page struct {
-	text     string
-	words    *dictionary
-	pieces   []piece
-	tokens   []token
-	places   []place
-	terms    []term
-	sections []section
-	facts    []fact
-	mentions []mention
-	heads    []head
-	starts   []int       // the first token of each piece
-	byToken  map[int]int // of each token, the fact it is of
+	text        string
+	words       *dictionary
+	pieces      []piece
+	tokens      []token
+	places      []place
+	terms       []term
+	sections    []section
+	facts       []fact
+	mentions    []mention
+	heads       []head
+	starts      []int        // the first token of each piece
+	withFigures map[int]bool // items
+	byToken     map[int]int  // of each token, the fact it is of
 }
 
 // shortWords may stand before a full stop that ends no sentence. Common practice.
@@ -38,12 +40,15 @@ const shortWords = "|approx|incl|excl|no|fig|max|min|imp|oz|fl|ca|bzw|ex|env|art
 
 // flowOf lays a page's pieces in a row and parts them in sentences and clauses.
 func (p *page) flowOf() {
-	item, sentence, clause := 0, 0, 0
+	item, sentence, clause, paragraph := 0, 0, 0, 0
 	p.sections = []section{{}}
 	for n := range p.pieces {
 		piece := &p.pieces[n]
 		if !piece.joined {
 			item, sentence, clause = item+1, sentence+1, clause+1
+		}
+		if piece.blank || piece.heading || n > 0 && p.pieces[n-1].heading {
+			paragraph++
 		}
 		if piece.heading {
 			p.sections[len(p.sections)-1].to = len(p.places)
@@ -57,7 +62,7 @@ func (p *page) flowOf() {
 			if i == 0 {
 				t.gap = blank
 			}
-			p.places = append(p.places, place{token: t, piece: n, item: item, sentence: sentence, clause: clause, section: len(p.sections) - 1, term: -1, taken: i < mark})
+			p.places = append(p.places, place{token: t, piece: n, item: item, sentence: sentence, clause: clause, paragraph: paragraph, section: len(p.sections) - 1, term: -1, taken: i < mark})
 			switch next := nextOf(piece.tokens, p.pieces, n, i); {
 			case i < mark:
 			case t.kind != sign:

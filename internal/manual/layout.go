@@ -363,14 +363,10 @@ func joinWords(list []piece) {
 		if !list[i].joined || !hyphened(a) || b[0].kind != word || !small(b) {
 			continue
 		}
-		t := a[len(a)-2]
-		t.text += b[0].text
-		t.fold += b[0].fold
-		list[i-1].tokens = append(append([]token{}, a[:len(a)-2]...), t)
-		if len(b) == 1 {
-			continue
-		}
-		list[i].tokens = b[1:]
+		t := b[0]
+		t.text, t.fold = a[len(a)-2].text+t.text, a[len(a)-2].fold+t.fold
+		list[i].tokens = append([]token{t}, b[1:]...)
+		list[i-1].tokens = a[:len(a)-2]
 	}
 }
 
@@ -382,6 +378,9 @@ func markHeadings(list []piece) {
 			continue
 		}
 		n := len(p.tokens)
+		if n == 0 {
+			continue
+		}
 		words := 0
 		for _, t := range p.tokens {
 			if t.kind == word {

@@ -85,7 +85,7 @@ func (r *readings) foreignSentence(from, to int) bool {
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
 		m := &r.mentions[n]
 		foreign = foreign || m.foreign
-		own = own || !m.foreign && !m.loose
+		own = own || !m.foreign && m.loose == whole
 	}
 	return foreign && !own
 }

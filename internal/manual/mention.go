@@ -10,8 +10,19 @@ type mention struct {
 	gear     bool   // gear oil of which the word does not say whose
 	foreign  bool   // of another job
 	strainer bool   // a drain plug that also holds the strainer
-	loose    bool   // a bare "plug" or "screws": the one that was spoken of
+	loose    looseness
+	oil      bool // oil is named
 }
+
+// looseness says what a bare word names that stands for a part that was spoken of.
+type looseness uint8
+
+const (
+	whole     looseness = iota // it names its part
+	aPlug                      // "the plug"
+	aCover                     // "the cover", "cover screws"
+	aFastener                  // "the bolt"
+)
 
 // partOf are the parts that a sense names.
 var partOf = map[string]string{
@@ -77,13 +88,17 @@ func (p *page) close(a, b int) bool {
 
 func (p *page) mentionOf(first, last int) mention {
 	m := mention{from: p.terms[first].from, to: p.terms[last].to}
-	cover, drain, strainer, tank, fastener := false, false, false, false, false
+	cover, drain, strainer, tank, fastener, plug := false, false, false, false, false, false
 	for n := first; n <= last; n++ {
 		t := &p.terms[n]
 		if t.has("other.part") || t.has("other.fluid") {
 			m.foreign = true
 		}
-		if c, ok := t.begin("oil."); ok && c != "any" {
+		if c, ok := t.begin("oil."); ok {
+			m.oil = true
+			if c == "any" {
+				continue
+			}
 			if c == "gear" {
 				m.gear = true
 			} else if m.circuit == "" || m.circuit == "engine" {
@@ -96,8 +111,10 @@ func (p *page) mentionOf(first, last int) mention {
 				tank = true
 			case "cover":
 				cover = true
-			case "fastener", "plug":
+			case "fastener":
 				fastener = true
+			case "plug":
+				plug = true
 			case "drain":
 				drain = true
 			case "strainer":
@@ -115,10 +132,19 @@ func (p *page) mentionOf(first, last int) mention {
 		m.part = "filter-cover"
 	case tank && m.part == "drain":
 		m.part, m.circuit = "tank-drain", "engine"
-	case (fastener || cover) && m.part == "" && !tank:
-		m.loose = m.circuit == "" && !m.gear
-		if !m.loose {
+	case m.part != "" || m.foreign:
+	case tank && (plug || fastener):
+		m.part, m.circuit = "tank-drain", "engine"
+	case fastener || cover || plug:
+		switch {
+		case m.circuit != "" || m.gear:
 			m.foreign = true // a bolt of the gearbox, of which nobody knows what it holds
+		case cover:
+			m.loose = aCover
+		case plug:
+			m.loose = aPlug
+		default:
+			m.loose = aFastener
 		}
 	}
 	if m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" {
@@ -196,23 +222,51 @@ func (p *page) clauseOf(at int) (from, to int) {
 	return from, to
 }
 
-// circuitAt says which oil is spoken of at a token, by what stands before it: in the
-// sentence, in those before it below one heading, in the heading. foreign is another
-// job's. named says that the page says it at all.
+// circuitAt says which oil is spoken of at a token: in its sentence before it; in the
+// sentences of its item before; in lines above that name one and have no figure of their
+// own; in the heading. foreign is another job's. named says that the page says it at all.
 func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
-	s := p.sections[p.places[at].section]
-	for n := p.mentionFrom(at) - 1; n >= 0 && p.mentions[n].from >= s.from; n-- {
+	here := &p.places[at]
+	s := p.sections[here.section]
+	own := false
+	for n := p.mentionFrom(at) - 1; n >= 0 && p.mentions[n].from >= s.from+s.heading; n-- {
 		m := &p.mentions[n]
+		there := &p.places[m.from]
+		if there.item != here.item && (p.figured(there.item) || m.foreign && there.paragraph != here.paragraph) {
+			continue
+		}
 		switch {
-		case m.foreign:
+		case m.foreign && !own:
 			return "", true, true
 		case m.gear:
 			return p.gearOil(), false, true
-		case m.circuit != "":
+		case m.circuit != "" && m.part == "":
 			return m.circuit, false, true
+		case m.circuit != "" && there.item == here.item:
+			return m.circuit, false, true
+		case m.oil:
+			own = true
 		}
 	}
-	return "engine", false, false
+	if head, other := p.headCircuit(at); head != "" || other && !own {
+		return head, other, true
+	}
+	return "engine", false, own
+}
+
+// figured reports whether an item has figures of its own.
+func (p *page) figured(item int) bool {
+	if p.withFigures == nil {
+		p.withFigures = map[int]bool{}
+		for i := range p.facts {
+			switch p.facts[i].kind {
+			case "mark", "service", "grade":
+			default:
+				p.withFigures[p.places[p.facts[i].from].item] = true
+			}
+		}
+	}
+	return p.withFigures[item]
 }
 
 // headCircuit gives the oil that the heading over a token names.

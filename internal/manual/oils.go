@@ -82,12 +82,9 @@ func (r *readings) circuitsOf(f *fact, lastEnd int, last []string) (list []strin
 	case head != "":
 		return []string{head}
 	}
-	c, other, _ := r.circuitAt(from)
-	if other || r.oilIn(from, f.from) {
-		c = "engine"
-		if other && !r.oilIn(from, f.from) {
-			return nil
-		}
+	c, other, _ := r.circuitAt(f.from)
+	if other {
+		return nil
 	}
 	return []string{c}
 }

@@ -41,6 +41,7 @@ func Read(text string, tag string) Page {
 	p.findShapes()
 	p.findAmounts()
 	p.findHeads()
+	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
 	p.findMentions()
 	var r readings
 	r.page = p
@@ -121,7 +122,11 @@ type readings struct {
 
 // say takes in a reading that the tokens from to to say.
 func (r *readings) say(what, text string, from, to int, doubts ...finding.Finding) {
-	q := r.quote(from, to)
+	r.sayAt(what, text, from, to, to-1, doubts...)
+}
+
+// sayAt is say for a reading whose figure stands at a token.
+func (r *readings) sayAt(what, text string, from, to, at int, doubts ...finding.Finding) {
 	if r.repairedIn(from, to) {
 		doubts = append(doubts, doubt("manual-repaired", "text", text))
 	}
@@ -130,28 +135,34 @@ func (r *readings) say(what, text string, from, to int, doubts ...finding.Findin
 			return
 		}
 	}
-	r.list = append(r.list, Reading{What: what, Text: text, Quote: q, Sure: len(doubts) == 0, Doubts: doubts})
+	r.list = append(r.list, Reading{What: what, Text: text, Quote: r.quote(from, to, at), Sure: len(doubts) == 0, Doubts: doubts})
 }
 
 // mostQuote is the most bytes of a quote.
 const mostQuote = 280
 
-// quote gives the bytes of the tokens from to to, as far as they stand in one place: where
-// lines of two columns lie between them, those of the last line.
-func (r *readings) quote(from, to int) Span {
-	first := to - 1
-	for first > from {
-		a, b := &r.places[first-1], &r.places[first]
-		if a.from > b.from || r.places[to-1].to-a.from > mostQuote || a.piece != b.piece && !r.adjoining(a, b) {
-			break
-		}
+// quote gives the bytes of the tokens from to to, as far as they stand in one place with
+// the one at which the figure is: lines of another column may lie between them.
+func (r *readings) quote(from, to, at int) Span {
+	at = max(from, min(at, to-1))
+	first, last := at, at
+	for last+1 < to && r.adjoining(&r.places[last], &r.places[last+1]) && r.places[last+1].to-r.places[at].from <= mostQuote {
+		last++
+	}
+	for first > from && r.adjoining(&r.places[first-1], &r.places[first]) && r.places[last].to-r.places[first-1].from <= mostQuote {
 		first--
 	}
-	return Span{r.places[first].from, r.places[to-1].to}
+	return Span{r.places[first].from, r.places[last].to}
 }
 
 // adjoining reports whether nothing of the page stands between two tokens.
 func (r *readings) adjoining(a, b *place) bool {
+	if a.to > b.from {
+		return false
+	}
+	if a.piece == b.piece {
+		return true
+	}
 	for i := a.to; i < b.from; i++ {
 		switch r.text[i] {
 		case ' ', '\t', '\n', '\r', '-':

@@ -49,7 +49,7 @@ func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 		to = m.to
 	}
 	f.used = true
-	r.say(what, f.text, from, to, doubts...)
+	r.sayAt(what, f.text, from, to, f.from, doubts...)
 }
 
 // end is where a fact ends with its twins.
@@ -74,27 +74,45 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 			break
 		}
 	}
-	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose }
+	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole }
 	before, after := r.near(f.from, begin, end, named)
+	m = before
+	if m == nil && !r.stray(begin, f.from) {
+		m = after
+	}
 	switch {
-	case before != nil && !before.loose:
-		return before, false
-	case after != nil && !after.loose && before == nil && !r.stray(begin, f.from):
-		return after, false
-	}
-	loose := before
-	if loose == nil {
-		loose = after
-	}
-	if before == nil && last > from { // the second figure of a sentence
-		if r.stray(last, f.from) {
+	case m != nil && m.loose == whole:
+		return m, false
+	case m != nil:
+		if r.strayAt(m) {
 			return nil, false
 		}
-	}
-	if r.stray(begin, f.from) && loose == nil || loose != nil && r.strayAt(loose) {
+		return r.resolved(m), false
+	case r.stray(begin, f.from):
 		return nil, false
 	}
-	return r.spokenOf(f.from, begin, named), loose == nil
+	return r.spokenOf(f.from, begin), true
+}
+
+// resolved gives the part that a bare "plug" or "cover" stands for: the last before it,
+// below the same heading, that is one.
+func (r *readings) resolved(m *mention) *mention {
+	here := &r.places[m.from]
+	s := r.sections[here.section]
+	for n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= s.from; n-- {
+		o := &r.mentions[n]
+		near := r.places[o.from].item == here.item
+		switch {
+		case o.foreign && near:
+			return o
+		case o.loose != whole || o.foreign:
+		case m.loose == aPlug && (o.part == "drain" || o.part == "tank-drain" || o.part == "level" || o.part == "filler" || o.part == "strainer"),
+			m.loose == aCover && (o.part == "filter-cover" || o.part == "strainer"),
+			m.loose == aFastener && o.part != "" && (near || r.places[o.from].paragraph == here.paragraph):
+			return o
+		}
+	}
+	return nil
 }
 
 // stray reports whether a word stands between two tokens that nobody here knows, and that
@@ -110,10 +128,8 @@ func (r *readings) stray(from, to int) bool {
 
 // strayAt reports whether a bare "bolt" is of something that nobody here knows.
 func (r *readings) strayAt(m *mention) bool {
-	for i := max(m.from-2, 0); i < m.from; i++ {
-		if r.places[i].sentence == r.places[m.from].sentence && r.unknown(i) {
-			return true
-		}
+	if i := m.from - 1; i >= 0 && r.places[i].sentence == r.places[m.from].sentence && r.unknown(i) && r.places[m.from].gap != wide {
+		return true
 	}
 	for i := m.to; i < len(r.places) && i < m.to+4 && r.places[i].sentence == r.places[m.from].sentence; i++ {
 		if r.places[i].fold == "of" || r.places[i].kind == word && r.words.function[r.places[i].fold] {
@@ -124,12 +140,25 @@ func (r *readings) strayAt(m *mention) bool {
 	return false
 }
 
-// spokenOf gives the part that was spoken of last before a token, below the same heading.
-func (r *readings) spokenOf(at, before int, named func(*mention) bool) *mention {
-	s := r.sections[r.places[at].section]
-	for n := r.mentionFrom(before) - 1; n >= 0 && r.mentions[n].from >= s.from; n-- {
+// spokenOf gives the part that was spoken of last before a token, in its paragraph; nil
+// where that was a thing of another job.
+func (r *readings) spokenOf(at, before int) *mention {
+	here := &r.places[at]
+	for n := r.mentionFrom(before) - 1; n >= 0; n-- {
 		m := &r.mentions[n]
-		if named(m) && !m.loose {
+		if r.places[m.from].paragraph != here.paragraph {
+			break
+		}
+		if m.loose != whole {
+			return r.resolved(m)
+		}
+		if m.part != "" || m.foreign {
+			return m
+		}
+	}
+	head := r.sections[here.section]
+	for n := r.mentionFrom(head.from); n < len(r.mentions) && r.mentions[n].from < head.from+head.heading; n++ {
+		if m := &r.mentions[n]; m.part != "" || m.foreign {
 			return m
 		}
 	}

@@ -96,23 +96,12 @@ func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
 		if v.what == "" && r.stray(begin, f.from) && !r.oilIn(begin, f.from) {
 			return
 		}
-		circuit, foreign, named := r.circuitAt(from)
-		if head, other := r.headCircuit(f.from); head != "" || other {
-			if r.places[f.from].section == r.sectionOfMention(from) && named && !foreign {
-				// what was said below the heading is nearer
-			} else {
-				circuit, foreign, named = head, other, true
-			}
-		}
-		if foreign {
+		circuit, foreign, named := r.circuitAt(f.from)
+		if foreign || !named && !r.oilIn(0, len(r.places)) {
 			v.what = ""
 			return
 		}
 		v.circuit = circuit
-		if !named && !r.oilIn(0, len(r.places)) {
-			v.what = ""
-			return
-		}
 	}
 	if v.circuit == "" {
 		v.what = ""
@@ -124,14 +113,6 @@ func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
 			v.what = "amount.capacity"
 		}
 	}
-}
-
-func (r *readings) sectionOfMention(at int) int {
-	n := r.mentionFrom(at) - 1
-	if n < 0 {
-		return -1
-	}
-	return r.places[r.mentions[n].from].section
 }
 
 // of gives a volume the oil of a mention.
@@ -238,7 +219,7 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	}
 	for i := begin; i < f.from; i++ {
 		if r.senseAt(i, "label.displacement") {
-			r.say("displacement", f.text, r.termAt(i).from, f.end(), r.witnesses(f)...)
+			r.sayAt("displacement", f.text, r.termAt(i).from, f.end(), f.from, r.witnesses(f)...)
 			f.used = true
 			return true
 		}
@@ -393,7 +374,7 @@ func (r *readings) volume(v *volume) {
 		v.doubts = append(v.doubts, doubt("manual-not-believable", "text", f.text))
 	}
 	f.used = true
-	r.say(what, f.text, v.from, v.to, v.doubts...)
+	r.sayAt(what, f.text, v.from, v.to, f.from, v.doubts...)
 }
 
 // mostOil is the most of an oil in litres that is believed of a motorcycle. From memory.
