@@ -1,6 +1,9 @@
 package manual
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // piece is a line of one column, in the order in which a page is read.
 type piece struct {
@@ -18,7 +21,7 @@ func layoutOf(rows []row) []piece {
 	for _, run := range columnsOf(rows) {
 		list = append(list, mended(run)...)
 	}
-	joinWords(list)
+	list = joinWords(list)
 	markHeadings(list)
 	return list
 }
@@ -357,7 +360,7 @@ func bullet(tokens []token) int {
 }
 
 // joinWords puts words together that are parted at a line's end.
-func joinWords(list []piece) {
+func joinWords(list []piece) []piece {
 	for i := 1; i < len(list); i++ {
 		a, b := list[i-1].tokens, list[i].tokens
 		if !list[i].joined || !hyphened(a) || b[0].kind != word || !small(b) {
@@ -367,7 +370,11 @@ func joinWords(list []piece) {
 		t.text, t.fold = a[len(a)-2].text+t.text, a[len(a)-2].fold+t.fold
 		list[i].tokens = append([]token{t}, b[1:]...)
 		list[i-1].tokens = a[:len(a)-2]
+		if len(a) == 2 {
+			list[i].joined, list[i].blank = list[i-1].joined, list[i-1].blank
+		}
 	}
+	return slices.DeleteFunc(list, func(p piece) bool { return len(p.tokens) == 0 })
 }
 
 // markHeadings marks the lines that say what stands below them.
@@ -378,9 +385,6 @@ func markHeadings(list []piece) {
 			continue
 		}
 		n := len(p.tokens)
-		if n == 0 {
-			continue
-		}
 		words := 0
 		for _, t := range p.tokens {
 			if t.kind == word {
