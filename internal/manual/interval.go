@@ -382,8 +382,6 @@ func (r *readings) interval(f *fact, subject, role string, at int) {
 		return
 	case unit != "":
 		what += subject + "-" + unit
-	case role == severe:
-		return
 	default:
 		what += subject
 		if role != "" {
