@@ -20,6 +20,7 @@ const anyOil = "oil"
 // subjects.
 type rule struct {
 	sentence, end int // of its figure, in tokens
+	kind          string
 	paragraph     int
 	subjects      []string // what is changed; none where that is another job's
 	role          string
@@ -29,24 +30,31 @@ type rule struct {
 func (r *readings) intervals() {
 	last := rule{sentence: -1, paragraph: -1}
 	for _, f := range r.longFacts() {
+		if r.scheduleHead(f) {
+			continue
+		}
 		from, to := r.sentenceOf(f.from)
 		if last.sentence != r.places[f.from].sentence {
 			last.sentence, last.end = r.places[f.from].sentence, from
 			if r.paragraphOf(f.from) != last.paragraph {
 				last.subjects, last.paragraph = nil, r.paragraphOf(f.from)
 			}
-		} else if len(last.subjects) > 0 && r.onlyJoins(last.end, f.from) {
-			last.end = f.end()
+		} else if len(last.subjects) > 0 && last.kind != f.kind && r.places[f.from].gap != wide && r.onlyJoins(last.end, f.from) {
+			last.end, last.kind = f.end(), f.kind
 			for _, s := range last.subjects {
 				r.interval(f, s, last.role, f.from)
 			}
 			continue
 		}
 		begin := last.end
-		last.end = f.end()
+		again := last.kind == f.kind && begin > from
+		last.end, last.kind = f.end(), f.kind
 		role, at := r.intervalRole(f, begin, from, to)
 		subjects, ok := r.subjectsOf(f, role, begin, from, to, &last)
 		last.subjects, last.role = subjects, role
+		if again && role == first && at == f.from { // "1000, 6000, then every 12000 km"
+			continue
+		}
 		if !ok {
 			last.subjects = nil
 			continue
@@ -168,16 +176,37 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if hard < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
 		hard = begin
 	}
-	if hard < 0 && (has(f.end(), min(next, clauseTo), "when.severe") >= 0 || next == to && has(f.end(), to, "when.severe") >= 0 || r.severeHeading(f.from)) {
+	for i := f.end(); i < to && hard < 0 && r.places[i].text != ";" && (i < clauseTo || next == to && !r.senseAt(i, "when.every") && !r.senseAt(i, "when.then")); i++ {
+		if r.senseAt(i, "when.severe") && i < max(next, clauseTo) {
+			hard = f.from
+		}
+	}
+	if hard < 0 && r.severeHeading(f.from) {
 		hard = f.from
 	}
-	goesOn := next < to && (has(f.end(), next, "when.then") >= 0 || has(f.end(), next, "when.every") >= 0 && !r.onlyJoins(f.end(), next))
-	switch {
+	goesOn := false
+	for k := f.end(); k < to; k++ {
+		if g := r.factAt(k); g != nil && g.kind == f.kind && k == g.from {
+			goesOn = has(f.end(), k, "when.then") >= 0 || has(f.end(), k, "when.every") >= 0
+			if goesOn {
+				break
+			}
+		}
+	}
+	switch column := r.intervalColumn(f); {
+	case column != "":
+		if column == "when.first" {
+			return first, clauseFrom
+		}
+		return regular, f.from
 	case one >= 0 && (every < 0 || one > every):
 		return first, one
 	case hard >= 0:
 		return severe, min(hard, f.from)
 	case every < 0 && goesOn && has(from, f.from, "when.then") < 0:
+		if begin > from {
+			return first, f.from
+		}
 		return first, clauseFrom
 	case every >= 0:
 		return regular, every
@@ -203,8 +232,11 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		return nil, false
 	}
 	changes := r.about(from, next, "when.change") || r.about(from, next, "every.1") || r.about(from, next, "amount.with-filter")
-	if (r.about(from, f.from, "other.action") || r.about(f.end(), next, "other.action") || r.about(from, next, "level.check")) && !changes && role != first && !contains(list, "strainer") {
+	if (r.about(from, f.from, "other.action") || r.about(f.end(), next, "other.action") || r.about(from, next, "level.check")) && !changes && role != first && !contains(list, "strainer") && !contains(list, "filter") {
 		return nil, false
+	}
+	if len(list) == 0 && !goesOn && (r.about(from, next, "amount.with-filter") || r.about(from, next, "amount.oil-only")) {
+		list = []string{"engine"}
 	}
 	oil := r.oilIn(from, next)
 	every := r.about(begin, f.from, "when.every") || r.senseAt(f.from, "every.year") || r.senseAt(f.from, "every.half-year")
@@ -318,6 +350,67 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 
 // fluidIn reports whether a mention of another job is of a fluid.
 func (r *readings) fluidIn(m *mention) bool { return r.about(m.from, m.to, "other.fluid") }
+
+// scheduleHead reports whether a figure stands in the head of a schedule: a line of three
+// distances or more, of which none is anything's.
+func (r *readings) scheduleHead(f *fact) bool {
+	from, to := r.pieceTokens(r.places[f.from].piece)
+	cells := 0
+	for i := from; i < to; i++ {
+		if g := r.factAt(i); g != nil && g.from == i && g.kind == f.kind && (r.places[i].gap == wide || i == from) {
+			cells++
+		}
+	}
+	return cells >= 3
+}
+
+// intervalColumn gives the sense of the column that a figure in a table stands in, where
+// the table's head parts the first change from the later ones.
+func (r *readings) intervalColumn(f *fact) string {
+	t := &r.places[f.from]
+	if !r.pieces[t.piece].cells {
+		return ""
+	}
+	for n := t.piece - 1; n >= 0 && n > t.piece-mostParagraph; n-- {
+		from, to := r.pieceTokens(n)
+		if r.places[from].section != t.section && !r.pieces[n+1].heading {
+			return ""
+		}
+		one, every := r.headOf(from, to, "when.first"), r.headOf(from, to, "when.every")
+		if every == nil {
+			every = r.headOf(from, to, "when.then")
+		}
+		if one == nil || every == nil {
+			continue
+		}
+		if r.anyTaken(from, to) {
+			return ""
+		}
+		cell := f.from
+		for cell > 0 && r.places[cell].gap != wide && r.places[cell-1].piece == t.piece {
+			cell--
+		}
+		col := r.places[cell].col
+		if abs(r.places[one.from].col-col) < abs(r.places[every.from].col-col) {
+			return "when.first"
+		}
+		return "when.every"
+	}
+	return ""
+}
+
+// headOf gives the term of a sense that stands in a cell behind the first between two
+// tokens.
+func (r *readings) headOf(from, to int, sense string) *term {
+	seen := false
+	for i := from; i < to; i++ {
+		seen = seen || i > from && r.places[i].gap == wide
+		if seen && r.senseAt(i, sense) {
+			return r.termAt(i)
+		}
+	}
+	return nil
+}
 
 // row reports whether a token stands in a row of a table or behind a label.
 func (r *readings) row(at int) bool {
