@@ -16,17 +16,25 @@ func (c *checker) believable(k *Card) {
 		at := "/circuits/" + strconv.Itoa(i)
 		r := &k.Circuits[i]
 		c.marks(at, r)
+		c.volumes(at, r, k.Engine.Displacement)
+		if r.Interval != nil {
+			c.usual(at+"/interval/distance", r.Interval.Distance, leastInterval, mostOwn)
+		}
 		if r.Role == EngineOil {
 			c.perLitre(at, r, k.Engine.Displacement)
 		}
 	}
 	c.usual("/interval/distance", k.Interval.Distance, leastInterval, mostInterval)
 	c.usual("/interval/time", k.Interval.Time, leastMonths*month, mostMonths*month)
+	if first := k.Interval.First; first != nil {
+		c.usual("/interval/first/distance", first.Distance, leastService, mostService)
+	}
 	for i := range k.Bolts {
 		at := "/bolts/" + strconv.Itoa(i)
 		b := &k.Bolts[i]
 		t, ok := bolt.ParseThread(b.Thread)
 		if !ok {
+			c.usualTorque(at+"/torque", b)
 			continue
 		}
 		c.torque(at+"/torque", b, &t)
@@ -64,8 +72,8 @@ func (c *checker) torque(at string, b *Bolt, t *bolt.Thread) {
 	meant := ""
 	for n := range g.Reasons {
 		f := &g.Reasons[n]
-		if f.Grade != finding.Doubt {
-			continue
+		if f.Grade != finding.Doubt || b.Purpose == StrainerCap && f.Code == "torque-out-of-table" {
+			continue // the tables are of plugs, and not of wide caps
 		}
 		if first == nil {
 			first = f
@@ -73,6 +81,9 @@ func (c *checker) torque(at string, b *Bolt, t *bolt.Thread) {
 		if f.Code == "torque-slip" {
 			meant = f.Values["meant"]
 		}
+	}
+	if first == nil {
+		return
 	}
 	first.Where = at
 	if meant != "" {
@@ -93,6 +104,8 @@ const (
 // to 16,000 km and 12 months (from memory and common practice, no source).
 const (
 	leastInterval, mostInterval = 500, 20000 // km
+	leastService, mostService   = 100, 3300  // km; 2,000 mi
+	mostOwn                     = 80000      // km, of oils besides the engine's
 	leastMonths, mostMonths     = 2, 30
 	month                       = 365.25 / 12 * 24 * 60 // in the base unit of durations
 )

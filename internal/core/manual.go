@@ -97,15 +97,16 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 		list = append(list, place.Reading{What: r.What, Text: r.Text, Quote: place.Span(r.Quote), Model: r.Model})
 	}
 	doubts := place.Doubts(i.card, list)
+	at := make([]string, len(list))
+	if i.card != nil {
+		at = place.Places(i.card, list)
+	}
 	for n := range a.readings {
 		r := &a.readings[n]
 		if r.Text != "" {
 			r.Doubts = append(r.Doubts, doubts[n]...)
 		}
-		r.sure = sureWord(len(r.Doubts) == 0)
-		if i.card != nil {
-			r.at = place.Of(i.card, r.What)
-		}
+		r.at, r.sure = at[n], sureWord(len(r.Doubts) == 0)
 	}
 	if len(list) > 0 {
 		l := place.LayoutOf(list, place.Hints{})

@@ -1,6 +1,7 @@
 package place
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -9,24 +10,39 @@ import (
 	"tidysump/internal/quantity"
 )
 
+// open are the findings that say what is still open, and nothing against a reading; and
+// that readings contradict each other, which is for whoever read them to say.
+var open = [...]string{"reading-twice", "pitch-missing", "torque-and-turn", "no-source"}
+
 // Doubts says of each reading what is odd about it beside a card, nil for none, and beside
-// the others: that the card says something else, or what the card's check finds not
-// believable. Findings have no place. That readings contradict each other is for whoever
-// read them to say.
+// the others of its model: that the card says something else, or what the card's check
+// finds not believable. Findings have no place.
 func Doubts(c *card.Card, list []Reading) [][]finding.Finding {
 	if c == nil {
 		c = Bare(card.WetSump)
 	}
-	all := make([][]finding.Finding, len(list))
-	for _, f := range Take(c, list, &Page{Text: strings.Repeat(" ", longest(list))}, quantity.Metric).Findings {
-		rest, ok := strings.CutPrefix(f.Where, "/readings/")
-		number, _, _ := strings.Cut(rest, "/")
-		n, err := strconv.Atoi(number)
-		if !ok || err != nil || f.Grade == finding.Note || f.Code == "reading-twice" {
-			continue
+	models := []string{""}
+	for i := range list {
+		if m := list[i].Model; m != "" && !slices.Contains(models, m) {
+			models = append(models, m)
 		}
-		f.Where = ""
-		all[n] = append(all[n], f)
+	}
+	if len(models) > 1 {
+		models = models[1:] // what is of all is judged with each
+	}
+	all := make([][]finding.Finding, len(list))
+	page := &Page{Text: strings.Repeat(" ", longest(list))}
+	for _, page.Model = range models {
+		for _, f := range Take(c, list, page, quantity.Metric).Findings {
+			rest, ok := strings.CutPrefix(f.Where, "/readings/")
+			n, err := strconv.Atoi(rest)
+			if !ok || err != nil || f.Grade == finding.Note || slices.Contains(open[:], f.Code) ||
+				slices.ContainsFunc(all[n], func(o finding.Finding) bool { return o.Code == f.Code }) {
+				continue
+			}
+			f.Where = ""
+			all[n] = append(all[n], f)
+		}
 	}
 	return all
 }

@@ -91,3 +91,40 @@ func TestTake_Pages(t *testing.T) {
 		}
 	}
 }
+
+// What pages say that are right is not doubted, and what the check of a card doubts of a
+// page with faults is told at the reading.
+func TestDoubts_Pages(t *testing.T) {
+	for name, p := range pages(t) {
+		list := p.readings()
+		for n, doubts := range place.Doubts(nil, list) {
+			if len(doubts) > 0 {
+				t.Errorf("%s: %s %s: %v", name, list[n].What, list[n].Text, doubts)
+			}
+		}
+	}
+	for _, c := range []struct{ what, text, beside, of, code string }{
+		{"oil.engine.dry", "14 L", "oil.engine.oil-only", "1.2 L", "dry-odd"},
+		{"oil.engine.dry", "1.1 L", "oil.engine.oil-only", "1.6 L", "dry-odd"},
+		{"oil.engine.oil-only", "12 L", "make", "Plainford", "volume-unusual"},
+		{"oil.final.volume", "2.2 L", "make", "Plainford", "volume-unusual"},
+		{"oil.engine.with-filter", "3.8 L", "oil.engine.oil-only", "2.1 L", "filter-volume-much"},
+		{"bolt.drain.torque", "160 lbf·ft", "make", "Plainford", "torque-unusual"},
+		{"bolt.drain.torque", "250 N·m", "bolt.drain.thread", "M12x1.5", "torque-unit"},
+		{"bolt.filter.torque", "15 lbf·in", "make", "Plainford", "torque-unusual"},
+		{"warm.target", "500 °C", "make", "Plainford", "not-believable"},
+		{"interval.first", "10000 km", "interval.distance", "12000 km", "interval-odd"},
+		{"interval.severe", "8000 km", "interval.distance", "6000 km", "interval-longer"},
+		{"bolt.drain.size", "37 mm", "bolt.drain.thread", "M12x1.5", ""},
+	} {
+		list := []place.Reading{{What: place.What(c.what), Text: c.text}, {What: place.What(c.beside), Text: c.of}}
+		doubts := place.Doubts(nil, list)[0]
+		got := ""
+		if len(doubts) > 0 {
+			got = doubts[0].Code
+		}
+		if got != c.code {
+			t.Errorf("%s %s beside %s %s: %q, want %q", c.what, c.text, c.beside, c.of, got, c.code)
+		}
+	}
+}

@@ -53,6 +53,20 @@ func Of(c *card.Card, what What) string {
 	return s.At
 }
 
+// Places is Of for several readings, with a place for each.
+func Places(c *card.Card, list []Reading) []string {
+	at := make([]string, len(list))
+	known := map[What]string{}
+	for n := range list {
+		what := list[n].What
+		if _, ok := known[what]; !ok {
+			known[what] = Of(c, what)
+		}
+		at[n] = known[what]
+	}
+	return at
+}
+
 func copyOf(c *card.Card) *card.Card {
 	next := &card.Card{}
 	wire.Read(wire.Write(c), next)

@@ -1,0 +1,100 @@
+package core_test
+
+import (
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"tidysump/internal/core"
+)
+
+// From the text of a page to a plan: what was read of every example page goes into a new
+// card, each thing to its place, and the card is planned; a second time it changes nothing,
+// and the reader finds nothing that the card contradicts.
+func TestPages_ToThePlan(t *testing.T) {
+	files, err := filepath.Glob("../../testdata/pages/*/*.json")
+	if err != nil || len(files) < 60 {
+		t.Fatalf("%d pages, %v", len(files), err)
+	}
+	type reading struct {
+		What  string `json:"what"`
+		At    string `json:"at"`
+		Text  string `json:"text"`
+		Sure  string `json:"sure"`
+		Model string `json:"model"`
+		Quote struct {
+			From int `json:"from"`
+			To   int `json:"to"`
+		} `json:"quote"`
+	}
+	const begin = `{"format":"tidysump-card","version":1,"id":"own","make":"","model":"","layout":"wet-sump",` +
+		`"sources":[{"id":"manual","title":""}],"circuits":[{"id":"engine","role":"engine"}]}`
+	ask := func(op string, in, out any) {
+		t.Helper()
+		text, err := json.Marshal(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		answer, outcome := core.Do(op, text)
+		if outcome != core.OK {
+			t.Fatalf("%s: %s\n%.300s", op, answer, text)
+		}
+		if err := json.Unmarshal(answer, &struct{ OK any }{out}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	taken := 0
+	for _, name := range files {
+		var page struct{ Text string }
+		file, err := os.ReadFile(name)
+		if err != nil || json.Unmarshal(file, &page) != nil {
+			t.Fatal(name, err)
+		}
+		var read struct {
+			Readings []reading
+			Models   []string
+		}
+		ask("read-page", map[string]any{"text": page.Text, "card": json.RawMessage(begin)}, &read)
+		list := []reading{}
+		for _, r := range read.Readings {
+			if r.At == "" {
+				t.Errorf("%s: %s %s goes nowhere", name, r.What, r.Text)
+			}
+			if r.Text != "" && (len(read.Models) == 0 || r.Model == "" || r.Model == read.Models[0]) {
+				list = append(list, r)
+			}
+		}
+		in := map[string]any{"card": json.RawMessage(begin), "text": page.Text, "title": "Book", "page": "7", "readings": list}
+		var out struct {
+			Card     json.RawMessage
+			At       []string
+			Findings []struct{ Code, Where, Grade string }
+		}
+		ask("take-readings", in, &out)
+		refused := map[string]bool{}
+		for _, f := range out.Findings {
+			refused[f.Where] = refused[f.Where] || f.Grade == "refuse"
+		}
+		for n, at := range out.At {
+			if at == "" && list[n].Sure == "yes" {
+				t.Errorf("%s: %s %s is sure, and was not taken: %v", name, list[n].What, list[n].Text, out.Findings)
+			}
+			if at != "" {
+				taken++
+			}
+		}
+		in["card"] = out.Card
+		var again struct{ Card json.RawMessage }
+		ask("take-readings", in, &again)
+		if string(again.Card) != string(out.Card) {
+			t.Errorf("%s: once more it is\n%s\nand was\n%s", name, again.Card, out.Card)
+		}
+		named := strings.NewReplacer(`"make":""`, `"make":"Plainford"`, `"model":""`, `"model":"One"`).Replace(string(out.Card))
+		ask("plan", map[string]any{"card": json.RawMessage(named)}, &struct{}{})
+	}
+	if taken < 500 {
+		t.Errorf("only %d readings were taken", taken)
+	}
+}
