@@ -38,12 +38,8 @@ func (p *page) findMentions() {
 			continue
 		}
 		last := n
-		for last+1 < len(p.terms) && p.close(last, last+1) {
-			if p.names(last + 1) {
-				last++
-				continue
-			}
-			break
+		for next := p.nextName(last); next < len(p.terms) && p.close(last, next); next = p.nextName(last) {
+			last = next
 		}
 		p.mentions = append(p.mentions, p.mentionOf(n, last))
 		n = last + 1
@@ -59,6 +55,17 @@ func (p *page) names(n int) bool {
 		}
 	}
 	return false
+}
+
+// nextName gives the next term that names a thing, past small words that are terms too, as
+// "de" and "una" are.
+func (p *page) nextName(n int) int {
+	for n++; n < len(p.terms) && !p.names(n); n++ {
+		if t := &p.terms[n]; t.to-t.from > 1 || !p.words.function[p.places[t.from].fold] {
+			return len(p.terms)
+		}
+	}
+	return n
 }
 
 // close reports whether two terms stand so near that they name one thing: nothing between
