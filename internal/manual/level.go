@@ -102,14 +102,7 @@ func (r *readings) levelWords(from, to int) {
 		if t == nil || t.from != i {
 			continue
 		}
-		circuit, foreign, _ := r.circuitAt(i)
-		if foreign {
-			circuit = "engine"
-		}
-		prefix := "level."
-		if circuit != "engine" {
-			prefix += circuit + "."
-		}
+		prefix := r.levelPrefix(i)
 		if d, ok := t.begin("device."); ok && devices[d] != "" {
 			r.say(prefix+"device", devices[d], t.from, t.to)
 		}
@@ -121,6 +114,37 @@ func (r *readings) levelWords(from, to int) {
 		}
 		i = t.to - 1
 	}
+}
+
+// levelPrefix says whose level is read at a token: of the oil that was named last in its
+// paragraph, else in the heading; else of the engine's.
+func (r *readings) levelPrefix(at int) string {
+	circuit := ""
+	from := r.paragraph(at)
+	for n := r.mentionFrom(at) - 1; n >= 0 && r.mentions[n].from >= from && circuit == ""; n-- {
+		if m := &r.mentions[n]; m.gear {
+			circuit = r.gearOil()
+		} else {
+			circuit = m.circuit
+		}
+	}
+	if circuit == "" {
+		circuit, _ = r.headCircuit(at)
+	}
+	if circuit == "" || circuit == "engine" {
+		return "level."
+	}
+	return "level." + circuit + "."
+}
+
+// paragraph gives where the lines begin that stand around a token without a blank line
+// or a heading between them.
+func (r *readings) paragraph(at int) int {
+	n := r.places[at].piece
+	for n > 0 && !r.pieces[n].blank && !r.pieces[n].heading && !r.pieces[n].cells && r.places[r.starts[n-1]].section == r.places[at].section {
+		n--
+	}
+	return r.starts[n]
 }
 
 // sayOnce adds a reading unless the page has said something of that before.
@@ -170,10 +194,7 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 			role, end = "wait", t.to
 		}
 	}
-	prefix := "level."
-	if circuit, foreign, _ := r.circuitAt(f.from); !foreign && circuit != "engine" {
-		prefix += circuit + "."
-	}
+	prefix := r.levelPrefix(f.from)
 	switch {
 	case level && role != "":
 		r.say(prefix+role, f.text, at, end)
