@@ -1,6 +1,10 @@
 package manual
 
-import "tidysump/internal/quantity"
+import (
+	"strings"
+
+	"tidysump/internal/quantity"
+)
 
 // fasteners reads threads, sizes, drives, seals, counts and turns of the plugs and screws.
 func (r *readings) fasteners() {
@@ -24,8 +28,12 @@ func (r *readings) fasteners() {
 		if kind := r.sealOf(n); kind != "" {
 			r.sealed(t, kind)
 		}
-		if drive := r.driveOf(t); drive != "" {
-			r.bolt(&fact{kind: "drive", from: t.from, to: t.to}, "drive", drive)
+		if drive, size := r.driveOf(t); drive != "" {
+			f := &fact{kind: "drive", from: t.from, to: t.to}
+			if size != nil {
+				f.from, f.to = min(f.from, size.from), max(f.to, size.to)
+			}
+			r.bolt(f, "drive", drive)
 		}
 	}
 	r.counts()
@@ -52,9 +60,6 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 		}
 	}
 	part := m.bolt(circuit)
-	if part == "filter" && (member == "seal" || member == "count") {
-		part = "filter-cover"
-	}
 	from := f.from
 	if m.from < from && r.places[m.from].sentence == r.places[from].sentence {
 		from = m.from
@@ -79,21 +84,23 @@ func (r *readings) toolNear(from, to int) *term {
 	return nil
 }
 
-// driveOf gives the drive that a term names: a plain spanner only with a size beside it.
-func (r *readings) driveOf(t *term) string {
-	switch {
-	case t.has("drive.hexagon-key"):
-		return "hexagon-key"
-	case t.has("drive.six-lobe"):
-		return "six-lobe"
-	case t.has("drive.hexagon"):
-		for i := max(t.from-4, 0); i < min(t.to+4, len(r.places)); i++ {
-			if f := r.factAt(i); f != nil && f.kind == string(quantity.Length) {
-				return "hexagon"
-			}
+// driveOf gives the drive that a term names, and the size beside it: a plain spanner says
+// a drive only with its size.
+func (r *readings) driveOf(t *term) (drive string, size *fact) {
+	for i := max(t.from-4, 0); i < min(t.to+4, len(r.places)) && size == nil; i++ {
+		if f := r.factAt(i); f != nil && f.kind == string(quantity.Length) && r.places[f.from].sentence == r.places[t.from].sentence {
+			size = f
 		}
 	}
-	return ""
+	switch {
+	case t.has("drive.hexagon-key"):
+		return "hexagon-key", size
+	case t.has("drive.six-lobe"):
+		return "six-lobe", size
+	case t.has("drive.hexagon") && size != nil:
+		return "hexagon", size
+	}
+	return "", nil
 }
 
 // sealOf gives the kind of seal that a term names, also by its material beside it.
@@ -126,23 +133,49 @@ func (r *readings) sealOf(n int) string {
 	return ""
 }
 
-// sealed gives a seal the part that it is of: the last one named before it.
+// sealed gives a seal the part that it is of: the last one before it in its sentence that
+// has such a seal, else the first behind it, else the one that was spoken of.
 func (r *readings) sealed(t *term, kind string) {
 	f := &fact{kind: "seal", from: t.from, to: t.to}
 	from, to := r.sentenceOf(t.from)
-	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole }
-	before, after := r.near(t.from, from, to, named)
-	m := before
-	if m == nil && !r.row(t.from) {
-		m = after
+	first := r.mentionFrom(t.from)
+	for n := first - 1; n >= 0 && r.mentions[n].from >= from; n-- {
+		if r.sealOn(&r.mentions[n], f, kind) {
+			return
+		}
 	}
+	for n := first; n < len(r.mentions) && r.mentions[n].from < to && !r.row(t.from); n++ {
+		if r.mentions[n].from >= t.to && r.sealOn(&r.mentions[n], f, kind) {
+			return
+		}
+	}
+	for n := r.mentionFrom(from) - 1; n >= 0 && r.places[r.mentions[n].from].section == r.places[t.from].section; n-- {
+		if r.sealOn(&r.mentions[n], f, kind) {
+			return
+		}
+	}
+}
+
+// sealOn takes a seal for that of a mention, if it may be: a flat ring of metal lies below
+// a plug and never in a filter's cover. It reports whether the search is over.
+func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
+	if m.loose != whole {
+		if m = r.resolved(m); m == nil {
+			return false
+		}
+	}
+	metal := strings.HasPrefix(kind, "flat-") || kind == "folded" || kind == "bonded"
 	switch {
-	case m == nil:
-		m = r.spokenOf(t.from, from)
-	case m.loose != whole:
-		m = r.resolved(m)
+	case m.foreign:
+		return true
+	case m.part == "", metal && (m.part == "filter" || m.part == "filter-cover"):
+		return false
+	case m.part != "filter":
+		r.boltOf(m, f, "seal", kind, false)
+	case r.housed():
+		r.boltOf(r.lid(m), f, "seal", kind, false)
 	}
-	r.boltOf(m, f, "seal", kind, false)
+	return true
 }
 
 // turn reads how far a filter is turned after its gasket touches.

@@ -91,7 +91,36 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	case r.stray(begin, f.from):
 		return nil, false
 	}
-	return r.spokenOf(f.from, begin), true
+	return r.lid(r.spokenOf(f.from, begin)), true
+}
+
+// lid gives the cover of a filter that lies in a housing: that is what has screws, a ring
+// and a torque. Every other part is itself.
+func (r *readings) lid(m *mention) *mention {
+	if m == nil || m.part != "filter" || !r.housed() {
+		return m
+	}
+	cover := *m
+	cover.part = "filter-cover"
+	return &cover
+}
+
+// housed reports whether the filter lies in a housing with a cover.
+func (r *readings) housed() bool {
+	element, lid := false, false
+	for i := range r.terms {
+		if r.terms[i].has("part.filter-spin-on") {
+			return false
+		}
+		element = element || r.terms[i].has("part.filter-element")
+	}
+	for i := range r.mentions {
+		lid = lid || r.mentions[i].loose == aCover
+		if r.mentions[i].part == "filter-cover" {
+			return true
+		}
+	}
+	return element && lid
 }
 
 // resolved gives the part that a bare "plug" or "cover" stands for: the last before it,
@@ -106,6 +135,10 @@ func (r *readings) resolved(m *mention) *mention {
 		case o.foreign && near:
 			return o
 		case o.loose != whole || o.foreign:
+		case o.part == "filter" && (m.loose == aCover || m.loose == aFastener && r.housed()):
+			cover := *o
+			cover.part = "filter-cover"
+			return &cover
 		case m.loose == aPlug && (o.part == "drain" || o.part == "tank-drain" || o.part == "level" || o.part == "filler" || o.part == "strainer"),
 			m.loose == aCover && (o.part == "filter-cover" || o.part == "strainer"),
 			m.loose == aFastener && o.part != "" && (near || r.places[o.from].paragraph == here.paragraph):
