@@ -138,7 +138,8 @@ func (p *page) unitFrom(i int) (id string, next int) {
 	}
 	id, n := unitAt(p.tokens, i)
 	if t := p.termAt(i); t != nil && t.from == i && t.to-i >= n {
-		if u, is := t.begin("unit."); is {
+		_, numbered := t.begin("number.") // "demi-tour" after a number is another one
+		if u, is := t.begin("unit."); is && !numbered {
 			id, n = u, t.to-i
 		}
 	}
@@ -146,6 +147,17 @@ func (p *page) unitFrom(i int) (id string, next int) {
 		return "", i
 	}
 	return id, i + n
+}
+
+// unitOfNumber reads the unit of a number that was read at a token and ends before another:
+// behind it, or in the same word ("Vierteldrehung").
+func (p *page) unitOfNumber(i, at int) (id string, next int) {
+	if t := p.termAt(i); t != nil && t.to == at {
+		if u, is := t.begin("unit."); is {
+			return u, at
+		}
+	}
+	return p.unitFrom(at)
 }
 
 // between reads what stands between the ends of a range or before a tolerance.
@@ -181,7 +193,7 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 	if i > 0 && p.places[i].gap == glued && p.places[i-1].kind == word { // the 12 of M12
 		return f, false
 	}
-	id, end := p.unitFrom(at)
+	id, end := p.unitOfNumber(i, at)
 	from := at
 	if id != "" {
 		from = end
@@ -192,7 +204,7 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 	}
 	if mark != "" && behind < len(p.places) {
 		if second, last, is := p.valueAt(behind); is {
-			if unit, to := p.unitFrom(last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.v >= first.v || id != "") {
+			if unit, to := p.unitOfNumber(behind, last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.v >= first.v || id != "") {
 				return p.amount(i, to, unit, first, second, mark), true
 			}
 		}

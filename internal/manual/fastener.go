@@ -18,6 +18,8 @@ func (r *readings) fasteners() {
 				g := *f
 				g.from, g.to = min(f.from, tool.from), max(f.to, tool.to)
 				r.bolt(&g, "size", f.text)
+			} else if r.bracketSize(f) {
+				r.bolt(f, "size", f.text)
 			}
 		case string(quantity.Angle):
 			r.turn(f)
@@ -97,7 +99,7 @@ func (r *readings) driveOf(t *term) (drive string, size *fact) {
 		return "hexagon-key", size
 	case t.has("drive.six-lobe"):
 		return "six-lobe", size
-	case t.has("drive.hexagon") && size != nil:
+	case t.has("drive.hexagon") && size != nil && !r.otherDrive(t):
 		return "hexagon", size
 	}
 	return "", nil

@@ -40,6 +40,7 @@ func Read(text string, tag string) Page {
 	p.findTerms()
 	p.findShapes()
 	p.findAmounts()
+	p.findSizes()
 	p.findHeads()
 	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
 	p.findMentions()

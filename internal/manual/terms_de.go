@@ -74,11 +74,11 @@ const termsDE = "" +
 	"number.80\tachtzig\n" +
 	"number.9\tneun\n" +
 	"number.90\tneunzig\n" +
-	"number.half\teine halbe|einer halben|halb|halbe|halben|halber|halbes|½\n" +
+	"number.half\teine halbe|einer halben|halb|halbdrehung|halbe|halben|halber|halbes|halbumdrehung|½\n" +
 	"number.one-and-a-half\tanderthalb|anderthalbe|ein und eine halbe|eineinhalb\n" +
 	"number.one-third\tdrittel|ein drittel\n" +
-	"number.quarter\tein viertel|eine viertel|viertel\n" +
-	"number.three-quarters\tdrei viertel|dreiviertel|eine dreiviertel|einer dreiviertel\n" +
+	"number.quarter\tein viertel|eine viertel|viertel|viertel drehung|viertel umdrehung|vierteldrehung|viertelumdrehung\n" +
+	"number.three-quarters\tdrei viertel|dreiviertel|dreiviertel drehung|dreiviertel umdrehung|dreivierteldrehung|dreiviertelumdrehung|eine dreiviertel|einer dreiviertel\n" +
 	"number.two-and-a-half\tzweieinhalb\n" +
 	"number.two-thirds\tzwei drittel|zweidrittel\n" +
 	"oil.any\taltöl|das öl|frischöl|neues öl|oel|oelwechsel|schmierstoff|schmierstoffe|schmieröl|öl|öle|öles|öls|ölsorte|ölwechsel\n" +
@@ -143,7 +143,7 @@ const termsDE = "" +
 	"unit.mm\tmillimeter|millimetern\n" +
 	"unit.months\tmon|monat|monate|monaten\n" +
 	"unit.s\tsek|sekunde|sekunden\n" +
-	"unit.turn\t*umdrehung|drehung|drehungen|umdr|umdrehung|umdrehung weiter|umdrehungen\n" +
+	"unit.turn\t*umdrehung|drehung|drehungen|dreiviertel drehung|dreiviertel umdrehung|dreivierteldrehung|dreiviertelumdrehung|halbdrehung|halbumdrehung|umdr|umdrehung|umdrehung weiter|umdrehungen|viertel drehung|viertel umdrehung|vierteldrehung|viertelumdrehung\n" +
 	"unit.weeks\twoche|wochen\n" +
 	"unit.years\tjahr|jahre|jahren\n" +
 	"unit.°\tdrehwinkel|grad|winkelgrad\n" +

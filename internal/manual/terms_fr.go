@@ -34,7 +34,7 @@ const termsFR = "" +
 	"join.and\t&|+|ainsi que|et|plus\n" +
 	"join.or\tou|ou bien|soit\n" +
 	"label.displacement\t4 temps|architecture|bicylindre|bicylindre en v|bicylindre parallèle|bicylindre à plat|cylindre|cylindres|cylindrée|cylindrée exacte|cylindrée totale|cylindrée unitaire|deux cylindres|flat twin|monocylindre|moteur monocylindre|quatre cylindres|quatre temps|trois cylindres|twin|type de moteur\n" +
-	"label.figure\tchapitre|croquis|fig|figure|illustration|n|no|note|numéro|paragraphe|photo|planche|point|renvoi|rep|repère|réf|référence|schéma|section|tableau|voir|voir page|étape\n" +
+	"label.figure\tchapitre|croquis|fig|figure|illustration|no|note|numéro|paragraphe|photo|planche|point|renvoi|rep|repère|réf|référence|schéma|section|tableau|voir|voir page|étape\n" +
 	"label.model\tappellation|désignation|machine|modèle|modèles|moto|motocyclette|motos|type|types|variante|variantes|version|versions|véhicule\n" +
 	"label.page\tfeuille|fiche|folio|p|page|pages|pg\n" +
 	"label.torque\tau couple|au couple de|bloquer|bloquez|clé dynamométrique|couple|couple de serrage|couple de serrage du|couple prescrit|couple préconisé|couple spécifié|couples|couples de serrage|resserrer|resserrer à|resserrez|resserrez à|se serre|serrage|serrages|serrant|serrant à|serrer|serrer au couple de|serrer à|serrez|serrez au couple de|serrez à|serré|serrée|serrées|valeur de serrage|valeurs de serrage|à serrer\n" +
@@ -74,11 +74,11 @@ const termsFR = "" +
 	"number.80\thuitante|quatre vingt|quatre vingts\n" +
 	"number.9\tneuf\n" +
 	"number.90\tnonante|quatre vingt dix\n" +
-	"number.half\tdemi|demie|moitié|un demi|une demie\n" +
-	"number.one-and-a-half\tun et demi|une et demie\n" +
+	"number.half\tdemi|demi tour|demie|moitié|un demi|un demi tour|une demie\n" +
+	"number.one-and-a-half\ttour et demi|un et demi|un tour et demi|une et demie\n" +
 	"number.one-third\ttiers|tiers de|un tiers\n" +
-	"number.quarter\tquart|quart de|un quart\n" +
-	"number.three-quarters\ttrois quart|trois quarts|trois quarts de\n" +
+	"number.quarter\tquart|quart de|quart de tour|un quart|un quart de tour\n" +
+	"number.three-quarters\ttrois quart|trois quart de tour|trois quarts|trois quarts de|trois quarts de tour\n" +
 	"number.two-and-a-half\tdeux et demi|deux et demie\n" +
 	"number.two-thirds\tdeux tiers|deux tiers de\n" +
 	"oil.any\td'huile|huile|huile neuve|huile usagée|huiles|l'huile|lubrifiant|lubrifiants|vidange|vidanges\n" +
@@ -143,7 +143,7 @@ const termsFR = "" +
 	"unit.mm\tmillimètre|millimètres\n" +
 	"unit.months\tmois\n" +
 	"unit.s\tsec|seconde|secondes\n" +
-	"unit.turn\td'un tour|de tour|rotation|rotations|tour|tour de plus|tours|un tour\n" +
+	"unit.turn\td'un tour|de tour|demi tour|quart de tour|rotation|rotations|tour|tour de plus|tour et demi|tours|trois quart de tour|trois quarts de tour|un demi tour|un quart de tour|un tour|un tour et demi\n" +
 	"unit.weeks\tsemaine|semaines\n" +
 	"unit.years\tan|année|années|ans\n" +
 	"unit.°\tdegré|degrés\n" +
