@@ -93,6 +93,9 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 		if i.model != "" && r.Model != "" && r.Model != i.model {
 			continue
 		}
+		if i.model != "" {
+			r.Settle()
+		}
 		a.readings = append(a.readings, manualReading{Reading: r})
 		list = append(list, place.Reading{What: r.What, Text: r.Text, Quote: place.Span(r.Quote), Model: r.Model})
 	}

@@ -33,6 +33,8 @@ type page struct {
 	starts      []int        // the first token of each piece
 	withFigures map[int]bool // items
 	byToken     map[int]int  // of each token, the fact it is of
+	models      []string     // that a table's head names
+	modelCells  []Span       // where
 }
 
 // shortWords may stand before a full stop that ends no sentence. Common practice.

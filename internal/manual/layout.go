@@ -12,6 +12,7 @@ type piece struct {
 	joined  bool // it goes on with the sentence of the piece before it
 	heading bool
 	cells   bool // it has gaps: a row of a table
+	model   int  // of which of several models its figures are, from 1; 0 of all
 }
 
 // layoutOf brings a page's lines into the order in which they are read: columns apart,

@@ -2,96 +2,193 @@ package manual
 
 import "strings"
 
-// names reads make, model and years in the page's head, and how the engine is cooled.
+// names reads make, model and years, and how the engine is cooled.
 func (r *readings) names() {
-	for n := 0; n < len(r.pieces) && n < 3; n++ {
-		if r.nameIn(n) {
-			break
-		}
-	}
+	r.makeAndModel()
 	for i := range r.places {
 		t := r.termAt(i)
 		if t == nil || t.from != i {
 			continue
 		}
 		if c, ok := t.begin("cooling."); ok {
-			r.sayOnce("cooling", c, t.from, t.to)
+			r.say("cooling", c, t.from, t.to)
 		}
-		if t.has("label.year") {
-			r.years(t)
+	}
+	r.years()
+}
+
+// headPieces is in how many lines from the top make and model are looked for.
+const headPieces = 4
+
+// makeAndModel looks for names in the page's head and in its last line: capital words
+// that nobody here knows, with a number behind them. A make may stand alone elsewhere in
+// the head.
+func (r *readings) makeAndModel() {
+	var lone, named [2]int
+	for n := range r.pieces {
+		if n >= headPieces && n < len(r.pieces)-1 {
+			continue
 		}
+		from, to := r.pieceTokens(n)
+		for i := from; i < to; {
+			end := r.nameFrom(i, to)
+			switch {
+			case end == i:
+				end = i + 1
+			case named[1] == 0 && r.isNamed(i, end, n == 0):
+				named = [2]int{i, end}
+			case lone[1] == 0 && end == i+1 && r.alone(i, from, to):
+				lone = [2]int{i, end}
+			}
+			i = end
+		}
+	}
+	for k := range r.models {
+		r.modelIn(k)
+	}
+	from, to := named[0], named[1]
+	if len(r.models) > 0 && yearsLike(r.models[0]) == "" { // the table's head has named them
+		if to > 0 && lone[1] == 0 && !strings.HasPrefix(fold(r.models[0]), r.places[from].fold) {
+			lone = [2]int{from, from + 1}
+		}
+		to = 0
+	}
+	switch {
+	case to > 0 && (r.at(from+1).kind == number || to == from+1) && lone[1] > 0:
+		r.say("make", r.cased(lone[0], lone[1]), lone[0], lone[1])
+		r.say("model", r.cased(from, to), from, to)
+	case to > from+1:
+		r.say("make", r.cased(from, from+1), from, from+1)
+		r.say("model", r.cased(from+1, to), from+1, to)
+	case lone[1] > 0 && len(r.models) > 0:
+		r.say("make", r.cased(lone[0], lone[1]), lone[0], lone[1])
 	}
 }
 
-// nameIn looks for a make and a model in a line: a cell, or what a stroke or a dot parts,
-// of words that nobody here knows and a number.
-func (r *readings) nameIn(n int) bool {
-	from, to := r.pieceTokens(n)
-	for i := from; i < to; {
-		end := i + 1
-		for end < to && r.places[end].gap != wide && !strings.Contains("·|,:;–(", r.places[end].text) {
-			end++
+// modelIn reads the name of a table's model where the head has it.
+func (r *readings) modelIn(k int) {
+	cell := r.modelCells[k]
+	from, to := -1, 0
+	for i := range r.places {
+		if r.places[i].from >= cell.From && r.places[i].to <= cell.To {
+			if from < 0 {
+				from = i
+			}
+			to = i + 1
 		}
-		if r.named(i, end) {
+	}
+	if from < 0 {
+		return
+	}
+	what := "model"
+	if yearsLike(r.models[k]) != "" {
+		what = "years"
+	}
+	r.say(what, r.models[k], from, to, doubt("manual-several-models", "text", r.models[k]))
+}
+
+// nameFrom gives where a run of names ends that begins at a token: its first word is
+// capital and strange; numbers, short codes and capital words go on with it.
+func (r *readings) nameFrom(i, end int) int {
+	first := &r.places[i]
+	if !r.strangeAt(i) || len(first.text) < 3 && !r.coded(i, end) || !capital(first.text) {
+		return i
+	}
+	n := i + 1
+	for n < end && r.places[n].gap != wide {
+		t := &r.places[n]
+		switch {
+		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"):
+			return n
+		case t.kind == number:
+			if len(t.text) > 4 || strings.ContainsAny(t.text, ".,") {
+				return n
+			}
+		case t.kind == word:
+			if r.words.function[t.fold] || !capital(t.text) && t.gap != glued {
+				return n
+			}
+		case t.text == "\"" || t.text == "'":
+		case t.gap == glued && strings.Contains("-/+.", t.text) && n+1 < end && r.places[n+1].gap == glued:
+		default:
+			return n
+		}
+		n++
+	}
+	return n
+}
+
+// suffixed reports whether a token is of a number with a single capital behind it, which
+// reads as a unit: "125 C", "900 S".
+func (r *readings) suffixed(i int) bool {
+	f := r.factAt(i)
+	if f == nil || f.to-f.from != 2 || len(f.twins) > 0 {
+		return false
+	}
+	unit := &r.places[f.to-1]
+	return oneCapital(&unit.token) && unit.gap == blank
+}
+
+// oneCapital reports whether a token is one capital letter, and not the litre's.
+func oneCapital(t *token) bool {
+	return t.kind == word && len(t.text) == 1 && t.text[0] >= 'A' && t.text[0] <= 'Z' && t.text != "L"
+}
+
+// coded reports whether letters go on with a number: "RX 449", "P650".
+func (r *readings) coded(i, end int) bool {
+	return i+1 < end && r.places[i+1].kind == number && r.places[i+1].gap != wide && len(r.places[i].text) > 1
+}
+
+func capital(text string) bool { return text[0] < 'a' || text[0] > 'z' }
+
+// strangeAt reports whether a token is a word that is none of the trade.
+func (r *readings) strangeAt(i int) bool {
+	t := &r.places[i]
+	return t.kind == word && t.term < 0 && !t.taken && !r.words.function[t.fold] && unitOf(t.fold) == ""
+}
+
+// isNamed reports whether a run names make and model, or a model: with a number behind a
+// word; in the first line two strange words are enough.
+func (r *readings) isNamed(from, to int, first bool) bool {
+	strange, words := 0, 0
+	for i := from; i < to; i++ {
+		if r.strangeAt(i) {
+			strange++
+		}
+		if r.places[i].kind != sign {
+			words++
+		}
+		if i > from && r.places[i].kind == number && to-from <= 7 {
 			return true
 		}
-		for end < to && strings.Contains("·|,:;–(", r.places[end].text) {
-			end++
-		}
-		i = end
 	}
-	return false
+	return first && strange >= 2 && strange == words && words <= 4
 }
 
-// named reads the tokens from to to as make and model.
-func (r *readings) named(from, to int) bool {
-	for to > from && r.pageWord(to-1) {
-		to--
-	}
-	for from < to && r.pageWord(from) {
-		from++
-	}
-	if to-from < 2 || to-from > 7 {
-		return false
-	}
-	first := &r.places[from]
-	if first.kind != word || r.places[from].term >= 0 || len(first.text) < 3 || small([]token{first.token}) {
-		return false
-	}
-	numbered, unknown := false, 0
-	for i := from; i < to; i++ {
-		t := &r.places[i]
-		switch {
-		case t.kind == number:
-			numbered = true
-		case t.kind == word && (r.termAt(i) != nil && !r.pageWord(i) || r.words.function[t.fold] || small([]token{t.token}) && len(t.text) > 2):
-			return false
-		case t.kind == word:
-			unknown++
-		case t.text != "-" && t.text != "/" && t.text != "." && t.text != "+":
-			return false
-		}
-	}
-	if !numbered && unknown < 2 {
-		return false
-	}
-	r.say("make", r.cased(from, from+1), from, from+1)
-	r.say("model", r.cased(from+1, to), from+1, to)
-	return true
-}
-
-// pageWord reports whether a token is of a head's usual words, or a number of a page.
-func (r *readings) pageWord(i int) bool {
-	t := r.termAt(i)
-	return t != nil && (t.has("page.word") || t.has("label.page")) || r.places[i].kind == sign
+// alone reports whether a token is a cell of its own, or one that a sign parts.
+func (r *readings) alone(i, from, to int) bool {
+	before := i == from || r.places[i].gap == wide || r.places[i-1].kind == sign
+	after := i+1 == to || r.places[i+1].gap == wide || r.places[i+1].kind == sign && r.places[i+1].text != "-" && r.places[i+1].text != "."
+	return before && after && len(r.places[i].text) > 3
 }
 
 // cased gives a name as it is written, one in capitals with its first letters large.
 func (r *readings) cased(from, to int) string {
-	var b strings.Builder
+	var tokens []token
 	for i := from; i < to; i++ {
-		t := &r.places[i]
-		if i > from && t.gap != glued {
+		tokens = append(tokens, r.places[i].token)
+	}
+	return casedName(tokens)
+}
+
+func casedName(tokens []token) string {
+	var b strings.Builder
+	for i := range tokens {
+		t := &tokens[i]
+		if t.kind == sign && !strings.Contains("-/+.", t.text) {
+			continue
+		}
+		if b.Len() > 0 && t.gap != glued {
 			b.WriteByte(' ')
 		}
 		if t.kind == word && len(t.text) > 3 && t.text == strings.ToUpper(t.text) {
@@ -101,27 +198,4 @@ func (r *readings) cased(from, to int) string {
 		}
 	}
 	return b.String()
-}
-
-// years reads the years behind a word for them: "2016-2022", "2014-", "2014".
-func (r *readings) years(t *term) {
-	i := t.to
-	for i < len(r.places) && (r.places[i].text == ":" || r.words.function[r.places[i].fold]) && i < t.to+3 {
-		i++
-	}
-	if !r.isYear(i) {
-		return
-	}
-	text, end := r.places[i].text, i+1
-	if mark, next := r.between(end); mark == "-" {
-		text, end = text+"-", next
-		if r.isYear(next) {
-			text, end = text+r.places[next].text, next+1
-		}
-	}
-	r.sayOnce("years", text, t.from, end)
-}
-
-func (r *readings) isYear(i int) bool {
-	return i < len(r.places) && r.places[i].kind == number && len(r.places[i].text) == 4 && r.places[i].text >= "1920" && r.places[i].text <= "2099"
 }

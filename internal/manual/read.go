@@ -36,6 +36,7 @@ func Read(text string, tag string) Page {
 	if len(p.pieces) == 0 {
 		return Page{Language: p.words.language}
 	}
+	p.byModel()
 	p.flowOf()
 	p.findTerms()
 	p.findShapes()
@@ -54,7 +55,7 @@ func Read(text string, tag string) Page {
 	r.oils()
 	r.filters()
 	r.names()
-	return Page{Readings: r.finished(), Language: p.words.language}
+	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models}
 }
 
 // languageOf tells the language of a text by its small words, and where there are few, as
@@ -131,12 +132,16 @@ func (r *readings) sayAt(what, text string, from, to, at int, doubts ...finding.
 	if r.repairedIn(from, to) {
 		doubts = append(doubts, doubt("manual-repaired", "text", text))
 	}
+	model := r.modelOf(at)
+	if model != "" {
+		doubts = append(doubts, doubt("manual-of-one-model", "text", text, "model", model))
+	}
 	for i := range r.list {
-		if o := &r.list[i]; o.What == what && o.Text == text {
+		if o := &r.list[i]; o.What == what && o.Text == text && o.Model == model {
 			return
 		}
 	}
-	r.list = append(r.list, Reading{What: what, Text: text, Quote: r.quote(from, to, at), Sure: len(doubts) == 0, Doubts: doubts})
+	r.list = append(r.list, Reading{What: what, Text: text, Quote: r.quote(from, to, at), Sure: len(doubts) == 0, Doubts: doubts, Model: model})
 }
 
 // mostQuote is the most bytes of a quote.

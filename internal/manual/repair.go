@@ -66,7 +66,7 @@ func (d *dictionary) blurred() *dictionary {
 func repair(rows []row, d *dictionary) {
 	spoilt := 0
 	for i := range rows {
-		rows[i].tokens = repairFigures(rows[i].tokens)
+		rows[i].tokens = repairFigures(rows[i].tokens, false)
 		rows[i].tokens = repairMixed(rows[i].tokens, d)
 		for _, t := range rows[i].tokens {
 			if t.repaired {
@@ -84,6 +84,7 @@ func repair(rows []row, d *dictionary) {
 		return
 	}
 	for i := range rows {
+		rows[i].tokens = repairNames(repairFigures(rows[i].tokens, true))
 		repairWords(rows[i].tokens, d)
 	}
 }
@@ -219,8 +220,8 @@ func figures(text string) (number string, changed, kept int) {
 }
 
 // repairFigures puts together numbers whose digits were taken for letters or were parted
-// by blanks.
-func repairFigures(tokens []token) []token {
+// by blanks; on a page that is known to be spoilt also those that may be something else.
+func repairFigures(tokens []token, spoilt bool) []token {
 	var list []token
 	for at := 0; at < len(tokens); {
 		if n := parted(tokens, at); n > 0 {
@@ -234,7 +235,7 @@ func repairFigures(tokens []token) []token {
 			at++
 			continue
 		}
-		if made := spoiltFigure(tokens, at, end); made != nil {
+		if made := spoiltFigure(tokens, at, end, spoilt); made != nil {
 			list = append(list, made...)
 		} else {
 			list = append(list, tokens[at:end]...)
@@ -271,7 +272,7 @@ func parted(tokens []token, at int) int {
 
 // spoiltFigure gives the tokens of a run that is a number, a grade or a number with its
 // unit once its letters are digits; nil if it reads as it stands, or is none.
-func spoiltFigure(tokens []token, at, end int) []token {
+func spoiltFigure(tokens []token, at, end int, spoilt bool) []token {
 	text := textOf(tokens[at:end])
 	if len(text) > 14 {
 		return nil
@@ -289,7 +290,7 @@ func spoiltFigure(tokens []token, at, end int) []token {
 		switch {
 		case changed == 0, litre, odd && !beside && !cell, kept == 0 && !beside:
 			return nil
-		case beside, cell, first && len(n) > 1, strings.ContainsAny(n, ".,") && kept > 0:
+		case beside, cell, first && len(n) > 1, spoilt && kept > 0 && len(n) > 2, strings.ContainsAny(n, ".,") && kept > 0:
 			return []token{joinedToken(tokens[at:end], number, n)}
 		}
 		return nil
@@ -405,6 +406,55 @@ func repairMixed(tokens []token, d *dictionary) []token {
 		at = end
 	}
 	return list
+}
+
+// repairNames puts words in capitals right that have small letters or digits in them:
+// "lBARUNE", "KESTR0W", "OSSOLAR!".
+func repairNames(tokens []token) []token {
+	var list []token
+	for at := 0; at < len(tokens); {
+		end := glueOf(tokens, at)
+		if tokens[at].kind == sign {
+			end = at + 1
+		}
+		if name := inCapitals(textOf(tokens[at:end])); name != "" {
+			list = append(list, joinedToken(tokens[at:end], word, name))
+		} else {
+			list = append(list, tokens[at:end]...)
+		}
+		at = end
+	}
+	return list
+}
+
+// inCapitals gives a word in capitals without the digits and the small letters that stand
+// singly in it; "" for one that has none, or more, or is none.
+func inCapitals(text string) string {
+	out := []byte(text)
+	large, odd := 0, 0
+	for i := 0; i < len(out); i++ {
+		switch c := out[i]; {
+		case c >= 'A' && c <= 'Z':
+			large++
+			continue
+		case c == 'l' || c == '1' || c == '!' || c == '|':
+			out[i] = 'I'
+		case c == '0':
+			out[i] = 'O'
+		case (c == '5' || c == '8') && i > 0 && i+1 < len(out):
+			out[i] = map[byte]byte{'5': 'S', '8': 'B'}[c]
+		default:
+			return ""
+		}
+		odd++
+		if i > 0 && !(out[i-1] >= 'A' && out[i-1] <= 'Z') || i > 0 && text[i-1] >= '0' && text[i-1] <= '9' {
+			return ""
+		}
+	}
+	if large < 3 || odd == 0 || odd*3 > large+odd {
+		return ""
+	}
+	return string(out)
 }
 
 // likeWord gives the word of the dictionary that looks as a word does, of so many letters

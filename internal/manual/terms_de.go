@@ -156,7 +156,9 @@ const termsDE = "" +
 	"when.severe\tanhänger|anhängerbetrieb|bei rennbetrieb|beiwagen|besonderer beanspruchung|besonders beansprucht|enduro|erschwerte|erschwerten|erschwerten bedingungen|erschwerten betriebsbedingungen|erschwerten einsatzbedingungen|erschwerter|erschwerter einsatz|extreme bedingungen|extremen bedingungen|extremer beanspruchung|gelände|geländebetrieb|geländeeinsatz|geländefahrt*|gespannbetrieb|harte bedingungen|hartem einsatz|harter beanspruchung|harter einsatz|hohe beanspruchung|hoher beanspruchung|im stadtverkehr|im winter|intensiver nutzung|kalter witterung|kurierdienst|kurze fahrten|kurze strecken|kurzen fahrten|kurzen strecken|kurzstrecke*|kurzstreckenbetrieb|kurzstreckenfahrten|kurzstreckenverkehr|lieferdienst|niedrigen temperaturen|off road|offroad|rennbetrieb|renneinsatz|rennen|rennsport|rennstrecke*|sand|schlamm|schwere bedingungen|schweren bedingungen|schwerer beanspruchung|schwerer einsatz|seitenwagen|sportbetrieb|sporteinsatz|sportlichem einsatz|sportlicher einsatz|stadt|stadtbetrieb|stadtfahrten|stadtverkehr|starke beanspruchung|starker beanspruchung|staub|staubbelastung|staubig|staubige|staubigen|staubigen straßen|staubiger umgebung|stop and go|ungünstigen bedingungen|unter erschwerten bedingungen|verschärften bedingungen|vorwiegend kurzstrecken|wettbewerb|wettbewerbsbetrieb|wettbewerbseinsatz|winterbetrieb|überwiegend kurzstrecken\n" +
 	"when.then\talle weiteren|anschließend|danach|dann|darauf|daraufhin|die weiteren|folgende|folgewechsel|fortan|hernach|im weiteren|in der folge|in folge|jeder weitere|nachfolgend|nachher|sodann|später|weiter|weitere|weitere wechsel|weitere ölwechsel|weiterhin\n" +
 	"with\teinschl|einschließlich|inkl|inklusive|mit|nebst|samt|und|zusammen mit|zuzüglich\n" +
-	"without\tausschließlich|exkl|exklusive|kein|keine|keinen|ohne\n"
+	"without\tausschließlich|exkl|exklusive|kein|keine|keinen|ohne\n" +
+	"year.from\tab|ab baujahr|ab bj|ab mj|ab modelljahr|seit|von\n" +
+	"year.on\tff|und jünger|und neuer|und später\n"
 
 const benchDE = "" +
 	"@de\n" +

@@ -3,7 +3,7 @@
 package manual
 
 const termsEN = "" +
-	"@en\tthe|and|of|with|for|is|are|to|in|on|at|or|when|then|after|until|from|its|be|by|it|not|as|this|that|each|every\n" +
+	"@en\tthe|and|of|with|for|is|are|to|in|on|at|or|when|then|after|until|from|its|be|by|it|not|as|this|that|each|every|your|you|if|has|must\n" +
 	"amount.band\tadd to full|apart|between add and full|between low and full|between lower and upper|between marks|between max and min|between maximum and minimum|between min and max|between minimum and maximum|between the lines|between the lower and upper|between the marks|between the max and min marks|between the min and max marks|between the two lines|between the two marks|between the upper and lower|between upper and lower|difference between|difference from min to max|from lower to upper|from min to max|from the lower mark to the upper|from the lower to the upper|low to full|lower to upper mark|min to max\n" +
 	"amount.capacity\tadd|amount|capacities|capacity|content|contents|engine oil capacity|fill|fill in|fill quantity|fill up with|fill volume|fill with|filling capacity|filling quantity|holds|needs|oil amount|oil capacity|oil quantity|pour|pour in|put in|quantity|recommended quantity|refill with|requires|takes|top up with|volume\n" +
 	"amount.change\tafter draining|at an oil change|at change|at drain|at draining|at each change|at oil change|at replacement|change|drain & refill|drain and refill|drained|draining|for an oil change|normal change|oil change|oil changes|oil replacement|on draining|periodic change|periodic oil change|periodic replacement|refill|refilling|regular change|routine change|service fill|when changed|when draining\n" +
@@ -12,8 +12,8 @@ const termsEN = "" +
 	"amount.with-filter\tafter oil filter change|both changed|filter change|filter changed|filter removed|filter renewal|filter renewed|filter replaced|filter replacement|if a new filter is fitted|if the filter is changed|if the filter is renewed|if the filter is replaced|if the oil filter is changed|if the oil filter is replaced|incl filter|including filter*|including new filter|including oil filter|including the filter|oil & filter|oil and filter|oil and filter change|oil and oil filter|oil filter change*|oil filter changed|oil filter removed|oil filter renewal|oil filter replaced|oil filter replacement|oil plus filter|w/ filter|when a new filter is fitted|when changing the filter|when filter is replaced|when replacing the filter|when replacing the oil filter|when the filter is changed|when the filter is renewed|when the filter is replaced|when the oil filter is changed|when the oil filter is replaced|with a new element|with a new filter|with cartridge|with element|with element change|with filter cartridge replacement|with filter change*|with filter element replacement|with filter removed|with filter renewal|with filter replacement*|with filter*|with new element|with new filter*|with new oil filter|with oil filter cartridge replacement|with oil filter change*|with oil filter element replacement|with oil filter replacement*|with oil filter*|with the filter|with the filter changed|with the filter replaced|with the oil filter\n" +
 	"bound.least\tabove|at least|min|minimum|more than|no less than|not less than|over\n" +
 	"bound.most\tat most|below|less than|max|maximum|no more than|not more than|under|up to\n" +
-	"cooling.air\tair cooled|air cooling|aircooled|cooled by air\n" +
-	"cooling.liquid\tliquid cooled|liquid cooling|water cooled|water cooling\n" +
+	"cooling.air\tair cooled|air cooling|aircooled|by air|cooled by air|cooling by air\n" +
+	"cooling.liquid\tby liquid|by water|cooled by liquid|cooled by water|cooling by liquid|cooling by water|liquid cooled|liquid cooling|water cooled|water cooling\n" +
 	"cooling.oil\tair and oil cooled|air oil cooled|air/oil cooled|air/oil cooling|oil cooled|oil cooling|oil/air cooled\n" +
 	"device.hole\tbegins to run out|bottom of the filler hole|bottom of the hole|brim of the filler hole|check hole|dribbles out|edge of the filler hole|edge of the hole|inspection hole|just runs out|level hole|level plug hole|level with the edge|level with the hole|lip of the hole|lower edge of the filler hole|lower edge of the filler opening|lower edge of the hole|lower edge of the level hole|lower edge of the opening|lower thread of the filler hole|oil flows out of|oil runs out of|overflows|seeps out|starts to flow out|starts to run out|until it overflows|until it runs out|until oil runs out|up to the edge|up to the hole\n" +
 	"device.pushed\tinsert fully|press it in|pressed in|push fit|push in|push in fully|push it all the way in|push it fully in|push it home|push it in|push it right in|push the dipstick in|push the stick in|pushed all the way in|pushed fully in|pushed home|pushed in|pushed in fully|pushed right in\n" +
@@ -166,7 +166,9 @@ const termsEN = "" +
 	"when.severe\tadverse|adverse conditions|city|city traffic|city use|cold climate|competition|competition use|delivery|dust|dusty|dusty conditions|dusty roads|enduro|extreme|extreme conditions|hard riding|hard use|harsh|heavy duty|in winter|mud|off road|offroad|race|race track|race use|races|racing|sand|severe|severe conditions|severe service|severe use|short journeys|short rides|short runs|short trip|short trips|sidecar|stop and go|towing|town|town traffic|town use|track|track use|trailer|unusual|wet or dusty\n" +
 	"when.then\tafter that|after this|afterwards|and then|following that|from then on|later|subsequently|then|then every|thereafter\n" +
 	"with\talso|incl|including|inclusive of|plus|with\n" +
-	"without\texcl|excluding|less|no|not including|w/o|without\n"
+	"without\texcl|excluding|less|no|not including|w/o|without\n" +
+	"year.from\tfrom|from model year|from the|from year|since\n" +
+	"year.on\tand after|and later|and newer|and on|and up|later|on|onward|onwards\n"
 
 const benchEN = "" +
 	"@en\n" +

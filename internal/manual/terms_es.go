@@ -166,7 +166,9 @@ const termsES = "" +
 	"when.severe\tarena|atascos|barro|caminos de tierra|campo|carrera|carreras|circuito|ciudad|clima frío|climas fríos|competiciones|competición|condiciones adversas|condiciones desfavorables|condiciones difíciles|condiciones duras|condiciones exigentes|condiciones extremas|desplazamientos cortos|distancias cortas|enduro|esfuerzo|fuera de carretera|invierno|lluvia|mensajería|pista|polvo|polvorienta|polvorientas|polvoriento|polvorientos|recorridos cortos|remolque|reparto|severa|severas|severo|severos|sidecar|terracería|todoterreno|trayecto corto|trayectos cortos|tráfico|uso comercial|uso deportivo|uso duro|uso exigente|uso extremo|uso fuera de asfalto|uso intensivo|uso profesional|uso urbano|viajes cortos\n" +
 	"when.then\ta continuación|a partir de ahí|a partir de entonces|a partir de ese momento|después|en adelante|en lo sucesivo|luego|más adelante|más tarde|posteriormente|seguidamente|siguientes|subsiguientes|sucesivamente|sucesivos\n" +
 	"with\tcon|incl|incluido|incluso|incluyendo|más|y\n" +
-	"without\texcepto|excluido|no incluido|sin\n"
+	"without\texcepto|excluido|no incluido|sin\n" +
+	"year.from\ta partir de|del|desde\n" +
+	"year.on\ten adelante|y posteriores|y siguientes\n"
 
 const benchES = "" +
 	"@es\n" +

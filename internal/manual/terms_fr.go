@@ -156,7 +156,9 @@ const termsFR = "" +
 	"when.severe\tatmosphère poussiéreuse|basses températures|boue|circuit|circulation en ville|circulation urbaine|climat froid|compétition|conditions d'utilisation sévères|conditions difficiles|conditions défavorables|conditions extrêmes|conditions pénibles|conditions rigoureuses|conditions sévères|conditions éprouvantes|conduite sportive|course|courses|coursier|courts parcours|courts trajets|difficiles|embouteillages|en compétition|en course|en hiver|en ville|enduro|fortes contraintes|fréquents arrêts|hors route|intensif|intensive|livraison|milieu poussiéreux|par grand froid|parcours courts|parcours urbains|petits parcours|petits trajets|piste|porte à porte|poussière|poussiéreuse|poussiéreuses|poussiéreux|remorque|rigoureuses|routes poussiéreuses|sable|side car|sur circuit|sévère|sévères|tout terrain|trajets brefs|trajets courts|trajets de moins|trajets très courts|trajets urbains|urbain|usage difficile|usage en compétition|usage extrême|usage intensif|usage professionnel|usage pénible|usage sportif|usage sévère|usage urbain|utilisation difficile|utilisation en compétition|utilisation intensive|utilisation sévère|utilisation urbaine|ville|zones poussiéreuses\n" +
 	"when.then\taprès|après cela|après quoi|dès lors|désormais|enfin|ensuite|les suivantes|les suivants|les vidanges suivantes|par la suite|plus tard|puis|suivantes|suivants|ultérieurement|vidanges suivantes|à partir de là\n" +
 	"with\tavec|compris|et|incl|incluant|inclus|plus|y compris\n" +
-	"without\taucun|excepté|hors|non compris|sans|sauf\n"
+	"without\taucun|excepté|hors|non compris|sans|sauf\n" +
+	"year.from\tde|depuis|dès|à partir de\n" +
+	"year.on\tet après|et plus récents|et suivantes|et suivants|et ultérieurs\n"
 
 const benchFR = "" +
 	"@fr\n" +

@@ -166,7 +166,9 @@ const termsIT = "" +
 	"when.severe\tagonistica|agonistico|brevi percorsi|brevi spostamenti|brevi tragitti|brevi tratti|cittadino|città|clima freddo|climi freddi|competizione|competizioni|condizioni avverse|condizioni difficili|condizioni estreme|condizioni sfavorevoli|consegne|corse|enduro|fango|fuoristrada|gara|gare|gravosa|gravose|gravosi|gravoso|impiego intenso|impiego sportivo|inverno|percorsi brevi|percorsi cittadini|pioggia|pista|polvere|polverose|polverosi|polveroso|rimorchio|sabbia|severa|severe|severo|sidecar|stop and go|traffico|tragitti brevi|uso estremo|uso intenso|uso professionale|uso sportivo|uso urbano\n" +
 	"when.then\ta seguire|da allora|di seguito|dopo|dopodiché|in avanti|in seguito|indi|poi|quindi|regolarmente|seguenti|successiva|successivamente|successive|successivi\n" +
 	"with\tcompresa|compreso|con|incl|inclusa|incluso|più\n" +
-	"without\teccetto|esclusa|escluso|non compreso|senza\n"
+	"without\teccetto|esclusa|escluso|non compreso|senza\n" +
+	"year.from\ta partire dal|da|dal|dall'anno\n" +
+	"year.on\te seguenti|e successivi|in avanti|in poi\n"
 
 const benchIT = "" +
 	"@it\n" +

@@ -166,7 +166,9 @@ const termsPT = "" +
 	"when.severe\tareia|chuva|cidade|circuito|clima frio|climas frios|competição|competições|condições adversas|condições difíceis|condições extremas|condições rigorosas|congestionamentos|corrida|corridas|deslocamentos curtos|distâncias curtas|empoeiradas|empoeirado|empoeirados|enduro|engarrafamentos|entregas|fora de estrada|inverno|lama|motofrete|pequenos percursos|percurso curto|percursos curtos|pista|poeira|poeirentas|poeirento|poeirentos|pó|reboque|severa|severas|severo|severos|sidecar|terra|todo o terreno|todo terreno|trajectos curtos|trajetos curtos|trilha|trilhas|tráfego|trânsito|uso comercial|uso desportivo|uso esportivo|uso extremo|uso intensivo|uso intenso|uso profissional|uso urbano|utilização desportiva|utilização intensiva|utilização urbana|viagens curtas\n" +
 	"when.then\ta partir daí|a seguir|após isso|daí por diante|demais|depois|em diante|em seguida|então|posteriormente|próximas|seguidamente|seguintes|subsequente|subsequentes|sucessivamente\n" +
 	"with\tc/|com|incl|incluindo|inclusive|incluído|mais\n" +
-	"without\texceto|excluindo|excluído|não incluído|s/|sem\n"
+	"without\texceto|excluindo|excluído|não incluído|s/|sem\n" +
+	"year.from\ta partir de|de|desde\n" +
+	"year.on\te posteriores|e seguintes|em diante\n"
 
 const benchPT = "" +
 	"@pt\n" +

@@ -1,0 +1,206 @@
+package manual
+
+import (
+	"slices"
+	"strings"
+
+	"tidysump/internal/finding"
+)
+
+// Settle takes the doubt away that a reading is of one of several models: it is that one.
+func (r *Reading) Settle() {
+	r.Doubts = slices.DeleteFunc(r.Doubts, func(f finding.Finding) bool { return f.Code == "manual-of-one-model" })
+	r.Sure = len(r.Doubts) == 0
+}
+
+// cellsOf parts a line at its gaps.
+func cellsOf(tokens []token) (cells [][]token) {
+	from := 0
+	for i := 1; i <= len(tokens); i++ {
+		if i == len(tokens) || tokens[i].gap == wide {
+			cells = append(cells, tokens[from:i])
+			from = i
+		}
+	}
+	return cells
+}
+
+// modelHead is the head of a table that has a column for each of several models or years.
+type modelHead struct {
+	names []string
+	cols  []int // where each begins
+	spans []Span
+}
+
+// byModel takes the rows of such tables apart: one row of the label and the figure of each
+// model, or one for all where they have the same.
+func (p *page) byModel() {
+	var list []piece
+	for n := 0; n < len(p.pieces); n++ {
+		h := p.modelHead(n)
+		list = append(list, p.pieces[n])
+		if h == nil {
+			continue
+		}
+		if p.models == nil {
+			p.models, p.modelCells = h.names, h.spans
+		}
+		for n+1 < len(p.pieces) && p.rowOf(n+1) {
+			n++
+			list = append(list, h.rows(&p.pieces[n], p.models)...)
+		}
+	}
+	p.pieces = list
+}
+
+// rowOf reports whether a piece may be a row of the table above it.
+func (p *page) rowOf(n int) bool {
+	q := &p.pieces[n]
+	if q.blank && !q.cells || p.modelHead(n) != nil {
+		return false
+	}
+	return !q.blank || n+1 == len(p.pieces) || q.cells
+}
+
+// modelHead reads a line as the head of such a table: two cells or more at its end that
+// each name a model or years. The make may stand before them.
+func (p *page) modelHead(n int) *modelHead {
+	if !p.pieces[n].cells || n+1 == len(p.pieces) || !p.pieces[n+1].cells {
+		return nil
+	}
+	cells := cellsOf(p.pieces[n].tokens)
+	first := len(cells)
+	for first > 0 && (p.yearsOf(cells[first-1]) != "" || p.modelName(cells[first-1])) {
+		first--
+	}
+	if len(cells)-first < 2 || len(cells)-first > 6 || first > 1 {
+		return nil
+	}
+	h := &modelHead{}
+	for _, c := range cells[first:] {
+		name := p.yearsOf(c)
+		if name == "" {
+			name = casedName(c)
+		}
+		h.names = append(h.names, name)
+		h.cols = append(h.cols, c[0].col)
+		h.spans = append(h.spans, Span{c[0].from, c[len(c)-1].to})
+	}
+	return h
+}
+
+// modelName reports whether a cell names a model: letters that are no word of the trade,
+// and a number, without a unit.
+func (p *page) modelName(cell []token) bool {
+	numbered, unknown := false, false
+	for i := range cell {
+		t := &cell[i]
+		switch t.kind {
+		case number:
+			if len(t.text) > 4 || strings.ContainsAny(t.text, ".,") {
+				return false
+			}
+			if _, n := unitAt(cell, i+1); n > 0 && !oneCapital(&cell[i+1]) {
+				return false
+			}
+			numbered = true
+		case word:
+			unknown = unknown || len(t.text) > 1 && p.strange(cell, i)
+			if i == 0 && (small(cell) || t.fold == "sae" || t.fold == "api" || t.fold == "jaso") {
+				return false
+			}
+		default:
+			if !strings.Contains("-/+.", t.text) {
+				return false
+			}
+		}
+	}
+	return numbered && unknown && len(cell) <= 6
+}
+
+// strange reports whether a word is none of the language's small words, none of the trade
+// and no unit.
+func (p *page) strange(tokens []token, i int) bool {
+	t := &tokens[i]
+	if t.kind != word || p.words.function[t.fold] || unitOf(t.fold) != "" {
+		return false
+	}
+	e, _ := p.words.match(tokens, i)
+	return e == nil && t.fold != "sae" && t.fold != "api" && t.fold != "jaso"
+}
+
+// rows gives a row of the table once for each model, or as it is where it does not part.
+func (h *modelHead) rows(row *piece, models []string) []piece {
+	cells := cellsOf(row.tokens)
+	label := 0
+	for label < len(cells) && cells[label][0].col < h.cols[0]-2 {
+		label++
+	}
+	if label == 0 || len(cells) == label || len(models) != len(h.names) {
+		return []piece{*row}
+	}
+	of := make([][]token, len(h.cols))
+	for i, c := range cells[label:] {
+		k := i
+		if len(cells)-label != len(h.cols) {
+			k = h.column(c)
+			if k < 0 {
+				return []piece{*row}
+			}
+		}
+		if of[k] = c; c[0].kind == sign && len(c) == 1 {
+			of[k] = nil // a dash: it has none
+		}
+	}
+	head := row.tokens[:len(row.tokens)]
+	for i := range row.tokens {
+		if &row.tokens[i] == &cells[label][0] {
+			head = row.tokens[:i]
+		}
+	}
+	same := true
+	for _, c := range of {
+		same = same && textOf(c) == textOf(of[0])
+	}
+	if same && of[0] != nil {
+		q := *row
+		q.tokens = append(append([]token{}, head...), of[0]...)
+		return []piece{q}
+	}
+	var list []piece
+	for k, c := range of {
+		if c == nil {
+			continue
+		}
+		q := *row
+		q.tokens = append(append([]token{}, head...), c...)
+		q.model = k + 1
+		list = append(list, q)
+	}
+	return list
+}
+
+// column gives the column that a cell stands below, -1 for none.
+func (h *modelHead) column(cell []token) int {
+	best := 0
+	for k, c := range h.cols {
+		if abs(c-cell[0].col) < abs(h.cols[best]-cell[0].col) {
+			best = k
+		}
+	}
+	if abs(h.cols[best]-cell[0].col) > 8 {
+		return -1
+	}
+	return best
+}
+
+// modelOf gives the model or the years that the row of a token is of, "" for all.
+func (p *page) modelOf(i int) string {
+	if i < 0 || i >= len(p.places) {
+		return ""
+	}
+	if k := p.pieces[p.places[i].piece].model; k > 0 && k <= len(p.models) {
+		return p.models[k-1]
+	}
+	return ""
+}

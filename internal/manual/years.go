@@ -1,0 +1,121 @@
+package manual
+
+// years reads the years that the page is of: behind a word for them, before "models", or
+// with a word that says from when on.
+func (r *readings) years() {
+	for i := 0; i < len(r.places); {
+		text, end, open := r.yearsFrom(i)
+		if text == "" {
+			i++
+			continue
+		}
+		from := i
+		said := open
+		for k := i - 1; k >= 0 && k >= i-4 && !said; k-- {
+			if r.senseAt(k, "label.year") || r.senseAt(k, "label.model") {
+				from, said = r.termAt(k).from, true
+			} else if r.places[k].kind == word && !r.words.function[r.places[k].fold] {
+				break
+			}
+		}
+		if r.senseAt(end, "label.model") {
+			said, end = true, r.termAt(end).to
+		}
+		if said {
+			r.sayOnce("years", text, from, end)
+		}
+		i = end
+	}
+}
+
+// yearsFrom reads years at a token: "2016-2022", "2014-", "1957 and 1958", "from 2015",
+// "2015 and later". open reports a word that makes them years by itself.
+func (r *readings) yearsFrom(i int) (text string, end int, open bool) {
+	since := r.senseAt(i, "year.from")
+	if since {
+		i = r.termAt(i).to
+		for i < len(r.places) && r.senseAt(i, "label.year") {
+			i = r.termAt(i).to
+		}
+	}
+	if !r.isYear(i) {
+		return "", i, false
+	}
+	text, end = r.places[i].text, i+1
+	mark, next := r.between(end)
+	if mark == "" && r.senseAt(end, "join.and") && r.isYear(r.termAt(end).to) {
+		mark, next = "-", r.termAt(end).to
+	}
+	switch {
+	case mark == "-" && r.isYear(next):
+		return text + "-" + r.places[next].text, next + 1, false
+	case r.senseAt(end, "year.on"):
+		return text + "-", r.termAt(end).to, true
+	case mark == "-":
+		return text + "-", next, false
+	case since:
+		return text + "-", end, true
+	}
+	return text, end, false
+}
+
+func (r *readings) isYear(i int) bool {
+	return i < len(r.places) && r.places[i].kind == number && isYear(r.places[i].text)
+}
+
+func isYear(text string) bool { return len(text) == 4 && text >= "1920" && text <= "2099" }
+
+// yearsLike gives a text that begins with a year, "" for another.
+func yearsLike(text string) string {
+	if len(text) >= 4 && isYear(text[:4]) {
+		return text
+	}
+	return ""
+}
+
+// yearsOf reads a cell as years, "" where it is none.
+func (p *page) yearsOf(cell []token) string {
+	text, i := "", 0
+	since := false
+	for i < len(cell) && text == "" {
+		switch {
+		case cell[i].kind == number && isYear(cell[i].text):
+			text = cell[i].text
+		case p.hasSense(cell, i, "year.from"):
+			since = true
+		case !p.hasSense(cell, i, "label.year") && !p.hasSense(cell, i, "label.model"):
+			return ""
+		}
+		i++
+	}
+	if text == "" {
+		return ""
+	}
+	switch {
+	case i == len(cell) && since:
+		return text + "-"
+	case i == len(cell):
+		return text
+	case p.hasSense(cell, i, "year.on"):
+		return text + "-"
+	case cell[i].text == "-" && i+1 == len(cell):
+		return text + "-"
+	case (cell[i].text == "-" || cell[i].text == "/") && i+2 == len(cell) && isYear(cell[i+1].text):
+		return text + "-" + cell[i+1].text
+	}
+	return ""
+}
+
+// hasSense reports whether a term of that sense begins at a token of a line.
+func (p *page) hasSense(tokens []token, i int, sense string) bool {
+	e, _ := p.words.match(tokens, i)
+	if e == nil {
+		return false
+	}
+	for _, s := range e.senses {
+		if s == sense {
+			return true
+		}
+	}
+	return false
+}
