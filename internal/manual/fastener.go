@@ -200,6 +200,11 @@ func (r *readings) turn(f *fact) {
 func (r *readings) counts() {
 	for n := range r.mentions {
 		m := &r.mentions[n]
+		if m.loose == aCover || m.loose == aFastener {
+			if o := r.resolved(m); o != nil && o.part == "filter-cover" {
+				m = &mention{from: m.from, to: m.to, part: o.part}
+			}
+		}
 		if m.part != "filter-cover" || m.foreign {
 			continue
 		}

@@ -56,14 +56,18 @@ var devices = map[string]string{"window": "window", "screwed": "stick-screwed", 
 func (r *readings) levels() {
 	zones := r.levelZones()
 	inZone := map[int]bool{}
-	for _, z := range zones {
-		for i := z.from; i < z.to; {
-			from, to := r.sentenceOf(i)
-			if !r.foreignSentence(from, to) && !r.drains(from, to) {
-				r.levelWords(from, min(to, z.to))
+	// What a sentence on the level itself says goes before what its neighbours say.
+	for _, direct := range [...]bool{true, false} {
+		for _, z := range zones {
+			for i := z.from; i < z.to; {
+				from, to := r.sentenceOf(i)
+				tells := r.about(from, to, "level.check") || r.deviceIn(from, to)
+				if tells == direct && !r.foreignSentence(from, to) && !r.drains(from, to) {
+					r.levelWords(from, min(to, z.to))
+				}
+				inZone[r.places[i].sentence] = true
+				i = to
 			}
-			inZone[r.places[i].sentence] = true
-			i = to
 		}
 	}
 	for i := range r.facts {

@@ -44,6 +44,7 @@ func Read(text string, tag string) Page {
 	p.findSizes()
 	p.findHeads()
 	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
+	p.settleTerms()
 	p.findMentions()
 	var r readings
 	r.page = p
@@ -124,7 +125,24 @@ type readings struct {
 
 // say takes in a reading that the tokens from to to say.
 func (r *readings) say(what, text string, from, to int, doubts ...finding.Finding) {
-	r.sayAt(what, text, from, to, to-1, doubts...)
+	r.sayAt(what, text, from, to, r.longest(from, to), doubts...)
+}
+
+// longest gives a token of the longest run of tokens that stand in one place: words that
+// are torn apart are quoted where more of them stands, the last of equals.
+func (r *readings) longest(from, to int) (at int) {
+	best := 0
+	for first := from; first < to; {
+		last := first
+		for last+1 < to && r.adjoining(&r.places[last], &r.places[last+1]) {
+			last++
+		}
+		if size := r.places[last].to - r.places[first].from; size >= best {
+			at, best = last, size
+		}
+		first = last + 1
+	}
+	return at
 }
 
 // sayAt is say for a reading whose figure stands at a token.

@@ -77,6 +77,9 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole }
 	before, after := r.near(f.from, begin, end, named)
 	m = before
+	if o := r.ofOil(f.from, begin, from, before); o != nil {
+		return o, false
+	}
 	if m == nil && !r.stray(begin, f.from) {
 		m = after
 	}
@@ -121,6 +124,26 @@ func (r *readings) housed() bool {
 		}
 	}
 	return element && lid
+}
+
+// ofOil gives the part of a figure that only an oil stands beside, where the sentence
+// names the part for all of them: "drain plugs: engine 30 N·m, gearbox 25 N·m". named is
+// the part between the figure before and this one.
+func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
+	label, _ := r.near(at, begin, at, func(m *mention) bool { return m.part == "" && !m.foreign && m.loose == whole && m.circuit != "" })
+	if label == nil || named != nil && (named.from > label.from || named.circuit != "") {
+		return nil
+	}
+	part := named
+	if part == nil {
+		part, _ = r.near(begin, from, begin, func(m *mention) bool { return m.foreign || m.part != "" })
+	}
+	if part == nil || part.foreign || part.part != "drain" && part.part != "level" && part.part != "filler" {
+		return nil
+	}
+	m := *label
+	m.part = part.part
+	return &m
 }
 
 // resolved gives the part that a bare "plug" or "cover" stands for: the last before it,

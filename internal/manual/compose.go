@@ -1,0 +1,121 @@
+package manual
+
+import "strings"
+
+// settleTerms decides what words mean that stand both for a gearbox and for a change, as
+// "cambio" does. It is the gearbox as the name of a part or an oil: as a heading, behind a
+// plug, beside another oil, or where it begins a row as other oils do; and only on a page
+// that tells of gears at all.
+func (p *page) settleTerms() {
+	geared := -1 // not looked for yet
+	for n := range p.terms {
+		t := &p.terms[n]
+		if !t.has("oil.gearbox") || !t.has("amount.change") && !t.has("when.change") {
+			continue
+		}
+		if geared < 0 {
+			geared = p.gears()
+		}
+		gearbox := p.namesGearbox(n, geared > 0)
+		senses := make([]string, 0, len(t.senses))
+		for _, s := range t.senses {
+			if strings.HasPrefix(s, "oil.") == gearbox {
+				senses = append(senses, s)
+			}
+		}
+		t.senses = senses
+	}
+}
+
+// gears counts what a page says of gears without a second meaning.
+func (p *page) gears() (count int) {
+	for n := range p.terms {
+		t := &p.terms[n]
+		if c, ok := t.begin("oil."); ok && c != "any" && c != "engine" && !t.has("amount.change") {
+			count++
+		}
+	}
+	for i := range p.facts {
+		if f := &p.facts[i]; f.kind == "service" && strings.HasPrefix(f.text, "GL") {
+			count++
+		}
+	}
+	return count
+}
+
+func (p *page) namesGearbox(n int, geared bool) bool {
+	t := &p.terms[n]
+	before, after := p.beside(n, -1), p.beside(n, +1)
+	if before != nil && (before.has("part.drain") || before.has("part.level") || before.has("part.filler")) {
+		return true
+	}
+	if !geared {
+		return false
+	}
+	for _, o := range [...]*term{before, after} {
+		if o != nil && (o.has("oil.final") || o.has("oil.primary")) {
+			return true
+		}
+	}
+	first := &p.places[t.from]
+	begins := t.from == 0 || p.places[t.from-1].clause != first.clause
+	if !begins || after != nil && (after.has("amount.with-filter") || after.has("amount.oil-only")) {
+		return false
+	}
+	if p.pieces[first.piece].heading {
+		from, to := p.pieceTokens(first.piece)
+		return t.from == from && t.to == to
+	}
+	s := p.sections[first.section]
+	for i := s.from; i < s.from+s.heading; i++ {
+		if o := p.termAt(i); o != nil && o.from != t.from {
+			if _, names := o.begin("oil."); names {
+				return false
+			}
+		}
+	}
+	f := p.factAt(t.to)
+	return p.labelled(first.section, t.from) || f != nil && f.kind == "torque"
+}
+
+// beside gives the term next to one with only small words between them, nil for none.
+func (p *page) beside(n, step int) *term {
+	k := n + step
+	for k >= 0 && k < len(p.terms) && p.small(&p.terms[k]) {
+		k += step
+	}
+	if k < 0 || k >= len(p.terms) {
+		return nil
+	}
+	from, to := p.terms[min(n, k)].to, p.terms[max(n, k)].from
+	if to-from > 4 || p.places[from-1].item != p.places[to].item {
+		return nil
+	}
+	for i := from; i < to; i++ {
+		if q := &p.places[i]; q.taken || q.kind == number || q.kind == word && !p.words.function[q.fold] && len(q.fold) > 2 || q.kind == sign && q.text != "'" {
+			return nil
+		}
+	}
+	return &p.terms[k]
+}
+
+// small reports whether a term is a small word.
+func (p *page) small(t *term) bool {
+	return t.to-t.from == 1 && (p.words.function[p.places[t.from].fold] || len(p.places[t.from].fold) <= 2)
+}
+
+// labelled reports whether another row of a section begins with the name of an oil, or of
+// what holds it.
+func (p *page) labelled(section, but int) bool {
+	for n := range p.terms {
+		t := &p.terms[n]
+		c, ok := t.begin("oil.")
+		if !ok || c == "any" || t.from == but || t.has("amount.change") || p.places[t.from].section != section {
+			continue
+		}
+		if t.from == 0 || p.places[t.from-1].sentence != p.places[t.from].sentence {
+			return true
+		}
+	}
+	return false
+}
