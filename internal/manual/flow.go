@@ -67,6 +67,8 @@ func (p *page) flowOf() {
 			p.places = append(p.places, place{token: t, piece: n, item: item, sentence: sentence, clause: clause, paragraph: paragraph, section: len(p.sections) - 1, term: -1, taken: i < mark})
 			switch next := nextOf(piece.tokens, p.pieces, n, i); {
 			case i < mark:
+			case next != nil && next.gap == wide && i+1 < len(piece.tokens) && labelled(piece.tokens, i+1):
+				sentence, clause = sentence+1, clause+1
 			case t.kind != sign:
 			case t.text == "." && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!", t.text == "?":
 				sentence, clause = sentence+1, clause+1
@@ -80,6 +82,37 @@ func (p *page) flowOf() {
 	for i := range p.places {
 		p.tokens[i] = p.places[i].token
 	}
+}
+
+// labelled reports whether a cell that begins at a token names a figure of its own, behind
+// another that has had one: "oil change: 0.9 L    overhaul: 1.1 L".
+func labelled(tokens []token, at int) bool {
+	if tokens[at].kind != word || len(tokens[at].text) < 3 {
+		return false
+	}
+	end, colon, figure := at+1, false, false
+	for end < len(tokens) && tokens[end].gap != wide {
+		if tokens[end].text == ":" {
+			colon = true
+		}
+		if tokens[end].kind == number {
+			if _, n := unitAt(tokens, end+1); n > 0 || colon {
+				figure = true
+			}
+		}
+		end++
+	}
+	if !figure {
+		return false
+	}
+	for i := 0; i < at; i++ {
+		if tokens[i].kind == number {
+			if _, n := unitAt(tokens, i+1); n > 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // nextOf gives the token after one, also in the next line where that goes on.

@@ -9,6 +9,7 @@ type mention struct {
 	circuit  string // engine, gearbox, primary, final; "" where it is not said
 	gear     bool   // gear oil of which the word does not say whose
 	foreign  bool   // of another job
+	measure  bool   // foreign as a measure is, which tells of no job
 	strainer bool   // a drain plug that also holds the strainer
 	loose    looseness
 	oil      bool // oil is named
@@ -50,7 +51,7 @@ func (p *page) findMentions() {
 func (p *page) names(n int) bool {
 	t := &p.terms[n]
 	for _, s := range t.senses {
-		if strings.HasPrefix(s, "oil.") || strings.HasPrefix(s, "part.") || s == "other.part" || s == "other.fluid" {
+		if strings.HasPrefix(s, "oil.") || strings.HasPrefix(s, "part.") || s == "other.part" || s == "other.fluid" || s == "other.measure" {
 			return true
 		}
 	}
@@ -99,7 +100,9 @@ func (p *page) mentionOf(first, last int) mention {
 	for n := first; n <= last; n++ {
 		t := &p.terms[n]
 		if t.has("other.part") || t.has("other.fluid") {
-			m.foreign = true
+			m.foreign, m.measure = true, false
+		} else if t.has("other.measure") && !m.foreign {
+			m.foreign, m.measure = true, true
 		}
 		if c, ok := t.begin("oil."); ok {
 			m.oil = true
@@ -156,6 +159,9 @@ func (p *page) mentionOf(first, last int) mention {
 	}
 	if m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" {
 		m.circuit = "engine"
+	}
+	if m.part != "" && m.to+1 < len(p.places) && p.unknown(m.to) && p.places[m.to].gap == blank && p.places[m.to+1].gap == wide && p.places[m.to].piece == p.places[m.to+1].piece {
+		m.foreign = true // "Oil filter boss ...... 18": a thing of its own
 	}
 	return m
 }
@@ -239,7 +245,7 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 	for n := p.mentionFrom(at) - 1; n >= 0 && p.mentions[n].from >= s.from+s.heading; n-- {
 		m := &p.mentions[n]
 		there := &p.places[m.from]
-		if there.item != here.item && (p.figured(there.item) || m.foreign && there.paragraph != here.paragraph) {
+		if there.item != here.item && (p.figured(there.item) || m.measure || m.foreign && there.paragraph != here.paragraph) {
 			continue
 		}
 		switch {
@@ -282,6 +288,7 @@ func (p *page) headCircuit(at int) (circuit string, foreign bool) {
 	for n := p.mentionFrom(s.from); n < len(p.mentions) && p.mentions[n].from < s.from+s.heading; n++ {
 		m := &p.mentions[n]
 		switch {
+		case m.measure:
 		case m.foreign:
 			foreign = true
 		case m.gear:

@@ -91,7 +91,8 @@ const termsEN = "" +
 	"ordinal.3\t3rd|third\n" +
 	"other.action\tadjust|check|clean|examine|inspect|inspection|lubricate|lubrication of|tighten\n" +
 	"other.fluid\t2 stroke oil|air filter oil|anti freeze|antifreeze|battery acid|brake fluid|brake fluid reservoir|brake master cylinder reservoir|brake reservoir|chain lube|chain lubricant|chain oil|clutch fluid|clutch reservoir|coolant|coolant capacity|cooling system|damper oil|damping oil|dot 3|dot 4|dot 5|electrolyte|expansion tank|fork|fork leg|fork legs|fork oil|forks|front fork|front forks|fuel|fuel capacity|fuel reserve|fuel tank|gasoline|grease|injection oil|petrol|petrol tank|radiator|reserve|reserve tank|reservoir tank|shock absorber oil|suspension fluid|telescopic fork|two stroke oil|washer fluid\n" +
-	"other.part\tadjuster|air cleaner element|air cleaner*|air filter element|air filter*|air screw|alternator bolt|alternator cover|alternator*|axle nut|axle*|banjo bolt|bash plate|battery*|bearing*|belt|big end|bleed screw|bleed valve|bleeder|body|bore|brake*|breather|bulb*|cable|caliper*|calliper*|cam chain|cam cover|camshaft*|carburetor*|carburettor*|caster|centre stand bolt|chain|chain slack|chain tension|clamp*|clearance|clutch cable|clutch cover*|clutch hub|clutch nut|clutch*|compression|compression ratio|connecting rod|consumption|contact breaker|coolant drain|coolant drain bolt|coolant drain plug|crankcase bolt*|crankcase bolts|crankcase cover*|crankshaft end cap|crankshaft hole cap|crankshaft*|cush drive|cylinder head|cylinder head cover|damper rod|disc|discs|disk|drain hose|drain tube|drive belt|drive chain|drive pulley|drive shaft|driven pulley|drum|electrode gap|engine cover|engine guard|engine hanger|engine mount*|engine mounting*|engine torque|exhaust pipe|exhaust*|fairing*|fender|filter stud|final drive mounting|final drive nuts|float|flywheel|foot peg*|footpeg|footrest*|fork bolt|fork cap|fork clamp|fork drain|fork drain plug|fork drain screw|free play|front wheel|fuel cock|fuel filter*|fuel line|fuel pump|fuel tap|fuse*|gallery plug|gap|gear lever|gear pedal|gear pinion nut|generator cover|generator*|greatest torque|ground clearance|handlebar*|head bolt*|head cover|head nut*|header|headlamp|headlight|height|hose clamp*|hose*|hydraulic*|idle speed|ignition timing|injector*|inspection cover|jet|kick lever|kick starter|kickstarter|lambda sensor|leg|length|lever|limit|load|lock nut|locknut|luggage|magneto|main gallery plug|max torque|maximum torque|mirror*|mudguard|muffler|needle|neutral switch|oil consumption|oil cooler*|oil gallery*|oil hose*|oil jet*|oil line*|oil passage plug|oil pipe union|oil pipe*|oil pressure|oil pressure switch|oil pump*|output|oxygen sensor|pad|pads|peak torque|pedal|pinch bolt|pinion nut|piston*|pivot|play|points|points gap|power|pressure|pressure relief valve|pressure switch|propeller shaft|rack|radiator cap|rake|rear shock|rear wheel|reed valve|relief valve|rim|ring gear|rocker box|rocker cover|rocker*|rotor bolt|rotor nut|rpm|screen bolt|seat|seat height|sensor*|service limit|shaft bolt|shift lever|shift pedal|shock|shock absorber*|shoe|shoes|side stand bolt|side stand pivot|silencer|skid plate|slack|spark plug*|sparking plug*|speed|speedometer*|spindle|spoke*|spokes|sprocket*|stand bolt|standard|starter*|stator|steering head|steering stem|stroke|stud|stud bolt|subframe|swingarm|swinging arm|switch|tappet*|tensioner|thermostat|throttle*|timing cover|timing hole|timing hole cap|timing inspection cap|timing plug|tire*|top speed|torque arm|torque of the engine|torque rod|trail|triple clamp|tyre*|union bolt|universal joint|valve clearance|valve cover|valve*|variator|vent|water drain|water pump|water pump drain|wear limit|weight|wheel|wheel nut|wheel spindle|wheelbase|width|windscreen|windshield|yoke\n" +
+	"other.measure\tbody|bore|caster|clearance|compression|compression ratio|consumption|electrode gap|engine torque|free play|gap|greatest torque|ground clearance|height|idle speed|length|limit|load|max torque|maximum torque|oil consumption|oil pressure|output|peak torque|play|power|pressure|rake|rpm|seat height|service limit|slack|speed|standard|stroke|top speed|torque of the engine|trail|wear limit|weight|wheelbase|width\n" +
+	"other.part\tadjuster|air cleaner element|air cleaner*|air filter element|air filter*|air screw|alternator bolt|alternator cover|alternator*|axle nut|axle*|banjo bolt|bash plate|battery*|bearing*|belt|big end|bleed screw|bleed valve|bleeder|brake*|breather|bulb*|cable|caliper*|calliper*|cam chain|cam cover|camshaft*|carburetor*|carburettor*|centre stand bolt|chain|chain slack|chain tension|clamp*|clutch cable|clutch cover*|clutch hub|clutch nut|clutch*|connecting rod|contact breaker|coolant drain|coolant drain bolt|coolant drain plug|crankcase bolt*|crankcase bolts|crankcase cover*|crankshaft end cap|crankshaft hole cap|crankshaft*|cush drive|cylinder head|cylinder head cover|damper rod|disc|discs|disk|drain hose|drain tube|drive belt|drive chain|drive pulley|drive shaft|driven pulley|drum|engine cover|engine guard|engine hanger|engine mount*|engine mounting*|exhaust pipe|exhaust*|fairing*|fender|filter stud|final drive mounting|final drive nuts|float|flywheel|foot peg*|footpeg|footrest*|fork bolt|fork cap|fork clamp|fork drain|fork drain plug|fork drain screw|front wheel|fuel cock|fuel filter*|fuel line|fuel pump|fuel tap|fuse*|gallery plug|gear lever|gear pedal|gear pinion nut|generator cover|generator*|handlebar*|head bolt*|head cover|head nut*|header|headlamp|headlight|hose clamp*|hose*|hydraulic*|ignition timing|injector*|inspection cover|jet|kick lever|kick starter|kickstarter|lambda sensor|leg|lever|lock nut|locknut|luggage|magneto|main gallery plug|mirror*|mudguard|muffler|needle|neutral switch|oil cooler*|oil gallery*|oil hose*|oil jet*|oil line*|oil passage plug|oil pipe union|oil pipe*|oil pressure switch|oil pump*|oxygen sensor|pad|pads|pedal|pinch bolt|pinion nut|piston*|pivot|points|points gap|pressure relief valve|pressure switch|propeller shaft|rack|radiator cap|rear shock|rear wheel|reed valve|relief valve|rim|ring gear|rocker box|rocker cover|rocker*|rotor bolt|rotor nut|screen bolt|seat|sensor*|shaft bolt|shift lever|shift pedal|shock|shock absorber*|shoe|shoes|side stand bolt|side stand pivot|silencer|skid plate|spark plug*|sparking plug*|speedometer*|spindle|spoke*|spokes|sprocket*|stand bolt|starter*|stator|steering head|steering stem|stud|stud bolt|subframe|swingarm|swinging arm|switch|tappet*|tensioner|thermostat|throttle*|timing cover|timing hole|timing hole cap|timing inspection cap|timing plug|tire*|torque arm|torque rod|triple clamp|tyre*|union bolt|universal joint|valve clearance|valve cover|valve*|variator|vent|water drain|water pump|water pump drain|wheel|wheel nut|wheel spindle|windscreen|windshield|yoke\n" +
 	"page.word\tadjustment|all rights reserved|and|book|booklet|bulletin|capacities|card|care|changing the oil|chapter|competition|contents|data|data sheet|edition|engine|engine oil|fluids|fluids and lubricants|for|gb|general|general information|guide|guide to|handbook|information|instruction book|instructions|issue|leaflet|lubricants|lubrication|maintenance|maintenance data|maintenance schedule|manual|moped|motorcycle|oil|oil change|operating instructions|owner's|owner's book|owner's handbook|owner's manual|owners|owners manual|page|periodic maintenance|print|quick reference|reference|repair manual|rev|revision|rider manual|rider's|rider's book|rider's handbook|rider's manual|routine maintenance|running|schedule|scooter|section|service|service book|service data|service limits|service manual|service sheet|specification|specifications|supplement|technical data|tightening|torque|u s a|uk|upkeep|us|usa|user|user's|users|workshop|workshop manual\n" +
 	"part.cover\tcap|caps|cover|covers|lid\n" +
 	"part.drain\tdrain|drain bolt*|drain cap*|drain hole plug|drain nut*|drain plug*|drain screw*|drainage plug|draining bolt|draining plug|oil drain|sump bolt*|sump drain|sump plug*\n" +
@@ -247,10 +248,10 @@ const benchEN = "" +
 	"\tdial to|full scale|gauge to\n" +
 	"\tat least|least|manual|manual says|minimum|wants\n" +
 	"\tat|manual at|meant at\n" +
-	"\tat|manual rpm|meant rpm|rpm\n" +
+	"\tat|manual rpm|meant rpm\n" +
 	"\tat most|high end|maximum|most\n" +
 	"\tgauge|measured|pressure|reads|shows\n" +
-	"\tat|rpm|turns a minute\n" +
+	"\tat|turns a minute\n" +
 	"\tat|oil at|then at\n" +
 	"\tadd|adding|to add\n" +
 	"\tbottle|bottle says|on the bottle|this oil\n" +
@@ -272,7 +273,7 @@ const benchEN = "" +
 	"\tat 100|viscosity at 100\n" +
 	"\tat 40|viscosity at 40\n" +
 	"\tabove the hole|depth|head|oil depth\n" +
-	"\theight|height of the walls|walls high\n" +
+	"\theight of the walls|walls high\n" +
 	"\tdrain hole|hole|opening\n" +
 	"\tless|less than|until less than\n" +
 	"\tafter|for|left for|minutes|run for\n" +
@@ -291,7 +292,7 @@ const benchEN = "" +
 	"\trange to|scale|scale ends|scale to|up to\n" +
 	"\tarm|at|from the square|lever|on a lever of\n" +
 	"\tlever error|lever may be off|lever off|lever within\n" +
-	"\thangs|hung|mass|weight|with\n" +
+	"\thangs|hung|mass|with\n" +
 	"\tmass error|mass may be off|mass off|mass within\n" +
 	"\town mass|own weight|wrench mass|wrench weighs\n" +
 	"\tanswered|answered at|clicked at|clicks at|reading|reads\n" +
@@ -337,7 +338,7 @@ const benchEN = "" +
 	"\to ring|o rings|oring|which ring\n" +
 	"\thow thick|thickness|viscosity\n" +
 	"\tblend|mix|mixed|mixture\n" +
-	"\tgauge shows|oil pressure|pressure\n" +
+	"\tgauge shows\n" +
 	"\tcan i use|may i use|right oil|suit|suitable|suits\n" +
 	"\texpands|how much oil|measures|warmer or colder\n" +
 	"\tdrain time|draining|run out|running out|runs out\n" +
@@ -375,7 +376,7 @@ const benchEN = "" +
 	"\tcaught|in a cap|in a cup|in the cap|in the cup\n" +
 	"\tcounted|drop|drops\n" +
 	"\ta stream|it runs|pours out|stream\n" +
-	"\tdrops on the road|on the road|trail\n" +
+	"\tdrops on the road|on the road\n" +
 	"\tdry|dry threads\n" +
 	"\tlubricated|oiled|oiled threads\n" +
 	"\topen end down|opening down\n" +

@@ -1,6 +1,8 @@
 package manual
 
 import (
+	"strings"
+
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
 )
@@ -22,7 +24,7 @@ func (r *readings) volumes() {
 		}
 		v := &volume{f: f}
 		r.placeVolume(v, last, heads)
-		last = f.to
+		last = f.end()
 		switch {
 		case v.what == "":
 			continue
@@ -40,6 +42,9 @@ func (r *readings) volumes() {
 		r.volume(v)
 	}
 }
+
+// same reports whether two facts are one.
+func (f *fact) same(g *fact) bool { return f.from == g.from }
 
 // volume is one with its role.
 type volume struct {
@@ -59,24 +64,28 @@ func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
 	v.from, v.to = f.from, f.end()
 	next := to
 	for k := f.end(); k < to; k++ {
-		if r.places[k].taken && r.places[k].kind == number && r.factAt(k) != nil && r.factAt(k).kind == f.kind {
+		if g := r.factAt(k); g != nil && g.kind == f.kind && !g.same(f) {
 			next = k
 			break
 		}
 	}
-	left, lt := r.roleIn(begin, f.from)
-	right, rt := r.roleIn(f.end(), next)
-	rowHead := r.roleOfColumn(heads, f)
-	switch {
-	case rowHead != "":
+	if rowHead := r.roleOfColumn(heads, f); rowHead != "" {
 		v.what = rowHead
-	case left == "" && right == "":
-	case right == "" || left != "" && !(rank(right) < rank(left) && r.places[rt.from].clause == r.places[f.end()-1].clause && rank(left) >= 4):
-		v.what = left
-		v.from = min(v.from, lt.from)
-	default:
-		v.what = right
-		v.to = max(v.to, rt.to)
+	} else {
+		best := len(volumeRoles)
+		for _, side := range [...][2]int{{begin, f.from}, {f.end(), next}} {
+			for i := side[0]; i < side[1]; i++ {
+				role, t := r.roleAt(i)
+				if t == nil {
+					continue
+				}
+				i = t.to - 1
+				if rank(role) < best && r.belongs(t, role, f, begin, next, from, to) {
+					best, v.what = rank(role), role
+					v.from, v.to = min(f.from, t.from), max(f.end(), t.to)
+				}
+			}
+		}
 	}
 	// Whose oil.
 	isOil := func(m *mention) bool { return m.foreign || m.circuit != "" || m.gear }
@@ -143,31 +152,78 @@ func (r *readings) oilIn(from, to int) bool {
 	return false
 }
 
-// roleIn gives the most telling role of an amount between two tokens.
-func (r *readings) roleIn(from, to int) (role string, at *term) {
-	best := len(volumeRoles)
-	for i := from; i < to; i++ {
-		t := r.termAt(i)
-		if t == nil {
-			continue
-		}
-		for n, s := range volumeRoles[:best] {
-			if t.has(s) {
-				best, role, at = n, s, t
-				break
-			}
-		}
-		if best > 2 && t.from == i && r.filterNear(t.to) {
-			switch {
-			case t.has("without"):
-				best, role, at = 1, "amount.oil-only", t
-			case t.has("with"):
-				best, role, at = 2, "amount.with-filter", t
-			}
-		}
-		i = t.to - 1
+// roleAt gives the role that a term says which begins at a token.
+func (r *readings) roleAt(i int) (role string, t *term) {
+	t = r.termAt(i)
+	if t == nil || t.from != i {
+		return "", nil
 	}
-	return role, at
+	for _, s := range volumeRoles {
+		if t.has(s) {
+			return s, t
+		}
+	}
+	switch {
+	case t.has("without") && r.filterNear(t.to):
+		return "amount.oil-only", t
+	case t.has("with") && r.filterNear(t.to):
+		return "amount.with-filter", t
+	}
+	return "", nil
+}
+
+// belongs reports whether a role says what a figure is, and not the figure on its other
+// side: what parts them decides; where that says nothing, the way in which the sentence
+// begins.
+func (r *readings) belongs(t *term, role string, f *fact, begin, next, from, to int) bool {
+	before := t.from < f.from
+	if before && begin == from { // nothing else on that side
+		return true
+	}
+	if role == "amount.capacity" { // it stands before its figure
+		return before
+	}
+	if !before && next == to {
+		return true // no figure behind it
+	}
+	// The role stands between two figures: here is the one, there the other.
+	mine, other := r.apart(t.to, f.from), r.apart(begin, t.from)
+	if !before {
+		mine, other = r.apart(f.end(), t.from), r.apart(t.to, next)
+	}
+	if mine != other {
+		return mine < other
+	}
+	return before == r.rolesFirst(from, to)
+}
+
+// apart says how much parts two places of a sentence: 0 nothing, 1 a comma, 2 a bracket,
+// a semicolon, another line; a colon and a gap join a label to its figure.
+func (r *readings) apart(from, to int) int {
+	most := 0
+	for i := from; i < to; i++ {
+		t := &r.places[i]
+		switch {
+		case t.kind == sign && (t.text == "," || t.text == "/") && !t.taken:
+			most = max(most, 1)
+		case t.kind == sign && strings.Contains(";().|", t.text) && !t.taken, i > from && t.piece != r.places[i-1].piece && !small([]token{t.token}):
+			most = max(most, 2)
+		}
+	}
+	return most
+}
+
+// rolesFirst reports whether a sentence says what an amount is before the amount.
+func (r *readings) rolesFirst(from, to int) bool {
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && f.kind == string(quantity.Volume) {
+			return false
+		}
+		if role, t := r.roleAt(i); t != nil && role != "amount.capacity" {
+			return true
+		}
+	}
+	return false
 }
 
 // filterNear reports whether what stands behind "with" may be the filter: a filter, or
