@@ -61,8 +61,12 @@ func (p *page) flowOf() {
 			mark = bullet(piece.tokens)
 		}
 		for i, t := range piece.tokens {
-			if i == 0 {
+			switch {
+			case i > 0:
+			case piece.joined:
 				t.gap = blank
+			default:
+				t.gap = wide // no word reaches over a line's end where nothing goes on
 			}
 			p.places = append(p.places, place{token: t, piece: n, item: item, sentence: sentence, clause: clause, paragraph: paragraph, section: len(p.sections) - 1, term: -1, taken: i < mark})
 			switch next := nextOf(piece.tokens, p.pieces, n, i); {
