@@ -22,6 +22,7 @@ type section struct {
 type page struct {
 	text        string
 	words       *dictionary
+	spoilt      bool // letters were put right
 	pieces      []piece
 	tokens      []token
 	places      []place

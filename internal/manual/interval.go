@@ -482,7 +482,7 @@ func (r *readings) interval(f *fact, subject, role string, at int) {
 		}
 	}
 	f.used = true
-	r.say(what, f.text, min(at, f.from), f.end(), append(f.doubts, r.witnesses(f)...)...)
+	r.say(what, f.text, min(at, f.from), f.end(), r.witnesses(f)...)
 }
 
 // filterWith reads that the filter is changed with each oil change, where it is named

@@ -403,9 +403,14 @@ func markHeadings(list []piece) {
 	}
 }
 
-// hasUnit reports whether a line has a figure with its unit, or figures in cells.
+// hasUnit reports whether a line has a figure with its unit, figures in cells, or an oil's
+// grade or standard.
 func hasUnit(tokens []token) bool {
 	for i := range tokens {
+		switch tokens[i].fold {
+		case "sae", "api", "jaso":
+			return true
+		}
 		if tokens[i].kind != number {
 			continue
 		}

@@ -31,7 +31,7 @@ type Page struct {
 func Read(text string, tag string) Page {
 	p := &page{text: text, words: languageOf(text, tag).dictionary()}
 	rows := rowsOf(text)
-	repair(rows, p.words)
+	p.spoilt = repair(rows, p.words)
 	p.pieces = layoutOf(rows)
 	if len(p.pieces) == 0 {
 		return Page{Language: p.words.language}
@@ -41,6 +41,7 @@ func Read(text string, tag string) Page {
 	p.findTerms()
 	p.findShapes()
 	p.findAmounts()
+	p.findLostPoints()
 	p.findSizes()
 	p.findHeads()
 	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })

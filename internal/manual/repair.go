@@ -1,6 +1,11 @@
 package manual
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+
+	"tidysump/internal/quantity"
+)
 
 // What a phone recognises in a photo has letters that look like others: 0 and O, 1 and l
 // and I, 5 and S, rn and m. Where a page shows such, its words and numbers are read as
@@ -62,11 +67,11 @@ func (d *dictionary) blurred() *dictionary {
 	return d.blur
 }
 
-// repair puts right what the photo of a page has spoilt.
-func repair(rows []row, d *dictionary) {
+// repair puts right what the photo of a page has spoilt, and reports whether it had.
+func repair(rows []row, d *dictionary) bool {
 	spoilt := 0
 	for i := range rows {
-		rows[i].tokens = repairFigures(rows[i].tokens, false)
+		rows[i].tokens = repairFigures(rows[i].tokens, d, false)
 		rows[i].tokens = repairMixed(rows[i].tokens, d)
 		for _, t := range rows[i].tokens {
 			if t.repaired {
@@ -81,12 +86,13 @@ func repair(rows []row, d *dictionary) {
 		spoilt++
 	}
 	if spoilt == 0 {
-		return
+		return false
 	}
 	for i := range rows {
-		rows[i].tokens = repairNames(repairFigures(rows[i].tokens, true))
+		rows[i].tokens = repairNames(repairFigures(rows[i].tokens, d, true))
 		repairWords(rows[i].tokens, d)
 	}
+	return true
 }
 
 // leastGlued is how often a page must lack the blank between a word and a number before
@@ -112,7 +118,7 @@ func behindWord(tokens []token, i int, d *dictionary) bool {
 		return false
 	}
 	w := tokens[i-1].fold
-	return len(w) > 2 && w != "sae" && (d.known[w] || d.function[w] || d.partedWord(w) != nil) && unitOf(w) == ""
+	return (len(w) > 2 && w != "sae" && (d.known[w] || d.partedWord(w) != nil) || len(w) > 1 && d.function[w]) && unitOf(w) == ""
 }
 
 // repairGlued parts words that stand together without a blank, and words from the
@@ -128,7 +134,13 @@ func repairGlued(tokens []token, d *dictionary) (list []token) {
 			continue
 		}
 		from := 0
-		for _, end := range d.partedWord(t.fold) {
+		ends := d.partedWord(t.fold)
+		for _, name := range [...]string{"API", "JASO"} {
+			if len(t.text) > len(name) && strings.HasPrefix(t.text, name) && len(t.text) <= len(name)+2 {
+				ends = []int{len(name), len(t.text)}
+			}
+		}
+		for _, end := range ends {
 			w := part([]token{t}, from, end, word, t.text[from:end])
 			if from > 0 {
 				w.gap = blank
@@ -221,10 +233,10 @@ func figures(text string) (number string, changed, kept int) {
 
 // repairFigures puts together numbers whose digits were taken for letters or were parted
 // by blanks; on a page that is known to be spoilt also those that may be something else.
-func repairFigures(tokens []token, spoilt bool) []token {
+func repairFigures(tokens []token, d *dictionary, spoilt bool) []token {
 	var list []token
 	for at := 0; at < len(tokens); {
-		if n := parted(tokens, at); n > 0 {
+		if n := parted(tokens, at, d); n > 0 {
 			list = append(list, joinedToken(tokens[at:at+n], number, ""))
 			at += n
 			continue
@@ -235,7 +247,7 @@ func repairFigures(tokens []token, spoilt bool) []token {
 			at++
 			continue
 		}
-		if made := spoiltFigure(tokens, at, end, spoilt); made != nil {
+		if made := spoiltFigure(tokens, at, end, d, spoilt); made != nil {
 			list = append(list, made...)
 		} else {
 			list = append(list, tokens[at:end]...)
@@ -247,7 +259,7 @@ func repairFigures(tokens []token, spoilt bool) []token {
 
 // parted gives how many tokens a number takes that has a blank before or behind its
 // point: "2 .4", "1. 5".
-func parted(tokens []token, at int) int {
+func parted(tokens []token, at int, d *dictionary) int {
 	if tokens[at].kind == sign || at+2 >= len(tokens) || at > 0 && tokens[at].gap == glued && tokens[at-1].kind != sign {
 		return 0
 	}
@@ -264,7 +276,7 @@ func parted(tokens []token, at int) int {
 	if tail == "" || strings.ContainsAny(tail, ".,") || point.text == "," && point.gap == glued {
 		return 0
 	}
-	if _, n := unitAt(tokens, end); n == 0 {
+	if end == len(tokens) || !d.unitAt(tokens, end) {
 		return 0
 	}
 	return end - at
@@ -272,17 +284,16 @@ func parted(tokens []token, at int) int {
 
 // spoiltFigure gives the tokens of a run that is a number, a grade or a number with its
 // unit once its letters are digits; nil if it reads as it stands, or is none.
-func spoiltFigure(tokens []token, at, end int, spoilt bool) []token {
+func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []token {
 	text := textOf(tokens[at:end])
 	if len(text) > 14 {
 		return nil
 	}
 	first := text[0] >= '0' && text[0] <= '9'
-	_, unit := 0, 0
-	if end < len(tokens) {
-		_, unit = unitAt(tokens, end)
+	beside := end < len(tokens) && tokens[end].gap != wide && d.unitAt(tokens, end)
+	if at > 0 && spoilt && len(text) == 1 && tokens[at-1].kind == number && tokens[at].gap == blank && !beside && strings.Contains("I1|", text) && strings.ContainsAny(tokens[at-1].text, ".,") {
+		return []token{joinedToken(tokens[at:end], word, "l")} // a litre
 	}
-	beside := unit > 0 && tokens[end].gap != wide
 	if n, changed, kept := figures(text); n != "" {
 		litre := strings.HasSuffix(text, "l") && changed == 1 && first && !beside
 		cell := tokens[at].gap == wide && numbered(tokens, at, end)
@@ -290,7 +301,7 @@ func spoiltFigure(tokens []token, at, end int, spoilt bool) []token {
 		switch {
 		case changed == 0, litre, odd && !beside && !cell, kept == 0 && !beside:
 			return nil
-		case beside, cell, first && len(n) > 1, spoilt && kept > 0 && len(n) > 2, strings.ContainsAny(n, ".,") && kept > 0:
+		case beside, cell, first && len(n) > 1, spoilt && kept > 0 && len(n) > 1, strings.ContainsAny(n, ".,") && kept > 0:
 			return []token{joinedToken(tokens[at:end], number, n)}
 		}
 		return nil
@@ -319,6 +330,21 @@ func spoiltFigure(tokens []token, at, end int, spoilt bool) []token {
 		}
 	}
 	return nil
+}
+
+// unitAt reports whether a unit stands at a token, in symbols or in the language's words.
+func (d *dictionary) unitAt(tokens []token, at int) bool {
+	if _, n := unitAt(tokens, at); n > 0 {
+		return true
+	}
+	if e, _ := d.match(tokens, at); e != nil {
+		for _, s := range e.senses {
+			if strings.HasPrefix(s, "unit.") {
+				return true
+			}
+		}
+	}
+	return unitLike(tokens, at) != ""
 }
 
 // numbered reports whether a line has another number than the tokens from at to end.
@@ -475,7 +501,7 @@ func (d *dictionary) likeWord(w string, least int) string {
 func repairWords(tokens []token, d *dictionary) {
 	for i := range tokens {
 		t := &tokens[i]
-		if t.kind != word || t.repaired || len(t.fold) >= mostWord {
+		if t.kind != word || t.repaired || len(t.fold) >= mostWord || len(t.text) <= 3 && t.text == strings.ToUpper(t.text) { // SL, MA, API
 			continue
 		}
 		if u := unitLike(tokens, i); u != "" {
@@ -492,9 +518,22 @@ func repairWords(tokens []token, d *dictionary) {
 			continue
 		}
 		if w := d.likeWord(t.fold, 2); w != "" && w != t.fold {
+			if mostlyCapitals(t.text) {
+				t.text = strings.ToUpper(w)
+			}
 			t.fold, t.repaired = w, true
 		}
 	}
+}
+
+func mostlyCapitals(text string) bool {
+	large := 0
+	for i := 0; i < len(text); i++ {
+		if text[i] >= 'A' && text[i] <= 'Z' {
+			large++
+		}
+	}
+	return large*2 > len(text)
 }
 
 // unitLike gives the unit that a word looks like, "" where it is one itself or is none.
@@ -530,3 +569,34 @@ func (p *page) repairedIn(from, to int) bool {
 	}
 	return false
 }
+
+// findLostPoints puts a figure right that is ten times what its twins say, where the page
+// is a photo's or no engine holds so much; and a degree sign that was read as a nought.
+func (p *page) findLostPoints() {
+	for i := range p.facts {
+		f := &p.facts[i]
+		number, unit, _ := strings.Cut(f.text, " ")
+		whole := len(number) > 1 && strings.Trim(number, "0123456789") == ""
+		switch {
+		case f.kind == string(quantity.Temperature) && f.low > hottest && whole && strings.HasSuffix(number, "0") && p.places[f.to-1].gap == glued && p.places[f.to-1].kind == word:
+			u, _ := quantity.Find(f.unit)
+			shown := f.text
+			f.text = number[:len(number)-1] + " " + unit
+			v, _ := strconv.ParseFloat(number[:len(number)-1], 64)
+			f.low, f.high = u.ToBase(v), u.ToBase(v)
+			f.doubts = append(f.doubts, doubt("manual-sign-lost", "text", f.text, "other", shown))
+		case whole && len(f.differing()) == len(f.twins) && (p.spoilt && len(f.twins) > 0 || f.kind == string(quantity.Volume) && f.low > mostOil("engine") && (p.spoilt || len(f.twins) > 0)):
+			g := *f
+			g.low, g.high, g.half = f.low/10, f.high/10, f.half/10
+			if len(g.differing()) > 0 {
+				continue
+			}
+			g.text = number[:len(number)-1] + "." + number[len(number)-1:] + " " + unit
+			g.doubts = append(g.doubts, doubt("manual-point-lost", "text", g.text, "other", f.text))
+			*f = g
+		}
+	}
+}
+
+// hottest is above what oil in an engine may have, in °C. Common practice.
+const hottest = 200

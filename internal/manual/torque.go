@@ -33,7 +33,7 @@ func (r *readings) torques() {
 
 // figure adds a reading of an amount, with the doubts that it has.
 func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
-	doubts := append(f.doubts, r.witnesses(f)...)
+	doubts := r.witnesses(f)
 	if f.bound && what[:5] != "level" {
 		doubts = append(doubts, doubt("manual-is-bound", "text", f.text))
 	}

@@ -1,13 +1,21 @@
 package manual
 
 import (
+	"slices"
+
 	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
 )
 
-// witnesses says which of a figure's twins are not the same amount within the rounding of
+// witnesses says what a figure's own piece of the page has to doubt: how it was read, and
+// which of its twins are not the same amount.
+func (p *page) witnesses(f *fact) []finding.Finding {
+	return append(slices.Clone(f.doubts), f.differing()...)
+}
+
+// differing says which of a figure's twins are not the same amount within the rounding of
 // either.
-func (p *page) witnesses(f *fact) (list []finding.Finding) {
+func (f *fact) differing() (list []finding.Finding) {
 	for i := range f.twins {
 		if t := &f.twins[i]; !f.agrees(t) {
 			list = append(list, doubt("manual-units-differ", "text", f.text, "other", t.text))
