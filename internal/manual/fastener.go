@@ -12,14 +12,14 @@ func (r *readings) fasteners() {
 		f := &r.facts[i]
 		switch f.kind {
 		case "thread":
-			r.bolt(f, "thread", f.text)
+			r.bolt(f, "thread", f.text, f.from)
 		case string(quantity.Length):
 			if tool := r.toolAt(f); tool != nil {
 				g := *f
 				g.from, g.to = min(f.from, tool.from), max(f.to, tool.to)
-				r.bolt(&g, "size", f.text)
+				r.bolt(&g, "size", f.text, f.from)
 			} else if r.bracketSize(f) {
-				r.bolt(f, "size", f.text)
+				r.bolt(f, "size", f.text, f.from)
 			}
 		case string(quantity.Angle):
 			r.turn(f)
@@ -35,19 +35,19 @@ func (r *readings) fasteners() {
 			if size != nil {
 				f.from, f.to = min(f.from, size.from), max(f.to, size.to)
 			}
-			r.bolt(f, "drive", drive)
+			r.bolt(f, "drive", drive, t.from)
 		}
 	}
 	r.counts()
 }
 
-// bolt adds a reading of the part that a figure is of.
-func (r *readings) bolt(f *fact, member, text string) {
+// bolt adds a reading of the part that a figure is of, whose own words stand at a token.
+func (r *readings) bolt(f *fact, member, text string, at int) {
 	m, byContext := r.partFor(f, -1)
-	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item)
+	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item, at)
 }
 
-func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bool) {
+func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bool, at int) {
 	if m == nil || m.foreign || m.part == "" {
 		return
 	}
@@ -66,7 +66,7 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 	if m.from < from && r.places[m.from].sentence == r.places[from].sentence {
 		from = m.from
 	}
-	r.say("bolt."+part+"."+member, text, from, f.to)
+	r.sayAt("bolt."+part+"."+member, text, from, f.to, at)
 }
 
 // toolAt gives the key or head that a length stands beside, nil for none.
@@ -173,9 +173,9 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 	case m.part == "", metal && (m.part == "filter" || m.part == "filter-cover"):
 		return false
 	case m.part != "filter":
-		r.boltOf(m, f, "seal", kind, false)
+		r.boltOf(m, f, "seal", kind, false, f.from)
 	case r.housed():
-		r.boltOf(r.lid(m), f, "seal", kind, false)
+		r.boltOf(r.lid(m), f, "seal", kind, false, f.from)
 	}
 	return true
 }
@@ -193,7 +193,7 @@ func (r *readings) turn(f *fact) {
 		return
 	}
 	from, _ := r.clauseOf(f.from)
-	r.boltOf(m, &fact{from: from, to: f.to}, "turn", f.text, false)
+	r.boltOf(m, &fact{from: from, to: f.to}, "turn", f.text, false, f.from)
 }
 
 // counts reads how many screws hold a filter's cover.

@@ -107,7 +107,7 @@ func (r *readings) levelWords(from, to int) {
 			continue
 		}
 		prefix := r.levelPrefix(i)
-		if d, ok := t.begin("device."); ok && devices[d] != "" {
+		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) {
 			r.say(prefix+"device", devices[d], t.from, t.to)
 		}
 		if s, ok := t.begin("state."); ok && !r.denied(i) {
@@ -118,6 +118,16 @@ func (r *readings) levelWords(from, to int) {
 		}
 		i = t.to - 1
 	}
+}
+
+// stickNear reports whether a dipstick, or a cap that may have one, is spoken of in the
+// sentence of a token or in the one before: a filter is screwed in too.
+func (r *readings) stickNear(at int) bool {
+	from, to := r.sentenceOf(at)
+	if from > 0 && r.places[from-1].section == r.places[at].section {
+		from, _ = r.sentenceOf(from - 1)
+	}
+	return r.about(from, to, "device.stick") || r.about(from, to, "part.filler") || !r.about(from, to, "part.filter") && !r.about(from, to, "part.filter-spin-on") && !r.about(from, to, "part.filter-element") && !r.about(from, to, "part.drain")
 }
 
 // levelPrefix says whose level is read at a token: of the oil that was named last in its
@@ -187,31 +197,40 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 			role, at = "run", t.from
 		}
 	}
-	end := f.to
+	end, then := f.to, false
 	for i := f.to; i < to && (role == "" || role == "run") && i < f.to+6; i++ {
 		t := r.termAt(i)
 		switch {
 		case t == nil:
-		case t.has("time.stop") && r.places[i].clause == r.places[f.to-1].clause && role == "":
-			role, end = "wait", t.to
 		case t.has("time.wait") && role == "":
 			role, end = "wait", t.to
+		case t.has("time.run") && role == "" && r.places[i].clause == r.places[f.to-1].clause:
+			role, end = "run", t.to
+		case t.has("time.stop") && role == "" && r.places[i].clause == r.places[f.to-1].clause:
+			if role, end = "wait", t.to; then {
+				role, end = "run", f.to // "for 3 minutes, then stop"
+			}
+		case t.has("when.then"), t.has("join.and"):
+			then = true
 		}
 	}
 	prefix := r.levelPrefix(f.from)
 	switch {
 	case level && role != "":
-		r.say(prefix+role, f.text, at, end)
+		r.sayAt(prefix+role, f.text, at, end, f.from)
 	case level:
 		r.say(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
 	case role == "run" && r.warmSection(f.from, from, to):
-		r.say("warm.time", f.text, at, f.to)
+		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	}
 }
 
 // warmSection reports whether a running engine is meant to warm the oil for draining.
 func (r *readings) warmSection(at, from, to int) bool {
 	s := r.sections[r.places[at].section]
+	if _, foreign := r.headCircuit(at); foreign || r.foreignSentence(r.paragraph(at), to) {
+		return false
+	}
 	return r.about(from, to, "warm.drain") || r.about(from, to, "state.warm") || r.about(s.from, min(s.to, to+40), "warm.drain") || r.about(s.from, min(s.to, to+40), "part.drain")
 }
 

@@ -85,6 +85,11 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	}
 	switch {
 	case m != nil && m.loose == whole:
+		if m.part == "filter" && m.from < f.from {
+			if lid, _ := r.near(m.from, from, m.from, func(o *mention) bool { return o.part == "filter-cover" }); lid != nil {
+				return lid, false // "take off the filter's cover, the filter and the ring: 10 N·m"
+			}
+		}
 		return m, false
 	case m != nil:
 		if r.strayAt(m) {
