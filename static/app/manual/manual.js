@@ -117,7 +117,7 @@ class Pages {
     for (const page of pages) page.bytes ??= new Bytes(page.text);
     if (this.#saying) return this.#drawSaying(this.#saying);
     if (!pages.length || this.#adding) return this.#drawIntake();
-    return this.#drawFound();
+    return pages.some(({ answer }) => answer) ? this.#drawFound() : this.#drawWaiting();
   }
 
   #drawIntake() {
@@ -138,6 +138,10 @@ class Pages {
       </div>
     `;
   }
+
+  #drawWaiting = () =>
+    html`<h1 tabindex="-1">${t('manual.title')}</h1>
+      <p role="status">${t('manual.reading')}</p>`;
 
   #drawSaying(saying) {
     const back = () => {

@@ -127,12 +127,12 @@ export class Reading {
   /** How the bike keeps its oil, as far as the pages tell: {word, sure}. */
   get layoutRead() {
     const all = this.pages.flatMap(({ answer }) => answer?.ok?.layout ?? []);
-    return all.find(({ sure }) => sure) ?? all[0];
+    return all.find(({ sure }) => sure === 'yes') ?? all[0];
   }
 
   /** Whether the person has to say how the bike keeps its oil. */
   get asksLayout() {
-    return !this.known && !this.layout && !this.layoutRead?.sure;
+    return !this.known && !this.layout && this.layoutRead?.sure !== 'yes';
   }
 
   get name() {
