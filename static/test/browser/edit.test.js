@@ -6,6 +6,7 @@ import { goTo, stored } from './job-page.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { polling, untilState } from './page.js';
 import { choose, tap, tapText, untilSeen } from './person.js';
+import { edit } from './screens/cards.js';
 import { openAll } from './screens/on-screen.js';
 import { words } from './words.js';
 
@@ -191,4 +192,33 @@ test('a new card asks for five figures first; the rest is folded, and the plan s
     both.map((side) => side.getBoundingClientRect().toJSON()),
   );
   assert.ok(beside.left >= form.right, 'the plate stands beside the form');
+});
+
+test('what stands in the words of a manual shows them, until it is written otherwise', async (t) => {
+  const server = await startServer(t);
+  const page = await (await openBrowser(t)).newPage();
+  await page.setViewport({ width: 360, height: 740 });
+  await page.goto(server.url);
+  await untilState(page, 'ready');
+  await edit['editor: words of the manual'](page);
+  const quotes = () => page.$$eval('.quoted q', (all) => all.map((q) => q.textContent));
+  const [volume, device] = [
+    'Change: 3.6 L (3.8 US qt), with filter 3.8 L',
+    'push the dipstick home',
+  ];
+  assert.deepEqual((await quotes()).sort(), [volume, device].sort());
+  await write(page, '/circuits/0/oilOnly', '3.4 L');
+  await page.waitForFunction(
+    (words) => !document.body.innerText.includes(words),
+    { polling },
+    volume,
+  );
+  assert.deepEqual(await quotes(), [device], 'what was not touched keeps its words');
+  await write(page, '/circuits/0/oilOnly', '3.6 L');
+  await untilSeen(page, volume);
+
+  await goTo(page, '#/bike/quoted');
+  await untilSeen(page, words('plan.start'));
+  await openAll(page);
+  await untilSeen(page, words('standing.quote', { words: volume }));
 });

@@ -1,6 +1,6 @@
 // Cards that travel, and the editor of cards.
 import { ownCard, packOf, paste, tick } from '../cards-page.js';
-import { goTo } from '../job-page.js';
+import { goTo, plantIn } from '../job-page.js';
 import { field, tap, tapText, untilSeen } from '../person.js';
 import { sampleCard, words } from '../words.js';
 import { on, openAll } from './on-screen.js';
@@ -67,6 +67,27 @@ export const cards = {
   'cards from QR codes, a foreign one': codes('WIFI:T:WPA;S:garage;;', words('qr.not-ours')),
 };
 
+/** To the editor of a card of which some stands in the words of a manual. */
+async function quoted(page) {
+  const volume = { at: 'engine/oilOnly', says: '3.6 L' };
+  const device = { at: 'engine/level/device', says: 'stick-pushed' };
+  const quotes = [
+    {
+      words: 'Change: 3.6 L (3.8 US qt), with filter 3.8 L',
+      source: 'book',
+      page: '44',
+      of: [volume],
+    },
+    { words: 'push the dipstick home', source: 'book', page: '45', of: [device] },
+    { words: 'Change: 3.5 L', source: 'book', of: [{ ...volume, says: '3.5 L' }] }, // says so no more
+  ];
+  const card = { ...gappy, id: 'quoted', quotes };
+  const text = JSON.stringify(card);
+  await plantIn(page, 'cards', { key: 'quoted', card, text, changed: '2026-11-01' });
+  await goTo(page, '#/edit/quoted');
+  await page.waitForSelector('[name="/make"]');
+}
+
 export const edit = {
   'editor: a new card': async (page) => {
     await goTo(page, '#/edit');
@@ -107,6 +128,11 @@ export const edit = {
     }
     await (await page.waitForSelector('[name="/chart/0/to"]')).type('30 °C\n');
     await untilSeen(page, words('finding.chart-no-air', { grade: 'SAE 20W-50' }));
+  },
+  'editor: words of the manual': async (page) => {
+    await quoted(page);
+    await openAll(page);
+    await page.waitForSelector('.quoted');
   },
   'editor: no such card': (page) => goTo(page, '#/edit/none'),
 };
