@@ -64,7 +64,7 @@ func (p *page) flowOf() {
 		for i, t := range piece.tokens {
 			switch {
 			case i > 0:
-			case piece.joined:
+			case piece.joined && !piece.below:
 				t.gap = blank
 			default:
 				t.gap = wide // no word reaches over a line's end where nothing goes on

@@ -12,15 +12,16 @@ type piece struct {
 	joined  bool // it goes on with the sentence of the piece before it
 	heading bool
 	cells   bool // it has gaps: a row of a table
+	below   bool // it is the figure of the label in the line before it
 	model   int  // of which of several models its figures are, from 1; 0 of all
 }
 
 // layoutOf brings a page's lines into the order in which they are read: columns apart,
 // torn sentences together.
-func layoutOf(rows []row) []piece {
+func layoutOf(rows []row, d *dictionary) []piece {
 	var list []piece
 	for _, run := range columnsOf(rows) {
-		list = append(list, mended(run)...)
+		list = append(list, d.mended(run)...)
 	}
 	list = joinWords(list)
 	markHeadings(list)
@@ -200,7 +201,7 @@ func labels(tokens []token) bool {
 
 // mended joins the lines of sentences that go on, also where the lines of two columns
 // stand in turn.
-func mended(rows []row) []piece {
+func (d *dictionary) mended(rows []row) []piece {
 	var list []piece
 	width := 0
 	for i := range rows {
@@ -214,13 +215,16 @@ func mended(rows []row) []piece {
 			end++
 		}
 		block := rows[at:end]
-		if torn(block) {
-			list = append(list, inTurn(block)...)
+		if d.torn(block) {
+			list = append(list, d.inTurn(block)...)
 		} else {
 			for i, r := range block {
 				p := piece{tokens: r.tokens, blank: r.blank, cells: hasGap(r.tokens)}
 				if i > 0 {
-					p.joined = follows(block[i-1].tokens, r.tokens, width)
+					p.joined = d.follows(block[i-1].tokens, r.tokens, width)
+					if !p.joined && answers(block[i-1].tokens, r.tokens) {
+						p.joined, p.below = true, true
+					}
 				}
 				list = append(list, p)
 			}
@@ -231,44 +235,50 @@ func mended(rows []row) []piece {
 }
 
 // follows reports whether a line goes on with the sentence of the line before it.
-func follows(a, b []token, width int) bool {
+func (d *dictionary) follows(a, b []token, width int) bool {
 	switch {
 	case hyphened(a):
 		return true
 	case bullet(b) > 0:
 		return false
 	case hasGap(a) || hasGap(b):
-		return !hasGap(b) && small(b) && open(a) > 1
+		return !hasGap(b) && small(b) && d.open(a) > 1
 	case closed(a):
 		return false
 	case small(b):
-		return open(a) > 1 || !endsInFigure(a)
+		return d.open(a) > 1 || !endsInFigure(a)
 	}
-	return open(a) > 1 || a[len(a)-1].end*10 >= width*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
+	return d.open(a) > 1 || a[len(a)-1].end*10 >= width*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
 }
 
 // endsInFigure reports whether a line ends as a row of a list does: with a figure.
 func endsInFigure(tokens []token) bool {
-	seen := false
-	for i := len(tokens) - 1; i >= 0 && i > len(tokens)-5; i-- {
+	last := len(tokens) - 1
+	if tokens[last].text == ")" { // its twins
+		for last > 0 && tokens[last].text != "(" {
+			last--
+		}
+		last--
+	}
+	for i := last; i >= 0 && i > last-5; i-- {
 		if tokens[i].kind == number {
-			seen = i < len(tokens)-1
-			break
+			_, n := unitAt(tokens, i+1)
+			return n > 0 && i+n >= last
 		}
 	}
-	return seen
+	return false
 }
 
 // open says how much a line that ends no sentence waits for what goes on: 0 not at all,
 // 3 by a word that cannot be its last.
-func open(tokens []token) int {
+func (d *dictionary) open(tokens []token) int {
 	last := &tokens[len(tokens)-1]
 	switch {
 	case closed(tokens):
 		return 0
 	case hyphened(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
 		return 3
-	case last.kind == word && isFunction(last.fold):
+	case last.kind == word && d.function[last.fold]:
 		return 3
 	case last.kind == number && len(tokens) > 2 && !hasGap(tokens):
 		return 2
@@ -294,13 +304,13 @@ func capitals(tokens []token) bool {
 
 // torn reports whether the lines of a block are those of two columns in turn: one begins
 // within a sentence though the one before it has ended, and another waits.
-func torn(block []row) bool {
+func (d *dictionary) torn(block []row) bool {
 	for i := 2; i < len(block); i++ {
-		if !small(block[i].tokens) || open(block[i-1].tokens) > 0 || bullet(block[i].tokens) > 0 {
+		if !small(block[i].tokens) || d.open(block[i-1].tokens) > 0 || bullet(block[i].tokens) > 0 || !prose(block[i].tokens) {
 			continue
 		}
 		for k := i - 2; k >= 0 && k >= i-mostBack; k-- {
-			if open(block[k].tokens) > 0 && !small(block[k+1].tokens) {
+			if d.open(block[k].tokens) > 0 && !small(block[k+1].tokens) && prose(block[k].tokens) {
 				return true
 			}
 		}
@@ -308,42 +318,130 @@ func torn(block []row) bool {
 	return false
 }
 
+// prose reports whether a line is long enough to be of a text.
+func prose(tokens []token) bool {
+	return len(tokens) >= 4 && tokens[len(tokens)-1].end-tokens[0].col >= 20
+}
+
 // mostBack is how many lines may stand between two of one sentence.
 const mostBack = 4
 
-// inTurn brings the lines of two columns that stand in turn into two orders: a line that
-// begins within a sentence goes on with the one that waits most, of equals with the
-// older.
-func inTurn(block []row) []piece {
-	next := make([]int, len(block)) // the line that goes on, 0 for none
-	headed := make([]bool, len(block))
+// How much it speaks against a line's going on behind another of its column.
+const (
+	fits      = 0  // a sentence goes on, or ended and another begins
+	unusual   = 2  // a sentence that may have ended goes on with a large letter or a figure
+	odd       = 4  // one that waits goes on with a large letter
+	wrongly   = 12 // a small letter behind an end
+	sameAgain = 3  // two lines of one column, one right behind the other
+)
+
+// against says how much speaks against a line's going on behind another.
+func (d *dictionary) against(a, b []token) int {
+	waits := d.open(a)
+	switch {
+	case hyphened(a) && small(b):
+		return fits
+	case small(b) && waits == 0:
+		return wrongly
+	case small(b):
+		return fits
+	case waits == 3 && (b[0].kind == number || namesGrade(b[:1])):
+		return fits
+	case waits == 3:
+		return odd
+	case waits > 0:
+		return unusual
+	}
+	return fits
+}
+
+// turn is a way to deal lines out to two columns, up to one of them.
+type turn struct {
+	cost  int
+	other int  // the last line of the other column, -1 for none
+	back  int  // which turn of the line before it comes from
+	same  bool // this line is of the column of the one before it
+}
+
+// inTurn deals the lines of two columns that stand in turn out to their columns: in the
+// way against which the least speaks.
+func (d *dictionary) inTurn(block []row) []piece {
+	turns := make([][]turn, len(block))
+	turns[0] = []turn{{other: -1}}
 	for i := 1; i < len(block); i++ {
-		if !small(block[i].tokens) {
-			continue
-		}
-		best, at := 0, -1
-		for k := max(0, i-mostBack); k < i; k++ {
-			if n := open(block[k].tokens); next[k] == 0 && n > best {
-				best, at = n, k
+		b := block[i].tokens
+		behind := d.against(block[i-1].tokens, b) + sameAgain
+		best := turn{cost: 1 << 30}
+		for n, t := range turns[i-1] {
+			if t.other < 0 || i-t.other <= mostBack {
+				turns[i] = append(turns[i], turn{t.cost + behind, t.other, n, true})
+			}
+			cost := t.cost
+			switch {
+			case t.other >= 0:
+				cost += d.against(block[t.other].tokens, b)
+			case small(b):
+				cost += wrongly
+			}
+			if cost < best.cost {
+				best = turn{cost, i - 1, n, false}
 			}
 		}
-		if at >= 0 {
-			next[at], headed[i] = i, true
+		turns[i] = append(turns[i], best)
+	}
+	last := len(block) - 1
+	at := 0
+	for n := range turns[last] {
+		if turns[last][n].cost < turns[last][at].cost {
+			at = n
 		}
 	}
-	var list []piece
-	for i := range block {
-		if headed[i] {
-			continue
+	column := make([]int, len(block)) // 1 where it is not that of the last line
+	for i := last; i > 0; i-- {
+		t := turns[i][at]
+		if column[i-1] = column[i]; !t.same {
+			column[i-1] = 1 - column[i]
 		}
-		for n := i; ; n = next[n] {
-			list = append(list, piece{tokens: block[n].tokens, blank: block[n].blank, joined: n != i, cells: hasGap(block[n].tokens)})
-			if next[n] == 0 {
-				break
+		at = t.back
+	}
+	var list []piece
+	for _, c := range [...]int{column[0], 1 - column[0]} {
+		var before []token
+		width := 0
+		for i := range block {
+			if column[i] == c {
+				width = max(width, block[i].tokens[len(block[i].tokens)-1].end)
 			}
+		}
+		for i := range block {
+			if column[i] != c {
+				continue
+			}
+			p := piece{tokens: block[i].tokens, blank: before == nil, cells: hasGap(block[i].tokens)}
+			p.joined = before != nil && (d.follows(before, p.tokens, width) || small(p.tokens) && d.open(before) > 0)
+			list = append(list, p)
+			before = p.tokens
 		}
 	}
 	return list
+}
+
+// answers reports whether a line is a figure for the label that the line before it is, as
+// where a table's cells stand below each other.
+func answers(label, figure []token) bool {
+	if len(label) > 8 || len(figure) > 24 || closed(label) || hasGap(label) || hasGap(figure) || label[0].kind != word {
+		return false
+	}
+	for i := range label {
+		if label[i].kind == number {
+			return false
+		}
+	}
+	if figure[0].kind != number {
+		return false
+	}
+	_, n := unitAt(figure, 1)
+	return n > 0 && (len(figure) == 1+n || figure[1+n].kind == sign)
 }
 
 // bullet gives how many tokens the mark of a list's item takes that begins a line.
@@ -396,7 +494,7 @@ func markHeadings(list []piece) {
 		if words == 0 || words > 7 || last == "." || last == "," {
 			continue
 		}
-		if hasUnit(p.tokens) {
+		if hasUnit(p.tokens) || namesGrade(p.tokens) {
 			continue
 		}
 		p.heading = capitals(p.tokens) || last == ":" || (p.blank || i == 0) && bullet(p.tokens) == 0 && !list[i+1].blank
@@ -424,17 +522,15 @@ func hasUnit(tokens []token) bool {
 	return false
 }
 
-func pageLike(tokens []token) bool { return len(tokens) <= 3 }
-
-// isFunction reports whether a word is one of those that hold sentences together, in any
-// language.
-func isFunction(w string) bool {
-	for _, l := range allLanguages() {
-		for _, f := range l.function {
-			if f == w {
-				return true
-			}
+// namesGrade reports whether a line names a grade, a mark or a category.
+func namesGrade(tokens []token) bool {
+	for i := range tokens {
+		switch tokens[i].fold {
+		case "sae", "api", "jaso":
+			return true
 		}
 	}
 	return false
 }
+
+func pageLike(tokens []token) bool { return len(tokens) <= 3 }

@@ -32,7 +32,7 @@ func Read(text string, tag string) Page {
 	p := &page{text: text, words: languageOf(text, tag).dictionary()}
 	rows := rowsOf(text)
 	p.spoilt = repair(rows, p.words)
-	p.pieces = layoutOf(rows)
+	p.pieces = layoutOf(rows, p.words)
 	if len(p.pieces) == 0 {
 		return Page{Language: p.words.language}
 	}

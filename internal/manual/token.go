@@ -117,7 +117,7 @@ func leader(line []letter) int {
 	for n < len(line) && (line[n].r == r || line[n].r == ' ') {
 		if line[n].r == r {
 			count++
-		} else if n > 0 && line[n-1].r == ' ' {
+		} else if n > 2 && line[n-1].r == ' ' && line[n-2].r == ' ' && line[n-3].r == ' ' {
 			break
 		}
 		n++

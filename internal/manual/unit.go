@@ -33,7 +33,7 @@ func unitAt(tokens []token, at int) (id string, length int) {
 				continue
 			}
 		}
-		if unit := unitOf(text); unit != "" {
+		if unit := unitOf(text); unit != "" && !(n == 0 && len(t.text) == 1 && strings.Contains("SHDM", t.text)) {
 			id, length = unit, n+1
 		}
 	}
