@@ -41,14 +41,22 @@ type page struct {
 // shortWords may stand before a full stop that ends no sentence. Common practice.
 const shortWords = "|approx|incl|excl|no|fig|max|min|imp|oz|fl|ca|bzw|ex|env|art|nr|abb|pag|par|p|u|z|b|s|a|o|d|qt|pt|gal|resp|inkl|exkl|ggf|evtl|circa|cap|"
 
+// mostSentence is after how many tokens a sentence ends at a line's end in any case.
+const mostSentence = 240
+
 // flowOf lays a page's pieces in a row and parts them in sentences and clauses.
 func (p *page) flowOf() {
-	item, sentence, clause, paragraph := 0, 0, 0, 0
+	item, sentence, clause, paragraph, begun := 0, 0, 0, 0, 0
 	p.sections = []section{{}}
 	for n := range p.pieces {
 		piece := &p.pieces[n]
 		if !piece.joined {
 			item, sentence, clause = item+1, sentence+1, clause+1
+			begun = len(p.places)
+		}
+		if len(p.places)-begun > mostSentence { // none is so long
+			sentence, clause = sentence+1, clause+1
+			begun = len(p.places)
 		}
 		if piece.blank || piece.heading || n > 0 && p.pieces[n-1].heading {
 			paragraph++
@@ -73,10 +81,10 @@ func (p *page) flowOf() {
 			switch next := nextOf(piece.tokens, p.pieces, n, i); {
 			case i < mark:
 			case next != nil && next.gap == wide && i+1 < len(piece.tokens) && labelled(piece.tokens, i+1):
-				sentence, clause = sentence+1, clause+1
+				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case t.kind != sign:
 			case t.text == "." && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!", t.text == "?":
-				sentence, clause = sentence+1, clause+1
+				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case strings.Contains(",;:|•", t.text), t.text == "-" && t.gap != glued && next != nil && next.gap != glued:
 				clause++
 			}

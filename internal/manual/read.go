@@ -29,8 +29,8 @@ type Page struct {
 
 // Read reads a page's text. It takes time in proportion to its length.
 func Read(text string, tag string) Page {
-	p := &page{text: text, words: languageOf(text, tag).dictionary()}
 	rows := rowsOf(text)
+	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
 	p.spoilt = repair(rows, p.words)
 	p.pieces = layoutOf(rows, p.words)
 	if len(p.pieces) == 0 {
@@ -62,7 +62,7 @@ func Read(text string, tag string) Page {
 
 // languageOf tells the language of a text by its small words, and where there are few, as
 // in a table, by the terms of the trade that stand in it.
-func languageOf(text, tag string) *language {
+func languageOf(rows []row, tag string) *language {
 	all := allLanguages()
 	seen := map[string][]int{}
 	for i, l := range all {
@@ -75,7 +75,7 @@ func languageOf(text, tag string) *language {
 	}
 	counts := make([]int, len(all))
 	var tokens []token
-	for _, r := range rowsOf(text) {
+	for _, r := range rows {
 		for _, t := range r.tokens {
 			for _, i := range seen[t.fold] {
 				counts[i]++

@@ -234,25 +234,37 @@ func figures(text string) (number string, changed, kept int) {
 // repairFigures puts together numbers whose digits were taken for letters or were parted
 // by blanks; on a page that is known to be spoilt also those that may be something else.
 func repairFigures(tokens []token, d *dictionary, spoilt bool) []token {
-	var list []token
-	for at := 0; at < len(tokens); {
+	return rewritten(tokens, func(at int) ([]token, int) {
 		if n := parted(tokens, at, d); n > 0 {
-			list = append(list, joinedToken(tokens[at:at+n], number, ""))
-			at += n
-			continue
+			return []token{joinedToken(tokens[at:at+n], number, "")}, at + n
+		}
+		if tokens[at].kind == sign {
+			return nil, at + 1
 		}
 		end := glueOf(tokens, at)
-		if tokens[at].kind == sign {
-			list = append(list, tokens[at])
-			at++
-			continue
+		return spoiltFigure(tokens, at, end, d, spoilt), end
+	})
+}
+
+// rewritten gives a line with other tokens where made gives some; it says where what it
+// looked at ends.
+func rewritten(tokens []token, made func(at int) ([]token, int)) []token {
+	var list []token
+	for at := 0; at < len(tokens); {
+		others, next := made(at)
+		switch {
+		case others != nil:
+			if list == nil {
+				list = append(make([]token, 0, len(tokens)), tokens[:at]...)
+			}
+			list = append(list, others...)
+		case list != nil:
+			list = append(list, tokens[at:next]...)
 		}
-		if made := spoiltFigure(tokens, at, end, d, spoilt); made != nil {
-			list = append(list, made...)
-		} else {
-			list = append(list, tokens[at:end]...)
-		}
-		at = end
+		at = next
+	}
+	if list == nil {
+		return tokens
 	}
 	return list
 }
@@ -263,8 +275,11 @@ func parted(tokens []token, at int, d *dictionary) int {
 	if tokens[at].kind == sign || at+2 >= len(tokens) || at > 0 && tokens[at].gap == glued && tokens[at-1].kind != sign {
 		return 0
 	}
-	whole, _, _ := figures(tokens[at].text)
 	point, behind := &tokens[at+1], &tokens[at+2]
+	if point.kind != sign {
+		return 0
+	}
+	whole, _, _ := figures(tokens[at].text)
 	if whole == "" || strings.ContainsAny(whole, ".,") || point.text != "." && point.text != "," || behind.kind == sign || point.gap == wide || behind.gap == wide {
 		return 0
 	}
@@ -290,6 +305,9 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 		return nil
 	}
 	first := text[0] >= '0' && text[0] <= '9'
+	if !first && digits[text[0]] == 0 || at+1 == end && tokens[at].kind == number {
+		return nil
+	}
 	beside := end < len(tokens) && tokens[end].gap != wide && d.unitAt(tokens, end)
 	if at > 0 && spoilt && len(text) == 1 && tokens[at-1].kind == number && tokens[at].gap == blank && !beside && strings.Contains("I1|", text) && strings.ContainsAny(tokens[at-1].text, ".,") {
 		return []token{joinedToken(tokens[at:end], word, "l")} // a litre
@@ -402,55 +420,52 @@ func part(tokens []token, from, to int, k kind, text string) token {
 
 // repairMixed puts words right that have digits in them: "fi1ter", "JAS0".
 func repairMixed(tokens []token, d *dictionary) []token {
-	var list []token
-	for at := 0; at < len(tokens); {
-		end := glueOf(tokens, at)
+	return rewritten(tokens, func(at int) ([]token, int) {
 		if tokens[at].kind == sign {
-			end = at + 1
+			return nil, at + 1
 		}
-		run := tokens[at:end]
-		text := textOf(run)
+		end := glueOf(tokens, at)
+		if end == at+1 {
+			return nil, end
+		}
+		text := textOf(tokens[at:end])
 		letters, figs := 0, 0
 		for i := 0; i < len(text); i++ {
 			switch c := text[i]; {
 			case c >= '0' && c <= '9', c == '!', c == '|':
 				figs++
-			case c != '.' && c != ',':
+			case c == '.' || c == ',':
+				return nil, end
+			default:
 				letters++
 			}
 		}
-		if len(run) > 1 && figs > 0 && letters >= figs && strings.IndexAny(text, ".,") < 0 && len(text) < mostWord {
-			if w := d.likeWord(fold(text), 3); w != "" && w != fold(text) {
-				t := joinedToken(run, word, text)
-				t.fold = w
-				list = append(list, t)
-				at = end
-				continue
-			}
+		if figs == 0 || letters < figs || len(text) >= mostWord {
+			return nil, end
 		}
-		list = append(list, run...)
-		at = end
-	}
-	return list
+		w := d.likeWord(fold(text), 3)
+		if w == "" || w == fold(text) {
+			return nil, end
+		}
+		t := joinedToken(tokens[at:end], word, text)
+		t.fold = w
+		return []token{t}, end
+	})
 }
 
 // repairNames puts words in capitals right that have small letters or digits in them:
 // "lBARUNE", "KESTR0W", "OSSOLAR!".
 func repairNames(tokens []token) []token {
-	var list []token
-	for at := 0; at < len(tokens); {
-		end := glueOf(tokens, at)
+	return rewritten(tokens, func(at int) ([]token, int) {
 		if tokens[at].kind == sign {
-			end = at + 1
+			return nil, at + 1
 		}
+		end := glueOf(tokens, at)
 		if name := inCapitals(textOf(tokens[at:end])); name != "" {
-			list = append(list, joinedToken(tokens[at:end], word, name))
-		} else {
-			list = append(list, tokens[at:end]...)
+			return []token{joinedToken(tokens[at:end], word, name)}, end
 		}
-		at = end
-	}
-	return list
+		return nil, end
+	})
 }
 
 // inCapitals gives a word in capitals without the digits and the small letters that stand

@@ -11,7 +11,7 @@ import (
 // right stand in brackets, as they are compared.
 func repairedText(text, language string) (shown string, repaired int) {
 	rows := rowsOf(text)
-	repair(rows, languageOf(text, language).dictionary())
+	repair(rows, languageOf(rows, language).dictionary())
 	var parts []string
 	for _, r := range rows {
 		for _, t := range r.tokens {

@@ -47,13 +47,34 @@ func rowsOf(text string) []row {
 			end++
 		}
 		tokens := tokensOf(list[at:end])
-		if len(tokens) > 0 {
-			rows = append(rows, row{tokens, empty, n})
+		empty = empty || len(tokens) == 0
+		for len(tokens) > 0 {
+			cut := cutOf(tokens)
+			rows = append(rows, row{tokens[:cut:cut], empty, n})
+			tokens, empty = tokens[cut:], false
 		}
-		empty = len(tokens) == 0
 		at = end + 1
 	}
 	return rows
+}
+
+// mostRow is the most tokens of a line that are read together: what is longer is a text
+// without line ends. Everything that looks around within a line or a sentence takes no
+// more time for it.
+const mostRow = 120
+
+// cutOf gives how many tokens of a line are read as one: to the last full stop, where it
+// is long.
+func cutOf(tokens []token) int {
+	if len(tokens) <= mostRow {
+		return len(tokens)
+	}
+	for i := mostRow - 1; i > mostRow/3; i-- {
+		if tokens[i].text == "." && tokens[i].kind == sign && tokens[i+1].gap != glued {
+			return i + 1
+		}
+	}
+	return mostRow
 }
 
 // tokensOf takes a line apart.

@@ -1,6 +1,8 @@
 package manual
 
 import (
+	"slices"
+
 	"strings"
 
 	"tidysump/internal/finding"
@@ -106,7 +108,7 @@ func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
 			return
 		}
 		circuit, foreign, named := r.circuitAt(f.from)
-		if foreign || !named && !r.oilIn(0, len(r.places)) {
+		if foreign || !named && !r.hasOil() {
 			v.what = ""
 			return
 		}
@@ -138,6 +140,14 @@ func (r *readings) of(v *volume, m *mention) {
 	if m.from < v.from && r.places[m.from].sentence == r.places[v.from].sentence {
 		v.from = m.from
 	}
+}
+
+// hasOil reports whether oil is spoken of anywhere on the page.
+func (r *readings) hasOil() bool {
+	return slices.ContainsFunc(r.terms, func(t term) bool {
+		_, is := t.begin("oil.")
+		return is
+	})
 }
 
 // oilIn reports whether oil is spoken of between two tokens.
