@@ -141,6 +141,11 @@ func (r *readings) sealed(t *term, kind string) {
 	f := &fact{kind: "seal", from: t.from, to: t.to}
 	from, to := r.sentenceOf(t.from)
 	first := r.mentionFrom(t.from)
+	for n := first; n < len(r.mentions) && n < first+2 && r.linked(t.to, r.mentions[n].from); n++ { // "the ring of the cover"
+		if r.mentions[n].from >= t.to && r.sealOn(&r.mentions[n], f, kind) {
+			return
+		}
+	}
 	for n := first - 1; n >= 0 && r.mentions[n].from >= from; n-- {
 		if r.sealOn(&r.mentions[n], f, kind) {
 			return
@@ -258,4 +263,20 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 // fastens reports whether a word for screws behind a count is near its part.
 func (r *readings) fastens(at int, m *mention) bool {
 	return abs(at-m.from) <= 8 || abs(at-m.to) <= 4
+}
+
+// linked reports whether nothing but small words stands between two things, and one such
+// at least: "of the".
+func (r *readings) linked(from, to int) bool {
+	if to <= from || to-from > 3 {
+		return false
+	}
+	for i := from; i < to; i++ {
+		t := &r.places[i]
+		if t.kind == sign && t.text != "'" || t.kind == number || t.gap == wide || r.senseAt(i, "join.and") || r.senseAt(i, "join.or") || r.senseAt(i, "with") ||
+			t.kind == word && !r.words.function[t.fold] && len(t.fold) > 3 {
+			return false
+		}
+	}
+	return true
 }

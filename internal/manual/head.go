@@ -119,6 +119,9 @@ func (p *page) bareAt(h *head, i int) (next int) {
 		return i + 1
 	}
 	before := &p.places[i-1]
+	if before.fold == "x" || before.text == "×" { // how many there are
+		return i + 1
+	}
 	if before.piece != t.piece || before.kind == sign && before.text != ":" && before.text != ")" && before.text != "-" && t.gap != wide {
 		return i + 1
 	}

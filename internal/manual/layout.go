@@ -476,6 +476,10 @@ func joinWords(list []piece) []piece {
 	return slices.DeleteFunc(list, func(p piece) bool { return len(p.tokens) == 0 })
 }
 
+// mostHeading is how many words a heading has at most that stands in a paragraph of its
+// own.
+const mostHeading = 5
+
 // markHeadings marks the lines that say what stands below them.
 func markHeadings(list []piece) {
 	for i := range list {
@@ -497,7 +501,7 @@ func markHeadings(list []piece) {
 		if hasUnit(p.tokens) || namesGrade(p.tokens) {
 			continue
 		}
-		p.heading = capitals(p.tokens) || last == ":" || (p.blank || i == 0) && bullet(p.tokens) == 0 && !list[i+1].blank
+		p.heading = capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
 }
 

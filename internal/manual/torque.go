@@ -49,7 +49,25 @@ func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 		to = m.to
 	}
 	f.used = true
-	r.sayAt(what, f.text, from, to, f.from, doubts...)
+	r.sayAt(what, f.text, from, r.clauseRest(to), f.from, doubts...)
+}
+
+// mostRest is how many tokens of a clause are quoted behind a figure.
+const mostRest = 5
+
+// clauseRest gives the end of a clause that goes on for a few words behind a figure: they
+// are quoted with it.
+func (r *readings) clauseRest(to int) int {
+	for i := to; i < len(r.places) && i <= to+mostRest; i++ {
+		t := &r.places[i]
+		if t.clause != r.places[to-1].clause || t.piece != r.places[to-1].piece || t.gap == wide || t.kind == sign && t.text != "'" && t.text != "-" {
+			return i
+		}
+		if t.taken || t.kind == number {
+			break
+		}
+	}
+	return to
 }
 
 // end is where a fact ends with its twins.

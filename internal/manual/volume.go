@@ -190,8 +190,8 @@ func (r *readings) belongs(t *term, role string, f *fact, begin, next, from, to 
 	if before && begin == from { // nothing else on that side
 		return true
 	}
-	if role == "amount.capacity" { // it stands before its figure
-		return before
+	if role == "amount.capacity" { // it stands before its figure, or as the verb right behind it
+		return before || r.apart(f.end(), t.from) == 0 && (next == to || r.apart(t.to, next) > 0)
 	}
 	if !before && next == to {
 		return true // no figure behind it
