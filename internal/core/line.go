@@ -2,6 +2,7 @@ package core
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"tidysump/internal/finding"
@@ -14,6 +15,9 @@ func readLine(i *line.Ask, read []finding.Finding) (*line.Reading, []finding.Fin
 	read = slices.DeleteFunc(read, func(f finding.Finding) bool { return strings.HasPrefix(f.Where, "/kept/") })
 	if finding.Refused(read) {
 		return nil, read
+	}
+	if len(i.Text) > line.MostText {
+		return nil, finding.Refusal("text-too-long", "/text", "most", strconv.Itoa(line.MostText))
 	}
 	system, list := systemOf(i.System)
 	if list != nil {

@@ -1,6 +1,7 @@
 package line
 
 import (
+	"math"
 	"strings"
 
 	"tidysump/internal/bolt"
@@ -193,15 +194,38 @@ func (s *speech) fits(f *figure, d *calc.Asked, called bool) bool {
 	case calc.Yes, calc.List, calc.Taps:
 		return false
 	}
+	low, _ := s.measure(f, d, called)
+	return !math.IsNaN(low)
+}
+
+// measured is a figure that is read as one of a kind, of which the bounds are known: what
+// may be read in two ways is settled by these.
+type measured struct {
+	first     int // the figure's token
+	kind      quantity.Kind
+	low, high float64
+	called    bool
+}
+
+// measure reads a figure for a field: its ends in the base unit, NaN for what it is no
+// figure of.
+func (s *speech) measure(f *figure, d *calc.Asked, called bool) (low, high float64) {
+	key := measured{f.first, d.Kind, d.Low, d.High, called}
+	if known, ok := s.measures[key]; ok {
+		return known[0], known[1]
+	}
 	q := quantity.Ask{Kind: d.Kind, System: s.system, Low: d.Low, High: d.High}
 	if called && f.bare && (!f.fraction() || d.Kind == quantity.Share) { // of what else it is a part nobody knows
 		q.Unit = quantity.Usual(d.Kind, s.system)
 	}
-	if f.says != calc.Amount && q.Unit == "" {
-		return false
+	low, high = math.NaN(), math.NaN()
+	if f.says == calc.Amount || q.Unit != "" {
+		if a, b, _, notes := q.ReadRange(f.text); clean(notes) {
+			low, high = a.Base, b.Base
+		}
 	}
-	_, _, _, notes := q.ReadRange(f.text)
-	return clean(notes)
+	s.measures[key] = [2]float64{low, high}
+	return low, high
 }
 
 // fraction reports whether a figure is a part of a whole.
@@ -212,9 +236,39 @@ func (s *speech) believable(f *figure, d *calc.Asked) bool {
 	if d.Kind == calc.Text || d.Kind == calc.Choice || d.High == 0 {
 		return true
 	}
-	q := quantity.Ask{Kind: d.Kind, Unit: quantity.Usual(d.Kind, s.system), System: s.system, Low: d.Low, High: d.High}
+	low, high := s.measure(f, d, true)
+	return quantity.AtLeast(low, d.Low) && quantity.AtMost(high, d.High)
+}
+
+// written gives a figure as it is filled into a field: as the program writes it, where
+// that says the same.
+func (s *speech) written(f *figure, d *calc.Asked) string {
+	switch f.says {
+	case calc.Grade:
+		var names []string
+		for _, g := range oil.ReadLabel(f.text).Grades {
+			names = append(names, g.String())
+		}
+		return strings.Join(names, ", ")
+	case calc.Thread:
+		return strings.Replace(f.text, "m", "M", 1)
+	case calc.Mark, calc.Service:
+		return f.text
+	}
+	q := quantity.Ask{System: s.system}
+	if d.Kind != calc.Text {
+		q.Kind, q.Unit = d.Kind, quantity.Usual(d.Kind, s.system)
+	}
 	low, high, _, notes := q.ReadRange(f.text)
-	return clean(notes) && quantity.AtLeast(low.Base, d.Low) && quantity.AtMost(high.Base, d.High)
+	unit, known := quantity.Find(high.Unit)
+	if !clean(notes) || !known {
+		return f.text
+	}
+	text := quantity.Range(low, high, unit)
+	if a, b, _, notes := q.ReadRange(text); clean(notes) && quantity.Near(a.Base, low.Base) && quantity.Near(b.Base, high.Base) {
+		return text
+	}
+	return f.text
 }
 
 func sameWord(a, b string) bool {

@@ -61,7 +61,7 @@ func (f *fitted) put(list []Put) {
 		if n >= 0 && at >= 0 && f.free[at] {
 			text := p.Text
 			if text == "" {
-				text = f.figures[at].text
+				text = f.written(&f.figures[at], f.slots[n].Asked)
 			}
 			f.fill(n, at, text)
 		}
@@ -186,7 +186,7 @@ func (f *fitted) quote(first, last int) place.Span {
 // place gives where a text goes. A field of a list that its last row has already begins a
 // new row.
 func (f *fitted) place(n int, text, word string) Goal {
-	p := Goal{List: f.slots[n].list, Field: f.slots[n].Name, Text: text, Word: word}
+	p := Goal{List: f.slots[n].list, Field: f.slots[n].Name, Text: text, Word: word, ticked: f.slots[n].Kind == calc.Yes}
 	if p.List == "" {
 		return p
 	}
@@ -349,7 +349,7 @@ func (f *fitted) goes(n, g int) {
 		f.fill(then, g, high)
 		return
 	}
-	f.fill(n, g, f.figures[g].text)
+	f.fill(n, g, f.written(&f.figures[g], d.Asked))
 }
 
 func (f *fitted) slotOf(list, name string) int {
@@ -378,6 +378,9 @@ func (f *fitted) candidates(g int) []int {
 			rest = append(rest, n)
 		}
 	}
+	if len(pool) > 1 && f.called[g] != nil {
+		pool = f.rowOrNot(pool)
+	}
 	if figure.ranged { // of two fields that take its ends the first says it
 		for _, n := range slices.Clone(pool) {
 			if then := f.slotOf(f.slots[n].list, f.slots[n].Then); then >= 0 && !f.slots[n].Ranged {
@@ -397,6 +400,24 @@ func (f *fitted) candidates(g int) []int {
 		return rest
 	}
 	return wild
+}
+
+// rowOrNot takes, of a field that a calculation has by itself and in the rows of a list,
+// that of the rows where the line has a row of the list, else the other.
+func (f *fitted) rowOrNot(pool []int) []int {
+	return slices.DeleteFunc(slices.Clone(pool), func(n int) bool {
+		twin := slices.ContainsFunc(pool, func(k int) bool {
+			return k != n && f.slots[k].Name == f.slots[n].Name
+		})
+		list := f.slots[n].list
+		for k := range f.slots {
+			if list == "" && f.slots[k].Name == f.slots[n].Name {
+				list = f.slots[k].list
+			}
+		}
+		row := slices.ContainsFunc(f.pieces, func(p Piece) bool { return p.List == list && p.Field != "" })
+		return twin && row == (f.slots[n].list == "")
+	})
 }
 
 // neighbours fills in a figure that stands beside the one it belongs to: "97 mm²/s at 40
@@ -530,7 +551,7 @@ func (f *fitted) texts(g, n int) []string {
 	case len(f.forces(g, n)) > 0:
 		return f.forces(g, n)
 	default:
-		return []string{figure.text}
+		return []string{f.written(figure, f.slots[n].Asked)}
 	}
 }
 

@@ -7,6 +7,8 @@
 package line
 
 import (
+	"slices"
+
 	"tidysump/internal/calc"
 	"tidysump/internal/finding"
 	"tidysump/internal/manual"
@@ -24,6 +26,9 @@ type Ask struct {
 	Put      []Put      // what the person said of figures that were asked for
 	Kept     *calc.Form // the wrenches and bottles that the person has
 }
+
+// MostText is the most bytes of a line: more than anybody says in one.
+const MostText = 2000
 
 // Put says into which field a figure goes: the one that is quoted.
 type Put struct {
@@ -74,11 +79,12 @@ type Piece struct {
 // Goal is a field, with what goes into it. Row counts the rows of the list that it
 // stands in.
 type Goal struct {
-	List  string
-	Row   int
-	Field string
-	Text  string // as it is filled in
-	Word  string // word id of what was chosen
+	List   string
+	Row    int
+	Field  string
+	Text   string // as it is filled in
+	Word   string // word id of what was chosen
+	ticked bool   // a field of yes or no
 }
 
 // Members names the members of a reading.
@@ -125,7 +131,7 @@ type list struct {
 func (g *Given) Members(m *wire.Members) {
 	for n := range g.fields {
 		p := &g.fields[n]
-		if p.Text == yes {
+		if p.ticked {
 			on := true
 			m.Bool(p.Field, &on)
 		} else {
@@ -138,13 +144,16 @@ func (g *Given) Members(m *wire.Members) {
 }
 
 // yes stands in a field of yes or no.
-const yes = "@bench.yes"
+const yes = "yes"
 
 // Read reads a line.
 func Read(ask *Ask) *Reading {
 	var best *fitted
 	var all []*fitted
 	for _, language := range languages(ask.Language) {
+		if best != nil && !knowsMore(language, best) {
+			continue
+		}
 		list := readIn(ask, language)
 		if len(list) > 0 && (best == nil || list[0].score > best.score) {
 			best, all = list[0], list
@@ -159,13 +168,25 @@ func Read(ask *Ask) *Reading {
 	return reading(ask, all)
 }
 
+// knowsMore reports whether a language has a word for something that was not understood in
+// the best one so far.
+func knowsMore(language string, best *fitted) bool {
+	tokens, heard := manual.EarOf(language).Hear(best.text)
+	for _, q := range best.unread() {
+		for i := range heard {
+			if h := &heard[i]; tokens[h.First].From < q.To && tokens[h.Last-1].To > q.From {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // languages lists those that are known, the likeliest first.
 func languages(likely string) []string {
-	list := []string{likely}
-	for _, l := range manual.Languages() {
-		if l != likely {
-			list = append(list, l)
-		}
+	list := manual.Languages()
+	if n := slices.Index(list, likely); n > 0 {
+		list = slices.Insert(slices.Delete(list, n, n+1), 0, likely)
 	}
 	return list
 }

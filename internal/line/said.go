@@ -19,6 +19,7 @@ type speech struct {
 	figures  []figure
 	filler   []bool // by token: a short word that says nothing by itself
 	clause   []int  // by token: which clause it stands in
+	measures map[measured][2]float64
 }
 
 // atom is a piece of a figure: a token, a number that was said in words, or a unit's word.
@@ -32,7 +33,7 @@ type atom struct {
 
 // said takes a line apart.
 func said(text, language string, system quantity.System) *speech {
-	s := &speech{text: text, language: language, system: system, ear: manual.EarOf(language)}
+	s := &speech{text: text, language: language, system: system, ear: manual.EarOf(language), measures: map[measured][2]float64{}}
 	s.tokens, s.terms = s.ear.Hear(text)
 	s.filler, s.clause = make([]bool, len(s.tokens)), make([]int, len(s.tokens))
 	for i := range s.terms {

@@ -8,7 +8,14 @@ import { rings } from './rings.js';
 import { pours } from './pours.js';
 import { own } from '../site/own.js';
 
-/** What a calculation came to; `poured` is told the shelf that stays when what it says to pour was poured. */
+/**
+ * What a calculation came to; `poured` is told the shelf that stays when what it says to
+ * pour was poured.
+ *
+ * @param {string} op
+ * @param {any} answer
+ * @param {(shelf: any) => void} [poured]
+ */
 export function drawAnswer(op, answer, poured) {
   const { verdict, warmth, texts, notes = [] } = answer;
   const loud = notes.filter((n) => n.grade === 'doubt');

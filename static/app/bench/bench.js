@@ -5,6 +5,7 @@ import { withAddress } from '../ui/address-with.js';
 import { settings } from '../store/settings.js';
 import { loadWordsOf, t } from '../words/catalogue.js';
 import { Calculation } from './calculation.js';
+import { Line } from './line.js';
 import { findings } from '../ui/findings.js';
 
 /**
@@ -20,7 +21,11 @@ export async function bench([op, given], app) {
     const calculation = await Calculation.open(form, readGiven(given), app);
     screen.title = t(`calc.${op}`);
     screen.draw = () => calculation.draw();
-  } else screen.draw = () => (ok ? list(ok.forms) : without(refused));
+  } else if (ok) {
+    const line = await Line.open(ok.forms, app);
+    screen.draw = () => list(ok.forms, line);
+    screen.close = () => line.end();
+  } else screen.draw = () => without(refused);
   return screen;
 }
 
@@ -31,7 +36,7 @@ function readGiven(part) {
   return Object.fromEntries(given.map(([field, [text]]) => [field, text]));
 }
 
-/** What an earlier version gave as JSON, lists of wrenches and bottles too. */
+/** What is given as JSON: lists of wrenches and bottles, and what is ticked. */
 function earlier(part) {
   try {
     return JSON.parse(part);
@@ -44,9 +49,11 @@ const without = (refused) =>
   html`<h1 tabindex="-1">${t('bench.title')}</h1>
     ${findings(refused)}`;
 
-function list(forms) {
+function list(forms, line) {
   return html`
     <h1 tabindex="-1">${t('bench.title')}</h1>
+    ${line.draw()}
+    <h2>${t('bench.all')}</h2>
     <p>${t('bench.intro')}</p>
     <ul class="calculations">
       ${forms.map(

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
 
-/** What comes out of which bottle, in the order to pour; `poured` is told the shelf that stays. */
+/** What comes out of which bottle, in the order to pour; `poured`, if any, is told the shelf that stays. */
 export function pours({ pours: list, shelf }, poured) {
   return html`<ol class="pours">
       ${list.map(
@@ -16,9 +16,13 @@ export function pours({ pours: list, shelf }, poured) {
           </li>`,
       )}
     </ol>
-    <p>
-      <button type="button" class="quiet" @click=${() => poured(shelf)}>
-        ${t('bench.poured')}
-      </button>
-    </p>`;
+    ${
+      poured
+        ? html`<p>
+            <button type="button" class="quiet" @click=${() => poured(shelf)}>
+              ${t('bench.poured')}
+            </button>
+          </p>`
+        : nothing
+    }`;
 }

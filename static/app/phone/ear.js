@@ -1,4 +1,4 @@
-// Listening for a few words, only where the phone itself can: no sound may leave
+// Listening for a few words or for one line, only where the phone itself can: no sound may leave
 // it. `processLocally` says so to the browser, which refuses to start otherwise.
 
 // Web Speech API, https://webaudio.github.io/web-speech-api/
@@ -90,4 +90,37 @@ export class Listener {
     this.#ear = undefined;
     ear?.abort();
   }
+}
+
+/**
+ * Listens in a language for one line: `heard` is called with it, or with nothing after a
+ * silence; `lost` where the phone does not let it.
+ *
+ * @param {string} lang
+ * @param {(said: string) => void} heard
+ * @param {() => void} lost
+ */
+export function hear(lang, heard, lost) {
+  let over = false;
+  /** @param {() => void} then */
+  const end = (then) => {
+    if (!over) then();
+    over = true;
+  };
+  const ear = new (recognition())();
+  Object.assign(ear, { lang, processLocally: true });
+  ear.onresult = (/** @type {any} */ { results }) => end(() => heard(results[0][0].transcript));
+  ear.onerror = (/** @type {any} */ { error }) => final.includes(error) && end(lost);
+  ear.onend = () => end(() => heard(''));
+  try {
+    ear.start();
+  } catch {
+    end(lost);
+  }
+  return {
+    stop() {
+      over = true;
+      ear.abort();
+    },
+  };
 }

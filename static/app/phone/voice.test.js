@@ -1,7 +1,7 @@
 // Reading aloud and listening, with a phone that has both, one, or neither.
 import assert from 'node:assert/strict';
 import { beforeEach, mock, test } from 'node:test';
-import { canListen, Listener, wordIn } from './ear.js';
+import { canListen, hear, Listener, wordIn } from './ear.js';
 import { canSpeak, hush, speak, speaking } from './voice.js';
 
 globalThis.document = { documentElement: { lang: 'it' } };
@@ -150,4 +150,26 @@ test('a phone that does not allow it ends the listening, and that is told once',
   ear.onend();
   t.mock.timers.tick(300);
   assert.deepEqual([ear.starts, lost.mock.callCount()], [1, 1]);
+});
+
+test('one line is heard once, and a silence is no line', () => {
+  globalThis.SpeechRecognition = Ear;
+  const heard = [];
+  const lost = mock.fn();
+  hear('it-IT', (said) => heard.push(said), lost);
+  const ear = Ear.ears.at(-1);
+  assert.deepEqual([ear.processLocally, ear.lang, ear.starts], [true, 'it-IT', 1]);
+  ear.say('twenty-five newton metres');
+  ear.say('and more');
+  ear.onend();
+  hear('it-IT', (said) => heard.push(said), lost);
+  Ear.ears.at(-1).onerror({ error: 'no-speech' });
+  Ear.ears.at(-1).onend();
+  const stopped = hear('it-IT', (said) => heard.push(said), lost);
+  stopped.stop();
+  assert.deepEqual([heard, lost.mock.callCount()], [['twenty-five newton metres', ''], 0]);
+  hear('it-IT', (said) => heard.push(said), lost);
+  Ear.ears.at(-1).onerror({ error: 'not-allowed' });
+  Ear.ears.at(-1).onend();
+  assert.equal(lost.mock.callCount(), 1, 'told once');
 });

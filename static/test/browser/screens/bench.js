@@ -1,6 +1,6 @@
 // The bench: every calculation with its answer.
 import { goTo } from '../job-page.js';
-import { tap, untilSeen } from '../person.js';
+import { tap, type, untilSeen } from '../person.js';
 import { words } from '../words.js';
 import { on, openAll } from './on-screen.js';
 
@@ -9,6 +9,14 @@ const calculation = (op, given) => async (page) => {
   await untilSeen(page, words(`calc.${op}`));
   await tap(page, words('bench.work'));
   await page.waitForSelector('.worked h2, .finding');
+  await openAll(page);
+};
+
+const line = (text) => async (page) => {
+  await goTo(page, '#/bench');
+  await type(page, words('bench.line'), text);
+  await tap(page, words('bench.line.read'));
+  await page.waitForSelector('.worked h2, .worked .finding');
   await openAll(page);
 };
 
@@ -22,6 +30,11 @@ export const bench = {
     await goTo(page, '#/bench');
     await untilSeen(page, words('bench.intro'));
   },
+  'a line, read and answered': line(
+    '25 Nm, wrench with 60 mm adapter, scale 10 to 60 Nm, grip 300 mm',
+  ),
+  'a line that asks back': line('set the wrench to 18 lb, quickly'),
+  'a line that is not understood': line('hello there'),
   'bench without a core': on('no core', async (page) => {
     await goTo(page, '#/bench');
     await untilSeen(page, words('finding.core-unavailable'));

@@ -1,0 +1,343 @@
+import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
+import { address } from '../ui/address.js';
+import { addressWith } from '../ui/address-with.js';
+import { settings } from '../store/settings.js';
+import { Drafts } from '../store/drafts.js';
+import { setting } from '../store/store.js';
+import { t, text } from '../words/catalogue.js';
+import { label, named } from '../ui/labels.js';
+import { finding, findings } from '../ui/findings.js';
+import { icon } from '../ui/icon.js';
+import { canListen, hear } from '../phone/ear.js';
+import { own, setOwn } from '../site/own.js';
+import { fitted, roomFor } from '../ui/letters.js';
+import { drawAnswer } from './answer.js';
+
+/** @import { Finding, Goal, LineReading, Piece, PlaceSpan, Put } from '../core/core.d.ts' */
+
+const letters = 300; // of a line: none that is said is longer
+
+/** One line above the calculations, typed or said: how it was read, and its answer. */
+export class Line {
+  #forms;
+  #app;
+  #drafts;
+  /** @type {string | undefined} in which the phone can listen by itself */
+  #language;
+  /** @type {{ stop: () => void } | undefined} */
+  #ear;
+  #deaf = false; // the listening came to nothing
+  /** @type {string | undefined} the calculation that was chosen for it */
+  #op;
+  /** @type {Put[]} what the person said of pieces that were offered */
+  #put = [];
+  /** @type {LineReading | undefined} */
+  #reading;
+  /** @type {Finding[] | undefined} what refuses the line */
+  #refused;
+  #read = ''; // the line that #reading is of
+  #asked = 0;
+
+  constructor(forms, app, drafts) {
+    this.#forms = forms;
+    this.#app = app;
+    this.#drafts = drafts;
+    canListen().then((language) => {
+      this.#language = language;
+      if (language) app.redraw();
+    });
+  }
+
+  /** Opens it with the line that stood there. */
+  static async open(forms, app) {
+    const line = new Line(forms, app, await Drafts.open('bench/line'));
+    await line.#ask();
+    return line;
+  }
+
+  get #line() {
+    return this.#drafts.get('text') ?? '';
+  }
+
+  /** A new line, or a letter of it: what was said of the one before says nothing of it. */
+  #type(typed) {
+    if (typed) this.#drafts.put('text', typed);
+    else this.#drafts.drop('text');
+    this.#op = undefined;
+    this.#put = [];
+  }
+
+  async #ask() {
+    const asked = ++this.#asked;
+    const line = this.#line.trim();
+    const { ok, findings: refused } = line
+      ? await call('read-line', {
+          text: line,
+          system: settings.system,
+          language: document.documentElement.lang.split('-')[0],
+          op: this.#op,
+          put: this.#put,
+          kept: await this.#shelf(),
+        })
+      : {};
+    if (asked !== this.#asked) return; // another line was typed meanwhile
+    this.#reading = ok;
+    this.#refused = refused;
+    this.#read = line;
+    this.#app.redraw();
+  }
+
+  /** The wrenches and bottles that the forms of the calculations know. */
+  async #shelf() {
+    const shelf = {};
+    for (const { op, fields } of this.#forms)
+      for (const { name } of fields.filter((f) => f.rows?.some((row) => row.name === 'id'))) {
+        const kept = Object(await setting(`calculation/${op}`).catch(() => undefined));
+        const rows = own(kept, name);
+        if (rows) setOwn(shelf, name, rows);
+      }
+    return shelf;
+  }
+
+  /** Listens for one line, or stops. */
+  #listen() {
+    if (this.#ear) return this.#stop();
+    this.#deaf = false;
+    const heard = (said) => {
+      this.#stop();
+      if (!said) return;
+      this.#type(said);
+      this.#ask();
+    };
+    this.#ear = hear(this.#language ?? '', heard, () => {
+      this.#deaf = true;
+      this.#stop();
+    });
+    this.#app.redraw();
+  }
+
+  #stop() {
+    this.#ear?.stop();
+    this.#ear = undefined;
+    this.#app.redraw();
+  }
+
+  /** Stops listening when the screen is left. */
+  end() {
+    this.#ear?.stop();
+    this.#ear = undefined;
+  }
+
+  draw() {
+    return html`<form class="line" @submit=${this.#submit} novalidate>
+        <div class="field">
+          <label for="line"
+            >${t('bench.line')}
+            <small>${t('bench.like', { example: t('bench.line.hint') })}</small></label
+          >
+          <input
+            id="line"
+            name="line"
+            .value=${this.#line}
+            autocomplete="off"
+            autocapitalize="none"
+            enterkeyhint="go"
+            @input=${({ target }) => this.#type(fitted(target))}
+          />
+          ${roomFor('line', letters)}
+        </div>
+        <div class="entry">
+          <button type="submit">${t('bench.line.read')}</button>
+          ${this.#language ? this.#microphone() : nothing}
+        </div>
+        ${this.#deaf ? html`<p role="alert">${t('bench.line.deaf')}</p>` : nothing}
+      </form>
+      <div class="worked" aria-live="polite">${this.#drawReading()}</div>`;
+  }
+
+  #submit = async (event) => {
+    event.preventDefault();
+    const screen = event.target.parentElement;
+    await this.#ask();
+    screen.querySelector('.worked h2, .worked .finding')?.scrollIntoView({ block: 'start' });
+  };
+
+  #microphone() {
+    return html`<button type="button" class="quiet" @click=${() => this.#listen()}>
+        ${icon('microphone')} ${t(this.#ear ? 'bench.line.listening' : 'bench.line.say')}
+      </button>
+      <small>${t('bench.line.say.why')}</small>`;
+  }
+
+  #drawReading() {
+    const reading = this.#reading;
+    if (!reading) return findings(this.#refused);
+    const { op, ops = [] } = reading;
+    if (!op) return ops.length ? this.#whichQuestion(ops) : finding({ code: 'line-not-read' });
+    const others = ops.filter((other) => other !== op);
+    return html`
+      <h2>${t(`calc.${op}`)}</h2>
+      ${this.#pieces(reading)} ${(reading.pieces ?? []).map((piece) => this.#offered(op, piece))}
+      ${this.#unread(reading)} ${this.#lacking(reading)}
+      <p><a class="button quiet" href=${formOf(op, reading.given)}>${t('bench.line.form')}</a></p>
+      ${reading.answer ? drawAnswer(op, reading.answer) : nothing}
+      ${
+        others.length
+          ? html`<details class="more">
+              <summary>${t('bench.line.other')}</summary>
+              ${this.#questions(others)}
+            </details>`
+          : nothing
+      }
+    `;
+  }
+
+  #whichQuestion(ops) {
+    return html`<h2>${t('bench.line.which-question')}</h2>
+      ${this.#questions(ops)}`;
+  }
+
+  #questions(ops) {
+    const choose = (op) => {
+      this.#op = op;
+      this.#put = [];
+      this.#ask();
+    };
+    return html`<div class="entry">
+      ${ops.map(
+        (op) =>
+          html`<button type="button" class="quiet" @click=${() => choose(op)}>
+            ${t(`calc.${op}`)}
+          </button>`,
+      )}
+    </div>`;
+  }
+
+  /**
+   * Each piece that was read, beside the field that it fills.
+   *
+   * @param {LineReading} reading
+   */
+  #pieces({ op = '', pieces = [] }) {
+    const read = pieces.filter(({ field }) => field);
+    return read.length
+      ? html`<h3>${t('bench.line.read-as')}</h3>
+          <dl>
+            ${read.map(
+              (piece) =>
+                html`<div class="figure">
+                  <dt>${this.#label(op, piece)}</dt>
+                  <dd>${valueOf(piece)} <span class="other">${this.#quoted(piece.quote)}</span></dd>
+                </div>`,
+            )}
+          </dl>`
+      : nothing;
+  }
+
+  /** @param {Goal | Piece} goal */
+  #label(op, goal) {
+    return label(op, this.#field(op, goal));
+  }
+
+  /**
+   * @param {string} op
+   * @param {Goal | Piece} goal
+   */
+  #field(op, { list, field }) {
+    const { fields } = this.#forms.find((form) => form.op === op);
+    const within = list ? fields.find(({ name }) => name === list).rows : fields;
+    return within.find(({ name }) => name === field);
+  }
+
+  /** @param {PlaceSpan} quote */
+  #quote({ from = 0, to = 0 }) {
+    return new TextDecoder().decode(new TextEncoder().encode(this.#read).slice(from, to));
+  }
+
+  #quoted(quote) {
+    return t('bench.line.quote', { text: this.#quote(quote) });
+  }
+
+  /**
+   * A piece that may be several things, with a button for each.
+   *
+   * @param {string} op
+   * @param {Piece} piece
+   */
+  #offered(op, { quote, options = [] }) {
+    if (!options.length) return nothing;
+    const one = options.every(({ field }) => field === options[0].field);
+    const question = one ? 'bench.line.which-unit' : 'bench.line.which-field';
+    const choose = (goal) => {
+      this.#put = [...this.#put, { quote, list: goal.list, field: goal.field, text: goal.text }];
+      this.#ask();
+    };
+    return html`<div class="finding" data-grade="doubt">
+      <p>
+        ${t(question, { text: this.#quote(quote), field: one ? this.#label(op, options[0]) : '' })}
+      </p>
+      <div class="entry">
+        ${options.map(
+          (goal) =>
+            html`<button type="button" class="quiet" @click=${() => choose(goal)}>
+              ${one ? valueOf(goal) : this.#label(op, goal)}
+            </button>`,
+        )}
+      </div>
+    </div>`;
+  }
+
+  /** @param {LineReading} reading */
+  #unread({ unread = [] }) {
+    return unread.map((quote) =>
+      finding({ code: 'line-unread', grade: 'note', values: { text: this.#quote(quote) } }),
+    );
+  }
+
+  /**
+   * What keeps it from an answer: the fields that are missing in one list, and the rest.
+   *
+   * @param {LineReading} reading
+   */
+  #lacking({ op = '', lacks = [] }) {
+    const field = ({ where }) => this.#field(op, goalOf(where));
+    const missing = lacks.filter(({ code, where }) => code === 'missing' && where.length > 1);
+    const others = lacks.filter((found) => !missing.includes(found));
+    return html`${
+      missing.length
+        ? html`<h3>${t('bench.line.missing')}</h3>
+            <ul>
+              ${missing.map((found) => html`<li>${label(op, field(found))}</li>`)}
+            </ul>`
+        : nothing
+    }
+    ${findings(others.map((found) => (field(found) ? named(op, field(found), found) : found)))}`;
+  }
+}
+
+/**
+ * The field that a finding is about: "/torque", or "/wrenches/0/high" of a list.
+ *
+ * @returns {Goal}
+ */
+function goalOf(where) {
+  const [, name, row, field] = where.split('/');
+  return row ? { list: name, field } : { field: name };
+}
+
+/**
+ * What goes into a field, as a person reads it.
+ *
+ * @param {Goal | Piece} goal
+ */
+const valueOf = ({ word, text: value }) =>
+  word
+    ? html`<strong>${t(word)}</strong>`
+    : html`<span class="value">${value === 'yes' ? t('bench.line.yes') : text(value)}</span>`;
+
+/** The address of the full form, filled in; lists and what is ticked go there as JSON. */
+const formOf = (op, given = {}) =>
+  Object.values(given).every((value) => typeof value === 'string')
+    ? addressWith(['bench', op], given)
+    : address('bench', op, JSON.stringify(given));
