@@ -248,10 +248,10 @@ const benchEN = "" +
 	"\tdial to|full scale|gauge to\n" +
 	"\tat least|least|manual|manual says|minimum|wants\n" +
 	"\tat|manual at|meant at\n" +
-	"\tat|manual rpm|meant rpm\n" +
+	"\tat|manual rpm|meant rpm|rpm\n" +
 	"\tat most|high end|maximum|most\n" +
 	"\tgauge|measured|pressure|reads|shows\n" +
-	"\tat|turns a minute\n" +
+	"\tat|rpm|turns a minute\n" +
 	"\tat|oil at|then at\n" +
 	"\tadd|adding|to add\n" +
 	"\tbottle|bottle says|on the bottle|this oil\n" +
@@ -273,7 +273,7 @@ const benchEN = "" +
 	"\tat 100|viscosity at 100\n" +
 	"\tat 40|viscosity at 40\n" +
 	"\tabove the hole|depth|head|oil depth\n" +
-	"\theight of the walls|walls high\n" +
+	"\theight|height of the walls|walls high\n" +
 	"\tdrain hole|hole|opening\n" +
 	"\tless|less than|until less than\n" +
 	"\tafter|for|left for|minutes|run for\n" +
@@ -292,7 +292,7 @@ const benchEN = "" +
 	"\trange to|scale|scale ends|scale to|up to\n" +
 	"\tarm|at|from the square|lever|on a lever of\n" +
 	"\tlever error|lever may be off|lever off|lever within\n" +
-	"\thangs|hung|mass|with\n" +
+	"\thangs|hung|mass|weight|with\n" +
 	"\tmass error|mass may be off|mass off|mass within\n" +
 	"\town mass|own weight|wrench mass|wrench weighs\n" +
 	"\tanswered|answered at|clicked at|clicks at|reading|reads\n" +
@@ -338,7 +338,7 @@ const benchEN = "" +
 	"\to ring|o rings|oring|which ring\n" +
 	"\thow thick|thickness|viscosity\n" +
 	"\tblend|mix|mixed|mixture\n" +
-	"\tgauge shows\n" +
+	"\tgauge shows|oil pressure|pressure\n" +
 	"\tcan i use|may i use|right oil|suit|suitable|suits\n" +
 	"\texpands|how much oil|measures|warmer or colder\n" +
 	"\tdrain time|draining|run out|running out|runs out\n" +
@@ -376,7 +376,7 @@ const benchEN = "" +
 	"\tcaught|in a cap|in a cup|in the cap|in the cup\n" +
 	"\tcounted|drop|drops\n" +
 	"\ta stream|it runs|pours out|stream\n" +
-	"\tdrops on the road|on the road\n" +
+	"\tdrops on the road|on the road|trail\n" +
 	"\tdry|dry threads\n" +
 	"\tlubricated|oiled|oiled threads\n" +
 	"\topen end down|opening down\n" +
