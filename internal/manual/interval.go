@@ -345,7 +345,7 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 			return m.circuit, true
 		}
 	}
-	return "engine", true
+	return r.usualOil(), true
 }
 
 // fluidIn reports whether a mention of another job is of a fluid.

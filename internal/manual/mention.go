@@ -264,7 +264,34 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 	if head, other := p.headCircuit(at); head != "" || other && !own {
 		return head, other, true
 	}
-	return "engine", false, own
+	return p.usualOil(), false, own
+}
+
+// usualOil is the oil that a page speaks of where it does not say which: the engine's,
+// but of a page that names one other only.
+func (p *page) usualOil() string {
+	if p.usual == "" {
+		p.usual = "engine"
+		other := ""
+		for i := range p.mentions {
+			m := &p.mentions[i]
+			c := m.circuit
+			if m.gear {
+				c = p.gearOil()
+			}
+			switch {
+			case m.foreign || c == "" || c == other:
+			case c == "engine" || other != "":
+				return p.usual
+			default:
+				other = c
+			}
+		}
+		if other != "" {
+			p.usual = other
+		}
+	}
+	return p.usual
 }
 
 // figured reports whether an item has figures of its own.

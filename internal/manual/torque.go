@@ -177,6 +177,9 @@ func (r *readings) resolved(m *mention) *mention {
 	for n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= s.from; n-- {
 		o := &r.mentions[n]
 		near := r.places[o.from].item == here.item
+		if m.loose != aCover && r.pieces[here.piece].cells && r.places[o.from].piece != here.piece && r.pieces[r.places[o.from].piece].cells {
+			continue // a table's rows tell nothing of each other
+		}
 		switch {
 		case o.foreign && near:
 			return o
@@ -262,7 +265,7 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 	}
 	circuit, foreign = r.headCircuit(m.from)
 	if circuit == "" && !foreign {
-		circuit = "engine"
+		circuit = r.usualOil()
 	}
 	return circuit, foreign
 }
