@@ -17,6 +17,7 @@ func (c *checker) believable(k *Card) {
 		r := &k.Circuits[i]
 		c.marks(at, r)
 		c.volumes(at, r, k.Engine.Displacement)
+		c.nthLate(at, r, &k.Interval)
 		if r.Interval != nil {
 			c.usual(at+"/interval/distance", r.Interval.Distance, leastInterval, mostOwn)
 		}
@@ -67,13 +68,20 @@ func (c *checker) torque(at string, b *Bolt, t *bolt.Thread) {
 	if g.Verdict != bolt.NotBelievable {
 		return
 	}
+	// Tables are of plugs: a wide cap gets less. Common practice, no source.
+	wide := b.Purpose == StrainerCap || b.Purpose == FillerCap || b.Purpose == DrainPlug && t.Diameter >= 20
+	for _, u := range usualTorques {
+		if _, odd := outside(b.Torque, u.low, u.high); odd && u.purpose == b.Purpose {
+			wide = false
+		}
+	}
 	// One doubt says enough: what was probably meant, else the first.
 	var first *finding.Finding
 	meant := ""
 	for n := range g.Reasons {
 		f := &g.Reasons[n]
-		if f.Grade != finding.Doubt || b.Purpose == StrainerCap && f.Code == "torque-out-of-table" {
-			continue // the tables are of plugs, and not of wide caps
+		if f.Grade != finding.Doubt || wide && (f.Code == "torque-out-of-table" || f.Code == "torque-slip") {
+			continue
 		}
 		if first == nil {
 			first = f

@@ -77,3 +77,17 @@ func outside(f *Figure, low, high float64) (quantity.Amount, bool) {
 	}
 	return a, ok && !(quantity.AtLeast(a.Base, low) && quantity.AtMost(upper.Base, high))
 }
+
+// nthLate doubts an oil that is changed with every so many changes of the engine's, where
+// its own interval is over before: by more than a tenth, since both are rounded.
+func (c *checker) nthLate(at string, r *Circuit, usual *Interval) {
+	if r.Interval == nil || r.EveryNth <= 1 {
+		return
+	}
+	own, known := r.Interval.Distance.Amount()
+	each, ok := usual.Distance.Amount()
+	if late := each.Base * float64(r.EveryNth); known && ok && late > 1.1*own.Base {
+		each.Base, each.Rough = late, true
+		c.add(finding.Doubt, "nth-late", at+"/everyNth", "own", own.Print(own.Unit), "late", each.Print(each.Unit))
+	}
+}

@@ -12,6 +12,8 @@ type parter struct {
 	card *card.Card
 	bare map[string]bool // ids of parts of which the card says nothing
 	said map[string]bool // of which things the page says something: "strainer", "filter.kind"
+	// guessed is the filter that was made though nobody says of what kind it is.
+	guessed string
 }
 
 // partsOf looks at a card as it is handed in.
@@ -143,6 +145,9 @@ func (p *parter) filter(kind card.FilterKind) *card.Filter {
 	c.Filters = append(c.Filters, card.Filter{ID: p.freeID("filter"), Kind: kind, Circuit: p.circuit(card.EngineOil)})
 	f := &c.Filters[len(c.Filters)-1]
 	p.holder(f)
+	if kind == card.SpinOn && !p.said["filter.kind"] && !p.said["bolt."+filterBolt+".turn"] {
+		p.guessed = f.ID
+	}
 	return f
 }
 

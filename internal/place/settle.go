@@ -2,6 +2,7 @@ package place
 
 import (
 	"tidysump/internal/card"
+	"tidysump/internal/finding"
 )
 
 // mostNth is the most changes that may lie between two of a part, as a card's check has it.
@@ -10,6 +11,13 @@ const mostNth = 20
 // settle fills in what follows from what was read.
 func (t *taking) settle() {
 	c := t.card
+	if engine := c.Circuit(t.circuit(card.EngineOil)); t.entered[engine.ID+"/withFilter"] {
+		t.filter(card.SpinOn) // there is one
+	}
+	if t.guessed != "" {
+		t.notes = append(t.notes, finding.Finding{Code: "filter-kind-open", Where: "/card", Grade: finding.Doubt,
+			Values: finding.Values("kind", "@purpose.filter-can")})
+	}
 	for i := range c.Bolts {
 		// A cap that gets a torque or a size isn't one that is turned by hand.
 		if b := &c.Bolts[i]; b.Purpose == card.FillerCap && t.bare[b.ID] && b.Drive == card.Hand &&

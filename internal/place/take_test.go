@@ -435,3 +435,46 @@ func TestTake_Roundings(t *testing.T) {
 		}
 	}
 }
+
+// A page that gives a volume with the filter has a filter; where nobody says of which kind,
+// it is the usual one, and that is told.
+func TestTake_FilterOfNoKind(t *testing.T) {
+	begin := beginnings(t)["wet-sump "]
+	for _, c := range []struct {
+		list []place.Reading
+		kind card.FilterKind
+		open bool
+	}{
+		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}}, card.SpinOn, true},
+		{[]place.Reading{{What: "filter.every", Text: "2"}}, card.SpinOn, true},
+		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}, {What: "filter.kind", Text: "cartridge"}}, card.Cartridge, false},
+		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}, {What: "bolt.filter-cover.count", Text: "3"}}, card.Cartridge, false},
+		{[]place.Reading{{What: "bolt.filter.turn", Text: "3/4 turn"}}, card.SpinOn, false},
+		{[]place.Reading{{What: "oil.engine.oil-only", Text: "1.6 L"}}, "", false},
+	} {
+		taken := place.Take(begin, c.list, &place.Page{}, quantity.Metric)
+		kind := card.FilterKind("")
+		if len(taken.Card.Filters) > 0 {
+			kind = taken.Card.Filters[0].Kind
+		}
+		open := slices.ContainsFunc(taken.Findings, func(f finding.Finding) bool { return f.Code == "filter-kind-open" })
+		if kind != c.kind || open != c.open {
+			t.Errorf("%v: %q, open %v", c.list, kind, open)
+		}
+	}
+}
+
+// An oil that has an interval of its own is changed with the last of the engine's changes
+// before that is over.
+func TestTake_OwnInterval(t *testing.T) {
+	begin := beginnings(t)["scooter "]
+	for _, c := range []struct {
+		engine, own string
+		nth         int
+	}{{"3000 km", "9000 km", 3}, {"6000 km", "15000 km", 2}, {"6000 mi", "12000 mi", 2}, {"6000 km", "6000 mi", 1}, {"10000 km", "5000 km", 1}, {"4000 km", "7900 km", 2}} {
+		taken := place.Take(begin, []place.Reading{{What: "interval.distance", Text: c.engine}, {What: "interval.final", Text: c.own}}, &place.Page{}, quantity.Metric)
+		if got := taken.Card.Circuits[1]; got.Role != card.FinalDrive || got.EveryNth != c.nth {
+			t.Errorf("%s beside %s: at each %d", c.own, c.engine, got.EveryNth)
+		}
+	}
+}
