@@ -42,12 +42,19 @@ type page struct {
 // shortWords may stand before a full stop that ends no sentence. Common practice.
 const shortWords = "|approx|incl|excl|no|fig|max|min|imp|oz|fl|ca|bzw|ex|env|art|nr|abb|pag|par|p|u|z|b|s|a|o|d|qt|pt|gal|resp|inkl|exkl|ggf|evtl|circa|cap|"
 
-// mostSentence is after how many tokens a sentence ends at a line's end in any case.
+// mostSentence is after how many tokens a sentence ends at the next comma or line's end, and
+// its item with it: what stands farther away says nothing of a figure, and looking for it there
+// would take a long line more time than its length.
 const mostSentence = 240
 
 // flowOf lays a page's pieces in a row and parts them in sentences and clauses.
 func (p *page) flowOf() {
 	item, sentence, clause, paragraph, begun := 0, 0, 0, 0, 0
+	count := 0
+	for i := range p.pieces {
+		count += len(p.pieces[i].tokens)
+	}
+	p.places = make([]place, 0, count)
 	p.sections = []section{{}}
 	for n := range p.pieces {
 		piece := &p.pieces[n]
@@ -55,8 +62,8 @@ func (p *page) flowOf() {
 			item, sentence, clause = item+1, sentence+1, clause+1
 			begun = len(p.places)
 		}
-		if len(p.places)-begun > mostSentence { // none is so long
-			sentence, clause = sentence+1, clause+1
+		if len(p.places)-begun > mostSentence {
+			item, sentence, clause = item+1, sentence+1, clause+1
 			begun = len(p.places)
 		}
 		if piece.blank || piece.heading || n > 0 && p.pieces[n-1].heading {
@@ -88,6 +95,9 @@ func (p *page) flowOf() {
 				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case strings.Contains(",;:|•", t.text), t.text == "-" && t.gap != glued && next != nil && next.gap != glued:
 				clause++
+			}
+			if n := len(p.places); n-begun > mostSentence && (p.places[n-1].clause != clause || n-begun > 2*mostSentence) {
+				item, sentence, clause, begun = item+1, sentence+1, clause+1, n
 			}
 		}
 	}

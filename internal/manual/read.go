@@ -81,7 +81,9 @@ func languageOf(rows []row, tag string) *language {
 				counts[i]++
 			}
 		}
-		tokens = append(tokens, r.tokens...)
+		if len(tokens) < mostForLanguage {
+			tokens = append(tokens, r.tokens...)
+		}
 	}
 	best, second := 0, 0
 	for i := range all {
