@@ -4,6 +4,7 @@ package manual
 
 const termsNL = "" +
 	"@nl\tde|het|een|en|van|met|voor|niet|zijn|wordt|worden|bij|naar|op|aan|dat|deze|dan|na|elke|iedere|daarna|zonder|tot|uit|ook|te|is|er|moet\n" +
+	"action.fit\tbreng aan|draai|draaien|los|losdraaien|maak|monteer|monteren|neem|nemen|plaats|plaatsen|reinig|schroef|schroeven|sluit|sluiten|terugplaatsen|verwijder|verwijderen|zet|zetten\n" +
 	"amount.band\ttussen de bovenste en|tussen de lijnen|tussen de markeringen|tussen de merk*|tussen de onderste en|tussen de streepjes|tussen de strepen|tussen de twee lijnen|tussen de twee markeringen|tussen de twee streepjes|tussen de twee strepen|tussen het maximum en|tussen het minimum en|tussen lijnen|tussen markeringen|tussen max en|tussen maximum en|tussen merk*|tussen min en|tussen minimum en|tussen onderste en bovenste|tussen streepjes|tussen strepen|tussen twee lijnen|tussen twee markeringen|tussen twee streepjes|tussen twee strepen|van de onderste tot de bovenste|van min tot max|van minimum tot maximum|verschil tussen\n" +
 	"amount.capacity\tbijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
 	"amount.change\taftappen|bij olie vervangen|bij vervanging|hervullen|na olie vervangen|na vervanging|olie verversen|olieverversing*|oliewissel|periodieke vervanging|verversen|verversing*|verversingshoeveelheid|voor het aftappen|voor het verversen|voor olie vervangen|voor vervanging\n" +
@@ -37,7 +38,7 @@ const termsNL = "" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +
 	"label.page\tblad|bladzijde|blz|p|pag|pagina\n" +
-	"label.torque\taandraaien|aandraaimoment*|aangedraaid|aangehaald|aanhaalkoppel*|aanhaalmoment*|aanhaalmomenten|aanhalen|aantrekken|aantrekmoment*|draai aan|draai vast|haal aan|koppel|koppels|moment|momenten|trek aan|vast met|vastdraaien|vastzetten|zet vast\n" +
+	"label.torque\taandraaien|aandraaimoment*|aangedraaid|aangehaald|aangetrokken|aanhaalkoppel*|aanhaalmoment*|aanhaalmomenten|aanhalen|aantrekken|aantrekmoment*|draai aan|draai vast|haal aan|koppel|koppels|met een moment van|moment|momenten|trek aan|vast met|vastdraaien|vastgedraaid|vastgezet|vastzetten|zet hem vast|zet vast\n" +
 	"label.viscosity\taanbevolen motorolie|aanbevolen olie|api|classificatie|gebruik|gebruik olie|jaso|klasse|kwaliteit|norm|oliesoort|olietype|olieviscositeit|sae|soort|soort olie|specificatie|specificaties|type olie|viscositeit*|voorgeschreven olie\n" +
 	"label.year\tbouwjaar|bouwjaren|jaar|jaargang|model|modeljaar|modeljaren|productiejaar|productiejaren|vanaf\n" +
 	"level.check\tcontroleer de olie|niveau|niveaucontrole|olieniveau|oliepeil*|oliepeilcontrole|oliestand|peil\n" +
