@@ -4,7 +4,6 @@ package manual
 
 const termsEN = "" +
 	"@en\tthe|and|of|with|for|is|are|to|in|on|at|or|when|then|after|until|from|its|be|by|it|not|as|this|that|each|every|your|you|if|has|must\n" +
-	"action.fit\tclean it|close|fit|install|lift|loosen|mount|open|place|put|put back|refit|reinstall|remove|replace it|screw it|set|take off|take out|undo|unscrew|wash it\n" +
 	"amount.band\tadd to full|apart|between add and full|between low and full|between lower and upper|between marks|between max and min|between maximum and minimum|between min and max|between minimum and maximum|between the lines|between the lower and upper|between the marks|between the max and min marks|between the min and max marks|between the two lines|between the two marks|between the upper and lower|between upper and lower|difference between|difference from min to max|from lower to upper|from min to max|from the lower mark to the upper|from the lower to the upper|low to full|lower to upper mark|min to max\n" +
 	"amount.capacity\tadd|amount|capacities|capacity|content|contents|engine oil capacity|fill|fill in|fill quantity|fill up with|fill volume|fill with|filling capacity|filling quantity|holds|needs|oil amount|oil capacity|oil quantity|pour|pour in|put in|quantity|recommended quantity|refill with|requires|takes|top up with|volume\n" +
 	"amount.change\tafter draining|at an oil change|at change|at drain|at draining|at each change|at oil change|at replacement|change|drain & refill|drain and refill|drained|draining|for an oil change|normal change|oil change|oil changes|oil replacement|on draining|periodic change|periodic oil change|periodic replacement|refill|refilling|regular change|routine change|service fill|when changed|when draining\n" +
@@ -34,6 +33,7 @@ const termsEN = "" +
 	"every.year\tannually|each year|every year|once a year|once every year|per year|yearly\n" +
 	"join.and\t&|and|as well as|plus\n" +
 	"join.or\teither|or\n" +
+	"known\tclean it|close|fit|install|lift|loosen|mount|open|place|put|put back|refit|reinstall|remove|replace it|screw it|set|take off|take out|undo|unscrew|wash it\n" +
 	"label.displacement\t4 stroke|boxer|capacity of the engine|cubic capacity|cylinder|cylinder capacity|cylinders|displacement|engine capacity|engine displacement|engine size|engine type|flat twin|four cylinder|four stroke|parallel twin|piston displacement|single|single cylinder|swept volume|three cylinder|twin|twin cylinder|v twin\n" +
 	"label.figure\tchapter|fig|figure|item|no|note|ref|section|see|step|table\n" +
 	"label.model\tmachine|model|models|motorcycle|type|version\n" +

@@ -4,7 +4,6 @@ package manual
 
 const termsNL = "" +
 	"@nl\tde|het|een|en|van|met|voor|niet|zijn|wordt|worden|bij|naar|op|aan|dat|deze|dan|na|elke|iedere|daarna|zonder|tot|uit|ook|te|is|er|moet\n" +
-	"action.fit\tbreng aan|draai|draaien|los|losdraaien|maak|monteer|monteren|neem|nemen|plaats|plaatsen|reinig|schroef|schroeven|sluit|sluiten|terugplaatsen|verwijder|verwijderen|zet|zetten\n" +
 	"amount.band\ttussen de bovenste en|tussen de lijnen|tussen de markeringen|tussen de merk*|tussen de onderste en|tussen de streepjes|tussen de strepen|tussen de twee lijnen|tussen de twee markeringen|tussen de twee streepjes|tussen de twee strepen|tussen het maximum en|tussen het minimum en|tussen lijnen|tussen markeringen|tussen max en|tussen maximum en|tussen merk*|tussen min en|tussen minimum en|tussen onderste en bovenste|tussen streepjes|tussen strepen|tussen twee lijnen|tussen twee markeringen|tussen twee streepjes|tussen twee strepen|van de onderste tot de bovenste|van min tot max|van minimum tot maximum|verschil tussen\n" +
 	"amount.capacity\tbijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
 	"amount.change\taftappen|bij olie vervangen|bij vervanging|hervullen|na olie vervangen|na vervanging|olie verversen|olieverversing*|oliewissel|periodieke vervanging|verversen|verversing*|verversingshoeveelheid|voor het aftappen|voor het verversen|voor olie vervangen|voor vervanging\n" +
@@ -34,6 +33,7 @@ const termsNL = "" +
 	"every.year\t1x per jaar|een keer per jaar|eenmaal per jaar|eens per jaar|elk jaar|ieder jaar|jaarlijks|per jaar\n" +
 	"join.and\talsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
+	"known\tbreng aan|draai|draaien|los|losdraaien|maak|monteer|monteren|neem|nemen|plaats|plaatsen|reinig|schroef|schroeven|sluit|sluiten|terugplaatsen|verwijder|verwijderen|zet|zetten\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +
