@@ -76,13 +76,15 @@ func yearsLike(text string) string {
 // yearsOf reads a cell as years, "" where it is none.
 func (p *page) yearsOf(cell []token) string {
 	text, i := "", 0
-	since := false
+	since, until := false, false
 	for i < len(cell) && text == "" {
 		switch {
 		case cell[i].kind == number && isYear(cell[i].text):
 			text = cell[i].text
 		case p.hasSense(cell, i, "year.from"):
 			since = true
+		case p.hasSense(cell, i, "range.to"):
+			until = true
 		case !p.hasSense(cell, i, "label.year") && !p.hasSense(cell, i, "label.model"):
 			return ""
 		}
@@ -94,6 +96,8 @@ func (p *page) yearsOf(cell []token) string {
 	switch {
 	case i == len(cell) && since:
 		return text + "-"
+	case i == len(cell) && until:
+		return "-" + text
 	case i == len(cell):
 		return text
 	case p.hasSense(cell, i, "year.on"):
