@@ -30,7 +30,7 @@ func (r *readings) filters() {
 func (r *readings) filterKind() {
 	find := func(sense string) *term {
 		for n := range r.terms {
-			if t := &r.terms[n]; t.has(sense) && !r.foreignAt(t.from) {
+			if t := &r.terms[n]; t.has(sense) && !r.foreignAt(t.from) && !r.otherJob(t.from) {
 				return t
 			}
 		}
@@ -40,17 +40,16 @@ func (r *readings) filterKind() {
 		r.say("filter.kind", "spin-on", t.from, t.to)
 		return
 	}
-	for i := range r.list {
-		if r.list[i].What == "bolt.filter.turn" {
-			q := r.list[i].Quote
-			for k := range r.places {
-				if r.places[k].from >= q.From {
-					from, _ := r.sentenceOf(k)
-					r.say("filter.kind", "spin-on", from, r.tokenEnd(q.To))
-					return
-				}
-			}
+	for _, o := range r.list {
+		if o.What == "bolt.filter.turn" {
+			o.What, o.Text = "filter.kind", "spin-on"
+			r.list = append(r.list, o)
+			return
 		}
+	}
+	if from, to := r.filterInHand(); to > 0 {
+		r.say("filter.kind", "spin-on", from, to)
+		return
 	}
 	if t := find("part.filter-centrifugal"); t != nil {
 		r.say("filter.kind", "centrifugal", t.from, t.to)
@@ -61,15 +60,30 @@ func (r *readings) filterKind() {
 	}
 }
 
-// tokenEnd gives the token behind the last that ends at a byte or before.
-func (r *readings) tokenEnd(at int) int {
-	n := 0
-	for i := range r.places {
-		if r.places[i].to <= at {
-			n = i + 1
+// filterInHand finds a filter that is itself turned by hand or with a strap.
+func (r *readings) filterInHand() (from, to int) {
+	for n := range r.terms {
+		t := &r.terms[n]
+		if !t.has("drive.strap") && !t.has("drive.hand") {
+			continue
+		}
+		begin, end := r.sentenceOf(t.from)
+		isFilter := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != 0 }
+		before, after := r.near(t.from, begin, end, isFilter)
+		if before == nil && t.has("drive.strap") {
+			before = after
+		}
+		if before != nil && before.part == "filter" && !before.foreign && !r.otherJob(t.from) {
+			return min(before.from, t.from), max(before.to, t.to)
 		}
 	}
-	return n
+	return 0, 0
+}
+
+// otherJob reports whether the heading over a token is of another job.
+func (r *readings) otherJob(at int) bool {
+	_, foreign := r.headCircuit(at)
+	return foreign
 }
 
 // foreignAt reports whether a token is of a mention of another job.

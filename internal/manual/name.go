@@ -25,6 +25,7 @@ const headPieces = 4
 // the head.
 func (r *readings) makeAndModel() {
 	var lone, named [2]int
+	numbered := false
 	for n := range r.pieces {
 		if n >= headPieces && n < len(r.pieces)-1 {
 			continue
@@ -35,7 +36,9 @@ func (r *readings) makeAndModel() {
 			switch {
 			case end == i:
 				end = i + 1
-			case named[1] == 0 && r.isNamed(i, end, n == 0):
+			case r.isNamed(i, end) && !numbered:
+				named, numbered = [2]int{i, end}, true
+			case named[1] == 0 && n == 0 && r.wordsOnly(i, end):
 				named = [2]int{i, end}
 			case lone[1] == 0 && end == i+1 && r.alone(i, from, to):
 				lone = [2]int{i, end}
@@ -148,21 +151,28 @@ func (r *readings) strangeAt(i int) bool {
 }
 
 // isNamed reports whether a run names make and model, or a model: with a number behind a
-// word; in the first line two strange words are enough.
-func (r *readings) isNamed(from, to int, first bool) bool {
-	strange, words := 0, 0
-	for i := from; i < to; i++ {
-		if r.strangeAt(i) {
-			strange++
-		}
-		if r.places[i].kind != sign {
-			words++
-		}
-		if i > from && r.places[i].kind == number && to-from <= 7 {
+// word.
+func (r *readings) isNamed(from, to int) bool {
+	for i := from + 1; i < to && to-from <= 7; i++ {
+		if r.places[i].kind == number {
 			return true
 		}
 	}
-	return first && strange >= 2 && strange == words && words <= 4
+	return false
+}
+
+// wordsOnly reports whether a run is of two to four strange words.
+func (r *readings) wordsOnly(from, to int) bool {
+	words := 0
+	for i := from; i < to; i++ {
+		switch {
+		case r.strangeAt(i):
+			words++
+		case r.places[i].kind != sign:
+			return false
+		}
+	}
+	return words >= 2 && words <= 4
 }
 
 // alone reports whether a token is a cell of its own, or one that a sign parts.

@@ -8,9 +8,7 @@ func (r *readings) oils() {
 	lastEnd := -1
 	for i := range r.facts {
 		f := &r.facts[i]
-		switch f.kind {
-		case "grade", "mark", "service":
-		default:
+		if !ofOil(f) || r.notMeant(f) {
 			continue
 		}
 		circuits := r.circuitsOf(f, lastEnd, last)
@@ -33,14 +31,42 @@ func (r *readings) oils() {
 	}
 }
 
-// circuitsOf gives the oils that are named for a grade: those before it in its sentence, up
-// to another grade; else as the one before; else by what is spoken of.
+// ofOil reports whether a fact is a grade, a mark or a category.
+func ofOil(f *fact) bool { return f.kind == "grade" || f.kind == "mark" || f.kind == "service" }
+
+// notMeant reports whether a page warns of a grade: "not" stands in the clause that its
+// list begins in, or in the one behind it.
+func (r *readings) notMeant(f *fact) bool {
+	from, to := r.sentenceOf(f.from)
+	at := f.from
+	for at > from && (r.places[at-1].taken || r.places[at-1].kind == sign || r.words.function[r.places[at-1].fold] && !r.senseAt(at-1, "not")) {
+		at--
+	}
+	begin, _ := r.clauseOf(max(at-1, from))
+	if r.about(begin, at, "not") {
+		return true
+	}
+	for i := f.to; i < to; i++ {
+		if t := &r.places[i]; t.kind == word && !t.taken && r.factAt(i) == nil {
+			_, end := r.clauseOf(i)
+			return r.about(i, end, "not") && !r.deviceIn(i, end)
+		}
+	}
+	return false
+}
+
+// circuitsOf gives the oils that are named for a grade: those before it in its sentence or
+// its row, up to another grade; else as the one before; else by what is spoken of.
 func (r *readings) circuitsOf(f *fact, lastEnd int, last []string) (list []string) {
 	from, to := r.sentenceOf(f.from)
+	if n := r.places[f.from].piece; r.pieces[n].cells {
+		from, _ = r.pieceTokens(n)
+	}
 	begin := max(from, lastEnd)
+	_, otherJob := r.headCircuit(f.from)
 	add := func(m *mention) (foreign bool) {
 		c := m.circuit
-		if m.gear {
+		if m.gear && !otherJob { // gear oil for a chain is no gearbox's
 			c = r.gearOil()
 		}
 		if c != "" && !contains(list, c) {

@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -89,7 +90,7 @@ func repair(rows []row, d *dictionary) bool {
 		return false
 	}
 	for i := range rows {
-		rows[i].tokens = repairNames(repairFigures(rows[i].tokens, d, true))
+		rows[i].tokens = repairLitres(repairNames(repairFigures(rows[i].tokens, d, true)))
 		repairWords(rows[i].tokens, d)
 	}
 	return true
@@ -242,6 +243,12 @@ func repairFigures(tokens []token, d *dictionary, spoilt bool) []token {
 			return nil, at + 1
 		}
 		end := glueOf(tokens, at)
+		if at+2 < len(tokens) && end == at+1 && (tokens[at].text == "l" || tokens[at].text == "I") && tokens[at+1].text == "/" && tokens[at+1].gap == glued && tokens[at+2].gap == glued && strings.Contains("2 3 4 8", tokens[at+2].text) {
+			return []token{joinedToken(tokens[at:end], number, "1")}, end // a half
+		}
+		if n := parted(tokens, end-1, d); end > at+1 && n > 0 {
+			return append(slices.Clone(tokens[at:end-1]), joinedToken(tokens[end-1:end-1+n], number, "")), end - 1 + n
+		}
 		return spoiltFigure(tokens, at, end, d, spoilt), end
 	})
 }
@@ -270,31 +277,37 @@ func rewritten(tokens []token, made func(at int) ([]token, int)) []token {
 }
 
 // parted gives how many tokens a number takes that has a blank before or behind its
-// point: "2 .4", "1. 5".
+// point: "2 .4", "1. 5 L", "M14x1 .5". Before it is enough: no text has a point there.
 func parted(tokens []token, at int, d *dictionary) int {
-	if tokens[at].kind == sign || at+2 >= len(tokens) || at > 0 && tokens[at].gap == glued && tokens[at-1].kind != sign {
+	if tokens[at].kind == sign || at+2 >= len(tokens) {
 		return 0
 	}
 	point, behind := &tokens[at+1], &tokens[at+2]
-	if point.kind != sign {
+	if point.kind != sign || point.text != "." && point.text != "," || behind.kind == sign || point.gap == wide || behind.gap == wide || (point.gap == glued) == (behind.gap == glued) {
+		return 0
+	}
+	pitch := at > 1 && tokens[at].gap == glued && tokens[at-1].fold == "x" && tokens[at-2].kind == number
+	if tokens[at].gap == glued && at > 0 && tokens[at-1].kind != sign && !pitch {
 		return 0
 	}
 	whole, _, _ := figures(tokens[at].text)
-	if whole == "" || strings.ContainsAny(whole, ".,") || point.text != "." && point.text != "," || behind.kind == sign || point.gap == wide || behind.gap == wide {
-		return 0
-	}
-	if (point.gap == glued) == (behind.gap == glued) || at == 0 && point.gap == glued {
-		return 0
-	}
 	end := glueOf(tokens, at+2)
-	tail, _, _ := figures(textOf(tokens[at+2 : end]))
-	if tail == "" || strings.ContainsAny(tail, ".,") || point.text == "," && point.gap == glued {
+	tail, _, kept := figures(textOf(tokens[at+2 : end]))
+	if whole == "" || tail == "" || strings.ContainsAny(whole+tail, ".,") {
 		return 0
 	}
-	if end == len(tokens) || !d.unitAt(tokens, end) {
-		return 0
+	before := behind.gap == glued && (point.text == "." || kept > 0)
+	if before && (kept > 0 || pitch) || end < len(tokens) && (at > 0 || before) && (point.text == "." || before) && (d.unitAt(tokens, end) || litreLike(tokens, end)) {
+		return end - at
 	}
-	return end - at
+	return 0
+}
+
+// litreLike reports whether a token stands where the litre of a figure stands, and looks
+// like it: "2.6 1  (2.7 US qt)".
+func litreLike(tokens []token, at int) bool {
+	t := &tokens[at]
+	return t.gap == blank && len(t.text) == 1 && strings.Contains("1Il|", t.text) && (at+1 == len(tokens) || tokens[at+1].gap == wide || tokens[at+1].text == "(" || tokens[at+1].kind == sign)
 }
 
 // spoiltFigure gives the tokens of a run that is a number, a grade or a number with its
@@ -308,10 +321,7 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 	if !first && digits[text[0]] == 0 || at+1 == end && tokens[at].kind == number {
 		return nil
 	}
-	beside := end < len(tokens) && tokens[end].gap != wide && d.unitAt(tokens, end)
-	if at > 0 && spoilt && len(text) == 1 && tokens[at-1].kind == number && tokens[at].gap == blank && !beside && strings.Contains("I1|", text) && strings.ContainsAny(tokens[at-1].text, ".,") {
-		return []token{joinedToken(tokens[at:end], word, "l")} // a litre
-	}
+	beside := end < len(tokens) && tokens[end].gap != wide && (d.unitAt(tokens, end) || spoilt && litreLike(tokens, end))
 	if n, changed, kept := figures(text); n != "" {
 		litre := strings.HasSuffix(text, "l") && changed == 1 && first && !beside
 		cell := tokens[at].gap == wide && numbered(tokens, at, end)
@@ -440,7 +450,7 @@ func repairMixed(tokens []token, d *dictionary) []token {
 				letters++
 			}
 		}
-		if figs == 0 || letters < figs || len(text) >= mostWord {
+		if figs == 0 || letters < figs && text[0] != '0' || letters == 0 || len(text) >= mostWord {
 			return nil, end
 		}
 		w := d.likeWord(fold(text), 3)
@@ -450,6 +460,16 @@ func repairMixed(tokens []token, d *dictionary) []token {
 		t := joinedToken(tokens[at:end], word, text)
 		t.fold = w
 		return []token{t}, end
+	})
+}
+
+// repairLitres puts the litre right behind a number with a point.
+func repairLitres(tokens []token) []token {
+	return rewritten(tokens, func(at int) ([]token, int) {
+		if at > 0 && tokens[at].text != "l" && tokens[at-1].kind == number && strings.ContainsAny(tokens[at-1].text, ".,") && litreLike(tokens, at) {
+			return []token{joinedToken(tokens[at:at+1], word, "l")}, at + 1
+		}
+		return nil, at + 1
 	})
 }
 
@@ -569,7 +589,10 @@ func unitLike(tokens []token, i int) string {
 	case "n":
 		return ""
 	}
-	if u == t.fold || u != "imp" && unitOf(u) == "" && u != "lbf" && u != "lb" && u != "lbs" {
+	if len(u) >= 3 && blur(u) == blur("min") {
+		u = "min"
+	}
+	if u == t.fold || u != "imp" && unitOf(u) == "" && u != "lbf" && u != "lb" && u != "lbs" && !(u == "cm" && i+1 < len(tokens) && tokens[i+1].text == "3") {
 		return ""
 	}
 	return u

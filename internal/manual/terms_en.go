@@ -36,7 +36,7 @@ const termsEN = "" +
 	"known\tclean it|close|fit|install|lift|loosen|mount|open|place|put|put back|refit|reinstall|remove|replace it|screw it|set|take off|take out|undo|unscrew|wash it\n" +
 	"label.displacement\t4 stroke|boxer|capacity of the engine|cubic capacity|cylinder|cylinder capacity|cylinders|displacement|engine capacity|engine displacement|engine size|engine type|flat twin|four cylinder|four stroke|parallel twin|piston displacement|single|single cylinder|swept volume|three cylinder|twin|twin cylinder|v twin\n" +
 	"label.figure\tchapter|fig|figure|item|no|note|ref|section|see|step|table\n" +
-	"label.model\tmachine|model|models|motorcycle|type|version\n" +
+	"label.model\tmachine|model|models|motor cycle|motor cycles|motorcycle|motorcycles|type|version\n" +
 	"label.page\tp|page|pg|sheet\n" +
 	"label.torque\ttighten|tighten to|tightened|tightening specifications|tightening torque|tightening torques|torque|torque settings|torque specification|torque to|torque value|torque values|torques\n" +
 	"label.viscosity\tapi|classification|grade|jaso|oil grade|oil specification|oil type|quality|recommended engine oil|recommended oil|sae|sae grade|specification|specified oil|type of oil|use|viscosity\n" +
@@ -84,7 +84,7 @@ const termsEN = "" +
 	"number.two-thirds\ttwo thirds|two thirds of a\n" +
 	"oil.any\tlubricant|lubricating oil|oil|oils\n" +
 	"oil.engine\tcrankcase|crankcase oil|engine|engine and clutch|engine lubricant|engine lubrication|engine oil|engine sump|motor|motor oil|oil pan|oil sump|sump\n" +
-	"oil.final\tbevel box|bevel drive|bevel gear|bevel gear oil|final drive|final drive case|final drive housing|final drive oil|final gear|final gear case|final gear oil|final reduction|final transmission|final transmission oil|hub gear|rear drive|rear drive oil|rear drive unit|rear gear|rear gear case|rear gear oil|rear hub gear|rear wheel drive|rear wheel gear|reduction gear|reduction gear oil|shaft drive|shaft drive oil\n" +
+	"oil.final\tbevel box|bevel drive|bevel gear|bevel gear oil|final drive|final drive case|final drive housing|final drive oil|final gear|final gear case|final gear oil|final reduction|final transmission|final transmission oil|hub gear|hub oil|rear drive|rear drive oil|rear drive unit|rear gear|rear gear box|rear gear case|rear gear oil|rear gearbox|rear gearbox oil|rear hub gear|rear hub oil|rear transmission|rear wheel drive|rear wheel gear|reduction gear|reduction gear oil|shaft drive|shaft drive oil\n" +
 	"oil.gear\tgear lubricant|gear oil|hypoid gear oil|hypoid oil\n" +
 	"oil.gearbox\tgear box|gear box oil|gearbox|gearbox oil|gearcase|transmission|transmission case|transmission lubricant|transmission oil\n" +
 	"oil.primary\tchain case|chaincase|chaincase oil|primary|primary case|primary chain|primary chain case|primary chaincase|primary chaincase lubricant|primary cover|primary drive|primary drive oil|primary oil\n" +
@@ -120,7 +120,7 @@ const termsEN = "" +
 	"seal.paper\tpaper gasket|paper seal|paper washer\n" +
 	"seal.square-ring\trectangular ring|square cut ring|square o ring|square ring|square seal|square section ring|square section seal\n" +
 	"seal.washer\tcrush ring|crush washer*|drain washer|gasket|gaskets|joint washer|plug washer|seal|seal ring|sealing|sealing ring|sealing washer*|washer|washers\n" +
-	"stance.centre-stand\tcenter stand|central stand|centre stand|main stand|mainstand|paddock stand\n" +
+	"stance.centre-stand\tcenter stand|centerstand|central stand|centre stand|centrestand|main stand|mainstand|paddock stand\n" +
 	"stance.side-stand\tjiffy stand|kick stand|kickstand|prop stand|side prop|side stand|sidestand\n" +
 	"stance.upright\tbolt upright|held straight|held upright|hold upright|level and upright|perpendicular|straight up|upright|upright position|vertical|vertically\n" +
 	"state.cold\tbefore starting|cold|cold engine|engine cold|oil cold|when cold|with the engine cold\n" +

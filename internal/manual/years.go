@@ -21,6 +21,10 @@ func (r *readings) years() {
 		if r.senseAt(end, "label.model") {
 			said, end = true, r.termAt(end).to
 		}
+		// In brackets in the page's head: "GULLET 550 (1983-1987)".
+		if !said && len(text) > 5 && r.at(i-1).text == "(" && r.at(end).text == ")" && r.places[i].piece < headPieces {
+			said = true
+		}
 		if said {
 			r.sayOnce("years", text, from, end)
 		}
