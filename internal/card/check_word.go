@@ -22,7 +22,7 @@ func needed[T ~string](c *checker, where string, got T, list []T) {
 }
 
 func (c *checker) nth(where string, n int) {
-	if n < 0 || n > 20 {
+	if n < 0 || n > mostNth {
 		c.add(finding.Refuse, "bad-count", where, "value", strconv.Itoa(n))
 	}
 }

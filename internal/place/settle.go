@@ -5,9 +5,6 @@ import (
 	"tidysump/internal/finding"
 )
 
-// mostNth is the most changes that may lie between two of a part, as a card's check has it.
-const mostNth = 20
-
 // settle fills in what follows from what was read.
 func (t *taking) settle() {
 	c := t.card
@@ -38,21 +35,10 @@ func (t *taking) settle() {
 	}
 }
 
-// nth says at which of the engine's changes a part is due that has an interval of its own,
-// where the card leaves that open: at the last one before that is over.
+// nth takes out of a part of which the card says nothing else how often it is due, once it
+// has an interval of its own: from that it follows.
 func (t *taking) nth(id string, nth *int, own *card.Interval) {
-	if own == nil || t.entered[id+"/everyNth"] || *nth != 0 && !t.bare[id] {
-		return
-	}
-	usual := &t.card.Interval
-	for _, f := range [...]struct{ own, usual *card.Figure }{
-		{own.Distance, usual.Distance}, {own.Time, usual.Time}, {own.Hours, usual.Hours}} {
-		a, known := f.own.Amount()
-		b, ok := f.usual.Amount()
-		if known && ok && b.Base > 0 {
-			// 4,000 mi for 6,000 km and the like are rounded: a tenth over is no change more.
-			*nth = min(max(int(a.Base/b.Base+0.1), 1), mostNth)
-			return
-		}
+	if own != nil && t.bare[id] && !t.entered[id+"/everyNth"] {
+		*nth = 0
 	}
 }

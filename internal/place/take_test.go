@@ -473,8 +473,8 @@ func TestTake_OwnInterval(t *testing.T) {
 		nth         int
 	}{{"3000 km", "9000 km", 3}, {"6000 km", "15000 km", 2}, {"6000 mi", "12000 mi", 2}, {"6000 km", "6000 mi", 1}, {"10000 km", "5000 km", 1}, {"4000 km", "7900 km", 2}} {
 		taken := place.Take(begin, []place.Reading{{What: "interval.distance", Text: c.engine}, {What: "interval.final", Text: c.own}}, &place.Page{}, quantity.Metric)
-		if got := taken.Card.Circuits[1]; got.Role != card.FinalDrive || got.EveryNth != c.nth {
-			t.Errorf("%s beside %s: at each %d", c.own, c.engine, got.EveryNth)
+		if got := taken.Card.Circuits[1]; got.Role != card.FinalDrive || taken.Card.Nth(got.EveryNth, got.Interval) != c.nth {
+			t.Errorf("%s beside %s: at each %d", c.own, c.engine, taken.Card.Nth(got.EveryNth, got.Interval))
 		}
 	}
 }

@@ -29,7 +29,7 @@ func TestGaps_EverySealThatIsNotKnown(t *testing.T) {
 			if !opened[b.ID] || b.Purpose == card.Panel || b.Purpose == card.FilterCanned || b.Purpose == card.FillerCap && byHand {
 				continue
 			}
-			place := b.Place
+			place := p.Card().Bolt(b.ID).Place
 			if place == "" {
 				place = "@unknown.place"
 			}

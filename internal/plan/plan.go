@@ -133,11 +133,12 @@ func (p *planner) choose() {
 		f := &p.card.Filters[i]
 		p.plan.MayKeepFilter = p.plan.MayKeepFilter || f.Kind != card.Centrifugal
 		due := p.doing(f.Circuit) && !p.bench.KeepFilter
-		if f.Kind != card.Centrifugal && f.EveryNth > 1 && (p.plan.FilterNth == 0 || f.EveryNth < p.plan.FilterNth) {
-			p.plan.FilterNth = f.EveryNth
+		nth := p.card.Nth(f.EveryNth, f.Interval)
+		if f.Kind != card.Centrifugal && nth > 1 && (p.plan.FilterNth == 0 || nth < p.plan.FilterNth) {
+			p.plan.FilterNth = nth
 		}
 		if f.Kind == card.Centrifugal {
-			due = p.also(f.EveryNth, f.Circuit, f.ID, "also.centrifugal", f.Place)
+			due = p.also(nth, f.Circuit, f.ID, "also.centrifugal", f.Place)
 		}
 		if due {
 			p.filters = append(p.filters, f)
@@ -145,7 +146,7 @@ func (p *planner) choose() {
 	}
 	for i := range p.card.Strain {
 		s := &p.card.Strain[i]
-		nth := s.EveryNth
+		nth := p.card.Nth(s.EveryNth, s.Interval)
 		for n := range p.card.Bolts {
 			if b := &p.card.Bolts[n]; b.Holds == s.ID && b.Drains {
 				nth = 1 // it comes out with the drain, whatever the card says
@@ -159,7 +160,7 @@ func (p *planner) choose() {
 
 func (d *day) chosen(c *card.Circuit) bool {
 	if len(d.bench.Circuits) == 0 {
-		return c.EveryNth <= 1
+		return d.card.Nth(c.EveryNth, c.Interval) <= 1
 	}
 	for _, id := range d.bench.Circuits {
 		if id == c.ID {

@@ -123,9 +123,9 @@ func (d *day) filterValues(word string, f *card.Filter) map[string]string {
 	case "prepare-cartridge":
 		v["coat"] = "@coat-rings." + coatOf(f)
 	case "filter-off-cartridge", "filter-off-cap":
-		oftenNew(v, f)
+		d.oftenNew(v, f)
 	case "filter-off-spin-on":
-		oftenNew(v, f)
+		d.oftenNew(v, f)
 		v["grip"] = gripAny
 		for _, b := range d.boltsWhere(func(b *card.Bolt) bool { return b.Holds == f.ID && b.Purpose == card.FilterCanned }) {
 			v["grip"] = gripOf(b)
@@ -135,10 +135,10 @@ func (d *day) filterValues(word string, f *card.Filter) map[string]string {
 }
 
 // oftenNew says how often the card asks for a new filter, where it isn't each time.
-func oftenNew(v map[string]string, f *card.Filter) {
+func (d *day) oftenNew(v map[string]string, f *card.Filter) {
 	v["often"] = "@often.new"
-	if f.EveryNth > 1 {
-		v["often"], v["nth"] = "@often.nth", strconv.Itoa(f.EveryNth)
+	if nth := d.card.Nth(f.EveryNth, f.Interval); nth > 1 {
+		v["often"], v["nth"] = "@often.nth", strconv.Itoa(nth)
 	}
 }
 
