@@ -12,6 +12,7 @@ type mention struct {
 	measure  bool   // foreign as a measure is, which tells of no job
 	strainer bool   // a drain plug that also holds the strainer
 	loose    looseness
+	tank     bool // an oil tank or a frame is named
 	oil      bool // oil is named
 }
 
@@ -52,6 +53,48 @@ func (p *page) names(n int) bool {
 	t := &p.terms[n]
 	for _, s := range t.senses {
 		if strings.HasPrefix(s, "oil.") || strings.HasPrefix(s, "part.") || s == "other.part" || s == "other.fluid" || s == "other.measure" {
+			return true
+		}
+	}
+	return false
+}
+
+// settleMentions decides what mentions are by what stands around them: a drain plug at the
+// end of a frame's tube is the tank's; below a heading of another job a bare cover or plug
+// is of that job.
+func (p *page) settleMentions() {
+	own := -1 // the last paragraph in which one of ours is named in full
+	for n := range p.mentions {
+		m := &p.mentions[n]
+		here := &p.places[m.from]
+		if m.part == "drain" && n+1 < len(p.mentions) {
+			o := &p.mentions[n+1]
+			if o.tank && o.part == "" && !o.foreign && p.places[o.from].clause == here.clause && !p.figureIn(m.to, o.from) {
+				m.part, m.circuit = "tank-drain", "engine"
+			}
+		}
+		switch {
+		case m.foreign:
+		case p.named(m), m.oil && p.at(m.to).text == ":":
+			own = here.paragraph
+		case own != here.paragraph:
+			if head, foreign := p.headCircuit(m.from); foreign && head == "" {
+				m.foreign = true
+			}
+		}
+	}
+}
+
+// named reports whether a mention says of itself that it is of an oil: it names its oil, or
+// the oil's filter.
+func (p *page) named(m *mention) bool {
+	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == "" || p.termAt(m.from).has("part.filter") && m.to-m.from > 1
+}
+
+// figureIn reports whether a figure stands between two tokens.
+func (p *page) figureIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if p.places[i].taken && p.places[i].kind == number {
 			return true
 		}
 	}
@@ -118,7 +161,7 @@ func (p *page) mentionOf(first, last int) mention {
 		if name, ok := t.begin("part."); ok {
 			switch name {
 			case "tank":
-				tank = true
+				tank, m.tank = true, true
 			case "cover":
 				cover = true
 			case "fastener":
@@ -127,6 +170,7 @@ func (p *page) mentionOf(first, last int) mention {
 				plug = true
 			case "drain":
 				drain = true
+				m.foreign = m.foreign || m.part == "filter" // the filter's own drain
 			case "strainer":
 				strainer = true
 			}
@@ -242,7 +286,8 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 	here := &p.places[at]
 	s := p.sections[here.section]
 	own := false
-	for n := p.mentionFrom(at) - 1; n >= 0 && p.mentions[n].from >= s.from+s.heading; n-- {
+	first := p.mentionFrom(at) - 1
+	for n := first; n >= 0 && n > first-mostBackMentions && p.mentions[n].from >= s.from+s.heading; n-- {
 		m := &p.mentions[n]
 		there := &p.places[m.from]
 		if there.item != here.item && (p.figured(there.item) || m.measure || m.foreign && there.paragraph != here.paragraph) {
@@ -293,6 +338,9 @@ func (p *page) usualOil() string {
 	}
 	return p.usual
 }
+
+// mostBackMentions is how many mentions are looked back for what is spoken of.
+const mostBackMentions = 200
 
 // figured reports whether an item has figures of its own.
 func (p *page) figured(item int) bool {

@@ -47,6 +47,7 @@ func Read(text string, tag string) Page {
 	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
 	p.settleTerms()
 	p.findMentions()
+	p.settleMentions()
 	var r readings
 	r.page = p
 	r.torques()

@@ -120,7 +120,8 @@ func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
 	}
 	if v.what == "" {
 		// A figure beside the oil's name, without another word, is what it holds.
-		if before != nil || r.oilIn(begin, f.from) {
+		head, _ := r.headCircuit(f.from)
+		if before != nil || r.oilIn(begin, f.from) || head == v.circuit && !r.stray(begin, f.from) {
 			v.what = "amount.capacity"
 		}
 	}
@@ -393,6 +394,7 @@ func (r *readings) pairs(plain, told []*volume) {
 		case only != nil && with == nil && v.f.low > only.f.low:
 			v.what = "amount.with-filter"
 		case v.what == "amount.capacity" && only == nil && with == nil && r.mentionsFilter():
+			v.what = "amount.with-filter"
 			v.doubts = append(v.doubts, doubt("manual-filter-open", "text", v.f.text))
 		case only != nil && v.f.text == only.f.text:
 			v.what = ""
