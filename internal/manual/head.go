@@ -96,6 +96,11 @@ func (p *page) headIn(from, to int) (h head) {
 // headUnit reads a unit that begins a cell or stands behind one.
 func (p *page) headUnit(i, end int) (id string, next int) {
 	id, n := unitAt(p.tokens[:end], i)
+	if t := p.termAt(i); t != nil && t.from == i && t.to <= end && t.to-i > n {
+		if u, is := t.begin("unit."); is {
+			return u, t.to
+		}
+	}
 	if n == 0 {
 		return "", i
 	}
