@@ -27,6 +27,64 @@ func (p *page) settleTerms() {
 	}
 }
 
+// composeTerms joins what a spelling cannot list: a word for "without" or "not", a change
+// and a filter ("si no se cambia el filtro") are the amount without it; a word for "with",
+// a change and a filter the amount with it.
+func (p *page) composeTerms() {
+	for n := range p.terms {
+		t := &p.terms[n]
+		sense := ""
+		switch {
+		case t.has("not"), t.has("without"):
+			sense = "amount.oil-only"
+		case t.has("with"):
+			sense = "amount.with-filter"
+		default:
+			continue
+		}
+		if last := p.filterBehind(n); last > n {
+			whole := &p.terms[last]
+			senses := []string{sense}
+			for _, s := range whole.senses {
+				if strings.HasPrefix(s, "part.") {
+					senses = append(senses, s)
+				}
+			}
+			whole.senses, whole.from = senses, t.from
+			for i := whole.from; i < whole.to; i++ {
+				p.places[i].term = last
+			}
+		}
+	}
+}
+
+// filterBehind gives the term of a filter that stands behind a change and a small word in
+// its clause; 0 for none.
+func (p *page) filterBehind(n int) int {
+	t := &p.terms[n]
+	change := false
+	for k := n + 1; k < len(p.terms); k++ {
+		o := &p.terms[k]
+		if o.from-t.to > mostBetween || p.places[o.from].clause != p.places[t.from].clause {
+			return 0
+		}
+		for i := p.terms[k-1].to; i < o.from; i++ {
+			if q := &p.places[i]; q.taken || q.kind == number || q.kind == sign && q.text != "'" {
+				return 0
+			}
+		}
+		switch {
+		case change && (o.has("part.filter") || o.has("part.filter-element")), !t.has("with") && o.has("amount.with-filter"):
+			return k
+		case o.has("when.change"), o.has("amount.change"):
+			change = true
+		case !p.small(o) && !o.has("known"):
+			return 0
+		}
+	}
+	return 0
+}
+
 // gears counts what a page says of gears without a second meaning.
 func (p *page) gears() (count int) {
 	for n := range p.terms {

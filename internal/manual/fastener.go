@@ -35,17 +35,27 @@ func (r *readings) fasteners() {
 			if size != nil {
 				f.from, f.to = min(f.from, size.from), max(f.to, size.to)
 			}
+			if m, _ := r.partFor(f, -1); drive == "strap" && !is(m, "filter") || drive == "hand" && !is(m, "filler") {
+				continue
+			}
 			r.bolt(f, "drive", drive, t.from)
 		}
 	}
 	r.counts()
 }
 
+// is reports whether a mention is of a part.
+func is(m *mention, part string) bool { return m != nil && !m.foreign && m.part == part }
+
 // bolt adds a reading of the part that a figure is of, whose own words stand at a token.
 func (r *readings) bolt(f *fact, member, text string, at int) {
 	m, byContext := r.partFor(f, -1)
 	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item, at)
 }
+
+// mostBetween is how many tokens may stand between a part and its ring that are quoted
+// together.
+const mostBetween = 8
 
 func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bool, at int) {
 	if m == nil || m.foreign || m.part == "" {
@@ -63,7 +73,7 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 	}
 	part := m.bolt(circuit)
 	from := f.from
-	if m.from < from && r.places[m.from].sentence == r.places[from].sentence {
+	if m.from < from && r.places[m.from].sentence == r.places[from].sentence && (from-m.to <= mostBetween || member != "seal" || r.row(from)) {
 		from = m.from
 	}
 	r.sayAt("bolt."+part+"."+member, text, from, f.to, at)
@@ -101,6 +111,10 @@ func (r *readings) driveOf(t *term) (drive string, size *fact) {
 		return "six-lobe", size
 	case t.has("drive.hexagon") && size != nil && !r.otherDrive(t):
 		return "hexagon", size
+	case t.has("drive.strap"):
+		return "strap", nil
+	case t.has("drive.hand"):
+		return "hand", nil
 	}
 	return "", nil
 }

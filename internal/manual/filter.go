@@ -16,6 +16,11 @@ func (r *readings) filters() {
 		if m == nil {
 			m = after
 		}
+		if m == nil && !r.about(from, to, "amount.with-filter") {
+			if m = r.spokenOf(t.from, from); m != nil && m.part != "filter" && m.part != "strainer" {
+				continue
+			}
+		}
 		switch {
 		case m != nil && !m.foreign:
 			r.say(m.part+".every", every, min(m.from, t.from), max(m.to, t.to))

@@ -39,6 +39,7 @@ func Read(text string, tag string) Page {
 	p.byModel()
 	p.flowOf()
 	p.findTerms()
+	p.composeTerms()
 	p.findShapes()
 	p.findAmounts()
 	p.findLostPoints()

@@ -26,9 +26,27 @@ func (r *readings) torques() {
 				continue
 			}
 		}
-		what := "bolt." + m.bolt(circuit) + ".torque"
-		r.figure(what, f, m, byContext)
+		r.figure("bolt."+m.bolt(circuit)+".torque", f, m, byContext)
+		if o := r.paired(m); o != nil && !byContext {
+			both := *o
+			both.circuit = circuit
+			r.figure("bolt."+both.bolt(circuit)+".torque", f, o, false)
+		}
 	}
+}
+
+// paired gives the part that is named with another for one figure: "drain plug and filler
+// plug: 15 N·m".
+func (r *readings) paired(m *mention) *mention {
+	n := r.mentionFrom(m.from) - 1
+	if n < 0 || m.from < 1 {
+		return nil
+	}
+	o := &r.mentions[n]
+	if o.to != m.from-1 || !r.senseAt(o.to, "join.and") || o.foreign || o.loose != whole || o.part == "" || o.part == m.part || o.circuit != "" && o.circuit != m.circuit {
+		return nil
+	}
+	return o
 }
 
 // figure adds a reading of an amount, with the doubts that it has.

@@ -284,11 +284,30 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	if f.unit != "mL" && f.unit != "cu in" || f.low < 0.04 || f.low > 3 {
 		return false
 	}
-	for i := begin; i < f.from; i++ {
-		if r.senseAt(i, "label.displacement") {
-			r.sayAt("displacement", f.text, r.termAt(i).from, f.end(), f.from, r.witnesses(f)...)
-			f.used = true
-			return true
+	from := begin
+	for from < f.from && !r.senseAt(from, "label.displacement") {
+		from++
+	}
+	if from == f.from {
+		a, b := r.sentenceOf(f.from)
+		if !r.coolingIn(a, b) || r.oilIn(begin, f.from) && !r.about(begin, f.from, "oil.engine") {
+			return false
+		}
+	} else {
+		from = r.termAt(from).from
+	}
+	r.sayAt("displacement", f.text, from, f.end(), f.from, r.witnesses(f)...)
+	f.used = true
+	return true
+}
+
+// coolingIn reports whether it is said between two tokens how the engine is cooled.
+func (r *readings) coolingIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if t := r.termAt(i); t != nil {
+			if _, is := t.begin("cooling."); is {
+				return true
+			}
 		}
 	}
 	return false
