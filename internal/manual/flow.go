@@ -23,7 +23,8 @@ type page struct {
 	usual       string // the oil that is meant where none is named, once it was asked for
 	text        string
 	words       *dictionary
-	spoilt      bool // letters were put right
+	spoilt      bool  // letters were put right
+	theme       uint8 // of foreignPage, 0 before it was asked
 	pieces      []piece
 	tokens      []token
 	places      []place

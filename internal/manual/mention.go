@@ -372,7 +372,45 @@ func (p *page) headCircuit(at int) (circuit string, foreign bool) {
 			circuit = m.circuit
 		}
 	}
-	return circuit, foreign && circuit == ""
+	return circuit, circuit == "" && (foreign || p.foreignPage())
+}
+
+// foreignPage reports whether a page is of another job as a whole: its title names one,
+// and no line with a figure, and no heading, names an oil of ours.
+func (p *page) foreignPage() bool {
+	if p.theme == 0 {
+		p.theme = 1
+		if p.titleIsForeign() && !p.ownNamed() {
+			p.theme = 2
+		}
+	}
+	return p.theme == 2
+}
+
+func (p *page) titleIsForeign() bool {
+	foreign := false
+	_, to := p.pieceTokens(0)
+	for n := range p.mentions {
+		m := &p.mentions[n]
+		if m.from >= to {
+			break
+		}
+		if m.circuit != "" || m.gear {
+			return false
+		}
+		foreign = foreign || m.foreign && !m.measure
+	}
+	return foreign
+}
+
+func (p *page) ownNamed() bool {
+	for n := range p.mentions {
+		m := &p.mentions[n]
+		if !m.foreign && m.circuit != "" && (p.figured(p.places[m.from].item) || p.pieces[p.places[m.from].piece].heading) {
+			return true
+		}
+	}
+	return false
 }
 
 // gearOil says whose oil gear oil is on this page: the final drive's, unless a gearbox is

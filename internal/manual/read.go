@@ -29,12 +29,30 @@ type Page struct {
 
 // Read reads a page's text. It takes time in proportion to its length.
 func Read(text string, tag string) Page {
+	p := pageOf(text, tag)
+	if len(p.pieces) == 0 {
+		return Page{Language: p.words.language}
+	}
+	r := readings{page: p}
+	r.torques()
+	r.volumes()
+	r.intervals()
+	r.levels()
+	r.fasteners()
+	r.oils()
+	r.filters()
+	r.names()
+	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models}
+}
+
+// pageOf takes a text apart and marks what is in it, before anything is given its role.
+func pageOf(text, tag string) *page {
 	rows := rowsOf(text)
 	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
 	p.spoilt = repair(rows, p.words)
 	p.pieces = layoutOf(rows, p.words)
 	if len(p.pieces) == 0 {
-		return Page{Language: p.words.language}
+		return p
 	}
 	p.byModel()
 	p.flowOf()
@@ -49,17 +67,7 @@ func Read(text string, tag string) Page {
 	p.settleTerms()
 	p.findMentions()
 	p.settleMentions()
-	var r readings
-	r.page = p
-	r.torques()
-	r.volumes()
-	r.intervals()
-	r.levels()
-	r.fasteners()
-	r.oils()
-	r.filters()
-	r.names()
-	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models}
+	return p
 }
 
 // languageOf tells the language of a text by its small words, and where there are few, as

@@ -274,6 +274,9 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 	from, _ := r.sentenceOf(m.from)
 	for n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= from; n-- {
 		o := &r.mentions[n]
+		if o.foreign && !o.measure && r.clauseIsLabel(o, m) && !r.figureIn(o.to, m.from) {
+			return "", true // "Front fork: drain plug"
+		}
 		if o.part == "" && !o.foreign && (o.circuit != "" || o.gear) && r.clauseIsLabel(o, m) {
 			if o.gear {
 				return r.gearOil(), false
@@ -286,6 +289,16 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 		circuit = r.usualOil()
 	}
 	return circuit, foreign
+}
+
+// figureIn reports whether an amount stands between two tokens.
+func (r *readings) figureIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && f.unit != "" {
+			return true
+		}
+	}
+	return false
 }
 
 // clauseIsLabel reports whether a mention stands before a colon, and the other behind it.
