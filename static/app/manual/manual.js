@@ -167,25 +167,30 @@ class Pages {
         ${taken.length ? t('manual.count.taken', { count: taken.length }) : nothing}
         ${questions.length ? t('manual.to-decide', { count: questions.length }) : nothing}
       </p>
-      ${findings(wrong)} ${models.length && !model ? this.#models() : nothing}
-      ${section(
-        'manual.found',
-        found(sure, (list) => this.#quote(list)),
-        sure.length,
-      )}
-      ${asking ? this.#next() : nothing} ${findings(odd)}
-      ${fold(
-        'manual.taken',
-        taken.length,
-        html`${found(taken, (list) => this.#quote(list))}
-          <p>
-            <button type="button" class="quiet" @click=${() => this.#act(reading.putBack)}>
-              ${t('manual.put-back')}
-            </button>
-          </p>`,
-      )}
-      ${asking && taken.length ? gaps(reading.gaps, 'manual.gaps') : nothing}
-      ${pages.map((page, n) => this.#page(page, n))} ${this.#bar()}
+      <div class="beside">
+        <div>
+          ${findings(wrong)} ${models.length && !model ? this.#models() : nothing}
+          ${section(
+            'manual.found',
+            found(sure, (list) => this.#quote(list)),
+            sure.length,
+          )}
+          ${asking ? this.#next() : nothing} ${findings(odd)}
+          ${fold(
+            'manual.taken',
+            taken.length,
+            html`${found(taken, (list) => this.#quote(list))}
+              <p>
+                <button type="button" class="quiet" @click=${() => this.#act(reading.putBack)}>
+                  ${t('manual.put-back')}
+                </button>
+              </p>`,
+          )}
+          ${asking && taken.length ? gaps(reading.gaps, 'manual.gaps') : nothing}
+        </div>
+        <div class="pages">${pages.map((page, n) => this.#page(page, n))}</div>
+      </div>
+      ${this.#bar()}
     `;
   }
 

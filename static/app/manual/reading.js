@@ -89,8 +89,10 @@ export class Reading {
       (order.get(one) ?? order.size) - (order.get(other) ?? order.size);
     return this.pages.flatMap((page, n) =>
       [...(page.answer?.ok?.readings ?? [])].sort(places).map((reading) => {
-        const id = `${n} ${reading.what} ${reading.quote.from} ${reading.quote.to}`;
-        return { ...reading, id, page, n, decided: this.#decided.get(id) };
+        const { from = 0, to } = reading.quote;
+        const id = `${n} ${reading.what} ${from} ${to}`;
+        const decided = this.#decided.get(id);
+        return { ...reading, quote: { from, to }, id, page, n, decided };
       }),
     );
   }
