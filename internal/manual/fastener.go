@@ -134,12 +134,19 @@ func (r *readings) sealOf(n int) string {
 	if kind != "washer" {
 		return kind
 	}
-	for _, k := range [...]int{n - 1, n + 1} {
+	next := n + 1 // "washer of the drain plug of aluminium"
+	if next < len(r.terms) && r.linked(t.to, r.terms[next].from) {
+		if _, is := r.terms[next].begin("part."); is {
+			next++
+		}
+	}
+	for _, k := range [...]int{n - 1, next} {
 		if k < 0 || k >= len(r.terms) {
 			continue
 		}
 		o := &r.terms[k]
-		if r.places[o.from].sentence != r.places[t.from].sentence || abs(o.from-t.to) > 3 && abs(t.from-o.to) > 3 {
+		near := k < n && t.from-o.to <= 3 || k > n && o.from-r.terms[k-1].to <= 3
+		if r.places[o.from].sentence != r.places[t.from].sentence || !near {
 			continue
 		}
 		if m, is := o.begin("material."); is {
@@ -231,6 +238,9 @@ func (r *readings) counts() {
 		for i := from; i < to; i++ {
 			v, next, ok := r.countAt(i, m)
 			if ok && v.v >= 1 && v.v <= 12 && v.step == 1 && !v.fraction {
+				if t := r.termAt(next); t != nil && t.has("part.fastener") {
+					next = t.to
+				}
 				r.sayAt("bolt.filter-cover.count", v.text1(), min(m.from, i), max(m.to, next), i)
 				break
 			}

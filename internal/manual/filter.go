@@ -24,6 +24,11 @@ func (r *readings) filters() {
 		switch {
 		case m != nil && !m.foreign:
 			r.say(m.part+".every", every, min(m.from, t.from), max(m.to, t.to))
+			if n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= from && m.to <= t.from { // "strainer and filter"
+				if o := &r.mentions[n]; isIt(o) && !o.foreign && o.part != m.part && r.onlyJoins(o.to, m.from) {
+					r.say(o.part+".every", every, o.from, t.to)
+				}
+			}
 		case m == nil && r.about(from, to, "amount.with-filter"):
 			r.say("filter.every", every, t.from, t.to)
 		}

@@ -73,8 +73,8 @@ func (r *readings) intervals() {
 func (r *readings) longFacts() (list []*fact) {
 	for i := range r.facts {
 		f := &r.facts[i]
-		long := f.kind == string(quantity.Duration) && f.low > 24*60*5 || f.unit == "h"
-		if long || f.kind == string(quantity.Distance) {
+		long := f.kind == string(quantity.Duration) && f.low > 24*60*5 || f.unit == "h" && f.low > 0
+		if long || f.kind == string(quantity.Distance) && f.low > 0 {
 			list = append(list, f)
 		}
 	}

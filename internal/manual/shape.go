@@ -160,6 +160,10 @@ func (p *page) threadAt(i int) int {
 	text, n := "M"+p.at(i+1).text, 2
 	if x := p.at(i + 2); (x.fold == "x" || x.text == "×" || x.text == "*") && p.at(i+3).kind == number && x.gap != wide {
 		text, n = text+"x"+strings.Replace(p.at(i+3).text, ",", ".", 1), 4
+		if m, rest := p.at(i+4), p.at(i+5); (m.text == "," || m.text == ".") && rest.kind == number && rest.gap == glued && m.gap != wide && len(rest.text) <= 2 && len(p.at(i+3).text) == 1 {
+			text, n = text+"."+rest.text, 6 // a photo's "1 ,5"
+			p.places[i+4].repaired = p.places[i+4].repaired || m.gap != glued
+		}
 	}
 	if _, ok := bolt.ParseThread(text); !ok {
 		return 0

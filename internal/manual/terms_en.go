@@ -162,7 +162,7 @@ const termsEN = "" +
 	"unit.°F\tdeg f|degrees f|degrees fahrenheit|fahrenheit\n" +
 	"warm.drain\tbefore changing the oil|before draining|before the oil is drained|drain it|drain oil|drain the engine oil|drain the oil|draining|draining the oil|drains|let the oil drain|to drain\n" +
 	"warm.oil\tat an oil temperature of|drain at|drain the oil at|engine temperature|heat to|heated to|oil at|oil must be|oil should be|oil temperature|on the display|temperature of the oil|warm to|warm up to|warmed to\n" +
-	"when.change\tchange|change oil|change the oil|changed|changes|changing|due|engine oil change|oil change|renew|renewal|renewed|replace|replace oil|replace the oil|replaced|replacement\n" +
+	"when.change\tchange|changed|changes|changing|due|engine oil change|oil change|renew|renewal|renewed|replace|replaced|replacement\n" +
 	"when.every\tafter every|at every|at intervals of|change interval|each|every|interval|intervals|oil change interval|per\n" +
 	"when.first\t1st|after running in|after the first|at the first|break in|break in service|first|first change|first inspection|first oil change|first service|initial|initial change|initial service|new machine|once after|once at|run in|running in|running in check|running in service\n" +
 	"when.severe\tadverse|adverse conditions|city|city traffic|city use|cold climate|competition|competition use|delivery|dust|dusty|dusty conditions|dusty roads|enduro|extreme|extreme conditions|hard riding|hard use|harsh|heavy duty|in winter|mud|off road|offroad|race|race track|race use|races|racing|sand|severe|severe conditions|severe service|severe use|short journeys|short rides|short runs|short trip|short trips|sidecar|stop and go|towing|town|town traffic|town use|track|track use|trailer|unusual|wet or dusty\n" +

@@ -113,6 +113,15 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole }
 	before, after := r.near(f.from, begin, end, named)
 	m = before
+	if m != nil && m.loose == aFastener && after != nil && after.loose == whole { // "three screws (M6) of the cover"
+		behind := f.end()
+		if r.at(behind).text == ")" {
+			behind++
+		}
+		if r.linked(behind, after.from) {
+			return after, false
+		}
+	}
 	if o := r.ofOil(f.from, begin, from, before); o != nil {
 		return o, false
 	}
