@@ -148,7 +148,7 @@ func sideOf(tokens []token, col int) int {
 		return oneSide
 	}
 	for i := 1; i < len(tokens); i++ {
-		if tokens[i].gap == wide && tokens[i].col >= col-1 && tokens[i].col <= col+1 {
+		if tokens[i].gap == wide && tokens[i].col >= col-1 && tokens[i].col <= col+4 && tokens[i-1].end < col {
 			return besides
 		}
 	}
@@ -429,7 +429,8 @@ func (d *dictionary) inTurn(block []row) []piece {
 // answers reports whether a line is a figure for the label that the line before it is, as
 // where a table's cells stand below each other.
 func answers(label, figure []token) bool {
-	if len(label) > 8 || len(figure) > 24 || closed(label) || hasGap(label) || hasGap(figure) || label[0].kind != word {
+	colon := label[len(label)-1].text == ":"
+	if len(label) > 8 || len(figure) > 24 || closed(label) && !colon || hasGap(label) || hasGap(figure) || label[0].kind != word {
 		return false
 	}
 	for i := range label {
@@ -441,7 +442,8 @@ func answers(label, figure []token) bool {
 		return false
 	}
 	_, n := unitAt(figure, 1)
-	return n > 0 && (len(figure) == 1+n || figure[1+n].kind == sign)
+	last := figure[len(figure)-1].text
+	return n > 0 && (len(figure) == 1+n || figure[1+n].kind == sign && (!colon || last == ")" || last == "."))
 }
 
 // bullet gives how many tokens the mark of a list's item takes that begins a line.
@@ -452,7 +454,7 @@ func bullet(tokens []token) int {
 		return 1
 	case t.kind == sign && t.text == "(" && len(tokens) > 3 && tokens[2].text == ")" && len(tokens[1].text) <= 2:
 		return 3
-	case len(tokens) > 2 && len(t.text) <= 2 && t.kind != sign && tokens[1].gap == glued && (tokens[1].text == "." || tokens[1].text == ")") && tokens[2].gap != glued:
+	case len(tokens) > 2 && (t.kind == number && len(t.text) <= 2 || len(t.text) == 1 && t.kind == word) && tokens[1].gap == glued && (tokens[1].text == "." || tokens[1].text == ")") && tokens[2].gap != glued:
 		return 2
 	}
 	return 0

@@ -75,7 +75,7 @@ func (p *page) settleMentions() {
 		}
 		switch {
 		case m.foreign:
-		case p.named(m), m.oil && p.at(m.to).text == ":":
+		case p.named(m), m.oil && p.at(m.to).text == ":" && (m.from == 0 || p.places[m.from-1].sentence != here.sentence):
 			own = here.paragraph
 		case own != here.paragraph:
 			if head, foreign := p.headCircuit(m.from); foreign && head == "" {
@@ -357,19 +357,25 @@ func (p *page) figured(item int) bool {
 	return p.withFigures[item]
 }
 
-// headCircuit gives the oil that the heading over a token names.
+// headCircuit gives the oil that the heading over a token names; below one that names
+// nothing and is not written in capitals, what the heading before that names.
 func (p *page) headCircuit(at int) (circuit string, foreign bool) {
-	s := p.sections[p.places[at].section]
-	for n := p.mentionFrom(s.from); n < len(p.mentions) && p.mentions[n].from < s.from+s.heading; n++ {
-		m := &p.mentions[n]
-		switch {
-		case m.measure:
-		case m.foreign:
-			foreign = true
-		case m.gear:
-			circuit = p.gearOil()
-		case m.circuit != "" && circuit == "":
-			circuit = m.circuit
+	for k := p.places[at].section; k >= 0; k-- {
+		s := p.sections[k]
+		for n := p.mentionFrom(s.from); n < len(p.mentions) && p.mentions[n].from < s.from+s.heading; n++ {
+			m := &p.mentions[n]
+			switch {
+			case m.measure:
+			case m.foreign:
+				foreign = true
+			case m.gear:
+				circuit = p.gearOil()
+			case m.circuit != "" && circuit == "":
+				circuit = m.circuit
+			}
+		}
+		if circuit != "" || foreign || s.heading == 0 || capitals(p.tokens[s.from:s.from+s.heading]) {
+			break
 		}
 	}
 	return circuit, circuit == "" && (foreign || p.foreignPage())

@@ -120,8 +120,8 @@ func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
 	}
 	if v.what == "" {
 		// A figure beside the oil's name, without another word, is what it holds.
-		head, _ := r.headCircuit(f.from)
-		if before != nil || r.oilIn(begin, f.from) || head == v.circuit && !r.stray(begin, f.from) {
+		_, _, named := r.circuitAt(f.from)
+		if before != nil || r.oilIn(begin, f.from) || named && !r.stray(begin, f.from) {
 			v.what = "amount.capacity"
 		}
 	}
