@@ -21,6 +21,7 @@ type Asked struct {
 	When          []string
 	Says          Said
 	Then, Beside  string
+	Many          bool // several may stand there, parted by commas
 }
 
 // AtBench lists the calculations that answer a question at the bench, in the order in
@@ -35,7 +36,7 @@ func askedOf(fields []field) []Asked {
 	for n := range fields {
 		d := &fields[n]
 		list[n] = Asked{d.name, d.kind, d.needed, d.front, d.low, d.high, d.ranged, d.words, d.family,
-			askedOf(d.rows), d.on, d.when, d.says, d.then, d.beside}
+			askedOf(d.rows), d.on, d.when, d.says, d.then, d.beside, d.many}
 	}
 	return list
 }

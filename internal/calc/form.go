@@ -45,6 +45,7 @@ type field struct {
 	says   Said
 	then   string
 	beside string
+	many   bool // several may stand there, parted by commas
 }
 
 // Said is what a text of a field says.

@@ -13,7 +13,7 @@ import (
 )
 
 var oilSuitsFields = []field{
-	{name: "grades", front: true, kind: Text, says: Grade},
+	{name: "grades", front: true, kind: Text, says: Grade, many: true},
 	{name: "marks", front: true, kind: Text, says: Mark},
 	{name: "service", front: true, kind: Text, says: Service},
 	{name: "clutch", front: true, kind: Choice, words: texts(card.Clutches...), family: "clutch."},

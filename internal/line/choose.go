@@ -21,7 +21,7 @@ const (
 	calling = 9
 	lacking = -1
 	alone   = 2
-	unknown = -2
+	unknown = -4
 )
 
 // rate tells how much of the line a calculation takes up.
@@ -44,7 +44,7 @@ func (f *fitted) rate(ask *Ask) {
 	for i := range f.mentions {
 		m := &f.mentions[i]
 		if f.bound[i] && !(m.op && len(m.names)+len(m.words) == 0) {
-			f.score += naming
+			f.score += naming * (m.last - m.first)
 		}
 	}
 	if n := f.calling(f.calculation.Op); n > 0 {

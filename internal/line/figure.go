@@ -128,8 +128,8 @@ func (s *speech) label(f *figure, atoms []atom) bool {
 		return false
 	}
 	switch grades, marks, service := len(l.Grades), len(l.Marks), len(l.Service); {
-	case last.Word && last.Text != strings.ToUpper(last.Text) && last.Fold != "w":
-		return false // a word that labels have too, and says nothing on them
+	case s.talks(atoms) || grades > 1:
+		return false
 	case grades > 0 && marks+service == 0 && (winter || sae) && last.Fold != "sae":
 		f.says = calc.Grade
 	case capitals && marks > 0 && grades+service == 0:
@@ -140,6 +140,18 @@ func (s *speech) label(f *figure, atoms []atom) bool {
 		return false
 	}
 	return true
+}
+
+// talks reports whether a word stands there that labels have too, and that says nothing on
+// them: "at".
+func (s *speech) talks(atoms []atom) bool {
+	for n := range atoms {
+		t := &s.tokens[atoms[n].first]
+		if t.Word && t.Text != strings.ToUpper(t.Text) && t.Fold != "w" && t.Fold != "sae" {
+			return true
+		}
+	}
+	return false
 }
 
 // amount reads an amount with its unit, or a bare number.
@@ -217,6 +229,9 @@ func (s *speech) measure(f *figure, d *calc.Asked, called bool) (low, high float
 	q := quantity.Ask{Kind: d.Kind, System: s.system, Low: d.Low, High: d.High}
 	if called && f.bare && (!f.fraction() || d.Kind == quantity.Share) { // of what else it is a part nobody knows
 		q.Unit = quantity.Usual(d.Kind, s.system)
+	}
+	if d.Kind == quantity.Temperature && !f.bare {
+		q.Unit = quantity.Usual(d.Kind, s.system) // "70 degrees" are of the person's scale
 	}
 	low, high = math.NaN(), math.NaN()
 	if f.says == calc.Amount || q.Unit != "" {

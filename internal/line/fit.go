@@ -33,6 +33,9 @@ func (s *speech) fit(ask *Ask, c *calc.Calculation) *fitted {
 	f.free = make([]bool, len(s.figures))
 	for i := range f.free {
 		f.free[i], f.name[i] = true, -1
+		for k := range f.mentions {
+			f.free[i] = f.free[i] && !f.figures[i].within(f.mentions[k].first, f.mentions[k].last)
+		}
 	}
 	f.filled, f.by = make([]bool, len(f.slots)), make([]int, len(f.slots))
 	for i := range f.by {
@@ -469,21 +472,39 @@ func (f *fitted) inOrder() bool {
 	return false
 }
 
-// goesOn fills in a figure as the next row of the list that the one before it went to:
-// "bottles 1 L, 4 L".
+// goesOn fills in a figure as the next row of the list that the one before it went to,
+// "bottles 1 L, 4 L", or beside it where a field takes several.
 func (f *fitted) goesOn() bool {
 	for g := 1; g < len(f.figures); g++ {
 		if !f.free[g] || f.called[g] != nil || len(f.candidates(g)) > 0 {
 			continue
 		}
 		for n := range f.slots {
-			if f.slots[n].list != "" && f.by[n] == g-1 && f.fits(&f.figures[g], f.slots[n].Asked, false) {
+			if f.by[n] != g-1 || !f.fits(&f.figures[g], f.slots[n].Asked, false) {
+				continue
+			}
+			if f.slots[n].Many {
+				f.add(n, g)
+				return true
+			}
+			if f.slots[n].list != "" {
 				f.goes(n, g)
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// add writes a figure behind what its field holds already.
+func (f *fitted) add(n, g int) {
+	for i := range f.pieces {
+		if p := &f.pieces[i]; p.Field == f.slots[n].Name && p.List == f.slots[n].list {
+			p.Text += ", " + f.written(&f.figures[g], f.slots[n].Asked)
+			p.To = max(p.To, f.tokens[f.figures[g].last-1].To)
+			f.free[g], f.by[n] = false, g
+		}
+	}
 }
 
 // offer lists for each figure that is left where it may go. A number without a unit, where

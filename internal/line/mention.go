@@ -68,17 +68,11 @@ type chosen struct {
 // mentions finds what of a calculation the line names: at each place the longest term.
 func (s *speech) mentions(op string, slots []slot) []mention {
 	var list []mention
-	taken := make([]bool, len(s.tokens))
-	for i := range s.figures {
-		for n := s.figures[i].first; n < s.figures[i].last; n++ {
-			taken[n] = true
-		}
-	}
 	for at := 0; at < len(s.tokens); {
 		m := mention{first: at, last: at}
 		for i := range s.terms {
 			t := &s.terms[i]
-			if t.First != at || t.Last < m.last || slices.Contains(taken[t.First:t.Last], true) {
+			if t.First != at || t.Last < m.last || s.cuts(t.First, t.Last) {
 				continue
 			}
 			found := mention{first: t.First, last: t.Last}
@@ -100,6 +94,19 @@ func (s *speech) mentions(op string, slots []slot) []mention {
 		at = m.last
 	}
 	return list
+}
+
+// cuts reports whether a term would take part of a figure, or an amount. A bare number may
+// be of a term: "alloy 380".
+func (s *speech) cuts(first, last int) bool {
+	return slices.ContainsFunc(s.figures, func(g figure) bool {
+		return g.first < last && g.last > first && !g.within(first, last)
+	})
+}
+
+// within reports whether a figure is a bare number within a term of more words.
+func (g *figure) within(first, last int) bool {
+	return g.bare && g.first >= first && g.last <= last && last-first > g.last-g.first
 }
 
 func (s *speech) denied(at int) bool {

@@ -21,8 +21,8 @@ func (s *speech) numberAt(at int) (text string, used int) {
 	if sign != "" && i < len(s.tokens) && s.tokens[i].Number {
 		return sign + s.tokens[i].Text, i + 1 - at
 	}
-	if name, n := s.senseAt(i, "number."); n > 0 && spoken[name] != "" && sign == "" {
-		return spoken[name], i + n - at
+	if part, n := s.shareAt(i); n > 0 && sign == "" {
+		return part, i + n - at
 	}
 	whole, n := s.wholeAt(i)
 	digits := ""
@@ -50,6 +50,23 @@ func (s *speech) numberAt(at int) (text string, used int) {
 		return "", 0
 	}
 	return sign + digits, i - at
+}
+
+// shareAt reads a part of a whole: the longest words of it before a unit, "three quarters
+// of a turn", else the shortest: what it is of names a field, "two thirds of the band".
+func (s *speech) shareAt(at int) (part string, used int) {
+	for i := range s.terms {
+		t := &s.terms[i]
+		name, is := strings.CutPrefix(t.Sense, "number.")
+		if !is || t.First != at || spoken[name] == "" {
+			continue
+		}
+		n := t.Last - at
+		if longer := n > used; used == 0 || s.unitAt(t.Last) && (longer || !s.unitAt(at+used)) || !longer && !s.unitAt(at+used) {
+			part, used = spoken[name], n
+		}
+	}
+	return part, used
 }
 
 // beyond reads what comes behind a whole number: "point five", "and a half".

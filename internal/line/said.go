@@ -113,6 +113,17 @@ func (s *speech) ends(i int) bool {
 	return open && t.Glued && strings.Contains(",.:!?…", t.Text)
 }
 
+// inTerm reports whether a token stands within a term of several words: "filled with".
+func (s *speech) inTerm(i int) bool {
+	for k := range s.terms {
+		t := &s.terms[k]
+		if t.First <= i && t.Last > i && t.Last-t.First > 1 && strings.HasPrefix(t.Sense, "ask.") {
+			return true
+		}
+	}
+	return false
+}
+
 // parse numbers the clauses: marks part them, and the words for and, with and without.
 func (s *speech) parse() {
 	n := 0
@@ -130,7 +141,7 @@ func (s *speech) parse() {
 		t := &s.tokens[i]
 		_, and := s.senseAt(i, "join.and")
 		_, with := s.senseAt(i, "with")
-		if and+with > 0 || !t.Word && !t.Number && s.ends(i) {
+		if and+with > 0 && !s.inTerm(i) || !t.Word && !t.Number && s.ends(i) {
 			n++
 		}
 		s.clause[i] = n

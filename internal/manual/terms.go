@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"slices"
 	"strings"
 	"sync"
 )
@@ -81,7 +82,9 @@ func (d *dictionary) add(at map[string]int, spelling, sense string) {
 	}
 	key := strings.Join(words, " ")
 	if n, ok := at[key]; ok {
-		d.entries[n].senses = append(d.entries[n].senses, sense)
+		if !slices.Contains(d.entries[n].senses, sense) { // spelled with an accent and without
+			d.entries[n].senses = append(d.entries[n].senses, sense)
+		}
 		return
 	}
 	n := len(d.entries)

@@ -164,247 +164,262 @@ const termsDE = "" +
 
 const benchDE = "" +
 	"@de\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n"
+	"\tband|zwischen den marken|zwischen den strichen|zwischen min und max\n" +
+	"\theißt|name\n" +
+	"\tnoch drin|rest|übrig\n" +
+	"\tbedarf|benötigt|brauche|nötig\n" +
+	"\tangebrochen|geöffnet|offen\n" +
+	"\tkostet|preis\n" +
+	"\tflasche|flasche mit|flaschen|größe\n" +
+	"\tfestigkeitsklasse|klasse\n" +
+	"\tdraußen|luft|lufttemperatur|umgebung\n" +
+	"\tdazwischen|in|innerhalb|nach\n" +
+	"\terste|von|vorher|zuerst\n" +
+	"\tdann|jetzt|nachher|zweite\n" +
+	"\tbis|warten bis|ziel\n" +
+	"\twie letztes mal|wieder\n" +
+	"\terste inspektion|erster ölwechsel|nach einer reparatur\n" +
+	"\tlampe ging an|öllampe|öllampe ging an\n" +
+	"\tmehr als beim letzten mal|mehr als letztes mal\n" +
+	"\tdurchmesser|größe|stücke\n" +
+	"\tpelz|tief|tiefe\n" +
+	"\tkühler leer|ölkühler|ölkühler geleert\n" +
+	"\tnur der tank|nur tank\n" +
+	"\tfüllmenge|menge|öl\n" +
+	"\tfund|gefunden\n" +
+	"\tstand vorher|vorher|war\n" +
+	"\tvorher bei|war bei\n" +
+	"\tfrisch|neu|neues öl\n" +
+	"\tgemessen|jetzt gemessen\n" +
+	"\tjetzt|nun|stand jetzt\n" +
+	"\tjetzt bei|nun bei\n" +
+	"\tabgelassen|heraus|kam heraus\n" +
+	"\tgestiegen|gestiegen um|mehr\n" +
+	"\teingefüllt|öl\n" +
+	"\tsae|sorte|viskosität|öl\n" +
+	"\tskalenteil|teilstrich|teilung\n" +
+	"\taufgefangen|gesammelt|im becher|im deckel\n" +
+	"\ttropfen\n" +
+	"\tkante|kantenbreite\n" +
+	"\talle|ein tropfen alle|jede|tropfen alle\n" +
+	"\tje stunde|pro stunde\n" +
+	"\tgesamtes öl|öl|ölmenge\n" +
+	"\tauf|entlang|strecke\n" +
+	"\tgetippt bei|taps\n" +
+	"\tin|innerhalb|während|zeit\n" +
+	"\tüber|über der marke|über der unteren marke\n" +
+	"\tbedeckt|des fensters|vom glas\n" +
+	"\tfenster|glas|schauglas\n" +
+	"\tgeneigt|krängung|neigung\n" +
+	"\tabstand der marken|marken|markenabstand\n" +
+	"\taußermittig|neben der mitte|versatz\n" +
+	"\tschräg|schräge|stab schräg\n" +
+	"\tfüllmenge|motor fasst|öl im motor\n" +
+	"\tgilt bei|handbuch bei|soll bei\n" +
+	"\tgemessen auf|genau auf|genauigkeit\n" +
+	"\tnuttiefe|tiefe\n" +
+	"\tnut|nutdurchmesser|nutgrund\n" +
+	"\tinnen|innendurchmesser|innenmaß\n" +
+	"\taußen|außendurchmesser|außenmaß\n" +
+	"\tdick|dicke|schnur|schnurstärke\n" +
+	"\talter ring|gebraucht\n" +
+	"\tbei|wie dick bei\n" +
+	"\tdatenblatt|erste|viskosität\n" +
+	"\tbei|erste bei\n" +
+	"\tindex|vi|viskositätsindex\n" +
+	"\tpour point|pourpoint|stockpunkt\n" +
+	"\tzweite|zweite viskosität\n" +
+	"\tbei|zweite bei\n" +
+	"\terstes|erstes öl\n" +
+	"\terstes|erstes öl\n" +
+	"\terstes|erstes öl\n" +
+	"\tanderes|zweites|zweites öl\n" +
+	"\tanderes|zweites|zweites öl\n" +
+	"\tanderes|zweites|zweites öl\n" +
+	"\tendwert|manometer bis|skalenendwert\n" +
+	"\thandbuch|mindestdruck|mindestens|soll\n" +
+	"\tbei|handbuch bei|soll bei\n" +
+	"\tbei|drehzahl handbuch|solldrehzahl\n" +
+	"\thöchstdruck|höchstens\n" +
+	"\tdruck|gemessen|manometer|zeigt\n" +
+	"\tbei|drehzahl|u min|umdrehungen je minute\n" +
+	"\tbei|dabei|öl hat\n" +
+	"\tdazu|nachfüllen von|zugeben\n" +
+	"\tauf der flasche|dieses öl|flasche\n" +
+	"\tauf der flasche|dieses öl|flasche\n" +
+	"\tauf der flasche|dieses öl|flasche\n" +
+	"\ttabelle|tafel\n" +
+	"\tbis herunter|kälteste|kälteste luft|mindestens\n" +
+	"\tenergiesparend|energy conserving|resource conserving\n" +
+	"\tfasst|motor fasst\n" +
+	"\thandbuch sagt|motorrad|soll|verlangt|vorgeschrieben\n" +
+	"\theißeste|höchstens|wärmste|wärmste luft\n" +
+	"\thandbuch sagt|jaso|motorrad|verlangt|vorgeschrieben\n" +
+	"\tapi|handbuch sagt|motorrad|verlangt|vorgeschrieben\n" +
+	"\tdichte\n" +
+	"\tbei|dichte bei\n" +
+	"\tbei|gemessen bei|kalt bei|von\n" +
+	"\tgewogen|masse|wiegt\n" +
+	"\tauf|warm bei|wie viel bei\n" +
+	"\tbei 100|viskosität bei 100\n" +
+	"\tbei 40|viskosität bei 40\n" +
+	"\thöhe über dem loch|öltiefe|über dem loch\n" +
+	"\thöhe|höhe der wände|wandhöhe\n" +
+	"\tablassöffnung|bohrung|loch|öffnung\n" +
+	"\tbis weniger als|weniger als\n" +
+	"\tfür|lang|laufen lassen|minuten\n" +
+	"\tbenetzte fläche|wandfläche|wände\n" +
+	"\tdes bandes|füllstand|stand|vom band|ölstand\n" +
+	"\tbei|temperatur|öl hat|öltemperatur\n" +
+	"\tgewinde|schraube\n" +
+	"\tanziehen mit|auf|drehmoment|mit\n" +
+	"\tinnen|innendurchmesser|scheibe innen\n" +
+	"\teinschraublänge|einschraubtiefe|gewindelänge\n" +
+	"\taußen|außendurchmesser|scheibe außen\n" +
+	"\tdrehen|drehung|gedreht um|um\n" +
+	"\tfüllmenge|menge|öl|ölmenge\n" +
+	"\terreichen|für|gewünscht|ziel\n" +
+	"\tbalanciert bei|schwerpunkt\n" +
+	"\tmessbereich bis|skala bis|skala endet bei\n" +
+	"\tam hebel von|hebel|hebelarm\n" +
+	"\thebel genau auf|hebel ungenau\n" +
+	"\tgewicht|hängt|masse\n" +
+	"\tgewicht genau auf|masse auf|masse ungenau\n" +
+	"\teigengewicht|eigenmasse|schlüssel wiegt\n" +
+	"\tablesung|knackt bei|löst aus bei|zeigt\n" +
+	"\tadapter|aufsatz|krähenfuß|verlängerung\n" +
+	"\tabgewinkelt|im winkel von|winkel\n" +
+	"\tgriff|grifflänge|hebel\n" +
+	"\tmessbereich bis|schlüssel bis|skala bis\n" +
+	"\theißt|name|namens\n" +
+	"\tmessbereich|skala|skala von\n" +
+	"\teinige|wenige\n" +
+	"\tviel|viele\n" +
+	"\tblank|glänzend|silbern\n" +
+	"\tgrau und weich|matt\n" +
+	"\tgelb|kupfern|messing|rötlich\n" +
+	"\thaftet nicht|nicht magnetisch\n" +
+	"\tkein magnet|magnet nicht probiert\n" +
+	"\thaftet am magneten|magnetisch\n" +
+	"\tmittel|zwei bis fünf millimeter\n" +
+	"\tbis ein halber millimeter|winzig\n" +
+	"\tgroß|über fünf millimeter\n" +
+	"\tbis zwei millimeter|klein\n" +
+	"\tspan|splitter\n" +
+	"\tbraune krümel|fasern|krümel\n" +
+	"\tgewindespan|gewindespirale|spirale\n" +
+	"\tflocken|locken|schuppen\n" +
+	"\tflaum|haarfein|pelz\n" +
+	"\tflimmer|glitzer|glitzert\n" +
+	"\thaufen|klumpen\n" +
+	"\tnichts|nichts gefunden\n" +
+	"\tklammer|kugel|nadel|teil|zahn\n" +
+	"\tgraue paste|paste|schlamm\n" +
+	"\tgummi|kunststoff|plastik\n" +
+	"\tkörner|sand|wie sand\n" +
+	"\tdichtmasse|dichtungsrest\n" +
+	"\tflaschen|gebinde|regal|welche flaschen\n" +
+	"\tin anderen einheiten|umrechnen|was ist|wie viel ist\n" +
+	"\tabkühlen|aufwärmen|kühlt ab|warte|warten\n" +
+	"\tabrieb|am magneten|in der wanne|späne\n" +
+	"\terstbefüllung|erster start|vor dem ersten start\n" +
+	"\tbenzin|benzin im öl|kraftstoff|ölverdünnung\n" +
+	"\tleck|tropft|undicht|verliert öl\n" +
+	"\tfüllstand|nachfüllen|stand|ölstand\n" +
+	"\tdichtring|o ring|oring|welcher ring\n" +
+	"\tdickflüssig|viskosität|wie dick|zähigkeit\n" +
+	"\tgemischt|mischen|mischung\n" +
+	"\tdruck|öldruck\n" +
+	"\tdarf ich|geeignet|passt|richtiges öl\n" +
+	"\tausdehnung|dehnt sich|umgerechnet auf|wärmer oder kälter\n" +
+	"\tablassen|ablaufen|auslaufen|läuft ab|läuft aus\n" +
+	"\tdrehmoment prüfen|glaubhaft|plausibel|stimmt das drehmoment\n" +
+	"\tohne handbuch|wie fest|übliches drehmoment\n" +
+	"\tdrehweg|vorschub|weg je umdrehung|wie weit\n" +
+	"\tdrehmomentschlüssel|schlüssel|welcher schlüssel\n" +
+	"\tdrehmomentschlüssel prüfen|drehmomentschlüssel testen|schlüssel prüfen|schlüssel testen\n" +
+	"\ttrockene kupplung|trockenkupplung\n" +
+	"\tkupplung im öl|nasse kupplung|nasskupplung\n" +
+	"\tkeine anzeige|ohne messstab\n" +
+	"\tmessstab|messstab eingesteckt|peilstab\n" +
+	"\tmessstab aufgesetzt|nicht eingeschraubt|stab aufgelegt\n" +
+	"\teingeschraubt|messstab eingeschraubt\n" +
+	"\tbitte|das|dem|den|der|die|ein|eine|einem|einen|einer|es|habe|hat|ich|ist|mein|meine|und|viel|was|welche|welcher|wie\n" +
+	"\teinsatz|filtereinsatz|patrone\n" +
+	"\tanschraubfilter|neuer anschraubfilter\n" +
+	"\talter filter|filter bleibt\n" +
+	"\tnur sieb|sieb\n" +
+	"\ttrockensumpf|öltank\n" +
+	"\tkleiner motor|motor mit sieb\n" +
+	"\tnasssumpf\n" +
+	"\taus|motor aus|motor steht\n" +
+	"\tläuft|motor lief|motor läuft\n" +
+	"\tflackert|lampe flackert\n" +
+	"\tlampe an|lampe bleibt an|öllampe leuchtet\n" +
+	"\tkeine lampe|lampe unbekannt\n" +
+	"\tlampe aus|lampe geht aus|öllampe aus\n" +
+	"\tirgendwo|stelle unbekannt\n" +
+	"\tablassschraube|deckel|dichtung|schraube\n" +
+	"\tfilter|schlauch|ölkühler|ölleitung\n" +
+	"\tkein öl am reifen|reifen sauber|reifen trocken\n" +
+	"\treifen nicht angesehen|reifen unbekannt\n" +
+	"\töl am reifen|öl an der bremse|öl auf dem reifen\n" +
+	"\taufgefangen|im becher|im deckel\n" +
+	"\tgezählt|tropfen\n" +
+	"\tes läuft|strahl|strömt\n" +
+	"\tauf der straße|spur|tropfspur\n" +
+	"\ttrocken|trockenes gewinde\n" +
+	"\tgefettet|geschmiert|geölt\n" +
+	"\töffnung nach unten|öffnung unten\n" +
+	"\tseitlich|öffnung seitlich\n" +
+	"\töffnung nach oben|öffnung oben\n" +
+	"\tgeräusch vergeht|geräusch verschwindet\n" +
+	"\tkein geräusch|kein neues geräusch\n" +
+	"\tgeräusch bleibt|klopfen|neues geräusch|rasseln\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\tmal|x\n" +
+	"\tminus\n" +
+	"\t\n" +
+	"\tkomma|punkt\n" +
+	"\t\n" +
+	"\tzum ölwechsel|ölwechsel\n" +
+	"\tauffüllen|zum nachfüllen\n" +
+	"\triecht verbrannt|verbrannt\n" +
+	"\töl braun|öl dunkel|öl schwarz\n" +
+	"\tschaum|schaum unter dem deckel\n" +
+	"\tbenzingeruch|riecht nach benzin\n" +
+	"\tdünn von benzin|öl dünn\n" +
+	"\tmilchig|wie milchkaffee\n" +
+	"\twasser|zuerst wasser\n" +
+	"\tdruckguss 380|legierung 380\n" +
+	"\tdruckguss 383|legierung 383\n" +
+	"\ta 380|a380\n" +
+	"\ta 413|a413\n" +
+	"\tadc 12|adc12\n" +
+	"\talu|aluminium|leichtmetall\n" +
+	"\taz 91 d|az91d\n" +
+	"\tgrauguss|gusseisen\n" +
+	"\t46000|en ac 46000\n" +
+	"\tmagnesium\n" +
+	"\tin stahl|stahl\n" +
+	"\tbeschichtet|lackiert\n" +
+	"\tblankes metall|metall\n" +
+	"\tgummi|kunststoff|plastik\n" +
+	"\tbiegebalken|biegestab\n" +
+	"\tklickt|knackschlüssel|knackt\n" +
+	"\tanzeige|digital|zeiger\n" +
+	"\tprozent\n" +
+	"\tzentimeter\n" +
+	"\tgramm\n" +
+	"\tkilo|kilogramm\n" +
+	"\tfuß pfund|fußpfund|pfund fuß\n" +
+	"\tanschraubfilter|filter|ölfilter\n" +
+	"\tablassschraube|stopfen|ölablassschraube\n" +
+	"\tbolzen|deckelschraube|schraube\n"

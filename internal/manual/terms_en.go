@@ -212,7 +212,7 @@ const benchEN = "" +
 	"\tdrop|drops\n" +
 	"\tedge|edge of|width of the edge\n" +
 	"\ta drop every|drop every|drops every|each|every|one drop every|one every\n" +
-	"\tan hour|in an hour|per hour|riding\n" +
+	"\tper hour|ridden|riding\n" +
 	"\tall oil|holds|oil|oil in it\n" +
 	"\talong|on|over|stretch\n" +
 	"\ttapped at|taps\n" +
@@ -252,7 +252,7 @@ const benchEN = "" +
 	"\tat|manual rpm|meant rpm|rpm\n" +
 	"\tat most|high end|maximum|most\n" +
 	"\tgauge|measured|pressure|reads|shows\n" +
-	"\tat|rpm|turns a minute\n" +
+	"\tat|revs|rpm|turns per minute\n" +
 	"\tat|oil at|then at\n" +
 	"\tadd|adding|to add\n" +
 	"\tbottle|bottle says|on the bottle|this oil\n" +
@@ -386,9 +386,19 @@ const benchEN = "" +
 	"\tnoise fades|noise that fades\n" +
 	"\tno new noise|no noise\n" +
 	"\tknock|new noise|noise stays|rattle|whine\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
 	"\tby|times\n" +
 	"\tbelow zero|minus\n" +
+	"\t\n" +
 	"\tpoint\n" +
+	"\t\n" +
 	"\tfor a change|oil change|to fill\n" +
 	"\tto top up|top up|topping up\n" +
 	"\tburnt|smells burnt|tar black\n" +
@@ -415,6 +425,11 @@ const benchEN = "" +
 	"\tbeam|bending beam\n" +
 	"\tclick|click type|click wrench|clicks\n" +
 	"\tdial|digital|display\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
 	"\tfilter|oil filter|spin on filter\n" +
 	"\tdrain plug|oil drain plug|plug\n" +
 	"\tbolt|cover screw|screw\n"

@@ -173,247 +173,262 @@ const termsES = "" +
 
 const benchES = "" +
 	"@es\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n"
+	"\tbanda|entre las marcas|entre mínimo y máximo\n" +
+	"\tllamada|nombre\n" +
+	"\tqueda|quedan|resto\n" +
+	"\tfalta|hacen falta|necesito\n" +
+	"\tabierta|abierto|empezada\n" +
+	"\tcuesta|precio\n" +
+	"\tbotella|botella de|botellas|tamaño\n" +
+	"\tclase|clase del tornillo\n" +
+	"\taire|ambiente|fuera|temperatura del aire\n" +
+	"\tal cabo de|en|entre ellas|tras\n" +
+	"\tantes|de|primera|primero\n" +
+	"\tahora|después|luego|segunda\n" +
+	"\tesperar hasta|hasta|objetivo\n" +
+	"\tcomo la última vez|otra vez\n" +
+	"\tprimer cambio|primera revisión|tras una reparación\n" +
+	"\tse encendió el testigo|testigo de aceite encendido\n" +
+	"\tmás que la última vez\n" +
+	"\ttamaño|trozos\n" +
+	"\thondo|pelusa\n" +
+	"\tradiador de aceite|radiador vaciado\n" +
+	"\tsolo el depósito|sólo el depósito\n" +
+	"\taceite|cantidad|volumen\n" +
+	"\tencontrado|hay\n" +
+	"\tantes|era|nivel antes\n" +
+	"\tantes a|era a\n" +
+	"\taceite nuevo|nuevo\n" +
+	"\tmedida|medido\n" +
+	"\tahora|nivel ahora\n" +
+	"\tahora a\n" +
+	"\tha salido|salieron|salió\n" +
+	"\tha subido|subido|subió\n" +
+	"\taceite|echado|puesto\n" +
+	"\taceite|grado|sae\n" +
+	"\tdivisión|graduación|una marca\n" +
+	"\ten el tapón|en el vaso|recogido|recogidos\n" +
+	"\tgota|gotas\n" +
+	"\tancho del borde|borde\n" +
+	"\tcada|gota cada|una gota cada\n" +
+	"\ta la hora|por hora\n" +
+	"\taceite|aceite en total|todo el aceite\n" +
+	"\ta lo largo de|sobre|tramo\n" +
+	"\ttaps|tocado en\n" +
+	"\tdurante|en|tiempo\n" +
+	"\tpor encima|sobre la marca|sobre la marca inferior\n" +
+	"\tcubierto|de la mirilla|del visor\n" +
+	"\tmirilla|visor\n" +
+	"\tinclinación|inclinada\n" +
+	"\tmarcas|separación de las marcas\n" +
+	"\tdesplazamiento|fuera del centro\n" +
+	"\tpendiente|varilla inclinada\n" +
+	"\taceite en el motor|capacidad|el motor lleva\n" +
+	"\tmanual a|previsto a|válido a\n" +
+	"\tmedido a|precisión\n" +
+	"\tprofundidad|profundidad de la ranura\n" +
+	"\tdiámetro de la ranura|fondo de la ranura|ranura\n" +
+	"\tdiámetro interior|interior|por dentro\n" +
+	"\tdiámetro exterior|exterior|por fuera\n" +
+	"\tcordón|grosor|sección\n" +
+	"\tjunta vieja|usada\n" +
+	"\ta|viscosidad a\n" +
+	"\tficha técnica|primera|viscosidad\n" +
+	"\ta|primera a\n" +
+	"\tiv|índice|índice de viscosidad\n" +
+	"\tpunto de congelación|punto de fluidez\n" +
+	"\tsegunda|segunda viscosidad\n" +
+	"\ta|segunda a\n" +
+	"\tprimer aceite|primero\n" +
+	"\tprimer aceite|primero\n" +
+	"\tprimer aceite|primero\n" +
+	"\totro|segundo|segundo aceite\n" +
+	"\totro|segundo|segundo aceite\n" +
+	"\totro|segundo|segundo aceite\n" +
+	"\tfondo de escala|manómetro hasta\n" +
+	"\tal menos|el manual dice|manual|mínimo\n" +
+	"\ta|manual a|previsto a\n" +
+	"\ta|rpm del manual|régimen previsto\n" +
+	"\tcomo mucho|máximo\n" +
+	"\tmanómetro|marca|medido|presión\n" +
+	"\ta|rpm|régimen|vueltas por minuto\n" +
+	"\ta|aceite a\n" +
+	"\ta añadir|añadir\n" +
+	"\tbotella|en la botella|este aceite\n" +
+	"\tbotella|en la botella|este aceite\n" +
+	"\tbotella|en la botella|este aceite\n" +
+	"\ttabla\n" +
+	"\taire más frío|lo más frío|mínima\n" +
+	"\tahorro de energía|energy conserving|resource conserving\n" +
+	"\tcabe|el motor lleva|lleva\n" +
+	"\tel manual dice|exigido|moto|pide\n" +
+	"\taire más caliente|lo más caliente|máxima\n" +
+	"\tel manual dice|jaso|moto|pide\n" +
+	"\tapi|el manual dice|moto|pide\n" +
+	"\tdensidad\n" +
+	"\ta|densidad a\n" +
+	"\ta|de|frío a|medido a\n" +
+	"\tmasa|pesa|pesado\n" +
+	"\tcaliente a|cuánto a\n" +
+	"\ta 100|viscosidad a 100\n" +
+	"\ta 40|viscosidad a 40\n" +
+	"\taltura de aceite|profundidad|sobre el agujero\n" +
+	"\taltura|altura de las paredes\n" +
+	"\tagujero|agujero de vaciado|orificio\n" +
+	"\thasta menos de|menos de\n" +
+	"\tdejar correr|durante|tiempo\n" +
+	"\tparedes|superficie de las paredes|superficie mojada\n" +
+	"\tde la banda|nivel|nivel al\n" +
+	"\ta|aceite a|temperatura\n" +
+	"\trosca|tornillo\n" +
+	"\ta|ajustar a|apretar a|par\n" +
+	"\tagujero de la arandela|arandela por dentro|diámetro interior\n" +
+	"\tlongitud metida|longitud roscada|rosca metida\n" +
+	"\tarandela por fuera|diámetro exterior\n" +
+	"\tgirado|girar|giro|vuelta\n" +
+	"\taceite|cantidad|capacidad|volumen\n" +
+	"\talcanzar|deseado|para\n" +
+	"\tcentro de gravedad|equilibrio a\n" +
+	"\talcance hasta|escala acaba en|escala hasta\n" +
+	"\tbrazo|brazo de palanca|palanca\n" +
+	"\terror de palanca|palanca exacta a\n" +
+	"\tcuelga|masa|peso\n" +
+	"\terror de masa|masa exacta a\n" +
+	"\tla llave pesa|masa propia|peso propio\n" +
+	"\tlectura|marca|salta a\n" +
+	"\tadaptador|pata de gallo|prolongador\n" +
+	"\ten ángulo de|ángulo\n" +
+	"\tbrazo|longitud del mango|mango\n" +
+	"\talcance hasta|escala hasta|llave hasta\n" +
+	"\tllamada|nombre\n" +
+	"\talcance|escala|escala de\n" +
+	"\talgunos|pocas|pocos\n" +
+	"\tmuchas|muchos\n" +
+	"\tbrillante|plateado\n" +
+	"\tgris y blando|mate\n" +
+	"\tamarillo|cobrizo|latón|rojizo\n" +
+	"\tno magnético|no se pega\n" +
+	"\timán no probado|sin imán\n" +
+	"\tmagnético|se pega al imán\n" +
+	"\tde dos a cinco milímetros|mediano\n" +
+	"\tdiminuto|hasta medio milímetro\n" +
+	"\tgrande|más de cinco milímetros\n" +
+	"\thasta dos milímetros|pequeño\n" +
+	"\tastilla|esquirla\n" +
+	"\tfibras|migas|migas marrones\n" +
+	"\tespira de rosca|espiral\n" +
+	"\tcopos|escamas|rizos\n" +
+	"\tpelillos|pelusa\n" +
+	"\tbrilla|brillo|purpurina\n" +
+	"\tbulto|montón\n" +
+	"\tnada|nada encontrado\n" +
+	"\taguja|bola|diente|pieza\n" +
+	"\tlodo|pasta|pasta gris\n" +
+	"\tgoma|plástico\n" +
+	"\tarena|como arena|granos\n" +
+	"\tsellador|trozo de junta\n" +
+	"\tbotellas|estante|garrafas|qué botellas\n" +
+	"\tconversión|convertir|cuánto es|en otras unidades\n" +
+	"\tcalentar|enfriar|espera|esperar|se enfría\n" +
+	"\ten el imán|limaduras|viruta|virutas\n" +
+	"\tantes del primer arranque|primer arranque|primer llenado\n" +
+	"\tcombustible|dilución|gasolina|gasolina en el aceite\n" +
+	"\tfuga|gotea|goteo|pierde aceite\n" +
+	"\tnivel|nivel de aceite|rellenar\n" +
+	"\tjunta tórica|qué junta|tórica\n" +
+	"\tcómo de espeso|espeso|viscosidad\n" +
+	"\tmezcla|mezclado|mezclar\n" +
+	"\tpresión|presión de aceite\n" +
+	"\taceite adecuado|adecuado|puedo usar|sirve\n" +
+	"\tdilatación|más caliente o más frío|se dilata\n" +
+	"\tescurrir|sale todo|se vacía|vaciado\n" +
+	"\tcomprobar el par|creíble|par correcto\n" +
+	"\tcuánto aprieto|par usual|sin manual\n" +
+	"\tavance|cuánto avanza|recorrido\n" +
+	"\tllave|llave dinamométrica|qué llave\n" +
+	"\tcomprobar la llave|probar la llave|verificar la llave\n" +
+	"\tembrague en seco|embrague seco\n" +
+	"\tembrague en aceite|embrague húmedo\n" +
+	"\tsin indicador|sin varilla\n" +
+	"\tvarilla|varilla metida\n" +
+	"\tsin enroscar|varilla apoyada\n" +
+	"\tenroscada|varilla enroscada\n" +
+	"\tal|cuál|cuánto|de|del|el|es|esta|este|está|hay|he|la|las|los|mi|mis|por favor|qué|tiene|un|una|y|yo\n" +
+	"\tcartucho|elemento filtrante\n" +
+	"\tfiltro de rosca|filtro roscado\n" +
+	"\tel filtro se queda|filtro viejo\n" +
+	"\tsolo tamiz|tamiz\n" +
+	"\tcárter seco|depósito de aceite\n" +
+	"\tmotor con tamiz|motor pequeño\n" +
+	"\tcárter húmedo\n" +
+	"\tmotor apagado|motor parado\n" +
+	"\tmotor en marcha|motor encendido\n" +
+	"\tparpadea|testigo parpadea\n" +
+	"\ttestigo encendido|testigo sigue encendido\n" +
+	"\tsin testigo|testigo desconocido\n" +
+	"\ttestigo apagado|testigo se apaga\n" +
+	"\ten algún sitio|sitio desconocido\n" +
+	"\tjunta|tapa|tapón|tornillo de vaciado\n" +
+	"\tfiltro|manguito|radiador de aceite|tubo de aceite\n" +
+	"\tneumático limpio|neumático seco|sin aceite en el neumático\n" +
+	"\tneumático desconocido|neumático no mirado\n" +
+	"\taceite en el freno|aceite en el neumático\n" +
+	"\ten el tapón|en el vaso|recogido\n" +
+	"\tcontadas|gota|gotas\n" +
+	"\tchorro|corre\n" +
+	"\ten la carretera|rastro|reguero\n" +
+	"\ten seco|rosca seca\n" +
+	"\taceitado|engrasado|lubricado\n" +
+	"\tabertura abajo|abertura hacia abajo\n" +
+	"\tabertura de lado|de lado\n" +
+	"\tabertura arriba|abertura hacia arriba\n" +
+	"\truido desaparece|ruido se va\n" +
+	"\tningún ruido nuevo|sin ruido\n" +
+	"\tgolpeteo|ruido nuevo|ruido sigue\n" +
+	"\tveinti\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\tpor\n" +
+	"\tmenos\n" +
+	"\tun tercio\n" +
+	"\tcoma|punto\n" +
+	"\tdos tercios\n" +
+	"\tcambio de aceite|para el cambio\n" +
+	"\tpara rellenar|relleno\n" +
+	"\thuele a quemado|quemado\n" +
+	"\taceite marrón|aceite negro|aceite oscuro\n" +
+	"\tespuma|espuma bajo el tapón\n" +
+	"\thuele a gasolina|olor a gasolina\n" +
+	"\taceite aguado|aguado de gasolina\n" +
+	"\tcomo café con leche|lechoso\n" +
+	"\tagua|primero agua\n" +
+	"\taleación 380|fundición 380\n" +
+	"\taleación 383|fundición 383\n" +
+	"\ta 380|a380\n" +
+	"\ta 413|a413\n" +
+	"\tadc 12|adc12\n" +
+	"\taleación ligera|aluminio\n" +
+	"\taz 91 d|az91d\n" +
+	"\tfundición|hierro fundido\n" +
+	"\t46000|en ac 46000\n" +
+	"\tmagnesio\n" +
+	"\tacero|en acero\n" +
+	"\tpintado|recubierto\n" +
+	"\tmetal|metal desnudo\n" +
+	"\tgoma|plástico\n" +
+	"\tde lámina|de varilla\n" +
+	"\tclic|de clic|de salto\n" +
+	"\tde reloj|digital|esfera\n" +
+	"\tpor ciento\n" +
+	"\tcentímetro|centímetros\n" +
+	"\tgramo|gramos\n" +
+	"\tkilo|kilogramo|kilogramos|kilos\n" +
+	"\t\n" +
+	"\tfiltro|filtro de aceite|filtro roscado\n" +
+	"\ttapón|tapón de drenaje|tapón de vaciado\n" +
+	"\tperno|tornillo|tornillo de tapa\n"

@@ -164,247 +164,262 @@ const termsFR = "" +
 
 const benchFR = "" +
 	"@fr\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n"
+	"\tbande|entre les repères|entre les traits|entre mini et maxi\n" +
+	"\tappelé|nom\n" +
+	"\til reste|restant|reste\n" +
+	"\tbesoin|besoin de|il faut\n" +
+	"\tentamé|ouvert\n" +
+	"\tcoûte|prix\n" +
+	"\tbidon|bidon de|bidons|taille\n" +
+	"\tclasse|classe de la vis\n" +
+	"\tair|ambiante|dehors|température de l'air\n" +
+	"\taprès|au bout de|en|entre les deux\n" +
+	"\tavant|d'abord|de|première\n" +
+	"\tdeuxième|ensuite|maintenant|puis\n" +
+	"\tattendre jusqu'à|jusqu'à|objectif\n" +
+	"\tcomme la dernière fois|encore\n" +
+	"\taprès réparation|première révision|première vidange\n" +
+	"\tle voyant s'est allumé|voyant allumé|voyant d'huile allumé\n" +
+	"\tplus que la dernière fois\n" +
+	"\tmorceaux|taille\n" +
+	"\tduvet|profond\n" +
+	"\tradiateur d'huile|radiateur vidé\n" +
+	"\tréservoir seul|seulement le réservoir\n" +
+	"\thuile|quantité|volume\n" +
+	"\ton trouve|trouvé\n" +
+	"\tavant|niveau avant|était\n" +
+	"\tavant à|était à\n" +
+	"\thuile neuve|neuve\n" +
+	"\tmesuré|mesurée\n" +
+	"\test|maintenant|niveau maintenant\n" +
+	"\test à|maintenant à\n" +
+	"\test sorti|sorti|vidangé\n" +
+	"\ta monté|hausse|monté de\n" +
+	"\thuile|mis|versé\n" +
+	"\tgrade|huile|sae\n" +
+	"\tdivision|graduation|un trait\n" +
+	"\tdans le bouchon|dans le gobelet|recueilli|récupéré\n" +
+	"\tgoutte|gouttes\n" +
+	"\tbord|largeur du bord\n" +
+	"\tchaque|goutte toutes les|toutes les|une goutte toutes les\n" +
+	"\tpar heure|à l'heure\n" +
+	"\thuile|huile en tout|toute l'huile\n" +
+	"\tdistance|le long de|sur\n" +
+	"\ttaps|tapé à\n" +
+	"\tdurée|en|pendant\n" +
+	"\tau dessus|au dessus du mini|au dessus du repère\n" +
+	"\tcouvert|de la vitre|du hublot\n" +
+	"\thublot|vitre\n" +
+	"\tinclinaison|penche|penchée\n" +
+	"\tdistance des repères|repères|écart des repères\n" +
+	"\tdécalage|décalé du milieu\n" +
+	"\tincliné|jauge inclinée|pente\n" +
+	"\tcontenance|huile dans le moteur|le moteur contient\n" +
+	"\tmanuel à|prévu à|valable à\n" +
+	"\tmesuré à|précision\n" +
+	"\tprofondeur|profondeur de gorge\n" +
+	"\tdiamètre de gorge|fond de gorge|gorge\n" +
+	"\tdedans|diamètre intérieur|intérieur\n" +
+	"\tdiamètre extérieur|extérieur\n" +
+	"\tsection|tore|épais\n" +
+	"\tusagé|vieux joint\n" +
+	"\tviscosité à|à\n" +
+	"\tfiche technique|première|viscosité\n" +
+	"\tpremière à|à\n" +
+	"\tindice|indice de viscosité|vi\n" +
+	"\tpoint d'écoulement\n" +
+	"\tdeuxième|deuxième viscosité\n" +
+	"\tdeuxième à|à\n" +
+	"\tpremière|première huile\n" +
+	"\tpremière|première huile\n" +
+	"\tpremière|première huile\n" +
+	"\tautre|deuxième|deuxième huile\n" +
+	"\tautre|deuxième|deuxième huile\n" +
+	"\tautre|deuxième|deuxième huile\n" +
+	"\tmanomètre jusqu'à|pleine échelle\n" +
+	"\tau moins|le manuel dit|manuel|minimum\n" +
+	"\tmanuel à|prévu à|à\n" +
+	"\trégime du manuel|régime prévu|à\n" +
+	"\tau plus|maximum\n" +
+	"\tindique|manomètre|mesuré|pression\n" +
+	"\trégime|tours par minute|tr min|à\n" +
+	"\thuile à|à\n" +
+	"\tajouter|en ajouter\n" +
+	"\tbidon|cette huile|sur le bidon\n" +
+	"\tbidon|cette huile|sur le bidon\n" +
+	"\tbidon|cette huile|sur le bidon\n" +
+	"\ttableau\n" +
+	"\tair le plus froid|au minimum|le plus froid\n" +
+	"\tenergy conserving|resource conserving|économie d'énergie\n" +
+	"\tcontient|le moteur contient\n" +
+	"\tdemandé|le manuel dit|moto|prescrit\n" +
+	"\tair le plus chaud|au maximum|le plus chaud\n" +
+	"\tjaso|le manuel dit|moto|prescrit\n" +
+	"\tapi|le manuel dit|moto|prescrit\n" +
+	"\tdensité|masse volumique\n" +
+	"\tdensité à|à\n" +
+	"\tde|froid à|mesuré à|à\n" +
+	"\tmasse|pesé|pèse\n" +
+	"\tchaud à|combien à|devient à\n" +
+	"\tviscosité à 100|à 100\n" +
+	"\tviscosité à 40|à 40\n" +
+	"\tau dessus du trou|hauteur d'huile|profondeur\n" +
+	"\thauteur|hauteur des parois\n" +
+	"\torifice|trou|trou de vidange\n" +
+	"\tjusqu'à moins de|moins de\n" +
+	"\tdurée|laisser couler|pendant\n" +
+	"\tparois|surface des parois|surface mouillée\n" +
+	"\tde la bande|niveau|niveau à\n" +
+	"\thuile à|température|à\n" +
+	"\tfiletage|vis\n" +
+	"\tcouple|régler à|serrer à|à\n" +
+	"\tdiamètre intérieur|rondelle intérieur|trou de la rondelle\n" +
+	"\tfiletage engagé|longueur engagée|longueur vissée\n" +
+	"\tdiamètre extérieur|rondelle extérieur\n" +
+	"\tde|tour|tourner de|tourné de\n" +
+	"\tcontenance|huile|quantité|volume\n" +
+	"\tatteindre|pour|souhaité|voulu\n" +
+	"\tcentre de gravité|équilibre à\n" +
+	"\tplage jusqu'à|échelle finit à|échelle jusqu'à\n" +
+	"\tbras|bras de levier|levier\n" +
+	"\terreur de levier|levier exact à\n" +
+	"\tmasse|poids|suspendu\n" +
+	"\terreur de masse|masse exacte à|masse à\n" +
+	"\tla clé pèse|masse propre|poids propre\n" +
+	"\tclique à|déclenche à|lecture\n" +
+	"\tadaptateur|pied de biche|rallonge\n" +
+	"\tangle|sous un angle de\n" +
+	"\tbras|longueur de poignée|poignée\n" +
+	"\tclé jusqu'à|plage jusqu'à|échelle jusqu'à\n" +
+	"\tappelée|nom|nommée\n" +
+	"\tplage|échelle|échelle de\n" +
+	"\tpeu|quelques uns\n" +
+	"\tbeaucoup|nombreux\n" +
+	"\targenté|brillant\n" +
+	"\tgris et mou|mat\n" +
+	"\tcuivré|jaune|laiton|rougeâtre\n" +
+	"\tne tient pas|non magnétique\n" +
+	"\taimant non essayé|pas d'aimant\n" +
+	"\tmagnétique|tient à l'aimant\n" +
+	"\tde deux à cinq millimètres|moyen\n" +
+	"\tjusqu'à un demi millimètre|minuscule\n" +
+	"\tgrand|plus de cinq millimètres\n" +
+	"\tjusqu'à deux millimètres|petit\n" +
+	"\tcopeau|éclat|éclats\n" +
+	"\tfibres|miettes|miettes brunes\n" +
+	"\tspirale de filet|spire\n" +
+	"\tflocons|frisons|écailles\n" +
+	"\tduvet|poils fins\n" +
+	"\tpaillettes|scintille\n" +
+	"\tamas|tas\n" +
+	"\trien|rien trouvé\n" +
+	"\taiguille|bille|dent|pièce\n" +
+	"\tboue|pâte|pâte grise\n" +
+	"\tcaoutchouc|plastique\n" +
+	"\tcomme du sable|grains|sable\n" +
+	"\tmorceau de joint|pâte à joint\n" +
+	"\tbidons|bouteilles|quels bidons|étagère\n" +
+	"\tcombien font|conversion|convertir|en autres unités\n" +
+	"\tattendre|attente|chauffer|refroidir|refroidit\n" +
+	"\tcopeaux|débris|limaille|sur l'aimant\n" +
+	"\tavant le premier démarrage|premier démarrage|premier remplissage\n" +
+	"\tcarburant|dilution|essence|essence dans l'huile\n" +
+	"\tfuit|fuite|goutte à goutte|perd de l'huile\n" +
+	"\tappoint|compléter|niveau|niveau d'huile\n" +
+	"\tjoint torique|o ring|quel joint\n" +
+	"\tquelle épaisseur|viscosité|épaisse\n" +
+	"\tmélange|mélanger|mélangées\n" +
+	"\tpression|pression d'huile\n" +
+	"\tadaptée|bonne huile|convient|puis je mettre\n" +
+	"\tdilatation|plus chaud ou plus froid|se dilate\n" +
+	"\tcouler|s'écoule|vidanger|écoulement\n" +
+	"\tplausible|vraisemblable|vérifier le couple\n" +
+	"\tcouple usuel|quel serrage|sans manuel\n" +
+	"\tavance|course|de combien avance\n" +
+	"\tclef|clé|clé dynamométrique|quelle clé\n" +
+	"\tcontrôler la clé|tester la clé|vérifier la clef|vérifier la clé\n" +
+	"\tembrayage sec|embrayage à sec\n" +
+	"\tembrayage dans l'huile|embrayage humide\n" +
+	"\tpas de jauge|sans jauge\n" +
+	"\tjauge|jauge enfoncée\n" +
+	"\tjauge posée|non vissée\n" +
+	"\tjauge vissée|vissée\n" +
+	"\ta|ce|cette|combien|d|des|du|est|et|il|j'ai|je|l|la|le|les|ma|mon|quel|quelle|s'il vous plaît|un|une|y\n" +
+	"\tcartouche|élément filtrant\n" +
+	"\tfiltre vissé|filtre à visser\n" +
+	"\tancien filtre|le filtre reste\n" +
+	"\tcrépine|crépine seule\n" +
+	"\tcarter sec|réservoir d'huile\n" +
+	"\tmoteur à crépine|petit moteur\n" +
+	"\tcarter humide\n" +
+	"\tmoteur arrêté|moteur coupé\n" +
+	"\tmoteur en marche|moteur tournant|moteur tourne\n" +
+	"\tvacille|voyant clignote|voyant vacille\n" +
+	"\tvoyant allumé|voyant reste allumé\n" +
+	"\tpas de voyant|voyant inconnu\n" +
+	"\tvoyant s'éteint|voyant éteint\n" +
+	"\tendroit inconnu|quelque part\n" +
+	"\tbouchon|couvercle|joint|vis de vidange\n" +
+	"\tconduite d'huile|durite|filtre|radiateur d'huile\n" +
+	"\tpas d'huile sur le pneu|pneu propre|pneu sec\n" +
+	"\tpneu inconnu|pneu non regardé\n" +
+	"\thuile sur le frein|huile sur le pneu|sur le pneu\n" +
+	"\tdans le bouchon|dans le gobelet|recueilli\n" +
+	"\tcomptées|goutte|gouttes\n" +
+	"\tfilet|jet|ça coule\n" +
+	"\tsur la route|trace|traînée\n" +
+	"\tfilets secs|à sec\n" +
+	"\tgraissé|huilé|lubrifié\n" +
+	"\touverture en bas|ouverture vers le bas\n" +
+	"\tde côté|ouverture de côté\n" +
+	"\touverture en haut|ouverture vers le haut\n" +
+	"\tbruit disparaît|bruit s'estompe\n" +
+	"\taucun bruit nouveau|pas de bruit\n" +
+	"\tbruit nouveau|bruit reste|cognement\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\tfois|par\n" +
+	"\tmoins\n" +
+	"\tun tiers\n" +
+	"\tpoint|virgule\n" +
+	"\tdeux tiers\n" +
+	"\tpour la vidange|vidange\n" +
+	"\tappoint|pour l'appoint\n" +
+	"\tbrûlée|sent le brûlé\n" +
+	"\thuile brune|huile foncée|huile noire\n" +
+	"\tmousse|mousse sous le bouchon\n" +
+	"\todeur d'essence|sent l'essence\n" +
+	"\tfluide d'essence|huile fluide\n" +
+	"\tcomme du café au lait|laiteuse\n" +
+	"\teau|eau d'abord\n" +
+	"\talliage 380|fonte 380\n" +
+	"\talliage 383|fonte 383\n" +
+	"\ta 380|a380\n" +
+	"\ta 413|a413\n" +
+	"\tadc 12|adc12\n" +
+	"\talliage léger|alu|aluminium\n" +
+	"\taz 91 d|az91d\n" +
+	"\tfonte\n" +
+	"\t46000|en ac 46000\n" +
+	"\tmagnésium\n" +
+	"\tacier|dans l'acier\n" +
+	"\tpeint|revêtu\n" +
+	"\tmétal|métal nu\n" +
+	"\tcaoutchouc|plastique\n" +
+	"\tlame flexible|à lame\n" +
+	"\tclique|à déclenchement\n" +
+	"\tcadran|numérique|à cadran\n" +
+	"\tpour cent|pourcent\n" +
+	"\tcentimètre|centimètres\n" +
+	"\tgramme|grammes\n" +
+	"\tkilo|kilogramme|kilogrammes|kilos\n" +
+	"\tlivre pied|livres pieds|pied livre|pieds livres\n" +
+	"\tfiltre|filtre vissé|filtre à huile\n" +
+	"\tbouchon|bouchon de vidange|vis de vidange\n" +
+	"\tboulon|vis|vis de couvercle\n"

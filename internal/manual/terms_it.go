@@ -173,247 +173,262 @@ const termsIT = "" +
 
 const benchIT = "" +
 	"@it\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n"
+	"\tbanda|fra minimo e massimo|tra le tacche\n" +
+	"\tchiamata|nome\n" +
+	"\tresta|restano|rimasto\n" +
+	"\tho bisogno di|serve|servono\n" +
+	"\taperta|aperto|iniziata\n" +
+	"\tcosta|prezzo\n" +
+	"\tbottiglia|bottiglia da|bottiglie|misura\n" +
+	"\tclasse|classe della vite\n" +
+	"\tambiente|aria|fuori|temperatura dell'aria\n" +
+	"\tin|nel giro di|tra le due|trascorsi\n" +
+	"\tda|prima|primo\n" +
+	"\tadesso|dopo|poi|seconda\n" +
+	"\taspettare fino a|fino a|obiettivo\n" +
+	"\tcome l'ultima volta|di nuovo\n" +
+	"\tdopo una riparazione|primo cambio|primo tagliando\n" +
+	"\tsi è accesa la spia|spia dell'olio accesa\n" +
+	"\tpiù dell'ultima volta\n" +
+	"\tdimensione|pezzi\n" +
+	"\tlanugine|profondo\n" +
+	"\tradiatore dell'olio|radiatore svuotato\n" +
+	"\tsolo il serbatoio\n" +
+	"\tolio|quantità|volume\n" +
+	"\tc'è|trovato\n" +
+	"\tera|livello prima|prima\n" +
+	"\tera a|prima a\n" +
+	"\tnuovo|olio nuovo\n" +
+	"\tmisurata|misurato\n" +
+	"\tadesso|livello adesso|ora\n" +
+	"\tadesso a|ora a\n" +
+	"\tscaricato|usciti|uscito\n" +
+	"\taumentato di|salito|salito di\n" +
+	"\tmesso|olio|versato\n" +
+	"\tgradazione|olio|sae\n" +
+	"\tdivisione|graduazione|una tacca\n" +
+	"\tnel bicchiere|nel tappo|raccolti|raccolto\n" +
+	"\tgocce|goccia\n" +
+	"\tbordo|larghezza del bordo\n" +
+	"\tgoccia ogni|ogni|una goccia ogni\n" +
+	"\tall'ora|ogni ora\n" +
+	"\tolio|olio in tutto|tutto l'olio\n" +
+	"\tlungo|su|tratto\n" +
+	"\ttaps|toccato a\n" +
+	"\tdurante|in|tempo\n" +
+	"\tsopra|sopra la tacca|sopra la tacca inferiore\n" +
+	"\tcoperto|del vetro|dell'oblò\n" +
+	"\toblò|vetro\n" +
+	"\tinclinata|inclinazione\n" +
+	"\tdistanza delle tacche|tacche\n" +
+	"\tfuori dal centro|scostamento\n" +
+	"\tasta inclinata|pendenza\n" +
+	"\tcapacità|il motore contiene|olio nel motore\n" +
+	"\tmanuale a|previsto a|valido a\n" +
+	"\tmisurato a|precisione\n" +
+	"\tprofondità|profondità della gola\n" +
+	"\tdiametro della gola|fondo gola|gola\n" +
+	"\tdentro|diametro interno|interno\n" +
+	"\tdiametro esterno|esterno|fuori\n" +
+	"\tcorda|sezione|spessore\n" +
+	"\tanello vecchio|usato\n" +
+	"\ta|viscosità a\n" +
+	"\tprima|scheda tecnica|viscosità\n" +
+	"\ta|prima a\n" +
+	"\tindice|indice di viscosità|iv\n" +
+	"\tpunto di scorrimento\n" +
+	"\tseconda|seconda viscosità\n" +
+	"\ta|seconda a\n" +
+	"\tprimo|primo olio\n" +
+	"\tprimo|primo olio\n" +
+	"\tprimo|primo olio\n" +
+	"\taltro|secondo|secondo olio\n" +
+	"\taltro|secondo|secondo olio\n" +
+	"\taltro|secondo|secondo olio\n" +
+	"\tfondo scala|manometro fino a\n" +
+	"\talmeno|il manuale dice|manuale|minimo\n" +
+	"\ta|manuale a|previsto a\n" +
+	"\ta|giri del manuale|regime previsto\n" +
+	"\tal massimo|massimo\n" +
+	"\tmanometro|misurato|pressione|segna\n" +
+	"\ta|giri|giri al minuto|regime\n" +
+	"\ta|olio a\n" +
+	"\taggiungere|da aggiungere\n" +
+	"\tbottiglia|questo olio|sulla bottiglia\n" +
+	"\tbottiglia|questo olio|sulla bottiglia\n" +
+	"\tbottiglia|questo olio|sulla bottiglia\n" +
+	"\ttabella\n" +
+	"\taria più fredda|il più freddo|minima\n" +
+	"\tenergy conserving|resource conserving|risparmio energetico\n" +
+	"\tcontiene|il motore contiene\n" +
+	"\til manuale dice|moto|prescritto|richiesto\n" +
+	"\taria più calda|il più caldo|massima\n" +
+	"\til manuale dice|jaso|moto|richiesto\n" +
+	"\tapi|il manuale dice|moto|richiesto\n" +
+	"\tdensità\n" +
+	"\ta|densità a\n" +
+	"\ta|da|freddo a|misurato a\n" +
+	"\tmassa|pesa|pesato\n" +
+	"\tcaldo a|quanto a\n" +
+	"\ta 100|viscosità a 100\n" +
+	"\ta 40|viscosità a 40\n" +
+	"\taltezza dell'olio|profondità|sopra il foro\n" +
+	"\taltezza|altezza delle pareti\n" +
+	"\tbuco|foro|foro di scarico\n" +
+	"\tfino a meno di|meno di\n" +
+	"\tdurata|lasciar scolare|per\n" +
+	"\tpareti|superficie bagnata|superficie delle pareti\n" +
+	"\tdella banda|livello|livello al\n" +
+	"\ta|olio a|temperatura\n" +
+	"\tfilettatura|vite\n" +
+	"\ta|coppia|regolare a|stringere a\n" +
+	"\tdiametro interno|foro della rondella|rondella dentro\n" +
+	"\tfiletto in presa|lunghezza avvitata|lunghezza in presa\n" +
+	"\tdiametro esterno|rondella fuori\n" +
+	"\tgirare|girato|giro|rotazione\n" +
+	"\tcapacità|olio|quantità|volume\n" +
+	"\tper|raggiungere|voluto\n" +
+	"\tbaricentro|in equilibrio a\n" +
+	"\tcampo fino a|scala finisce a|scala fino a\n" +
+	"\tbraccio|braccio di leva|leva\n" +
+	"\terrore di leva|leva esatta a\n" +
+	"\tappeso|massa|peso\n" +
+	"\terrore di massa|massa esatta a\n" +
+	"\tla chiave pesa|massa propria|peso proprio\n" +
+	"\tlettura|scatta a|segna\n" +
+	"\tadattatore|prolunga|zampa di gallo\n" +
+	"\tangolo|con un angolo di\n" +
+	"\tbraccio|impugnatura|lunghezza impugnatura\n" +
+	"\tcampo fino a|chiave fino a|scala fino a\n" +
+	"\tchiamata|nome\n" +
+	"\tcampo|scala|scala da\n" +
+	"\talcuni|poche|pochi\n" +
+	"\tmolte|molti|tanti\n" +
+	"\targenteo|lucido\n" +
+	"\tgrigio e tenero|opaco\n" +
+	"\tgiallo|ottone|ramato|rossastro\n" +
+	"\tnon magnetico|non si attacca\n" +
+	"\tmagnete non provato|senza magnete\n" +
+	"\tmagnetico|si attacca al magnete\n" +
+	"\tda due a cinque millimetri|medio\n" +
+	"\tfino a mezzo millimetro|minuscolo\n" +
+	"\tgrande|più di cinque millimetri\n" +
+	"\tfino a due millimetri|piccolo\n" +
+	"\tschegge|scheggia\n" +
+	"\tbriciole|briciole marroni|fibre\n" +
+	"\tspira|spirale di filetto\n" +
+	"\tfiocchi|riccioli|scaglie\n" +
+	"\tlanugine|peli fini\n" +
+	"\tbrillantini|luccica|luccichio\n" +
+	"\tgrumo|mucchio\n" +
+	"\tniente|niente trovato\n" +
+	"\tago|dente|pezzo|sfera\n" +
+	"\tfango|pasta|pasta grigia\n" +
+	"\tgomma|plastica\n" +
+	"\tcome sabbia|granelli|sabbia\n" +
+	"\tpezzo di guarnizione|sigillante\n" +
+	"\tbottiglie|flaconi|quali bottiglie|scaffale\n" +
+	"\tconversione|convertire|in altre unità|quanto fa\n" +
+	"\taspettare|attendere|raffreddare|scaldare|si raffredda\n" +
+	"\tdetriti|limatura|sul magnete|trucioli\n" +
+	"\tprima del primo avviamento|primo avviamento|primo riempimento\n" +
+	"\tbenzina|benzina nell'olio|carburante|diluizione\n" +
+	"\tgocciola|gocciolamento|perde olio|perdita\n" +
+	"\tlivello|livello dell'olio|rabboccare|rabbocco\n" +
+	"\tguarnizione o ring|o ring|quale anello\n" +
+	"\tdenso|quanto denso|viscosità\n" +
+	"\tmescolare|mescolato|miscela\n" +
+	"\tpressione|pressione dell'olio|pressione olio\n" +
+	"\tadatto|olio adatto|posso usare|va bene\n" +
+	"\tdilatazione|più caldo o più freddo|si dilata\n" +
+	"\tesce tutto|scolare|scolo|si svuota\n" +
+	"\tcoppia giusta|credibile|verificare la coppia\n" +
+	"\tcoppia usuale|quanto stringo|senza manuale\n" +
+	"\tavanzamento|corsa|di quanto avanza\n" +
+	"\tchiave|chiave dinamometrica|quale chiave\n" +
+	"\tcontrollare la chiave|provare la chiave|verificare la chiave\n" +
+	"\tfrizione a secco\n" +
+	"\tfrizione in bagno d'olio|frizione nell'olio\n" +
+	"\tsenza asta|senza indicatore\n" +
+	"\tasta|asta infilata|astina\n" +
+	"\tasta appoggiata|non avvitata\n" +
+	"\tasta avvitata|avvitata\n" +
+	"\tc|che|d|del|della|di|e|gli|ha|ho|i|il|io|l|la|le|lo|mia|mio|per favore|quale|quanto|questa|questo|un|una|uno|è\n" +
+	"\tcartuccia|elemento filtrante\n" +
+	"\tfiltro a vite|filtro avvitabile\n" +
+	"\tfiltro vecchio|il filtro resta\n" +
+	"\tretina|solo retina\n" +
+	"\tcarter secco|serbatoio dell'olio\n" +
+	"\tmotore con retina|motore piccolo\n" +
+	"\tcarter umido\n" +
+	"\tmotore fermo|motore spento\n" +
+	"\tmotore acceso|motore in moto\n" +
+	"\tlampeggia|spia lampeggia\n" +
+	"\tspia accesa|spia resta accesa\n" +
+	"\tsenza spia|spia ignota\n" +
+	"\tspia si spegne|spia spenta\n" +
+	"\tda qualche parte|posto ignoto\n" +
+	"\tcoperchio|guarnizione|tappo|vite di scarico\n" +
+	"\tfiltro|manicotto|radiatore dell'olio|tubo dell'olio\n" +
+	"\tgomma pulita|niente olio sul pneumatico|pneumatico pulito\n" +
+	"\tpneumatico ignoto|pneumatico non guardato\n" +
+	"\tolio sul freno|olio sul pneumatico|olio sulla gomma\n" +
+	"\tnel bicchiere|nel tappo|raccolto\n" +
+	"\tcontate|gocce|goccia\n" +
+	"\ta filo|cola\n" +
+	"\tscia|sulla strada|traccia\n" +
+	"\ta secco|filetti asciutti\n" +
+	"\tingrassato|lubrificato|oliato\n" +
+	"\tapertura in basso|apertura verso il basso\n" +
+	"\tapertura di lato|di lato\n" +
+	"\tapertura in alto|apertura verso l'alto\n" +
+	"\trumore sparisce|rumore svanisce\n" +
+	"\tnessun rumore|nessun rumore nuovo\n" +
+	"\tbattito|rumore nuovo|rumore resta\n" +
+	"\tvent\n" +
+	"\ttrent\n" +
+	"\tquarant\n" +
+	"\tcinquant\n" +
+	"\tsessant\n" +
+	"\tsettant\n" +
+	"\tottant\n" +
+	"\tnovant\n" +
+	"\tper\n" +
+	"\tmeno\n" +
+	"\t\n" +
+	"\tpunto|virgola\n" +
+	"\t\n" +
+	"\tcambio olio|per il cambio\n" +
+	"\tda rabbocco|per il rabbocco\n" +
+	"\tbruciato|odora di bruciato\n" +
+	"\tolio marrone|olio nero|olio scuro\n" +
+	"\tschiuma|schiuma sotto il tappo\n" +
+	"\todora di benzina|odore di benzina\n" +
+	"\tfluido di benzina|olio fluido\n" +
+	"\tcome caffelatte|lattiginoso\n" +
+	"\tacqua|prima acqua\n" +
+	"\tlega 380|pressofusione 380\n" +
+	"\tlega 383|pressofusione 383\n" +
+	"\ta 380|a380\n" +
+	"\ta 413|a413\n" +
+	"\tadc 12|adc12\n" +
+	"\talluminio|lega leggera\n" +
+	"\taz 91 d|az91d\n" +
+	"\tghisa\n" +
+	"\t46000|en ac 46000\n" +
+	"\tmagnesio\n" +
+	"\tacciaio|nell'acciaio\n" +
+	"\trivestito|verniciato\n" +
+	"\tmetallo|metallo nudo\n" +
+	"\tgomma|plastica\n" +
+	"\ta barra|a flessione\n" +
+	"\ta scatto|clic\n" +
+	"\ta quadrante|digitale|quadrante\n" +
+	"\tper cento|percento\n" +
+	"\tcentimetri|centimetro\n" +
+	"\tgrammi|grammo\n" +
+	"\tchili|chilo|chilogrammi|chilogrammo\n" +
+	"\t\n" +
+	"\tfiltro|filtro avvitato|filtro dell'olio\n" +
+	"\ttappo|tappo dell'olio|tappo di scarico\n" +
+	"\tbullone|vite|vite del coperchio\n"

@@ -173,247 +173,262 @@ const termsPT = "" +
 
 const benchPT = "" +
 	"@pt\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n"
+	"\tentre as marcas|entre mínimo e máximo|faixa\n" +
+	"\tchamada|nome\n" +
+	"\tresta|restam|sobra\n" +
+	"\tfaltam|preciso|preciso de\n" +
+	"\taberta|aberto|encetada\n" +
+	"\tcusta|preço\n" +
+	"\tgarrafa|garrafa de|garrafas|tamanho\n" +
+	"\tclasse|classe do parafuso\n" +
+	"\tambiente|ar|fora|temperatura do ar\n" +
+	"\tao fim de|em|entre elas|passados\n" +
+	"\tantes|de|primeira|primeiro\n" +
+	"\tagora|depois|segunda\n" +
+	"\talvo|até|esperar até\n" +
+	"\tcomo da última vez|outra vez\n" +
+	"\tdepois de uma reparação|primeira mudança|primeira revisão\n" +
+	"\ta luz do óleo acendeu|luz do óleo acesa\n" +
+	"\tmais do que da última vez\n" +
+	"\tpedaços|tamanho\n" +
+	"\tfundo|penugem\n" +
+	"\tradiador de óleo|radiador vazio\n" +
+	"\tapenas o depósito|só o depósito\n" +
+	"\tquantidade|volume|óleo\n" +
+	"\tencontrado|há\n" +
+	"\tantes|era|nível antes\n" +
+	"\tantes a|era a\n" +
+	"\tnovo|óleo novo\n" +
+	"\tmedida|medido\n" +
+	"\tagora|nível agora\n" +
+	"\tagora a\n" +
+	"\tdrenado|saiu|saíram\n" +
+	"\taumentou|subido|subiu\n" +
+	"\tdeitado|posto|óleo\n" +
+	"\tgrau|sae|óleo\n" +
+	"\tdivisão|graduação|um traço\n" +
+	"\tna tampa|no copo|recolhido|recolhidos\n" +
+	"\tgota|gotas|pingo|pingos\n" +
+	"\tborda|largura da borda\n" +
+	"\ta cada|cada|gota a cada|uma gota a cada\n" +
+	"\tpor hora|à hora\n" +
+	"\ttodo o óleo|óleo|óleo no total\n" +
+	"\tao longo de|sobre|troço\n" +
+	"\ttaps|tocado em\n" +
+	"\tdurante|em|tempo\n" +
+	"\tacima|acima da marca|acima da marca inferior\n" +
+	"\tcoberto|do vidro|do visor\n" +
+	"\tvidro|visor\n" +
+	"\tinclinada|inclinação\n" +
+	"\tdistância das marcas|marcas\n" +
+	"\tdesvio|fora do centro\n" +
+	"\tinclinação da vareta|vareta inclinada\n" +
+	"\tcapacidade|o motor leva|óleo no motor\n" +
+	"\tmanual a|previsto a|válido a\n" +
+	"\tmedido a|precisão\n" +
+	"\tprofundidade|profundidade da ranhura\n" +
+	"\tdiâmetro da ranhura|fundo da ranhura|ranhura\n" +
+	"\tdiâmetro interior|interior|por dentro\n" +
+	"\tdiâmetro exterior|exterior|por fora\n" +
+	"\tcordão|espessura|secção\n" +
+	"\tanel velho|usado\n" +
+	"\ta|viscosidade a\n" +
+	"\tficha técnica|primeira|viscosidade\n" +
+	"\ta|primeira a\n" +
+	"\tiv|índice|índice de viscosidade\n" +
+	"\tponto de fluidez\n" +
+	"\tsegunda|segunda viscosidade\n" +
+	"\ta|segunda a\n" +
+	"\tprimeiro|primeiro óleo\n" +
+	"\tprimeiro|primeiro óleo\n" +
+	"\tprimeiro|primeiro óleo\n" +
+	"\toutro|segundo|segundo óleo\n" +
+	"\toutro|segundo|segundo óleo\n" +
+	"\toutro|segundo|segundo óleo\n" +
+	"\tfim de escala|manómetro até\n" +
+	"\tmanual|mínimo|o manual diz|pelo menos\n" +
+	"\ta|manual a|previsto a\n" +
+	"\ta|rotação prevista|rpm do manual\n" +
+	"\tmáximo|no máximo\n" +
+	"\tmanómetro|manômetro|marca|medido|pressão\n" +
+	"\ta|rotação|rotações por minuto|rpm\n" +
+	"\ta|óleo a\n" +
+	"\tacrescentar|juntar\n" +
+	"\teste óleo|garrafa|na garrafa\n" +
+	"\teste óleo|garrafa|na garrafa\n" +
+	"\teste óleo|garrafa|na garrafa\n" +
+	"\ttabela\n" +
+	"\tar mais frio|mínima|o mais frio\n" +
+	"\tenergy conserving|poupança de energia|resource conserving\n" +
+	"\tcabe|leva|o motor leva\n" +
+	"\texigido|moto|o manual diz|pede\n" +
+	"\tar mais quente|máxima|o mais quente\n" +
+	"\tjaso|moto|o manual diz|pede\n" +
+	"\tapi|moto|o manual diz|pede\n" +
+	"\tdensidade\n" +
+	"\ta|densidade a\n" +
+	"\ta|de|frio a|medido a\n" +
+	"\tmassa|pesa|pesado\n" +
+	"\tquanto a|quente a\n" +
+	"\ta 100|viscosidade a 100\n" +
+	"\ta 40|viscosidade a 40\n" +
+	"\tacima do furo|altura do óleo|profundidade\n" +
+	"\taltura|altura das paredes\n" +
+	"\tfuro|furo de drenagem|orifício\n" +
+	"\taté menos de|menos de\n" +
+	"\tdeixar escorrer|durante|tempo\n" +
+	"\tparedes|área das paredes|área molhada\n" +
+	"\tda faixa|nível|nível a\n" +
+	"\ta|temperatura|óleo a\n" +
+	"\tparafuso|rosca\n" +
+	"\ta|apertar a|binário|regular para|torque\n" +
+	"\tanilha por dentro|diâmetro interior|furo da anilha\n" +
+	"\tcomprimento engatado|comprimento roscado|rosca engatada\n" +
+	"\tanilha por fora|diâmetro exterior\n" +
+	"\trodado|rodar|rotação|volta\n" +
+	"\tcapacidade|quantidade|volume|óleo\n" +
+	"\tatingir|para|pretendido\n" +
+	"\tcentro de gravidade|equilíbrio a\n" +
+	"\talcance até|escala acaba em|escala até\n" +
+	"\talavanca|braço|braço de alavanca\n" +
+	"\talavanca exata a|erro de alavanca\n" +
+	"\tmassa|pendurado|peso\n" +
+	"\terro de massa|massa exata a\n" +
+	"\ta chave pesa|massa própria|peso próprio\n" +
+	"\tdispara a|leitura|marca\n" +
+	"\tadaptador|prolongador|pé de galinha\n" +
+	"\tnum ângulo de|ângulo\n" +
+	"\tbraço|comprimento do punho|punho\n" +
+	"\talcance até|chave até|escala até\n" +
+	"\tchamada|nome\n" +
+	"\talcance|escala|escala de\n" +
+	"\talguns|poucas|poucos\n" +
+	"\tmuitas|muitos\n" +
+	"\tbrilhante|prateado\n" +
+	"\tbaço|cinzento e mole\n" +
+	"\tacobreado|amarelo|avermelhado|latão\n" +
+	"\tnão agarra|não magnético\n" +
+	"\tsem íman|íman não testado\n" +
+	"\tagarra ao íman|magnético\n" +
+	"\tde dois a cinco milímetros|médio\n" +
+	"\taté meio milímetro|minúsculo\n" +
+	"\tgrande|mais de cinco milímetros\n" +
+	"\taté dois milímetros|pequeno\n" +
+	"\testilhaço|farpa\n" +
+	"\tfibras|migalhas|migalhas castanhas\n" +
+	"\tespira|espiral de rosca\n" +
+	"\tcaracóis|flocos|lascas\n" +
+	"\tpelos finos|penugem\n" +
+	"\tbrilhos|cintila|purpurina\n" +
+	"\tmonte|montinho\n" +
+	"\tnada|nada encontrado\n" +
+	"\tagulha|dente|esfera|peça\n" +
+	"\tlodo|pasta|pasta cinzenta\n" +
+	"\tborracha|plástico\n" +
+	"\tareia|como areia|grãos\n" +
+	"\tpedaço de junta|vedante\n" +
+	"\tembalagens|garrafas|prateleira|quais garrafas\n" +
+	"\tconversão|converter|noutras unidades|quanto é\n" +
+	"\taquecer|arrefece|arrefecer|esfriar|espera|esperar\n" +
+	"\taparas|detritos|limalha|no íman\n" +
+	"\tantes do primeiro arranque|primeiro arranque|primeiro enchimento\n" +
+	"\tcombustível|diluição|gasolina|gasolina no óleo\n" +
+	"\tfuga|perde óleo|pinga|vazamento\n" +
+	"\tatestar|completar|nível|nível do óleo\n" +
+	"\tanel de vedação|o ring|que anel\n" +
+	"\tespesso|quão espesso|viscosidade\n" +
+	"\tmistura|misturado|misturar\n" +
+	"\tpressão|pressão de óleo|pressão do óleo\n" +
+	"\tadequado|posso usar|serve|óleo adequado\n" +
+	"\tdilata|dilatação|mais quente ou mais frio\n" +
+	"\tescoa|escoamento|escorrer|sai tudo\n" +
+	"\tcredível|torque certo|verificar o binário|verificar o torque\n" +
+	"\tbinário usual|quanto aperto|sem manual\n" +
+	"\tavanço|curso|quanto avança\n" +
+	"\tchave|chave dinamométrica|que chave\n" +
+	"\tconferir a chave|testar a chave|verificar a chave\n" +
+	"\tembraiagem a seco|embraiagem seca\n" +
+	"\tembraiagem em óleo|embraiagem húmida\n" +
+	"\tsem indicador|sem vareta\n" +
+	"\tvareta|vareta metida\n" +
+	"\tsem enroscar|vareta pousada\n" +
+	"\tenroscada|vareta enroscada\n" +
+	"\tas|da|do|e|esta|este|está|eu|meu|minha|na|no|o|os|por favor|qual|quanto|que|tem|tenho|um|uma|é\n" +
+	"\tcartucho|elemento filtrante\n" +
+	"\tfiltro de rosca|filtro roscado\n" +
+	"\tfiltro velho|o filtro fica\n" +
+	"\tralo|só o ralo\n" +
+	"\tcárter seco|depósito de óleo\n" +
+	"\tmotor com ralo|motor pequeno\n" +
+	"\tcárter húmido\n" +
+	"\tmotor desligado|motor parado\n" +
+	"\tmotor a trabalhar|motor ligado\n" +
+	"\tluz pisca|pisca\n" +
+	"\tluz acesa|luz fica acesa\n" +
+	"\tluz desconhecida|sem luz\n" +
+	"\tluz apaga se|luz apagada\n" +
+	"\talgures|sítio desconhecido\n" +
+	"\tbujão|junta|parafuso de drenagem|tampa\n" +
+	"\tfiltro|mangueira|radiador de óleo|tubo de óleo\n" +
+	"\tpneu limpo|pneu seco|sem óleo no pneu\n" +
+	"\tpneu desconhecido|pneu não visto\n" +
+	"\tóleo no pneu|óleo no travão\n" +
+	"\tna tampa|no copo|recolhido\n" +
+	"\tcontadas|gota|gotas\n" +
+	"\tcorre|jorro\n" +
+	"\tna estrada|rasto|rastro\n" +
+	"\ta seco|rosca seca\n" +
+	"\tlubrificado|oleado\n" +
+	"\tabertura em baixo|abertura para baixo\n" +
+	"\tabertura de lado|de lado\n" +
+	"\tabertura em cima|abertura para cima\n" +
+	"\truído desaparece|ruído passa\n" +
+	"\tnenhum ruído novo|sem ruído\n" +
+	"\tbatida|ruído fica|ruído novo\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\tpor\n" +
+	"\tmenos\n" +
+	"\t\n" +
+	"\tponto|vírgula\n" +
+	"\t\n" +
+	"\tmudança de óleo|para a mudança\n" +
+	"\tatesto|para atestar\n" +
+	"\tcheira a queimado|queimado\n" +
+	"\tóleo castanho|óleo escuro|óleo preto\n" +
+	"\tespuma|espuma debaixo da tampa\n" +
+	"\tcheira a gasolina|cheiro a gasolina\n" +
+	"\tfino de gasolina|óleo fino\n" +
+	"\tcomo café com leite|leitoso\n" +
+	"\tprimeiro água|água\n" +
+	"\tfundição 380|liga 380\n" +
+	"\tfundição 383|liga 383\n" +
+	"\ta 380|a380\n" +
+	"\ta 413|a413\n" +
+	"\tadc 12|adc12\n" +
+	"\talumínio|liga leve\n" +
+	"\taz 91 d|az91d\n" +
+	"\tferro fundido\n" +
+	"\t46000|en ac 46000\n" +
+	"\tmagnésio\n" +
+	"\taço|em aço\n" +
+	"\tpintado|revestido\n" +
+	"\tmetal|metal nu\n" +
+	"\tborracha|plástico\n" +
+	"\tde haste|de lâmina\n" +
+	"\tclique|de clique|de estalo\n" +
+	"\tde relógio|digital|mostrador\n" +
+	"\tpor cento\n" +
+	"\tcentímetro|centímetros\n" +
+	"\tgrama|gramas\n" +
+	"\tquilo|quilograma|quilogramas|quilos\n" +
+	"\t\n" +
+	"\tfiltro|filtro de óleo|filtro roscado\n" +
+	"\tbujão|bujão de drenagem|tampão\n" +
+	"\tparafuso|parafuso da tampa\n"

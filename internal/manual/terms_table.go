@@ -217,9 +217,19 @@ const benchSenses = "" +
 	"new-noise.fades\n" +
 	"new-noise.none\n" +
 	"new-noise.stays\n" +
+	"number.20\n" +
+	"number.30\n" +
+	"number.40\n" +
+	"number.50\n" +
+	"number.60\n" +
+	"number.70\n" +
+	"number.80\n" +
+	"number.90\n" +
 	"number.by\n" +
 	"number.minus\n" +
+	"number.one-third\n" +
 	"number.point\n" +
+	"number.two-thirds\n" +
 	"oil-for.change\n" +
 	"oil-for.top-up\n" +
 	"oil-look.burnt\n" +
@@ -246,6 +256,11 @@ const benchSenses = "" +
 	"torque-tool.beam\n" +
 	"torque-tool.click\n" +
 	"torque-tool.dial\n" +
+	"unit.%\n" +
+	"unit.cm\n" +
+	"unit.g\n" +
+	"unit.kg\n" +
+	"unit.lbf·ft\n" +
 	"what.filter\n" +
 	"what.plug\n" +
 	"what.screw\n"
