@@ -40,7 +40,7 @@ func (r *readings) makeAndModel() {
 				named, numbered = [2]int{i, end}, true
 			case named[1] == 0 && n == 0 && r.wordsOnly(i, end):
 				named = [2]int{i, end}
-			case lone[1] == 0 && end == i+1 && r.alone(i, from, to):
+			case lone[1] == 0 && n < 2 && end == i+1 && r.alone(i, from, to):
 				lone = [2]int{i, end}
 			}
 			i = end
@@ -101,7 +101,7 @@ func (r *readings) nameFrom(i, end int) int {
 	for n < end && r.places[n].gap != wide {
 		t := &r.places[n]
 		switch {
-		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"):
+		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"):
 			return n
 		case t.kind == number:
 			if len(t.text) > 4 || strings.ContainsAny(t.text, ".,") {
@@ -178,7 +178,7 @@ func (r *readings) wordsOnly(from, to int) bool {
 // alone reports whether a token is a cell of its own, or one that a sign parts.
 func (r *readings) alone(i, from, to int) bool {
 	before := i == from || r.places[i].gap == wide || r.places[i-1].kind == sign
-	after := i+1 == to || r.places[i+1].gap == wide || r.places[i+1].kind == sign && r.places[i+1].text != "-" && r.places[i+1].text != "."
+	after := i+1 == to || r.senseAt(i+1, "label.model") || r.places[i+1].gap == wide || r.places[i+1].kind == sign && r.places[i+1].text != "-" && r.places[i+1].text != "."
 	return before && after && len(r.places[i].text) > 3
 }
 

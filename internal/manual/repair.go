@@ -439,6 +439,9 @@ func repairMixed(tokens []token, d *dictionary) []token {
 			return nil, end
 		}
 		text := textOf(tokens[at:end])
+		if rest, is := strings.CutPrefix(text, "1b"); is && (rest == "" || rest == "f" || rest == "s") && at > 0 && tokens[at].gap == glued && tokens[at-1].kind == sign {
+			return []token{joinedToken(tokens[at:end], word, "lb"+rest)}, end
+		}
 		letters, figs := 0, 0
 		for i := 0; i < len(text); i++ {
 			switch c := text[i]; {

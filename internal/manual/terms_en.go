@@ -82,8 +82,8 @@ const termsEN = "" +
 	"number.three-quarters\tthree quarter|three quarters|three quarters of a\n" +
 	"number.two-and-a-half\ttwo and a half\n" +
 	"number.two-thirds\ttwo thirds|two thirds of a\n" +
-	"oil.any\tlubricant|lubricating oil|oil|oils\n" +
-	"oil.engine\tcrankcase|crankcase oil|engine|engine and clutch|engine lubricant|engine lubrication|engine oil|engine sump|motor|motor oil|oil pan|oil sump|sump\n" +
+	"oil.any\tchanging oil|changing the oil|lubricant|lubricating oil|oil|oils\n" +
+	"oil.engine\tchanging the engine oil|crankcase|crankcase oil|engine|engine and clutch|engine lubricant|engine lubrication|engine oil|engine sump|motor|motor oil|oil pan|oil sump|sump\n" +
 	"oil.final\tbevel box|bevel drive|bevel gear|bevel gear oil|final drive|final drive case|final drive housing|final drive oil|final gear|final gear case|final gear oil|final gearbox|final reduction|final transmission|final transmission oil|gear housing at the rear wheel|hub gear|hub oil|rear drive|rear drive oil|rear drive unit|rear gear|rear gear box|rear gear case|rear gear oil|rear gearbox|rear gearbox oil|rear hub gear|rear hub oil|rear transmission|rear wheel drive|rear wheel gear|reduction gear|reduction gear oil|shaft drive|shaft drive oil\n" +
 	"oil.gear\tgear lubricant|gear oil|hypoid gear oil|hypoid oil\n" +
 	"oil.gearbox\tgear box|gear box oil|gearbox|gearbox oil|gearcase|transmission|transmission case|transmission lubricant|transmission oil\n" +
@@ -162,7 +162,7 @@ const termsEN = "" +
 	"unit.°F\tdeg f|degrees f|degrees fahrenheit|fahrenheit\n" +
 	"warm.drain\tbefore changing the oil|before draining|before the oil is drained|drain it|drain oil|drain the engine oil|drain the oil|draining|draining the oil|drains|let the oil drain|to drain\n" +
 	"warm.oil\tat an oil temperature of|drain at|drain the oil at|engine temperature|heat to|heated to|oil at|oil must be|oil should be|oil temperature|on the display|temperature of the oil|warm to|warm up to|warmed to\n" +
-	"when.change\tchange|changed|changes|changing|due|engine oil change|oil change|renew|renewal|renewed|replace|replaced|replacement\n" +
+	"when.change\tchange|change oil|change the oil|changed|changes|changing|changing oil|changing the engine oil|changing the oil|due|engine oil change|oil change|renew|renewal|renewed|replace|replace oil|replace the oil|replaced|replacement\n" +
 	"when.every\tafter every|at every|at intervals of|change interval|each|every|interval|intervals|oil change interval|per\n" +
 	"when.first\t1st|after running in|after the first|at the first|break in|break in service|first|first change|first inspection|first oil change|first service|initial|initial change|initial service|new machine|once after|once at|run in|running in|running in check|running in service\n" +
 	"when.severe\tadverse|adverse conditions|city|city traffic|city use|cold climate|competition|competition use|delivery|dust|dusty|dusty conditions|dusty roads|enduro|extreme|extreme conditions|hard riding|hard use|harsh|heavy duty|in winter|mud|off road|offroad|race|race track|race use|races|racing|sand|severe|severe conditions|severe service|severe use|short journeys|short rides|short runs|short trip|short trips|sidecar|stop and go|towing|town|town traffic|town use|track|track use|trailer|unusual|wet or dusty\n" +

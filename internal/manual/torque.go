@@ -295,7 +295,10 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 	}
 	circuit, foreign = r.headCircuit(m.from)
 	if circuit == "" && !foreign {
-		circuit = r.usualOil()
+		var named bool
+		if circuit, foreign, named = r.circuitAt(m.from); !named {
+			circuit = r.usualOil()
+		}
 	}
 	return circuit, foreign
 }
