@@ -272,7 +272,11 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 		f := r.factAt(next + 1)
 		return v, next, f != nil && f.kind == "thread" || r.senseAt(next+1, "part.fastener")
 	}
-	if before.text == "(" && (behind.text == ")" || r.senseAt(next, "part.fastener")) && i >= m.to {
+	pieces := next
+	if r.senseAt(next, "known") { // "(2 pieces)"
+		pieces = r.termAt(next).to
+	}
+	if end := r.at(pieces).text; before.text == "(" && (end == ")" || end == "," || r.senseAt(next, "part.fastener")) && i >= m.to {
 		if r.places[i].taken {
 			return v, next, false
 		}

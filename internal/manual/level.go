@@ -15,7 +15,8 @@ func (r *readings) levelZones() (list []zone) {
 		whole := r.about(r.sections[section].from, r.sections[section].from+r.sections[section].heading, "level.check")
 		for m < len(r.pieces) {
 			a, b := r.pieceTokens(m)
-			if r.places[a].section != section || !whole && (r.pieces[m].blank || r.pieces[m].cells) {
+			step := !r.pieces[m].joined && bullet(r.pieces[m].tokens) > 0 // steps of a list may be of other things
+			if r.places[a].section != section || !whole && (r.pieces[m].blank || r.pieces[m].cells || step) {
 				break
 			}
 			to, m = b, m+1
@@ -76,7 +77,8 @@ func (r *readings) levels() {
 		switch {
 		case r.foreignSentence(from, to):
 		case f.kind == string(quantity.Duration) && f.low <= 60 && f.unit != "h":
-			r.shortTime(f, from, to, inZone[r.places[f.from].sentence] && !r.drains(from, to))
+			level := inZone[r.places[f.from].sentence] || len(zones) > 0 && r.about(from, to, "time.wait") && r.about(from, to, "time.run")
+			r.shortTime(f, from, to, level && !r.drains(from, to))
 		case f.kind == string(quantity.Temperature):
 			r.warmth(f, from, to)
 		}
@@ -136,7 +138,11 @@ func (r *readings) levelPrefix(at int) string {
 	circuit := ""
 	from := r.paragraph(at)
 	for n := r.mentionFrom(at) - 1; n >= 0 && r.mentions[n].from >= from && circuit == ""; n-- {
-		if m := &r.mentions[n]; m.gear {
+		m := &r.mentions[n]
+		if r.places[m.from].sentence != r.places[at].sentence && r.dated(m.from) {
+			continue // "gearbox oil every 10,000 km. Level: …"
+		}
+		if m.gear {
 			circuit = r.gearOil()
 		} else {
 			circuit = m.circuit
@@ -149,6 +155,17 @@ func (r *readings) levelPrefix(at int) string {
 		return "level."
 	}
 	return "level." + circuit + "."
+}
+
+// dated reports whether a token's sentence says when something is due.
+func (r *readings) dated(at int) bool {
+	from, to := r.sentenceOf(at)
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && f.kind == string(quantity.Distance) {
+			return true
+		}
+	}
+	return false
 }
 
 // paragraph gives where the lines begin that stand around a token without a blank line

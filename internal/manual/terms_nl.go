@@ -33,7 +33,7 @@ const termsNL = "" +
 	"every.year\t1x per jaar|een keer per jaar|eenmaal per jaar|eens per jaar|elk jaar|ieder jaar|jaarlijks|per jaar\n" +
 	"join.and\talsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
-	"known\tbreng aan|draai|draaien|los|losdraaien|maak|monteer|monteren|neem|nemen|plaats|plaatsen|reinig|schroef|schroeven|sluit|sluiten|terugplaatsen|verwijder|verwijderen|zet|zetten\n" +
+	"known\tbijbehorende|bovenste|breng aan|dezelfde|draai|draaien|goed|grote|kleine|korte|lange|linker|los|losdraaien|maak|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|plaats|plaatsen|rechter|reinig|schroef|schroeven|sluit|sluiten|stuks|terugplaatsen|verwijder|verwijderen|voorgeschreven|weer|zet|zetten|zijn\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +
