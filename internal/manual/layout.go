@@ -148,12 +148,15 @@ func sideOf(tokens []token, col int) int {
 		return oneSide
 	}
 	for i := 1; i < len(tokens); i++ {
-		if tokens[i].gap == wide && tokens[i].col >= col-1 && tokens[i].col <= col+4 && tokens[i-1].end < col {
+		if tokens[i].gap == wide && tokens[i].col >= col-1 && tokens[i].col <= col+mostIndent && tokens[i-1].end < col {
 			return besides
 		}
 	}
 	return across
 }
+
+// mostIndent is how far a line of a column may be indented.
+const mostIndent = 6
 
 // twoTexts reports whether what stands side by side are two texts, and not the columns
 // of a table: lines go on within their side, or both sides name their figures.
@@ -318,9 +321,14 @@ func (d *dictionary) torn(block []row) bool {
 	return false
 }
 
-// prose reports whether a line is long enough to be of a text.
+// mostColumn is how many letters a line has at most that is of one of two columns. Common
+// practice: a column of print has 35 to 50.
+const mostColumn = 62
+
+// prose reports whether a line is long enough to be of a text in a column.
 func prose(tokens []token) bool {
-	return len(tokens) >= 4 && tokens[len(tokens)-1].end-tokens[0].col >= 20
+	width := tokens[len(tokens)-1].end - tokens[0].col
+	return len(tokens) >= 4 && width >= 20 && width <= mostColumn
 }
 
 // mostBack is how many lines may stand between two of one sentence.
@@ -454,10 +462,23 @@ func bullet(tokens []token) int {
 		return 1
 	case t.kind == sign && t.text == "(" && len(tokens) > 3 && tokens[2].text == ")" && len(tokens[1].text) <= 2:
 		return 3
+	case len(tokens) > 2 && t.kind == number && len(t.text) <= 4 && strings.Contains(t.text, ".") && tokens[1].gap == blank && chapter(tokens):
+		return 1
 	case len(tokens) > 2 && (t.kind == number && len(t.text) <= 2 || len(t.text) == 1 && t.kind == word) && tokens[1].gap == glued && (tokens[1].text == "." || tokens[1].text == ")") && tokens[2].gap != glued:
 		return 2
 	}
 	return 0
+}
+
+// chapter reports whether the number that begins a line counts a page's chapters: "7.2
+// Filter", "8.1 230 cc".
+func chapter(tokens []token) bool {
+	t := &tokens[1]
+	if t.kind == number {
+		return true
+	}
+	_, n := unitAt(tokens, 1)
+	return t.kind == word && n == 0 && len(t.text) > 1 && capital(t.text)
 }
 
 // joinWords puts words together that are parted at a line's end.

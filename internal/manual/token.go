@@ -92,7 +92,7 @@ func tokensOf(line []letter) []token {
 			if gap == glued {
 				gap = blank
 			}
-			if n > 1 || r == '\t' {
+			if n > 2 || r == '\t' || n == 2 && !typed(list, line[at+n:]) {
 				gap = wide
 			}
 			at, col = at+n, col+n
@@ -125,6 +125,12 @@ func tokensOf(line []letter) []token {
 		at, col, gap = at+n, col+n, glued
 	}
 	return list
+}
+
+// typed reports whether two blanks stand as on a typewriter, between two sentences.
+func typed(before []token, behind []letter) bool {
+	n := len(before)
+	return n > 0 && len(behind) > 0 && isLetter(behind[0].r) && strings.Contains(".!?", before[n-1].text) && before[n-1].gap == glued
 }
 
 // leader gives how many signs a leader has that begins here: three dots or more, with
