@@ -254,6 +254,20 @@ func (d *dictionary) follows(a, b []token, width int) bool {
 	return d.open(a) > 1 || a[len(a)-1].end*10 >= width*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
 }
 
+// bracketed reports whether a line ends within brackets.
+func bracketed(tokens []token) bool {
+	deep := 0
+	for i := range tokens {
+		switch tokens[i].text {
+		case "(":
+			deep++
+		case ")":
+			deep = max(deep-1, 0)
+		}
+	}
+	return deep > 0
+}
+
 // endsInFigure reports whether a line ends as a row of a list does: with a figure.
 func endsInFigure(tokens []token) bool {
 	last := len(tokens) - 1
@@ -279,7 +293,7 @@ func (d *dictionary) open(tokens []token) int {
 	switch {
 	case closed(tokens):
 		return 0
-	case hyphened(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
+	case hyphened(tokens), bracketed(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
 		return 3
 	case last.kind == word && d.function[last.fold]:
 		return 3

@@ -37,6 +37,9 @@ func unitAt(tokens []token, at int) (id string, length int) {
 			id, length = unit, n+1
 		}
 	}
+	if end := at + length; length > 0 && end+1 < len(tokens) && tokens[end].text == "'" && tokens[end].gap == glued && tokens[end+1].kind == word && tokens[end+1].gap == glued {
+		return "", 0 // the d of "d'huile"
+	}
 	return id, length
 }
 

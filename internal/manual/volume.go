@@ -19,14 +19,15 @@ func (r *readings) volumes() {
 	var plain []*volume // at a change, without a word on the filter
 	var told []*volume
 	last := -1
+	var before *volume
 	for i := range r.facts {
 		f := &r.facts[i]
 		if f.kind != string(quantity.Volume) {
 			continue
 		}
 		v := &volume{f: f}
-		r.placeVolume(v, last, heads)
-		last = f.end()
+		r.placeVolume(v, before, last, heads)
+		last, before = f.end(), v
 		switch {
 		case v.what == "":
 			continue
@@ -58,8 +59,9 @@ type volume struct {
 	displacment bool
 }
 
-// placeVolume finds what a volume is of.
-func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
+// placeVolume finds what a volume is of. beside is the volume before it, last where that
+// ends.
+func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) {
 	f := v.f
 	from, to := r.sentenceOf(f.from)
 	begin := max(from, last)
@@ -88,6 +90,11 @@ func (r *readings) placeVolume(v *volume, last int, heads []columnRole) {
 				}
 			}
 		}
+	}
+	if t := &r.places[f.from]; v.what == "" && beside != nil && last == f.from && t.gap == wide && t.piece == r.places[last-1].piece {
+		v.what, v.circuit = beside.what, beside.circuit // the next column of its row
+		v.from = beside.from
+		return
 	}
 	// Whose oil.
 	isOil := func(m *mention) bool { return m.foreign || m.circuit != "" || m.gear }
@@ -183,6 +190,17 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 	return "", nil
 }
 
+// toldBefore reports whether a role stands right before a figure that says all that
+// there is to say.
+func (r *readings) toldBefore(from, to int) bool {
+	for i := from; i < to; i++ {
+		if role, t := r.roleAt(i); t != nil && rank(role) < rank("amount.change") && r.apart(t.to, to) == 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // belongs reports whether a role says what a figure is, and not the figure on its other
 // side: what parts them decides; where that says nothing, the way in which the sentence
 // begins.
@@ -194,8 +212,8 @@ func (r *readings) belongs(t *term, role string, f *fact, begin, next, from, to 
 	if role == "amount.capacity" { // it stands before its figure, or as the verb right behind it
 		return before || r.apart(f.end(), t.from) == 0 && (next == to || r.apart(t.to, next) > 0)
 	}
-	if !before && next == to {
-		return true // no figure behind it
+	if !before && next == to { // no figure behind it
+		return r.apart(f.end(), t.from) == 0 || !r.toldBefore(begin, f.from)
 	}
 	// The role stands between two figures: here is the one, there the other.
 	mine, other := r.apart(t.to, f.from), r.apart(begin, t.from)
