@@ -1,6 +1,9 @@
 package core
 
 import (
+	"slices"
+	"strconv"
+
 	"tidysump/internal/card"
 	"tidysump/internal/finding"
 	"tidysump/internal/manual"
@@ -84,9 +87,34 @@ func (r *manualReading) Members(m *wire.Members) {
 	m.String("model", &r.Model)
 }
 
+// saidOf reads what the person says that pieces of the text are, in place of what was read
+// of the same thing there. What can't be that is refused.
+func (i *manualInput) saidOf(p *manual.Page) (refused []finding.Finding) {
+	for n := range i.say {
+		s := &i.say[n]
+		r, list := manual.Said(i.text, i.language, s.what, manual.Span(s.quote))
+		if !place.Known(s.what) {
+			list = finding.Refusal("unknown-word", "", "text", finding.Clip(s.what))
+		}
+		if list != nil {
+			refused = append(refused, finding.At("/say/"+strconv.Itoa(n), list)...)
+			continue
+		}
+		p.Readings = slices.DeleteFunc(p.Readings, func(o manual.Reading) bool {
+			return o.What == r.What && (o.Text == r.Text || o.Quote.From < r.Quote.To && o.Quote.To > r.Quote.From)
+		})
+		p.Readings = append(p.Readings, r)
+	}
+	slices.SortStableFunc(p.Readings, func(a, b manual.Reading) int { return a.Quote.From - b.Quote.From })
+	return refused
+}
+
 // readManual reads the text of a manual's page.
 func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.Finding) {
 	p := manual.Read(i.text, i.language)
+	if list := i.saidOf(&p); list != nil {
+		return nil, list
+	}
 	a := &manualAnswer{language: p.Language, models: p.Models, page: p.Number}
 	var list []place.Reading
 	for _, r := range p.Readings {
@@ -112,7 +140,7 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 		r.at, r.sure = at[n], sureWord(len(r.Doubts) == 0)
 	}
 	if len(list) > 0 {
-		l := place.LayoutOf(list, place.Hints{})
+		l := place.LayoutOf(list, place.Hints(p.Hints))
 		a.layout = &manualLayout{string(l.Word), sureWord(l.Sure)}
 	}
 	return a, nil

@@ -98,3 +98,22 @@ func TestPages_ToThePlan(t *testing.T) {
 		t.Errorf("only %d readings were taken", taken)
 	}
 }
+
+// What a person says that words of the page are stands in place of what was read there;
+// what they can't be is refused.
+func TestReadPage_Said(t *testing.T) {
+	const text = `"text":"Plug at the side 25 N·m (18 lbf·ft)\nEngine oil 1.5 L"`
+	for _, c := range []struct{ say, want string }{
+		{`{"what":"bolt.filler.torque","quote":{"from":17,"to":25}}`, `"what":"bolt.filler.torque","text":"25 N·m"`},
+		{`{"what":"oil.engine.with-filter","quote":{"from":49,"to":54}}`, `"what":"oil.engine.with-filter","text":"1.5 L"`},
+		{`{"what":"bolt.filler.torque","quote":{"from":49,"to":54}}`, `"code":"manual-not-that","where":"/say/0"`},
+		{`{"what":"bolt.fork.torque","quote":{"from":17,"to":25}}`, `"code":"unknown-word","where":"/say/0"`},
+		{`{"what":"bolt.filler.torque","quote":{"from":17,"to":2500}}`, `"code":"quote-outside","where":"/say/0"`},
+		{`{"what":"bolt.filler.torque","quote":{"from":-2,"to":5}}`, `"code":"quote-outside","where":"/say/0"`},
+	} {
+		out := string(core.Call("read-page", []byte(`{`+text+`,"say":[`+c.say+`]}`)))
+		if !strings.Contains(out, c.want) {
+			t.Errorf("%s: %s", c.say, out)
+		}
+	}
+}

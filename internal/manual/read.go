@@ -25,6 +25,7 @@ type Page struct {
 	Language string
 	Models   []string // where the text is of several
 	Number   string   // printed page number
+	Hints    Hints
 }
 
 // Read reads a page's text. It takes time in proportion to its length.
@@ -42,7 +43,7 @@ func Read(text string, tag string) Page {
 	r.oils()
 	r.filters()
 	r.names()
-	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models}
+	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Hints: p.hints()}
 }
 
 // pageOf takes a text apart and marks what is in it, before anything is given its role.

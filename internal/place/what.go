@@ -154,6 +154,9 @@ func Whats() []What {
 	return list
 }
 
+// Known reports whether the list has a name.
+func Known(what What) bool { return rank(what) >= 0 }
+
 // rank is the place of a name in the list, -1 where there is none of it.
 func rank(what What) int {
 	return slices.IndexFunc(entries, func(e entry) bool { return e.what == what })
