@@ -188,7 +188,11 @@ func (r *readings) sealed(t *term, kind string) {
 // a plug and never in a filter's cover. It reports whether the search is over.
 func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 	if m.loose != whole {
-		if m = r.resolved(m); m == nil {
+		o := r.resolved(m)
+		if o == nil {
+			o = r.onlyPlug(m)
+		}
+		if m = o; m == nil {
 			return false
 		}
 	}
@@ -275,6 +279,9 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 	pieces := next
 	if r.senseAt(next, "known") { // "(2 pieces)"
 		pieces = r.termAt(next).to
+	}
+	if before.text == "(" && behind.text == ")" && r.senseAt(i-2, "part.fastener") { // "screws (4), filter cover"
+		return v, next, r.fastens(i, m)
 	}
 	if end := r.at(pieces).text; before.text == "(" && (end == ")" || end == "," || r.senseAt(next, "part.fastener")) && i >= m.to {
 		if r.places[i].taken {

@@ -140,7 +140,10 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 		if r.strayAt(m) {
 			return nil, false
 		}
-		return r.resolved(m), false
+		if o := r.resolved(m); o != nil {
+			return o, false
+		}
+		return r.onlyPlug(m), true
 	case r.stray(begin, f.from):
 		return nil, false
 	}
@@ -201,6 +204,7 @@ func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 func (r *readings) resolved(m *mention) *mention {
 	here := &r.places[m.from]
 	s := r.sections[here.section]
+	var gauze *mention // a strainer, which has a plug or lies behind the drain plug
 	for n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= s.from; n-- {
 		o := &r.mentions[n]
 		near := r.places[o.from].item == here.item
@@ -215,13 +219,34 @@ func (r *readings) resolved(m *mention) *mention {
 			cover := *o
 			cover.part = "filter-cover"
 			return &cover
+		case m.loose == aPlug && o.part == "strainer" && !o.strainer && r.places[o.from].sentence != here.sentence:
+			if gauze == nil {
+				gauze = o
+			}
 		case m.loose == aPlug && (o.part == "drain" || o.part == "tank-drain" || o.part == "level" || o.part == "filler" || o.part == "strainer"),
 			m.loose == aCover && (o.part == "filter-cover" || o.part == "strainer"),
 			m.loose == aFastener && o.part != "" && (near || r.places[o.from].paragraph == here.paragraph):
 			return o
 		}
 	}
-	return nil
+	return gauze
+}
+
+// onlyPlug gives the drain plug that a bare "plug" is where the page names no other plug
+// and no other job.
+func (r *readings) onlyPlug(m *mention) *mention {
+	if m.loose != aPlug || !r.oilIn(0, len(r.places)) {
+		return nil
+	}
+	for i := range r.mentions {
+		o := &r.mentions[i]
+		if p := o.part; p != "" && p != "filter" && p != "filter-cover" || o.foreign && r.places[o.from].section == r.places[m.from].section {
+			return nil
+		}
+	}
+	drain := *m
+	drain.loose, drain.part = whole, "drain"
+	return &drain
 }
 
 // stray reports whether a word stands between two tokens that nobody here knows, and that
