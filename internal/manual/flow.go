@@ -1,6 +1,9 @@
 package manual
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // place is a token with where it stands in the page's order of reading.
 type place struct {
@@ -183,9 +186,37 @@ func (p *page) findTerms() {
 		for k := i; k < i+n; k++ {
 			p.places[k].term = len(p.terms)
 		}
-		p.terms = append(p.terms, term{i, i + n, e.senses, p.words.language})
+		p.terms = append(p.terms, term{i, i + n, p.innerOil(i, n, e.senses), p.words.language})
 		i += n
 	}
+}
+
+// innerOil gives a term of several words the oil too that stands in it: "engine oil
+// capacity" is of the engine's oil.
+func (p *page) innerOil(at, n int, senses []string) []string {
+	if n < 3 {
+		return senses
+	}
+	for _, s := range senses {
+		if strings.HasPrefix(s, "other.") || strings.HasPrefix(s, "oil.") || strings.HasPrefix(s, "part.") || strings.HasPrefix(s, "page.") {
+			return senses
+		}
+	}
+	for i := at; i < at+n-1; i++ {
+		e, m := p.words.match(p.tokens[:at+n], i)
+		if i == at {
+			e, m = p.words.match(p.tokens[:at+n-1], i)
+		}
+		if e == nil || m < 2 {
+			continue
+		}
+		for _, s := range e.senses {
+			if strings.HasPrefix(s, "oil.") {
+				return append(slices.Clone(senses), s)
+			}
+		}
+	}
+	return senses
 }
 
 // termAt gives the term that a token is of, nil for none.

@@ -189,7 +189,7 @@ func continued(rows []row) (n int) {
 // labels reports whether a line names a figure by itself: words, then a colon or a gap,
 // then a number.
 func labels(tokens []token) bool {
-	if tokens[0].kind != word {
+	if tokens[0].kind != word || tokens[0].fold == "sae" || tokens[0].fold == "api" || tokens[0].fold == "jaso" {
 		return false
 	}
 	named := false

@@ -90,7 +90,7 @@ func repair(rows []row, d *dictionary) bool {
 		return false
 	}
 	for i := range rows {
-		rows[i].tokens = repairLitres(repairNames(repairFigures(rows[i].tokens, d, true)))
+		rows[i].tokens = repairLitres(repairNames(repairFigures(repairParted(rows[i].tokens, d, i == 0), d, true)))
 		repairWords(rows[i].tokens, d)
 	}
 	return true
@@ -353,7 +353,7 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 			}
 			return parts
 		}
-		if changed > 0 && kept > 0 && unitOf(strings.ToLower(rest)) != "" && !(rest[0] == 'l' || rest[0] == 'I') {
+		if changed > 0 && kept > 0 && (unitOf(strings.ToLower(rest)) != "" || rest == "kgf" || rest == "kg" || rest == "lbf" || rest == "N") && !(rest[0] == 'l' || rest[0] == 'I') {
 			return []token{part(tokens[at:end], 0, i, number, n), part(tokens[at:end], i, len(text), word, rest)}
 		}
 	}
@@ -439,7 +439,7 @@ func repairMixed(tokens []token, d *dictionary) []token {
 			return nil, end
 		}
 		text := textOf(tokens[at:end])
-		if rest, is := strings.CutPrefix(text, "1b"); is && (rest == "" || rest == "f" || rest == "s") && at > 0 && tokens[at].gap == glued && tokens[at-1].kind == sign {
+		if rest, is := strings.CutPrefix(text, "1b"); is && (rest == "" || rest == "f" || rest == "s") && poundAt(tokens, at, end) {
 			return []token{joinedToken(tokens[at:end], word, "lb"+rest)}, end
 		}
 		letters, figs := 0, 0
@@ -464,6 +464,56 @@ func repairMixed(tokens []token, d *dictionary) []token {
 		t.fold = w
 		return []token{t}, end
 	})
+}
+
+// repairParted joins words and numbers that have a blank inside: "dr ain", "1 959-1964",
+// "13/ 16", and in a page's head a name whose first letter stands apart.
+func repairParted(tokens []token, d *dictionary, head bool) []token {
+	return rewritten(tokens, func(at int) ([]token, int) {
+		next := at + 1
+		if next >= len(tokens) || tokens[next].gap != blank {
+			return nil, next
+		}
+		a, b := &tokens[at], &tokens[next]
+		ends := next+1 == len(tokens) || tokens[next+1].gap == wide || tokens[next+1].kind == sign
+		switch {
+		case a.kind == word && b.kind == word && a.gap != glued && len(b.text) > 1 && !d.knows(b.fold):
+			whole := a.fold + b.fold
+			name := head && len(a.text) == 1 && len(b.text) > 3 && inCapitalsOnly(a.text+b.text)
+			if !name && (len(whole) < 4 || d.knows(a.fold) || !d.knows(whole) && d.likeWord(whole, 4) == "") {
+				return nil, next
+			}
+			return []token{joinedToken(tokens[at:next+1], word, a.text+b.text)}, next + 1
+		case a.kind == number && b.kind == number && len(a.text) == 1 && len(b.text) == 3 && isYear(a.text+b.text) && ends:
+			return []token{joinedToken(tokens[at:next+1], number, a.text+b.text)}, next + 1
+		case a.text == "/" && at > 0 && tokens[at-1].kind == number && a.gap == glued && strings.Contains("|2|4|8|16|32|l6|", "|"+b.text+"|"):
+			t := *b
+			t.gap, t.repaired = glued, true
+			if t.text == "l6" {
+				t.kind, t.text, t.fold = number, "16", "16"
+			}
+			return []token{*a, t}, next + 1
+		}
+		return nil, next
+	})
+}
+
+// knows reports whether a word is one of the language's, small or of the trade.
+func (d *dictionary) knows(w string) bool {
+	if d.known[w] || d.function[w] {
+		return true
+	}
+	e, n := d.match([]token{{kind: word, fold: w}}, 0)
+	return e != nil && n == 1
+}
+
+func inCapitalsOnly(text string) bool {
+	for i := 0; i < len(text); i++ {
+		if text[i] < 'A' || text[i] > 'Z' {
+			return false
+		}
+	}
+	return true
 }
 
 // repairLitres puts the litre right behind a number with a point.
@@ -519,6 +569,14 @@ func inCapitals(text string) string {
 		return ""
 	}
 	return string(out)
+}
+
+// poundAt reports whether a run that looks like a pound stands in a unit: "ft-1b", "1b . ft".
+func poundAt(tokens []token, at, end int) bool {
+	if at > 0 && tokens[at].gap == glued && tokens[at-1].kind == sign {
+		return true
+	}
+	return end+1 < len(tokens) && tokens[end].kind == sign && strings.Contains(".-·*", tokens[end].text) && (tokens[end+1].fold == "ft" || tokens[end+1].fold == "in")
 }
 
 // likeWord gives the word of the dictionary that looks as a word does, of so many letters
