@@ -240,6 +240,10 @@ func (r *readings) counts() {
 		}
 		from, to := r.sentenceOf(m.from)
 		for i := from; i < to; i++ {
+			if f := r.factAt(i); f != nil && f.kind == "count" && f.from == i {
+				r.sayAt("bolt.filter-cover.count", f.text, m.from, f.to, i)
+				break
+			}
 			v, next, ok := r.countAt(i, m)
 			if ok && v.v >= 1 && v.v <= 12 && v.step == 1 && !v.fraction {
 				if t := r.termAt(next); t != nil && t.has("part.fastener") {

@@ -1,6 +1,11 @@
 package manual
 
-import "tidysump/internal/quantity"
+import (
+	"slices"
+
+	"tidysump/internal/bolt"
+	"tidysump/internal/quantity"
+)
 
 // head is a line, or the beginning of one, that says in which units the bare numbers
 // behind it are.
@@ -8,7 +13,8 @@ type head struct {
 	from, to int // tokens
 	kind     string
 	units    []string
-	cols     []int // where each stands in its line
+	cols     []int    // where each stands in its line
+	before   []string // the columns of counts and threads in front of them: "count", "thread"
 }
 
 // findHeads finds units that stand without a number, and gives the bare numbers in their
@@ -29,13 +35,35 @@ func (p *page) findHeads() {
 		}
 		section := p.places[h.to-1].section
 		for i := h.to; i < end; {
-			if p.places[i].section != section {
-				break
+			if p.places[i].section != section && !p.inTable(h, i) {
+				if h.kind != string(quantity.Torque) {
+					break
+				}
+				i++
+				continue
 			}
 			i = p.bareAt(h, i)
 		}
 	}
 }
+
+// inTable reports whether a bare number below a further heading stands in a column of a
+// head: tables of torques are parted by headings.
+func (p *page) inTable(h *head, i int) bool {
+	t := &p.places[i]
+	if !p.pieces[t.piece].cells || t.kind != number || t.gap != wide || t.taken {
+		return false
+	}
+	for _, c := range h.cols {
+		if abs((t.col+t.end)/2-c) <= mostAside {
+			return true
+		}
+	}
+	return len(h.before) > 0 && p.besideTorque(h, i) > 0
+}
+
+// mostAside is how far a number may stand from the middle of its column's head.
+const mostAside = 7
 
 // pieceTokens gives the tokens of a piece; pieces stand in the order of the tokens.
 func (p *page) pieceTokens(n int) (from, to int) {
@@ -90,7 +118,131 @@ func (p *page) headIn(from, to int) (h head) {
 	if len(h.units) > 0 && p.anyAmount(from, h.from) {
 		return head{}
 	}
+	if len(h.units) > 0 && h.kind == string(quantity.Torque) {
+		h.before = p.columnsBefore(from, h.from)
+	}
 	return h
+}
+
+// columnsBefore gives which columns of counts and threads a head names in front of its
+// units, in its own line and in the one above it.
+func (p *page) columnsBefore(from, to int) (list []string) {
+	if n := p.places[from].piece - 1; n >= 0 && p.places[p.starts[n]].section == p.places[from].section && p.pieces[n].cells {
+		from = p.starts[n]
+	}
+	for i := from; i < to; i++ {
+		t := p.termAt(i)
+		if t == nil || t.from != i || p.places[i].gap != wide {
+			continue
+		}
+		for _, label := range [...]string{"count", "thread"} {
+			if t.has("label." + label) {
+				list = append(list, label)
+				break
+			}
+		}
+	}
+	return list
+}
+
+// besideTorque gives how many numbers of a row, from one on, stand in front of its torque:
+// a table may count the screws and give their thread by its diameter. Those are more
+// numbers than the head has units, or the last of them has its other units in brackets.
+func (p *page) besideTorque(h *head, i int) (count int) {
+	if h.kind != string(quantity.Torque) || len(h.units) == 1 && len(h.before) == 0 || i == 0 || p.places[i].gap != wide {
+		return 0
+	}
+	var at []int
+	end := i
+	for end < len(p.places) && p.places[end].piece == p.places[i].piece && p.places[end].gap == wide {
+		_, next, ok := p.valueAt(end)
+		if !ok {
+			break
+		}
+		at = append(at, end)
+		if m, to := p.between(next); m != "" {
+			if _, last, is := p.valueAt(to); is {
+				next = last
+			}
+		}
+		if next < len(p.places) && p.places[next].fold == "mm" && p.places[next].gap != wide {
+			next++
+		}
+		end = next
+	}
+	bracketed := len(h.units) > 1 && end < len(p.places) && p.places[end].text == "(" && p.places[end].piece == p.places[i].piece && p.at(end+1).kind == number
+	named := len(p.columnsOpen(h, i))
+	switch {
+	case bracketed:
+		return len(at) - 1
+	case len(at) <= len(h.units):
+		return 0
+	case named > 0:
+		return min(len(at)-len(h.units), named)
+	case len(h.units) > 1 && !p.twinned(h, at, 0):
+		for n := 1; n <= len(at)-len(h.units); n++ {
+			if p.twinned(h, at, n) {
+				return n
+			}
+		}
+	}
+	return 0
+}
+
+// columnsOpen gives the columns of counts and threads that a row's bare numbers may be of: a
+// thread that is written as such is none of them.
+func (p *page) columnsOpen(h *head, i int) []string {
+	for k := p.starts[p.places[i].piece]; k < i; k++ {
+		if f := p.factOf(k); f != nil && f.kind == "thread" {
+			return slices.DeleteFunc(slices.Clone(h.before), func(s string) bool { return s == "thread" })
+		}
+	}
+	return h.before
+}
+
+// twinned reports whether the nth number of a row and the one behind it are one torque in
+// a head's first two units.
+func (p *page) twinned(h *head, at []int, n int) bool {
+	a, end, _ := p.valueAt(at[n])
+	b, to, _ := p.valueAt(at[n+1])
+	f, g := p.amount(at[n], end, h.units[0], a, a, ""), p.amount(at[n+1], to, h.units[1], b, b, "")
+	return f.agrees(&g)
+}
+
+// factOf gives the fact that a token is of, while facts are still being found.
+func (p *page) factOf(i int) *fact {
+	for n := len(p.facts) - 1; n >= 0; n-- {
+		if f := &p.facts[n]; f.from <= i && i < f.to {
+			return f
+		}
+	}
+	return nil
+}
+
+// takeBeside takes the numbers in front of a row's torque for what their columns say.
+func (p *page) takeBeside(h *head, i, count int) (next int) {
+	columns := p.columnsOpen(h, i)
+	for k := range count {
+		v, to, _ := p.valueAt(i)
+		label := ""
+		if len(columns) == count {
+			label = columns[k]
+		}
+		if to < len(p.places) && p.places[to].fold == "mm" && p.places[to].gap != wide {
+			to++
+		}
+		switch label {
+		case "count":
+			p.facts = append(p.facts, fact{kind: "count", text: v.text, from: i, to: to})
+		case "thread":
+			if _, ok := bolt.ParseThread("M" + v.text); ok {
+				p.facts = append(p.facts, fact{kind: "thread", text: "M" + v.text, from: i, to: to})
+			}
+		}
+		p.take(i, to)
+		i = to
+	}
+	return i
 }
 
 // headUnit reads a unit that begins a cell or stands behind one.
@@ -133,6 +285,9 @@ func (p *page) bareAt(h *head, i int) (next int) {
 	v, at, ok := p.valueAt(i)
 	if !ok {
 		return i + 1
+	}
+	if n := p.besideTorque(h, i); n > 0 {
+		return p.takeBeside(h, i, n)
 	}
 	second, mark := v, ""
 	if m, to := p.between(at); m != "" {

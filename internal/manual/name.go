@@ -31,6 +31,9 @@ func (r *readings) makeAndModel() {
 			continue
 		}
 		from, to := r.pieceTokens(n)
+		if r.tableHead(from, to) {
+			continue
+		}
 		for i := from; i < to; {
 			end := r.nameFrom(i, to)
 			switch {
@@ -66,6 +69,17 @@ func (r *readings) makeAndModel() {
 	case lone[1] > 0 && len(r.models) > 0:
 		r.say("make", r.cased(lone[0], lone[1]), lone[0], lone[1])
 	}
+}
+
+// tableHead reports whether a line is the head of a table: it has units without a number,
+// or says what its columns are.
+func (r *readings) tableHead(from, to int) bool {
+	for i := range r.heads {
+		if h := &r.heads[i]; h.from >= from && h.from < to {
+			return true
+		}
+	}
+	return r.about(from, to, "label.count") || r.about(from, to, "label.thread")
 }
 
 // modelIn reads the name of a table's model where the head has it.

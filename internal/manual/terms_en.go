@@ -39,10 +39,12 @@ const termsEN = "" +
 	"join.and\t&|and|as well as|plus\n" +
 	"join.or\teither|or\n" +
 	"known\tclean it|close|fit|install|lift|loosen|mount|open|place|put|put back|refit|reinstall|remove|replace it|screw it|set|take off|take out|undo|unscrew|wash it\n" +
+	"label.count\thow many|no off|nos|number of|pcs|pieces|q ty|qty|quantity\n" +
 	"label.displacement\t4 stroke|boxer|capacity of the engine|cubic capacity|cylinder|cylinder capacity|cylinders|displacement|engine capacity|engine displacement|engine size|engine type|flat twin|four cylinder|four stroke|parallel twin|piston displacement|single|single cylinder|swept volume|three cylinder|twin|twin cylinder|v twin\n" +
 	"label.figure\tchapter|fig|figure|item|no|note|ref|section|see|step|table\n" +
 	"label.model\tmachine|model|models|motor cycle|motor cycles|motorcycle|motorcycles|type|version\n" +
 	"label.page\tp|page|pg|sheet\n" +
+	"label.thread\tdiameter|size|thread|thread dia|thread diameter|thread size|thread ø|threads\n" +
 	"label.torque\ttighten|tighten to|tightened|tightening specifications|tightening torque|tightening torques|torque|torque settings|torque specification|torque to|torque value|torque values|torques\n" +
 	"label.viscosity\tapi|classification|grade|jaso|oil grade|oil specification|oil type|quality|recommended engine oil|recommended oil|sae|sae grade|specification|specified oil|type of oil|use|viscosity\n" +
 	"label.year\tbuilt|from|manufactured|model year|model years|my|production|year|years\n" +

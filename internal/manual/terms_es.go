@@ -39,10 +39,12 @@ const termsES = "" +
 	"join.and\tademás de|así como|e|más|y\n" +
 	"join.or\to|o bien|u\n" +
 	"known\taflojar|afloje|ahora|ambos|apoye|aproximadamente|bien|cerrar|cierre|colocando|colocar|coloque|coloquen|colóquelo|con cuidado|correspondiente|corta|corto|cuidado|de nuevo|derecha|derecho|desenroscar|desenrosque|desmontar|desmonte|enroscar|enrosque|enrósquelo|especificado|extraer|extraiga|girar|gire|grande|haga|indicado|inferior|instalar|instale|izquierda|izquierdo|larga|largo|limpie|lleve|luego|magnético|misma|mismo|montar|monte|móntelo|nuevamente|otra|otra vez|otro|otros|pequeña|pequeño|poner|ponga|poniendo|prescrito|primero|póngala|póngalo|quitar|quite|quítelo|reinstalar|reinstale|reponga|respectivo|retirar|retire|sacar|saque|sitúe|soltar|su|suelte|superior|sus|también|toda|todo|unas|unidades|unos|vuelva a\n" +
+	"label.count\tcant|cantidad|número\n" +
 	"label.displacement\t4 tiempos|bicilíndrica|bicilíndrico|bóxer|capacidad del motor|cilindrada|cilindrada total|cuatro cilindros|cuatro tiempos|desplazamiento|desplazamiento del motor|dos cilindros|en línea|monocilíndrica|monocilíndrico|tetracilíndrico|tipo de motor|tres cilindros|tricilíndrico|un cilindro|volumen de los cilindros\n" +
 	"label.figure\tapartado|cap|capítulo|fig|figura|nota|nº|núm|número|paso|punto|ref|sección|tabla|vea|ver|véase\n" +
 	"label.model\tmodelo|modelos|motocicleta|tipo|variante|versiones|versión\n" +
 	"label.page\thoja|p|pág|página\n" +
+	"label.thread\tdiámetro|diámetro de la rosca|diámetro de rosca|rosca\n" +
 	"label.torque\tajuste|apretadas|apretado a|apretados|apretar|apretarla|apretarlo|apretándolo|aprieta|aprietan|apriete|apriete a|apriete con|apriétela|apriételas|apriételo|apriételos|fuerza de apriete|lleva|momento de apriete|momento de torsión|par|par de ajuste|par de apriete|par de torsión|pares|pares de apriete|pares de torsión|se aprieta|se aprieta a|se aprietan|torque|torque de apriete|torques|torques de apriete|torsión|torsión de apriete|valores de apriete\n" +
 	"label.viscosity\taceite de motor recomendado|aceite especificado|aceite prescrito|aceite recomendado|api|calidad|clase|clasificación|especificaciones del aceite|especificación|grado|grado de viscosidad|jaso|norma|recomendado|sae|tipo|tipo de aceite|use|utilice|utilizar|viscosidad\n" +
 	"label.year\ta partir de|año|año de fabricación|año de modelo|año modelo|años|años de modelo|desde|desde el año|fabricación|fabricadas|modelo|modelos|modelos de\n" +

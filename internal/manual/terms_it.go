@@ -39,10 +39,12 @@ const termsIT = "" +
 	"join.and\te|ed|nonché|più\n" +
 	"join.or\to|od|oppure\n" +
 	"known\tallentare|anche|ancora|applicare|apposita|apposito|avvitare|avvitarlo|bene|chiudere|circa|collocare|corta|corto|destra|destro|di nuovo|entrambe|entrambi|estrarre|eventuale|eventuali|fissare|grande|inferiore|infilare|inserire|installare|lavare|lunga|lungo|magnetico|mettere|montare|monti|nuovamente|ora|pezzi|piccola|piccolo|poi|posizionare|prescritto|pulire|pulirlo|qui|reinstallare|relativa|relative|relativi|relativo|riavvitare|richiudere|richiuderlo|rimetta|rimettere|rimetterlo|rimontare|rimontarlo|rimonti|rimuovere|riposizionare|sfilare|sinistra|sinistro|sistemare|smontare|specificato|stessa|stesso|sua|sue|suo|suoi|superiore|svitare|svitarlo|togliere|toglierlo|tutto\n" +
+	"label.count\tnumero|pezzi|q tà|quantità\n" +
 	"label.displacement\t4 tempi|bicilindrico|cilindrata|cilindrata effettiva|cilindrata totale|due cilindri|monocilindrico|quadricilindrico|quattro cilindri|quattro tempi|tipo motore|tre cilindri|tricilindrico|un cilindro\n" +
 	"label.figure\tcap|capitolo|fig|figura|n|nota|operazione|paragrafo|particolare|passo|punto|rif|sezione|tabella|vedere|vedi\n" +
 	"label.model\tallestimento|modelli|modello|motociclo|tipo|veicolo|versione|versioni\n" +
 	"label.page\tfoglio|p|pag|pagina\n" +
+	"label.thread\tdiametro|diametro filettatura|filettatura|filetto\n" +
 	"label.torque\tavvitare a|avvitarlo con|bloccare|bloccare a|bloccarla|bloccarlo|chiudere a|chiuderla|chiuderlo|coppia|coppia di serraggio|coppia serraggio|coppie|coppie di serraggio|da serrare a|momento di serraggio|serraggi|serraggio|serrando a|serrare|serrare a|serrare con|serrarla|serrarle|serrarli|serrarlo|serrata|serrata a|serrate a|serrati a|serrato|si serra|si serrano|si stringe|stretta|stringere|stringere a|stringerla|stringerli|stringerlo|va serrato|va stretto|valori di serraggio|vanno serrate|vanno serrati\n" +
 	"label.viscosity\tapi|classe|classificazione|gradazione|grado|grado di viscosità|impiegare|jaso|olio consigliato|olio motore consigliato|olio prescritto|olio raccomandato|olio specificato|prescritto|qualità|sae|specifica|specifiche|specifiche dell'olio|tipo|tipo d'olio|tipo di olio|usare|utilizzare|viscosità\n" +
 	"label.year\ta partire dal|anni|anni di produzione|anno|anno di costruzione|anno di produzione|anno modello|costruzione|dal|dall'anno|model year|modelli|modello|produzione\n" +

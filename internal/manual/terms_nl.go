@@ -39,10 +39,12 @@ const termsNL = "" +
 	"join.and\talsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
 	"known\tbijbehorende|bovenste|breng aan|dezelfde|draai|draaien|goed|grote|kleine|korte|lange|linker|los|losdraaien|maak|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|plaats|plaatsen|rechter|reinig|schroef|schroeven|sluit|sluiten|stuks|terugplaatsen|verwijder|verwijderen|voorgeschreven|weer|zet|zetten|zijn\n" +
+	"label.count\taantal|stuks\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +
 	"label.page\tblad|bladzijde|blz|p|pag|pagina\n" +
+	"label.thread\tdiameter|draad|draadmaat|schroefdraad\n" +
 	"label.torque\taandraaien|aandraaimoment*|aangedraaid|aangehaald|aangetrokken|aanhaalkoppel*|aanhaalmoment*|aanhaalmomenten|aanhalen|aantrekken|aantrekmoment*|draai aan|draai vast|haal aan|koppel|koppels|met een moment van|moment|momenten|trek aan|vast met|vastdraaien|vastgedraaid|vastgezet|vastzetten|zet hem vast|zet vast\n" +
 	"label.viscosity\taanbevolen motorolie|aanbevolen olie|api|classificatie|gebruik|gebruik olie|jaso|klasse|kwaliteit|norm|oliesoort|olietype|olieviscositeit|sae|soort|soort olie|specificatie|specificaties|type olie|viscositeit*|voorgeschreven olie\n" +
 	"label.year\tbouwjaar|bouwjaren|jaar|jaargang|model|modeljaar|modeljaren|productiejaar|productiejaren|vanaf\n" +

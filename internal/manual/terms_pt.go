@@ -39,10 +39,12 @@ const termsPT = "" +
 	"join.and\tassim como|bem como|e|mais\n" +
 	"join.or\tou\n" +
 	"known\tafrouxar|afrouxe|agora|ambas|ambos|aplique|aproximadamente|bem|cerca de|colocar|coloque|curta|curto|de novo|desapertar|desaperte|desmontar|desmonte|direita|direito|encaixe|enrosque|enrosque-o|especificado|esquerda|esquerdo|fechar|feche|grande|indicado|inferior|instalar|instale|lave|limpar|limpe|longa|longo|magnético|mesma|mesmo|montar|monte|novamente|outra vez|outro|outros|pequena|pequeno|peças|ponha|pôr|recolocar|recoloque|reinstalar|reinstale|remova|remover|respectiva|respectivo|respetiva|respetivo|retirar|retire|rosqueie|seu|soltar|solte|sua|superior|também|tirar|tire|toda|todo|unidades|volte a\n" +
+	"label.count\tnúmero|qtd|quant|quantidade\n" +
 	"label.displacement\t4 tempos|bicilíndrico|capacidade do motor|cilindrada|cilindrada total|deslocamento|dois cilindros|monocilindro|monocilíndrico|quatro cilindros|quatro tempos|tipo de motor|tricilíndrico|três cilindros|um cilindro|volume deslocado\n" +
 	"label.figure\tcap|capítulo|consulte|etapa|fig|figura|item|n|nota|passo|ponto|quadro|ref|secção|seção|tabela|veja|ver\n" +
 	"label.model\tmodelo|modelos|motocicleta|motociclo|tipo|versão|versões\n" +
 	"label.page\tfolha|p|pág|página\n" +
+	"label.thread\tdiâmetro|diâmetro da rosca|rosca\n" +
 	"label.torque\taperta-se|apertada|apertado|apertados|apertam-se|apertando-o|apertar|aperte|aperte a|aperte com|aperte-a|aperte-o|aperto|aperto com|aperto especificado|apertos|apertá-la|apertá-lo|binário|binário de aperto|binários|binários de aperto|força de aperto|leva|levam|momento de aperto|recebe|recebem|torque|torque de aperto|torque especificado|torques|torques de aperto|valores de aperto\n" +
 	"label.viscosity\tapi|classe|classificação|especificação|especificações do óleo|grau|grau de viscosidade|jaso|norma|qualidade|recomendado|sae|tipo|tipo de óleo|usar|use|utilizar|utilize|viscosidade|óleo especificado|óleo indicado|óleo prescrito|óleo recomendado\n" +
 	"label.year\ta partir de|ano|ano de fabricação|ano de fabrico|ano modelo|ano/modelo|anos|anos de fabricação|de|desde|fabricação|fabrico|modelo|modelos|produção\n" +
