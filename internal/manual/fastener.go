@@ -76,7 +76,7 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 	if m.from < from && r.places[m.from].sentence == r.places[from].sentence && (from-m.to <= mostBetween || member != "seal" || r.row(from)) {
 		from = m.from
 	}
-	r.sayAt("bolt."+part+"."+member, text, from, f.to, at)
+	r.sayAt("bolt."+part+"."+member, text, from, r.clauseRest(f.to), at)
 }
 
 // toolAt gives the key or head that a length stands beside, nil for none.
@@ -273,7 +273,7 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 		return v, next, false
 	}
 	behind, before := r.at(next), r.at(i-1)
-	if t := r.termAt(next); t != nil && t.from == next && (t.has("part.fastener") || next == m.from) {
+	if t := r.termAt(next); t != nil && t.from == next && (t.has("part.fastener") || next == m.from && v.v > 1) { // "a cover" counts nothing
 		return v, next, r.fastens(next, m)
 	}
 	if behind.fold == "x" || behind.text == "×" {

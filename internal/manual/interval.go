@@ -482,7 +482,18 @@ func (r *readings) interval(f *fact, subject, role string, at int) {
 		}
 	}
 	f.used = true
-	r.say(what, f.text, min(at, f.from), f.end(), r.witnesses(f)...)
+	r.sayAt(what, f.text, min(at, f.from), r.ruleEnd(f), f.from, r.witnesses(f)...)
+}
+
+// ruleEnd gives the end of a figure, with the one that is joined to it: "1,000 km or one
+// month".
+func (r *readings) ruleEnd(f *fact) int {
+	_, to := r.sentenceOf(f.from)
+	next := r.nextLong(f.end(), to)
+	if g := r.factAt(next); next < to && g != nil && g.kind != f.kind && r.places[next].gap != wide && r.onlyJoins(f.end(), next) {
+		return g.end()
+	}
+	return f.end()
 }
 
 // filterWith reads that the filter is changed with each oil change, where it is named

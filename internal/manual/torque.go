@@ -191,11 +191,21 @@ func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 	if part == nil {
 		part, _ = r.near(begin, from, begin, func(m *mention) bool { return m.foreign || m.part != "" })
 	}
-	if part == nil || part.foreign || part.part != "drain" && part.part != "level" && part.part != "filler" {
+	if part == nil || part.foreign {
 		return nil
 	}
 	m := *label
-	m.part = part.part
+	switch part.part {
+	case "drain", "level", "filler":
+		m.part = part.part
+	case "tank-drain":
+		if label.circuit != "engine" {
+			return nil
+		}
+		m.part = "drain" // "drain plug of the frame 20 N·m, of the crankcase 25 N·m"
+	default:
+		return nil
+	}
 	return &m
 }
 
