@@ -88,6 +88,9 @@ func (p *page) settleMentions() {
 // named reports whether a mention says of itself that it is of an oil: it names its oil, or
 // the oil's filter.
 func (p *page) named(m *mention) bool {
+	if t := p.termAt(m.from); t.has("oil.any") && t.to < m.to && p.words.function[p.at(t.to).fold] && m.circuit != "gearbox" {
+		return false // "oil the element"
+	}
 	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == "" || p.termAt(m.from).has("part.filter") && m.to-m.from > 1
 }
 

@@ -61,7 +61,7 @@ func (p *page) gradeAt(i int) int {
 		if s := p.at(i + k); (s.text == "-" || s.text == "/") && s.gap != wide {
 			k++
 		}
-		if hot := p.at(i + k); hot.kind == number && hot.gap != wide && (k > n+2 || hot.gap == glued || sae) {
+		if hot := p.at(i + k); hot.kind == number && hot.gap != wide && (k > n+2 || hot.gap == glued || sae || len(hot.text) == 2 && p.unitBehind(i+k+1) == "") {
 			if p.grade(i, i+k+1, text+"-"+hot.text) {
 				return k + 1
 			}
@@ -75,6 +75,12 @@ func (p *page) gradeAt(i int) int {
 		return n + 1
 	}
 	return 0
+}
+
+// unitBehind gives the unit that stands at a token, "" for none.
+func (p *page) unitBehind(i int) string {
+	id, _ := p.unitFrom(i)
+	return id
 }
 
 func (p *page) grade(from, to int, text string) bool {

@@ -150,12 +150,13 @@ func (r *readings) of(v *volume, m *mention) {
 	}
 }
 
-// hasOil reports whether oil is spoken of anywhere on the page.
+// hasOil reports whether a page is of oil at all: it names one, its grade, or a part of ours.
 func (r *readings) hasOil() bool {
 	return slices.ContainsFunc(r.terms, func(t term) bool {
 		_, is := t.begin("oil.")
 		return is
-	})
+	}) || slices.ContainsFunc(r.facts, func(f fact) bool { return ofOil(&f) }) ||
+		slices.ContainsFunc(r.mentions, func(m mention) bool { return m.part == "filter" && !m.foreign })
 }
 
 // oilIn reports whether oil is spoken of between two tokens.
