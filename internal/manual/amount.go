@@ -199,6 +199,11 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 		from = end
 	}
 	mark, behind := p.between(from)
+	if mark == "" && p.senseAt(from, "join.or") { // "two or three minutes"
+		if second, _, is := p.valueAt(p.termAt(from).to); is && second.v == first.v+1 && first.step == 1 && second.step == 1 {
+			mark, behind = "-", p.termAt(from).to
+		}
+	}
 	if mark == "" && i > 0 && p.senseAt(i-1, "range.between") && p.senseAt(from, "join.and") {
 		mark, behind = "-", p.termAt(from).to
 	}

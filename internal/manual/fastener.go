@@ -3,6 +3,7 @@ package manual
 import (
 	"strings"
 
+	"tidysump/internal/finding"
 	"tidysump/internal/quantity"
 )
 
@@ -76,7 +77,11 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 	if m.from < from && r.places[m.from].sentence == r.places[from].sentence && (from-m.to <= mostBetween || member != "seal" || r.row(from)) {
 		from = m.from
 	}
-	r.sayAt("bolt."+part+"."+member, text, from, r.clauseRest(f.to), at)
+	var doubts []finding.Finding
+	if byContext {
+		doubts = append(doubts, doubt("manual-by-context", "text", text))
+	}
+	r.sayAt("bolt."+part+"."+member, text, from, r.clauseRest(f.to), at, doubts...)
 }
 
 // toolAt gives the key or head that a length stands beside, nil for none.
@@ -184,6 +189,16 @@ func (r *readings) sealed(t *term, kind string) {
 	}
 }
 
+// factIn reports whether a figure stands between two tokens.
+func (r *readings) factIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if r.factAt(i) != nil {
+			return true
+		}
+	}
+	return false
+}
+
 // sealOn takes a seal for that of a mention, if it may be: a flat ring of metal lies below
 // a plug and never in a filter's cover. It reports whether the search is over.
 func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
@@ -204,6 +219,14 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		return false
 	case m.part != "filter":
 		r.boltOf(m, f, "seal", kind, false, f.from)
+		if from, to := r.sentenceOf(f.from); m.part == "drain" && metal && !r.factIn(from, to) {
+			for n := range r.mentions { // a sentence on the rings of all drain plugs
+				if o := &r.mentions[n]; o.part == "tank-drain" && o.from > 0 {
+					r.boltOf(o, f, "seal", kind, true, f.from)
+					break
+				}
+			}
+		}
 	case r.housed():
 		r.boltOf(r.lid(m), f, "seal", kind, false, f.from)
 	}
@@ -313,7 +336,7 @@ func (r *readings) linked(from, to int) bool {
 	for i := from; i < to; i++ {
 		t := &r.places[i]
 		if t.kind == sign && t.text != "'" || t.kind == number || t.gap == wide || r.senseAt(i, "join.and") || r.senseAt(i, "join.or") || r.senseAt(i, "with") ||
-			t.kind == word && !r.words.function[t.fold] && len(t.fold) > 3 {
+			t.kind == word && !r.words.function[t.fold] && len(t.fold) > 3 && !r.senseAt(i, "new") && !r.senseAt(i, "known") {
 			return false
 		}
 	}

@@ -10,6 +10,10 @@ func (r *readings) filters() {
 			continue
 		}
 		from, to := r.sentenceOf(t.from)
+		if t.has("amount.with-filter") { // "with a new filter each time"
+			r.say("filter.every", every, t.from, t.to)
+			continue
+		}
 		isIt := func(m *mention) bool { return m.part == "filter" || m.part == "strainer" || m.foreign }
 		before, after := r.near(t.from, from, to, isIt)
 		m := before

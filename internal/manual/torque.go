@@ -168,7 +168,7 @@ func (r *readings) housed() bool {
 		if r.terms[i].has("part.filter-spin-on") {
 			return false
 		}
-		element = element || r.terms[i].has("part.filter-element")
+		element = element || r.terms[i].has("part.filter-element") || r.terms[i].has("part.filter-centrifugal")
 	}
 	for i := range r.mentions {
 		lid = lid || r.mentions[i].loose == aCover
@@ -250,7 +250,7 @@ func (r *readings) onlyPlug(m *mention) *mention {
 	}
 	for i := range r.mentions {
 		o := &r.mentions[i]
-		if p := o.part; p != "" && p != "filter" && p != "filter-cover" || o.foreign && r.places[o.from].section == r.places[m.from].section {
+		if p := o.part; p != "" && p != "filter" && p != "filter-cover" || o.foreign && o.from < m.from && r.places[o.from].section == r.places[m.from].section {
 			return nil
 		}
 	}
