@@ -215,9 +215,28 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 		}
 	}
 	if id == "" {
-		return f, false
+		unit, from := p.unitBefore(i)
+		if unit == "" {
+			return f, false
+		}
+		return p.amount(from, end, unit, first, first, ""), true
 	}
 	return p.amount(i, end, id, first, first, ""), true
+}
+
+// unitBefore reads a unit in words that stands before its number: "litri 2,5".
+func (p *page) unitBefore(i int) (id string, from int) {
+	t := p.termAt(i - 1)
+	if t == nil || t.to != i || p.places[i].gap != blank || p.places[t.from].taken || len(p.places[t.from].fold) < 4 {
+		return "", i
+	}
+	if t.from > 0 && (p.places[t.from-1].kind == number || p.at(t.from-1).taken) {
+		return "", i
+	}
+	if u, is := t.begin("unit."); is && u != "s" && u != "turn" {
+		return u, t.from
+	}
+	return "", i
 }
 
 func sameKind(a, b string) bool {
@@ -289,6 +308,24 @@ func (p *page) findAmounts() {
 		p.facts = append(p.facts, f)
 		i = end
 	}
+}
+
+// joinTwins makes one figure of two that stand side by side in a row, in two units.
+func (p *page) joinTwins() {
+	list := p.facts[:0]
+	for _, f := range p.facts {
+		if n := len(list) - 1; n >= 0 {
+			a := &list[n]
+			gap := f.from - a.end()
+			if a.kind == f.kind && a.unit != f.unit && a.unit != "" && !p.hasUnit(a, f.unit) && p.places[a.from].piece == p.places[f.from].piece &&
+				(gap == 0 || gap == 1 && p.places[f.from-1].text == ".") && (f.headed || p.places[f.from].gap == wide) {
+				a.twins = append(a.twins, f)
+				continue
+			}
+		}
+		list = append(list, f)
+	}
+	p.facts = list
 }
 
 // preposition reports whether "in" behind a number is a word and no inch.

@@ -23,24 +23,25 @@ type section struct {
 
 // page is a text that is being read.
 type page struct {
-	usual       string // the oil that is meant where none is named, once it was asked for
-	text        string
-	words       *dictionary
-	spoilt      bool  // letters were put right
-	theme       uint8 // of foreignPage, 0 before it was asked
-	pieces      []piece
-	tokens      []token
-	places      []place
-	terms       []term
-	sections    []section
-	facts       []fact
-	mentions    []mention
-	heads       []head
-	starts      []int        // the first token of each piece
-	withFigures map[int]bool // items
-	byToken     map[int]int  // of each token, the fact it is of
-	models      []string     // that a table's head names
-	modelCells  []Span       // where
+	usual             string // the oil that is meant where none is named, once it was asked for
+	text              string
+	words             *dictionary
+	spoilt            bool  // letters were put right
+	theme             uint8 // of foreignPage, 0 before it was asked
+	pieces            []piece
+	tokens            []token
+	places            []place
+	terms             []term
+	sections          []section
+	facts             []fact
+	mentions          []mention
+	heads             []head
+	starts            []int        // the first token of each piece
+	looked, isScooter bool         // whether the page is of a scooter
+	withFigures       map[int]bool // items
+	byToken           map[int]int  // of each token, the fact it is of
+	models            []string     // that a table's head names
+	modelCells        []Span       // where
 }
 
 // shortWords may stand before a full stop that ends no sentence. Common practice.

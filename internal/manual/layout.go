@@ -538,7 +538,8 @@ func markHeadings(list []piece) {
 		if hasUnit(p.tokens) || namesGrade(p.tokens) {
 			continue
 		}
-		p.heading = capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
+		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
+		p.heading = deeper || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
 }
 

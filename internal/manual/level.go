@@ -93,6 +93,11 @@ func (r *readings) foreignSentence(from, to int) bool {
 		foreign = foreign || m.foreign
 		own = own || !m.foreign && m.loose == whole
 	}
+	if foreign && !own && (r.deviceIn(from, to) || r.about(from, to, "level.check")) && !r.about(from, to, "other.fluid") {
+		if _, other := r.headCircuit(from); !other {
+			return false // "the window in the clutch cover"
+		}
+	}
 	return foreign && !own
 }
 

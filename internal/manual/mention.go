@@ -155,6 +155,9 @@ func (p *page) mentionOf(first, last int) mention {
 			if c == "any" {
 				continue
 			}
+			if c == "gearbox" && p.scooter() {
+				c = "final"
+			}
 			if c == "gear" {
 				m.gear = true
 			} else if m.circuit == "" || m.circuit == "engine" {
@@ -309,6 +312,9 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 			own = true
 		}
 	}
+	if row, other := p.rowCircuit(at); row != "" || other && !own {
+		return row, other, true
+	}
 	if head, other := p.headCircuit(at); head != "" || other && !own {
 		return head, other, true
 	}
@@ -359,6 +365,40 @@ func (p *page) figured(item int) bool {
 	}
 	return p.withFigures[item]
 }
+
+// rowCircuit gives the oil that a line names below which a line stands further in: "FINAL
+// GEAR OIL    SAE 90" over "   Drain bolt    13 N·m".
+func (p *page) rowCircuit(at int) (circuit string, foreign bool) {
+	here := p.places[at].piece
+	from, _ := p.pieceTokens(here)
+	indent := p.places[from].col
+	for n := here - 1; n >= 0 && n > here-mostBackRows && indent > 0; n-- {
+		a, b := p.pieceTokens(n)
+		if a == b || p.places[a].section != p.places[from].section || p.pieces[n+1].blank {
+			break
+		}
+		if p.pieces[n].joined || p.places[a].col+1 >= indent {
+			continue
+		}
+		indent = p.places[a].col
+		for k := p.mentionFrom(a); k < len(p.mentions) && p.mentions[k].from < b; k++ {
+			m := &p.mentions[k]
+			switch {
+			case m.measure:
+			case m.foreign:
+				return "", true
+			case m.gear:
+				return p.gearOil(), false
+			case m.circuit != "" && m.part == "":
+				return m.circuit, false
+			}
+		}
+	}
+	return "", false
+}
+
+// mostBackRows is how many lines are looked back for the one that a line stands below.
+const mostBackRows = 24
 
 // headCircuit gives the oil that the heading over a token names; below one that names
 // nothing and is not written in capitals, what the heading before that names.
@@ -422,10 +462,21 @@ func (p *page) ownNamed() bool {
 	return false
 }
 
+// scooter reports whether the page is of a scooter, whose gears are its final drive.
+func (p *page) scooter() bool {
+	if !p.looked {
+		p.looked = true
+		for i := range p.terms {
+			p.isScooter = p.isScooter || p.terms[i].has("bike.scooter")
+		}
+	}
+	return p.isScooter
+}
+
 // gearOil says whose oil gear oil is on this page: the final drive's, unless a gearbox is
 // named and no final drive is.
 func (p *page) gearOil() string {
-	gearbox, final := false, false
+	gearbox, final := false, p.scooter()
 	for i := range p.terms {
 		gearbox = gearbox || p.terms[i].has("oil.gearbox")
 		final = final || p.terms[i].has("oil.final")

@@ -36,12 +36,12 @@ func Read(text string, tag string) Page {
 	}
 	r := readings{page: p}
 	r.torques()
-	r.volumes()
 	r.intervals()
 	r.levels()
 	r.fasteners()
 	r.oils()
 	r.filters()
+	r.volumes()
 	r.names()
 	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Hints: p.hints()}
 }
@@ -65,6 +65,7 @@ func pageOf(text, tag string) *page {
 	p.findSizes()
 	p.findHeads()
 	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
+	p.joinTwins()
 	p.settleTerms()
 	p.findMentions()
 	p.settleMentions()

@@ -13,7 +13,7 @@ const termsDE = "" +
 	"bike.dry-sump\tTrockensumpf*\n" +
 	"bike.flat\tBoxermotor\n" +
 	"bike.frame\tRahmenrohr|Rahmentank|Öl im Rahmen\n" +
-	"bike.scooter\tMotorroller|Roller\n" +
+	"bike.scooter\tMotorroller|Roller|keilriemen|motorroller|roller|variator*|variomatik*\n" +
 	"bike.shaft\tKardanantrieb*\n" +
 	"bound.least\tmehr als|min|mindestens|minimal|nicht weniger als|oberhalb|wenigstens|über\n" +
 	"bound.most\tbis zu|höchstens|max|maximal|nicht mehr als|spätestens|unter|unterhalb|weniger als\n" +
@@ -39,7 +39,7 @@ const termsDE = "" +
 	"join.and\t&|plus|sowie|u|und\n" +
 	"join.or\talternativ|beziehungsweise|bzw|oder|oder auch|resp\n" +
 	"known\tabbauen|abgelesen|abgenommen|abgewischt|ablesen|abnehmen|abwischen|anbringen|angebracht|anschließend|auch|auffangbehälter|auffangen|auffangwanne|aufsetzen|ausbauen|ausgebaut|ausschrauben|beim|bekommen|bekommt|benutzen|benutzt|betragen|beträgt|bitte|brauchen|braucht|ca|circa|dabei|dafür|damit|danach|darauf|darf|davon|dazu|demontieren|diese|diesen|dieser|dieses|drehen|dürfen|einbauen|eindrehen|eingebaut|eingefüllt|eingesetzt|eingeölt|einschrauben|einsetzen|einzusetzen|einölen|entfernen|entfernt|er|erhalten|erhält|erreicht|es|etwa|fest|gedreht|gefäß|gelegt|gelten|gelöst|genügen|genügt|gereinigt|geschlossen|gestellt|geöffnet|gibt|gilt|gleichmäßig|haben|hat|herausdrehen|herausgedreht|herausgeschraubt|herausschrauben|herausziehen|hierzu|ihm|ihn|ihr|ihre|immer|ins|jetzt|kann|kommen|kommt|kreuzweise|können|lappen|lassen|lautet|legen|leicht|liegen|liegt|lösen|macht|mindestens|montieren|montiert|muss|müssen|noch|nun|nur|reichen|reicht|sauber|schließen|schrauben|seine|setzen|sie|soll|sollen|sorgfältig|stellen|stets|trichter|tuch|unbedingt|ungefähr|verlangen|verlangt|verschließen|verwenden|verwendet|vom|vorgeschriebene|vorgeschriebenen|vorsichtig|wanne|wechseln|werden|wieder|wiedereinsetzen|wiederum|wurde|wurden|ziehen|zieht|zuletzt|zum|zunächst|zur|zuschrauben|öffnen|über kreuz\n" +
-	"label.count\tanzahl|stk|stück|stückzahl\n" +
+	"label.count\tanz|anzahl|stk|stück|stückzahl\n" +
 	"label.displacement\t4 takt|bauart|boxer|boxermotor|dreizylinder*|einzylinder viertakt|einzylinder*|einzylindermotor|gesamthubraum|hubraum|hubraums|hubvolumen|motorbauart|motortyp|parallel twin|reihenzweizylinder|v twin|v2|viertakt|viertakt motor|viertakter|viertaktmotor|vierzylinder*|zweitakter|zweitaktmotor|zweizylinder*|zylinder|zylinderinhalt|zylinderzahl\n" +
 	"label.figure\tabb|abbildung|abschnitt|bild|bilder|fig|hinweis|kapitel|nr|nummer|pos|position|punkt|schritt|siehe|siehe auch|siehe seite|skizze|tabelle|teil|zeichnung|ziffer\n" +
 	"label.model\tausführung|baureihe|bezeichnung|fahrzeug|fahrzeuge|fahrzeugtyp|maschine|modell|modellbezeichnung|modelle|motorrad|typ|typbezeichnung|typen|variante|varianten|version\n" +

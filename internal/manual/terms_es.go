@@ -13,7 +13,7 @@ const termsES = "" +
 	"bike.dry-sump\tcárter seco\n" +
 	"bike.flat\tbóxer\n" +
 	"bike.frame\ttubo del bastidor|tubo del chasis\n" +
-	"bike.scooter\tescúter|scooter\n" +
+	"bike.scooter\tescúter|scooter|scúter|variador\n" +
 	"bike.shaft\tcardán|transmisión por cardán\n" +
 	"bound.least\tal menos|como mínimo|más de|mín|mínimo|no menos de|por encima de|por lo menos|superior a\n" +
 	"bound.most\tcomo máximo|hasta|inferior a|menos de|máx|máximo|no más de|por debajo de\n" +
@@ -39,7 +39,7 @@ const termsES = "" +
 	"join.and\tademás de|así como|e|más|y\n" +
 	"join.or\to|o bien|u\n" +
 	"known\taflojar|afloje|ahora|ambos|apoye|aproximadamente|bien|cerrar|cierre|colocando|colocar|coloque|coloquen|colóquelo|con cuidado|correspondiente|corta|corto|cuidado|de nuevo|derecha|derecho|desenroscar|desenrosque|desmontar|desmonte|enroscar|enrosque|enrósquelo|especificado|extraer|extraiga|girar|gire|grande|haga|indicado|inferior|instalar|instale|izquierda|izquierdo|larga|largo|limpie|lleve|luego|magnético|misma|mismo|montar|monte|móntelo|nuevamente|otra|otra vez|otro|otros|pequeña|pequeño|poner|ponga|poniendo|prescrito|primero|póngala|póngalo|quitar|quite|quítelo|reinstalar|reinstale|reponga|respectivo|retirar|retire|sacar|saque|sitúe|soltar|su|suelte|superior|sus|también|toda|todo|unas|unidades|unos|vuelva a\n" +
-	"label.count\tcant|cantidad|número\n" +
+	"label.count\tcant|cantidad|nº|número\n" +
 	"label.displacement\t4 tiempos|bicilíndrica|bicilíndrico|bóxer|capacidad del motor|cilindrada|cilindrada total|cuatro cilindros|cuatro tiempos|desplazamiento|desplazamiento del motor|dos cilindros|en línea|monocilíndrica|monocilíndrico|tetracilíndrico|tipo de motor|tres cilindros|tricilíndrico|un cilindro|volumen de los cilindros\n" +
 	"label.figure\tapartado|cap|capítulo|fig|figura|nota|nº|núm|número|paso|punto|ref|sección|tabla|vea|ver|véase\n" +
 	"label.model\tmodelo|modelos|motocicleta|tipo|variante|versiones|versión\n" +

@@ -13,7 +13,7 @@ const termsFR = "" +
 	"bike.dry-sump\tcarter sec\n" +
 	"bike.flat\tboxer\n" +
 	"bike.frame\tcadre réservoir|huile dans le cadre|tube de cadre|tube du cadre\n" +
-	"bike.scooter\tscooter\n" +
+	"bike.scooter\tgalets|scooter|scooters|variateur\n" +
 	"bike.shaft\tarbre de transmission|cardan|transmission par arbre|transmission par cardan\n" +
 	"bound.least\tau minimum|au moins|min|mini|minimum|pas moins de|plus de|supérieur à|supérieure à\n" +
 	"bound.most\tau maximum|au plus|au plus tard|inférieur à|inférieure à|jusqu'à|max|maxi|maximum|moins de|ne pas dépasser|pas plus de|sans dépasser\n" +
@@ -39,7 +39,7 @@ const termsFR = "" +
 	"join.and\t&|+|ainsi que|et|plus\n" +
 	"join.or\tou|ou bien|soit\n" +
 	"known\tappliquer|appliquez|après|au bout de|avant|bac|bien|celle|celui|ces|cet|cette|ceux|chiffon|choisir|choisissez|comporte|contient|coule|couler|d'abord|demande|desserrer|desserrez|doit|doivent|doivent être|donner|donnez|doucement|démonter|démontez|déposer|déposez|dévisser|dévissez|en croix|en diagonale|encore|enfin|enlever|enlevez|ensuite|entonnoir|entre|environ|essuyer|essuyez|est|faut|fermer|fermez|huiler|huilez|installer|installez|jusqu'au contact|leur|leurs|lire|lisez|légèrement|maintenant|mettez|mettez en place|mettre|mettre en place|monter|montez|ne sert qu'une fois|nettoyé|ouvrez|ouvrir|peut|peuvent|placer|placez|poser|posez|prend|prennent|propre|puis|recevoir|refermer|refermez|regarder|regardez|remettez|remettre|remonter|remontez|replacer|replacez|reposer|reposez|retirer|retirez|revisser|revissez|reçoit|reçoivent|récipient|répondant|sa|se trouve|se trouvent|sera|sert|ses|seule|soigneusement|son|suffisent|suffit|toujours|tourner|tournez|une seule fois|uniformément|utiliser|utilisez|visser|vissez|à l'aide d'une|à l'aide de|être|ôter|ôtez\n" +
-	"label.count\tnbre|nombre|qté|quantité\n" +
+	"label.count\tnb|nbre|nombre|qté|quantité\n" +
 	"label.displacement\t4 temps|architecture|bicylindre|bicylindre en v|bicylindre parallèle|bicylindre à plat|cylindre|cylindres|cylindrée|cylindrée exacte|cylindrée totale|cylindrée unitaire|deux cylindres|flat twin|monocylindre|moteur monocylindre|quatre cylindres|quatre temps|trois cylindres|twin|type de moteur\n" +
 	"label.figure\tchapitre|croquis|fig|figure|illustration|no|note|numéro|paragraphe|photo|planche|point|renvoi|rep|repère|réf|référence|schéma|section|tableau|voir|voir page|étape\n" +
 	"label.model\tappellation|désignation|machine|modèle|modèles|moto|motocyclette|motos|type|types|variante|variantes|version|versions|véhicule\n" +

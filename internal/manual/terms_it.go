@@ -13,7 +13,7 @@ const termsIT = "" +
 	"bike.dry-sump\tcarter secco\n" +
 	"bike.flat\tboxer\n" +
 	"bike.frame\ttubo del telaio\n" +
-	"bike.scooter\tscooter\n" +
+	"bike.scooter\tcinghia trapezoidale|scooter|variatore\n" +
 	"bike.shaft\tcardano|trasmissione cardanica\n" +
 	"bound.least\talmeno|come minimo|min|minimo|non meno di|oltre|più di|superiore a\n" +
 	"bound.most\tal di sotto di|al massimo|fino a|inferiore a|massimo|max|meno di|non oltre|non più di\n" +
@@ -39,7 +39,7 @@ const termsIT = "" +
 	"join.and\te|ed|nonché|più\n" +
 	"join.or\to|od|oppure\n" +
 	"known\tallentare|anche|ancora|applicare|apposita|apposito|avvitare|avvitarlo|bene|chiudere|circa|collocare|corta|corto|destra|destro|di nuovo|entrambe|entrambi|estrarre|eventuale|eventuali|fissare|grande|inferiore|infilare|inserire|installare|lavare|lunga|lungo|magnetico|mettere|montare|monti|nuovamente|ora|pezzi|piccola|piccolo|poi|posizionare|prescritto|pulire|pulirlo|qui|reinstallare|relativa|relative|relativi|relativo|riavvitare|richiudere|richiuderlo|rimetta|rimettere|rimetterlo|rimontare|rimontarlo|rimonti|rimuovere|riposizionare|sfilare|sinistra|sinistro|sistemare|smontare|specificato|stessa|stesso|sua|sue|suo|suoi|superiore|svitare|svitarlo|togliere|toglierlo|tutto\n" +
-	"label.count\tnumero|pezzi|q tà|quantità\n" +
+	"label.count\tn pezzi|numero|pezzi|q tà|quantità\n" +
 	"label.displacement\t4 tempi|bicilindrico|cilindrata|cilindrata effettiva|cilindrata totale|due cilindri|monocilindrico|quadricilindrico|quattro cilindri|quattro tempi|tipo motore|tre cilindri|tricilindrico|un cilindro\n" +
 	"label.figure\tcap|capitolo|fig|figura|n|nota|operazione|paragrafo|particolare|passo|punto|rif|sezione|tabella|vedere|vedi\n" +
 	"label.model\tallestimento|modelli|modello|motociclo|tipo|veicolo|versione|versioni\n" +

@@ -13,7 +13,7 @@ const termsNL = "" +
 	"bike.dry-sump\tdry sump\n" +
 	"bike.flat\tboxer*\n" +
 	"bike.frame\tframebuis\n" +
-	"bike.scooter\tscooter\n" +
+	"bike.scooter\tscooter|v snaar|variateur\n" +
 	"bike.shaft\tcardan*\n" +
 	"bound.least\tboven|meer dan|min|minimaal|minimum|minstens|niet minder dan|ten minste|tenminste\n" +
 	"bound.most\thoogstens|max|maximaal|maximum|minder dan|niet meer dan|onder|ten hoogste\n" +

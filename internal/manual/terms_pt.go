@@ -13,7 +13,7 @@ const termsPT = "" +
 	"bike.dry-sump\tcárter seco\n" +
 	"bike.flat\tboxer\n" +
 	"bike.frame\ttubo do quadro\n" +
-	"bike.scooter\tscooter\n" +
+	"bike.scooter\tscooter|variador\n" +
 	"bike.shaft\tcardan|cardã|transmissão por cardã\n" +
 	"bound.least\tacima de|ao menos|mais de|mín|mínimo|no mínimo|não menos de|pelo menos|superior a\n" +
 	"bound.most\tabaixo de|até|inferior a|menos de|máx|máximo|no máximo|não mais de|não mais que\n" +
@@ -39,7 +39,7 @@ const termsPT = "" +
 	"join.and\tassim como|bem como|e|mais\n" +
 	"join.or\tou\n" +
 	"known\tafrouxar|afrouxe|agora|ambas|ambos|aplique|aproximadamente|bem|cerca de|colocar|coloque|curta|curto|de novo|desapertar|desaperte|desmontar|desmonte|direita|direito|encaixe|enrosque|enrosque-o|especificado|esquerda|esquerdo|fechar|feche|grande|indicado|inferior|instalar|instale|lave|limpar|limpe|longa|longo|magnético|mesma|mesmo|montar|monte|novamente|outra vez|outro|outros|pequena|pequeno|peças|ponha|pôr|recolocar|recoloque|reinstalar|reinstale|remova|remover|respectiva|respectivo|respetiva|respetivo|retirar|retire|rosqueie|seu|soltar|solte|sua|superior|também|tirar|tire|toda|todo|unidades|volte a\n" +
-	"label.count\tnúmero|qtd|quant|quantidade\n" +
+	"label.count\tnúmero|qtd|qtde|quant|quantidade\n" +
 	"label.displacement\t4 tempos|bicilíndrico|capacidade do motor|cilindrada|cilindrada total|deslocamento|dois cilindros|monocilindro|monocilíndrico|quatro cilindros|quatro tempos|tipo de motor|tricilíndrico|três cilindros|um cilindro|volume deslocado\n" +
 	"label.figure\tcap|capítulo|consulte|etapa|fig|figura|item|n|nota|passo|ponto|quadro|ref|secção|seção|tabela|veja|ver\n" +
 	"label.model\tmodelo|modelos|motocicleta|motociclo|tipo|versão|versões\n" +

@@ -328,14 +328,17 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 			return o.circuit, false
 		}
 	}
-	circuit, foreign = r.headCircuit(m.from)
-	if circuit == "" && !foreign {
-		var named bool
-		if circuit, foreign, named = r.circuitAt(m.from); !named {
-			circuit = r.usualOil()
-		}
+	if circuit, foreign = r.rowCircuit(m.from); circuit != "" || foreign {
+		return circuit, foreign
 	}
-	return circuit, foreign
+	if circuit, foreign = r.headCircuit(m.from); circuit != "" || foreign {
+		return circuit, foreign
+	}
+	named := false
+	if circuit, foreign, named = r.circuitAt(m.from); named {
+		return circuit, foreign
+	}
+	return r.usualOil(), false
 }
 
 // figureIn reports whether an amount stands between two tokens.

@@ -432,7 +432,9 @@ func (r *readings) pairs(plain, told []*volume) {
 		case only != nil && with == nil && v.f.low > only.f.low:
 			v.what = "amount.with-filter"
 		case v.what == "amount.capacity" && only == nil && with == nil && r.mentionsFilter():
-			v.what = "amount.with-filter"
+			if !r.filterApart() {
+				v.what = "amount.with-filter"
+			}
 			v.doubts = append(v.doubts, doubt("manual-filter-open", "text", v.f.text))
 		case only != nil && v.f.text == only.f.text:
 			v.what = ""
@@ -441,6 +443,17 @@ func (r *readings) pairs(plain, told []*volume) {
 			v.doubts = append(v.doubts, doubt("manual-by-context", "text", v.f.text))
 		}
 	}
+}
+
+// filterApart reports whether the filter is not changed with each oil.
+func (r *readings) filterApart() bool {
+	for i := range r.list {
+		o := &r.list[i]
+		if strings.HasPrefix(o.What, "interval.filter") || o.What == "filter.every" && o.Text != "1" {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *readings) mentionsFilter() bool {
