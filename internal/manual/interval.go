@@ -482,7 +482,27 @@ func (r *readings) interval(f *fact, subject, role string, at int) {
 		}
 	}
 	f.used = true
-	r.sayAt(what, f.text, min(at, f.from), r.ruleEnd(f), f.from, r.witnesses(f)...)
+	r.sayAt(what, f.text, r.ruleStart(f, min(at, f.from)), r.ruleEnd(f), f.from, r.witnesses(f)...)
+}
+
+// mostLead is how many tokens of a clause are quoted before a distance or a time.
+const mostLead = 8
+
+// ruleStart gives where the words begin that a figure's rule is quoted with: those of its
+// clause, where they are few.
+func (r *readings) ruleStart(f *fact, at int) int {
+	for i := f.from - 1; i >= 0 && i >= f.from-mostLead; i-- {
+		t := &r.places[i]
+		switch {
+		case t.taken || t.kind == number:
+			return at
+		case t.clause != r.places[f.from].clause:
+			return min(at, i+1)
+		case r.places[i+1].gap == wide || t.piece != r.places[i+1].piece && !r.pieces[r.places[i+1].piece].joined:
+			return min(at, i+1)
+		}
+	}
+	return at
 }
 
 // ruleEnd gives the end of a figure, with the one that is joined to it: "1,000 km or one
