@@ -239,6 +239,9 @@ func (r *readings) turn(f *fact) {
 	if m == nil {
 		m = r.spokenOf(f.from, f.from)
 	}
+	if at, to := r.sentenceOf(f.from); (m == nil || m.from < at) && r.about(at, to, "amount.with-filter") {
+		m = &mention{from: at, to: at, part: "filter", circuit: "engine"} // "if you change the filter, …"
+	}
 	if m == nil || m.foreign || m.part == "" {
 		return
 	}

@@ -253,6 +253,9 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	if role == regular && !every && !changes && !oil && len(list) == 0 && !goesOn && !r.row(f.from) {
 		return nil, false
 	}
+	if part := r.headPart(f.from); len(list) == 0 && !oil && part != "" && !r.about(from, next, "amount.change") {
+		list = []string{part}
+	}
 	if len(list) == 0 || len(list) == 1 && list[0] == anyOil {
 		circuit, is := r.oilSpokenOf(f.from, from, role, oil, changes)
 		if !is {
@@ -315,6 +318,23 @@ func (r *readings) changedBehind(from, to int) (list []string, foreign bool) {
 		}
 	}
 	return list, foreign
+}
+
+// headPart gives the filter or the strainer where that alone is what a heading names, right
+// above a sentence.
+func (r *readings) headPart(at int) (part string) {
+	s := r.sections[r.places[at].section]
+	if from, _ := r.sentenceOf(at); from != s.from+s.heading {
+		return ""
+	}
+	for n := r.mentionFrom(s.from); n < len(r.mentions) && r.mentions[n].from < s.from+s.heading; n++ {
+		m := &r.mentions[n]
+		if m.part != "filter" && m.part != "strainer" || m.foreign {
+			return ""
+		}
+		part = m.part
+	}
+	return part
 }
 
 // oilSpokenOf says whose oil a sentence means that names none: that of its heading, of

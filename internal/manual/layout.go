@@ -93,10 +93,10 @@ func apart(rows []row, col int) (left, right []row) {
 			n++
 		}
 		if n > 0 {
-			left = append(left, row{r.tokens[:n], r.blank, r.number})
+			left = append(left, row{tokens: r.tokens[:n], blank: r.blank, number: r.number, side: true})
 		}
 		if n < len(r.tokens) {
-			right = append(right, row{r.tokens[n:], r.blank, r.number})
+			right = append(right, row{tokens: r.tokens[n:], blank: r.blank, number: r.number, side: true})
 		}
 	}
 	return left, right
@@ -218,7 +218,7 @@ func (d *dictionary) mended(rows []row) []piece {
 			end++
 		}
 		block := rows[at:end]
-		if d.torn(block) {
+		if !block[0].side && d.torn(block) {
 			list = append(list, d.inTurn(block)...)
 		} else {
 			for i, r := range block {

@@ -85,12 +85,14 @@ func (r *readings) levels() {
 	}
 }
 
-// foreignSentence reports whether a sentence tells of another job only.
+// foreignSentence reports whether a sentence tells of another job only. A part behind the
+// level's words says where it is read: "window in the clutch cover".
 func (r *readings) foreignSentence(from, to int) bool {
 	foreign, own := false, false
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
 		m := &r.mentions[n]
-		foreign = foreign || m.foreign
+		where := !r.fluidIn(m) && (r.about(from, m.from, "level.check") || r.deviceIn(from, m.from))
+		foreign = foreign || m.foreign && !where
 		own = own || !m.foreign && m.loose == whole
 	}
 	if foreign && !own && (r.deviceIn(from, to) || r.about(from, to, "level.check")) && !r.about(from, to, "other.fluid") {

@@ -34,6 +34,7 @@ type row struct {
 	tokens []token
 	blank  bool // a blank line stands before it
 	number int
+	side   bool // another column stood beside it, and is parted from it
 }
 
 // rowsOf takes a text apart, line by line; empty lines go.
@@ -50,7 +51,7 @@ func rowsOf(text string) []row {
 		empty = empty || len(tokens) == 0
 		for len(tokens) > 0 {
 			cut := cutOf(tokens)
-			rows = append(rows, row{tokens[:cut:cut], empty, n})
+			rows = append(rows, row{tokens: tokens[:cut:cut], blank: empty, number: n})
 			tokens, empty = tokens[cut:], false
 		}
 		at = end + 1
