@@ -1,0 +1,57 @@
+// What a person says that words of a page are is read there, and goes into the card.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { stored } from './job-page.js';
+import { freshManual, giveText, leaveAll, takeSure } from './manual-page.js';
+import { openSite } from './open-site.js';
+import { polling, untilState } from './page.js';
+import { patience } from './patience.js';
+import { tap, untilSeen } from './person.js';
+import { words } from './words.js';
+
+const page300 = `PLAINFORD HERON 300
+Engine oil without filter replacement ......... 1.5 L
+Oil drain bolt ............. 25 N·m
+The big one on the left 18 N·m`;
+
+test('a person says what words of a page are; what they can’t be is refused', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await untilState(page, 'ready');
+  await freshManual(page);
+  await giveText(page, page300);
+  await takeSure(page);
+  await tapWord(page, '18');
+  await untilSeen(page, words('manual.saying'));
+  await page.select('#thing', 'bolt.filter');
+  const isTorque = `.choices ::-p-aria([name="${words('manual.what', { thing: words('manual.of.bolt.filter'), aspect: words('manual.is.thread') })}"])`;
+  await (await page.waitForSelector(isTorque)).click();
+  await untilSeen(page, words('finding.manual-not-that', { text: '18' }));
+  await page.click(
+    `.choices ::-p-aria([name="${words('manual.what', { thing: words('manual.of.bolt.filter'), aspect: words('manual.is.torque') })}"])`,
+  );
+  await page.waitForFunction(
+    () => document.querySelector('.page-text') && !document.querySelector('#thing'),
+    { polling, timeout: patience() },
+  );
+  await leaveAll(page);
+  await tap(page, words('manual.to-plan'));
+  await untilSeen(page, words('plan.start'));
+  const [{ card }] = await stored(page, 'cards');
+  const can = card.bolts.find(({ purpose }) => purpose === 'filter-can');
+  assert.equal(can?.torque?.value, 18);
+  assert.ok(card.quotes.some(({ of }) => of.some(({ at }) => at === `${can.id}/torque`)));
+  assert.deepEqual(complaints, []);
+});
+
+/** Taps a word of the page's text. */
+async function tapWord(page, text) {
+  const find = (word) =>
+    [...document.querySelectorAll('.page-text [data-from]')].find(
+      (one) => one.textContent.trim() === word,
+    );
+  const word = (
+    await page.waitForFunction(find, { polling, timeout: patience() }, text)
+  ).asElement();
+  await word.evaluate((element) => element.scrollIntoView({ block: 'center' }));
+  await word.click();
+}
