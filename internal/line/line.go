@@ -150,7 +150,11 @@ const yes = "yes"
 func Read(ask *Ask) *Reading {
 	var best *fitted
 	var all []*fitted
-	for _, language := range languages(ask.Language) {
+	known := languages(ask.Language)
+	if len(ask.Put) > 0 { // what was offered was offered in one
+		known = known[:1]
+	}
+	for _, language := range known {
 		if best != nil && !knowsMore(language, best) {
 			continue
 		}
@@ -198,10 +202,11 @@ func readIn(ask *Ask, language string) []*fitted {
 	all := calc.AtBench()
 	var list []*fitted
 	for n := range all {
-		if ask.Op == "" || ask.Op == all[n].Op {
-			if f := s.fit(ask, &all[n]); f.score > 0 {
-				list = append(list, f)
-			}
+		if ask.Op != "" && ask.Op != all[n].Op {
+			continue
+		}
+		if f := s.fit(ask, &all[n]); f.score > 0 || ask.Op != "" {
+			list = append(list, f)
 		}
 	}
 	sortFitted(list)

@@ -75,7 +75,9 @@ export class Line {
       ? await call('read-line', {
           text: line,
           system: settings.system,
-          language: document.documentElement.lang.split('-')[0],
+          language:
+            (this.#put.length && this.#reading?.language) ||
+            document.documentElement.lang.split('-')[0],
           op: this.#op,
           put: this.#put,
           kept: await this.#shelf(),
@@ -151,6 +153,7 @@ export class Line {
           <button type="submit">${t('bench.line.read')}</button>
           ${this.#language ? this.#microphone() : nothing}
         </div>
+        ${this.#language ? html`<small>${t('bench.line.say.why')}</small>` : nothing}
         ${this.#deaf ? html`<p role="alert">${t('bench.line.deaf')}</p>` : nothing}
       </form>
       <div class="worked" aria-live="polite">${this.#drawReading()}</div>`;
@@ -165,9 +168,8 @@ export class Line {
 
   #microphone() {
     return html`<button type="button" class="quiet" @click=${() => this.#listen()}>
-        ${icon('microphone')} ${t(this.#ear ? 'bench.line.listening' : 'bench.line.say')}
-      </button>
-      <small>${t('bench.line.say.why')}</small>`;
+      ${icon('microphone')} ${t(this.#ear ? 'bench.line.listening' : 'bench.line.say')}
+    </button>`;
   }
 
   #drawReading() {
