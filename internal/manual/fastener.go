@@ -21,6 +21,7 @@ func (r *readings) fasteners() {
 				r.bolt(&g, "size", f.text, f.from)
 			} else if r.bracketSize(f) {
 				r.bolt(f, "size", f.text, f.from)
+				r.bolt(f, "drive", "hexagon", f.from)
 			}
 		case string(quantity.Angle):
 			r.turn(f)

@@ -170,6 +170,9 @@ func shortened(tokens []token, i int, next *token) bool {
 	if before.kind != word {
 		return false
 	}
+	if next.gap == wide && i > 1 && (tokens[i-2].kind == number || tokens[i-2].text == ".") && unitOf(before.fold) != "" {
+		return true // "3.5 qts.   3.3 L"
+	}
 	if next.kind != number {
 		return len(before.text) == 1 && before.text != strings.ToLower(before.text) && before.gap != glued
 	}

@@ -324,6 +324,10 @@ func (p *page) bareAt(h *head, i int) (next int) {
 		}
 	}
 	p.take(i, end)
+	if g := p.factOf(i - 1); g != nil && g.kind == f.kind && t.gap == wide && !p.hasUnit(g, f.unit) {
+		g.twins = append(append(g.twins, f), f.twins...) // a cell with a unit of its own stands before it
+		return end
+	}
 	p.facts = append(p.facts, f)
 	return end
 }

@@ -2,6 +2,7 @@ package manual
 
 import (
 	"strconv"
+	"strings"
 
 	"tidysump/internal/quantity"
 )
@@ -86,7 +87,7 @@ func (r *readings) otherDrive(t *term) bool {
 // bracketSize reports whether a length stands in brackets right behind a part: its key's
 // size, "drain plug (17 mm)".
 func (r *readings) bracketSize(f *fact) bool {
-	if f.unit != "mm" || f.low != f.high || f.low < leastKey || f.low > mostKey || r.at(f.from-1).text != "(" || r.at(f.to).text != ")" {
+	if f.unit != "mm" || f.low != f.high || f.low < leastKey || f.low > mostKey || r.at(f.from-1).text != "(" || !strings.Contains("),;", r.at(f.to).text) {
 		return false
 	}
 	n := r.mentionFrom(f.from) - 1

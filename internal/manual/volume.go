@@ -187,6 +187,32 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 		return "amount.oil-only", t
 	case t.has("with") && r.filterNear(t.to):
 		return "amount.with-filter", t
+	case t.has("part.filter"), t.has("part.filter-element"):
+		return r.filterChanged(t)
+	}
+	return "", nil
+}
+
+// mostPhrase is how many tokens may stand between a filter and what is done with it.
+const mostPhrase = 4
+
+// filterChanged gives the role that a filter and its change behind it say: "if the filter was
+// not changed too".
+func (r *readings) filterChanged(t *term) (role string, whole *term) {
+	role = "amount.with-filter"
+	for i := t.to; i < len(r.places) && i <= t.to+mostPhrase; i++ {
+		q := &r.places[i]
+		if q.sentence != r.places[t.from].sentence || q.taken || q.kind == number || q.gap == wide {
+			break
+		}
+		o := r.termAt(i)
+		switch {
+		case o == nil:
+		case o.has("not"):
+			role = "amount.oil-only"
+		case o.has("when.change"):
+			return role, &term{from: t.from, to: o.to, senses: t.senses}
+		}
 	}
 	return "", nil
 }
@@ -430,6 +456,8 @@ func (r *readings) pairs(plain, told []*volume) {
 		}
 		switch {
 		case only != nil && with == nil && v.f.low > only.f.low:
+			v.what = "amount.with-filter"
+		case with != nil && v.f.text == with.f.text:
 			v.what = "amount.with-filter"
 		case v.what == "amount.capacity" && only == nil && with == nil && r.mentionsFilter():
 			if !r.filterApart() {
