@@ -8,17 +8,20 @@ import { clean, textOf } from './text-of.js';
 export class Intake {
   #app;
   #give;
+  #reading;
   #word = ''; // what was wrong with the latest
   #busy = false;
 
   /**
-   * `give` is given the texts of pages.
+   * `give` is given the texts of pages; `reading` keeps what is typed and not read yet.
    *
    * @param {any} app
+   * @param {import('./reading.js').Reading} reading
    * @param {(texts: string[]) => Promise<unknown>} give
    */
-  constructor(app, give) {
+  constructor(app, reading, give) {
     this.#app = app;
+    this.#reading = reading;
     this.#give = give;
   }
 
@@ -37,7 +40,10 @@ export class Intake {
     if (this.#busy) return;
     this.#busy = true;
     this.#word = word;
-    if (texts.length) await this.#give(texts);
+    if (texts.length) {
+      this.#reading.type('page', '');
+      await this.#give(texts);
+    }
     this.#busy = false;
     this.#app.redraw();
   }
@@ -78,6 +84,8 @@ export class Intake {
           rows="5"
           spellcheck="false"
           autocomplete="off"
+          .value=${this.#reading.typed('page')}
+          @input=${({ target }) => this.#reading.type('page', target.value)}
           @paste=${pasted}
         ></textarea>
         <p class="entry">

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit-html';
-import { loadLimits } from '../core/limits.js';
+import { limits, loadLimits } from '../core/limits.js';
 import { takeShared } from '../phone/shared.js';
 import { gaps } from '../plan/sheets.js';
 import { file } from '../site/data.js';
@@ -7,6 +7,7 @@ import { own } from '../site/own.js';
 import { askToKeep } from '../store/promise.js';
 import { go } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
+import { fitted, roomFor } from '../ui/letters.js';
 import { more } from '../ui/lists.js';
 import { namedRadios } from '../ui/choice.js';
 import { outline } from '../ui/outline.js';
@@ -59,14 +60,13 @@ class Pages {
   /** @type {Saying | null} */
   #saying = null;
   #decided = 0; // questions answered since the screen was opened
-  #typed = new Map(); // what stands in the field of a question
   #shown = new Map(); // page -> how many of its lines
 
   constructor(reading, app, layouts) {
     this.#reading = reading;
     this.#app = app;
     this.#layouts = layouts;
-    this.intake = new Intake(app, async (texts) => {
+    this.intake = new Intake(app, reading, async (texts) => {
       await reading.add(texts);
       this.#adding = false;
       this.#decided = 0;
@@ -244,8 +244,8 @@ class Pages {
         number: this.#decided + 1,
         count: this.#decided + questions.length,
         found: list.flatMap((one) => reading.refused.get(one.id) ?? []),
-        typed: this.#typed.get(id) ?? '',
-        type: (typed) => this.#typed.set(id, typed),
+        typed: reading.typed(id),
+        type: (typed) => reading.type(id, typed),
       });
     }
     if (!taken.length)
@@ -287,17 +287,26 @@ class Pages {
   }
 
   #names() {
-    const { card } = this.#reading;
+    const reading = this.#reading;
+    const { card } = reading;
     const enter = (event) => {
       event.preventDefault();
       const { make, model } = event.target.elements;
       const names = { make: make.value.trim(), model: model.value.trim() };
-      this.#act(() => this.#reading.say({ names }));
+      for (const name of Object.keys(names)) reading.type(name, '');
+      this.#act(() => reading.say({ names }));
     };
     const field = (name) =>
       html`<div class="field">
         <label for=${name}>${t(`manual.is.${name}`)}</label>
-        <input id=${name} name=${name} autocomplete="off" .value=${own(card, name) ?? ''} />
+        <input
+          id=${name}
+          name=${name}
+          autocomplete="off"
+          .value=${reading.typed(name) || (own(card, name) ?? '')}
+          @input=${({ target }) => reading.type(name, fitted(target))}
+        />
+        ${roomFor(name, limits.entry)}
       </div>`;
     return html`<section class="question">
       <h2 id="next" tabindex="-1">${t('manual.names')}</h2>

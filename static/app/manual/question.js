@@ -1,5 +1,7 @@
 import { html, nothing } from 'lit-html';
+import { limits } from '../core/limits.js';
 import { findings } from '../ui/findings.js';
+import { fitted, roomFor } from '../ui/letters.js';
 import { t } from '../words/catalogue.js';
 import { linesOf, markedLine } from './lines.js';
 import { nameOf, valueOf } from './what.js';
@@ -18,7 +20,9 @@ export function question(list, acts, { number, count, found, typed, type }) {
   const enter = (event) => {
     event.preventDefault();
     const text = event.target.elements.figure.value.trim();
-    if (text) acts.choose(first, text);
+    if (!text) return;
+    type('');
+    acts.choose(first, text);
   };
   const take = (one) =>
     one.text
@@ -48,9 +52,10 @@ export function question(list, acts, { number, count, found, typed, type }) {
           spellcheck="false"
           enterkeyhint="done"
           .value=${typed}
-          @input=${({ target }) => type(target.value)}
+          @input=${({ target }) => type(fitted(target))}
         />
         <button type="submit">${t('manual.type.take')}</button>
+        ${roomFor('figure', limits.entry)}
       </form>
     </details>
   </section>`;

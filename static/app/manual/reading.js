@@ -221,6 +221,15 @@ export class Reading {
     return [];
   }
 
+  /** What stands in a field of that name and is not entered. */
+  typed = (field) => this.#drafts.get(`typed ${field}`) ?? '';
+
+  /** Notes what stands in a field, at each letter; '' once it is entered. */
+  type(field, text) {
+    if (text) this.#drafts.put(`typed ${field}`, text);
+    else this.#drafts.drop(`typed ${field}`);
+  }
+
   /** Writes the card; resolves to the key under which it lies. */
   finish() {
     return this.#turn(async () => {

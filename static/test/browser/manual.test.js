@@ -165,8 +165,18 @@ test('pages come one after the other: typed, chosen, dropped, shared by another 
     field.dispatchEvent(new Event('change', { bubbles: true }));
   });
   await untilSeen(page, words('manual.is-pdf'));
+  const area = await page.$('#page-text');
+  await area.type('Oil drain');
+  await page.evaluate(() => dispatchEvent(new Event('pagehide')));
   await tap(page, words('manual.back'));
   await untilPages(3);
+  await page.reload();
+  await untilPages(3);
+  await tap(page, words('manual.another'));
+  await page.waitForFunction(() => document.querySelector('#page-text').value === 'Oil drain', {
+    polling,
+    timeout: patience(),
+  });
 });
 
 test('what was copied may be kept from the page: then the field takes it', async (t) => {
