@@ -88,9 +88,13 @@ func (p *page) settleMentions() {
 // named reports whether a mention says of itself that it is of an oil: it names its oil, or
 // the oil's filter.
 func (p *page) named(m *mention) bool {
-	if t := p.termAt(m.from); t.has("oil.any") && t.to < m.to && p.words.function[p.at(t.to).fold] && m.circuit != "gearbox" {
-		return false // "oil the element"
+	for i := m.from; i < m.to; i++ {
+		if p.words.function[p.places[i].fold] && m.circuit == "" {
+			return false // "oil the element"
+		}
 	}
+	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == "" || p.termAt(m.from).has("part.filter") && m.to-m.from > 1
+}
 	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == "" || p.termAt(m.from).has("part.filter") && m.to-m.from > 1
 }
 
@@ -285,32 +289,57 @@ func (p *page) clauseOf(at int) (from, to int) {
 	return from, to
 }
 
-// circuitAt says which oil is spoken of at a token: in its sentence before it; in the
-// sentences of its item before; in lines above that name one and have no figure of their
-// own; in the heading. foreign is another job's. named says that the page says it at all.
+// circuitAt says which oil is spoken of at a token. Its sentence comes first. Then what
+// governs the place: the last sentence of its paragraph that begins with the name of an oil
+// or of another job's thing, as "Gearbox:" and "The final drive holds" do, all behind it
+// being of that; what is named within a sentence counts where none begins so. Rows with
+// figures of their own say nothing of the next row. Then the line that it stands further in
+// than, then the heading. foreign is another job's. named says that the page says it at
+// all, and not two things.
 func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 	here := &p.places[at]
 	s := p.sections[here.section]
-	own := false
+	own, shaky := false, false
+	weak, weakForeign := "", false
 	first := p.mentionFrom(at) - 1
 	for n := first; n >= 0 && n > first-mostBackMentions && p.mentions[n].from >= s.from+s.heading; n-- {
 		m := &p.mentions[n]
 		there := &p.places[m.from]
-		if there.item != here.item && (p.figured(there.item) || m.measure || m.foreign && there.paragraph != here.paragraph) {
+		if there.paragraph != here.paragraph {
+			break
+		}
+		c := m.circuit
+		if m.gear {
+			c = p.gearOil()
+		}
+		same := there.sentence == here.sentence
+		switch {
+		case m.measure && !same, there.item != here.item && p.rowLike(m.from):
+			continue
+		case same && m.foreign && !own:
+			return "", true, true
+		case same && c != "" && !m.foreign && (m.part == "" || m.circuit != "" && !m.ofFilter()):
+			return c, false, true
+		case same:
+			own = own || m.oil
 			continue
 		}
-		switch {
-		case m.foreign && !own:
-			return "", true, true
-		case m.gear:
-			return p.gearOil(), false, true
-		case m.circuit != "" && m.part == "":
-			return m.circuit, false, true
-		case m.circuit != "" && there.item == here.item:
-			return m.circuit, false, true
-		case m.oil:
-			own = true
+		switch begins := p.begins(n); {
+		case begins && m.foreign && !own:
+			return "", true, weak == ""
+		case begins && c != "" && !m.foreign && m.part == "":
+			if weak != "" && weak != c {
+				shaky = true
+			}
+			return c, false, !shaky
+		case m.foreign:
+			weakForeign = weakForeign || there.item == here.item && weak == "" && !own
+		case c != "" && !m.ofFilter() && weak == "" && (m.part == "" || there.item == here.item):
+			weak = c
 		}
+	}
+	if weak != "" {
+		return weak, false, !weakForeign
 	}
 	if row, other := p.rowCircuit(at); row != "" || other && !own {
 		return row, other, true
@@ -318,7 +347,82 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 	if head, other := p.headCircuit(at); head != "" || other && !own {
 		return head, other, true
 	}
+	if weakForeign && !own {
+		return "", true, true
+	}
 	return p.usualOil(), false, own
+}
+
+// ofFilter reports whether a mention names a filter or a strainer, which are the engine's
+// wherever they are spoken of.
+func (m *mention) ofFilter() bool {
+	return m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" || m.part == "tank-drain"
+}
+
+// begins reports whether a mention begins its sentence: nothing stands before it but small
+// words and the mark of a list's item.
+func (p *page) begins(n int) bool {
+	m := &p.mentions[n]
+	for i := m.from - 1; i >= 0 && p.places[i].sentence == p.places[m.from].sentence; i-- {
+		t := &p.places[i]
+		if t.kind == word && !p.words.function[t.fold] && len(t.fold) > 3 || t.kind == number && !t.taken {
+			return false
+		}
+	}
+	return true
+}
+
+// rowLike reports whether a token stands in a row of a table or a short line that has its
+// own figure.
+func (p *page) rowLike(at int) bool {
+	t := &p.places[at]
+	if !p.figured(t.item) {
+		return false
+	}
+	if p.pieces[t.piece].cells {
+		return true
+	}
+	from, to := p.pieceTokens(t.piece)
+	last := p.places[to-1].text
+	return last != "." && to-from < 30 && (to == len(p.places) || p.places[to].item != t.item) && p.places[from].item == t.item && !p.pieces[t.piece].joined
+}
+
+// byDefault reports whether a reading is of the engine's oil only because nothing says of
+// which it is, on a page that names another.
+func (r *readings) byDefault(what string, at int) bool {
+	switch {
+	case strings.HasPrefix(what, "bolt.drain."), strings.HasPrefix(what, "bolt.level."), strings.HasPrefix(what, "bolt.filler."):
+	case what == "oil.engine.with-filter", what == "oil.engine.oil-only":
+		from, to := r.sentenceOf(at)
+		if r.about(from, to, "amount.with-filter") || r.about(from, to, "amount.oil-only") {
+			return false
+		}
+	case strings.HasPrefix(what, "oil.engine."), what == "interval.distance", what == "interval.months", what == "interval.hours":
+	default:
+		return false
+	}
+	if !r.severalOils() {
+		return false
+	}
+	from, to := r.sentenceOf(at)
+	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
+		if m := &r.mentions[n]; m.circuit == "engine" && !m.foreign {
+			return false
+		}
+	}
+	_, _, named := r.circuitAt(at)
+	return !named
+}
+
+// severalOils reports whether the page names an oil beside the engine's.
+func (p *page) severalOils() bool {
+	for i := range p.mentions {
+		m := &p.mentions[i]
+		if !m.foreign && (m.gear || m.circuit != "" && m.circuit != "engine") {
+			return true
+		}
+	}
+	return false
 }
 
 // usualOil is the oil that a page speaks of where it does not say which: the engine's,

@@ -162,6 +162,9 @@ func (r *readings) longest(from, to int) (at int) {
 
 // sayAt is say for a reading whose figure stands at a token.
 func (r *readings) sayAt(what, text string, from, to, at int, doubts ...finding.Finding) {
+	if r.byDefault(what, at) {
+		doubts = append(doubts, doubt("manual-by-context", "text", text))
+	}
 	if r.repairedIn(from, to) {
 		doubts = append(doubts, doubt("manual-repaired", "text", text))
 	}
