@@ -95,8 +95,6 @@ func (p *page) named(m *mention) bool {
 	}
 	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == "" || p.termAt(m.from).has("part.filter") && m.to-m.from > 1
 }
-	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == "" || p.termAt(m.from).has("part.filter") && m.to-m.from > 1
-}
 
 // figureIn reports whether a figure stands between two tokens.
 func (p *page) figureIn(from, to int) bool {
