@@ -221,20 +221,48 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 		}
 		return p.amount(from, end, unit, first, first, ""), true
 	}
+	if n := p.halfMore(end, first); n > 0 {
+		first.v, first.text = first.v+0.5, first.text+".5"
+		end = n
+	}
 	return p.amount(i, end, id, first, first, ""), true
+}
+
+// halfMore reads "and a half" behind a whole number with its unit, and gives where it
+// ends; 0 for none.
+func (p *page) halfMore(i int, v value) int {
+	if !p.senseAt(i, "join.and") || v.step != 1 || v.fraction {
+		return 0
+	}
+	at := p.termAt(i).to
+	if p.senseAt(at, "number.half") && p.termAt(at).from == at {
+		return p.termAt(at).to
+	}
+	return 0
 }
 
 // unitBefore reads a unit in words that stands before its number: "litri 2,5".
 func (p *page) unitBefore(i int) (id string, from int) {
-	t := p.termAt(i - 1)
-	if t == nil || t.to != i || p.places[i].gap != blank || p.places[t.from].taken || len(p.places[t.from].fold) < 4 {
+	if i < 1 || p.places[i].gap != blank || p.places[i-1].piece != p.places[i].piece {
 		return "", i
 	}
-	if t.from > 0 && (p.places[t.from-1].kind == number || p.at(t.from-1).taken) {
+	id, from = "", i-1
+	if t := p.termAt(i - 1); t != nil && t.to == i {
+		if u, is := t.begin("unit."); is {
+			id, from = u, t.from
+		}
+	}
+	for n := 1; n <= 3 && n <= i && id == ""; n += 2 { // "Nm", "N·m"
+		if u, size := unitAt(p.tokens[:i], i-n); size == n {
+			id, from = u, i-n
+		}
+	}
+	if id == "" || from > 0 && (p.places[from-1].kind == number || p.places[from-1].taken && p.places[from-1].sentence == p.places[i].sentence && p.places[from].gap != wide && p.places[from-1].text != ")") || p.places[from].taken {
 		return "", i
 	}
-	if u, is := t.begin("unit."); is && u != "s" && u != "turn" {
-		return u, t.from
+	switch unit, _ := quantity.Find(id); unit.Kind {
+	case quantity.Volume, quantity.Torque, quantity.Distance:
+		return id, from
 	}
 	return "", i
 }

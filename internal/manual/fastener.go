@@ -334,7 +334,7 @@ func (r *readings) fastens(at int, m *mention) bool {
 // linked reports whether nothing but small words stands between two things, and one such
 // at least: "of the".
 func (r *readings) linked(from, to int) bool {
-	if to <= from || to-from > 3 {
+	if to <= from || to-from > 3 || from < 1 || r.places[from-1].sentence != r.places[to].sentence {
 		return false
 	}
 	for i := from; i < to; i++ {

@@ -45,7 +45,7 @@ type page struct {
 }
 
 // shortWords may stand before a full stop that ends no sentence. Common practice.
-const shortWords = "|approx|incl|excl|no|fig|max|min|imp|oz|fl|ca|bzw|ex|env|art|nr|abb|pag|par|p|u|z|b|s|a|o|d|qt|pt|gal|resp|inkl|exkl|ggf|evtl|circa|cap|"
+const shortWords = "|approx|incl|excl|no|fig|max|min|imp|oz|fl|ca|bzw|ex|env|art|nr|abb|pag|par|p|u|z|b|s|a|o|d|qt|pt|gal|resp|inkl|exkl|ggf|evtl|circa|cap|ch|interv|rif|aprox|"
 
 // mostSentence is after how many tokens a sentence ends at the next comma or line's end, and
 // its item with it: what stands farther away says nothing of a figure, and looking for it there
@@ -96,9 +96,9 @@ func (p *page) flowOf() {
 			case next != nil && next.gap == wide && i+1 < len(piece.tokens) && labelled(piece.tokens, i+1):
 				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case t.kind != sign:
-			case t.text == "." && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!", t.text == "?":
+			case t.text == "." && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!":
 				sentence, clause, begun = sentence+1, clause+1, len(p.places)
-			case strings.Contains(",;:|•", t.text), t.text == "-" && t.gap != glued && next != nil && next.gap != glued:
+			case strings.Contains(",;:|•?", t.text), t.text == "-" && t.gap != glued && next != nil && next.gap != glued:
 				clause++
 			}
 			if n := len(p.places); n-begun > mostSentence && (p.places[n-1].clause != clause || n-begun > 2*mostSentence) {

@@ -250,8 +250,23 @@ func (d *dictionary) follows(a, b []token, width int) bool {
 		return false
 	case small(b):
 		return d.open(a) > 1 || !endsInFigure(a)
+	case begins(b):
+		return d.open(a) > 1
 	}
 	return d.open(a) > 1 || a[len(a)-1].end*10 >= width*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
+}
+
+// begins reports whether a line begins with a label and a colon, as an entry of a list does.
+func begins(tokens []token) bool {
+	for i := 1; i < len(tokens) && i < 7; i++ {
+		if tokens[i].text == ":" {
+			return i+1 < len(tokens)
+		}
+		if tokens[i].kind != word {
+			return false
+		}
+	}
+	return false
 }
 
 // bracketed reports whether a line ends within brackets.

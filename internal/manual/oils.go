@@ -11,6 +11,9 @@ func (r *readings) oils() {
 		if !ofOil(f) || r.notMeant(f) {
 			continue
 		}
+		if f.kind == "mark" && strings.HasPrefix(f.text, "F") {
+			continue // an oil that a two-stroke engine burns
+		}
 		circuits := r.circuitsOf(f, lastEnd, last)
 		last, lastEnd = circuits, f.to
 		for _, c := range circuits {

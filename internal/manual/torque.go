@@ -125,8 +125,8 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	if o := r.ofOil(f.from, begin, from, before); o != nil {
 		return o, false
 	}
-	if m == nil && !r.stray(begin, f.from) || m != nil && m.loose == aFastener && after != nil && after.loose == whole && r.linked(f.end(), after.from) {
-		m = after // "the screws M5 of the cover"
+	if m == nil && !r.stray(begin, f.from) || after != nil && (m == nil || m.loose == aFastener && after.loose == whole) && r.linked(f.end(), after.from) {
+		m = after // "the screws M5 of the cover", "17 mm for the plug"
 	}
 	switch {
 	case m != nil && m.loose == whole:

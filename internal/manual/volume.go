@@ -304,6 +304,9 @@ func (r *readings) filterNear(at int) bool {
 		}
 	}
 	from, _ := r.sentenceOf(at - 1)
+	if at < to && r.places[at].kind == word {
+		return false // "with the engine empty"
+	}
 	for i := from; i < at; i++ {
 		if t := r.termAt(i); t != nil {
 			if _, is := t.begin("part.filter"); is || t.has("amount.with-filter") || t.has("amount.oil-only") {
