@@ -195,8 +195,11 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	}
 	switch column := r.intervalColumn(f); {
 	case column != "":
-		if column == "when.first" {
+		switch column {
+		case "when.first":
 			return first, clauseFrom
+		case "when.severe":
+			return severe, f.from
 		}
 		return regular, f.from
 	case one >= 0 && (every < 0 || one > every):
@@ -385,7 +388,7 @@ func (r *readings) scheduleHead(f *fact) bool {
 }
 
 // intervalColumn gives the sense of the column that a figure in a table stands in, where
-// the table's head parts the first change from the later ones.
+// the table's head parts the first change or hard use from the others.
 func (r *readings) intervalColumn(f *fact) string {
 	t := &r.places[f.from]
 	if !r.pieces[t.piece].cells {
@@ -396,11 +399,7 @@ func (r *readings) intervalColumn(f *fact) string {
 		if r.places[from].section != t.section && !r.pieces[n+1].heading {
 			return ""
 		}
-		one, every := r.headOf(from, to, "when.first"), r.headOf(from, to, "when.every")
-		if every == nil {
-			every = r.headOf(from, to, "when.then")
-		}
-		if one == nil || every == nil {
+		if !r.pieces[n].cells || r.headOf(from, to, "when.first") == nil && r.headOf(from, to, "when.severe") == nil {
 			continue
 		}
 		if r.anyTaken(from, to) {
@@ -410,26 +409,55 @@ func (r *readings) intervalColumn(f *fact) string {
 		for cell > 0 && r.places[cell].gap != wide && r.places[cell-1].piece == t.piece {
 			cell--
 		}
-		col := r.places[cell].col
-		if abs(r.places[one.from].col-col) < abs(r.places[every.from].col-col) {
-			return "when.first"
+		if cell == r.starts[t.piece] {
+			return ""
 		}
-		return "when.every"
+		return r.columnSense(from, to, r.places[cell].col, r.places[f.end()-1].end)
 	}
 	return ""
 }
 
-// headOf gives the term of a sense that stands in a cell behind the first between two
-// tokens.
-func (r *readings) headOf(from, to int, sense string) *term {
-	seen := false
+// columnSense gives what the cell of a head says that stands nearest over a figure.
+func (r *readings) columnSense(from, to, col, end int) (sense string) {
+	best := 1 << 20
+	for i := from; i < to; {
+		last := i + 1
+		for last < to && r.places[last].gap != wide {
+			last++
+		}
+		head := &r.places[i]
+		d := min(abs(head.col-col), abs(head.col+r.places[last-1].end-col-end)/2)
+		if d < best {
+			best, sense = d, "when.every"
+			for k := i; k < last; k++ {
+				for _, s := range [...]string{"when.first", "when.severe"} {
+					if r.senseAt(k, s) {
+						sense = s
+					}
+				}
+			}
+		}
+		i = last
+	}
+	return sense
+}
+
+// headOf gives the term of a sense that stands between two tokens, nil where the line has
+// one cell only.
+func (r *readings) headOf(from, to int, sense string) (found *term) {
+	cells := 1
 	for i := from; i < to; i++ {
-		seen = seen || i > from && r.places[i].gap == wide
-		if seen && r.senseAt(i, sense) {
-			return r.termAt(i)
+		if i > from && r.places[i].gap == wide {
+			cells++
+		}
+		if found == nil && r.senseAt(i, sense) {
+			found = r.termAt(i)
 		}
 	}
-	return nil
+	if cells < 2 {
+		return nil
+	}
+	return found
 }
 
 // row reports whether a token stands in a row of a table or behind a label.
