@@ -305,7 +305,7 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 	}
 	if behind.fold == "x" || behind.text == "×" {
 		f := r.factAt(next + 1)
-		return v, next, f != nil && f.kind == "thread" || r.senseAt(next+1, "part.fastener")
+		return v, next, f != nil && f.kind == "thread" || r.senseAt(next+1, "part.fastener") || before.text == "(" && r.at(next+1).text == ")"
 	}
 	pieces := next
 	if r.senseAt(next, "known") { // "(2 pieces)"

@@ -139,7 +139,7 @@ func (r *readings) onlyJoins(from, to int) bool {
 		switch {
 		case r.senseAt(i, "when.then"), r.senseAt(i, "when.severe"):
 			return false
-		case t.kind == sign && (t.text == "," || t.text == "/" || t.text == "(" || t.text == ")"):
+		case t.kind == sign && (t.text == "," || t.text == "/" || t.text == "(" || t.text == ")" || t.text == "-" && t.gap == glued):
 		case r.words.function[t.fold], r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"):
 		default:
 			return false

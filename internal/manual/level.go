@@ -221,6 +221,14 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 			role, at = "run", t.from
 		}
 	}
+	if role != "" && r.places[at].clause != r.places[f.from].clause { // the verb of its own clause is nearer
+		for i := f.to; i < to && i < f.to+6 && r.places[i].clause == r.places[f.to-1].clause; i++ {
+			if t := r.termAt(i); t != nil && (t.has("time.wait") || t.has("time.run") || t.has("time.stop")) {
+				role, at = "", f.from
+				break
+			}
+		}
+	}
 	end, then := f.to, false
 	for i := f.to; i < to && (role == "" || role == "run") && i < f.to+6; i++ {
 		t := r.termAt(i)

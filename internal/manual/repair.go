@@ -317,6 +317,9 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 	if len(text) > 14 {
 		return nil
 	}
+	if len(text) == 1 && at > 0 && tokens[at-1].kind == number && strings.ContainsAny(tokens[at-1].text, ".,") {
+		return nil // a litre: "2,1 l in the engine"
+	}
 	first := text[0] >= '0' && text[0] <= '9'
 	if !first && digits[text[0]] == 0 || at+1 == end && tokens[at].kind == number {
 		return nil
@@ -519,7 +522,7 @@ func inCapitalsOnly(text string) bool {
 // repairLitres puts the litre right behind a number with a point.
 func repairLitres(tokens []token) []token {
 	return rewritten(tokens, func(at int) ([]token, int) {
-		if at > 0 && tokens[at].text != "l" && tokens[at-1].kind == number && strings.ContainsAny(tokens[at-1].text, ".,") && litreLike(tokens, at) {
+		if at > 0 && tokens[at].text != "l" && tokens[at-1].kind == number && strings.ContainsAny(tokens[at-1].text, ".,") && (litreLike(tokens, at) || tokens[at].text == "I" && tokens[at].gap == blank && tokens[at+1].kind == word && tokens[at+1].gap != glued) {
 			return []token{joinedToken(tokens[at:at+1], word, "l")}, at + 1
 		}
 		return nil, at + 1
