@@ -92,7 +92,7 @@ func (r *manualReading) Members(m *wire.Members) {
 func (i *manualInput) saidOf(p *manual.Page) (refused []finding.Finding) {
 	for n := range i.say {
 		s := &i.say[n]
-		r, list := manual.Said(i.text, i.language, s.what, manual.Span(s.quote))
+		r, list := p.Said(s.what, manual.Span(s.quote))
 		if !place.Known(s.what) {
 			list = finding.Refusal("unknown-word", "", "text", finding.Clip(s.what))
 		}

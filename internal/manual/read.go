@@ -26,13 +26,15 @@ type Page struct {
 	Models   []string // where the text is of several
 	Number   string   // printed page number
 	Hints    Hints
+
+	page *page
 }
 
 // Read reads a page's text. It takes time in proportion to its length.
 func Read(text string, tag string) Page {
 	p := pageOf(text, tag)
 	if len(p.pieces) == 0 {
-		return Page{Language: p.words.language}
+		return Page{Language: p.words.language, page: p}
 	}
 	r := readings{page: p}
 	r.torques()
@@ -43,7 +45,7 @@ func Read(text string, tag string) Page {
 	r.filters()
 	r.volumes()
 	r.names()
-	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Hints: p.hints()}
+	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Hints: p.hints(), page: p}
 }
 
 // pageOf takes a text apart and marks what is in it, before anything is given its role.

@@ -8,14 +8,14 @@ import (
 	"tidysump/internal/quantity"
 )
 
-// Said reads a piece of a page's text as what a person says that it is: the figure or word
-// of that kind that stands in it. It refuses a piece that has none.
-func Said(text, tag, what string, piece Span) (Reading, []finding.Finding) {
-	r := Reading{What: what, Quote: piece}
+// Said reads a piece of the page's text as what a person says that it is: the figure or
+// word of that kind that stands in it. It refuses a piece that has none.
+func (of *Page) Said(what string, piece Span) (Reading, []finding.Finding) {
+	p, r := of.page, Reading{What: what, Quote: piece}
+	text := p.text
 	if piece.From < 0 || piece.To > len(text) || piece.From >= piece.To {
 		return r, finding.Refusal("quote-outside", "")
 	}
-	p := pageOf(text, tag)
 	from, to := p.within(piece)
 	if from < to {
 		r.Text = p.said(what, from, to)

@@ -18,9 +18,10 @@ func TestSaid_Pages(t *testing.T) {
 	}
 	for _, p := range pages {
 		var answers []pagetest.Answer
+		read := manual.Read(p.Text, p.Language)
 		for _, truth := range p.Truth {
 			from := strings.Index(p.Text, truth.Quote)
-			if r, list := manual.Said(p.Text, p.Language, truth.What, manual.Span{From: from, To: from + len(truth.Quote)}); len(list) == 0 {
+			if r, list := read.Said(truth.What, manual.Span{From: from, To: from + len(truth.Quote)}); len(list) == 0 {
 				answers = append(answers, pagetest.Answer{What: truth.What, Text: r.Text, Quote: truth.Quote})
 			}
 		}
@@ -47,7 +48,8 @@ func TestSaid_Pages(t *testing.T) {
 		{"Drain plug 25 N·m", "bolt.drain.torque", "   ", ""},
 	} {
 		from := strings.Index(c.text, c.piece)
-		r, list := manual.Said(c.text, "", c.what, manual.Span{From: from, To: from + len(c.piece)})
+		read := manual.Read(c.text, "")
+		r, list := read.Said(c.what, manual.Span{From: from, To: from + len(c.piece)})
 		if r.Text != c.want || (len(list) == 0) != (c.want != "") {
 			t.Errorf("%q of %q is said to be %s: %q %v, want %q", c.piece, c.text, c.what, r.Text, list, c.want)
 		}
