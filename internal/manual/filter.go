@@ -74,24 +74,38 @@ func (r *readings) filterKind() {
 	}
 }
 
-// filterInHand finds a filter that is itself turned by hand or with a strap.
+// filterInHand finds a filter that is itself screwed, turned by hand or with a strap.
 func (r *readings) filterInHand() (from, to int) {
 	for n := range r.terms {
 		t := &r.terms[n]
-		if !t.has("drive.strap") && !t.has("drive.hand") {
+		if !t.has("drive.strap") && !t.has("drive.hand") && !t.has("action.screw") {
 			continue
 		}
 		begin, end := r.sentenceOf(t.from)
 		isFilter := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != 0 }
 		before, after := r.near(t.from, begin, end, isFilter)
-		if before == nil && t.has("drive.strap") {
+		if before == nil && !t.has("drive.hand") {
 			before = after
 		}
-		if before != nil && before.part == "filter" && !before.foreign && !r.otherJob(t.from) {
+		if before == nil && t.has("action.screw") { // "Oil its ring, and screw it on"
+			before = r.spokenOf(t.from, begin)
+		}
+		if before != nil && !r.about(before.to, t.from, "part.cover") && !r.hasCover() && before.part == "filter" && !before.foreign && !r.otherJob(t.from) {
 			return min(before.from, t.from), max(before.to, t.to)
 		}
 	}
 	return 0, 0
+}
+
+// hasCover reports whether the page speaks of a cover over the filter: then the filter is
+// no spin-on, and what is screwed is the cover.
+func (r *readings) hasCover() bool {
+	for n := range r.mentions {
+		if m := &r.mentions[n]; m.part == "filter-cover" && !m.foreign {
+			return true
+		}
+	}
+	return false
 }
 
 // otherJob reports whether the heading over a token is of another job.

@@ -63,6 +63,7 @@ func (p *page) names(n int) bool {
 // end of a frame's tube is the tank's; below a heading of another job a bare cover or plug
 // is of that job.
 func (p *page) settleMentions() {
+	p.settleScooter()
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {
 		m := &p.mentions[n]
@@ -73,6 +74,9 @@ func (p *page) settleMentions() {
 				m.part, m.circuit = "tank-drain", "engine"
 			}
 		}
+		if m.loose == aCover && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
+			m.foreign = true // a row of a cover that nobody here knows
+		}
 		switch {
 		case m.foreign:
 		case p.named(m), m.oil && p.at(m.to).text == ":" && (m.from == 0 || p.places[m.from-1].sentence != here.sentence):
@@ -81,6 +85,23 @@ func (p *page) settleMentions() {
 			if head, foreign := p.headCircuit(m.from); foreign && head == "" {
 				m.foreign = true
 			}
+		}
+	}
+}
+
+// settleScooter takes a scooter's transmission oil for that of its final drive, unless the
+// page names both.
+func (p *page) settleScooter() {
+	scooter := false
+	for i := range p.terms {
+		if p.terms[i].has("oil.final") {
+			return
+		}
+		scooter = scooter || p.terms[i].has("bike.scooter")
+	}
+	for n := range p.mentions {
+		if scooter && p.mentions[n].circuit == "gearbox" {
+			p.mentions[n].circuit = "final"
 		}
 	}
 }

@@ -4,6 +4,7 @@ package manual
 
 const termsNL = "" +
 	"@nl\tde|het|een|en|van|met|voor|niet|zijn|wordt|worden|bij|naar|op|aan|dat|deze|dan|na|elke|iedere|daarna|zonder|tot|uit|ook|te|is|er|moet\n" +
+	"action.screw\tafschroeven|draai los|losdraaien|opdraaien|opschroeven|schroef|vastdraaien\n" +
 	"amount.band\ttussen de bovenste en|tussen de lijnen|tussen de markeringen|tussen de merk*|tussen de onderste en|tussen de streepjes|tussen de strepen|tussen de twee lijnen|tussen de twee markeringen|tussen de twee streepjes|tussen de twee strepen|tussen het maximum en|tussen het minimum en|tussen lijnen|tussen markeringen|tussen max en|tussen maximum en|tussen merk*|tussen min en|tussen minimum en|tussen onderste en bovenste|tussen streepjes|tussen strepen|tussen twee lijnen|tussen twee markeringen|tussen twee streepjes|tussen twee strepen|van de onderste tot de bovenste|van min tot max|van minimum tot maximum|verschil tussen\n" +
 	"amount.capacity\tbijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
 	"amount.change\taftappen|bij olie vervangen|bij vervanging|hervullen|na olie vervangen|na vervanging|olie verversen|olieverversing*|oliewissel|periodieke vervanging|verversen|verversing*|verversingshoeveelheid|voor het aftappen|voor het verversen|voor olie vervangen|voor vervanging\n" +
