@@ -384,7 +384,8 @@ func (r *readings) scheduleHead(f *fact) bool {
 			cells++
 		}
 	}
-	return cells >= 3
+	n := r.mentionFrom(from) // a row that begins with what is changed is none
+	return cells >= 3 && !(n < len(r.mentions) && r.mentions[n].from < f.from && (r.mentions[n].foreign || r.changed(&r.mentions[n]) != ""))
 }
 
 // intervalColumn gives the sense of the column that a figure in a table stands in, where
