@@ -57,6 +57,15 @@ func (r *readings) filterKind() {
 	for _, o := range r.list {
 		if o.What == "bolt.filter.turn" {
 			o.What, o.Text = "filter.kind", "spin-on"
+			for i := range r.places { // the sentence says that it is turned by hand
+				if r.places[i].from >= o.Quote.From {
+					from, _ := r.sentenceOf(i)
+					if q := r.quote(from, i+1, i); q.To <= o.Quote.To && o.Quote.To-q.From <= mostQuote {
+						o.Quote.From = min(o.Quote.From, q.From)
+					}
+					break
+				}
+			}
 			r.list = append(r.list, o)
 			return
 		}

@@ -535,17 +535,25 @@ func (r *readings) interval(f *fact, subject, role string, at int) {
 }
 
 // mostLead is how many tokens of a clause are quoted before a distance or a time.
-const mostLead = 8
+const mostLead = 10
 
 // ruleStart gives where the words begin that a figure's rule is quoted with: those of its
-// clause, where they are few.
+// clause, where they are few, with the label before them; in a table its row.
 func (r *readings) ruleStart(f *fact, at int) int {
+	if n := r.places[f.from].piece; r.pieces[n].cells {
+		if from, _ := r.pieceTokens(n); r.places[f.from].to-r.places[from].from < mostQuote/2 {
+			return min(at, from)
+		}
+	}
+	clause := r.places[f.from].clause
 	for i := f.from - 1; i >= 0 && i >= f.from-mostLead; i-- {
 		t := &r.places[i]
 		switch {
 		case t.taken || t.kind == number:
 			return at
-		case t.clause != r.places[f.from].clause:
+		case t.clause != clause && t.text == ":":
+			clause = t.clause
+		case t.clause != clause:
 			return min(at, i+1)
 		case r.places[i+1].gap == wide || t.piece != r.places[i+1].piece && !r.pieces[r.places[i+1].piece].joined:
 			return min(at, i+1)
