@@ -478,3 +478,26 @@ func TestTake_OwnInterval(t *testing.T) {
 		}
 	}
 }
+
+// A filler plug of which a page gives the torque is closed with it, and not by hand as the
+// cap is with which a card begins.
+func TestTake_FillerWithTorque(t *testing.T) {
+	begin := beginnings(t)["flat-twin edit.filter-spin-on"]
+	taken := place.Take(begin, []place.Reading{{What: "bolt.gearbox-filler.torque", Text: "24 N·m"}, {What: "bolt.final-filler.torque", Text: "20 N·m"}}, &place.Page{}, quantity.Metric)
+	c := taken.Card
+	c.Make, c.Model = "Plainford", "One"
+	checked, _ := card.Accept(c)
+	p, _ := plan.Make(checked, plan.Bench{Circuits: []string{"engine", "gearbox", "final"}})
+	var told []string
+	for _, s := range p.Steps {
+		for _, f := range s.Figures {
+			if f.Name == "figure.torque" && f.Standing == card.FromManual {
+				told = append(told, f.First())
+			}
+		}
+	}
+	slices.Sort(told)
+	if !slices.Equal(told, []string{"20 N·m", "24 N·m"}) {
+		t.Errorf("the steps say %v", told)
+	}
+}

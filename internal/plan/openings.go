@@ -115,9 +115,11 @@ func (d *day) hasFillerCap(circuit string) bool {
 	return false
 }
 
-// byHand reports whether a filler cap is closed without a tool: those of which
-// the card says nothing are taken so too.
-func byHand(b *card.Bolt) bool { return b.Drive == "" || b.Drive == card.Hand || b.Drive == card.Strap }
+// byHand reports whether a filler cap is closed without a tool: those of which the card
+// says nothing are taken so too. What has a torque, or a size, wants one.
+func byHand(b *card.Bolt) bool {
+	return b.Drive == card.Hand || b.Drive == card.Strap || b.Drive == "" && !b.Torque.Known() && !b.Size.Known()
+}
 
 func (d *day) boltsWhere(want func(*card.Bolt) bool) []*card.Bolt {
 	var list []*card.Bolt
