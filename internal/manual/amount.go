@@ -276,8 +276,44 @@ func sameKind(a, b string) bool {
 // counted are the units of which there are thousands.
 func counted(id string) bool { return id == "km" || id == "mi" || id == "mL" }
 
+// british reports whether a page's loose units are those of Britain: it names them as
+// imperial somewhere, and no American ones.
+func (p *page) british() bool {
+	if p.units == "" {
+		p.units = "US "
+		imperial, american := false, false
+		for i := range p.places {
+			switch t := &p.places[i]; {
+			case t.fold == "imp" || t.fold == "imperial":
+				imperial = true
+			case t.text == "US" || t.text == "U" && p.at(i+1).text == "." && p.at(i+2).text == "S":
+				american = true
+			}
+		}
+		if imperial && !american {
+			p.units = "imp "
+		}
+	}
+	return p.units == "imp "
+}
+
+// settledUnit gives the unit that a loose word means on this page.
+func (p *page) settledUnit(id string, from, to int) string {
+	stem, loose := strings.CutPrefix(id, "US ")
+	if !loose || !p.british() {
+		return id
+	}
+	for i := from; i < to; i++ {
+		if p.places[i].text == "US" || p.places[i].text == "U" {
+			return id
+		}
+	}
+	return "imp " + stem
+}
+
 // amount makes the fact of an amount.
 func (p *page) amount(from, to int, id string, first, second value, mark string) fact {
+	id = p.settledUnit(id, from, to)
 	unit, _ := quantity.Find(id)
 	plain := func(v *value) string {
 		if v.marked && counted(id) {

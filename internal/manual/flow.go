@@ -39,6 +39,7 @@ type page struct {
 	starts            []int        // the first token of each piece
 	looked, isScooter bool         // whether the page is of a scooter
 	withFigures       map[int]bool // items
+	units             string       // what a loose unit is here: of the US or imperial
 	byToken           map[int]int  // of each token, the fact it is of
 	models            []string     // that a table's head names
 	modelCells        []Span       // where

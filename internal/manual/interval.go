@@ -221,6 +221,10 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 // change at all.
 func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *rule) (list []string, ok bool) {
 	next := r.nextLong(f.end(), to)
+	for g := r.factAt(next); next < to && g != nil && r.onlyJoins(f.end(), next); g = r.factAt(next) { // "20 000 km or 2 years: gearbox oil"
+		f = g
+		next = r.nextLong(g.end(), to)
+	}
 	list, foreign := r.changedBefore(begin, f.from)
 	goesOn := begin > from && len(list) == 0 && !foreign
 	switch {

@@ -11,6 +11,9 @@ func (r *readings) torques() {
 			continue
 		}
 		m, byContext := r.partFor(f, last)
+		if o := r.columnPart(f); o != nil {
+			m, byContext = o, false
+		}
 		last = f.to
 		if m == nil || m.foreign || m.part == "" {
 			continue
