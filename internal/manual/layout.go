@@ -206,10 +206,14 @@ func labels(tokens []token) bool {
 // stand in turn.
 func (d *dictionary) mended(rows []row) []piece {
 	var list []piece
-	width := 0
+	width, left := 0, 0
 	for i := range rows {
-		if w := rows[i].tokens[len(rows[i].tokens)-1].end; w > width && !hasGap(rows[i].tokens) {
-			width = w
+		first, last := &rows[i].tokens[0], &rows[i].tokens[len(rows[i].tokens)-1]
+		if !hasGap(rows[i].tokens) {
+			width = max(width, last.end)
+		}
+		if rows[i].side && (i == 0 || first.col < left) {
+			left = first.col
 		}
 	}
 	for at := 0; at < len(rows); {
@@ -224,7 +228,7 @@ func (d *dictionary) mended(rows []row) []piece {
 			for i, r := range block {
 				p := piece{tokens: r.tokens, blank: r.blank, cells: hasGap(r.tokens)}
 				if i > 0 {
-					p.joined = d.follows(block[i-1].tokens, r.tokens, width)
+					p.joined = d.follows(block[i-1].tokens, r.tokens, left, width)
 					if !p.joined && answers(block[i-1].tokens, r.tokens) {
 						p.joined, p.below = true, true
 					}
@@ -237,8 +241,9 @@ func (d *dictionary) mended(rows []row) []piece {
 	return list
 }
 
-// follows reports whether a line goes on with the sentence of the line before it.
-func (d *dictionary) follows(a, b []token, width int) bool {
+// follows reports whether a line goes on with the sentence of the line before it, in a
+// column that reaches from left to width.
+func (d *dictionary) follows(a, b []token, left, width int) bool {
 	switch {
 	case hyphened(a):
 		return true
@@ -253,7 +258,7 @@ func (d *dictionary) follows(a, b []token, width int) bool {
 	case begins(b):
 		return d.open(a) > 1
 	}
-	return d.open(a) > 1 || a[len(a)-1].end*10 >= width*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
+	return d.open(a) > 1 || (a[len(a)-1].end-left)*10 >= (width-left)*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
 }
 
 // begins reports whether a line begins with a label and a colon, as an entry of a list does.
@@ -455,7 +460,7 @@ func (d *dictionary) inTurn(block []row) []piece {
 				continue
 			}
 			p := piece{tokens: block[i].tokens, blank: before == nil, cells: hasGap(block[i].tokens)}
-			p.joined = before != nil && (d.follows(before, p.tokens, width) || small(p.tokens) && d.open(before) > 0)
+			p.joined = before != nil && (d.follows(before, p.tokens, 0, width) || small(p.tokens) && d.open(before) > 0)
 			list = append(list, p)
 			before = p.tokens
 		}
