@@ -97,7 +97,7 @@ func (p *page) flowOf() {
 			case next != nil && next.gap == wide && i+1 < len(piece.tokens) && labelled(piece.tokens, i+1):
 				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case t.kind != sign:
-			case t.text == "." && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!":
+			case t.text == "." && t.gap == glued && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!":
 				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case strings.Contains(",;:|•?", t.text), t.text == "-" && t.gap != glued && next != nil && next.gap != glued:
 				clause++

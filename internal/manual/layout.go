@@ -315,7 +315,7 @@ func (d *dictionary) open(tokens []token) int {
 		return 0
 	case hyphened(tokens), bracketed(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
 		return 3
-	case last.kind == word && d.function[last.fold]:
+	case last.kind == word && d.function[last.fold] && (len(tokens) > 1 || !capitals(tokens)):
 		return 3
 	case last.kind == number && len(tokens) > 2 && !hasGap(tokens):
 		return 2

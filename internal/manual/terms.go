@@ -220,7 +220,11 @@ func joins(tokens []token, i int) bool {
 	case "-", "'", "`":
 		return true
 	case ".":
-		return len(tokens[i-1].fold) <= 4 && tokens[i].gap == glued
+		before := &tokens[i-1]
+		if len(before.fold) > 2 && i+1 < len(tokens) && !small(tokens[i+1:i+2]) && before.text != strings.ToUpper(before.text) {
+			return false // a sentence ends there
+		}
+		return len(before.fold) <= 4 && tokens[i].gap == glued
 	}
 	return false
 }

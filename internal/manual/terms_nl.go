@@ -28,7 +28,7 @@ const termsNL = "" +
 	"device.stick\tmeetstaaf|meetstok|oliepeilstaaf|oliepeilstok*|peilpen|peilstaaf|peilstok*|vuldop met peilstok\n" +
 	"device.window\tcontroleglas*|controlevenster|inspectieglas*|kijkglaasje|kijkglas*|kijkvenster*|oliekijkglas|oliepeilglas|peilglas*|peilvenster|venster|venstertje\n" +
 	"drive.hand\thandmatig|handvast|met de hand|met de handen|met een munt|munt|op handkracht\n" +
-	"drive.hexagon\tbuitenzeskant|dop|dopsleutel*|pijpsleutel|ringsleutel*|sleutel|sleutelwijdte|steeksleutel*|sw|zeskant*|zeskantbout|zeskantkop*\n" +
+	"drive.hexagon\tbuitenzeskant|dop|dopsleutel*|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw|zeskant*|zeskantbout|zeskantkop*\n" +
 	"drive.hexagon-key\tallen|allensleutel|binnenzeskant*|imbus*|inbus*|inbusbout*|inbusschroef|inbussleutel*|stiftsleutel|zeskantsleutel*\n" +
 	"drive.six-lobe\ttorx|torxbit|torxsleutel|zesster\n" +
 	"drive.strap\tbandsleutel*|filterband|filtersleutel*|filtertang|kettingsleutel*|oliefiltersleutel*|riemsleutel*\n" +
@@ -136,7 +136,7 @@ const termsNL = "" +
 	"time.run\tdraaien|gedraaid|gelopen|gereden|laat de motor draaien*|laat de motor lopen*|laat de motor stationair*|laat draaien|laat draaien*|laat hem draaien*|laat hem lopen*|laat hem stationair*|laat lopen*|laat stationair*|laten draaien|laten lopen|lopen|rijd|rijden|rit|rit van|start|start de motor|starten|stationair|stationair draaien|stationair laten draaien|stationair lopen|stationair toerental|warm laten draaien|warmdraaien|warmrijden\n" +
 	"time.stop\tafgezet|afzetten|motor afgezet|motor uit|na het afzetten|na het stilzetten|na het stoppen|na het uitschakelen|na het uitzetten|schakel de motor uit|stilgezet|stilstaande motor|stop*|uitgeschakeld|uitgezet|uitschakelen|uitzetten|voor het afzetten|voor het stoppen|voor het uitschakelen|voor het uitzetten|zet de motor af|zet de motor uit|zet hem uit|zet uit\n" +
 	"time.wait\tafwachten|bezinken|gewacht|laat bezinken|laat de motor bezinken|laat de motor rusten|laat de motor staan|laat de motor uitlekken|laat de motor zakken|laat de motorfiets bezinken|laat de motorfiets rusten|laat de motorfiets staan|laat de motorfiets uitlekken|laat de motorfiets zakken|laat de olie bezinken|laat de olie rusten|laat de olie staan|laat de olie uitlekken|laat de olie zakken|laat rusten|laat staan|laat uitlekken|laat zakken|laten bezinken|laten de motor bezinken|laten de motor rusten|laten de motor staan|laten de motor uitlekken|laten de motor zakken|laten de motorfiets bezinken|laten de motorfiets rusten|laten de motorfiets staan|laten de motorfiets uitlekken|laten de motorfiets zakken|laten de olie bezinken|laten de olie rusten|laten de olie staan|laten de olie uitlekken|laten de olie zakken|laten rusten|laten staan|laten uitlekken|laten zakken|minuten wachten|rusten|wacht|wachten|wachttijd|zakken\n" +
-	"tool.wrench\tdop|dopsleutel*|moersleutel|pijpsleutel|ringsleutel*|sleutel*|sleutelwijdte|steeksleutel*|sw\n" +
+	"tool.wrench\tdop|dopsleutel*|moersleutel|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw\n" +
 	"unit.L\tliter|liters|ltr\n" +
 	"unit.N·m\tnewton meter|newtonmeter*\n" +
 	"unit.days\tdag|dagen\n" +

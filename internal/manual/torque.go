@@ -128,7 +128,7 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	if o := r.ofOil(f.from, begin, from, before); o != nil {
 		return o, false
 	}
-	if m == nil && !r.stray(begin, f.from) || after != nil && (m == nil || m.loose == aFastener && after.loose == whole) && r.linked(f.end(), after.from) {
+	if m == nil && !r.stray(begin, f.from) || after != nil && (m == nil || m.loose == aFastener && after.loose == whole || r.places[m.from].clause != r.places[f.from].clause && !r.row(f.from)) && r.linked(f.end(), after.from) {
 		m = after // "the screws M5 of the cover", "17 mm for the plug"
 	}
 	switch {
@@ -297,7 +297,10 @@ func (r *readings) spokenOf(at, before int) *mention {
 			break
 		}
 		if m.loose != whole {
-			return r.resolved(m)
+			if o := r.resolved(m); o != nil {
+				return o
+			}
+			return r.onlyPlug(m)
 		}
 		if m.part != "" || m.foreign {
 			return m
