@@ -146,6 +146,9 @@ func (r *readings) sealOf(n int) string {
 			next++
 		}
 	}
+	if next < len(r.terms) && r.terms[next].has("new") && r.terms[next].from == t.to {
+		next++
+	}
 	for _, k := range [...]int{n - 1, next} {
 		if k < 0 || k >= len(r.terms) {
 			continue

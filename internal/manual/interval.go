@@ -23,6 +23,7 @@ type rule struct {
 	kind          string
 	paragraph     int
 	subjects      []string // what is changed; none where that is another job's
+	all           []string // what the sentence has named to be changed
 	role          string
 }
 
@@ -35,7 +36,7 @@ func (r *readings) intervals() {
 		}
 		from, to := r.sentenceOf(f.from)
 		if last.sentence != r.places[f.from].sentence {
-			last.sentence, last.end = r.places[f.from].sentence, from
+			last.sentence, last.end, last.all = r.places[f.from].sentence, from, nil
 			if r.paragraphOf(f.from) != last.paragraph {
 				last.subjects, last.paragraph = nil, r.paragraphOf(f.from)
 			}
@@ -61,6 +62,9 @@ func (r *readings) intervals() {
 		}
 		for _, s := range subjects {
 			r.interval(f, s, role, at)
+			if !contains(last.all, s) {
+				last.all = append(last.all, s)
+			}
 		}
 		if contains(subjects, "engine") {
 			r.filterWith(begin, f.from)
@@ -140,7 +144,7 @@ func (r *readings) onlyJoins(from, to int) bool {
 		case r.senseAt(i, "when.then"), r.senseAt(i, "when.severe"):
 			return false
 		case t.kind == sign && (t.text == "," || t.text == "/" || t.text == "(" || t.text == ")" || t.text == "-" && t.gap == glued):
-		case r.words.function[t.fold], r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"):
+		case r.words.function[t.fold], r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"), r.senseAt(i, "known"):
 		default:
 			return false
 		}
@@ -230,6 +234,8 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	switch {
 	case goesOn && len(last.subjects) == 0:
 		return nil, false
+	case goesOn && role == first && !r.about(begin, f.from, "when.then"): // "all of them first at 1,000 km"
+		list = last.all
 	case goesOn:
 		list = last.subjects
 	case len(list) == 0 && !foreign:
