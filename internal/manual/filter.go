@@ -79,8 +79,23 @@ func (r *readings) filterKind() {
 		return
 	}
 	if t := find("part.filter-element"); t != nil {
+		if r.hasTorque("bolt.filter.torque", t) && !r.hasCover() {
+			r.say("filter.kind", "spin-on", t.from, t.to, doubt("manual-by-context", "text", "spin-on"))
+			return
+		}
 		r.say("filter.kind", "cartridge", t.from, t.to)
 	}
+}
+
+// hasTorque reports whether a torque was read in whose words a term stands: a filter that
+// has one of its own is screwed on.
+func (r *readings) hasTorque(what string, t *term) bool {
+	for i := range r.list {
+		if o := &r.list[i]; o.What == what && o.Quote.From <= r.places[t.from].from && r.places[t.to-1].to <= o.Quote.To {
+			return true
+		}
+	}
+	return false
 }
 
 // filterInHand finds a filter that is itself screwed, turned by hand or with a strap.

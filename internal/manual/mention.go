@@ -449,13 +449,15 @@ func (p *page) severalOils() bool {
 func (p *page) usualOil() string {
 	if p.usual == "" {
 		p.usual = "engine"
-		other := ""
+		other, about := "", false
 		for i := range p.mentions {
 			m := &p.mentions[i]
 			c := m.circuit
 			if m.gear {
 				c = p.gearOil()
 			}
+			// A row of a table alone does not make a page one of that oil.
+			about = about || c != "" && !m.foreign && !p.figured(p.places[m.from].item)
 			switch {
 			case m.foreign || c == "" || c == other:
 			case c == "engine" || other != "":
@@ -464,7 +466,7 @@ func (p *page) usualOil() string {
 				other = c
 			}
 		}
-		if other != "" {
+		if other != "" && about {
 			p.usual = other
 		}
 	}

@@ -203,6 +203,11 @@ func (p *Page) row(e entry, id string, value float64, ids []string, w *printing,
 		p.Not = append(p.Not, line)
 	} else {
 		p.say(e.what, texts[0], line, texts[1:]...)
+		for _, kind := range []string{"spin-on", "cartridge"} { // what kind it is can be argued
+			if e.what == "bolt.filter.torque" || e.what == "bolt.filter-cover.torque" {
+				p.May = append(p.May, Fact{What: "filter.kind", Value: kind, Quote: line})
+			}
+		}
 	}
 	return line
 }
