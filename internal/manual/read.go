@@ -84,7 +84,9 @@ func languageOf(rows []row, tag string) *language {
 			return l
 		}
 		for _, f := range l.function {
-			seen[fold(f)] = append(seen[fold(f)], i)
+			if len(f) > 1 { // a letter alone is a unit as often: "0.5 l"
+				seen[fold(f)] = append(seen[fold(f)], i)
+			}
 		}
 	}
 	counts := make([]int, len(all))

@@ -39,10 +39,14 @@ func Photographed(t *rapid.T, p *Page) *Page {
 		}
 		return quote
 	}
-	q.Truth, q.Not = nil, nil
+	q.Truth, q.May, q.Not = nil, nil, nil
 	for _, f := range p.Truth {
 		f.Quote = moved(f.Quote)
 		q.Truth = append(q.Truth, f)
+	}
+	for _, f := range p.May {
+		f.Quote = moved(f.Quote)
+		q.May = append(q.May, f)
 	}
 	for _, n := range p.Not {
 		q.Not = append(q.Not, moved(n))
