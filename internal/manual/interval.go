@@ -68,6 +68,7 @@ func (r *readings) intervals() {
 		}
 		if contains(subjects, "engine") {
 			r.filterWith(begin, f.from)
+			r.filterToo(f, to)
 		}
 	}
 }
@@ -585,6 +586,23 @@ func (r *readings) ruleEnd(f *fact) int {
 
 // filterWith reads that the filter is changed with each oil change, where it is named
 // with the oil before a figure.
+// filterToo reads that the filter is changed too where that stands behind the figure:
+// "every 6,000 km, with the filter".
+func (r *readings) filterToo(f *fact, to int) {
+	next := r.nextLong(f.end(), to)
+	for i := f.end(); i < next; i++ {
+		t := r.termAt(i)
+		switch {
+		case t == nil:
+		case t.has("amount.with-filter"):
+			r.say("filter.every", "1", t.from, t.to)
+			return
+		case t.has("when.severe"), t.has("part.filter"), t.has("part.strainer"):
+			return
+		}
+	}
+}
+
 func (r *readings) filterWith(from, to int) {
 	begin := -1
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {

@@ -139,9 +139,17 @@ func (r *readings) stickNear(at int) bool {
 	return r.about(from, to, "device.stick") || r.about(from, to, "part.filler") || !r.about(from, to, "part.filter") && !r.about(from, to, "part.filter-spin-on") && !r.about(from, to, "part.filter-element") && !r.about(from, to, "part.drain")
 }
 
-// levelPrefix says whose level is read at a token: of the oil that was named last in its
-// paragraph, else in the heading; else of the engine's.
+// levelPrefix is how the what-list begins what is said of the level at a token.
 func (r *readings) levelPrefix(at int) string {
+	if circuit := r.levelOf(at); circuit != "engine" {
+		return "level." + circuit + "."
+	}
+	return "level."
+}
+
+// levelOf says whose level is read at a token: of the oil that was named last in its
+// paragraph, else in the heading; else of the engine's.
+func (r *readings) levelOf(at int) string {
 	circuit := ""
 	from := r.paragraph(at)
 	for n := r.mentionFrom(at) - 1; n >= 0 && r.mentions[n].from >= from && circuit == ""; n-- {
@@ -158,10 +166,10 @@ func (r *readings) levelPrefix(at int) string {
 	if circuit == "" {
 		circuit, _ = r.headCircuit(at)
 	}
-	if circuit == "" || circuit == "engine" {
-		return "level."
+	if circuit == "" {
+		return "engine"
 	}
-	return "level." + circuit + "."
+	return circuit
 }
 
 // dated reports whether a token's sentence says when something is due.

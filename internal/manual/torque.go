@@ -128,8 +128,8 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	if o := r.ofOil(f.from, begin, from, before); o != nil {
 		return o, false
 	}
-	if m == nil && !r.stray(begin, f.from) || after != nil && (m == nil || m.loose == aFastener && after.loose == whole || r.places[m.from].clause != r.places[f.from].clause && !r.row(f.from)) && r.linked(f.end(), after.from) {
-		m = after // "the screws M5 of the cover", "17 mm for the plug"
+	if m == nil && !r.stray(begin, f.from) || after != nil && (m == nil || r.parted(m.to, f.from)) && r.linked(f.end(), after.from) {
+		m = after // "17 mm for the plug; a strap wrench for the filter"
 	}
 	switch {
 	case m != nil && m.loose == whole:
@@ -180,6 +180,16 @@ func (r *readings) housed() bool {
 		}
 	}
 	return element && lid
+}
+
+// parted reports whether a semicolon stands between two tokens.
+func (r *readings) parted(from, to int) bool {
+	for i := from; i < to; i++ {
+		if r.places[i].text == ";" {
+			return true
+		}
+	}
+	return false
 }
 
 // ofOil gives the part of a figure that only an oil stands beside, where the sentence

@@ -96,6 +96,10 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 		v.from = beside.from
 		return
 	}
+	if v.what == "amount.band" {
+		v.circuit = r.levelOf(f.from)
+		return
+	}
 	// Whose oil.
 	isOil := func(m *mention) bool { return m.foreign || m.circuit != "" || m.gear }
 	before, after := r.near(f.from, begin, next, isOil)
