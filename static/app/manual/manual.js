@@ -156,7 +156,7 @@ class Pages {
 
   #drawFound() {
     const reading = this.#reading;
-    const { sure, taken, questions, pages, models, model, found: odd } = reading;
+    const { sure, taken, questions, pages, models, found: odd } = reading;
     const asking = !sure.length;
     const count = reading.all.filter((one) => one.text).length;
     const wrong = pages.flatMap(({ answer }) => (answer?.ok ? [] : (answer?.findings ?? [])));
@@ -169,7 +169,7 @@ class Pages {
       </p>
       <div class="beside">
         <div>
-          ${findings(wrong)} ${models.length && !model ? this.#models() : nothing}
+          ${findings(wrong)} ${models.length ? this.#models() : nothing}
           ${section(
             'manual.found',
             found(sure, (list) => this.#quote(list)),
@@ -197,7 +197,7 @@ class Pages {
   /** What stands under the thumb: to take what is sure; then to go on. */
   #bar() {
     const reading = this.#reading;
-    const { sure, taken, asksLayout } = reading;
+    const { sure, taken, asksLayout, asksModel } = reading;
     const another = () => {
       this.#adding = true;
       this.#app.arrive();
@@ -206,7 +206,7 @@ class Pages {
       ? html`<button type="button" class="main" @click=${() => this.#act(reading.takeSure)}>
           ${t('manual.take', { count: sure.length })}
         </button>`
-      : taken.length && !asksLayout && !this.#unnamed
+      : taken.length && !asksModel && !asksLayout && !this.#unnamed
         ? html`<button type="button" class="main" @click=${this.#finish}>
             ${t('manual.to-plan')}
           </button>`
@@ -255,9 +255,9 @@ class Pages {
   }
 
   #models() {
-    const { models } = this.#reading;
+    const { models, model: chosen } = this.#reading;
     const lines = models.map((model) => ({ id: model, label: text(model) }));
-    return namedRadios('manual.models', lines, undefined, (model) =>
+    return namedRadios('manual.models', lines, chosen || undefined, (model) =>
       this.#act(() => this.#reading.say({ model })),
     );
   }
@@ -278,7 +278,7 @@ class Pages {
                 class="quiet"
                 @click=${() => this.#act(() => this.#reading.say({ layout }))}
               >
-                ${outline(layout)} ${t(`layout.${layout}`)}
+                ${outline(layout)} <span>${t(`layout.${layout}`)}</span>
               </button>
             </li>`,
         )}
@@ -303,7 +303,7 @@ class Pages {
           id=${name}
           name=${name}
           autocomplete="off"
-          .value=${reading.typed(name) || (own(card, name) ?? '')}
+          .value=${reading.typed(name) || own(card, name) || (name === 'model' ? reading.model : '')}
           @input=${({ target }) => reading.type(name, fitted(target))}
         />
         ${roomFor(name, limits.entry)}

@@ -114,6 +114,7 @@ export class Reading {
     const groups = new Map();
     for (const one of this.all) {
       if (one.decided ? !this.refused.has(one.id) : one.sure === 'yes') continue;
+      if (one.model && !this.model) continue; // which of them it is, is asked first
       const key = isList(one.what) ? one.id : `${one.n} ${one.what}`;
       groups.set(key, [...(groups.get(key) ?? []), one]);
     }
@@ -130,6 +131,11 @@ export class Reading {
   get layoutRead() {
     const all = this.pages.flatMap(({ answer }) => answer?.ok?.layout ?? []);
     return all.find(({ sure }) => sure === 'yes') ?? all[0];
+  }
+
+  /** Whether the person has to say which of several models it is. */
+  get asksModel() {
+    return this.models.length > 0 && !this.model;
   }
 
   /** Whether the person has to say how the bike keeps its oil. */
@@ -216,7 +222,12 @@ export class Reading {
       page.answer = trial;
       const list = this.all.filter((one) => one.page === page && is(one));
       const [one] = list;
-      if (one?.text) this.#decided.set(one.id, { take: true, chosen: true });
+      if (!one?.text) return;
+      // Words that are of one thing are of no other.
+      for (const other of this.all)
+        if (other.page === page && other.text === one.text && is({ ...other, what: said.what }))
+          this.#decided.set(other.id, { take: false });
+      this.#decided.set(one.id, { take: true, chosen: true });
     });
     return [];
   }

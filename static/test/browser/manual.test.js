@@ -179,6 +179,36 @@ test('pages come one after the other: typed, chosen, dropped, shared by another 
   });
 });
 
+test('a word is tapped, and said to be what the page calls otherwise', async (t) => {
+  const { page } = await openSite(t);
+  await untilState(page, 'ready');
+  await freshManual(page);
+  await giveText(page, 'PLAINFORD HERON 320\nPlug A .......... 31 N·m');
+  await takeSure(page);
+  const word = await page.$$('.page-text [data-from]');
+  for (const one of word)
+    if ((await one.evaluate((element) => element.textContent)) === '31') await one.click();
+  await untilSeen(page, words('manual.saying'));
+  assert.equal(
+    await page.$$eval('[aria-pressed=true]', (all) => all.map((b) => b.textContent.trim()).join()),
+    '31',
+  );
+  const say = async (what) => {
+    const [, thing, aspect] = /^(.*)\.(.*)$/.exec(what);
+    await page.select('#thing', thing);
+    const of = { thing: `@manual.of.${thing}`, aspect: `@manual.is.${aspect}` };
+    await tap(page, words('manual.what', of));
+  };
+  await say('oil.engine.dry');
+  await untilSeen(page, words('finding.manual-not-that', { text: '31' }));
+  await say('bolt.drain.torque');
+  await page.waitForSelector('mark[data-kind=taken]');
+  await leaveAll(page);
+  await tap(page, words('manual.to-plan'));
+  await untilSeen(page, words('plan.start'));
+  await untilSeen(page, '31 N·m');
+});
+
 test('what was copied may be kept from the page: then the field takes it', async (t) => {
   const { page } = await openSite(t, async (fresh) => {
     await fresh.evaluateOnNewDocument(() => {

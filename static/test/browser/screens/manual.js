@@ -44,6 +44,12 @@ export const manual = {
     await tap(page, words('manual.say'));
     await untilSeen(page, words('manual.saying'));
   },
+  'manual: how it keeps its oil': async (page) => {
+    await freshManual(page);
+    await giveText(page, 'PLAINFORD HERON 320\nOil drain bolt, M12 x 1.5 ... 25 N·m');
+    await takeSure(page);
+    await untilSeen(page, words('manual.layout'));
+  },
   'manual: all decided': async (page) => {
     await taken(page);
     await leaveAll(page);
