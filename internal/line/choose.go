@@ -42,12 +42,11 @@ func (f *fitted) rate(ask *Ask) {
 		}
 	}
 	for i := range f.mentions {
-		m := &f.mentions[i]
-		if f.bound[i] && !(m.op && len(m.names)+len(m.words) == 0) {
+		if m := &f.mentions[i]; f.bound[i] {
 			f.score += naming * (m.last - m.first)
 		}
 	}
-	if n := f.calling(f.calculation.Op); n > 0 {
+	if n := f.calling(f.calculation.Op, f.calls); n > 0 {
 		f.score, taken = f.score+calling*n, true
 	} else if f.alone() {
 		f.score += alone
@@ -70,12 +69,22 @@ func (f *fitted) rate(ask *Ask) {
 	}
 }
 
-// alone reports whether the line is one figure alone, and the calculation takes whatever
-// figure there is: then its other units are all that is asked for.
+// alone reports whether the line is one figure alone, or with the unit that it is to have,
+// and the calculation takes whatever figure there is.
 func (f *fitted) alone() bool {
-	if len(f.figures) != 1 || f.figures[0].last-f.figures[0].first != len(f.tokens) {
+	if len(f.figures) != 1 || !f.converts() {
 		return false
 	}
+	for n := range f.tokens {
+		if g := &f.figures[0]; (n < g.first || n >= g.last) && !f.filler[n] && !f.unitAt(n) {
+			return false
+		}
+	}
+	return true
+}
+
+// converts reports whether the calculation takes whatever figure there is.
+func (f *fitted) converts() bool {
 	return slices.ContainsFunc(f.slots, func(s slot) bool { return s.Says == calc.Amount })
 }
 
@@ -120,7 +129,7 @@ func (f *fitted) unread() (list []place.Span) {
 		}
 	}
 	for i := range f.mentions {
-		if m := &f.mentions[i]; m.op || f.bound[i] || len(m.names) > 0 {
+		if m := &f.mentions[i]; f.bound[i] || len(m.names)+len(m.spans) > 0 {
 			mark(m.first, m.last)
 		}
 	}
@@ -129,7 +138,7 @@ func (f *fitted) unread() (list []place.Span) {
 		for i := range f.pieces {
 			known[n] = known[n] || t.From >= f.pieces[i].From && t.To <= f.pieces[i].To
 		}
-		if !t.Word && !t.Number {
+		if !t.Word && !t.Number || f.calls[n] || f.converts() && f.unitAt(n) {
 			known[n] = true
 		}
 	}

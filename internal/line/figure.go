@@ -88,11 +88,10 @@ func (s *speech) join(atoms []atom, thread bool) string {
 	return b.String()
 }
 
-// thread reads a thread: one that is named by its letter, by the sign between its figures
-// or by its series.
+// thread reads a thread: one that is named by its letter or by its series.
 func (s *speech) thread(f *figure, atoms []atom) bool {
 	text := s.join(atoms, true)
-	metric := s.tokens[atoms[0].first].Fold == "m" || strings.ContainsAny(text, "x×*")
+	metric := s.tokens[atoms[0].first].Fold == "m" // "50 x 3" may be a ring
 	unified := strings.HasPrefix(text, "#") || strings.HasPrefix(strings.ToUpper(text[strings.LastIndexByte(text, ' ')+1:]), "UN")
 	if len(atoms) < 2 || !metric && !unified || metric && s.apart(atoms) {
 		return false

@@ -22,6 +22,7 @@ type fitted struct {
 	filled      []bool // by slot
 	by          []int  // by slot: the figure that fills it, -1 for none
 	bound       []bool // by mention: it calls a figure, or chooses
+	calls       []bool // by token: it says what the calculation is about
 	score       int
 }
 
@@ -41,14 +42,15 @@ func (s *speech) fit(ask *Ask, c *calc.Calculation) *fitted {
 	for i := range f.by {
 		f.by[i] = -1
 	}
-	f.bound = make([]bool, len(f.mentions))
+	f.bound, f.calls = make([]bool, len(f.mentions)), make([]bool, len(s.tokens))
 	f.put(ask.Put)
 	f.freeTexts()
-	f.choose()
+	f.choose(false)
 	f.bind()
 	f.settle()
-	f.offer()
 	f.imply()
+	f.choose(true)
+	f.offer()
 	f.rate(ask)
 	return f
 }
@@ -132,17 +134,17 @@ func (f *fitted) fillWords(n, mention, first, last int) {
 		Goal: f.place(n, strings.TrimRight(f.words(first, last), " .,;"), "")})
 }
 
-// choose fills fields of choice, and of yes or no. A word that two fields have is one for
-// the field that is named beside it, or for none.
-func (f *fitted) choose() {
+// choose fills fields of choice, and of yes or no. What names a field too, and what belongs
+// to a row, is seen to last: then it is known what the figures say, and which rows there are.
+func (f *fitted) choose(last bool) {
 	for i := range f.mentions {
 		m := &f.mentions[i]
-		if len(m.words) == 0 || m.denied || f.bound[i] {
+		if m.denied {
 			continue
 		}
 		var open []chosen
 		for _, c := range m.words {
-			if !f.filled[c.slot] && f.asked(c.slot) {
+			if late := len(m.names) > 0 || f.slots[c.slot].list != ""; late == last && !f.filled[c.slot] && f.asked(c.slot) {
 				open = append(open, c)
 			}
 		}
@@ -150,12 +152,14 @@ func (f *fitted) choose() {
 		case len(open) == 1:
 			c := open[0]
 			d := &f.slots[c.slot]
-			f.bound[i], f.filled[c.slot] = true, true
+			f.bound[i], f.filled[c.slot] = true, d.list == ""
 			word := d.Family + c.word
 			if d.Kind == calc.Yes {
 				word = ""
 			}
-			f.pieces = append(f.pieces, Piece{Span: f.quote(m.first, m.last), Goal: f.place(c.slot, c.word, word)})
+			p := Piece{Span: f.quote(m.first, m.last), Goal: f.place(c.slot, c.word, word)}
+			p.Row = f.rowBefore(p.List, p.From, p.Row)
+			f.pieces = append(f.pieces, p)
 		case len(open) > 1:
 			f.bound[i] = true
 			p := Piece{Span: f.quote(m.first, m.last)}
@@ -165,6 +169,18 @@ func (f *fitted) choose() {
 			f.pieces = append(f.pieces, p)
 		}
 	}
+}
+
+// rowBefore gives the row of a list that the line tells of last before a place in it; else
+// the one given.
+func (f *fitted) rowBefore(list string, at, row int) int {
+	last := -1
+	for i := range f.pieces {
+		if p := &f.pieces[i]; p.List == list && list != "" && p.Field != "" && p.From <= at && p.From > last {
+			row, last = p.Row, p.From
+		}
+	}
+	return row
 }
 
 // asked reports whether a field makes sense with what is chosen so far.
@@ -245,7 +261,7 @@ func (f *fitted) items(clause int) []item {
 		}
 	}
 	for i := range f.mentions {
-		if m := &f.mentions[i]; f.clause[m.first] == clause && len(m.names) > 0 {
+		if m := &f.mentions[i]; f.clause[m.first] == clause && len(m.names)+len(m.spans) > 0 {
 			list = append(list, item{m.first, -1, i})
 		}
 	}
@@ -268,8 +284,14 @@ func (f *fitted) pairs(items []item, behind bool) (list [][2]int) {
 			continue
 		}
 		var used []int
-		for k := i + step; k >= 0 && k < len(items) && items[k].figure >= 0; k += step {
+		for k := i + step; k >= 0 && k < len(items); k += step {
 			g := items[k].figure
+			if g < 0 {
+				if f.stops(items, k, step) {
+					break
+				}
+				continue
+			}
 			fields := f.fitting(m, g)
 			if len(used) > 0 { // it may name several fields, each of another kind
 				fields = slices.DeleteFunc(fields, func(n int) bool { return slices.Contains(used, n) })
@@ -286,10 +308,26 @@ func (f *fitted) pairs(items []item, behind bool) (list [][2]int) {
 	return list
 }
 
+// stops reports whether a name stands nearer to the next figure than those before it: one
+// that calls it.
+func (f *fitted) stops(items []item, at, step int) bool {
+	for k := at + step; k >= 0 && k < len(items); k += step {
+		if g := items[k].figure; g >= 0 {
+			return len(f.fitting(items[at].mention, g)) > 0
+		}
+	}
+	return true
+}
+
 // fitting lists the fields that a mention names and a figure fits.
 func (f *fitted) fitting(m, g int) (list []int) {
 	for _, n := range f.mentions[m].names {
 		if f.asked(n) && (f.fits(&f.figures[g], f.slots[n].Asked, true) || f.lacks(g, n)) {
+			list = append(list, n)
+		}
+	}
+	for _, n := range f.mentions[m].spans {
+		if f.figures[g].ranged && f.fits(&f.figures[g], f.slots[n].Asked, false) {
 			list = append(list, n)
 		}
 	}
@@ -360,11 +398,11 @@ func (f *fitted) slotOf(list, name string) int {
 }
 
 // candidates lists the fields that a figure may go to: those that it is called by; else
-// those of its kind that are asked for at once, else the others. What lies beyond a
-// field's bounds goes there only where nothing else is left.
+// those of its kind that are asked for at once, within whose bounds it lies. What else may
+// be known is only asked for.
 func (f *fitted) candidates(g int) []int {
 	figure := &f.figures[g]
-	var pool, rest, wild []int
+	var pool []int
 	for n := range f.slots {
 		d := &f.slots[n]
 		called := slices.Contains(f.called[g], n)
@@ -373,12 +411,8 @@ func (f *fitted) candidates(g int) []int {
 		}
 		switch {
 		case !f.fits(figure, d.Asked, called) && !(called && f.lacks(g, n)):
-		case !called && !f.believable(figure, d.Asked):
-			wild = append(wild, n)
-		case called || d.Needed || d.Front:
+		case called || (d.Needed || d.Front) && f.believable(figure, d.Asked):
 			pool = append(pool, n)
-		default:
-			rest = append(rest, n)
 		}
 	}
 	if len(pool) > 1 && f.called[g] != nil {
@@ -396,13 +430,7 @@ func (f *fitted) candidates(g int) []int {
 			pool = sure
 		}
 	}
-	switch {
-	case len(pool) > 0:
-		return pool
-	case len(rest) > 0:
-		return rest
-	}
-	return wild
+	return pool
 }
 
 // rowOrNot takes, of a field that a calculation has by itself and in the rows of a list,
@@ -550,7 +578,8 @@ func (f *fitted) open(g int) []int {
 func (f *fitted) near(g int) (list []int) {
 	for n := range f.slots {
 		d := &f.slots[n]
-		if d.list == "" && !f.filled[n] && d.Needed && (f.lacks(g, n) || len(f.forces(g, n)) > 0) {
+		bare := f.figures[g].bare && f.fits(&f.figures[g], d.Asked, true) && f.believable(&f.figures[g], d.Asked)
+		if d.list == "" && !f.filled[n] && d.Needed && (f.lacks(g, n) || bare || len(f.forces(g, n)) > 0) {
 			list = append(list, n)
 		}
 	}

@@ -67,6 +67,12 @@ func TestRead(t *testing.T) {
 		{"check my wrench, 10 kg at 400 mm, wrench weighs 1.2 kg, balances at 180 mm, scale to 100 Nm, clicks at 42 Nm", "wrench-check",
 			"mass=10 kg lever=400 mm own=1.2 kg centre=180 mm high=100 N·m readings/0/reading=42 N·m"},
 		{"fuel: put in 2.5 l, level before 70 %, now 130 %, band 500 ml", "fuel", "volume=2.5 L before=70 % now=130 % band=500 mL"},
+		{"oil pressure 1.2 bar at 90 C 1500 rpm manual minimum 1.0 bar", "oil-pressure", "pressure=1.2 bar temperature=90 °C speed=1500 least=1 bar"},
+		{"set my 20-100 Nm wrench to 24 Nm", "wrench", "torque=24 N·m wrenches/0/low=20 N·m wrenches/0/high=100 N·m"},
+		{"caught 10 ml in half an hour", "leak", "caught=10 mL way=cap time=0.5 h"},
+		{"20 drops on 100 m", "leak", "drops=20 stretch=100 m way=trail"},
+		{"which bottle for 3.2 l, 4 l bottle and 1 l bottle open with 300 ml left", "bottles",
+			"need=3.2 L bottles/0/size=4 L bottles/1/size=1 L bottles/1/opened=yes bottles/1/left=300 mL"},
 		{"oil pressure 3.4 bar at 80 C and 3000 rpm, manual says 340 to 540 kPa", "oil-pressure",
 			"pressure=3.4 bar temperature=80 °C speed=3000 least=340 kPa most=540 kPa"},
 		{"3 l at 20 C, how much at 90 C", "oil-volume", "volume=3 L from=20 °C to=90 °C"},
@@ -113,6 +119,7 @@ func TestRead_AsksRatherThanGuesses(t *testing.T) {
 		"70 C wait":               {"first: 70 °C", "second: 70 °C", "target: 70 °C"},
 		"wrench 18 lb":            {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
 		"set the wrench to 18 lb": {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
+		"wrench, 300 mm":          {"adapter: 300 mm", "grip: 300 mm"}, // nothing that may be left out is filled unnamed
 		"wrench 25":               {"torque: 25 N·m", "torque: 25 lbf·ft", "torque: 25 lbf·in", "torque: 25 kgf·m", "torque: 25 daN·m", "torque: 25 kgf·cm"},
 	} {
 		r := read(text)

@@ -30,9 +30,9 @@ func slotsOf(c *calc.Calculation) []slot {
 	return slots
 }
 
-// calling gives how many words of the line call a calculation by what it is about. A word
-// of them may be one that names a field too.
-func (s *speech) calling(op string) int {
+// calling marks the words of the line that call a calculation by what it is about, and
+// gives how many there are. A word of them may be one that names a field too.
+func (s *speech) calling(op string, calls []bool) int {
 	n := 0
 	for at := 0; at < len(s.tokens); {
 		name, used := s.senseAt(at, "calc.")
@@ -43,6 +43,9 @@ func (s *speech) calling(op string) int {
 		}
 		if name == op {
 			n += used
+			for k := at; k < at+used; k++ {
+				calls[k] = true
+			}
 		}
 		at += max(used, 1)
 	}
@@ -54,8 +57,8 @@ func (s *speech) calling(op string) int {
 type mention struct {
 	first, last int // its tokens, last not included
 	names       []int
+	spans       []int // that it names for a range alone: by the list in whose rows they stand
 	words       []chosen
-	op          bool
 	denied      bool // "not" stands before it
 }
 
@@ -83,7 +86,7 @@ func (s *speech) mentions(op string, slots []slot) []mention {
 				m = found
 				continue
 			}
-			m.names, m.words, m.op = append(m.names, found.names...), append(m.words, found.words...), m.op || found.op
+			m.names, m.spans, m.words = append(m.names, found.names...), append(m.spans, found.spans...), append(m.words, found.words...)
 		}
 		if m.last == at {
 			at++
@@ -120,9 +123,6 @@ func (s *speech) denied(at int) bool {
 
 // meant takes in what a sense names of a calculation, and reports whether it names any.
 func (m *mention) meant(op, sense string, slots []slot) bool {
-	if name, is := strings.CutPrefix(sense, "calc."); is && name == op {
-		m.op = true
-	}
 	field, asked := strings.CutPrefix(sense, "ask.")
 	own, isOwn := strings.CutPrefix(field, op+".")
 	for n := range slots {
@@ -134,10 +134,13 @@ func (m *mention) meant(op, sense string, slots []slot) bool {
 				m.names = append(m.names, n)
 			}
 		}
+		if asked && isOwn && own == d.list && d.Then != "" {
+			m.spans = append(m.spans, n)
+		}
 		word, is := strings.CutPrefix(sense, d.Family)
 		if is && d.Family != "" && slices.Contains(d.Words, word) {
 			m.words = append(m.words, chosen{n, word})
 		}
 	}
-	return m.op || len(m.names)+len(m.words) > 0
+	return len(m.names)+len(m.spans)+len(m.words) > 0
 }

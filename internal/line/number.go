@@ -15,7 +15,7 @@ var spoken = map[string]string{"half": "1/2", "quarter": "1/4", "three-quarters"
 func (s *speech) numberAt(at int) (text string, used int) {
 	i := at
 	sign := ""
-	if _, n := s.senseAt(i, "number.minus"); n > 0 {
+	if _, n := s.senseAt(i, "number.minus"); n > 0 && !s.inTerm(i) { // "al menos" is no minus
 		sign, i = "-", i+n
 	}
 	if sign != "" && i < len(s.tokens) && s.tokens[i].Number {
@@ -65,6 +65,9 @@ func (s *speech) shareAt(at int) (part string, used int) {
 		if longer := n > used; used == 0 || s.unitAt(t.Last) && (longer || !s.unitAt(at+used)) || !longer && !s.unitAt(at+used) {
 			part, used = spoken[name], n
 		}
+	}
+	if _, n := s.senseAt(at+used, "number.1"); used > 0 && n > 0 && s.unitAt(at+used+n) { // "half an hour"
+		used += n
 	}
 	return part, used
 }

@@ -175,7 +175,7 @@ const benchDE = "" +
 	"\tband|zwischen den marken|zwischen den strichen|zwischen min und max\n" +
 	"\theißt|name\n" +
 	"\tnoch drin|rest|übrig\n" +
-	"\tbedarf|benötigt|brauche|nötig\n" +
+	"\tbedarf|benötigt|brauche|für|nötig\n" +
 	"\tangebrochen|geöffnet|offen\n" +
 	"\tkostet|preis\n" +
 	"\tflasche|flasche mit|flaschen|größe\n" +
@@ -301,6 +301,7 @@ const benchDE = "" +
 	"\tmessbereich bis|schlüssel bis|skala bis\n" +
 	"\theißt|name|namens\n" +
 	"\tmessbereich|skala|skala von\n" +
+	"\tdrehmomentschlüssel|schlüssel\n" +
 	"\teinige|wenige\n" +
 	"\tviel|viele\n" +
 	"\tblank|glänzend|silbern\n" +
@@ -352,7 +353,7 @@ const benchDE = "" +
 	"\tmessstab|messstab eingesteckt|peilstab\n" +
 	"\tmessstab aufgesetzt|nicht eingeschraubt|stab aufgelegt\n" +
 	"\teingeschraubt|messstab eingeschraubt\n" +
-	"\tbitte|das|dem|den|der|die|ein|eine|einem|einen|einer|es|habe|hat|ich|ist|mein|meine|und|viel|was|welche|welcher|wie\n" +
+	"\tbitte|das|dem|den|der|die|ein|eine|einem|einen|einer|es|habe|hat|ich|ist|mein|meine|motor|ok|und|viel|wann|was|welche|welcher|wenn|wie|öl\n" +
 	"\teinsatz|filtereinsatz|patrone\n" +
 	"\tanschraubfilter|neuer anschraubfilter\n" +
 	"\talter filter|filter bleibt\n" +

@@ -185,7 +185,7 @@ const benchEN = "" +
 	"\tband|between the marks|between the two marks|from mark to mark\n" +
 	"\tcalled|name\n" +
 	"\tleft|left in it|rest|still in it\n" +
-	"\ti need|need|needed|oil needed\n" +
+	"\tfor|i need|need|needed|oil needed\n" +
 	"\topen|opened\n" +
 	"\tcosts|for|price\n" +
 	"\tbottle|bottle of|bottles|bottles of|size\n" +
@@ -311,6 +311,7 @@ const benchEN = "" +
 	"\tscale to|scale up to|up to|wrench up to\n" +
 	"\tcalled|name|named\n" +
 	"\tfrom|scale|scale from|wrench from\n" +
+	"\tspanner|torque wrench|wrench\n" +
 	"\ta few|few|some\n" +
 	"\ta lot|lots|many\n" +
 	"\tbright|shiny|silver\n" +
@@ -362,8 +363,8 @@ const benchEN = "" +
 	"\tdipstick|dipstick pushed in|stick pushed in\n" +
 	"\tdipstick resting|not screwed in|stick resting\n" +
 	"\tdipstick screwed in|screwed in|stick screwed in\n" +
-	"\ta|an|do|does|got|has|have|how|i|is it|me|much|my|please|set|there|through|what\n" +
-	"\tcartridge|element|filter element\n" +
+	"\ta|an|do|does|engine|got|has|have|how|i|is it|is it ok|later|me|move|much|my|oil|ok|please|set|there|through|what|when|which\n" +
+	"\tcartridge|cartridge filter|element|filter element\n" +
 	"\tnew spin on|screwed on filter|spin on|spin on filter\n" +
 	"\tfilter stays|no filter change|old filter|old filter stays\n" +
 	"\tstrainer|strainer only\n" +

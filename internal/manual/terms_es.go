@@ -184,7 +184,7 @@ const benchES = "" +
 	"\tbanda|entre las marcas|entre mínimo y máximo\n" +
 	"\tllamada|nombre\n" +
 	"\tqueda|quedan|resto\n" +
-	"\tfalta|hacen falta|necesito\n" +
+	"\tfalta|hacen falta|necesito|para\n" +
 	"\tabierta|abierto|empezada\n" +
 	"\tcuesta|precio\n" +
 	"\tbotella|botella de|botellas|tamaño\n" +
@@ -310,6 +310,7 @@ const benchES = "" +
 	"\talcance hasta|escala hasta|llave hasta\n" +
 	"\tllamada|nombre\n" +
 	"\talcance|escala|escala de\n" +
+	"\tllave|llave dinamométrica\n" +
 	"\talgunos|pocas|pocos\n" +
 	"\tmuchas|muchos\n" +
 	"\tbrillante|plateado\n" +
@@ -361,7 +362,7 @@ const benchES = "" +
 	"\tvarilla|varilla metida\n" +
 	"\tsin enroscar|varilla apoyada\n" +
 	"\tenroscada|varilla enroscada\n" +
-	"\tal|cuál|cuánto|de|del|el|es|esta|este|está|hay|he|la|las|los|mi|mis|por favor|qué|tiene|un|una|y|yo\n" +
+	"\taceite|al|cuál|cuándo|cuánto|de|del|el|es|esta|este|está|hay|he|la|las|los|mi|mis|motor|ok|por favor|qué|tiene|un|una|y|yo\n" +
 	"\tcartucho|elemento filtrante\n" +
 	"\tfiltro de rosca|filtro roscado\n" +
 	"\tel filtro se queda|filtro viejo\n" +

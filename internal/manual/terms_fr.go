@@ -175,7 +175,7 @@ const benchFR = "" +
 	"\tbande|entre les repères|entre les traits|entre mini et maxi\n" +
 	"\tappelé|nom\n" +
 	"\til reste|restant|reste\n" +
-	"\tbesoin|besoin de|il faut\n" +
+	"\tbesoin|besoin de|il faut|pour\n" +
 	"\tentamé|ouvert\n" +
 	"\tcoûte|prix\n" +
 	"\tbidon|bidon de|bidons|taille\n" +
@@ -301,6 +301,7 @@ const benchFR = "" +
 	"\tclé jusqu'à|plage jusqu'à|échelle jusqu'à\n" +
 	"\tappelée|nom|nommée\n" +
 	"\tplage|échelle|échelle de\n" +
+	"\tclef|clé|clé dynamométrique\n" +
 	"\tpeu|quelques uns\n" +
 	"\tbeaucoup|nombreux\n" +
 	"\targenté|brillant\n" +
@@ -352,7 +353,7 @@ const benchFR = "" +
 	"\tjauge|jauge enfoncée\n" +
 	"\tjauge posée|non vissée\n" +
 	"\tjauge vissée|vissée\n" +
-	"\ta|ce|cette|combien|d|des|du|est|et|il|j'ai|je|l|la|le|les|ma|mon|quel|quelle|s'il vous plaît|un|une|y\n" +
+	"\ta|ce|cette|combien|d|des|du|est|et|huile|il|j'ai|je|l|la|le|les|ma|mon|moteur|ok|quand|quel|quelle|s'il vous plaît|un|une|y\n" +
 	"\tcartouche|élément filtrant\n" +
 	"\tfiltre vissé|filtre à visser\n" +
 	"\tancien filtre|le filtre reste\n" +

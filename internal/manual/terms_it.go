@@ -184,7 +184,7 @@ const benchIT = "" +
 	"\tbanda|fra minimo e massimo|tra le tacche\n" +
 	"\tchiamata|nome\n" +
 	"\tresta|restano|rimasto\n" +
-	"\tho bisogno di|serve|servono\n" +
+	"\tho bisogno di|per|serve|servono\n" +
 	"\taperta|aperto|iniziata\n" +
 	"\tcosta|prezzo\n" +
 	"\tbottiglia|bottiglia da|bottiglie|misura\n" +
@@ -310,6 +310,7 @@ const benchIT = "" +
 	"\tcampo fino a|chiave fino a|scala fino a\n" +
 	"\tchiamata|nome\n" +
 	"\tcampo|scala|scala da\n" +
+	"\tchiave|chiave dinamometrica\n" +
 	"\talcuni|poche|pochi\n" +
 	"\tmolte|molti|tanti\n" +
 	"\targenteo|lucido\n" +
@@ -361,7 +362,7 @@ const benchIT = "" +
 	"\tasta|asta infilata|astina\n" +
 	"\tasta appoggiata|non avvitata\n" +
 	"\tasta avvitata|avvitata\n" +
-	"\tc|che|d|del|della|di|e|gli|ha|ho|i|il|io|l|la|le|lo|mia|mio|per favore|quale|quanto|questa|questo|un|una|uno|è\n" +
+	"\tc|che|d|del|della|di|e|gli|ha|ho|i|il|io|l|la|le|lo|mia|mio|motore|ok|olio|per favore|quale|quando|quanto|questa|questo|un|una|uno|è\n" +
 	"\tcartuccia|elemento filtrante\n" +
 	"\tfiltro a vite|filtro avvitabile\n" +
 	"\tfiltro vecchio|il filtro resta\n" +

@@ -429,4 +429,5 @@ const benchNL = "" +
 	"\t\n" +
 	"\t\n" +
 	"\t\n" +
+	"\t\n" +
 	"\t\n"

@@ -184,7 +184,7 @@ const benchPT = "" +
 	"\tentre as marcas|entre mínimo e máximo|faixa\n" +
 	"\tchamada|nome\n" +
 	"\tresta|restam|sobra\n" +
-	"\tfaltam|preciso|preciso de\n" +
+	"\tfaltam|para|preciso|preciso de\n" +
 	"\taberta|aberto|encetada\n" +
 	"\tcusta|preço\n" +
 	"\tgarrafa|garrafa de|garrafas|tamanho\n" +
@@ -310,6 +310,7 @@ const benchPT = "" +
 	"\talcance até|chave até|escala até\n" +
 	"\tchamada|nome\n" +
 	"\talcance|escala|escala de\n" +
+	"\tchave|chave dinamométrica\n" +
 	"\talguns|poucas|poucos\n" +
 	"\tmuitas|muitos\n" +
 	"\tbrilhante|prateado\n" +
@@ -361,7 +362,7 @@ const benchPT = "" +
 	"\tvareta|vareta metida\n" +
 	"\tsem enroscar|vareta pousada\n" +
 	"\tenroscada|vareta enroscada\n" +
-	"\tas|da|do|e|esta|este|está|eu|meu|minha|na|no|o|os|por favor|qual|quanto|que|tem|tenho|um|uma|é\n" +
+	"\tas|da|do|e|esta|este|está|eu|meu|minha|motor|na|no|o|ok|os|por favor|qual|quando|quanto|que|tem|tenho|um|uma|é|óleo\n" +
 	"\tcartucho|elemento filtrante\n" +
 	"\tfiltro de rosca|filtro roscado\n" +
 	"\tfiltro velho|o filtro fica\n" +

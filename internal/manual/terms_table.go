@@ -134,6 +134,7 @@ const benchSenses = "" +
 	"ask.wrench.high\n" +
 	"ask.wrench.id\n" +
 	"ask.wrench.low\n" +
+	"ask.wrench.wrenches\n" +
 	"bit-amount.few\n" +
 	"bit-amount.many\n" +
 	"bit-colour.bright\n" +
