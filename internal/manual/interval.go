@@ -315,17 +315,18 @@ func (r *readings) changedBefore(from, to int) (list []string, foreign bool) {
 
 // changedBehind gives what is named behind a figure to be changed, up to the next one.
 func (r *readings) changedBehind(from, to int) (list []string, foreign bool) {
+	listed := r.at(from).text == ":" || r.at(from+1).text == ":" // "every 20 000 km: gearbox oil; final drive oil"
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
 		m := &r.mentions[n]
+		for i := from; i < m.from && !listed; i++ {
+			if r.places[i].text == ";" {
+				return list, foreign
+			}
+		}
 		if s := r.changed(m); s != "" {
 			list = append(list, s)
 		} else if m.foreign {
 			foreign = true
-		}
-		for i := from; i < m.from; i++ {
-			if r.places[i].text == ";" {
-				return nil, false
-			}
 		}
 		if len(list) == 0 && foreign {
 			return nil, true
