@@ -298,16 +298,22 @@ func (p *page) bareAt(h *head, i int) (next int) {
 	if at < len(p.places) && p.places[at].piece == t.piece && p.places[at].kind == word && p.places[at].gap != wide && p.termAt(at) == nil {
 		return at // "10 times"
 	}
+	if at < len(p.places) && p.places[at].piece == t.piece && p.places[at].gap != wide && p.senseAt(at, "label.count") { // "2 pcs"
+		p.facts = append(p.facts, fact{kind: "count", text: v.text, from: i, to: at})
+		p.take(i, at)
+		return at
+	}
 	f := p.amount(i, at, h.units[h.column(t.col, 0, t.gap == wide)], v, second, mark)
 	f.headed = true
 	end := at
 	for k := 1; k < len(h.units); k++ {
 		inside := p.at(end).text == "(" && p.at(end).piece == t.piece
 		from := end
-		if inside {
+		stroke := (p.at(end).text == "/" || p.at(end).text == "=") && p.at(end).piece == t.piece
+		if inside || stroke {
 			from++
 		}
-		if p.at(from).kind != number || p.at(from).piece != t.piece || !inside && p.at(from).gap != wide {
+		if p.at(from).kind != number || p.at(from).piece != t.piece || !inside && !stroke && p.at(from).gap != wide {
 			break
 		}
 		w, to, is := p.valueAt(from)

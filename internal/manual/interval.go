@@ -270,6 +270,9 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	if part := r.headPart(f.from); len(list) == 0 && !oil && part != "" && !r.about(from, next, "amount.change") {
 		list = []string{part}
 	}
+	if n := r.mentionFrom(from); len(list) == 1 && list[0] == anyOil && n < len(r.mentions) && r.mentions[n].from < f.from && r.mentions[n].foreign && r.begins(n) {
+		return nil, false // "Chain: SAE 90 oil every 500 km"
+	}
 	if len(list) == 0 || len(list) == 1 && list[0] == anyOil {
 		circuit, is := r.oilSpokenOf(f.from, from, role, oil, changes)
 		if !is {
@@ -361,6 +364,12 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 		return "", false
 	case head != "":
 		return head, true
+	}
+	switch c, other, named := r.circuitAt(at); {
+	case other && named && r.governedBeyond(at):
+		return "", false
+	case named && !other && c != "" && (role != first || oil || changes):
+		return c, true
 	}
 	paragraph := r.paragraphOf(at)
 	for n := r.mentionFrom(from) - 1; n >= 0; n-- {

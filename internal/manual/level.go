@@ -41,10 +41,13 @@ func (r *readings) about(from, to int, sense string) bool {
 
 func (r *readings) deviceIn(from, to int) bool {
 	for i := from; i < to; i++ {
-		if t := r.termAt(i); t != nil {
-			if _, is := t.begin("device."); is {
-				return true
-			}
+		t := r.termAt(i)
+		if t == nil {
+			continue
+		}
+		d, is := t.begin("device.")
+		if is && (d != "screwed" && d != "pushed" || t.has("device.stick")) { // a plug is screwed in too
+			return true
 		}
 	}
 	return false
@@ -256,6 +259,8 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 	}
 	prefix := r.levelPrefix(f.from)
 	switch {
+	case role == "run" && r.drainsNext(f) && r.warmSection(f.from, from, to):
+		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	case level && role != "":
 		r.sayAt(prefix+role, f.text, at, end, f.from)
 	case level:
@@ -264,6 +269,28 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	}
 }
+
+// drainsNext reports whether what the section tells of next is draining, and not the level:
+// that is what the engine is run for.
+func (r *readings) drainsNext(f *fact) bool {
+	s := r.sections[r.places[f.from].section]
+	if r.about(s.from, s.from+s.heading, "level.check") {
+		return false
+	}
+	for i := f.end(); i < s.to && i < f.end()+mostNext; i++ {
+		switch t := r.termAt(i); {
+		case t == nil:
+		case t.has("level.check"), r.deviceIn(i, i+1):
+			return false
+		case t.has("warm.drain"), t.has("part.drain"):
+			return true
+		}
+	}
+	return false
+}
+
+// mostNext is how many tokens are looked ahead for what is told of next.
+const mostNext = 80
 
 // warmSection reports whether a running engine is meant to warm the oil for draining.
 func (r *readings) warmSection(at, from, to int) bool {

@@ -70,7 +70,7 @@ func (p *page) settleMentions() {
 		here := &p.places[m.from]
 		if m.part == "drain" && n+1 < len(p.mentions) {
 			o := &p.mentions[n+1]
-			if o.tank && o.part == "" && !o.foreign && p.places[o.from].clause == here.clause && !p.figureIn(m.to, o.from) {
+			if o.tank && o.part == "" && !o.foreign && (p.places[o.from].clause == here.clause || o.from-m.to <= 2 && p.places[o.from].sentence == here.sentence) && !p.figureIn(m.to, o.from) {
 				m.part, m.circuit = "tank-drain", "engine"
 			}
 		}
@@ -344,7 +344,7 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 			continue
 		}
 		switch begins := p.begins(n); {
-		case begins && m.foreign && !own:
+		case begins && m.foreign && (!own || there.item == here.item):
 			return "", true, weak == ""
 		case begins && c != "" && !m.foreign && m.part == "":
 			if weak != "" && weak != c {
@@ -370,6 +370,20 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 		return "", true, true
 	}
 	return p.usualOil(), false, own
+}
+
+// governedBeyond reports whether a sentence before a token's own, in its item, begins with
+// another job's thing and none since with one of ours.
+func (p *page) governedBeyond(at int) bool {
+	here := &p.places[at]
+	first := p.mentionFrom(at) - 1
+	for n := first; n >= 0 && n > first-mostBackMentions && p.places[p.mentions[n].from].item == here.item; n-- {
+		if p.mentions[n].measure || p.places[p.mentions[n].from].sentence == here.sentence || !p.begins(n) {
+			continue
+		}
+		return p.mentions[n].foreign
+	}
+	return false
 }
 
 // ofFilter reports whether a mention names a filter or a strainer, which are the engine's
