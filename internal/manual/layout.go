@@ -555,12 +555,33 @@ func markHeadings(list []piece) {
 		if words == 0 || words > 7 || last == "." || last == "," {
 			continue
 		}
-		if hasUnit(p.tokens) || namesGrade(p.tokens) {
+		if hasUnit(p.tokens) || namesGrade(p.tokens) || i > 0 && !p.blank && rowLike(p.tokens) && cellEnds(list[i-1].tokens) {
 			continue
 		}
 		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
 		p.heading = deeper || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
+}
+
+// rowLike reports whether a line's last cell is a number alone.
+func rowLike(tokens []token) bool {
+	last := &tokens[len(tokens)-1]
+	return last.kind == number && last.gap == wide && len(tokens) > 1
+}
+
+// cellEnds reports whether a line ends in a cell that is a unit or a number, as the head
+// and the rows of a table do.
+func cellEnds(tokens []token) bool {
+	if rowLike(tokens) {
+		return true
+	}
+	for i := len(tokens) - 1; i > 0; i-- {
+		if tokens[i].gap == wide {
+			_, n := unitAt(tokens, i)
+			return n > 0 && i+n == len(tokens)
+		}
+	}
+	return false
 }
 
 // hasUnit reports whether a line has a figure with its unit, figures in cells, or an oil's

@@ -73,7 +73,13 @@ func repair(rows []row, d *dictionary) bool {
 	spoilt := 0
 	for i := range rows {
 		rows[i].tokens = repairFigures(rows[i].tokens, d, false)
-		rows[i].tokens = repairMixed(rows[i].tokens, d)
+		rows[i].tokens = repairMiles(repairMixed(rows[i].tokens, d))
+		if n := len(rows[i].tokens) - 1; n > 1 && rows[i].tokens[n-1].gap == wide { // "Gearbox oil ..... 0.5 1"
+			rows[i].tokens = append(rows[i].tokens[:n-1:n-1], repairLitres(rows[i].tokens[n-1:])...)
+		}
+		if i > 0 && rowLike(rows[i-1].tokens) || i+1 < len(rows) && len(rows[i+1].tokens) > 0 && rowLike(rows[i+1].tokens) {
+			rows[i].tokens = repairCell(rows[i].tokens)
+		}
 		for _, t := range rows[i].tokens {
 			if t.repaired {
 				spoilt++
@@ -87,13 +93,47 @@ func repair(rows []row, d *dictionary) bool {
 		spoilt++
 	}
 	if spoilt == 0 {
-		return false
+		for i := range rows {
+			spoilt += repairWords(rows[i].tokens, d, leastAlone)
+		}
+		return spoilt > 0
 	}
 	for i := range rows {
 		rows[i].tokens = repairLitres(repairNames(repairFigures(repairParted(rows[i].tokens, d, i == 0), d, true)))
-		repairWords(rows[i].tokens, d)
+		repairWords(rows[i].tokens, d, 2)
 	}
 	return true
+}
+
+// repairMiles puts the miles right behind kilometres: "5,000 km (3,000 ml)".
+func repairMiles(tokens []token) []token {
+	return rewritten(tokens, func(at int) ([]token, int) {
+		if at > 3 && (tokens[at].fold == "ml" || tokens[at].fold == "m") && tokens[at-1].kind == number && tokens[at-2].text == "(" && tokens[at-3].fold == "km" && at+1 < len(tokens) {
+			end := at + 1
+			if tokens[at].fold == "m" { // "m1"
+				if tokens[end].text != "1" || tokens[end].gap != glued {
+					return nil, end
+				}
+				end++
+			}
+			return []token{joinedToken(tokens[at:end], word, "mi")}, end
+		}
+		return nil, at + 1
+	})
+}
+
+// repairCell puts the last cell of a row right that stands between numbers: "1l" is eleven,
+// "l2" twelve.
+func repairCell(tokens []token) []token {
+	n := len(tokens) - 1
+	for n > 0 && tokens[n].gap == glued {
+		n--
+	}
+	text, changed, kept := figures(textOf(tokens[n:]))
+	if n == 0 || tokens[n].gap != wide || changed == 0 || kept == 0 || strings.ContainsAny(text, ".,") {
+		return tokens
+	}
+	return append(tokens[:n:n], joinedToken(tokens[n:], number, text))
 }
 
 // leastGlued is how often a page must lack the blank between a word and a number before
@@ -326,8 +366,8 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 	}
 	beside := end < len(tokens) && tokens[end].gap != wide && (d.unitAt(tokens, end) || spoilt && litreLike(tokens, end))
 	if n, changed, kept := figures(text); n != "" {
-		litre := strings.HasSuffix(text, "l") && changed == 1 && first && !beside
 		cell := tokens[at].gap == wide && numbered(tokens, at, end)
+		litre := strings.HasSuffix(text, "l") && changed == 1 && first && !beside && !(cell && strings.IndexByte(text, '.') < 0)
 		odd := strings.ContainsAny(text, "SBZQ")
 		switch {
 		case changed == 0, litre, odd && !beside && !cell, kept == 0 && !beside:
@@ -590,14 +630,19 @@ func (d *dictionary) likeWord(w string, least int) string {
 		return ""
 	}
 	e, _ := d.blurred().match([]token{{kind: word, fold: b}}, 0)
-	if e == nil {
+	if e == nil || like(e.senses[0], w) { // it is that word itself
 		return ""
 	}
 	return strings.Trim(e.senses[0], "*")
 }
 
-// repairWords puts words right that nobody here knows, and units.
-func repairWords(tokens []token, d *dictionary) {
+// leastAlone is of how many letters a word must be that is put right on a page that shows
+// no other sign of a photo.
+const leastAlone = 5
+
+// repairWords puts words right that nobody here knows, of so many letters at least, and
+// units. It gives how many.
+func repairWords(tokens []token, d *dictionary, least int) (count int) {
 	for i := range tokens {
 		t := &tokens[i]
 		if t.kind != word || t.repaired || len(t.fold) >= mostWord || len(t.text) <= 3 && t.text == strings.ToUpper(t.text) { // SL, MA, API
@@ -605,6 +650,7 @@ func repairWords(tokens []token, d *dictionary) {
 		}
 		if u := unitLike(tokens, i); u != "" {
 			t.text, t.fold, t.repaired = u, u, true
+			count++
 			continue
 		}
 		if d.function[t.fold] || d.known[t.fold] {
@@ -616,13 +662,18 @@ func repairWords(tokens []token, d *dictionary) {
 		if unitOf(t.fold) != "" {
 			continue
 		}
+		if len(t.fold) < least {
+			continue
+		}
 		if w := d.likeWord(t.fold, 2); w != "" && w != t.fold {
 			if mostlyCapitals(t.text) {
 				t.text = strings.ToUpper(w)
 			}
 			t.fold, t.repaired = w, true
+			count++
 		}
 	}
+	return count
 }
 
 func mostlyCapitals(text string) bool {

@@ -28,6 +28,7 @@ func (r *readings) torques() {
 			if foreign {
 				continue
 			}
+			byContext = byContext || r.strangeLabel(m)
 		}
 		r.figure("bolt."+m.bolt(circuit)+".torque", f, m, byContext)
 		if o := r.paired(m); o != nil && !byContext {
@@ -36,6 +37,14 @@ func (r *readings) torques() {
 			r.figure("bolt."+both.bolt(circuit)+".torque", f, o, false)
 		}
 	}
+}
+
+// strangeLabel reports whether a row's label has a word before the part that nobody here
+// knows: it may say whose the plug is.
+func (r *readings) strangeLabel(m *mention) bool {
+	n := r.places[m.from].piece
+	from, _ := r.pieceTokens(n)
+	return r.pieces[n].cells && r.stray(from, m.from)
 }
 
 // paired gives the part that is named with another for one figure: "drain plug and filler
