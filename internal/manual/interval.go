@@ -22,6 +22,7 @@ type rule struct {
 	sentence, end int // of its figure, in tokens
 	kind          string
 	paragraph     int
+	section       int
 	subjects      []string // what is changed; none where that is another job's
 	all           []string // what the sentence has named to be changed
 	role          string
@@ -37,8 +38,8 @@ func (r *readings) intervals() {
 		from, to := r.sentenceOf(f.from)
 		if last.sentence != r.places[f.from].sentence {
 			last.sentence, last.end, last.all = r.places[f.from].sentence, from, nil
-			if r.paragraphOf(f.from) != last.paragraph {
-				last.subjects, last.paragraph = nil, r.paragraphOf(f.from)
+			if n := r.paragraphOf(f.from); n != last.paragraph || r.places[f.from].section != last.section {
+				last.subjects, last.paragraph, last.section = nil, n, r.places[f.from].section
 			}
 		} else if len(last.subjects) > 0 && last.kind != f.kind && r.places[f.from].gap != wide && r.onlyJoins(last.end, f.from) {
 			last.end, last.kind = f.end(), f.kind

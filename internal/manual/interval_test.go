@@ -1,0 +1,75 @@
+package manual_test
+
+import (
+	"slices"
+	"testing"
+
+	"tidysump/internal/manual"
+)
+
+// said gives what is read of a text, "what text" each, as far as it begins so.
+func said(text, prefix string) (list []string) {
+	for _, r := range manual.Read(text, "").Readings {
+		if len(r.What) >= len(prefix) && r.What[:len(prefix)] == prefix && r.Text != "" {
+			list = append(list, r.What+" "+r.Text)
+		}
+	}
+	slices.Sort(list)
+	return list
+}
+
+func TestRead_Intervals(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"Change the oil at 1,000 km, then every 6,000 km or 12 months.", []string{"interval.distance 6000 km", "interval.first 1000 km", "interval.months 12 months"}},
+		{"Engine oil: 1000 km, 6000 km, then every 12000 km.", []string{"interval.distance 12000 km", "interval.first 1000 km"}},
+		{"Engine oil every 6,000 km, in dust every 3,000 km. Air filter every 12,000 km.", []string{"interval.distance 6000 km", "interval.severe 3000 km"}},
+		{"Check the oil level every 500 km.", nil},
+		{"Ölwechsel erstmals bei 1.000 km, danach alle 10.000 km oder jährlich.", []string{"interval.distance 10000 km", "interval.first 1000 km", "interval.months 12 months"}},
+		{"Motoröl alle 8.000 km, Getriebe und Hinterachse alle 16.000 km, alles erstmals bei 1.000 km.", []string{"interval.distance 8000 km", "interval.final 16000 km", "interval.final-first 1000 km", "interval.first 1000 km", "interval.gearbox 16000 km", "interval.gearbox-first 1000 km"}},
+		{"Bremsflüssigkeit alle zwei Jahre. Zündkerzen alle 12.000 km.", nil},
+		{"Vidange du moteur à 500 km, puis tous les 4 000 km ou tous les ans. Courroie : 15 000 km.", []string{"interval.distance 4000 km", "interval.first 500 km", "interval.months 12 months"}},
+		{"Huile moteur toutes les 15 heures ; en compétition, toutes les 5 heures.", []string{"interval.hours 15 h", "interval.severe-hours 5 h"}},
+		{"Liquide de frein : tous les deux ans.", nil},
+	} {
+		if got := said(c.text, "interval."); !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}
+
+// A filter that is named with the oil before its distance is changed with each change of
+// oil; it has no distance of its own.
+func TestRead_FilterWithOil(t *testing.T) {
+	for _, text := range []string{
+		"Engine oil and oil filter every 6,000 km.",
+		"Motoröl und Ölfilter alle 6.000 km.",
+		"Huile moteur et filtre à huile tous les 6 000 km.",
+	} {
+		if got := said(text, "filter.every"); !slices.Equal(got, []string{"filter.every 1"}) {
+			t.Errorf("%q: %q", text, got)
+		}
+		if got := said(text, "interval."); !slices.Equal(got, []string{"interval.distance 6000 km"}) {
+			t.Errorf("%q: %q", text, got)
+		}
+	}
+}
+
+func TestRead_Sizes(t *testing.T) {
+	for _, c := range []struct{ text, want string }{
+		{"Oil drain plug (A/F 17): 25 N·m", "bolt.drain.size 17 mm"},
+		{"Remove the oil drain plug (17 mm).", "bolt.drain.size 17 mm"},
+		{"Ölablassschraube (SW 17): 25 Nm", "bolt.drain.size 17 mm"},
+		{"Ölablassschraube mit 17er Ringschlüssel lösen.", "bolt.drain.size 17 mm"},
+		{"Bouchon de vidange d'huile (clé de 17) : 25 N.m", "bolt.drain.size 17 mm"},
+	} {
+		if got := said(c.text, "bolt.drain.size"); !slices.Equal(got, []string{c.want}) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+	if got := said("Oil drain plug (M17): 25 N·m. Drain the oil into a pan of 17 litres.", "bolt.drain.size"); got != nil {
+		t.Errorf("no size: %q", got)
+	}
+}
