@@ -303,6 +303,9 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 		return v, next, false
 	}
 	behind, before := r.at(next), r.at(i-1)
+	if r.senseAt(next, "label.count") && behind.gap != wide && i >= m.to && i <= m.to+8 {
+		return v, next, true // "M5, 3 pieces"
+	}
 	if t := r.termAt(next); t != nil && t.from == next && (t.has("part.fastener") || next == m.from && v.v > 1) { // "a cover" counts nothing
 		return v, next, r.fastens(next, m)
 	}

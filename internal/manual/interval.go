@@ -182,7 +182,7 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if hard < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
 		hard = begin
 	}
-	for i := f.end(); i < to && hard < 0 && r.places[i].text != ";" && (r.places[i].text != "(" || next == to) && (i < clauseTo || next == to && !r.senseAt(i, "when.every") && !r.senseAt(i, "when.then")); i++ {
+	for i := f.end(); i < to && hard < 0 && r.places[i].text != ";" && !(r.places[i].piece != r.places[f.from].piece && r.pieces[r.places[i].piece].cells) && (r.places[i].text != "(" || next == to) && (i < clauseTo || next == to && !r.senseAt(i, "when.every") && !r.senseAt(i, "when.then")); i++ {
 		if r.senseAt(i, "when.severe") && i < max(next, clauseTo) {
 			hard = f.from
 		}

@@ -160,6 +160,9 @@ func start(name, at, end int) int {
 // threadAt reads a metric thread: "M12 x 1.5", "M 6".
 func (p *page) threadAt(i int) int {
 	t := p.at(i)
+	if n := p.spoiltThread(i); n > 0 {
+		return n
+	}
 	if t.text != "M" || p.at(i+1).kind != number || p.at(i+1).gap == wide || t.gap == glued && i > 0 && p.at(i-1).kind != sign {
 		return 0
 	}
@@ -212,4 +215,25 @@ func (p *page) referenceAt(i int) int {
 		return n
 	}
 	return 0
+}
+
+// spoiltThread reads a thread of a photo in which letters stand for its digits: "Ml4".
+func (p *page) spoiltThread(i int) int {
+	if !p.spoilt || p.at(i).kind != word || p.at(i).text[0] != 'M' || i > 0 && p.at(i).gap == glued {
+		return 0
+	}
+	text, n := p.at(i).text[1:], 1
+	for ; n < 4 && p.at(i+n).gap == glued && p.at(i+n).kind != sign && i+n < len(p.places); n++ {
+		text += p.at(i + n).text
+	}
+	digits, changed, kept := figures(text)
+	if changed == 0 || kept == 0 || strings.ContainsAny(digits, ".,") {
+		return 0
+	}
+	if _, ok := bolt.ParseThread("M" + digits); !ok {
+		return 0
+	}
+	p.places[i].repaired = true
+	p.facts = append(p.facts, fact{kind: "thread", text: "M" + digits, from: i, to: i + n})
+	return n
 }
