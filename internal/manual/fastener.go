@@ -173,6 +173,9 @@ func (r *readings) sealed(t *term, kind string) {
 	first := r.mentionFrom(t.from)
 	for n := first; n < len(r.mentions) && n < first+2 && r.linked(t.to, r.mentions[n].from); n++ { // "the ring of the cover"
 		if r.mentions[n].from >= t.to && r.sealOn(&r.mentions[n], f, kind) {
+			if n+1 < len(r.mentions) && r.alsoNamed(r.mentions[n].to, r.mentions[n+1].from) { // "the rings of the cover and of the strainer"
+				r.sealOn(&r.mentions[n+1], f, kind)
+			}
 			return
 		}
 	}
@@ -203,6 +206,12 @@ func (r *readings) factIn(from, to int) bool {
 	return false
 }
 
+// alsoNamed reports whether a word for "and", with small words, is all that stands
+// between two tokens.
+func (r *readings) alsoNamed(from, to int) bool {
+	return from < to && to-from <= 4 && r.senseAt(from, "join.and") && r.linked(from+1, to) || from+1 == to && r.senseAt(from, "join.and")
+}
+
 // sealOn takes a seal for that of a mention, if it may be: a flat ring of metal lies below
 // a plug and never in a filter's cover. It reports whether the search is over.
 func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
@@ -223,9 +232,10 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		return false
 	case m.part != "filter":
 		r.boltOf(m, f, "seal", kind, false, f.from)
-		if from, to := r.sentenceOf(f.from); m.part == "drain" && metal && !r.factIn(from, to) {
+		if from, to := r.sentenceOf(f.from); (m.part == "drain" || m.part == "tank-drain") && metal && !r.factIn(from, to) {
+			other := map[string]string{"drain": "tank-drain", "tank-drain": "drain"}[m.part]
 			for n := range r.mentions { // a sentence on the rings of all drain plugs
-				if o := &r.mentions[n]; o.part == "tank-drain" && o.from > 0 {
+				if o := &r.mentions[n]; o.part == other && !o.foreign && (o.circuit == "" || o.circuit == "engine") {
 					r.boltOf(o, f, "seal", kind, true, f.from)
 					break
 				}

@@ -29,7 +29,7 @@ func (r *readings) oils() {
 			if from > 0 && r.places[from-1].fold == "sae" {
 				from--
 			}
-			r.say("oil."+c+"."+kind, f.text, from, f.to)
+			r.sayAt("oil."+c+"."+kind, f.text, from, f.to, f.to-1)
 		}
 	}
 }

@@ -206,6 +206,11 @@ func (r *readings) parted(from, to int) bool {
 // the part between the figure before and this one.
 func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 	label, _ := r.near(at, begin, at, func(m *mention) bool { return m.part == "" && !m.foreign && m.loose == whole && m.circuit != "" })
+	if label != nil && named != nil && named.from < label.from && named.part == "tank-drain" && label.circuit == "engine" {
+		m := *label // "the plug of the frame 20 N·m, that of the crankcase 25 N·m"
+		m.part = "drain"
+		return &m
+	}
 	if label == nil || named != nil && (named.from > label.from || named.circuit != "") {
 		return nil
 	}
@@ -251,7 +256,7 @@ func (r *readings) resolved(m *mention) *mention {
 			cover := *o
 			cover.part = "filter-cover"
 			return &cover
-		case m.loose == aPlug && o.part == "strainer" && !o.strainer && r.places[o.from].sentence != here.sentence:
+		case (m.loose == aPlug && !o.strainer || m.loose == aCover) && o.part == "strainer" && r.places[o.from].sentence != here.sentence:
 			if gauze == nil {
 				gauze = o
 			}
