@@ -479,6 +479,28 @@ func TestTake_OwnInterval(t *testing.T) {
 	}
 }
 
+// A plug of which a page gives no torque but a turn is closed by that.
+func TestTake_PlugByItsTurn(t *testing.T) {
+	taken := place.Take(beginnings(t)["wet-sump "], []place.Reading{{What: "bolt.drain.turn", Text: "1/2 turn"}}, &place.Page{}, quantity.Metric)
+	c := taken.Card
+	c.Make, c.Model = "Plainford", "One"
+	checked, _ := card.Accept(c)
+	p, _ := plan.Make(checked, plan.Bench{})
+	p.LayPlate()
+	closing := p.Step("tighten-drain-plug-1")
+	if closing == nil || len(closing.Figures) != 1 || closing.Figures[0].Name != "figure.turn" || closing.Values["to"] != "@tight-to.turn" || len(closing.Asks) > 0 {
+		t.Errorf("%+v", closing)
+	}
+	if !slices.ContainsFunc(p.Plate, func(f plan.PlateFigure) bool {
+		return f.About == "drain-plug-1" && f.First() == closing.Figures[0].First()
+	}) {
+		t.Errorf("the plate has %+v", p.Plate)
+	}
+	if slices.ContainsFunc(p.Gaps, func(g plan.Gap) bool { return g.Word == "gap.torque" }) {
+		t.Errorf("a torque is missing: %+v", p.Gaps)
+	}
+}
+
 // A filler plug of which a page gives the torque is closed with it, and not by hand as the
 // cap is with which a card begins.
 func TestTake_FillerWithTorque(t *testing.T) {

@@ -44,6 +44,9 @@ func (p *planner) fitted(r *recipe, on subject) Step {
 		if p.bench.GetHome && (f == "due" || strings.HasPrefix(f, "interval-")) {
 			continue // no oil is changed
 		}
+		if f == "turn" && measureOf(on.bolt) == ByTorque {
+			continue // the torque counts
+		}
 		if shown := p.figure(f, on); shown.Standing != card.Unknown || !p.needless(f, on) {
 			s.Figures = append(s.Figures, shown)
 		}
@@ -239,7 +242,7 @@ func (d *day) shares(c *card.Circuit, due quantity.Amount) (first, rest float64,
 // asksFor gives the readings of that name: of the level, one for each oil with a
 // gauge that the step is about.
 func (d *day) asksFor(what string, on subject) []Ask {
-	if what == AskHours && !d.card.Interval.CountsHours() {
+	if what == AskHours && !d.card.Interval.CountsHours() || what == AskTorque && measureOf(on.bolt) == ByTurn {
 		return nil
 	}
 	if what != AskLevel {

@@ -77,7 +77,7 @@ func (p *planner) boltGaps(b *card.Bolt, purpose string) {
 		}
 		return // what grips it goes by the filter that is bought
 	}
-	if !b.Torque.Known() {
+	if !b.Torque.Known() && measureOf(b) == ByTorque {
 		p.gap("torque", "torque", purpose, place)
 	}
 	if b.Drive != card.Strap && (b.Drive == "" || !b.Size.Known()) {

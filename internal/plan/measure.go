@@ -12,15 +12,16 @@ const (
 	ByHand   Measure = "hand" // a filter can of which neither is known
 )
 
-// measureOf picks one of them: a torque counts before a turn, and the hand where
-// neither is known of a filter can, whose box says how far. Nothing but a filter can is
-// tightened by a turn.
+// measureOf picks one of them: a torque counts before a turn, and the hand where neither is
+// known of a filter can, whose box says how far.
 func measureOf(b *card.Bolt) Measure {
 	switch {
-	case b.Torque.Known() || b.Purpose != card.FilterCanned:
+	case b.Torque.Known():
 		return ByTorque
-	case b.Turn.Known():
+	case b.Turn.Known() && b.Purpose != card.Panel:
 		return ByTurn
+	case b.Purpose == card.FilterCanned:
+		return ByHand
 	}
-	return ByHand
+	return ByTorque
 }

@@ -97,7 +97,11 @@ func (d *day) boltValues(b *card.Bolt) map[string]string {
 		"thread", orWord(b.Thread, "not-known"),
 		"seal", "@seal.none",
 		"count", strconv.Itoa(b.Number()),
+		"to", "@tight-to.torque",
 	)
+	if measureOf(b) == ByTurn {
+		v["to"] = "@tight-to.turn"
+	}
 	if b.Order != "" {
 		v["order"] = b.Order
 	}
