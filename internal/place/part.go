@@ -238,7 +238,7 @@ func (p *parter) bolt(of *part) *card.Bolt {
 	case card.StrainerCap:
 		return p.cap(p.strainer())
 	case card.FilterCanned:
-		return p.holder(p.filter(card.SpinOn))
+		return p.filterBolt(p.filter(card.SpinOn))
 	case card.FilterCover:
 		f := p.filter(card.Cartridge)
 		if f.Kind == card.SpinOn && p.bare[f.ID] && !p.said["filter.kind"] && !p.said[filterBolt] {
@@ -251,6 +251,25 @@ func (p *parter) bolt(of *part) *card.Bolt {
 		return p.drain(of, circuit)
 	}
 	return p.opening(of, circuit)
+}
+
+// filterBolt gives the fastener that is a filter itself, or the one bolt through its
+// housing: that is none of several, nor the cover's, where the page tells of both.
+func (p *parter) filterBolt(f *card.Filter) *card.Bolt {
+	c, covers := p.card, 0
+	for i := range c.Bolts {
+		b := &c.Bolts[i]
+		if f.Kind == card.SpinOn || b.Purpose != card.FilterCover || b.Holds != f.ID {
+			continue
+		}
+		if covers++; b.Number() == 1 && !(covers == 1 && p.said["filter-cover"]) {
+			return b
+		}
+	}
+	if covers == 0 {
+		return p.holder(f)
+	}
+	return p.add(card.Bolt{ID: p.freeID("filter-bolt"), Purpose: card.FilterCover, Circuit: f.Circuit, Holds: f.ID})
 }
 
 // at lists the fasteners of a purpose that close an oil; what names no oil closes the
