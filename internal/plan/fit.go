@@ -242,7 +242,7 @@ func (d *day) shares(c *card.Circuit, due quantity.Amount) (first, rest float64,
 // asksFor gives the readings of that name: of the level, one for each oil with a
 // gauge that the step is about.
 func (d *day) asksFor(what string, on subject) []Ask {
-	if what == AskHours && !d.card.Interval.CountsHours() || what == AskTorque && measureOf(on.bolt) == ByTurn {
+	if what == AskHours && !d.card.Interval.CountsHours() || what == AskTorque && on.bolt.Purpose != card.FilterCanned && measureOf(on.bolt) == ByTurn {
 		return nil
 	}
 	if what != AskLevel {
