@@ -48,13 +48,13 @@ export class Intake {
     this.#app.redraw();
   }
 
-  #paste = async () => {
+  async #paste() {
     const text = await pasteText();
     if (text?.trim()) return this.text(text);
     this.#word = text === undefined ? 'manual.no-clipboard' : 'manual.clipboard-empty';
     this.#app.redraw();
     document.getElementById('page-text')?.focus();
-  };
+  }
 
   draw() {
     const pick = async ({ target }) => {
@@ -102,6 +102,8 @@ export class Intake {
   /** The main way in, where this browser has it. */
   main = () =>
     pasteable()
-      ? html`<button type="button" class="main" @click=${this.#paste}>${t('manual.paste')}</button>`
+      ? html`<button type="button" class="main" @click=${() => this.#paste()}>
+          ${t('manual.paste')}
+        </button>`
       : nothing;
 }

@@ -101,10 +101,10 @@ class Pages {
   }
 
   /** Does something to what is known, and shows what comes next. */
-  #act = async (act) => {
+  async #act(act) {
     await this.#app.attempt(act);
     this.#arrive();
-  };
+  }
 
   /** An answer to a question: to take one of several readings, or none. */
   #answer(act) {
@@ -207,7 +207,7 @@ class Pages {
           ${t('manual.take', { count: sure.length })}
         </button>`
       : taken.length && !asksModel && !asksLayout && !this.#unnamed
-        ? html`<button type="button" class="main" @click=${this.#finish}>
+        ? html`<button type="button" class="main" @click=${() => this.#finish()}>
             ${t('manual.to-plan')}
           </button>`
         : nothing;
@@ -222,12 +222,12 @@ class Pages {
     return !make || !model;
   }
 
-  #finish = async () => {
+  async #finish() {
     const key = await this.#app.attempt(() => this.#reading.finish());
     if (!key) return;
     askToKeep();
     go('bike', key);
-  };
+  }
 
   /** What has to be said next, of all that is open. */
   #next() {
