@@ -297,10 +297,48 @@ func (p *page) british() bool {
 	return p.units == "imp "
 }
 
+// overUnit says whether the head over a cell names American or imperial units: "US", "imp",
+// "" for neither.
+func (p *page) overUnit(at int) string {
+	t := &p.places[at]
+	if t.gap != wide {
+		return ""
+	}
+	for n := t.piece - 1; n >= 0 && n > t.piece-mostBackRows; n-- {
+		from, to := p.pieceTokens(n)
+		found, apart := "", 14
+		for i := from; i < to; i++ {
+			unit := ""
+			switch q := &p.places[i]; {
+			case q.fold == "imp" || q.fold == "imperial" || q.text == "UK":
+				unit = "imp"
+			case q.text == "US" || q.text == "USA" || q.text == "U" && p.at(i+2).text == "S":
+				unit = "US"
+			}
+			if d := abs(p.places[i].col - t.col); unit != "" && d < apart && !p.places[i].taken {
+				found, apart = unit, d
+			}
+		}
+		if found != "" {
+			return found
+		}
+	}
+	return ""
+}
+
 // settledUnit gives the unit that a loose word means on this page.
 func (p *page) settledUnit(id string, from, to int) string {
 	stem, loose := strings.CutPrefix(id, "US ")
-	if !loose || !p.british() {
+	if !loose {
+		return id
+	}
+	switch p.overUnit(from) {
+	case "US":
+		return id
+	case "imp":
+		return "imp " + stem
+	}
+	if !p.british() {
 		return id
 	}
 	for i := from; i < to; i++ {

@@ -359,18 +359,18 @@ func (r *readings) headPart(at int) (part string) {
 // oilSpokenOf says whose oil a sentence means that names none: that of its heading, of
 // what was spoken of before it in its paragraph, else the engine's.
 func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (circuit string, ok bool) {
+	switch c, other, named := r.circuitAt(at); {
+	case other && named && r.governedBeyond(at):
+		return "", false
+	case named && !other && c != "" && (role != first || oil || changes):
+		return c, true
+	}
 	head, foreign := r.headCircuit(at)
 	switch {
 	case foreign && !oil:
 		return "", false
 	case head != "":
 		return head, true
-	}
-	switch c, other, named := r.circuitAt(at); {
-	case other && named && r.governedBeyond(at):
-		return "", false
-	case named && !other && c != "" && (role != first || oil || changes):
-		return c, true
 	}
 	paragraph := r.paragraphOf(at)
 	for n := r.mentionFrom(from) - 1; n >= 0; n-- {
@@ -425,7 +425,7 @@ func (r *readings) intervalColumn(f *fact) string {
 		if !r.pieces[n].cells || r.headOf(from, to, "when.first") == nil && r.headOf(from, to, "when.severe") == nil {
 			continue
 		}
-		if r.anyTaken(from, to) {
+		if r.anyTaken(from, to) || r.numbered(from, to) {
 			return ""
 		}
 		cell := f.from
@@ -438,6 +438,16 @@ func (r *readings) intervalColumn(f *fact) string {
 		return r.columnSense(from, to, r.places[cell].col, r.places[f.end()-1].end)
 	}
 	return ""
+}
+
+// numbered reports whether a number stands between two tokens, as in the names of models.
+func (r *readings) numbered(from, to int) bool {
+	for i := from; i < to; i++ {
+		if r.places[i].kind == number {
+			return true
+		}
+	}
+	return false
 }
 
 // columnSense gives what the cell of a head says that stands nearest over a figure.
@@ -497,6 +507,9 @@ func (r *readings) row(at int) bool {
 func (r *readings) severeHeading(at int) bool {
 	s := r.sections[r.places[at].section]
 	for i := s.from; i < s.from+s.heading; i++ {
+		if r.places[i].kind == number {
+			break // a model's name: "701 Enduro"
+		}
 		if r.senseAt(i, "when.severe") {
 			return true
 		}

@@ -63,6 +63,7 @@ func (p *page) names(n int) bool {
 // end of a frame's tube is the tank's; below a heading of another job a bare cover or plug
 // is of that job.
 func (p *page) settleMentions() {
+	defer func() { p.usual = "" }() // asked for before all was named
 	p.settleScooter()
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {
@@ -208,6 +209,7 @@ func (p *page) mentionOf(first, last int) mention {
 			switch name {
 			case "tank":
 				tank, m.tank = true, true
+				m.oil = m.oil || t.to-t.from > 1 // "oil tank", and no bare "tank"
 			case "cover":
 				cover = true
 			case "fastener":
@@ -247,7 +249,7 @@ func (p *page) mentionOf(first, last int) mention {
 			m.loose = aFastener
 		}
 	}
-	if m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" {
+	if m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" || tank && m.oil && m.part == "" && m.loose == whole && !m.foreign {
 		m.circuit = "engine"
 	}
 	if m.part != "" && m.to+1 < len(p.places) && p.unknown(m.to) && p.places[m.to].gap == blank && p.places[m.to+1].gap == wide && p.places[m.to].piece == p.places[m.to+1].piece {

@@ -104,14 +104,7 @@ func (r *readings) circuitsOf(f *fact, lastEnd int, last []string) (list []strin
 	if len(list) > 0 {
 		return list
 	}
-	head, foreign := r.headCircuit(f.from)
-	switch {
-	case foreign:
-		return nil
-	case head != "":
-		return []string{head}
-	}
-	c, other, _ := r.circuitAt(f.from)
+	c, other, _ := r.circuitAt(f.from) // the heading too, where nothing nearer governs
 	if other {
 		return nil
 	}

@@ -14,7 +14,7 @@ const termsEN = "" +
 	"bike.dry-sump\tdry sump\n" +
 	"bike.flat\tboxer|flat twin\n" +
 	"bike.frame\tdown tube|frame down tube|frame tank|frame tube|oil bearing frame|oil in frame|oil tank in the frame\n" +
-	"bike.scooter\tcvt|moped|roller weights|scooter|scooters|v belt|variator\n" +
+	"bike.scooter\tcvt|roller weights|scooter|scooters|v belt|variator\n" +
 	"bike.shaft\tdrive shaft|propeller shaft|shaft drive\n" +
 	"bound.least\tabove|at least|min|minimum|more than|no less than|not less than|over\n" +
 	"bound.most\tat most|below|less than|max|maximum|no more than|not more than|under|up to\n" +
@@ -91,10 +91,10 @@ const termsEN = "" +
 	"number.two-and-a-half\ttwo and a half\n" +
 	"number.two-thirds\ttwo thirds|two thirds of a\n" +
 	"oil.any\tchange oil|change the oil|changing oil|changing the oil|lubricant|lubricating oil|oil|oils|renew the oil|replace oil|replace the oil\n" +
-	"oil.engine\tchanging the engine oil|crankcase|crankcase drain bolt*|crankcase drain plug*|crankcase oil|engine|engine and clutch|engine lubricant|engine lubrication|engine oil|engine sump|motor|motor oil|oil pan|oil sump|sump\n" +
+	"oil.engine\tchanging the engine oil|crankcase|crankcase drain bolt*|crankcase drain plug*|crankcase oil|engine|engine and clutch|engine case|engine lubricant|engine lubrication|engine oil|engine sump|motor|motor oil|oil pan|oil sump|sump\n" +
 	"oil.final\tbevel box|bevel drive|bevel gear|bevel gear oil|final drive|final drive case|final drive housing|final drive oil|final gear|final gear case|final gear oil|final gearbox|final gearbox oil|final reduction|final transmission|final transmission oil|gear housing at the rear wheel|hub gear|hub oil|rear drive|rear drive oil|rear drive unit|rear gear|rear gear box|rear gear case|rear gear oil|rear gearbox|rear gearbox oil|rear hub|rear hub gear|rear hub oil|rear transmission|rear wheel drive|rear wheel gear|reduction gear|reduction gear oil|shaft drive|shaft drive oil|wheel hub\n" +
 	"oil.gear\tgear lubricant|gear oil|hypoid gear oil|hypoid oil\n" +
-	"oil.gearbox\tgear box|gear box oil|gearbox|gearbox oil|gearcase|transmission|transmission case|transmission lubricant|transmission oil\n" +
+	"oil.gearbox\tgear box|gear box oil|gear case|gear case oil|gear housing|gear unit|gearbox|gearbox oil|gearcase|gearcase oil|transmission|transmission case|transmission housing|transmission lubricant|transmission oil\n" +
 	"oil.primary\tchain case|chaincase|chaincase oil|primary|primary case|primary chain|primary chain case|primary chaincase|primary chaincase lubricant|primary cover|primary drive|primary drive oil|primary oil\n" +
 	"ordinal.2\t2nd|alternate|other|second\n" +
 	"ordinal.3\t3rd|third\n" +
