@@ -248,6 +248,9 @@ func (r *readings) resolved(m *mention) *mention {
 		if m.loose != aCover && r.pieces[here.piece].cells && r.places[o.from].piece != here.piece && r.pieces[r.places[o.from].piece].cells {
 			continue // a table's rows tell nothing of each other
 		}
+		if gauze != nil && !near && r.places[gauze.from].item == here.item {
+			return gauze // the item is of the strainer alone
+		}
 		switch {
 		case o.foreign && near:
 			return o

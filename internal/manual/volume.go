@@ -38,11 +38,34 @@ func (r *readings) volumes() {
 		}
 	}
 	r.pairs(plain, told)
+	exchanged(append(slices.Clone(plain), told...))
 	for _, v := range told {
 		r.volume(v)
 	}
 	for _, v := range plain {
 		r.volume(v)
+	}
+}
+
+// exchanged says so where less oil goes in with a new filter than without one.
+func exchanged(list []*volume) {
+	var with, only *volume
+	for _, v := range list {
+		if v.circuit != "engine" {
+			continue
+		}
+		switch {
+		case v.what == "amount.with-filter" && with == nil:
+			with = v
+		case v.what == "amount.oil-only" && only == nil:
+			only = v
+		case v.what == "amount.with-filter" || v.what == "amount.oil-only":
+			return // of several models
+		}
+	}
+	if with != nil && only != nil && with.f.high < only.f.low {
+		with.doubts = append(with.doubts, doubt("manual-rows-exchanged", "text", with.f.text, "other", only.f.text))
+		only.doubts = append(only.doubts, doubt("manual-rows-exchanged", "text", with.f.text, "other", only.f.text))
 	}
 }
 
