@@ -107,6 +107,11 @@ func (p *page) namesGearbox(n int, geared bool) bool {
 	if before != nil && (before.has("part.drain") || before.has("part.level") || before.has("part.filler")) {
 		return true
 	}
+	if t.from > 0 && p.places[t.from].gap == blank { // "changing the gearbox oil", whose "oil" another term has
+		if e, size := p.words.match(p.tokens, t.from-1); e != nil && size == t.to-t.from+1 && (&term{senses: e.senses}).has("oil.gearbox") {
+			return true
+		}
+	}
 	if !geared {
 		return false
 	}

@@ -234,11 +234,13 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		r.boltOf(m, f, "seal", kind, false, f.from)
 		if from, to := r.sentenceOf(f.from); (m.part == "drain" || m.part == "tank-drain") && metal && !r.factIn(from, to) {
 			other := map[string]string{"drain": "tank-drain", "tank-drain": "drain"}[m.part]
+			both := m.part == "tank-drain" && r.about(from, to, "number.2")
 			for n := range r.mentions { // a sentence on the rings of all drain plugs
-				if o := &r.mentions[n]; o.part == other && !o.foreign && (o.circuit == "" || o.circuit == "engine") {
-					r.boltOf(o, f, "seal", kind, true, f.from)
-					break
-				}
+				o := &r.mentions[n]
+				both = both || o.part == other && !o.foreign && (o.circuit == "" || o.circuit == "engine")
+			}
+			if both {
+				r.boltOf(&mention{from: m.from, to: m.to, part: other, circuit: "engine"}, f, "seal", kind, true, f.from)
 			}
 		}
 	case r.housed():

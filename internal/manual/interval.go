@@ -605,6 +605,11 @@ func (r *readings) ruleEnd(f *fact) int {
 	if g := r.factAt(next); next < to && g != nil && g.kind != f.kind && r.places[next].gap != wide && r.onlyJoins(f.end(), next) {
 		return g.end()
 	}
+	for i := f.end(); i < min(next, f.end()+mostRest) && r.places[i].clause == r.places[f.end()-1].clause; i++ {
+		if r.senseAt(i, "when.first") { // "1,000 km for the first time"
+			return r.termAt(i).to
+		}
+	}
 	return f.end()
 }
 

@@ -91,7 +91,7 @@ const termsIT = "" +
 	"number.two-and-a-half\tdue e mezza|due e mezzo\n" +
 	"number.two-thirds\tdue terzi|due terzi di\n" +
 	"oil.any\tlubrificante|oli|olii|olio\n" +
-	"oil.engine\tbasamento|coppa|lubrificazione del motore|lubrificazione motore|motore|motore e frizione|olio carter|olio motore\n" +
+	"oil.engine\tbasamento|carter|coppa|lubrificazione del motore|lubrificazione motore|motore|motore e frizione|olio carter|olio motore\n" +
 	"oil.final\tcardano|coppia conica|differenziale|gruppo conico|gruppo finale|ingranaggi finali|mozzo|mozzo ruota posteriore|olio degli ingranaggi posteriori|olio del ponte|olio della trasmissione finale|olio della trasmissione posteriore|olio della trasmissione secondaria|olio ingranaggi finali|olio ingranaggi mozzo|olio ingranaggi posteriori|olio ponte|olio trasmissione finale|olio trasmissione posteriore|olio trasmissione secondaria|ponte|ponte conico|ponte posteriore|riduttore|riduzione finale|rinvio finale|scatola ingranaggi posteriore|scatola ponte|trasmissione cardanica|trasmissione finale|trasmissione posteriore|trasmissione secondaria\n" +
 	"oil.gear\tolio della trasmissione|olio di trasmissione|olio ingranaggi|olio ipoide|olio per ingranaggi|olio per trasmissioni|olio trasmissione|olio trasmissioni|trasmissione\n" +
 	"oil.gearbox\tcambio|cambio di velocità|cambio velocità|olio cambio|olio del cambio|olio ingranaggi cambio|olio per cambio|olio per ingranaggi cambio|olio scatola cambio|quello del cambio|scatola cambio|scatola del cambio|scatola marce\n" +

@@ -1,5 +1,7 @@
 package manual
 
+import "strings"
+
 // years reads the years that the page is of: behind a word for them, before "models", or
 // with a word that says from when on.
 func (r *readings) years() {
@@ -71,7 +73,7 @@ func isYear(text string) bool { return len(text) == 4 && text >= "1920" && text 
 
 // yearsLike gives a text that begins with a year, "" for another.
 func yearsLike(text string) string {
-	if len(text) >= 4 && isYear(text[:4]) {
+	if bare := strings.TrimPrefix(text, "-"); len(bare) >= 4 && isYear(bare[:4]) {
 		return text
 	}
 	return ""
