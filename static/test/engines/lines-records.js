@@ -59,6 +59,49 @@ export const editor = {
   },
 };
 
+const pageOfManual = `PLAINFORD STOAT 320    model years 2016-2022
+Engine oil, wet sump
+   without filter replacement ......... 1.5 L (1.6 US qt)
+   with filter replacement ............ 1.6 L (1.7 US qt)
+Oil drain bolt, M12 x 1.5 ............. 25 N·m (18 lbf·ft)
+Spark plug ............................ 16 N·m (12 lbf·ft)`;
+
+/** Runs in the page: puts a text into a field, which must be there. */
+const putInto = (selector, text) => {
+  const field = document.querySelector(selector);
+  if (field) field.value = text;
+  return field !== null;
+};
+
+/** Runs in the page: gives the first answer to what is asked there; says whether the plan is next. */
+const answered = (toPlan) => {
+  const main = document.querySelector('.actions .main');
+  if (main && main.textContent.trim() === toPlan) return true;
+  const answer = document.querySelector('.question button');
+  if (answer) answer.click();
+  return false;
+};
+
+export const manual = {
+  id: 'page of a manual, read and taken',
+  async run(phone) {
+    const { engine, page } = phone;
+    await phone.goTo('#/manual');
+    await engine.until(putInto, 'main textarea', pageOfManual);
+    await phone.tap(words('manual.read-it'), 'button');
+    await engine.until(() => document.querySelector('.page-text') !== null);
+    await engine.tap('.actions .main'); // all that is sure
+    await engine.until(answered, words('manual.to-plan'));
+    await phone.tap(words('manual.to-plan'), 'button');
+    await engine.untilSeen(words('plan.start'));
+    await engine.untilSeen('25 N·m');
+    const all = await stored(page, 'cards');
+    const [{ card }] = all.filter((one) => one.card.model === 'Stoat 320');
+    const { torque } = card.bolts.find(({ purpose }) => purpose === 'drain-plug');
+    assert.deepEqual([torque.value, torque.standing], [25, 'manual']);
+  },
+};
+
 export const backup = {
   id: 'backup saved to a file',
   async run(phone) {

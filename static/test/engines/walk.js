@@ -14,7 +14,7 @@ import {
   timer,
   undo,
 } from './lines-job.js';
-import { backup, codes, editor, restore, room } from './lines-records.js';
+import { backup, codes, editor, manual, restore, room } from './lines-records.js';
 import { colours, kept, offlineStart, resume, twoWindows, update, visit } from './lines-site.js';
 
 /**
@@ -40,6 +40,7 @@ export const walk = [
   calculations,
   trouble,
   editor,
+  manual,
   sheet,
   codes,
   room,
