@@ -33,8 +33,8 @@ type Span struct{ From, To int }
 
 // Members names the members of a piece.
 func (s *Span) Members(m *wire.Members) {
-	m.Int("from", &s.From)
-	m.Int("to", &s.To)
+	m.Offset("from", &s.From)
+	m.Offset("to", &s.To)
 }
 
 // Page is what readings are taken from.

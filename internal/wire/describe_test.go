@@ -109,6 +109,25 @@ func TestDescribe_WhatIsAbsent(t *testing.T) {
 	}
 }
 
+// piece is a place in a text.
+type piece struct{ from int }
+
+func (p *piece) Members(m *wire.Members) { m.Offset("from", &p.from) }
+
+// A place in a text is written where it is the first, and need not be read.
+func TestOffset(t *testing.T) {
+	var p piece
+	if got := string(wire.Write(&p)); got != `{"from":0}` {
+		t.Errorf("written %s", got)
+	}
+	if list := wire.Read([]byte("{}"), &p); len(list) > 0 {
+		t.Errorf("missed: %v", list)
+	}
+	if list := wire.Read([]byte(`{"from":7}`), &p); len(list) > 0 || p.from != 7 {
+		t.Errorf("read %d, %v", p.from, list)
+	}
+}
+
 // An element of a list that knows its own members is asked for them.
 func TestDescribe_Elements(t *testing.T) {
 	e := everything{Several: []inner{{"first", 1}}}

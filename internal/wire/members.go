@@ -184,6 +184,20 @@ func (m *Members) Float(name string, p *float64, rules ...Rule) {
 	*p = v
 }
 
+// Offset is Int for a place in a text, which is written even where it is 0: who cuts the
+// text by it would look for it in vain.
+func (m *Members) Offset(name string, p *int) {
+	switch {
+	case describes && m.described != nil:
+		m.describe(Member{Name: name, Kind: IntegerKind, Always: true}, nil)
+	case m.Reading():
+		m.Int(name, p)
+	default:
+		m.out.name(name)
+		m.out.int(*p)
+	}
+}
+
 // Int is a whole-number member.
 func (m *Members) Int(name string, p *int, rules ...Rule) {
 	if describes && m.described != nil {
