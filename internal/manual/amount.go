@@ -280,8 +280,8 @@ func counted(id string) bool { return id == "km" || id == "mi" || id == "mL" }
 // imperial somewhere, and no American ones.
 func (p *page) british() bool {
 	if p.units == "" {
-		p.units = "US "
-		imperial, american := false, false
+		p.units = "open"
+		imperial, american, quart := false, false, false
 		for i := range p.places {
 			switch t := &p.places[i]; {
 			case t.fold == "imp" || t.fold == "imperial":
@@ -289,9 +289,13 @@ func (p *page) british() bool {
 			case t.text == "US" || t.text == "U" && p.at(i+1).text == "." && p.at(i+2).text == "S":
 				american = true
 			}
+			quart = quart || strings.HasPrefix(p.places[i].fold, "quart") || p.places[i].fold == "qt" || p.places[i].fold == "qts"
 		}
-		if imperial && !american {
+		switch {
+		case imperial && !american:
 			p.units = "imp "
+		case american || quart: // Britain measures its engines' oil in pints
+			p.units = "US "
 		}
 	}
 	return p.units == "imp "
@@ -402,6 +406,10 @@ func (p *page) findAmounts() {
 			continue
 		}
 		end := p.twins(&f)
+		p.imperial(&f)
+		if (f.unit == "US pt" || f.unit == "US gal") && len(f.twins) == 0 && !p.american(&f) && p.units == "open" {
+			f.doubts = append(f.doubts, doubt("manual-pint-open", "text", f.text))
+		}
 		p.take(f.from, end)
 		if f.from > 0 {
 			t := p.termAt(f.from - 1)
@@ -428,6 +436,52 @@ func (p *page) joinTwins() {
 		list = append(list, f)
 	}
 	p.facts = list
+}
+
+// imperialOf are the British measures of the same names as those of the United States.
+var imperialOf = map[string]string{"US qt": "imp qt", "US pt": "imp pt", "US gal": "imp gal", "US fl oz": "imp fl oz"}
+
+// imperial settles which pint or quart a page means that says no more: the one that agrees
+// with the litres beside it.
+func (p *page) imperial(f *fact) {
+	if len(f.twins) == 0 || f.kind != string(quantity.Volume) {
+		return
+	}
+	all := []*fact{f}
+	for i := range f.twins {
+		all = append(all, &f.twins[i])
+	}
+	var metric *fact
+	for _, g := range all {
+		if g.unit == "L" || g.unit == "mL" {
+			metric = g
+			break
+		}
+	}
+	for _, g := range all {
+		id, ambiguous := imperialOf[g.unit]
+		if metric == nil || !ambiguous || p.american(g) {
+			continue
+		}
+		us, _ := quantity.Find(g.unit)
+		imp, _ := quantity.Find(id)
+		scale := imp.Scale / us.Scale
+		if abs64(g.low*scale-metric.low) < abs64(g.low-metric.low) {
+			g.text = strings.TrimSuffix(g.text, g.unit) + id
+			g.low, g.high, g.half, g.unit = g.low*scale, g.high*scale, g.half*scale, id
+		}
+	}
+}
+
+// american reports whether a unit is said to be of the United States.
+func (p *page) american(f *fact) bool {
+	for i := f.from; i < f.to; i++ {
+		switch p.places[i].fold {
+		case "us", "u", "usa":
+			return true
+		}
+	}
+	return false
 }
 
 // preposition reports whether "in" behind a number is a word and no inch.

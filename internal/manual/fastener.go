@@ -52,7 +52,21 @@ func is(m *mention, part string) bool { return m != nil && !m.foreign && m.part 
 // bolt adds a reading of the part that a figure is of, whose own words stand at a token.
 func (r *readings) bolt(f *fact, member, text string, at int) {
 	m, byContext := r.partFor(f, -1)
+	if o := r.toolFor(f); o != nil && (m == nil || byContext) && (member == "size" || member == "drive") {
+		m, byContext = o, false
+	}
 	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item, at)
+}
+
+// toolFor gives the part that a key is for which a sentence names first: "using a 17 mm
+// socket, remove the drain plug". nil for none.
+func (r *readings) toolFor(f *fact) *mention {
+	from, to := r.sentenceOf(f.from)
+	before, after := r.near(f.from, from, to, func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole })
+	if before != nil || after == nil || after.foreign || after.loose != whole {
+		return nil
+	}
+	return after
 }
 
 // mostBetween is how many tokens may stand between a part and its ring that are quoted
@@ -179,9 +193,13 @@ func (r *readings) sealed(t *term, kind string) {
 			return
 		}
 	}
+	both := r.both(t.from)
 	for n := first - 1; n >= 0 && r.mentions[n].from >= from; n-- {
 		if r.sealOn(&r.mentions[n], f, kind) {
-			return
+			if !both || r.mentions[n].foreign {
+				return
+			}
+			both = false // and the part before it
 		}
 	}
 	for n := first; n < len(r.mentions) && r.mentions[n].from < to && !r.row(t.from); n++ {
@@ -194,6 +212,17 @@ func (r *readings) sealed(t *term, kind string) {
 			return
 		}
 	}
+}
+
+// both reports whether a clause says "both" before a token.
+func (r *readings) both(at int) bool {
+	from, _ := r.clauseOf(at)
+	for i := from; i < at; i++ {
+		if t := r.termAt(i); t != nil && t.has("both") {
+			return true
+		}
+	}
+	return false
 }
 
 // factIn reports whether a figure stands between two tokens.
@@ -273,7 +302,11 @@ func (r *readings) counts() {
 	for n := range r.mentions {
 		m := &r.mentions[n]
 		if m.loose == aCover || m.loose == aFastener {
-			if o := r.resolved(m); o != nil && o.part == "filter-cover" {
+			o := r.resolved(m)
+			if next := n + 1; m.loose == aFastener && (o == nil || o.part != "filter-cover") && next < len(r.mentions) && r.places[r.mentions[next].from].item == r.places[m.from].item {
+				o = &r.mentions[next] // "remove the two screws and take off the filter cover"
+			}
+			if o != nil && o.part == "filter-cover" && !o.foreign {
 				m = &mention{from: m.from, to: m.to, part: o.part}
 			}
 		}
@@ -321,6 +354,12 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 	if t := r.termAt(next); t != nil && t.from == next && (t.has("part.fastener") || next == m.from && v.v > 1) { // "a cover" counts nothing
 		return v, next, r.fastens(next, m)
 	}
+	if to := r.screwsAt(next); to > next { // "four M6 screws", "two hexagon bolts"
+		return v, to, r.fastens(to, m)
+	}
+	if r.senseAt(next, "label.count") { // "4 pcs"
+		return v, r.termAt(next).to, i >= m.to && r.row(i)
+	}
 	if behind.fold == "x" || behind.text == "×" {
 		f := r.factAt(next + 1)
 		return v, next, f != nil && f.kind == "thread" || r.senseAt(next+1, "part.fastener") || before.text == "(" && r.at(next+1).text == ")"
@@ -342,6 +381,25 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 		return v, next, true
 	}
 	return v, next, false
+}
+
+// screwsAt gives where a word for screws begins behind their thread, size or drive; the
+// token itself where there is none.
+func (r *readings) screwsAt(at int) int {
+	for i := at; i < len(r.places) && i < at+mostBetween; {
+		t, f := r.termAt(i), r.factAt(i)
+		switch {
+		case t != nil && t.has("part.fastener"):
+			return i
+		case f != nil && (f.kind == "thread" || f.kind == string(quantity.Length)):
+			i = f.to
+		case t != nil && (t.has("drive.hexagon") || t.has("drive.hexagon-key") || t.has("drive.six-lobe")):
+			i = t.to
+		default:
+			return at
+		}
+	}
+	return at
 }
 
 // fastens reports whether a word for screws behind a count is near its part.

@@ -25,6 +25,9 @@ func (r *readings) filters() {
 				continue
 			}
 		}
+		if m != nil && m.part == "filter" && r.about(from, t.from, "other.action") && !r.about(from, t.from, "when.change") {
+			continue // it is cleaned, and stays
+		}
 		switch {
 		case m != nil && !m.foreign:
 			r.say(m.part+".every", every, min(m.from, t.from), max(m.to, t.to))

@@ -2,6 +2,7 @@ package manual
 
 import (
 	"slices"
+	"strconv"
 
 	"tidysump/internal/bolt"
 	"tidysump/internal/quantity"
@@ -289,12 +290,12 @@ func (p *page) bareAt(h *head, i int) (next int) {
 	if n := p.besideTorque(h, i); n > 0 {
 		return p.takeBeside(h, i, n)
 	}
-	second, mark := v, ""
-	if m, to := p.between(at); m != "" {
-		if w, end, is := p.valueAt(to); is {
-			second, at, mark = w, end, m
+	if len(h.units) > 1 && p.at(i+1).text == "/" && p.at(i+2).kind == number { // "8/11" below "lbf·ft / N·m"
+		if n, err := strconv.Atoi(t.text); err == nil {
+			v, at = value{v: float64(n), text: t.text, step: 1}, i+1
 		}
 	}
+	second, mark, at := p.rangeFrom(v, at)
 	if at < len(p.places) && p.places[at].piece == t.piece && p.places[at].kind == word && p.places[at].gap != wide && p.termAt(at) == nil {
 		return at // "10 times"
 	}
@@ -305,29 +306,40 @@ func (p *page) bareAt(h *head, i int) (next int) {
 	}
 	f := p.amount(i, at, h.units[h.column(t.col, 0, t.gap == wide)], v, second, mark)
 	f.headed = true
-	end := at
-	for k := 1; k < len(h.units); k++ {
-		inside := p.at(end).text == "(" && p.at(end).piece == t.piece
+	end, inside := at, false
+	for k := 1; k < len(h.units) && p.at(end).piece == t.piece; {
 		from := end
-		stroke := (p.at(end).text == "/" || p.at(end).text == "=") && p.at(end).piece == t.piece
-		if inside || stroke {
+		switch s := p.at(from); {
+		case !inside && s.text == "(":
+			inside = true
 			from++
+		case inside && s.text == ")":
+			inside = false
+			end++
+			continue
+		case s.text == "/" || s.text == "=" || inside && (s.text == "," || s.text == ";"):
+			from++
+		case inside || s.gap != wide:
+			from = len(p.places)
 		}
-		if p.at(from).kind != number || p.at(from).piece != t.piece || !inside && !stroke && p.at(from).gap != wide {
+		if p.at(from).kind != number || p.at(from).piece != t.piece {
 			break
 		}
 		w, to, is := p.valueAt(from)
-		if !is || inside && p.at(to).text != ")" {
+		if !is {
 			break
 		}
-		g := p.amount(from, to, h.units[h.column(p.at(from).col, k, p.at(from).gap == wide)], w, w, "")
+		last, m, to := p.rangeFrom(w, to)
+		g := p.amount(from, to, h.units[h.column(p.at(from).col, k, p.at(from).gap == wide)], w, last, m)
 		if p.hasUnit(&f, g.unit) {
 			break
 		}
 		f.twins = append(f.twins, g)
-		if end = to; inside {
-			end++
-		}
+		end = to
+		k++
+	}
+	if inside && p.at(end).text == ")" {
+		end++
 	}
 	p.take(i, end)
 	if g := p.factOf(i - 1); g != nil && g.kind == f.kind && t.gap == wide && !p.hasUnit(g, f.unit) {
@@ -336,6 +348,16 @@ func (p *page) bareAt(h *head, i int) (next int) {
 	}
 	p.facts = append(p.facts, f)
 	return end
+}
+
+// rangeFrom reads what makes a range or a tolerance of a number that ends before a token.
+func (p *page) rangeFrom(v value, at int) (second value, mark string, next int) {
+	if m, to := p.between(at); m != "" {
+		if w, end, is := p.valueAt(to); is {
+			return w, m, end
+		}
+	}
+	return v, "", at
 }
 
 // column gives which of a head's units a number is in: the one that stands over it, where

@@ -22,9 +22,10 @@ type rule struct {
 	sentence, end int // of its figure, in tokens
 	kind          string
 	paragraph     int
-	section       int
+	section, item int
 	subjects      []string // what is changed; none where that is another job's
 	all           []string // what the sentence has named to be changed
+	looked        bool     // its figure was of looking, and not of changing
 	role          string
 }
 
@@ -37,10 +38,12 @@ func (r *readings) intervals() {
 		}
 		from, to := r.sentenceOf(f.from)
 		if last.sentence != r.places[f.from].sentence {
-			last.sentence, last.end, last.all = r.places[f.from].sentence, from, nil
-			if n := r.paragraphOf(f.from); n != last.paragraph || r.places[f.from].section != last.section {
+			last.sentence, last.end, last.all, last.looked = r.places[f.from].sentence, from, nil, false
+			n, item := r.paragraphOf(f.from), r.places[f.from].item
+			if n != last.paragraph || r.places[f.from].section != last.section || item != last.item && r.tells(item, from) {
 				last.subjects, last.paragraph, last.section = nil, n, r.places[f.from].section
 			}
+			last.item = r.places[f.from].item
 		} else if len(last.subjects) > 0 && last.kind != f.kind && r.places[f.from].gap != wide && r.onlyJoins(last.end, f.from) {
 			last.end, last.kind = f.end(), f.kind
 			for _, s := range last.subjects {
@@ -51,8 +54,15 @@ func (r *readings) intervals() {
 		begin := last.end
 		again := last.kind == f.kind && begin > from
 		last.end, last.kind = f.end(), f.kind
+		if clause, _ := r.clauseOf(f.from); r.looks(max(begin, clause), f.from) && !r.cleaned(begin, f.from) {
+			last.looked = true // "check every 6,000 km, replace every 24,000 km"
+			continue
+		}
 		role, at := r.intervalRole(f, begin, from, to)
 		subjects, ok := r.subjectsOf(f, role, begin, from, to, &last)
+		if list, over := r.listBelow(f); over {
+			subjects, ok = list, len(list) > 0
+		}
 		last.subjects, last.role = subjects, role
 		if again && role == first && at == f.from { // "1000, 6000, then every 12000 km"
 			continue
@@ -60,6 +70,9 @@ func (r *readings) intervals() {
 		if !ok {
 			last.subjects = nil
 			continue
+		}
+		if role == first {
+			f = r.firstOfList(f)
 		}
 		for _, s := range subjects {
 			r.interval(f, s, role, at)
@@ -79,7 +92,7 @@ func (r *readings) intervals() {
 func (r *readings) longFacts() (list []*fact) {
 	for i := range r.facts {
 		f := &r.facts[i]
-		long := f.kind == string(quantity.Duration) && f.low > 24*60*5 || f.unit == "h" && f.low > 0
+		long := f.kind == string(quantity.Duration) && f.low > shortest || f.unit == "h" && f.low > 0
 		if long || f.kind == string(quantity.Distance) && f.low > 0 {
 			list = append(list, f)
 		}
@@ -179,6 +192,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		}
 	}
 	hard := has(begin, f.from, "when.severe")
+	if hard > begin && r.at(hard-1).kind == number { // "every 6 races or 15 hours"
+		hard = -1
+	}
 	if hard < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
 		hard = begin
 	}
@@ -190,14 +206,19 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if hard < 0 && r.severeHeading(f.from) {
 		hard = f.from
 	}
-	goesOn := false
+	goesOn, after := false, false
 	for k := f.end(); k < to; k++ {
 		if g := r.factAt(k); g != nil && g.kind == f.kind && k == g.from {
-			goesOn = has(f.end(), k, "when.then") >= 0 || has(f.end(), k, "when.every") >= 0
+			after = has(f.end(), k, "when.then") >= 0
+			goesOn = after || has(f.end(), k, "when.every") >= 0
 			if goesOn {
 				break
 			}
 		}
+	}
+	if every < 0 && !goesOn && begin == from && r.firstOfTwo(f) {
+		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
+		return first, f.from
 	}
 	switch column := r.intervalColumn(f); {
 	case column != "":
@@ -212,7 +233,7 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		return first, one
 	case hard >= 0:
 		return severe, min(hard, f.from)
-	case every < 0 && goesOn && has(from, f.from, "when.then") < 0:
+	case (every < 0 || after) && goesOn && has(from, f.from, "when.then") < 0:
 		if begin > from {
 			return first, f.from
 		}
@@ -223,6 +244,40 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	return regular, f.from
 }
 
+// firstOfList gives the first of a list of which only the last has its unit: "1,000 / 6,000 /
+// 12,000 km, then every 6,000 km".
+func (r *readings) firstOfList(f *fact) *fact {
+	k := f.from
+	for k > 1 && (r.at(k-1).text == "/" || r.at(k-1).text == ",") && r.at(k-2).kind == number && !r.at(k-2).taken && r.at(k-1).gap != wide {
+		k -= 2
+	}
+	v, _, ok := r.valueAt(k)
+	if k == f.from || !ok {
+		return f
+	}
+	g := r.amount(k, k+1, f.unit, v, v, "")
+	return &g
+}
+
+// firstOfTwo reports whether a distance is the first of two with a stroke between them, of
+// which the second is some times longer: "1,000 km / 10,000 km" are the first and each other
+// change. Common practice.
+func (r *readings) firstOfTwo(f *fact) bool {
+	if r.at(f.end()).text != "/" {
+		return false
+	}
+	g := r.factAt(f.end() + 1)
+	if g == nil || g.kind != f.kind || g.unit != f.unit || g.low < leastTimes*f.low {
+		return false
+	}
+	third := r.factAt(g.end() + 1)
+	return r.at(g.end()).text != "/" || third != nil && third.kind != f.kind || r.senseAt(g.end()+1, "every.year")
+}
+
+// leastTimes is how many times longer later changes are at least than the first that is
+// told by nothing else.
+const leastTimes = 3
+
 // subjectsOf finds what is changed after a distance or a time, and whether it is an oil's
 // change at all.
 func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *rule) (list []string, ok bool) {
@@ -232,7 +287,10 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		next = r.nextLong(g.end(), to)
 	}
 	list, foreign := r.changedBefore(begin, f.from)
-	goesOn := begin > from && len(list) == 0 && !foreign
+	if len(list) == 0 && last.looked {
+		list, foreign = r.changedBefore(from, f.from)
+	}
+	goesOn := begin > from && len(list) == 0 && !foreign && !last.looked
 	switch {
 	case goesOn && len(last.subjects) == 0:
 		return nil, false
@@ -247,7 +305,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		return nil, false
 	}
 	changes := r.about(from, next, "when.change") || r.about(from, next, "every.1") || r.about(from, next, "amount.with-filter")
-	if (r.about(from, f.from, "other.action") || r.about(f.end(), next, "other.action") || r.about(from, next, "level.check")) && !changes && role != first && !contains(list, "strainer") && !contains(list, "filter") {
+	if (r.about(from, f.from, "other.action") || r.about(f.end(), next, "other.action") || r.about(from, next, "level.check")) && !changes && !goesOn && role != first && !contains(list, "strainer") && !contains(list, "filter") {
 		return nil, false
 	}
 	if len(list) == 0 && !goesOn && (r.about(from, next, "amount.with-filter") || r.about(from, next, "amount.oil-only")) {
@@ -294,6 +352,82 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		}
 	}
 	return kept, true
+}
+
+// mostList is how many lines below an interval are looked at for what is done at it.
+const mostList = 20
+
+// listBelow gives what is changed at an interval that stands in a line by itself, over a list
+// of what is done: "Every 6,000 km" and below it "Renew the engine oil". over reports that it
+// is such a line.
+func (r *readings) listBelow(f *fact) (list []string, over bool) {
+	n := r.places[f.from].piece
+	from, to := r.pieceTokens(n)
+	if m := r.mentionFrom(from); r.pieces[n].joined || m < len(r.mentions) && r.mentions[m].from < to || r.about(from, to, "when.change") {
+		return nil, false
+	}
+	section := r.places[from].section
+	for k := n + 1; k < len(r.pieces) && k <= n+mostList; k++ {
+		a, b := r.pieceTokens(k)
+		if r.places[a].section != section || r.pieces[k].blank && !r.pieces[n].heading || r.longIn(a, b) {
+			break
+		}
+		if k == n+1 && (r.pieces[k].joined || r.pieces[k].cells) {
+			return nil, false
+		}
+		if !r.about(a, b, "when.change") && !r.about(a, b, "other.action") && !r.about(a, b, "amount.with-filter") {
+			continue
+		}
+		over = over || k == n+1
+		if !r.about(a, b, "when.change") && !r.about(a, b, "amount.with-filter") {
+			continue
+		}
+		for m := r.mentionFrom(a); m < len(r.mentions) && r.mentions[m].from < b; m++ {
+			s := r.changed(&r.mentions[m])
+			if s == anyOil {
+				s = "engine"
+			}
+			if s != "" && !contains(list, s) && !(s == "filter" && contains(list, "engine")) {
+				list = append(list, s)
+			}
+		}
+	}
+	return list, over
+}
+
+// longIn reports whether a distance or a long time stands between two tokens.
+func (r *readings) longIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && (f.kind == string(quantity.Distance) || f.kind == string(quantity.Duration) && f.low > shortest) {
+			return true
+		}
+	}
+	return false
+}
+
+// shortest is how many minutes a time has at least that is one between changes: five days.
+const shortest = 24 * 60 * 5
+
+// tells reports whether an item has named, before a token, what it tells of.
+func (r *readings) tells(item, to int) bool {
+	for n := r.mentionFrom(to) - 1; n >= 0 && r.places[r.mentions[n].from].item == item; n-- {
+		if m := &r.mentions[n]; m.foreign || r.changed(m) != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// looks reports whether something is looked at between two tokens, and not changed.
+func (r *readings) looks(from, to int) bool {
+	return (r.about(from, to, "other.action") || r.about(from, to, "level.check")) && !r.about(from, to, "when.change") && !r.about(from, to, "when.first") && !r.about(from, to, "amount.with-filter")
+}
+
+// cleaned reports whether what is named before a figure is a filter or a strainer: it is
+// cleaned at its interval.
+func (r *readings) cleaned(from, to int) bool {
+	list, _ := r.changedBefore(from, to)
+	return contains(list, "filter") || contains(list, "strainer")
 }
 
 // changedBefore gives what is named before a figure to be changed: the nearest, and what

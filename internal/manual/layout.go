@@ -23,7 +23,7 @@ func layoutOf(rows []row, d *dictionary) []piece {
 	for _, run := range columnsOf(rows) {
 		list = append(list, d.mended(run)...)
 	}
-	list = joinWords(list)
+	list = footnotes(joinWords(list))
 	markHeadings(list)
 	return list
 }
@@ -250,7 +250,7 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 	case bullet(b) > 0:
 		return false
 	case hasGap(a) || hasGap(b):
-		return !hasGap(b) && small(b) && d.open(a) > 1
+		return !hasGap(b) && small(b) && (d.open(a) > 1 || d.function[b[0].fold] && !closed(a) && prose(a))
 	case closed(a):
 		return false
 	case small(b):
@@ -492,6 +492,8 @@ func answers(label, figure []token) bool {
 func bullet(tokens []token) int {
 	t := &tokens[0]
 	switch {
+	case t.step:
+		return 1
 	case t.kind == sign && strings.Contains("•·-*▪◦●■□►‣⁃", t.text) && len(tokens) > 1:
 		return 1
 	case t.kind == sign && t.text == "(" && len(tokens) > 3 && tokens[2].text == ")" && len(tokens[1].text) <= 2:

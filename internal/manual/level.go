@@ -122,7 +122,7 @@ func (r *readings) levelWords(from, to int) {
 		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) {
 			r.say(prefix+"device", devices[d], t.from, t.to)
 		}
-		if s, ok := t.begin("state."); ok && !r.denied(i) {
+		if s, ok := t.begin("state."); ok && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) { // "warm to operating temperature"
 			r.sayOnce(prefix+"state", s, t.from, t.to)
 		}
 		if s, ok := t.begin("stance."); ok && !r.denied(i) {
@@ -130,6 +130,12 @@ func (r *readings) levelWords(from, to int) {
 		}
 		i = t.to - 1
 	}
+}
+
+// clauseEnd gives where the clause of a token ends.
+func (r *readings) clauseEnd(at int) int {
+	_, to := r.clauseOf(at)
+	return to
 }
 
 // stickNear reports whether a dipstick, or a cap that may have one, is spoken of in the

@@ -78,11 +78,6 @@ func (p *page) settleMentions() {
 		if m.loose == aCover && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
 			m.foreign = true // a row of a cover that nobody here knows
 		}
-		if m.circuit == "engine" && m.part == "" && !p.saysOil(m) {
-			if head, foreign := p.headCircuit(m.from); foreign && head == "" { // "the engine" of a page on coolant
-				m.circuit, m.oil = "", false
-			}
-		}
 		switch {
 		case m.foreign:
 		case p.named(m), m.oil && p.at(m.to).text == ":" && (m.from == 0 || p.places[m.from-1].sentence != here.sentence):
@@ -110,18 +105,6 @@ func (p *page) settleScooter() {
 			p.mentions[n].circuit = "final"
 		}
 	}
-}
-
-// saysOil reports whether a word for oil stands in a mention.
-func (p *page) saysOil(m *mention) bool {
-	for i := m.from; i < m.to; i++ {
-		for _, w := range p.words.oils() {
-			if strings.Contains(p.places[i].fold, w) {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // named reports whether a mention says of itself that it is of an oil: it names its oil, or

@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"strconv"
 	"strings"
 
 	"tidysump/internal/bolt"
@@ -44,8 +45,15 @@ var nowhere = place{term: -1}
 func (p *page) gradeAt(i int) int {
 	n := 0
 	sae := p.at(i).fold == "sae"
+	dotted := 0
+	if p.at(i).fold == "s" && p.at(i+1).text == "." && p.at(i+2).fold == "a" && p.at(i+3).text == "." && p.at(i+4).fold == "e" { // "S.A.E. 40"
+		sae, dotted = true, 4
+	}
 	if sae {
-		n = 1
+		n = 1 + dotted
+		if dotted > 0 && p.at(i+n).text == "." {
+			n++
+		}
 		if p.at(i+n).text == ":" || p.at(i+n).text == "-" {
 			n++
 		}
@@ -177,9 +185,17 @@ func (p *page) threadAt(i int) int {
 	if _, ok := bolt.ParseThread(text); !ok {
 		return 0
 	}
+	if d, err := strconv.Atoi(p.at(i + 1).text); n == 4 && err == nil && d < leastCoarse && len(p.at(i+3).text) == 1 && p.at(i+3).text > "1" {
+		p.facts = append(p.facts, fact{kind: "thread", text: "M" + p.at(i+1).text, from: i, to: i + 2}, // "M6 x 2": two screws
+			fact{kind: "count", text: p.at(i + 3).text, from: i + 3, to: i + 4})
+		return n
+	}
 	p.facts = append(p.facts, fact{kind: "thread", text: text, from: i, to: i + n})
 	return n
 }
+
+// leastCoarse is the least thread that has a pitch of two millimetres (ISO 261).
+const leastCoarse = 14
 
 // referenceAt takes numbers that are none: pages, figures, part numbers, dates.
 func (p *page) referenceAt(i int) int {

@@ -11,6 +11,8 @@ import (
 const (
 	leastKey = 3
 	mostKey  = 60
+	// The least hexagon of a plug; what is less beside a thread may be its length.
+	leastHexagon = 10
 )
 
 // findSizes reads bare numbers beside a word for a key as its size: "SW 17", "clé de 17",
@@ -87,9 +89,19 @@ func (r *readings) otherDrive(t *term) bool {
 // bracketSize reports whether a length stands in brackets right behind a part: its key's
 // size, "drain plug (17 mm)".
 func (r *readings) bracketSize(f *fact) bool {
-	if f.unit != "mm" || f.low != f.high || f.low < leastKey || f.low > mostKey || r.at(f.from-1).text != "(" || !strings.Contains("),;", r.at(f.to).text) {
+	if f.unit != "mm" || f.low != f.high || f.low < leastKey || f.low > mostKey {
 		return false
 	}
-	n := r.mentionFrom(f.from) - 1
-	return n >= 0 && r.mentions[n].to == f.from-1 && r.mentions[n].part != "" && r.mentions[n].part != "filter"
+	at := f.from
+	if k := r.factAt(at - 2); k != nil && k.kind == "thread" && r.at(at-1).text == "," && r.at(at).gap != wide { // "M14, 17 mm"
+		if r.at(k.from-1).text != "(" {
+			return f.low >= leastHexagon
+		}
+		at = k.from
+	}
+	if r.at(at-1).text != "(" || !strings.Contains("),;", r.at(f.to).text) {
+		return false
+	}
+	n := r.mentionFrom(at) - 1
+	return n >= 0 && r.mentions[n].to == at-1 && r.mentions[n].part != "" && r.mentions[n].part != "filter"
 }

@@ -16,6 +16,7 @@ const termsPT = "" +
 	"bike.frame\ttubo do quadro\n" +
 	"bike.scooter\tscooter|variador\n" +
 	"bike.shaft\tcardan|cardã|transmissão por cardã\n" +
+	"both\tambas|ambos|as duas|os dois\n" +
 	"bound.least\tacima de|ao menos|mais de|mín|mínimo|no mínimo|não menos de|pelo menos|superior a\n" +
 	"bound.most\tabaixo de|até|inferior a|menos de|máx|máximo|no máximo|não mais de|não mais que\n" +
 	"cooling.air\tar forçado|ar natural|arrefecida a ar|arrefecida de ar|arrefecida por ar|arrefecido a ar|arrefecido de ar|arrefecido por ar|arrefecimento a ar|arrefecimento de ar|arrefecimento por ar|refrigerada a ar|refrigerada de ar|refrigerada por ar|refrigerado a ar|refrigerado de ar|refrigerado por ar|refrigeração a ar|refrigeração de ar|refrigeração por ar|resfriado a ar|resfriado de ar|resfriado por ar|resfriamento a ar|resfriamento de ar|resfriamento por ar\n" +

@@ -27,6 +27,8 @@ type token struct {
 	from, to int    // bytes of the text as given
 	col, end int    // where it stands in its line, in letters
 	repaired bool   // letters were put right
+	moved    bool   // it is a footnote's
+	step     bool   // it counts a step: "3   Remove the plug"
 }
 
 // row is a line of a text.
@@ -48,6 +50,7 @@ func rowsOf(text string) []row {
 			end++
 		}
 		tokens := tokensOf(list[at:end])
+		markStep(tokens)
 		empty = empty || len(tokens) == 0
 		for len(tokens) > 0 {
 			cut := cutOf(tokens)
@@ -126,6 +129,16 @@ func tokensOf(line []letter) []token {
 		at, col, gap = at+n, col+n, glued
 	}
 	return list
+}
+
+// markStep marks a number that counts a step though a gap stands behind it.
+func markStep(tokens []token) {
+	if len(tokens) < 4 || tokens[0].kind != number || len(tokens[0].text) > 2 || tokens[1].gap != wide {
+		return
+	}
+	if t := &tokens[1]; t.kind == word && len(t.text) > 1 && capital(t.text) && t.text != strings.ToUpper(t.text) && unitOf(t.fold) == "" && tokens[2].gap == blank {
+		tokens[0].step, tokens[1].gap = true, blank
+	}
 }
 
 // typed reports whether two blanks stand as on a typewriter, between two sentences.

@@ -254,6 +254,8 @@ func (r *readings) resolved(m *mention) *mention {
 		switch {
 		case o.foreign && near:
 			return o
+		case m.loose == aFastener && o.loose == aCover && r.places[o.from].sentence == here.sentence:
+			return r.resolved(o) // "the filter's cover with its screws"
 		case o.loose != whole || o.foreign:
 		case o.part == "filter" && (m.loose == aCover || m.loose == aFastener && r.housed()):
 			cover := *o

@@ -1,0 +1,52 @@
+package manual_test
+
+import (
+	"testing"
+
+	"tidysump/internal/manual"
+)
+
+// says reports whether a page says something, as a reader would answer it.
+func says(page manual.Page, what, text string) bool {
+	for _, r := range page.Readings {
+		if r.What == what && r.Text == text {
+			return true
+		}
+	}
+	return false
+}
+
+// What stands in a row by a mark, below its table or in its head is read with the row. All
+// figures are invented.
+func TestRead_Tables(t *testing.T) {
+	type reading struct{ what, text string }
+	for _, test := range []struct {
+		name, text string
+		says       []reading
+		not        []reading
+	}{
+		{"footnotes", "Engine oil quantity *     2.3 l\nEngine oil quantity **    2.1 l\nDrain plug 2)             M14x1.5, 25 Nm\n\n*  with filter\n** without filter\n2) with new copper washer\n",
+			[]reading{{"oil.engine.with-filter", "2.3 L"}, {"oil.engine.oil-only", "2.1 L"}, {"bolt.drain.seal", "flat-copper"}}, nil},
+		{"counts and diameters", "TORQUES\n\nITEM                    Q'TY   THREAD      TORQUE\n                               DIA. (mm)   N·m (kgf·m, lbf·ft)\nLUBRICATION:\nEngine oil drain bolt    1      12         29 (3.0, 22)\nOil filter cover bolt    3       6         12 (1.2, 9)\n",
+			[]reading{{"bolt.drain.torque", "29 N·m"}, {"bolt.drain.thread", "M12"}, {"bolt.filter-cover.count", "3"}, {"bolt.filter-cover.torque", "12 N·m"}},
+			[]reading{{"bolt.drain.torque", "1 N·m"}, {"bolt.drain.torque", "12 N·m"}}},
+		{"columns of hours", "                         run-in    training   racing\nEngine oil and filter    2 h       20 h       10 h\nGearbox oil              2 h       40 h       -\n",
+			[]reading{{"interval.first-hours", "2 h"}, {"interval.hours", "20 h"}, {"interval.severe-hours", "10 h"}, {"interval.gearbox-hours", "40 h"}}, nil},
+		{"pints beside litres", "Gearbox ......... 1 pint (570 cc)\nGearbox oil ..... SAE 90\n", []reading{{"oil.gearbox.volume", "1 imp pt"}}, []reading{{"oil.gearbox.volume", "1 US pt"}}},
+		{"what is looked at", "Gearbox oil: SAE 90. Check the level every 6,000 km, replace the oil every 24,000 km.\n", []reading{{"interval.gearbox", "24000 km"}}, []reading{{"interval.gearbox", "6000 km"}}},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			page := manual.Read(test.text, "")
+			for _, r := range test.says {
+				if !says(page, r.what, r.text) {
+					t.Errorf("does not say %s = %s; says %v", r.what, r.text, page.Readings)
+				}
+			}
+			for _, r := range test.not {
+				if says(page, r.what, r.text) {
+					t.Errorf("says %s = %s", r.what, r.text)
+				}
+			}
+		})
+	}
+}
