@@ -301,7 +301,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	case len(list) == 0 && !foreign:
 		list, foreign = r.changedBehind(f.end(), next)
 	}
-	if len(list) == 0 && foreign {
+	if len(list) == 0 && (foreign || !goesOn && r.unknownLabel(from, f.from)) {
 		return nil, false
 	}
 	changes := r.about(from, next, "when.change") || r.about(from, next, "every.1") || r.about(from, next, "amount.with-filter")
@@ -428,6 +428,18 @@ func (r *readings) looks(from, to int) bool {
 func (r *readings) cleaned(from, to int) bool {
 	list, _ := r.changedBefore(from, to)
 	return contains(list, "filter") || contains(list, "strainer")
+}
+
+// unknownLabel reports whether a sentence begins with a label that nobody here knows:
+// "Front hub: repack every 5,000 miles".
+func (r *readings) unknownLabel(from, to int) bool {
+	for i := from; i < to; i++ {
+		if r.places[i].text != ":" {
+			continue
+		}
+		return r.stray(from, i) && !r.oilIn(from, i) && !r.about(from, i, "when.change") && !r.about(from, i, "when.every") && !r.about(from, i, "when.first") && !r.about(from, i, "when.severe") && !r.about(from, i, "label.interval")
+	}
+	return false
 }
 
 // changedBefore gives what is named before a figure to be changed: the nearest, and what

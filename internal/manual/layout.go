@@ -162,7 +162,13 @@ const mostIndent = 6
 // of a table: lines go on within their side, or both sides name their figures.
 func twoTexts(left, right []row) bool {
 	l, r := continued(left), continued(right)
-	if l >= 1 && r >= 1 && l+r >= 3 {
+	gaps := 0
+	for i := range left {
+		if hasGap(left[i].tokens) {
+			gaps++
+		}
+	}
+	if l >= 1 && r >= 1 && l+r >= 3 && gaps*3 <= len(left) { // and no table whose cells are wrapped
 		return true
 	}
 	labelled, at := 0, 0

@@ -78,13 +78,16 @@ func (p *page) settleMentions() {
 		if m.loose == aCover && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
 			m.foreign = true // a row of a cover that nobody here knows
 		}
+		bare := m.circuit == "engine" && m.part == "" && m.to-m.from == 1 // "engine cold"
 		switch {
 		case m.foreign:
-		case p.named(m), m.oil && p.at(m.to).text == ":" && (m.from == 0 || p.places[m.from-1].sentence != here.sentence):
+		case p.named(m) && !bare, m.oil && p.at(m.to).text == ":" && (m.from == 0 || p.places[m.from-1].sentence != here.sentence):
 			own = here.paragraph
 		case own != here.paragraph:
 			if head, foreign := p.headCircuit(m.from); foreign && head == "" {
 				m.foreign = true
+			} else if bare {
+				own = here.paragraph
 			}
 		}
 	}

@@ -163,6 +163,9 @@ func leader(line []letter) int {
 		}
 		n++
 	}
+	if count == 2 && n == 3 && line[0].r == '.' && line[1].r == '.' && n < len(line) { // ".. " behind a long label
+		return n
+	}
 	if count < 3 || count == 3 && n < len(line) && isDigit(line[n].r) && line[n-1].r == r { // "10...12" is a range
 		return 0
 	}
