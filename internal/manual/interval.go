@@ -326,7 +326,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	if role == regular && !every && !changes && !oil && len(list) == 0 && !goesOn && !r.row(f.from) {
 		return nil, false
 	}
-	if part := r.headPart(f.from); len(list) == 0 && !oil && part != "" && !r.about(from, next, "amount.change") {
+	if part := r.headPart(f.from); len(list) == 0 && role != severe && !oil && part != "" && !r.about(from, next, "amount.change") {
 		list = []string{part}
 	}
 	if n := r.mentionFrom(from); len(list) == 1 && list[0] == anyOil && n < len(r.mentions) && r.mentions[n].from < f.from && r.mentions[n].foreign && r.begins(n) {
