@@ -338,7 +338,7 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 		}
 		same := there.sentence == here.sentence
 		switch {
-		case m.measure && !same, there.item != here.item && p.rowLike(m.from):
+		case m.measure && !same, there.item != here.item && (p.rowLike(m.from) || m.foreign && p.entry(here.item, at)):
 			continue
 		case same && m.foreign && !own:
 			return "", true, true
@@ -617,12 +617,20 @@ func (p *page) scooter() bool {
 	return p.isScooter
 }
 
+// entry reports whether the item of a token begins with a label of its own.
+func (p *page) entry(item, at int) bool {
+	for at > 0 && p.places[at-1].item == item {
+		at--
+	}
+	return begins(p.pieces[p.places[at].piece].tokens)
+}
+
 // gearOil says whose oil gear oil is on this page: the final drive's, unless a gearbox is
 // named and no final drive is.
 func (p *page) gearOil() string {
 	gearbox, final := false, p.scooter()
 	for i := range p.terms {
-		gearbox = gearbox || p.terms[i].has("oil.gearbox")
+		gearbox = gearbox || p.terms[i].has("oil.gearbox") || p.terms[i].has("oil.primary")
 		final = final || p.terms[i].has("oil.final")
 	}
 	if gearbox && !final {
