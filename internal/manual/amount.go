@@ -486,7 +486,11 @@ func (p *page) american(f *fact) bool {
 
 // preposition reports whether "in" behind a number is a word and no inch.
 func (p *page) preposition(f *fact) bool {
-	return p.places[f.to-1].fold == "in" && !strings.Contains(f.text, "/")
+	if p.places[f.to-1].fold != "in" || strings.Contains(f.text, "/") {
+		return false
+	}
+	tool := p.termAt(f.to + 1)
+	return p.at(f.to).text != "." || tool == nil || !p.isTool(tool) // "1 in. hexagon"
 }
 
 func (p *page) take(from, to int) {

@@ -31,6 +31,7 @@ func (p *page) settleTerms() {
 // and a filter ("si no se cambia el filtro") are the amount without it; a word for "with",
 // a change and a filter the amount with it.
 func (p *page) composeTerms() {
+	p.composeEach()
 	for n := range p.terms {
 		t := &p.terms[n]
 		sense := ""
@@ -54,6 +55,21 @@ func (p *page) composeTerms() {
 			for i := whole.from; i < whole.to; i++ {
 				p.places[i].term = last
 			}
+		}
+	}
+}
+
+// composeEach joins "every", "third" and "oil change": with each third of them.
+func (p *page) composeEach() {
+	for n := 0; n+2 < len(p.terms); n++ {
+		every, nth, change := &p.terms[n], &p.terms[n+1], &p.terms[n+2]
+		count, ok := nth.begin("ordinal.")
+		if !ok || !every.has("when.every") || !change.has("when.change") && !change.has("amount.change") || nth.from != every.to || change.from != nth.to {
+			continue
+		}
+		change.from, change.senses = every.from, []string{"every." + count}
+		for i := change.from; i < change.to; i++ {
+			p.places[i].term = n + 2
 		}
 	}
 }

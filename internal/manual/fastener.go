@@ -287,7 +287,7 @@ func (r *readings) turn(f *fact) {
 	if at, to := r.sentenceOf(f.from); (m == nil || m.from < at) && r.about(at, to, "amount.with-filter") {
 		m = &mention{from: at, to: at, part: "filter", circuit: "engine"} // "if you change the filter, …"
 	}
-	if m == nil || m.foreign || m.part == "" {
+	if m == nil || m.foreign || m.part == "" || m.part == "filter-cover" {
 		return
 	}
 	if f.unit == "°" && !r.about(max(f.from-6, 0), f.from, "label.torque") {

@@ -105,6 +105,8 @@ func (r *readings) longFacts() (list []*fact) {
 			text = "12 months"
 		case t.has("every.half-year"):
 			text = "6 months"
+		case t.has("every.month"):
+			text = "1 months"
 		default:
 			continue
 		}
@@ -198,7 +200,8 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if hard < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
 		hard = begin
 	}
-	for i := f.end(); i < to && hard < 0 && r.places[i].text != ";" && !(r.places[i].piece != r.places[f.from].piece && r.pieces[r.places[i].piece].cells) && (r.places[i].text != "(" || next == to) && (i < clauseTo || next == to && !r.senseAt(i, "when.every") && !r.senseAt(i, "when.then")); i++ {
+	again := r.againAt(f, to)
+	for i := f.end(); i < again && hard < 0 && r.places[i].text != ";" && !(r.places[i].piece != r.places[f.from].piece && r.pieces[r.places[i].piece].cells) && (r.places[i].text != "(" || next == to) && (i < clauseTo || next == to && !r.senseAt(i, "when.every") && !r.senseAt(i, "when.then")); i++ {
 		if r.senseAt(i, "when.severe") && i < max(next, clauseTo) {
 			hard = f.from
 		}
@@ -242,6 +245,16 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		return regular, every
 	}
 	return regular, f.from
+}
+
+// againAt gives where the next figure of a figure's kind begins in its sentence.
+func (r *readings) againAt(f *fact, to int) int {
+	for i := f.end(); i < to; i++ {
+		if g := r.factAt(i); g != nil && g.kind == f.kind {
+			return i
+		}
+	}
+	return to
 }
 
 // firstOfList gives the first of a list of which only the last has its unit: "1,000 / 6,000 /
@@ -508,7 +521,7 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 	switch c, other, named := r.circuitAt(at); {
 	case other && named && r.governedBeyond(at):
 		return "", false
-	case named && !other && c != "" && (role != first || oil || changes):
+	case named && !other && c != "" && (role != first || oil || changes || r.tells(r.places[at].item, from)):
 		return c, true
 	}
 	head, foreign := r.headCircuit(at)

@@ -20,7 +20,7 @@ type piece struct {
 // torn sentences together.
 func layoutOf(rows []row, d *dictionary) []piece {
 	var list []piece
-	for _, run := range columnsOf(rows) {
+	for _, run := range columnsOf(wholeRows(rows)) {
 		list = append(list, d.mended(run)...)
 	}
 	list = footnotes(joinWords(list))
@@ -257,15 +257,21 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 		return false
 	case hasGap(a) || hasGap(b):
 		return !hasGap(b) && small(b) && (d.open(a) > 1 || d.function[b[0].fold] && !closed(a) && prose(a))
-	case closed(a):
+	case closed(a), capitals(a) && b[0].col > a[0].col:
 		return false
+	case capitals(b) && !capitals(a) && len(b) <= 3:
+		return d.open(a) > 2
 	case small(b):
-		return d.open(a) > 1 || !endsInFigure(a)
+		return d.open(a) > 1 || !endsInFigure(a) && (a[len(a)-1].end-left)*10 >= (width-left)*wideEnough
 	case begins(b):
-		return d.open(a) > 1
+		return d.open(a) > 2
 	}
 	return d.open(a) > 1 || (a[len(a)-1].end-left)*10 >= (width-left)*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
 }
+
+// wideEnough is how full a line of prose is at least that goes on in the next, in tenths of
+// the longest of its text.
+const wideEnough = 6
 
 // begins reports whether a line begins with a label and a colon, as an entry of a list does.
 func begins(tokens []token) bool {
@@ -321,7 +327,7 @@ func (d *dictionary) open(tokens []token) int {
 		return 0
 	case hyphened(tokens), bracketed(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
 		return 3
-	case last.kind == word && d.function[last.fold] && (len(tokens) > 1 || !capitals(tokens)):
+	case last.kind == word && d.function[last.fold] && last.gap != glued && (len(tokens) > 1 || !capitals(tokens)):
 		return 3
 	case last.kind == number && len(tokens) > 2 && !hasGap(tokens):
 		return 2
@@ -353,7 +359,7 @@ func (d *dictionary) torn(block []row) bool {
 			continue
 		}
 		for k := i - 2; k >= 0 && k >= i-mostBack; k-- {
-			if d.open(block[k].tokens) > 0 && !small(block[k+1].tokens) && prose(block[k].tokens) {
+			if d.open(block[k].tokens) > 0 && !small(block[k+1].tokens) && prose(block[k].tokens) && flush(block[k:k+2]) && flush(block[i-1:i+1]) {
 				return true
 			}
 		}
@@ -364,6 +370,11 @@ func (d *dictionary) torn(block []row) bool {
 // mostColumn is how many letters a line has at most that is of one of two columns. Common
 // practice: a column of print has 35 to 50.
 const mostColumn = 62
+
+// flush reports whether lines begin at one place; what is below a heading may be indented.
+func flush(rows []row) bool {
+	return rows[0].tokens[0].col == rows[len(rows)-1].tokens[0].col
+}
 
 // prose reports whether a line is long enough to be of a text in a column.
 func prose(tokens []token) bool {

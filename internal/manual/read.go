@@ -203,7 +203,7 @@ func (r *readings) quote(from, to, at int) Span {
 
 // adjoining reports whether nothing of the page stands between two tokens.
 func (r *readings) adjoining(a, b *place) bool {
-	if a.to > b.from || a.moved != b.moved {
+	if a.to > b.from || a.moved != b.moved || b.broken {
 		return false
 	}
 	if a.piece == b.piece {

@@ -37,6 +37,7 @@ const termsDE = "" +
 	"every.2\talle 2 ölwechsel|alle zwei ölwechsel|bei jedem 2 wechsel|bei jedem 2 ölwechsel|bei jedem zweiten mal|bei jedem zweiten motorölwechsel|bei jedem zweiten wechsel|bei jedem zweiten ölwechsel|bei jedem übernächsten ölwechsel|jedem 2 ölwechsel|jedem zweiten mal|jedem zweiten motorölwechsel|jedem zweiten wechsel|jedem zweiten ölwechsel|jeden 2 ölwechsel|jeden zweiten wechsel|jeden zweiten ölwechsel|jeder zweite wechsel|jeder zweite ölwechsel|jedes 2 mal|jedes zweite mal|mit jedem zweiten wechsel|mit jedem zweiten ölwechsel|nach jedem zweiten ölwechsel|nur bei jedem zweiten ölwechsel\n" +
 	"every.3\talle drei ölwechsel|bei jedem 3 ölwechsel|bei jedem dritten wechsel|bei jedem dritten ölwechsel|jedem dritten ölwechsel|jeden dritten ölwechsel|jeder dritte ölwechsel|jedes dritte mal|mit jedem dritten ölwechsel\n" +
 	"every.half-year\t2x jährlich|alle halbe jahre|alle sechs monate|halbjährlich|jedes halbe jahr|zweimal im jahr|zweimal jährlich|zweimal pro jahr\n" +
+	"every.month\tjeden monat|monatlich\n" +
 	"every.year\t1 mal jährlich|1 x jährlich|1x jährlich|alle jahre|einmal im jahr|einmal je jahr|einmal jährlich|einmal pro jahr|im jahr|jaehrlich|jedes jahr|jährlich|mindestens einmal im jahr|mindestens einmal jährlich|mindestens jährlich|pro jahr\n" +
 	"join.and\t&|plus|sowie|u|und\n" +
 	"join.or\talternativ|beziehungsweise|bzw|oder|oder auch|resp\n" +

@@ -37,6 +37,7 @@ const termsES = "" +
 	"every.2\ta cada segundo cambio|a cada segundo cambio de aceite|cada 2 cambios|cada 2 cambios de aceite|cada dos cambios|cada dos cambios de aceite|cada dos sustituciones|cada dos veces|cada segundo cambio|cada segundo cambio de aceite|cambios alternos|de cada dos|en cada segundo cambio|en cada segundo cambio de aceite|en cambios de aceite alternos|en uno de cada dos cambios|un cambio de aceite sí y otro no|un cambio de cada dos|un cambio sí y otro no|uno de cada dos|uno de cada dos cambios|uno de cada dos cambios de aceite\n" +
 	"every.3\tcada 3 cambios|cada 3 cambios de aceite|cada tercer cambio|cada tercer cambio de aceite|cada tres cambios|cada tres cambios de aceite|uno de cada tres cambios\n" +
 	"every.half-year\tcada medio año|cada seis meses|cada semestre|dos veces al año|semestral|semestralmente\n" +
+	"every.month\tcada mes|mensualmente\n" +
 	"every.year\tal año|anual|anualmente|cada 1 año|cada año|por año|todos los años|una vez al año|una vez por año\n" +
 	"join.and\tademás de|así como|e|más|y\n" +
 	"join.or\to|o bien|u\n" +

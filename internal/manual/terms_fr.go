@@ -37,6 +37,7 @@ const termsFR = "" +
 	"every.2\t1 fois sur 2|1 vidange sur 2|chaque deuxième vidange|chaque seconde vidange|lors d'une vidange sur deux|tous les deux changements d'huile|toutes les 2 vidanges|toutes les deux vidanges|toutes les secondes vidanges|un changement d'huile sur deux|un changement sur deux|une fois sur 2|une fois sur deux|une sur deux|une vidange sur 2|une vidange sur deux|à chaque deuxième vidange|à chaque seconde vidange|à la deuxième vidange|à une sur deux|à une vidange sur deux\n" +
 	"every.3\t1 vidange sur 3|chaque troisième vidange|lors d'une vidange sur trois|toutes les 3 vidanges|toutes les trois vidanges|une fois sur trois|une vidange sur 3|une vidange sur trois|à chaque troisième vidange|à une vidange sur trois\n" +
 	"every.half-year\t2 fois par an|chaque semestre|deux fois par an|semestriel|semestrielle|semestriellement|tous les semestres|tous les six mois\n" +
+	"every.month\tchaque mois|mensuellement|tous les mois\n" +
 	"every.year\t1 fois par an|1x par an|annuel|annuelle|annuellement|au minimum une fois par an|au moins une fois l'an|au moins une fois par an|chaque an|chaque année|minimum une fois par an|par an|par année|tous les 1 an|tous les ans|toutes les années|une fois l'an|une fois par an|une fois par année\n" +
 	"join.and\t&|+|ainsi que|et|plus\n" +
 	"join.or\tou|ou bien|soit\n" +

@@ -37,6 +37,7 @@ const termsIT = "" +
 	"every.2\ta cambi alterni|a cambi d'olio alterni|ad ogni secondo cambio|cambi alternati|ogni 2 cambi*|ogni 2 ricambi*|ogni 2 sostituzioni*|ogni 2 tagliandi*|ogni altro cambio|ogni due cambi*|ogni due ricambi*|ogni due sostituzioni*|ogni due tagliandi*|ogni due volte|ogni seconda sostituzione*|ogni secondo cambio*|un cambio d'olio sì e uno no|un cambio olio sì e uno no|un cambio su due|un cambio sì e uno no|una volta su due\n" +
 	"every.3\togni 3 cambi*|ogni 3 ricambi*|ogni 3 sostituzioni*|ogni 3 tagliandi*|ogni terza sostituzione*|ogni terzo cambio*|ogni tre cambi*|ogni tre ricambi*|ogni tre sostituzioni*|ogni tre tagliandi*\n" +
 	"every.half-year\tdue volte all'anno|due volte l'anno|ogni sei mesi|ogni semestre|semestrale|semestralmente\n" +
+	"every.month\tmensilmente|ogni mese\n" +
 	"every.year\t1 volta all'anno|all'anno|annuale|annualmente|annuo|ogni anno|tutti gli anni|una volta all'anno|una volta l'anno\n" +
 	"join.and\te|ed|nonché|più\n" +
 	"join.or\to|od|oppure\n" +

@@ -28,6 +28,7 @@ type token struct {
 	col, end int    // where it stands in its line, in letters
 	repaired bool   // letters were put right
 	moved    bool   // it is a footnote's
+	broken   bool   // it begins a further line of its cell
 	step     bool   // it counts a step: "3   Remove the plug"
 }
 
@@ -104,6 +105,9 @@ func tokensOf(line []letter) []token {
 		case leader(line[at:]) > 0:
 			n = leader(line[at:])
 			at, col, gap = at+n, col+n, wide
+			continue
+		case gap != glued && r == '.' && at+2 < len(line) && line[at+1].r == '.' && line[at+2].r == ' ':
+			at, col, gap = at+2, col+2, wide // a leader for which there was little room
 			continue
 		}
 		t := token{kind: sign, gap: gap}

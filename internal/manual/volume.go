@@ -331,8 +331,12 @@ func (r *readings) filterNear(at int) bool {
 		}
 	}
 	from, _ := r.sentenceOf(at - 1)
-	if at < to && r.places[at].kind == word {
-		return false // "with the engine empty"
+	behind := at
+	for behind < to && r.places[behind].kind == word && r.words.function[r.places[behind].fold] {
+		behind++
+	}
+	if behind < to && r.places[behind].kind == word {
+		return false // "with the engine empty", and not "without it 2.4 L"
 	}
 	for i := from; i < at; i++ {
 		if t := r.termAt(i); t != nil {
@@ -528,6 +532,8 @@ func (r *readings) volume(v *volume) {
 	what := "oil." + v.circuit + "."
 	switch {
 	case v.what == "":
+		return
+	case v.what == "amount.band" && r.otherJob(v.f.from):
 		return
 	case v.what == "amount.band":
 		if what = "level.band"; v.circuit != "engine" {
