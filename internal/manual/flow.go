@@ -43,6 +43,7 @@ type page struct {
 	byToken           map[int]int  // of each token, the fact it is of
 	models            []string     // that a table's head names
 	modelCells        []Span       // where
+	number            string       // that is printed on it
 }
 
 // shortWords may stand before a full stop that ends no sentence. Common practice.

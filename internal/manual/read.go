@@ -45,7 +45,7 @@ func Read(text string, tag string) Page {
 	r.filters()
 	r.volumes()
 	r.names()
-	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Hints: p.hints(), page: p}
+	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Number: p.number, Hints: p.hints(), page: p}
 }
 
 // pageOf takes a text apart and marks what is in it, before anything is given its role.
@@ -53,6 +53,7 @@ func pageOf(text, tag string) *page {
 	rows := rowsOf(text)
 	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
 	p.spoilt = repair(rows, p.words)
+	p.number = numberOf(rows, p.words)
 	p.pieces = layoutOf(rows, p.words)
 	if len(p.pieces) == 0 {
 		return p
