@@ -63,6 +63,7 @@ func (p *page) flowOf() {
 	}
 	p.places = make([]place, 0, count)
 	p.sections = []section{{}}
+	over, around := -1, section{}
 	for n := range p.pieces {
 		piece := &p.pieces[n]
 		if !piece.joined {
@@ -76,7 +77,19 @@ func (p *page) flowOf() {
 		if piece.blank || piece.heading || n > 0 && p.pieces[n-1].heading {
 			paragraph++
 		}
+		if over >= 0 && !piece.joined && !piece.heading && piece.tokens[0].col <= over { // back in the section around
+			p.sections[len(p.sections)-1].to = len(p.places)
+			p.sections = append(p.sections, around)
+			over = -1
+		}
 		if piece.heading {
+			if over < 0 {
+				around = p.sections[len(p.sections)-1]
+			}
+			over = -1
+			if piece.over {
+				over = piece.tokens[0].col
+			}
 			p.sections[len(p.sections)-1].to = len(p.places)
 			p.sections = append(p.sections, section{from: len(p.places), heading: len(piece.tokens)})
 		}

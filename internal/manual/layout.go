@@ -13,6 +13,7 @@ type piece struct {
 	heading bool
 	cells   bool // it has gaps: a row of a table
 	below   bool // it is the figure of the label in the line before it
+	over    bool // a heading of the lines that stand further in, and of no more
 	model   int  // of which of several models its figures are, from 1; 0 of all
 }
 
@@ -578,6 +579,7 @@ func markHeadings(list []piece) {
 			continue
 		}
 		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
+		p.over = deeper
 		p.heading = deeper || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
 }

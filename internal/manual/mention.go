@@ -221,6 +221,8 @@ func (p *page) mentionOf(first, last int) mention {
 	case tank && m.part == "drain":
 		m.part, m.circuit = "tank-drain", "engine"
 	case m.part != "" || m.foreign:
+	case tank && m.part == "" && !m.foreign && p.saysOil(&m):
+		m.circuit, m.oil = "engine", true // what the oil tank holds
 	case tank && (plug || fastener):
 		m.part, m.circuit = "tank-drain", "engine"
 	case fastener || cover || plug:

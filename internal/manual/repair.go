@@ -520,7 +520,7 @@ func repairParted(tokens []token, d *dictionary, head bool) []token {
 		a, b := &tokens[at], &tokens[next]
 		ends := next+1 == len(tokens) || tokens[next+1].gap == wide || tokens[next+1].kind == sign
 		switch {
-		case a.kind == word && b.kind == word && a.gap != glued && len(b.text) > 1 && !d.knows(b.fold):
+		case a.kind == word && b.kind == word && a.gap != glued && !d.knows(b.fold) && (len(b.text) > 1 || len(a.text) > 2 && !d.knows(a.fold)):
 			whole := a.fold + b.fold
 			name := head && len(a.text) == 1 && len(b.text) > 3 && inCapitalsOnly(a.text+b.text)
 			if !name && (len(whole) < 4 || d.knows(a.fold) || !d.knows(whole) && d.likeWord(whole, 4) == "") {

@@ -120,7 +120,9 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 		return
 	}
 	if v.what == "amount.band" {
-		v.circuit = r.levelOf(f.from)
+		if v.circuit = r.levelOf(f.from); r.otherJob(f.from) {
+			v.what = ""
+		}
 		return
 	}
 	// Whose oil.
