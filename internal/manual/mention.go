@@ -110,6 +110,18 @@ func (p *page) settleScooter() {
 	}
 }
 
+// saysOil reports whether a word for oil stands in a mention.
+func (p *page) saysOil(m *mention) bool {
+	for i := m.from; i < m.to; i++ {
+		for _, w := range p.words.oils() {
+			if strings.Contains(p.places[i].fold, w) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // named reports whether a mention says of itself that it is of an oil: it names its oil, or
 // the oil's filter.
 func (p *page) named(m *mention) bool {

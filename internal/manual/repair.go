@@ -99,10 +99,20 @@ func repair(rows []row, d *dictionary) bool {
 		return spoilt > 0
 	}
 	for i := range rows {
+		closeGaps(rows[i].tokens)
 		rows[i].tokens = repairLitres(repairNames(repairFigures(repairParted(rows[i].tokens, d, i == 0), d, true)))
 		repairWords(rows[i].tokens, d, 2)
 	}
 	return true
+}
+
+// closeGaps takes two blanks behind a sign for one: a photo has them within sentences.
+func closeGaps(tokens []token) {
+	for i := 1; i < len(tokens); i++ {
+		if t, sign := &tokens[i], &tokens[i-1]; t.gap == wide && t.col-sign.end <= 2 && len(sign.text) == 1 && strings.Contains(".,;:)", sign.text) {
+			t.gap = blank
+		}
+	}
 }
 
 // repairMiles puts the miles right behind kilometres: "5,000 km (3,000 ml)".
@@ -361,7 +371,7 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 		return nil // a litre: "2,1 l in the engine"
 	}
 	first := text[0] >= '0' && text[0] <= '9'
-	if !first && digits[text[0]] == 0 || at+1 == end && tokens[at].kind == number {
+	if !first && digits[text[0]] == 0 && text[0] != 'M' || at+1 == end && tokens[at].kind == number {
 		return nil
 	}
 	beside := end < len(tokens) && tokens[end].gap != wide && (d.unitAt(tokens, end) || spoilt && litreLike(tokens, end))
@@ -376,6 +386,22 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 			return []token{joinedToken(tokens[at:end], number, n)}
 		}
 		return nil
+	}
+	// A thread.
+	if text[0] == 'M' {
+		across, pitch, fine := strings.Cut(text[1:], "x")
+		n, changed, kept := figures(across)
+		if changed == 0 || kept == 0 || len(n) != 2 {
+			return nil
+		}
+		made := []token{part(tokens[at:end], 0, 1, word, "M"), part(tokens[at:end], 1, 3, number, n)}
+		if fine {
+			made = append(made, part(tokens[at:end], 3, 4, word, "x"))
+		}
+		if by, _, _ := figures(pitch); by != "" {
+			made = append(made, part(tokens[at:end], 4, len(text), number, by))
+		}
+		return made
 	}
 	// A grade, or a number with its unit behind it.
 	for i := 1; i < len(text); i++ {

@@ -23,6 +23,7 @@ type dictionary struct {
 	exact, stem, inner map[string][]int32
 	known              map[string]bool // each whole word of a spelling
 	blur               *dictionary     // its words, as they look
+	oilWords           []string        // for oil, of whatever
 }
 
 // innerLetters is how many letters an inner stem is looked up by.
@@ -242,4 +243,17 @@ func like(pattern, text string) bool {
 		return strings.HasPrefix(text, stem)
 	}
 	return pattern == text
+}
+
+// oils gives the single words for oil of whatever.
+func (d *dictionary) oils() []string {
+	if d.oilWords == nil {
+		d.oilWords = []string{}
+		for i := range d.entries {
+			if e := &d.entries[i]; len(e.words) == 1 && slices.Contains(e.senses, "oil.any") {
+				d.oilWords = append(d.oilWords, strings.Trim(e.words[0], "*"))
+			}
+		}
+	}
+	return d.oilWords
 }
