@@ -282,7 +282,8 @@ func (r *readings) onlyPlug(m *mention) *mention {
 	}
 	for i := range r.mentions {
 		o := &r.mentions[i]
-		if p := o.part; p != "" && p != "filter" && p != "filter-cover" || o.foreign && o.from < m.from && r.places[o.from].section == r.places[m.from].section {
+		drain := o.part == "drain" && (o.circuit == "" || o.circuit == "engine")
+		if p := o.part; !drain && p != "" && p != "filter" && p != "filter-cover" && p != "strainer" || o.foreign && o.from < m.from && r.places[o.from].section == r.places[m.from].section {
 			return nil
 		}
 	}
