@@ -126,7 +126,7 @@ func columnRun(rows []row) (col, count int) {
 			}
 			n++
 		}
-		if both < 3 {
+		if both < 3 || 2*ledTo(rows[:n], c) > both { // leaders lead to the figures of a table
 			continue
 		}
 		if left, right := apart(rows[:n], c); twoTexts(left, right) {
@@ -134,6 +134,18 @@ func columnRun(rows []row) (col, count int) {
 		}
 	}
 	return 0, 0
+}
+
+// ledTo counts the rows in which a leader leads to a column.
+func ledTo(rows []row, col int) (count int) {
+	for _, r := range rows {
+		for i := range r.tokens {
+			if t := &r.tokens[i]; t.led && t.col >= col-1 && t.col <= col+1 {
+				count++
+			}
+		}
+	}
+	return count
 }
 
 // How a row lies to a column's beginning.

@@ -30,6 +30,7 @@ type token struct {
 	moved    bool   // it is a footnote's
 	broken   bool   // it begins a further line of its cell
 	step     bool   // it counts a step: "3   Remove the plug"
+	led      bool   // a leader of dots stands before it
 }
 
 // row is a line of a text.
@@ -85,7 +86,7 @@ func cutOf(tokens []token) int {
 // tokensOf takes a line apart.
 func tokensOf(line []letter) []token {
 	var list []token
-	gap, col := uint8(blank), 0
+	gap, col, led := uint8(blank), 0, false
 	for at := 0; at < len(line); {
 		r := line[at].r
 		n := 1
@@ -104,13 +105,13 @@ func tokensOf(line []letter) []token {
 			continue
 		case leader(line[at:]) > 0:
 			n = leader(line[at:])
-			at, col, gap = at+n, col+n, wide
+			at, col, gap, led = at+n, col+n, wide, true
 			continue
 		case gap != glued && r == '.' && at+2 < len(line) && line[at+1].r == '.' && line[at+2].r == ' ':
-			at, col, gap = at+2, col+2, wide // a leader for which there was little room
+			at, col, gap, led = at+2, col+2, wide, true // a leader for which there was little room
 			continue
 		}
-		t := token{kind: sign, gap: gap}
+		t := token{kind: sign, gap: gap, led: led}
 		switch {
 		case isDigit(r):
 			t.kind = number
@@ -130,7 +131,7 @@ func tokensOf(line []letter) []token {
 		t.from, t.to = line[at].from, line[at+n-1].to
 		t.col, t.end = col, col+n
 		list = append(list, t)
-		at, col, gap = at+n, col+n, glued
+		at, col, gap, led = at+n, col+n, glued, false
 	}
 	return list
 }
