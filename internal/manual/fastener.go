@@ -172,7 +172,11 @@ func (r *readings) sealOf(n int) string {
 		if r.places[o.from].sentence != r.places[t.from].sentence || !near {
 			continue
 		}
-		if m, is := o.begin("material."); is {
+		switch m, is := o.begin("material."); {
+		case !is:
+		case m == "paper" || m == "fibre":
+			return m
+		default:
 			return "flat-" + m
 		}
 	}

@@ -58,6 +58,9 @@ func (r *readings) intervals() {
 			last.looked = true // "check every 6,000 km, replace every 24,000 km"
 			continue
 		}
+		if before := r.factAt(begin - 1); begin == f.from && before != nil && before.text == f.text && r.places[f.from].gap == wide {
+			continue // the next column of its row
+		}
 		role, at := r.intervalRole(f, begin, from, to)
 		subjects, ok := r.subjectsOf(f, role, begin, from, to, &last)
 		if list, over := r.listBelow(f); over {
@@ -772,6 +775,17 @@ func (r *readings) ruleEnd(f *fact) int {
 	return f.end()
 }
 
+// volumeBeside reports whether a term says of an amount what it is.
+func (r *readings) volumeBeside(t *term) bool {
+	from, to := r.clauseOf(t.from)
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && f.kind == string(quantity.Volume) {
+			return true
+		}
+	}
+	return false
+}
+
 // filterWith reads that the filter is changed with each oil change, where it is named
 // with the oil before a figure.
 // filterToo reads that the filter is changed too where that stands behind the figure:
@@ -803,7 +817,7 @@ func (r *readings) filterWith(from, to int) {
 		}
 	}
 	for i := from; i < to; i++ {
-		if t := r.termAt(i); t != nil && t.has("amount.with-filter") {
+		if t := r.termAt(i); t != nil && t.has("amount.with-filter") && !r.volumeBeside(t) {
 			if begin < 0 || begin > t.from {
 				begin = t.from
 			}

@@ -32,6 +32,8 @@ func TestRead_Tables(t *testing.T) {
 			[]reading{{"bolt.drain.torque", "1 N·m"}, {"bolt.drain.torque", "12 N·m"}}},
 		{"columns of hours", "                         run-in    training   racing\nEngine oil and filter    2 h       20 h       10 h\nGearbox oil              2 h       40 h       -\n",
 			[]reading{{"interval.first-hours", "2 h"}, {"interval.hours", "20 h"}, {"interval.severe-hours", "10 h"}, {"interval.gearbox-hours", "40 h"}}, nil},
+		{"cells of several lines", "WHERE         WHAT           HOW MUCH                  HOW OFTEN\nEngine        SAE 15W-50     3.0 l, with               at 600 miles, then\n                             new filter 3.2 l          each 6,000 miles\nGearbox       SAE 75W-90     0.80 l                    each 12,000 miles\n",
+			[]reading{{"oil.engine.with-filter", "3.2 L"}, {"interval.first", "600 mi"}, {"interval.distance", "6000 mi"}, {"oil.gearbox.volume", "0.80 L"}, {"interval.gearbox", "12000 mi"}}, nil},
 		{"pints beside litres", "Gearbox ......... 1 pint (570 cc)\nGearbox oil ..... SAE 90\n", []reading{{"oil.gearbox.volume", "1 imp pt"}}, []reading{{"oil.gearbox.volume", "1 US pt"}}},
 		{"what is looked at", "Gearbox oil: SAE 90. Check the level every 6,000 km, replace the oil every 24,000 km.\n", []reading{{"interval.gearbox", "24000 km"}}, []reading{{"interval.gearbox", "6000 km"}}},
 	} {

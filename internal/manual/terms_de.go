@@ -54,6 +54,8 @@ const termsDE = "" +
 	"level.check\tfüllstand|getriebeölstand|kontrolle des ölstandes|kontrolle des ölstands|motorölstand|motorölstand kontrollieren|motorölstand prüfen|niveau|oelstand|prüfen des ölstandes|prüfen des ölstands|stand|stand prüfen|ölfüllstand|ölkontrolle|ölniveau|ölpegel|ölspiegel|ölstand|ölstand ablesen|ölstand kontrollieren|ölstand messen|ölstand prüfen|ölstandes|ölstandkontrolle|ölstandprüfung|ölstands|ölstandskontrolle|ölstandsprüfung\n" +
 	"material.aluminium\talu|aluminium|aus aluminium|leichtmetall\n" +
 	"material.copper\taus kupfer|cu|kupfer\n" +
+	"material.fibre\tfiber|vulkanfiber\n" +
+	"material.paper\tpapier\n" +
 	"new\taustauschen|erneuern|ersetzen|immer erneuern|immer neu|neu|neue|neuem|neuen|neuer|neues|nicht wiederverwenden|nur einmal|stets erneuern|stets neu|wechseln\n" +
 	"not\tauf keinen fall|kein|keinesfalls|nicht|nicht mehr|nie|niemals|ohne\n" +
 	"number.1\tein|eine|einem|einen|einer|eins\n" +

@@ -54,6 +54,8 @@ const termsES = "" +
 	"level.check\tcomprobar el aceite|compruebe el aceite|controle el aceite|nivel|revise el aceite|verificar el aceite|verifique el aceite\n" +
 	"material.aluminium\taleación|aluminio|de aluminio\n" +
 	"material.copper\tcobre|de cobre\n" +
+	"material.fibre\tfibra\n" +
+	"material.paper\tpapel\n" +
 	"new\tnueva|nuevas|nuevo|nuevos|renovar|siempre nuevo|sustituir\n" +
 	"not\tjamás|no|nunca|sin\n" +
 	"number.1\tun|una|uno\n" +

@@ -54,6 +54,8 @@ const termsFR = "" +
 	"level.check\tcontrôle de niveau|contrôle du niveau|contrôle du niveau d'huile|contrôler le niveau|contrôler le niveau d'huile|contrôlez le niveau|contrôlez le niveau d'huile|le niveau|lecture du niveau|lire le niveau|niveau|niveau d'huile|niveau de l'huile|niveau huile|relever le niveau|vérification de niveau|vérification du niveau|vérification du niveau d'huile|vérifier le niveau|vérifier le niveau d'huile|vérifiez le niveau|vérifiez le niveau d'huile\n" +
 	"material.aluminium\talu|aluminium|en alu|en aluminium\n" +
 	"material.copper\tcuivre|en cuivre\n" +
+	"material.fibre\tfibre\n" +
+	"material.paper\tpapier\n" +
 	"new\tchanger|neuf|neufs|neuve|neuves|nouveau|nouvel|nouvelle|remplacer|renouveler|toujours neuf|toujours neuve|à changer|à remplacer\n" +
 	"not\tjamais|ne|ne pas|ni|non|pas|sans\n" +
 	"number.1\tun|une\n" +

@@ -54,6 +54,8 @@ const termsIT = "" +
 	"level.check\tcontrollare l'olio|controllo dell'olio|controllo olio|livello|verificare l'olio\n" +
 	"material.aluminium\talluminio|lega leggera\n" +
 	"material.copper\trame\n" +
+	"material.fibre\tfibra\n" +
+	"material.paper\tcarta\n" +
 	"new\tnuova|nuove|nuovi|nuovo|rinnovare|sempre nuova|sostituire\n" +
 	"not\tmai|non|senza\n" +
 	"number.1\tun|una|uno\n" +

@@ -54,6 +54,8 @@ const termsNL = "" +
 	"level.check\tcontroleer de olie|niveau|niveaucontrole|olieniveau|oliepeil*|oliepeilcontrole|oliestand|peil\n" +
 	"material.aluminium\talu|aluminium\n" +
 	"material.copper\tkoper|koperen\n" +
+	"material.fibre\tfiber\n" +
+	"material.paper\tpapier\n" +
 	"new\taltijd nieuw|nieuw|nieuwe|steeds vernieuwen|vernieuwen\n" +
 	"not\tgeen|niet|nooit|zonder\n" +
 	"number.1\teen\n" +

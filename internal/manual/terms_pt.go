@@ -54,6 +54,8 @@ const termsPT = "" +
 	"level.check\tinspeção de óleo|inspeção do óleo|inspeção o óleo|nível|verificar de óleo|verificar do óleo|verificar o óleo|verificação de óleo|verificação do óleo|verificação o óleo|verifique de óleo|verifique do óleo|verifique o óleo\n" +
 	"material.aluminium\talumínio|de alumínio|liga leve\n" +
 	"material.copper\tcobre|de cobre\n" +
+	"material.fibre\tfibra\n" +
+	"material.paper\tpapel\n" +
 	"new\tnova|novas|novo|novos|renovar|sempre nova|substituir\n" +
 	"not\tjamais|nunca|não|sem\n" +
 	"number.1\tum|uma\n" +

@@ -218,8 +218,15 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 		return "amount.with-filter", t
 	case t.has("part.filter"), t.has("part.filter-element"):
 		return r.filterChanged(t)
+	case t.has("not") && r.ends(t.to) && r.filterNear(t.to): // "2.7 L when not"
+		return "amount.oil-only", t
 	}
 	return "", nil
+}
+
+// ends reports whether a clause ends at a token.
+func (r *readings) ends(at int) bool {
+	return at >= len(r.places) || r.places[at].kind == sign || r.places[at].piece != r.places[at-1].piece
 }
 
 // mostPhrase is how many tokens may stand between a filter and what is done with it.
