@@ -73,7 +73,8 @@ func TestBottles_Multiples(t *testing.T) {
 		if most < 1 {
 			most = 1
 		}
-		n := rapid.IntRange(1, min(most, 190)).Draw(t, "n")
+		// Of a hundred bottles one is less than a reading shows, and stays closed.
+		n := rapid.IntRange(1, min(most, 99)).Draw(t, "n")
 		need := float64(n) * size
 		if need > 25 {
 			need, n = 25*rapid.Float64Range(0.01, 1).Draw(t, "of the drum"), 1
