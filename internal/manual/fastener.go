@@ -220,9 +220,8 @@ func (r *readings) sealed(t *term, kind string) {
 
 // both reports whether a clause says "both" before a token.
 func (r *readings) both(at int) bool {
-	from, _ := r.clauseOf(at)
-	for i := from; i < at; i++ {
-		if t := r.termAt(i); t != nil && t.has("both") {
+	for i := max(at-mostBetween, 0); i < at; i++ {
+		if t := r.termAt(i); t != nil && t.has("both") && r.places[i].clause == r.places[at].clause {
 			return true
 		}
 	}

@@ -41,6 +41,7 @@ type page struct {
 	withFigures       map[int]bool // items
 	units             string       // what a loose unit is here: of the US or imperial
 	byToken           map[int]int  // of each token, the fact it is of
+	beforeHeads       map[int]int  // of each token, the fact it was of before heads gave more
 	models            []string     // that a table's head names
 	modelCells        []Span       // where
 	number            string       // that is printed on it

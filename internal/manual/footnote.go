@@ -16,6 +16,7 @@ func footnotes(list []piece) []piece {
 			for _, row := range at {
 				kept[row].tokens = noted(kept[row].tokens, mark, p.tokens[n:])
 			}
+			delete(rows, mark) // a mark that comes again is of what stands between
 			continue
 		}
 		for k := 1; k < len(p.tokens); k++ {

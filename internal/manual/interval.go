@@ -44,7 +44,7 @@ func (r *readings) intervals() {
 				last.subjects, last.paragraph, last.section = nil, n, r.places[f.from].section
 			}
 			last.item = r.places[f.from].item
-		} else if len(last.subjects) > 0 && last.kind != f.kind && r.places[f.from].gap != wide && r.onlyJoins(last.end, f.from) {
+		} else if len(last.subjects) > 0 && last.kind != f.kind && r.places[f.from].gap != wide && r.onlyJoins(last.end, f.from) && !(last.role == first && r.about(last.end, f.from, "when.every")) {
 			last.end, last.kind = f.end(), f.kind
 			for _, s := range last.subjects {
 				r.interval(f, s, last.role, f.from)
