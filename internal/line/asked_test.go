@@ -153,13 +153,17 @@ func TestRead_EveryField(t *testing.T) {
 			if len(names) == 0 {
 				names = []string{""} // it goes without one
 			}
-			for _, name := range names {
+			for n, name := range names {
 				text := s.bench["calc."+c.Op][0] + ", " + before(&s, c, d) + name + " " + sample(d)
-				r := line.Read(&line.Ask{Text: text, System: quantity.Metric, Language: s.language})
+				ask := &line.Ask{Text: text, System: quantity.Metric, Language: s.language}
+				if n > 0 { // which calculation is meant was told by the first
+					ask.Op = c.Op
+				}
+				r := line.Read(ask)
 				filled, offered, _ := filledIn(r, list, d.Name)
 				fills = fills || filled && r.Op == c.Op
 				if !filled && !offered && !shared(&s, c, list, d, name) {
-					t.Errorf("%s: %q fills no %s of %s, but %v of %q", s.language, text, d.Name, c.Op, filled1(r), r.Op)
+					t.Errorf("%s: %q fills no %s of %s, but %v of %q", s.language, text, d.Name, c.Op, told(r), r.Op)
 				}
 			}
 			if !fills && sole(c, list, d) {
@@ -189,7 +193,8 @@ func sole(c *calc.Calculation, list string, d *calc.Asked) bool {
 	return d.Beside == "" && !twin
 }
 
-func filled1(r *line.Reading) (list []string) {
+// told lists what a reading made of a line.
+func told(r *line.Reading) (list []string) {
 	for _, p := range r.Pieces {
 		list = append(list, p.List+"/"+p.Field+"="+p.Text)
 		for _, o := range p.Options {
@@ -206,6 +211,9 @@ func TestRead_EveryChoice(t *testing.T) {
 			check := func(spellings []string, want string) {
 				fills := false
 				for _, spelling := range spellings {
+					if fills {
+						return
+					}
 					text := s.bench["calc."+c.Op][0] + ", " + before(&s, c, d) + spelling
 					r := line.Read(&line.Ask{Text: text, System: quantity.Metric, Language: s.language})
 					for _, p := range r.Pieces {
