@@ -397,6 +397,46 @@ func halfOf(v value, id string) float64 {
 	return half
 }
 
+// findBare reads volumes whose unit stands with the one before: "3.0 litres, and 3.2 with
+// the filter".
+func (p *page) findBare() {
+	for n := 0; n < len(p.facts); n++ {
+		f := p.facts[n]
+		if f.kind != string(quantity.Volume) || f.unit != "L" {
+			continue
+		}
+		for i := f.end(); i < len(p.places) && p.places[i].sentence == p.places[f.from].sentence; i++ {
+			t := &p.places[i]
+			if t.taken && t.kind == number {
+				break
+			}
+			if t.kind != number || t.taken || t.gap != blank || !strings.ContainsAny(t.text, ".,") {
+				continue
+			}
+			v, end, ok := p.valueAt(i)
+			if next := p.at(end); !ok || v.v < 0.05 || v.v > 8 || next.gap == glued && next.kind != sign || !p.amountNear(i, end) {
+				continue
+			}
+			g := p.amount(i, end, f.unit, v, v, "")
+			p.take(i, end)
+			p.facts = append(p.facts, g)
+		}
+	}
+}
+
+// amountNear reports whether a role of an amount stands in the clause of a number.
+func (p *page) amountNear(from, to int) bool {
+	for i := max(from-6, 0); i < min(to+8, len(p.places)); i++ {
+		if p.places[i].sentence != p.places[from].sentence || i < from && p.places[i].taken && p.places[i].kind == number {
+			continue
+		}
+		if p.senseAt(i, "amount.with-filter") || p.senseAt(i, "amount.oil-only") || p.senseAt(i, "amount.dry") {
+			return true
+		}
+	}
+	return false
+}
+
 // findAmounts reads all amounts, each with its twins behind it.
 func (p *page) findAmounts() {
 	for i := 0; i < len(p.places); {

@@ -138,6 +138,9 @@ func (p *page) namesGearbox(n int, geared bool) bool {
 	}
 	first := &p.places[t.from]
 	begins := t.from == 0 || p.places[t.from-1].clause != first.clause
+	if start := t.from - 1; start >= 0 && !begins && p.words.function[p.places[start].fold] && (start == 0 || p.places[start-1].sentence != first.sentence) && p.gearedSentence(t.to) {
+		return true // "the gearbox takes 0.75 litres of SAE 80W-90"
+	}
 	if !begins || after != nil && (after.has("amount.with-filter") || after.has("amount.oil-only")) {
 		return false
 	}
@@ -155,6 +158,17 @@ func (p *page) namesGearbox(n int, geared bool) bool {
 	}
 	f := p.factAt(t.to)
 	return p.labelled(first.section, t.from) || f != nil && f.kind == "torque"
+}
+
+// gearedSentence reports whether a grade or a category of gear oil stands behind a token in
+// its sentence.
+func (p *page) gearedSentence(at int) bool {
+	for i := at; i < len(p.places) && p.places[i].sentence == p.places[at-1].sentence; i++ {
+		if f := p.factAt(i); f != nil && (f.kind == "service" && strings.HasPrefix(f.text, "GL") || f.kind == "grade" && len(f.text) > 2 && f.text[:1] >= "7" && f.text[2:3] == "W") {
+			return true
+		}
+	}
+	return false
 }
 
 // beside gives the term next to one with only small words between them, nil for none.

@@ -108,7 +108,8 @@ func (r *readings) foreignSentence(from, to int) bool {
 
 // drains reports whether a sentence tells of draining, and not of a level.
 func (r *readings) drains(from, to int) bool {
-	return (r.about(from, to, "warm.drain") || r.about(from, to, "part.drain")) && !r.about(from, to, "level.check") && !r.deviceIn(from, to)
+	return (r.about(from, to, "warm.drain") || r.about(from, to, "part.drain")) && !r.about(from, to, "level.check") &&
+		!r.about(from, to, "device.window") && !r.about(from, to, "device.stick") && !r.about(from, to, "device.hole")
 }
 
 // levelWords reads device, state and stance in a sentence that tells of the level.
@@ -176,7 +177,7 @@ func (r *readings) levelOf(at int) string {
 		circuit, _ = r.headCircuit(at)
 	}
 	if circuit == "" {
-		return "engine"
+		return r.usualOil()
 	}
 	return circuit
 }
@@ -312,7 +313,7 @@ func (r *readings) warmth(f *fact, from, to int) {
 	if f.low < 20 || f.high > 130 {
 		return
 	}
-	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || r.about(from, to, "time.run") && r.warmSection(f.from, from, to)
+	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || r.drains(from, to) && (r.about(from, to, "state.warm") || r.about(from, to, "state.hot")) || r.about(from, to, "time.run") && r.warmSection(f.from, from, to)
 	for i := from; i < to; i++ {
 		if g := r.factAt(i); g != nil && g.kind == "grade" {
 			return

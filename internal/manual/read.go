@@ -64,6 +64,7 @@ func pageOf(text, tag string) *page {
 	p.composeTerms()
 	p.findShapes()
 	p.findAmounts()
+	p.findBare()
 	p.findLostPoints()
 	p.findSizes()
 	p.findHeads()

@@ -55,7 +55,7 @@ func (r *readings) paired(m *mention) *mention {
 		return nil
 	}
 	o := &r.mentions[n]
-	if o.to != m.from-1 || !r.senseAt(o.to, "join.and") || o.foreign || o.loose != whole || o.part == "" || o.part == m.part || o.circuit != "" && o.circuit != m.circuit {
+	if o.to != m.from-1 || !r.senseAt(o.to, "join.and") || o.foreign || o.loose != whole || o.part == "" || o.part == m.part || o.circuit != "" && m.circuit != "" && o.circuit != m.circuit {
 		return nil
 	}
 	return o
@@ -241,7 +241,7 @@ func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 func (r *readings) resolved(m *mention) *mention {
 	here := &r.places[m.from]
 	s := r.sections[here.section]
-	var gauze *mention // a strainer, which has a plug or lies behind the drain plug
+	var gauze *mention // what has a plug too, but less likely than a drain
 	for n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= s.from; n-- {
 		o := &r.mentions[n]
 		near := r.places[o.from].item == here.item
@@ -262,6 +262,10 @@ func (r *readings) resolved(m *mention) *mention {
 			cover.part = "filter-cover"
 			return &cover
 		case (m.loose == aPlug && !o.strainer || m.loose == aCover) && o.part == "strainer" && r.places[o.from].sentence != here.sentence:
+			if gauze == nil {
+				gauze = o
+			}
+		case m.loose == aPlug && !near && (o.part == "level" || o.part == "filler" || o.part == "drain" && o.circuit != "" && o.circuit != "engine"):
 			if gauze == nil {
 				gauze = o
 			}
@@ -362,6 +366,9 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 				return r.gearOil(), false
 			}
 			return o.circuit, false
+		}
+		if o.part != "" && !o.foreign && o.circuit != "" && !o.ofFilter() && o.part != m.part {
+			return o.circuit, false // "the drain plug of the gearbox 28 N·m and the filler plug 30 N·m"
 		}
 	}
 	if circuit, foreign = r.rowCircuit(m.from); circuit != "" || foreign {
