@@ -40,7 +40,11 @@ func (r *readings) fasteners() {
 			if m, _ := r.partFor(f, -1); drive == "strap" && !is(m, "filter") || drive == "hand" && !is(m, "filler") {
 				continue
 			}
-			r.bolt(f, "drive", drive, t.from)
+			at := t.from
+			if size != nil && r.places[size.from].piece != r.places[at].piece {
+				at = size.from // the word is torn at the line's end
+			}
+			r.bolt(f, "drive", drive, at)
 		}
 	}
 	r.counts()
