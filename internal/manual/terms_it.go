@@ -41,7 +41,7 @@ const termsIT = "" +
 	"every.year\t1 volta all'anno|all'anno|annuale|annualmente|annuo|ogni anno|tutti gli anni|una volta all'anno|una volta l'anno\n" +
 	"join.and\te|ed|nonché|più\n" +
 	"join.or\to|o dopo|od|oppure|oppure dopo\n" +
-	"known\ta parte|allentare|allentate|anche|ancora|apparte|appena|applicare|appoggiate|apposita|apposito|aprite|attrezzi|attrezzo|avvita|avvitare|avvitarlo|avvitato|bene|chiudere|chiudete|circa|collocare|come|contatto|controllate|corta|corto|destra|destro|deve|devono|di nuovo|effettuare|entrambe|entrambi|eseguire|estraete|estrarre|eventuale|eventuali|fa|fissare|fissata|fissato|grande|ha|inferiore|infilare|inserire|inserite|installare|lavare|lunga|lungo|magnetico|mettere|mettete|montare|montate|monti|nuovamente|nuovo filtro|occorre|ora|pezzi|piccola|piccolo|poi|posizionare|presa|prescritto|pulire|pulirlo|pulite|quale|quanto|qui|reinstallare|relativa|relative|relativi|relativo|riavvitare|richiudere|richiuderlo|rimetta|rimettere|rimetterlo|rimettete|rimontare|rimontarlo|rimontate|rimonti|rimuovere|riposizionare|serve|servono|sfilare|si avvita|si effettua|si esegue|si fa|si stringe|si usa|sinistra|sinistro|sistemare|smontare|smontate|specificato|stessa|stesso|sua|sue|suo|suoi|superiore|svitare|svitarlo|svitate|tenete|tenuta da|tenuto da|tocca|tocca a|togliere|toglierlo|togliete|tutto|una decina di|usa|usano|utensile|utensili|va fatta|va fatto|vanno|versate|vuole\n" +
+	"known\ta parte|allentare|allentate|anche|ancora|apparte|appena|applicare|appoggiate|apposita|apposito|aprite|attrezzi|attrezzo|avvita|avvitare|avvitarlo|avvitato|bene|chiudere|chiudete|circa|collocare|come|contatto|controllate|corta|corto|destra|destro|deve|devono|di nuovo|effettuare|entrambe|entrambi|eseguire|estraete|estrarre|eventuale|eventuali|fa|fissare|fissata|fissato|grande|ha|inferiore|infilare|inserire|inserite|installare|lavare|lunga|lungo|magnetico|mettere|mettete|montare|montate|monti|nuovamente|nuovo filtro|occorre|ora|pezzi|piccola|piccolo|poi|posizionare|presa|prescritto|pulire|pulirlo|pulite|quale|quanto|qui|reinstallare|relativa|relative|relativi|relativo|riavvitare|richiudere|richiuderlo|rimetta|rimettere|rimetterlo|rimettete|rimontare|rimontarlo|rimontate|rimonti|rimuovere|riposizionare|serve|servono|sfilare|si effettua|si esegue|si fa|si stringe|si usa|sinistra|sinistro|sistemare|smontare|smontate|specificato|stessa|stesso|sua|sue|suo|suoi|superiore|svitare|svitarlo|svitate|tenete|tenuta da|tenuto da|tocca|tocca a|togliere|toglierlo|togliete|tutto|usa|usano|utensile|utensili|va fatta|va fatto|vanno|versate|vuole\n" +
 	"label.count\tn pezzi|numero|pezzi|q tà|quantità\n" +
 	"label.displacement\t4 tempi|bicilindrico|cilindrata|cilindrata effettiva|cilindrata totale|due cilindri|monocilindrico|quadricilindrico|quattro cilindri|quattro tempi|tipo motore|tre cilindri|tricilindrico|un cilindro\n" +
 	"label.figure\tcap|capitolo|fig|figura|n|nota|operazione|paragrafo|particolare|passo|punto|rif|sezione|tabella|vedere|vedi\n" +
@@ -59,7 +59,7 @@ const termsIT = "" +
 	"new\tnuova|nuove|nuovi|nuovo|rinnovare|sempre nuova|sostituire\n" +
 	"not\tmai|non|senza\n" +
 	"number.1\tun|una|uno\n" +
-	"number.10\tdieci\n" +
+	"number.10\tdecina di|dieci|una decina di\n" +
 	"number.100\tcento\n" +
 	"number.1000\tmila|mille\n" +
 	"number.11\tundici\n" +

@@ -59,7 +59,7 @@ const termsPT = "" +
 	"new\tnova|novas|novo|novos|renovar|sempre nova|substituir\n" +
 	"not\tjamais|nunca|não|sem\n" +
 	"number.1\tum|uma\n" +
-	"number.10\tdez\n" +
+	"number.10\tdez|uma dezena de\n" +
 	"number.100\tcem|cento\n" +
 	"number.1000\tmil\n" +
 	"number.11\tonze\n" +

@@ -22,6 +22,9 @@ func (r *readings) torques() {
 		if m.gear {
 			circuit = r.gearOil()
 		}
+		if o := r.paired(m); circuit == "" && o != nil {
+			circuit = o.circuit
+		}
 		if circuit == "" {
 			var foreign bool
 			circuit, foreign = r.circuitOfPart(m)
@@ -55,7 +58,7 @@ func (r *readings) paired(m *mention) *mention {
 		return nil
 	}
 	o := &r.mentions[n]
-	if o.to != m.from-1 || !r.senseAt(o.to, "join.and") || o.foreign || o.loose != whole || o.part == "" || o.part == m.part || o.circuit != "" && m.circuit != "" && o.circuit != m.circuit {
+	if !r.alsoNamed(o.to, m.from) || o.foreign || o.loose != whole || o.part == "" || o.part == m.part || o.circuit != "" && m.circuit != "" && o.circuit != m.circuit {
 		return nil
 	}
 	return o

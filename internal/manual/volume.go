@@ -135,6 +135,9 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 		return
 	}
 	switch {
+	case before != nil && before.tank && r.foreignBefore(before):
+		v.what = "" // "automatic mixer, oil tank 1.2 L"
+		return
 	case before != nil:
 		r.of(v, before)
 	case after != nil && r.places[after.from].clause == r.places[f.end()-1].clause:
@@ -161,6 +164,12 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 			v.what = "amount.capacity"
 		}
 	}
+}
+
+// foreignBefore reports whether the mention before one in its sentence is of another job.
+func (r *readings) foreignBefore(m *mention) bool {
+	n := r.mentionFrom(m.from) - 1
+	return n >= 0 && r.mentions[n].foreign && r.places[r.mentions[n].from].sentence == r.places[m.from].sentence && !r.figureIn(r.mentions[n].to, m.from)
 }
 
 // of gives a volume the oil of a mention.
