@@ -174,6 +174,9 @@ const mostIndent = 6
 // twoTexts reports whether what stands side by side are two texts, and not the columns
 // of a table: lines go on within their side, or both sides name their figures.
 func twoTexts(left, right []row) bool {
+	if figured(left) == 0 && 3*figured(right) >= 2*len(right) { // labels, and their figures
+		return false
+	}
 	l, r := continued(left), continued(right)
 	gaps := 0
 	for i := range left {
@@ -194,6 +197,16 @@ func twoTexts(left, right []row) bool {
 		}
 	}
 	return labelled >= 2
+}
+
+// figured counts the lines that have a number.
+func figured(rows []row) (n int) {
+	for _, r := range rows {
+		if slices.ContainsFunc(r.tokens, func(t token) bool { return t.kind == number }) {
+			n++
+		}
+	}
+	return n
 }
 
 func continued(rows []row) (n int) {

@@ -41,7 +41,7 @@ func (r *readings) makeAndModel() {
 				end = i + 1
 			case r.isNamed(i, end) && !numbered:
 				named, numbered = [2]int{i, end}, true
-			case named[1] == 0 && n == 0 && r.wordsOnly(i, end):
+			case named[1] == 0 && n == 0 && len(r.list) > 0 && r.wordsOnly(i, end):
 				named = [2]int{i, end}
 			case lone[1] == 0 && n < 2 && end == i+1 && r.alone(i, from, to):
 				lone = [2]int{i, end}
@@ -112,7 +112,7 @@ func (r *readings) nameFrom(i, end int) int {
 		return i
 	}
 	n := i + 1
-	for n < end && r.places[n].gap != wide {
+	for n < end && (r.places[n].gap != wide || r.spoilt && r.places[n].col-r.places[n-1].end <= 2) {
 		t := &r.places[n]
 		switch {
 		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"):

@@ -380,8 +380,10 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 		litre := strings.HasSuffix(text, "l") && changed == 1 && first && !beside && !(cell && strings.IndexByte(text, '.') < 0)
 		odd := strings.ContainsAny(text, "SBZQ")
 		switch {
-		case changed == 0, litre, odd && !beside && !cell, kept == 0 && !beside:
+		case changed == 0, litre, odd && !beside && !cell, kept == 0 && !beside && !(spoilt && len(n) == 3):
 			return nil
+		case spoilt && kept == 0 && len(n) == 3 && strings.Trim(text, "lIO") == "" && at > 0 && tokens[at-1].kind == word: // "GRILLO llO"
+			return []token{joinedToken(tokens[at:end], number, n)}
 		case beside, cell, first && len(n) > 1, spoilt && kept > 0 && len(n) > 1, strings.ContainsAny(n, ".,") && kept > 0:
 			return []token{joinedToken(tokens[at:end], number, n)}
 		}
@@ -504,6 +506,9 @@ func repairMixed(tokens []token, d *dictionary) []token {
 			return nil, at + 1
 		}
 		end := glueOf(tokens, at)
+		if tokens[at].text == "0" && end == at+1 && at+2 < len(tokens) && tokens[end].text == "-" && strings.HasPrefix(tokens[at+2].fold, "ring") {
+			return []token{joinedToken(tokens[at:end], word, "O")}, end // an O-ring
+		}
 		if end == at+1 {
 			return nil, end
 		}

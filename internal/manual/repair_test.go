@@ -69,6 +69,7 @@ func TestRepair(t *testing.T) {
 		{"Oi1 dr ain p1ug 13/ l6 in", "[oil] [drain] [plug] 13 / [16] in"},
 		{"24 N-m (l8 1b . ft, 2.4kgf-m), l.0kgf-m", "24 n - m ( [18] [lb] . ft , 2.4 kgf - m ) , [1.0] [kgf] - m"},
 		{"P1ug M2O, Ml4x1.5 , MA2 MB", "[plug] [m] [20] , [m] [14] [x] [1.5] , ma 2 mb"},
+		{"GRlLLO llO, fi1ter, 0-ring", "[grillo] [110] , [filter] , [o] - ring"},
 		{"Oi1 fi1ter 1.5 l", "[oil] [filter] 1.5 l"},
 		{"Oi1 drain plug 25 Nrn", "[oil] drain plug 25 [nm]"},
 		{"0il: do mot screw it in", "[oil] : do [not] screw it in"},
