@@ -436,6 +436,9 @@ func (d *dictionary) unitAt(tokens []token, at int) bool {
 	if _, n := unitAt(tokens, at); n > 0 {
 		return true
 	}
+	if at+2 < len(tokens) && tokens[at].fold == "n" && tokens[at+1].kind == sign && tokens[at+2].fold == "rn" {
+		return true // a newton metre
+	}
 	if e, _ := d.match(tokens, at); e != nil {
 		for _, s := range e.senses {
 			if strings.HasPrefix(s, "unit.") {

@@ -21,7 +21,7 @@ func Photographed(t *rapid.T, p *Page) *Page {
 	var text strings.Builder
 	for line := range strings.Lines(p.Text) {
 		bad := line
-		for range rapid.IntRange(0, 2).Draw(t, "confusions") {
+		for range rapid.IntRange(0, 1).Draw(t, "confusions") {
 			c := rapid.SampledFrom(confusions).Draw(t, "confusion")
 			if n := strings.Count(bad, c[0]); n > 0 {
 				bad = replaceNth(bad, c[0], c[1], rapid.IntRange(0, n-1).Draw(t, "place"))
