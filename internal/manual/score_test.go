@@ -21,10 +21,16 @@ func answers(text string) []pagetest.Answer {
 	return list
 }
 
-// The reader reaches what testdata/pages/reached.txt says, row by row. A number there
-// is only ever made better. What each page lacks is told by -v.
+// The reader reaches what reached.txt beside the pages says, row by row. A number there is
+// only ever made better. What each page lacks is told by -v.
 func TestPages(t *testing.T) {
-	pages, err := pagetest.Load("../../testdata/pages")
+	for _, folder := range []string{"pages", "blind-pages"} {
+		t.Run(folder, func(t *testing.T) { reaches(t, "../../testdata/"+folder) })
+	}
+}
+
+func reaches(t *testing.T, folder string) {
+	pages, err := pagetest.Load(folder)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -35,7 +41,7 @@ func TestPages(t *testing.T) {
 		}
 		rows[p.Row()].Add(pagetest.ScoreOf(p, answers(p.Text)))
 	}
-	data, err := os.ReadFile("../../testdata/pages/reached.txt")
+	data, err := os.ReadFile(folder + "/reached.txt")
 	if err != nil {
 		t.Fatal(err)
 	}

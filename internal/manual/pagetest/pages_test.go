@@ -11,11 +11,12 @@ import (
 // all of it.
 func TestPages(t *testing.T) {
 	pages, err := Load("../../../testdata/pages")
-	if err != nil || len(pages) < 10 {
-		t.Fatalf("%d pages, %v", len(pages), err)
+	blind, blindErr := Load("../../../testdata/blind-pages")
+	if err != nil || blindErr != nil || len(pages) < 10 || len(blind) < 10 {
+		t.Fatalf("%d and %d pages, %v, %v", len(pages), len(blind), err, blindErr)
 	}
 	var names []string
-	for _, p := range pages {
+	for _, p := range append(pages, blind...) {
 		if slices.Contains(names, p.Name) {
 			t.Errorf("two pages are called %s", p.Name)
 		}
