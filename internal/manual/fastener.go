@@ -41,7 +41,7 @@ func (r *readings) fasteners() {
 				continue
 			}
 			at := t.from
-			if size != nil && r.places[size.from].piece != r.places[at].piece {
+			if w := &r.places[at]; size != nil && len(w.text) > w.to-w.from {
 				at = size.from // the word is torn at the line's end
 			}
 			r.bolt(f, "drive", drive, at)
