@@ -489,7 +489,9 @@ func (r *readings) changedBehind(from, to int) (list []string, foreign bool) {
 				return list, foreign
 			}
 		}
-		if s := r.changed(m); s != "" {
+		if s := r.changed(m); m.ofFilter() && r.eachTime(m.to) {
+			continue // "every 6 hours, filter every second time"
+		} else if s != "" {
 			list = append(list, s)
 		} else if m.foreign {
 			foreign = true
@@ -781,6 +783,19 @@ func (r *readings) volumeBeside(t *term) bool {
 	for i := from; i < to; i++ {
 		if f := r.factAt(i); f != nil && f.kind == string(quantity.Volume) {
 			return true
+		}
+	}
+	return false
+}
+
+// eachTime reports whether it is said right behind a token with which change of the oil a
+// part is changed.
+func (r *readings) eachTime(at int) bool {
+	for i := at; i < len(r.places) && i < at+mostPhrase; i++ {
+		if t := r.termAt(i); t != nil && r.places[i].clause == r.places[at-1].clause {
+			if n, is := t.begin("every."); is && len(n) == 1 {
+				return true
+			}
 		}
 	}
 	return false

@@ -605,7 +605,7 @@ func markHeadings(list []piece) {
 		}
 		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
 		p.over = deeper
-		p.heading = deeper || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
+		p.heading = deeper || p.tokens[0].text == "[" && last == "]" || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
 }
 

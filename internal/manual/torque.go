@@ -208,7 +208,9 @@ func (r *readings) parted(from, to int) bool {
 // names the part for all of them: "drain plugs: engine 30 N·m, gearbox 25 N·m". named is
 // the part between the figure before and this one.
 func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
-	label, _ := r.near(at, begin, at, func(m *mention) bool { return m.part == "" && !m.foreign && !m.tank && m.loose == whole && m.circuit != "" })
+	label, _ := r.near(at, begin, at, func(m *mention) bool {
+		return m.part == "" && !m.foreign && !m.tank && m.loose == whole && m.circuit != ""
+	})
 	if label != nil && named != nil && named.loose == aPlug && named.from < label.from && label.circuit == "engine" {
 		if o := r.resolved(named); o != nil && o.part == "tank-drain" {
 			m := *named // "the drain plug of the frame and the plug below the crankcase"

@@ -96,6 +96,9 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 			break
 		}
 	}
+	if r.lastOfList(f) {
+		return // "change / with filter / dry: 2.5 / 2.7 / 3.2 L": nobody says which it is
+	}
 	if rowHead := r.roleOfColumn(heads, f); rowHead != "" {
 		v.what = rowHead
 	} else {
@@ -170,6 +173,12 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 func (r *readings) foreignBefore(m *mention) bool {
 	n := r.mentionFrom(m.from) - 1
 	return n >= 0 && r.mentions[n].foreign && r.places[r.mentions[n].from].sentence == r.places[m.from].sentence && !r.figureIn(r.mentions[n].to, m.from)
+}
+
+// lastOfList reports whether a volume ends a list of numbers without units of their own.
+func (r *readings) lastOfList(f *fact) bool {
+	stroke, before := r.at(f.from-1), r.at(f.from-2)
+	return stroke.text == "/" && stroke.gap == blank && before.kind == number && !before.taken
 }
 
 // of gives a volume the oil of a mention.
