@@ -1,0 +1,53 @@
+package manual_test
+
+import (
+	"slices"
+	"testing"
+)
+
+// What an amount is of follows from what parts it from the words beside it.
+func TestRead_Volumes(t *testing.T) {
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"before and behind", "Engine oil with filter 2.4 l, without 2.2 l.", []string{"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"}},
+		{"behind", "Fill in 2.4 l of engine oil with filter, 2.2 l without filter.", []string{"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"}},
+		{"in brackets with its own figure", "Fill in 2.4 litres of engine oil (oil change without filter: 2.2 litres).", []string{"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"}},
+		{"two labels in a row", "Engine oil\nAt change: 850 cc    After overhaul: 1,000 cc", []string{"oil.engine.dry 1000 mL", "oil.engine.oil-only 850 mL"}},
+		{"heads of columns", "                drained    filter changed    dry\nEngine oil      3.3 L      3.6 L             4.3 L\nGearbox oil     0.85 L\n", []string{"oil.engine.dry 4.3 L", "oil.engine.oil-only 3.3 L", "oil.engine.with-filter 3.6 L", "oil.gearbox.volume 0.85 L"}},
+		{"figures below their labels", "Engine oil capacity\nwithout filter replacement\n1.65 L\nwith filter replacement\n1.75 L\n", []string{"oil.engine.oil-only 1.65 L", "oil.engine.with-filter 1.75 L"}},
+		{"unit of a bracket in the head", "Engine oil (litres)\nAt oil change ........ 2.0\nAfter overhaul ....... 2.6\n", []string{"oil.engine.dry 2.6 L", "oil.engine.oil-only 2.0 L"}},
+		{"other jobs", "Coolant: 1.1 L. Fork oil, each leg: 455 cc. Fuel tank 17 L.", nil},
+		{"below a heading of another job", "AIR CLEANER\nOil the element with SAE 30 or special filter oil; 60 mL are enough.", nil},
+		{"imperial by the head over it", "                Imperial     U.S.\nEngine oil      4 pints      4.8 pints\n", []string{"oil.engine.oil-only 4 imp pt"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			if got := said(c.text, "oil."); !slices.Equal(got, c.want) {
+				t.Errorf("%q: %q, want %q", c.text, got, c.want)
+			}
+		})
+	}
+}
+
+// What a sentence, a line further out or a heading begins with governs what stands below.
+func TestRead_WhatGoverns(t *testing.T) {
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"the begin of a paragraph", "GEARBOX. Capacity 0.9 l, SAE 80W-90. Drain plug: 25 N·m. Level plug: 10 N·m.", []string{"bolt.gearbox-drain.torque 25 N·m", "bolt.gearbox-level.torque 10 N·m"}},
+		{"a line further out", "FINAL GEAR OIL    SAE 80W-90\n   Capacity       0.2 L\n   Drain bolt     13 N·m\n", []string{"bolt.final-drain.torque 13 N·m"}},
+		{"a heading below a heading", "FINAL DRIVE\nTightening torques\nDrain plug: 20 N·m\nFiller plug: 22 N·m\n", []string{"bolt.final-drain.torque 20 N·m", "bolt.final-filler.torque 22 N·m"}},
+		{"heads of columns that are parts", "                Fluid        Drain plug torque\nEngine          SAE 40       20 N·m\nTransmission    SAE 80       25 N·m\n", []string{"bolt.drain.torque 20 N·m", "bolt.gearbox-drain.torque 25 N·m"}},
+		{"a heading of another job", "FRONT FORK\n\nDrain screw, M6 ..... 6 N·m\nFork cap ..... 23 N·m\n", nil},
+		{"a thing of its own", "TORQUE VALUES\nOil filter boss ....... 18 N·m\nSpark plug ....... 12 N·m\n", nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := slices.DeleteFunc(said(c.text, "bolt."), func(s string) bool { return s[len(s)-4:] != "N·m" && !slices.Contains(c.want, s) })
+			if !slices.Equal(got, c.want) {
+				t.Errorf("%q: %q, want %q", c.text, got, c.want)
+			}
+		})
+	}
+}
