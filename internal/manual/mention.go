@@ -130,7 +130,12 @@ func (p *page) named(m *mention) bool {
 			return false // "oil the element"
 		}
 	}
-	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == "" || p.termAt(m.from).has("part.filter") && m.to-m.from > 1
+	first := p.termAt(m.from)
+	_, oil := first.begin("oil.")
+	if m.ofFilter() {
+		return oil && m.part != "" || first.to-first.from > 1 && first.has("part.filter") // "filter oil" is none
+	}
+	return m.oil && (m.part != "" || m.circuit != "") || m.circuit != "" && m.part == ""
 }
 
 // figureIn reports whether a figure stands between two tokens.

@@ -19,7 +19,7 @@ func TestRead_Volumes(t *testing.T) {
 		{"figures below their labels", "Engine oil capacity\nwithout filter replacement\n1.65 L\nwith filter replacement\n1.75 L\n", []string{"oil.engine.oil-only 1.65 L", "oil.engine.with-filter 1.75 L"}},
 		{"unit of a bracket in the head", "Engine oil (litres)\nAt oil change ........ 2.0\nAfter overhaul ....... 2.6\n", []string{"oil.engine.dry 2.6 L", "oil.engine.oil-only 2.0 L"}},
 		{"other jobs", "Coolant: 1.1 L. Fork oil, each leg: 455 cc. Fuel tank 17 L.", nil},
-		{"below a heading of another job", "AIR CLEANER\nOil the element with SAE 30 or special filter oil; 60 mL are enough.", nil},
+		{"below a heading of another job", "AIR CLEANER\nOil the element; 60 mL are enough.", nil},
 		{"imperial by the head over it", "                Imperial     U.S.\nEngine oil      4 pints      4.8 pints\n", []string{"oil.engine.oil-only 4 imp pt"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
