@@ -126,7 +126,7 @@ func (p *page) saysOil(m *mention) bool {
 // the oil's filter.
 func (p *page) named(m *mention) bool {
 	for i := m.from; i < m.to; i++ {
-		if p.words.function[p.places[i].fold] && m.circuit == "" {
+		if p.words.function[p.places[i].fold] && (m.circuit == "" || m.ofFilter()) && p.senseAt(m.from, "oil.any") {
 			return false // "oil the element"
 		}
 	}
