@@ -9,7 +9,7 @@ import (
 // order gives the lines of a text in the order in which they are read; a line that goes on
 // stands behind the one before it.
 func order(text string) (list []string) {
-	for _, p := range layoutOf(rowsOf(text), languageOf(rowsOf(text), "en").dictionary()) {
+	for _, p := range layoutOf(rowsOf(text), languageOf(rowsOf(text), "").dictionary()) {
 		var b strings.Builder
 		for i, t := range p.tokens {
 			if i > 0 && t.gap != glued {
