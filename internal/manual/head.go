@@ -296,6 +296,11 @@ func (p *page) bareAt(h *head, i int) (next int) {
 	if !ok {
 		return i + 1
 	}
+	for k := at; k < len(p.places) && p.places[k].piece == t.piece; k++ {
+		if p.senseAt(k, "drive.hand") { // its torque is a hand's: the number counts something
+			return i + 1
+		}
+	}
 	if n := p.besideTorque(h, i); n > 0 {
 		return p.takeBeside(h, i, n)
 	}

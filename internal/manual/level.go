@@ -177,7 +177,28 @@ func (r *readings) levelOf(at int) string {
 		circuit, _ = r.headCircuit(at)
 	}
 	if circuit == "" {
+		circuit = r.onlyLevel(at)
+	}
+	if circuit == "" {
 		return r.usualOil()
+	}
+	return circuit
+}
+
+// onlyLevel gives the oil whose level plug is the only one of the page, where a token's
+// sentence speaks of a level plug.
+func (r *readings) onlyLevel(at int) (circuit string) {
+	from, to := r.sentenceOf(at)
+	if !r.about(from, to, "part.level") {
+		return ""
+	}
+	for i := range r.mentions {
+		if m := &r.mentions[i]; m.part == "level" && !m.foreign && m.circuit != "" {
+			if circuit != "" && circuit != m.circuit {
+				return ""
+			}
+			circuit = m.circuit
+		}
 	}
 	return circuit
 }
@@ -272,7 +293,7 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 		r.sayAt(prefix+role, f.text, at, end, f.from)
 	case level:
 		r.say(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
-	case role == "run" && r.warmSection(f.from, from, to):
+	case role == "run" && !r.about(from, to, "time.wait") && r.warmSection(f.from, from, to):
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	}
 }

@@ -122,7 +122,8 @@ func (r *readings) nameFrom(i, end int) int {
 				return n
 			}
 		case t.kind == word:
-			if r.words.function[t.fold] || !capital(t.text) && t.gap != glued {
+			code := n > i+1 && len(t.text) == 1 && capital(t.text) && r.places[n-1].kind == number && (n+1 == end || r.places[n+1].gap == wide) // "700 A"
+			if r.words.function[t.fold] && !code || !capital(t.text) && t.gap != glued {
 				return n
 			}
 		case t.text == "\"" || t.text == "'":

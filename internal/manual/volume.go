@@ -192,7 +192,8 @@ func (r *readings) of(v *volume, m *mention) {
 	default:
 		v.circuit = m.circuit
 	}
-	if m.from < v.from && r.places[m.from].sentence == r.places[v.from].sentence {
+	near := v.from-m.to <= 4 || r.pieces[r.places[v.f.from].piece].cells
+	if m.from < v.from && near && r.places[m.from].sentence == r.places[v.from].sentence {
 		v.from = m.from
 	}
 }
