@@ -266,7 +266,7 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		return true
 	case m.part == "", metal && (m.part == "filter" || m.part == "filter-cover"):
 		return false
-	case m.part != "filter":
+	case m.part != "filter" || r.about(m.from, m.to, "part.filter-bolt"):
 		r.boltOf(m, f, "seal", kind, false, f.from)
 		if from, to := r.sentenceOf(f.from); (m.part == "drain" || m.part == "tank-drain") && metal && !r.factIn(from, to) {
 			other := map[string]string{"drain": "tank-drain", "tank-drain": "drain"}[m.part]

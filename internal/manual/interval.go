@@ -443,7 +443,7 @@ func (r *readings) looks(from, to int) bool {
 // cleaned at its interval.
 func (r *readings) cleaned(from, to int) bool {
 	list, _ := r.changedBefore(from, to)
-	return contains(list, "filter") || contains(list, "strainer")
+	return contains(list, "filter") || contains(list, "strainer") || r.headPart(to) != ""
 }
 
 // unknownLabel reports whether a sentence begins with a label that nobody here knows:
@@ -507,10 +507,18 @@ func (r *readings) changedBehind(from, to int) (list []string, foreign bool) {
 // above a sentence.
 func (r *readings) headPart(at int) (part string) {
 	s := r.sections[r.places[at].section]
-	if from, _ := r.sentenceOf(at); from != s.from+s.heading {
+	begin, end := s.from, s.from+s.heading
+	from, _ := r.sentenceOf(at)
+	if k := r.places[from].piece; from != end && k > 0 && r.starts[k] == from { // a line that is a heading by what it says
+		begin, end = r.pieceTokens(k - 1)
+		if end-begin > mostPhrase || r.factIn(begin, end) {
+			return ""
+		}
+	}
+	if from != end {
 		return ""
 	}
-	for n := r.mentionFrom(s.from); n < len(r.mentions) && r.mentions[n].from < s.from+s.heading; n++ {
+	for n := r.mentionFrom(begin); n < len(r.mentions) && r.mentions[n].from < end; n++ {
 		m := &r.mentions[n]
 		if m.part != "filter" && m.part != "strainer" || m.foreign {
 			return ""

@@ -282,7 +282,7 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 	case bullet(b) > 0:
 		return false
 	case hasGap(a) || hasGap(b):
-		return !hasGap(b) && small(b) && (d.open(a) > 1 || d.function[b[0].fold] && !closed(a) && prose(a))
+		return !hasGap(b) && small(b) && (d.open(a) > 1 || d.function[b[0].fold] && !closed(a) && len(a) >= 4 && a[len(a)-1].end-a[0].col >= 20)
 	case closed(a), capitals(a) && b[0].col > a[0].col:
 		return false
 	case capitals(b) && !capitals(a) && len(b) <= 3:

@@ -548,7 +548,7 @@ func (r *readings) filterApart() bool {
 
 func (r *readings) mentionsFilter() bool {
 	for i := range r.mentions {
-		if r.mentions[i].part == "filter" && !r.mentions[i].foreign {
+		if m := &r.mentions[i]; m.part == "filter" && !m.foreign && !r.about(m.from, m.to, "part.filter-centrifugal") { // that one is cleaned
 			return true
 		}
 	}
