@@ -287,7 +287,7 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 	}
 	prefix := r.levelPrefix(f.from)
 	switch {
-	case role == "run" && r.drainsNext(f) && r.warmSection(f.from, from, to):
+	case role == "run" && !r.about(from, to, "time.wait") && r.drainsNext(f) && r.warmSection(f.from, from, to):
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	case level && role != "":
 		r.sayAt(prefix+role, f.text, at, end, f.from)
