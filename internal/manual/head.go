@@ -139,7 +139,7 @@ func (p *page) columnsBefore(from, to int) (list []string) {
 	}
 	for i := from; i < to; i++ {
 		t := p.termAt(i)
-		if t == nil || t.from != i || p.places[i].gap != wide {
+		if t == nil || t.from != i || p.places[i].gap != wide && p.at(i-1).text != "." {
 			continue
 		}
 		for _, label := range [...]string{"count", "thread"} {

@@ -120,6 +120,9 @@ func (r *readings) levelWords(from, to int) {
 			continue
 		}
 		prefix := r.levelPrefix(i)
+		if plug := r.mentionFrom(t.to); t.has("level.check") && r.senseAt(t.to, "with") && plug < len(r.mentions) && r.mentions[plug].part == "level" && r.mentions[plug].from <= t.to+2 {
+			r.sayOnce(prefix+"device", "hole", t.from, r.mentions[plug].to) // "check the level with the check bolt"
+		}
 		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) {
 			r.say(prefix+"device", devices[d], t.from, t.to)
 		}
