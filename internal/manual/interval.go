@@ -749,6 +749,11 @@ const mostLead = 10
 func (r *readings) ruleStart(f *fact, at int) int {
 	if n := r.places[f.from].piece; r.pieces[n].cells {
 		if from, _ := r.pieceTokens(n); r.places[f.from].to-r.places[from].from < mostQuote/2 {
+			for i := from; i < f.from; i++ {
+				if r.places[i].text == ";" {
+					from = i + 1 // what stands before is another rule
+				}
+			}
 			return min(at, from)
 		}
 	}
