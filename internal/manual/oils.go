@@ -75,7 +75,7 @@ func (r *readings) circuitsOf(f *fact, lastEnd int, last []string) (list []strin
 		if c != "" && !contains(list, c) {
 			list = append(list, c)
 		}
-		return m.foreign && !m.measure
+		return m.foreign && !m.measure || otherJob && !r.named(m)
 	}
 	for n := r.mentionFrom(begin); n < len(r.mentions) && r.mentions[n].from < f.from; n++ {
 		if add(&r.mentions[n]) {

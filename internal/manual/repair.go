@@ -687,6 +687,11 @@ func repairWords(tokens []token, d *dictionary, least int) (count int) {
 			count++
 			continue
 		}
+		if t.text == "APl" || t.text == "APi" {
+			t.text, t.fold, t.repaired = "API", "api", true
+			count++
+			continue
+		}
 		if d.function[t.fold] || d.known[t.fold] {
 			continue
 		}

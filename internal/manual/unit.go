@@ -12,6 +12,12 @@ const mostUnit = 8
 // unitAt reads a unit in symbols that stands at a token: its id as the program has it,
 // and how many tokens it takes; 0 for none. The longest counts.
 func unitAt(tokens []token, at int) (id string, length int) {
+	if at >= len(tokens) {
+		return "", 0
+	}
+	if tokens[at].kind == word && !quantity.UnitBegins(tokens[at].fold) {
+		return "", 0
+	}
 	text := ""
 	for n := 0; n < mostUnit && at+n < len(tokens); n++ {
 		t := &tokens[at+n]

@@ -203,6 +203,23 @@ func UnitOf(text string) string {
 	return everySpelling()[strings.Replace(text, "/", "", 1)]
 }
 
+// UnitBegins reports whether the spelling of some unit begins with a word in small
+// letters: most words of a text are told by it to be of none.
+func UnitBegins(word string) bool {
+	return everyBeginning()[word]
+}
+
+var everyBeginning = sync.OnceValue(func() map[string]bool {
+	all := map[string]bool{}
+	for spelling := range everySpelling() {
+		for n := range spelling {
+			all[spelling[:n]] = true
+		}
+		all[spelling] = true
+	}
+	return all
+})
+
 // everySpelling gives the id of each spelling of every unit, for whoever asks about many.
 var everySpelling = sync.OnceValue(func() map[string]string {
 	all := map[string]string{}

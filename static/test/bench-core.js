@@ -53,9 +53,27 @@ export async function surveyCosts() {
   }
 }
 
-async function native(benchmark = 'Plan', env = {}) {
+/** [{name, micros}]: what it costs to read 100 kB of manuals' pages. */
+export async function pageCosts() {
+  const folder = new URL('testdata/pages/', root);
+  const pages = readdirSync(folder, { recursive: true }).filter((name) => name.endsWith('.json'));
+  const texts = pages.map((name) => JSON.parse(readFileSync(new URL(name, folder), 'utf8')).text);
+  const input = JSON.stringify({ text: texts.join('\n\n').slice(0, 100_000) });
+  const call = await coreInNode();
+  const times = Array.from({ length: surveys }, () => {
+    const begin = performance.now();
+    call('read-page', input);
+    return performance.now() - begin;
+  });
+  return [
+    { name: 'native', micros: await native('Read$/^100kB', {}, './internal/manual') },
+    { name: 'WebAssembly in Node', micros: median(times) * 1000 },
+  ];
+}
+
+async function native(benchmark = 'Plan', env = {}, room = './internal/core') {
   const args = ['test', '-run', '^$', '-bench', `^Benchmark${benchmark}$`, '-count', '7'];
-  const { stdout } = await promisify(execFile)('go', [...args, './internal/core'], {
+  const { stdout } = await promisify(execFile)('go', [...args, room], {
     cwd: fileURLToPath(root),
     env: { ...process.env, ...env },
   });

@@ -2,7 +2,7 @@
 // natively, what the page weighs, how long a phone takes to start it. Compare
 // the ratios; the times are this machine's.
 import { calculationCosts } from './bench-calculations.js';
-import { coreCosts, surveyCosts } from './bench-core.js';
+import { coreCosts, pageCosts, surveyCosts } from './bench-core.js';
 import { logTimes } from './bench-log.js';
 import { restoreTimes } from './bench-restore.js';
 import { searchTimes } from './bench-search.js';
@@ -39,6 +39,17 @@ table(
     name,
     micros.toFixed(0),
     (micros / survey[0].micros).toFixed(1),
+  ]),
+);
+
+const page = await pageCosts();
+table(
+  "100 kB of manuals' pages read, median",
+  ['', 'ms', 'of native'],
+  page.map(({ name, micros }) => [
+    name,
+    (micros / 1000).toFixed(0),
+    (micros / page[0].micros).toFixed(1),
   ]),
 );
 
