@@ -252,7 +252,11 @@ func (r *readings) alsoNamed(from, to int) bool {
 // a plug and never in a filter's cover. It reports whether the search is over.
 func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 	if m.loose != whole {
-		o := r.resolved(m)
+		from, _ := r.sentenceOf(f.from)
+		o := r.ofOil(f.from, m.from, from, m) // "the plug below the crankcase (copper ring)"
+		if o == nil {
+			o = r.resolved(m)
+		}
 		if o == nil {
 			o = r.onlyPlug(m)
 		}
