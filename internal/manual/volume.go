@@ -397,7 +397,8 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	}
 	if from == f.from {
 		a, b := r.sentenceOf(f.from)
-		if !r.coolingIn(a, b) || r.oilIn(begin, f.from) && !r.about(begin, f.from, "oil.engine") {
+		behind := r.senseAt(f.end(), "label.displacement") // "500 c.c. twin"
+		if !behind && !r.coolingIn(a, b) || r.oilIn(begin, f.from) && !r.about(begin, f.from, "oil.engine") {
 			return false
 		}
 	} else {
