@@ -260,9 +260,15 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		if o == nil {
 			o = r.onlyPlug(m)
 		}
-		if m = o; m == nil {
+		if o == nil {
 			return false
 		}
+		if m.from >= f.to { // "the ring of the cover" is said there, and not where the filter was named
+			there := *o
+			there.from, there.to = m.from, m.to
+			o = &there
+		}
+		m = o
 	}
 	metal := strings.HasPrefix(kind, "flat-") || kind == "folded" || kind == "bonded"
 	switch {
