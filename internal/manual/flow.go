@@ -24,6 +24,7 @@ type section struct {
 // page is a text that is being read.
 type page struct {
 	usual             string // the oil that is meant where none is named, once it was asked for
+	geared            string // whose gear oil is, once it was asked for
 	text              string
 	words             *dictionary
 	spoilt            bool  // letters were put right

@@ -184,7 +184,7 @@ func twoTexts(left, right []row) bool {
 			gaps++
 		}
 	}
-	if l >= 1 && r >= 1 && l+r >= 3 && gaps*3 <= len(left) { // and no table whose cells are wrapped
+	if l >= 1 && r >= 1 && l+r >= 3 && gaps*3 <= len(left) && !mostlyFigures(right) { // and no table whose cells are wrapped
 		return true
 	}
 	labelled, at := 0, 0
@@ -207,6 +207,18 @@ func figured(rows []row) (n int) {
 		}
 	}
 	return n
+}
+
+// mostlyFigures reports whether more than half of a side's lines are a figure and nothing
+// else: then it is the column of a table's values, whose labels stand on the other side.
+func mostlyFigures(side []row) bool {
+	figures := 0
+	for _, r := range side {
+		if r.tokens[0].kind == number && endsInFigure(r.tokens) {
+			figures++
+		}
+	}
+	return figures*2 > len(side)
 }
 
 func continued(rows []row) (n int) {

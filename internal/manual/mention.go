@@ -1,6 +1,10 @@
 package manual
 
-import "strings"
+import (
+	"strings"
+
+	"tidysump/internal/quantity"
+)
 
 // mention is where the page names a part, an oil or a thing of another job.
 type mention struct {
@@ -63,7 +67,7 @@ func (p *page) names(n int) bool {
 // end of a frame's tube is the tank's; below a heading of another job a bare cover or plug
 // is of that job.
 func (p *page) settleMentions() {
-	defer func() { p.usual = "" }() // asked for before all was named
+	defer func() { p.usual, p.geared = "", "" }() // asked for before all was named
 	p.settleScooter()
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {
@@ -645,15 +649,60 @@ func (p *page) entry(item, at int) bool {
 }
 
 // gearOil says whose oil gear oil is on this page: the final drive's, unless a gearbox is
-// named and no final drive is.
+// named and no final drive is, or the final drive has an amount of its own.
 func (p *page) gearOil() string {
-	gearbox, final := false, p.scooter()
-	for i := range p.terms {
-		gearbox = gearbox || p.terms[i].has("oil.gearbox") || p.terms[i].has("oil.primary")
-		final = final || p.terms[i].has("oil.final")
+	if p.geared == "" {
+		gearbox, final := false, p.scooter()
+		for i := range p.terms {
+			gearbox = gearbox || p.terms[i].has("oil.gearbox") || p.terms[i].has("oil.primary")
+			final = final || p.terms[i].has("oil.final")
+		}
+		p.geared = "final"
+		if gearbox && (!final || p.gearApart()) {
+			p.geared = "gearbox"
+		}
 	}
-	if gearbox && !final {
-		return "gearbox"
+	return p.geared
+}
+
+// gearApart reports whether a page gives an amount of gear oil in one place and one of the
+// final drive in another, and none of the gearbox by its name: then gear oil is the
+// gearbox's. Where gear oil is named together with a drive, the word tells nothing.
+func (p *page) gearApart() bool {
+	if p.scooter() {
+		return false
 	}
-	return "final"
+	type names struct{ gear, gearbox, final bool }
+	items := map[int]names{}
+	for i := range p.mentions {
+		m := &p.mentions[i]
+		if m.foreign || m.part != "" {
+			continue
+		}
+		item := p.places[m.from].item
+		n := items[item]
+		n.gear = n.gear || m.gear
+		n.gearbox = n.gearbox || m.circuit == "gearbox" || m.circuit == "primary"
+		n.final = n.final || m.circuit == "final"
+		if n.gear && (n.gearbox || n.final) {
+			return false
+		}
+		items[item] = n
+	}
+	gear, final := "", ""
+	for i := range p.facts {
+		f := &p.facts[i]
+		if f.kind != string(quantity.Volume) {
+			continue
+		}
+		switch n := items[p.places[f.from].item]; {
+		case n.gearbox:
+			return false
+		case n.gear:
+			gear = f.text
+		case n.final:
+			final = f.text
+		}
+	}
+	return gear != "" && final != "" && gear != final
 }

@@ -36,6 +36,11 @@ func TestRead_Tables(t *testing.T) {
 			[]reading{{"oil.engine.with-filter", "3.2 L"}, {"interval.first", "600 mi"}, {"interval.distance", "6000 mi"}, {"oil.gearbox.volume", "0.80 L"}, {"interval.gearbox", "12000 mi"}}, nil},
 		{"pints beside litres", "Gearbox ......... 1 pint (570 cc)\nGearbox oil ..... SAE 90\n", []reading{{"oil.gearbox.volume", "1 imp pt"}}, []reading{{"oil.gearbox.volume", "1 US pt"}}},
 		{"what is looked at", "Gearbox oil: SAE 90. Check the level every 6,000 km, replace the oil every 24,000 km.\n", []reading{{"interval.gearbox", "24000 km"}}, []reading{{"interval.gearbox", "6000 km"}}},
+		{"gear oil beside a final drive", "Technische Daten\n\nMotoröl               3,2 l\nGetriebeöl            0,80 l   SAE 80W-90\nHinterachsantrieb     0,25 l   SAE 80W-90\n\nGetriebe, Ablassschraube      M 14 x 1,5   28 Nm\nHinterachse, Ablassschraube   M 12 x 1,5   23 Nm\nÖlwanne                       M 6          9 Nm\n",
+			[]reading{{"oil.gearbox.volume", "0.80 L"}, {"oil.final.volume", "0.25 L"}, {"bolt.final-drain.torque", "23 N·m"}},
+			[]reading{{"oil.final.volume", "0.80 L"}, {"bolt.final-drain.torque", "9 N·m"}, {"bolt.final-drain.thread", "M6"}}},
+		{"leaders below a title in two parts", "ATELIER 600                                  Manuel       2-4\n\nCylindrée .................................. 599 cm³\nRefroidissement ............................ liquide\nHuile moteur\n  vidange simple ........................... 2,3 l\n  vidange avec remplacement du filtre ...... 2,5 l\n  moteur démonté (à sec) ................... 3,0 l\nHuile de fourche, par tube ................. 470 cm³\n",
+			[]reading{{"oil.engine.oil-only", "2.3 L"}, {"oil.engine.with-filter", "2.5 L"}, {"oil.engine.dry", "3.0 L"}}, nil},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			page := manual.Read(test.text, "")

@@ -341,10 +341,14 @@ func (r *readings) strayAt(m *mention) bool {
 // where that was a thing of another job.
 func (r *readings) spokenOf(at, before int) *mention {
 	here := &r.places[at]
+	own := r.ownRow(at)
 	for n := r.mentionFrom(before) - 1; n >= 0; n-- {
 		m := &r.mentions[n]
 		if r.places[m.from].paragraph != here.paragraph {
 			break
+		}
+		if piece := r.places[m.from].piece; own && piece != here.piece && r.pieces[piece].cells && r.figured(r.places[m.from].item) {
+			return nil
 		}
 		if m.loose != whole {
 			if o := r.resolved(m); o != nil {
@@ -363,6 +367,15 @@ func (r *readings) spokenOf(at, before int) *mention {
 		}
 	}
 	return nil
+}
+
+// ownRow reports whether a figure stands in a row of a table that begins with an oil or its
+// sump, and no part of ours: rows with figures of their own tell it nothing of its part.
+func (r *readings) ownRow(at int) bool {
+	n := r.places[at].piece
+	from, _ := r.pieceTokens(n)
+	label, _ := r.near(at, from, at, func(m *mention) bool { return m.oil || m.circuit != "" || m.gear })
+	return r.pieces[n].cells && label != nil && label.part == "" && label.loose == whole
 }
 
 // circuitOfPart says whose a plug is that does not say it: of the oil that was spoken of
