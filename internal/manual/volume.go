@@ -579,6 +579,9 @@ func (r *readings) volume(v *volume) {
 	}
 	f := v.f
 	v.doubts = append(v.doubts, r.witnesses(f)...)
+	if r.nearlyNot(v.from, v.to) || r.maybeOne(f) {
+		v.doubts = append(v.doubts, doubt("manual-repaired", "text", f.text))
+	}
 	if f.bound && v.what != "amount.band" {
 		v.doubts = append(v.doubts, doubt("manual-is-bound", "text", f.text))
 	}
@@ -587,6 +590,21 @@ func (r *readings) volume(v *volume) {
 	}
 	f.used = true
 	r.sayAt(what, f.text, v.from, v.to, f.from, v.doubts...)
+}
+
+// maybeOne reports whether the "l" that makes an amount of oil may be a figure one: it stands
+// right behind whole digits, in a row that names a fastener, as "Drain plug 2l" for 21.
+func (r *readings) maybeOne(f *fact) bool {
+	if f.to-f.from != 2 || r.places[f.from+1].fold != "l" || r.places[f.from+1].gap != glued || strings.ContainsAny(r.places[f.from].text, ".,") {
+		return false
+	}
+	from, _ := r.sentenceOf(f.from)
+	for n := r.mentionFrom(f.from) - 1; n >= 0 && r.mentions[n].from >= from; n-- {
+		if m := &r.mentions[n]; m.part != "" && m.part != "filter" {
+			return true
+		}
+	}
+	return false
 }
 
 // mostOil is the most of an oil in litres that is believed of a motorcycle. From memory.
