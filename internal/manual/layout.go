@@ -663,16 +663,6 @@ func hasUnit(tokens []token) bool {
 	return false
 }
 
-// bareCells counts the numbers that stand in cells of their own.
-func bareCells(tokens []token) (n int) {
-	for i := range tokens {
-		if i > 0 && tokens[i].kind == number && tokens[i].gap == wide {
-			n++
-		}
-	}
-	return n
-}
-
 // namesGrade reports whether a line names a grade, a mark or a category.
 func namesGrade(tokens []token) bool {
 	for i := range tokens {

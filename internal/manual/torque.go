@@ -64,10 +64,6 @@ func (r *readings) paired(m *mention) *mention {
 	return o
 }
 
-// leastTorque is what a bare number below a head has at least, in N·m, that is no count of
-// pieces. Common practice, no source.
-const leastTorque = 2
-
 // figure adds a reading of an amount, with the doubts that it has.
 func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 	doubts := r.witnesses(f)

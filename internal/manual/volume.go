@@ -74,12 +74,11 @@ func (f *fact) same(g *fact) bool { return f.from == g.from }
 
 // volume is one with its role.
 type volume struct {
-	f           *fact
-	circuit     string
-	what        string // a sense
-	from, to    int    // tokens that say it
-	doubts      []finding.Finding
-	displacment bool
+	f        *fact
+	circuit  string
+	what     string // a sense
+	from, to int    // tokens that say it
+	doubts   []finding.Finding
 }
 
 // placeVolume finds what a volume is of. beside is the volume before it, last where that
