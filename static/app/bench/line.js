@@ -162,7 +162,9 @@ export class Line {
   #submit = async (event) => {
     event.preventDefault();
     const screen = event.target.parentElement;
+    const before = document.activeElement;
     await this.#ask();
+    if (document.activeElement !== before) return; // whoever has gone on stays there
     screen.querySelector('.worked h2, .worked .finding')?.scrollIntoView({ block: 'start' });
   };
 

@@ -67,7 +67,7 @@ const quoted = (draft, entry) =>
     .map(
       ({ words, title, page }) =>
         html`<p class="quoted">
-          <q>${words}</q>
+          <q dir="auto">${words}</q>
           <small
             >${t(page ? 'standing.manual.from' : 'standing.manual.title', { source: title, page })}</small
           >

@@ -328,7 +328,7 @@ class Pages {
     return [...quotes].map(([words, readings]) => {
       const leave = () => this.#act(() => this.#reading.leave(readings));
       return html`<details class="standing from-page">
-        <summary class="written">“${words}”</summary>
+        <summary class="written" dir="auto">“${words}”</summary>
         <p>${readings.map(({ what }) => nameOf(what)).join(' · ')}</p>
         <button type="button" class="quiet" @click=${leave}>${t('manual.leave')}</button>
       </details>`;
@@ -377,7 +377,7 @@ class Pages {
     return html`<section class="page">
       <h2>${number ? t('manual.page', { number }) : t('manual.page.none')}</h2>
       <p class="line">${t('manual.tap')}</p>
-      <div class="written page-text" @click=${tap}>
+      <div class="written page-text" dir="auto" @click=${tap}>
         ${lines.slice(0, shown).map((line) => markedLine(line, marks))}
       </div>
       ${more(lines.length - shown, further)}

@@ -68,7 +68,7 @@ export function inText({ quote, page }) {
   const lines = linesOf(page.text).filter(
     ({ text, start }) => start < to && start + text.length > from,
   );
-  return html`<blockquote class="written quote">
+  return html`<blockquote class="written quote" dir="auto">
     ${lines.map((line) => markedLine(line, [{ from, to, kind: 'ask' }]))}
   </blockquote>`;
 }

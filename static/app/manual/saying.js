@@ -83,7 +83,12 @@ export class Saying {
       <h1 tabindex="-1">${t('manual.saying')}</h1>
       <div class="field">
         <label for="line">${t('manual.line')}</label>
-        <select id="line" class="written" @change=${choose((n) => this.#go(Number(n), 0))}>
+        <select
+          id="line"
+          class="written"
+          dir="auto"
+          @change=${choose((n) => this.#go(Number(n), 0))}
+        >
           ${this.#lines.map(
             ({ text }, n) =>
               html`<option value=${n} .selected=${n === this.#line}>${text.trim()}</option>`,
@@ -92,7 +97,7 @@ export class Saying {
       </div>
       <div class="field" role="group" aria-label=${t('manual.words')}>
         <p class="label">${t('manual.words')}</p>
-        <div class="entry written">
+        <div class="entry written" dir="auto">
           ${this.#words.map(
             ({ text }, n) =>
               html`<button

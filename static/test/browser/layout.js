@@ -207,7 +207,8 @@ export const readTexts = (page) =>
     while (walker.nextNode()) {
       const { data, parentElement } = walker.currentNode;
       const shown = parentElement.closest('option') ?? parentElement.checkVisibility();
-      if (shown && data.trim()) texts.push(data);
+      const quoted = parentElement.closest('.written, q'); // the words of a page, in its language
+      if (shown && !quoted && data.trim()) texts.push(data);
     }
     for (const name of ['aria-label', 'aria-description', 'title', 'placeholder', 'alt'])
       for (const element of document.querySelectorAll(`[${name}]`))
