@@ -13,6 +13,7 @@ type place struct {
 	section                       int  // index of sections
 	term                          int  // index of terms, -1 for none
 	taken                         bool // a shape or an amount has it
+	unread                        bool // a number at a row's end of which nobody knows the unit
 }
 
 // section is what stands below a heading.

@@ -311,11 +311,15 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 // the longest of its text.
 const wideEnough = 6
 
-// begins reports whether a line begins with a label and a colon, as an entry of a list does.
+// begins reports whether a line begins with a label and a colon, or a dash before a figure,
+// as an entry of a list does.
 func begins(tokens []token) bool {
 	for i := 1; i < len(tokens) && i < 7; i++ {
 		if tokens[i].text == ":" {
 			return i+1 < len(tokens)
+		}
+		if tokens[i].text == "-" && tokens[i].gap == blank && i+1 < len(tokens) && tokens[i+1].gap == blank && tokens[i+1].kind == number {
+			return true
 		}
 		if tokens[i].kind != word {
 			return false
@@ -612,7 +616,7 @@ func markHeadings(list []piece) {
 		if words == 0 || words > 7 || last == "." || last == "," {
 			continue
 		}
-		if hasUnit(p.tokens) || namesGrade(p.tokens) || i > 0 && !p.blank && rowLike(p.tokens) && cellEnds(list[i-1].tokens) {
+		if hasUnit(p.tokens) || namesGrade(p.tokens) || bareRow(p.tokens) || i > 0 && !p.blank && rowLike(p.tokens) && cellEnds(list[i-1].tokens) {
 			continue
 		}
 		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
@@ -627,10 +631,10 @@ func rowLike(tokens []token) bool {
 	return last.kind == number && last.gap == wide && len(tokens) > 1
 }
 
-// cellEnds reports whether a line ends in a cell that is a unit or a number, as the head
-// and the rows of a table do.
+// cellEnds reports whether a line ends in a cell that is a unit, or has one that is a number,
+// as the head and the rows of a table do.
 func cellEnds(tokens []token) bool {
-	if rowLike(tokens) {
+	if figureCells(tokens) > 0 {
 		return true
 	}
 	for i := len(tokens) - 1; i > 0; i-- {
@@ -656,11 +660,32 @@ func hasUnit(tokens []token) bool {
 		if _, n := unitAt(tokens, i+1); n > 0 {
 			return true
 		}
-		if tokens[i].gap == wide && i > 0 && i+1 == len(tokens) && tokens[i].text != "" && !pageLike(tokens[i:]) {
-			return true
+	}
+	return figureCells(tokens) > 1
+}
+
+// bareRow reports whether a line is a label and its figure without a unit, as where a photo
+// has lost that: what leads to the figure, or its point, says that it counts no page.
+func bareRow(tokens []token) bool {
+	n := len(tokens)
+	for n > 0 && tokens[n-1].kind == number {
+		n--
+	}
+	if n == 0 || n == len(tokens) {
+		return false
+	}
+	t := &tokens[n]
+	return t.led || t.gap != glued && (tokens[n-1].text == ":" || tokens[n-1].text == "-" || strings.ContainsAny(t.text, ".,"))
+}
+
+// figureCells counts the cells of a line that begin with a number.
+func figureCells(tokens []token) (count int) {
+	for i := 1; i < len(tokens); i++ {
+		if tokens[i].gap == wide && tokens[i].kind == number {
+			count++
 		}
 	}
-	return false
+	return count
 }
 
 // namesGrade reports whether a line names a grade, a mark or a category.
@@ -673,5 +698,3 @@ func namesGrade(tokens []token) bool {
 	}
 	return false
 }
-
-func pageLike(tokens []token) bool { return len(tokens) <= 3 }

@@ -529,6 +529,11 @@ func (p *page) figured(item int) bool {
 				p.withFigures[p.places[p.facts[i].from].item] = true
 			}
 		}
+		for i := range p.places {
+			if p.places[i].unread {
+				p.withFigures[p.places[i].item] = true
+			}
+		}
 	}
 	return p.withFigures[item]
 }

@@ -39,6 +39,7 @@ func (r *readings) makeAndModel() {
 			switch {
 			case end == i:
 				end = i + 1
+			case r.ofTrade(end) && r.places[end].gap == blank && end < to && r.factIn(end, to): // a row's label
 			case r.isNamed(i, end) && !numbered:
 				named, numbered = [2]int{i, end}, true
 			case named[1] == 0 && n == 0 && len(r.list) > 0 && r.wordsOnly(i, end):
@@ -115,10 +116,10 @@ func (r *readings) nameFrom(i, end int) int {
 	for n < end && (r.places[n].gap != wide || r.spoilt && r.places[n].col-r.places[n-1].end <= 2) {
 		t := &r.places[n]
 		switch {
-		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"):
+		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"), r.ofTrade(n):
 			return n
 		case t.kind == number:
-			if len(t.text) > 4 || strings.ContainsAny(t.text, ".,") {
+			if len(t.text) > 4 || t.text[0] == '0' || strings.ContainsAny(t.text, ".,") {
 				return n
 			}
 		case t.kind == word:
@@ -134,6 +135,17 @@ func (r *readings) nameFrom(i, end int) int {
 		n++
 	}
 	return n
+}
+
+// ofTrade reports whether a token is of a word for an oil or a part of ours.
+func (r *readings) ofTrade(i int) bool {
+	t := r.termAt(i)
+	if t == nil {
+		return false
+	}
+	_, oil := t.begin("oil.")
+	_, part := t.begin("part.")
+	return oil || part
 }
 
 // suffixed reports whether a token is of a number with a single capital behind it, which

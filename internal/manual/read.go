@@ -70,6 +70,7 @@ func pageOf(text, tag string) *page {
 	p.findHeads()
 	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
 	p.joinTwins()
+	p.findUnread()
 	p.settleTerms()
 	p.findMentions()
 	p.settleMentions()

@@ -117,10 +117,10 @@ func (f *fact) end() int {
 // last below the same heading. byContext reports the last.
 func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	from, to := r.sentenceOf(f.from)
-	begin := max(from, last)
+	begin := r.unreadIn(max(from, last), f.from)
 	end := to
 	for k := f.end(); k < to; k++ {
-		if r.places[k].clause != r.places[f.end()-1].clause || r.places[k].taken && r.places[k].kind == number {
+		if r.places[k].unread || r.places[k].clause != r.places[f.end()-1].clause || r.places[k].taken && r.places[k].kind == number {
 			end = k
 			break
 		}

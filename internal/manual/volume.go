@@ -86,11 +86,11 @@ type volume struct {
 func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) {
 	f := v.f
 	from, to := r.sentenceOf(f.from)
-	begin := max(from, last)
+	begin := r.unreadIn(max(from, last), f.from)
 	v.from, v.to = f.from, f.end()
 	next := to
 	for k := f.end(); k < to; k++ {
-		if g := r.factAt(k); g != nil && g.kind == f.kind && !g.same(f) {
+		if g := r.factAt(k); g != nil && g.kind == f.kind && !g.same(f) || r.places[k].unread {
 			next = k
 			break
 		}

@@ -30,26 +30,27 @@ type entry struct {
 }
 
 var torques = []entry{
-	{"bolt.drain.torque", 15, 45, []string{"Oil drain bolt", "Engine oil drain plug", "Oil drain plug", "Engine drain plug", "Engine oil drain bolt"}},
-	{"bolt.filter.torque", 10, 26, []string{"Oil filter", "Oil filter cartridge", "Engine oil filter"}},
-	{"bolt.filter-cover.torque", 5, 13, []string{"Oil filter cover bolts", "Oil filter cover screws", "Oil filter element cover bolt"}},
-	{"bolt.strainer.torque", 10, 35, []string{"Oil strainer cap", "Oil strainer plug", "Oil screen plug", "Oil strainer cover bolt"}},
-	{"bolt.gearbox-drain.torque", 15, 40, []string{"Gearbox drain plug", "Transmission drain plug", "Transmission oil drain bolt", "Gearbox oil drain plug"}},
+	{"bolt.drain.torque", 15, 45, []string{"Oil drain bolt", "Engine oil drain plug", "Oil drain plug", "Engine drain plug", "Engine oil drain bolt", "Crankcase drain plug", "Sump plug", "Drain plug, engine oil"}},
+	{"bolt.filter.torque", 10, 26, []string{"Oil filter", "Oil filter cartridge", "Engine oil filter", "Spin-on oil filter"}},
+	{"bolt.filter-cover.torque", 5, 13, []string{"Oil filter cover bolts", "Oil filter cover screws", "Oil filter element cover bolt", "Screws of the oil filter cover", "Oil filter cap bolts"}},
+	{"bolt.strainer.torque", 10, 35, []string{"Oil strainer cap", "Oil strainer plug", "Oil screen plug", "Oil strainer cover bolt", "Oil filter screen cap", "Engine oil strainer plug"}},
+	{"bolt.gearbox-drain.torque", 15, 40, []string{"Gearbox drain plug", "Transmission drain plug", "Transmission oil drain bolt", "Gearbox oil drain plug", "Drain plug of the gearbox"}},
 	{"bolt.primary-drain.torque", 15, 40, []string{"Primary drain plug", "Primary chaincase drain plug", "Primary case drain plug"}},
 	{"bolt.final-drain.torque", 12, 30, []string{"Final drive drain bolt", "Final drive oil drain plug", "Final gear oil drain bolt"}},
 	{"bolt.final-filler.torque", 8, 25, []string{"Final drive filler cap", "Final drive filler plug", "Final gear oil filler cap"}},
 	{"", 5, 120, []string{"Spark plug", "Clutch cover bolts", "Rear axle nut", "Front axle", "Cylinder head bolts", "Coolant drain bolt",
-		"Brake caliper bolts", "Fork drain screw", "Oil pressure switch", "Oil pump bolts", "Generator cover bolts", "Chain adjuster lock nut"}},
+		"Brake caliper bolts", "Fork drain screw", "Oil pressure switch", "Oil pump bolts", "Generator cover bolts", "Chain adjuster lock nut",
+		"Oil cooler union bolts", "Swingarm pivot nut", "Exhaust pipe nuts", "Handlebar clamp bolts", "Rear sprocket nuts", "Neutral switch"}},
 }
 
 var volumes = []entry{
-	{"oil.engine.oil-only", 10, 25, []string{"Engine oil, without filter change", "Engine oil after draining", "Engine oil, oil change", "Engine oil (filter not changed)"}},
-	{"oil.engine.with-filter", 26, 29, []string{"Engine oil, with filter change", "Engine oil after filter change", "Engine oil with oil filter replacement", "Engine oil, oil and filter change"}},
-	{"oil.engine.dry", 30, 36, []string{"Engine oil after disassembly", "Engine oil, total amount", "Engine oil after overhaul", "Engine oil, dry engine"}},
-	{"oil.gearbox.volume", 5, 12, []string{"Gearbox oil", "Transmission oil", "Gearbox oil at change"}},
-	{"oil.primary.volume", 3, 12, []string{"Primary chaincase oil", "Primary oil"}},
-	{"oil.final.volume", 1, 3, []string{"Final drive oil", "Final gear oil", "Final drive oil at change"}},
-	{"", 2, 180, []string{"Coolant", "Fork oil, each leg", "Fuel tank", "Brake fluid", "Coolant reservoir", "Fuel reserve"}},
+	{"oil.engine.oil-only", 10, 25, []string{"Engine oil, without filter change", "Engine oil after draining", "Engine oil, oil change", "Engine oil (filter not changed)", "Engine oil, oil change only", "Engine oil, periodic oil change", "Engine oil, filter not replaced"}},
+	{"oil.engine.with-filter", 26, 29, []string{"Engine oil, with filter change", "Engine oil after filter change", "Engine oil with oil filter replacement", "Engine oil, oil and filter change", "Engine oil with filter", "Engine oil, filter renewed", "Engine oil when the filter is changed"}},
+	{"oil.engine.dry", 30, 36, []string{"Engine oil after disassembly", "Engine oil, total amount", "Engine oil after overhaul", "Engine oil, dry engine", "Engine oil, engine stripped", "Engine oil, total capacity"}},
+	{"oil.gearbox.volume", 5, 12, []string{"Gearbox oil", "Transmission oil", "Gearbox oil at change", "Gearbox", "Oil in the gearbox"}},
+	{"oil.primary.volume", 3, 12, []string{"Primary chaincase oil", "Primary oil", "Primary chaincase", "Primary case"}},
+	{"oil.final.volume", 1, 3, []string{"Final drive oil", "Final gear oil", "Final drive oil at change", "Final drive", "Rear drive oil"}},
+	{"", 2, 180, []string{"Coolant", "Fork oil, each leg", "Fuel tank", "Brake fluid", "Coolant reservoir", "Fuel reserve", "Cooling system", "Front fork, left and right"}},
 }
 
 // Draw makes a page of rows out of one truth: any order, any leader, any spelling of
