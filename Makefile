@@ -15,7 +15,7 @@ NODE_TEST := node static/test/run.js
 
 .DELETE_ON_ERROR:
 .PHONY: serve watch watcher watched test test-one soak soak-memory bench dist lighthouse stories pictures build site core types terms format \
-	check-go check-page test-go test-go-bare test-wasm test-page test-units test-built test-browser test-engines engines-table clean
+	check-go check-page test-go test-go-bare test-wasm test-page test-units test-built test-browser test-engines engines-table released-backup clean
 
 # Builds the program and serves the page on http://localhost:8080.
 serve: build
@@ -188,6 +188,11 @@ test-engines: build
 # Writes what the last test-engines saw into the tables of README.md and DEVELOPERS.md.
 engines-table: $(NODE_MODULES)
 	node static/test/engines/write-tables.js
+
+# Writes the backup of the version that stands first in static/changelog.json, for
+# those to come: testdata/backups/VERSION.jsonl.gz.
+released-backup: build
+	CHROMIUM="$$(.ci/chromium)" $(NODE_TEST) static/test/release/write-backup.js
 
 # Takes away all that was built.
 clean:
