@@ -36,8 +36,8 @@ type value struct {
 
 // valueAt reads a number, in figures or in words, and gives where it ends.
 func (p *page) valueAt(i int) (v value, next int, ok bool) {
-	t := &p.places[i]
-	if t.taken {
+	t := p.at(i)
+	if t.taken || i >= len(p.places) {
 		return v, i, false
 	}
 	if t.kind == number {

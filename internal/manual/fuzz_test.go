@@ -20,7 +20,7 @@ func FuzzRead(f *testing.F) {
 		f.Add(p.Text)
 	}
 	for _, text := range []string{"", "\n\n", "\r\n\t", "Oil drain plug", "25 N·m", "Oil drain plug 25 N·m", "\u200b\u00ad\ufeff", "Oil ½ ¼ L ± ± 3 – – N·m",
-		"\xff\xfe oil drain plug 2\xff5 N·m", "Ölablaßschraube ２５ Ｎ・ｍ", "oil-\ndrain-\nplug-\n25-\nN·m", "(((((oil 1 L)", "M M12 x x 1.5 x", "SAE SAE 10W 10W-", "every every 1,000 or km"} {
+		"\xff\xfe oil drain plug 2\xff5 N·m", "Ölablaßschraube ２５ Ｎ・ｍ", "oil-\ndrain-\nplug-\n25-\nN·m", "(((((oil 1 L)", "M M12 x x 1.5 x", "SAE SAE 10W 10W-", "every every 1,000 or km", "Cover 10 N·m", "wait two minutes or"} {
 		f.Add(text)
 	}
 	whats := map[string]bool{}

@@ -79,7 +79,7 @@ func (p *page) settleMentions() {
 				m.part, m.circuit = "tank-drain", "engine"
 			}
 		}
-		if m.loose == aCover && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
+		if m.loose == aCover && m.from > 0 && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
 			m.foreign = true // a row of a cover that nobody here knows
 		}
 		bare := m.circuit == "engine" && m.part == "" && m.to-m.from == 1 // "engine cold"
