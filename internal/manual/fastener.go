@@ -60,6 +60,16 @@ func (r *readings) bolt(f *fact, member, text string, at int) {
 		m, byContext = o, false
 	}
 	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item, at)
+	if m == nil || byContext || m.foreign || m.from > f.from {
+		return
+	}
+	if o := r.paired(m); o != nil { // "drain plug and filler plug have M12"
+		both := *o
+		if both.circuit == "" {
+			both.circuit = m.circuit
+		}
+		r.boltOf(&both, f, member, text, false, at)
+	}
 }
 
 // toolFor gives the part that a key is for which a sentence names first: "using a 17 mm

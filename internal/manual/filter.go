@@ -103,9 +103,16 @@ func (r *readings) hasTorque(what string, t *term) bool {
 
 // filterInHand finds a filter that is itself screwed, turned by hand or with a strap.
 func (r *readings) filterInHand() (from, to int) {
+	if from, to = r.filterTurned(func(t *term) bool { return t.has("drive.hand") || t.has("action.screw") }); to > 0 {
+		return from, to // it says so more plainly than the tool does
+	}
+	return r.filterTurned(func(t *term) bool { return t.has("drive.strap") })
+}
+
+func (r *readings) filterTurned(by func(*term) bool) (from, to int) {
 	for n := range r.terms {
 		t := &r.terms[n]
-		if !t.has("drive.strap") && !t.has("drive.hand") && !t.has("action.screw") {
+		if !by(t) {
 			continue
 		}
 		begin, end := r.sentenceOf(t.from)

@@ -164,7 +164,7 @@ func (r *readings) onlyJoins(from, to int) bool {
 		case r.senseAt(i, "when.then"), r.senseAt(i, "when.severe"):
 			return false
 		case t.kind == sign && (t.text == "," || t.text == "/" || t.text == "(" || t.text == ")" || t.text == "-" && t.gap == glued):
-		case r.words.function[t.fold], r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"), r.senseAt(i, "known"):
+		case r.words.function[t.fold], r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"), r.senseAt(i, "known"), r.senseAt(i, "same"):
 		default:
 			return false
 		}
@@ -761,6 +761,8 @@ func (r *readings) ruleStart(f *fact, at int) int {
 	for i := f.from - 1; i >= 0 && i >= f.from-mostLead; i-- {
 		t := &r.places[i]
 		switch {
+		case i == f.from-2 && t.text == r.places[f.from].text: // "de 10.000 em 10.000 km"
+			at = max(i-1, 0)
 		case t.taken || t.kind == number:
 			return at
 		case t.clause != clause && t.text == ":":
@@ -781,6 +783,11 @@ func (r *readings) ruleEnd(f *fact) int {
 	next := r.nextLong(f.end(), to)
 	if g := r.factAt(next); next < to && g != nil && g.kind != f.kind && r.places[next].gap != wide && r.onlyJoins(f.end(), next) {
 		return g.end()
+	}
+	for i := f.end(); i < min(next, f.end()+mostRest); i++ {
+		if t := r.termAt(i); t != nil && (t.has("every.year") || t.has("every.half-year")) && f.unit != "months" && r.places[i].gap != wide && r.onlyJoins(f.end(), t.from) { // "6,000 km or yearly"
+			return t.to
+		}
 	}
 	for i := f.end(); i < min(next, f.end()+mostRest) && r.places[i].clause == r.places[f.end()-1].clause; i++ {
 		if r.senseAt(i, "when.first") { // "1,000 km for the first time"

@@ -2,6 +2,7 @@ package manual_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/manual"
@@ -71,5 +72,24 @@ func TestRead_Sizes(t *testing.T) {
 	}
 	if got := said("Oil drain plug (M17): 25 N·m. Drain the oil into a pan of 17 litres.", "bolt.drain.size"); got != nil {
 		t.Errorf("no size: %q", got)
+	}
+}
+
+// The words of a figure are quoted with what is joined to them.
+func TestRead_Quotes(t *testing.T) {
+	for _, c := range []struct{ text, what, quote string }{
+		{"L'olio motore si cambia ogni 10.000 km o almeno una volta l'anno.", "interval.distance", "ogni 10.000 km o almeno una volta l'anno"},
+		{"Mudança do óleo do motor: a primeira aos 1.000 km e as seguintes de 12.000 em 12.000 km ou uma vez por ano.", "interval.distance", "de 12.000 em 12.000 km ou uma vez por ano"},
+		{"Der Primärkasten wird mit 200 cm³ SAE 20 gefüllt.", "oil.primary.volume", "Primärkasten wird mit 200 cm³ SAE 20"},
+		{"Cambie el filtro de aceite: para quitarlo hace falta una llave de cinta. El nuevo se enrosca a mano.", "filter.kind", "se enrosca"},
+	} {
+		for _, r := range manual.Read(c.text, "").Readings {
+			if quote := c.text[r.Quote.From:r.Quote.To]; r.What == c.what && !strings.Contains(quote, c.quote) {
+				t.Errorf("%q: %s is quoted %q, want %q", c.text, c.what, quote, c.quote)
+			}
+		}
+		if len(said(c.text, c.what)) != 1 {
+			t.Errorf("%q: %q", c.text, said(c.text, c.what))
+		}
 	}
 }

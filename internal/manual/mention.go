@@ -72,6 +72,7 @@ func (p *page) settleMentions() {
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {
 		m := &p.mentions[n]
+		p.meansSame(n)
 		here := &p.places[m.from]
 		if m.part == "drain" && n+1 < len(p.mentions) {
 			o := &p.mentions[n+1]
@@ -94,6 +95,35 @@ func (p *page) settleMentions() {
 				own = here.paragraph
 			}
 		}
+	}
+}
+
+// meansSame gives an oil's name, or that of what holds it, the part that was named last where
+// a word stands before it that repeats it: "the drain plug of the tank and that of the sump".
+func (p *page) meansSame(n int) {
+	m := &p.mentions[n]
+	if m.foreign || m.part != "" || m.loose != whole || !m.tank && m.circuit == "" {
+		return
+	}
+	at := m.from - 1
+	for at > m.from-3 && at > 0 && p.places[at].kind == word && p.places[at].term < 0 && p.words.function[p.places[at].fold] {
+		at--
+	}
+	if !p.senseAt(at, "same") || p.places[at].sentence != p.places[m.from].sentence {
+		return
+	}
+	if n == 0 || p.places[p.mentions[n-1].from].paragraph != p.places[m.from].paragraph {
+		return
+	}
+	switch o := &p.mentions[n-1]; {
+	case o.foreign:
+	case o.part == "drain" || o.part == "tank-drain" || (o.part == "level" || o.part == "filler") && !m.tank:
+		if m.part = o.part; m.tank {
+			m.part, m.circuit = "tank-drain", "engine"
+		} else if o.part == "tank-drain" {
+			m.part = "drain"
+		}
+		m.from = p.termAt(at).from
 	}
 }
 

@@ -123,6 +123,7 @@ const termsEN = "" +
 	"part.tank\tdown tube|frame|frame down tube|frame tank|frame tube|oil bearing frame|oil in frame|oil reservoir|oil tank|oil tank in the frame|tank\n" +
 	"range.between\tbetween|from\n" +
 	"range.to\tthrough|to|up to\n" +
+	"same\tthat below|that in|that of|that on|the one below|the one in|the one of|the one on\n" +
 	"seal.bonded\tbonded seal|bonded sealing washer|bonded washer|metal rubber washer|rubber bonded washer|rubber lipped washer|rubber steel washer|steel and rubber washer|washer with a rubber lip|washer with bonded rubber|washer with rubber\n" +
 	"seal.fibre\tfiber gasket|fiber ring|fiber sealing washer|fiber washer|fibre gasket|fibre ring|fibre sealing washer|fibre washer|vulcanised fibre washer\n" +
 	"seal.flat-aluminium\talloy washer|alloy washers|alu washer|aluminium crush washer|aluminium gasket|aluminium gaskets|aluminium joint washer|aluminium ring|aluminium rings|aluminium seal|aluminium seal ring|aluminium sealing ring|aluminium sealing rings|aluminium sealing washer|aluminium washer|aluminium washers|aluminum crush washer|aluminum gasket|aluminum ring|aluminum rings|aluminum seal|aluminum seal ring|aluminum sealing ring|aluminum sealing washer|aluminum washer|aluminum washers|washer (aluminium)|washer aluminium|washer of aluminium|washer of aluminum\n" +

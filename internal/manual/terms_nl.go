@@ -4,7 +4,7 @@ package manual
 
 const termsNL = "" +
 	"@nl\tde|het|een|en|van|met|voor|niet|zijn|wordt|worden|bij|naar|op|aan|dat|deze|dan|na|elke|iedere|daarna|zonder|tot|uit|ook|te|is|er|moet\n" +
-	"action.screw\tafschroeven|draai los|losdraaien|opdraaien|opschroeven|schroef|vastdraaien\n" +
+	"action.screw\tafgeschroefd|afschroe*|draai los|losdraai*|losgedraaid|opdraaien|opgedraaid|opgeschroefd|opschroe*|schroef|vastdraaien\n" +
 	"amount.band\ttussen de bovenste en|tussen de lijnen|tussen de markeringen|tussen de merk*|tussen de onderste en|tussen de streepjes|tussen de strepen|tussen de twee lijnen|tussen de twee markeringen|tussen de twee streepjes|tussen de twee strepen|tussen het maximum en|tussen het minimum en|tussen lijnen|tussen markeringen|tussen max en|tussen maximum en|tussen merk*|tussen min en|tussen minimum en|tussen onderste en bovenste|tussen streepjes|tussen strepen|tussen twee lijnen|tussen twee markeringen|tussen twee streepjes|tussen twee strepen|van de onderste tot de bovenste|van min tot max|van minimum tot maximum|verschil tussen\n" +
 	"amount.capacity\tbijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
 	"amount.change\taftappen|bij olie vervangen|bij vervanging|hervullen|na olie vervangen|na vervanging|olie verversen|olieverversing*|oliewissel|periodieke vervanging|verversen|verversing*|verversingshoeveelheid|voor het aftappen|voor het verversen|voor olie vervangen|voor vervanging\n" +
@@ -39,9 +39,9 @@ const termsNL = "" +
 	"every.half-year\telk half jaar|halfjaarlijks|om het half jaar|per half jaar|twee keer per jaar|tweemaal per jaar\n" +
 	"every.month\telke maand|maandelijks\n" +
 	"every.year\t1x per jaar|een keer per jaar|eenmaal per jaar|eens per jaar|elk jaar|ieder jaar|jaarlijks|per jaar\n" +
-	"join.and\talsmede|en|evenals|plus\n" +
+	"join.and\tals de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
-	"known\tbijbehorende|bovenste|breng aan|dezelfde|draai|draaien|goed|grote|kleine|korte|lange|linker|los|losdraaien|maak|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|plaats|plaatsen|rechter|reinig|schroef|schroeven|sluit|sluiten|stuks|terugplaatsen|verwijder|verwijderen|voorgeschreven|weer|zet|zetten|zijn\n" +
+	"known\tbijbehorende|bovenste|breng aan|dezelfde|draai|draaien|goed|grote|kleine|korte|lange|linker|los|maak|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|plaats|plaatsen|rechter|reinig|schroef|schroeven|sluit|sluiten|stuks|terugplaatsen|verwijder|verwijderen|voorgeschreven|weer|zet|zetten|zijn\n" +
 	"label.count\taantal|stuks\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
@@ -122,6 +122,7 @@ const termsNL = "" +
 	"part.tank\tframe|framebuis|oliereservoir*|olietank*\n" +
 	"range.between\ttussen\n" +
 	"range.to\tt/m|tot|tot en met|à\n" +
+	"same\tdie in|die onder|die op|die van\n" +
 	"seal.bonded\tafdichtring met rubber*|gevulkaniseerde afdichtring|gevulkaniseerde ring|metaal rubber ring|ring met rubber*|rubber metaal ring|stalen ring met rubber|usit ring\n" +
 	"seal.fibre\tfiber pakking|fiber ring|fiberpakking|fiberring*|vezelring\n" +
 	"seal.flat-aluminium\tafdichtring van aluminium|aluminium afdichtingsring*|aluminium afdichtring*|aluminium dichtring*|aluminium pakking*|aluminium pakkingring*|aluminium ring*|aluminium sluitring*|aluminium*|aluminiumafdichtring|aluminiumring*|aluring|ring van aluminium\n" +

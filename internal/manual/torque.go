@@ -36,7 +36,9 @@ func (r *readings) torques() {
 		r.figure("bolt."+m.bolt(circuit)+".torque", f, m, byContext)
 		if o := r.paired(m); o != nil && !byContext {
 			both := *o
-			both.circuit = circuit
+			if both.circuit == "" {
+				both.circuit = circuit
+			}
 			r.figure("bolt."+both.bolt(circuit)+".torque", f, o, false)
 		}
 	}
@@ -58,7 +60,10 @@ func (r *readings) paired(m *mention) *mention {
 		return nil
 	}
 	o := &r.mentions[n]
-	if !r.alsoNamed(o.to, m.from) || o.foreign || o.loose != whole || o.part == "" || o.part == m.part || o.circuit != "" && m.circuit != "" && o.circuit != m.circuit {
+	if !r.alsoNamed(o.to, m.from) || o.foreign || o.loose != whole || o.part == "" {
+		return nil
+	}
+	if apart := o.circuit != "" && m.circuit != "" && o.circuit != m.circuit; r.senseAt(m.from, "same") != apart || !apart && o.part == m.part {
 		return nil
 	}
 	return o
@@ -209,8 +214,11 @@ func (r *readings) parted(from, to int) bool {
 // the part between the figure before and this one.
 func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 	label, _ := r.near(at, begin, at, func(m *mention) bool {
-		return m.part == "" && !m.foreign && !m.tank && m.loose == whole && m.circuit != ""
+		return m.part == "" && !m.foreign && m.loose == whole && (m.circuit != "" || m.tank)
 	})
+	if label != nil && label.tank {
+		return r.ofTank(label, named, from)
+	}
 	if label != nil && named != nil && named.loose == aPlug && named.from < label.from && label.circuit == "engine" {
 		if o := r.resolved(named); o != nil && o.part == "tank-drain" {
 			m := *named // "the drain plug of the frame and the plug below the crankcase"
@@ -245,6 +253,20 @@ func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 	default:
 		return nil
 	}
+	return &m
+}
+
+// ofTank gives the drain plug of a tank or a frame that a figure stands beside, where drain
+// plugs were spoken of: "at the frame 20 N·m are due".
+func (r *readings) ofTank(tank, named *mention, from int) *mention {
+	if named != nil {
+		return nil
+	}
+	if m := r.spokenOf(tank.from, from); m == nil || m.foreign || m.part != "drain" && m.part != "tank-drain" {
+		return nil
+	}
+	m := *tank
+	m.part, m.circuit = "tank-drain", "engine"
 	return &m
 }
 

@@ -588,7 +588,21 @@ func (r *readings) volume(v *volume) {
 		v.doubts = append(v.doubts, doubt("manual-not-believable", "text", f.text))
 	}
 	f.used = true
-	r.sayAt(what, f.text, v.from, v.to, f.from, v.doubts...)
+	r.sayAt(what, f.text, v.from, r.gradeBehind(v.to), f.from, v.doubts...)
+}
+
+// gradeBehind gives where the oil's grade ends that is told right behind an amount: "0.2 L of
+// SAE 80W-90" is quoted as one.
+func (r *readings) gradeBehind(to int) int {
+	for i := to; i < len(r.places) && i <= to+mostRest && r.places[i].clause == r.places[to-1].clause && r.places[i].gap != wide; i++ {
+		if f := r.factAt(i); f != nil {
+			if f.kind == "grade" {
+				return f.to
+			}
+			break
+		}
+	}
+	return to
 }
 
 // maybeOne reports whether the "l" that makes an amount of oil may be a figure one: it stands

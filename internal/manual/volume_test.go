@@ -2,6 +2,7 @@ package manual_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -49,5 +50,26 @@ func TestRead_WhatGoverns(t *testing.T) {
 				t.Errorf("%q: %q, want %q", c.text, got, c.want)
 			}
 		})
+	}
+}
+
+// A word that repeats a part, beside another oil or a tank, is such a part of that.
+func TestRead_MeansSame(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"Zuerst die Ablassschraube am Öltank (SW 17), dann die im Motorgehäuse (SW 22) öffnen.", []string{"bolt.drain.size 22 mm", "bolt.tank-drain.size 17 mm"}},
+		{"Öl ablassen. Die Ablassschraube des Getriebes und die des Kardans haben M 12.", []string{"bolt.final-drain.thread M12", "bolt.gearbox-drain.thread M12"}},
+		{"Dévisser le bouchon de vidange du réservoir d'huile (clé de 17), puis celui du carter moteur (clé de 22).", []string{"bolt.drain.size 22 mm", "bolt.tank-drain.size 17 mm"}},
+		{"Quite el tapón de vaciado del aceite (llave de 14 mm) y el del depósito de aceite (llave de 17 mm).", []string{"bolt.drain.size 14 mm", "bolt.tank-drain.size 17 mm"}},
+		{"Togliere il tappo di scarico del serbatoio olio (chiave da 17 mm) e quello del carter motore (chiave da 22 mm).", []string{"bolt.drain.size 22 mm", "bolt.tank-drain.size 17 mm"}},
+		{"Le bouchon de vidange d'huile se serre à 25 N·m, celui de niveau à 10 N·m.", []string{"bolt.drain.torque 25 N·m", "bolt.level.torque 10 N·m"}},
+		{"Öl wechseln. Die Ablassschraube herausdrehen. Am Rahmenrohr werden 20 Nm verlangt, am Motorgehäuse 25 Nm.", []string{"bolt.drain.torque 25 N·m", "bolt.tank-drain.torque 20 N·m"}},
+	} {
+		got := slices.DeleteFunc(said(c.text, "bolt."), func(s string) bool { return strings.Contains(s, ".drive ") })
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
 	}
 }
