@@ -2,13 +2,14 @@ import { html, nothing } from 'lit-html';
 import { call } from '../core/client.js';
 import { address } from '../ui/address.js';
 import { settings } from '../store/settings.js';
+import { ifSoon } from '../store/database.js';
 import { Drafts } from '../store/drafts.js';
 import { saveSetting, setting } from '../store/store.js';
 import { t } from '../words/catalogue.js';
 import { Fields } from '../ui/fields.js';
 import { finding, findings } from '../ui/findings.js';
 import { drawAnswer } from './answer.js';
-import { own } from '../site/own.js';
+import { own, setOwn } from '../site/own.js';
 
 /** @import { Answer } from '../core/core.d.ts' */
 
@@ -22,50 +23,84 @@ export class Calculation {
   #asked = 0;
   #given;
   #drafts;
+  #known = true; // what was typed last time, and what stays
+  #touched = false; // here, since it was opened
 
-  constructor(form, values, given, app, drafts) {
-    this.#drafts = drafts;
+  constructor(form, given, app) {
+    this.#drafts = new Drafts(key(form));
     this.#given = given;
     this.#form = form;
     this.#app = app;
     this.#fields = new Fields(
       form,
-      values,
+      {},
       () => this.#changed(),
-      () => this.#drafts.put(typed, this.#fields.values),
+      () => {
+        this.#touched = true;
+        this.#drafts.put(typed, this.#fields.values);
+      },
     );
   }
 
   /**
    * Opens a calculation with what a step gives, else with what was typed last
-   * time. The lists, one's wrenches and bottles, stay from one time to the next.
+   * time. The lists, one's wrenches and bottles, stay from one time to the next. A store
+   * that takes long to say them is not waited for.
    */
   static async open(form, given, app) {
-    const drafts = await Drafts.open(key(form));
-    const kept = Object(drafts.get(typed) ?? (await setting(key(form)).catch(() => undefined)));
-    const lists = form.fields.filter((f) => f.kind === 'list' && own(kept, f.name));
-    const shelf = Object.fromEntries(lists.map((f) => [f.name, own(kept, f.name)]));
-    const calculation = new Calculation(
-      form,
-      given ? { ...shelf, ...given } : kept,
-      given,
-      app,
-      drafts,
-    );
-    if (calculation.#fields.complete()) await calculation.#calculate();
-    if (!calculation.#answer?.ok) calculation.#answer = null; // nobody is scolded before typing
+    const id = key(form);
+    const asked = Promise.all([setting(id).catch(() => undefined), Drafts.open(id)]);
+    const kept = await ifSoon(asked);
+    const calculation = new Calculation(form, given, app);
+    await calculation.#take(kept?.[0]);
+    if (!kept) calculation.#await(asked);
     return calculation;
   }
 
-  async #changed() {
-    // A help, not a record.
+  async #take(saved) {
     const { values } = this.#fields;
+    const kept = Object(this.#drafts.get(typed) ?? saved);
+    const lists = this.#form.fields.filter((f) => f.kind === 'list' && own(kept, f.name));
+    const shelf = Object.fromEntries(lists.map((f) => [f.name, own(kept, f.name)]));
+    Object.assign(values, structuredClone(this.#given ? { ...shelf, ...this.#given } : kept));
+    if (this.#fields.complete()) await this.#calculate();
+    if (!this.#answer?.ok) this.#answer = null; // nobody is scolded before typing
+  }
+
+  /** What was entered meanwhile stands, in a list after what was there. */
+  async #await(asked) {
+    this.#known = false;
+    this.#touched = this.#drafts.get(typed) !== undefined; // by somebody who was here before
+    const [saved] = await asked;
+    this.#known = true;
+    if (!this.#touched) {
+      await this.#take(saved);
+      return this.#app.redraw();
+    }
+    const { values } = this.#fields;
+    for (const { name, kind } of this.#form.fields) {
+      const [before, here] = [own(saved, name), own(values, name)];
+      if (kind === 'list' && before && !own(this.#given, name))
+        setOwn(values, name, [...before, ...(here ?? []).filter((row) => Object.keys(row).length)]);
+    }
+    return this.#changed();
+  }
+
+  async #changed() {
+    this.#touched = true;
+    this.#save();
+    if (this.#answer || this.#fields.complete()) await this.#calculate();
+    else this.#app.redraw();
+  }
+
+  /** A help, not a record; nothing is written over what is not known yet. */
+  #save() {
+    const { values } = this.#fields;
+    if (!this.#known) return this.#drafts.put(typed, values);
     const entered = JSON.stringify(values);
     saveSetting(key(this.#form), values)
       .then(() => JSON.stringify(this.#fields.values) === entered && this.#drafts.drop(typed))
       .catch(() => {});
-    if (this.#answer || this.#fields.complete()) await this.#calculate();
-    else this.#app.redraw();
   }
 
   async #calculate() {

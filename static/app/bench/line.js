@@ -3,6 +3,7 @@ import { call } from '../core/client.js';
 import { address } from '../ui/address.js';
 import { addressWith } from '../ui/address-with.js';
 import { settings } from '../store/settings.js';
+import { ifSoon } from '../store/database.js';
 import { Drafts } from '../store/drafts.js';
 import { setting } from '../store/store.js';
 import { t, text } from '../words/catalogue.js';
@@ -17,12 +18,13 @@ import { drawAnswer } from './answer.js';
 /** @import { Finding, Goal, LineReading, Piece, PlaceSpan, Put } from '../core/core.d.ts' */
 
 const letters = 300; // of a line: none that is said is longer
+const scope = 'bench/line'; // of its drafts
 
 /** One line above the calculations, typed or said: how it was read, and its answer. */
 export class Line {
   #forms;
   #app;
-  #drafts;
+  #drafts = new Drafts(scope);
   /** @type {string | undefined} in which the phone can listen by itself */
   #language;
   /** @type {{ stop: () => void } | undefined} */
@@ -38,22 +40,29 @@ export class Line {
   #refused;
   #read = ''; // the line that #reading is of
   #asked = 0;
+  #typed = false; // since it was opened
 
-  constructor(forms, app, drafts) {
+  constructor(forms, app) {
     this.#forms = forms;
     this.#app = app;
-    this.#drafts = drafts;
     canListen().then((language) => {
       this.#language = language;
       if (language) app.redraw();
     });
   }
 
-  /** Opens it with the line that stood there. */
+  /** Opens it with the line that stood there; a store that takes long to say it is not waited for. */
   static async open(forms, app) {
-    const line = new Line(forms, app, await Drafts.open('bench/line'));
+    const line = new Line(forms, app);
+    const kept = Drafts.open(scope);
+    if (!(await ifSoon(kept))) kept.then(() => line.#late());
     await line.#ask();
     return line;
+  }
+
+  /** The line that stood there came late. */
+  async #late() {
+    if (!this.#typed) await this.#ask();
   }
 
   get #line() {
@@ -62,6 +71,7 @@ export class Line {
 
   /** A new line, or a letter of it: what was said of the one before says nothing of it. */
   #type(typed) {
+    this.#typed = true;
     if (typed) this.#drafts.put('text', typed);
     else this.#drafts.drop('text');
     this.#op = undefined;
@@ -90,12 +100,12 @@ export class Line {
     this.#app.redraw();
   }
 
-  /** The wrenches and bottles that the forms of the calculations know. */
+  /** The wrenches and bottles that the forms of the calculations know, unless the store takes long to say them. */
   async #shelf() {
     const shelf = {};
     for (const { op, fields } of this.#forms)
       for (const { name } of fields.filter((f) => f.rows?.some((row) => row.name === 'id'))) {
-        const kept = Object(await setting(`calculation/${op}`).catch(() => undefined));
+        const kept = Object(await ifSoon(setting(`calculation/${op}`)).catch(() => undefined));
         const rows = own(kept, name);
         if (rows) setOwn(shelf, name, rows);
       }

@@ -2,11 +2,12 @@
 // and what needs no store works.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { setTimeout as pause } from 'node:timers/promises';
 import { goTo, plant, startJob, stored, tapDone } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
-import { answer, heading, seen, tap, tapText, type, untilSeen } from './person.js';
+import { answer, heading, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -97,10 +98,46 @@ test('a job that is asked for while the store is slow comes when it answers', as
   assert.equal((await stored(page, 'jobs')).length, 1);
 });
 
+test('a calculation does not wait for what was kept, and loses nothing of it', async (t) => {
+  const bottles = (count) => `${words('ask.bottles.bottles')} (${count})`;
+  const add = async (left) => {
+    await tap(page, words('bench.add'));
+    await type(page, words('ask.bottles.size'), '4 L');
+    await type(page, words('ask.bottles.left'), left);
+    await tap(page, words('bench.work'));
+  };
+  const { page } = await openSite(t);
+  await goTo(page, '#/bench');
+  await type(page, words('bench.line'), '3 L in mL');
+  await goTo(page, '#/bench/bottles');
+  await add('2.5 L');
+  await untilSeen(page, bottles(1));
+  const kept = () =>
+    stored(page, 'settings').then((all) =>
+      all.flatMap((value) => (value?.bottles ?? []).map(({ left }) => left)),
+    );
+  while (!(await kept()).length) await pause(polling);
+  await page.evaluateOnNewDocument(heldBack);
+  await page.reload();
+  await untilSeen(page, words('store.slow'));
+  await add('1 L');
+  await untilSeen(page, bottles(1));
+  await goTo(page, '#/bench');
+  assert.equal(await typed(page, words('bench.line')), '');
+  await page.evaluate(() => globalThis.answer());
+  await untilOver(page);
+  await untilSeen(page, words('bench.line.read-as'));
+  assert.equal(await typed(page, words('bench.line')), '3 L in mL');
+  await goTo(page, '#/bench/bottles');
+  await untilSeen(page, bottles(2));
+  assert.deepEqual(await kept(), ['2.5 L', '1 L']);
+});
+
 test('a store that never answers is not said to be none', async (t) => {
   const { page } = await openSite(t, (page) => page.evaluateOnNewDocument(heldBack));
   await untilSeen(page, words('store.slow'));
-  for (const address of ['#/bikes', `#/bike/${card.id}`, '#/bench', '#/settings', '#/trouble']) {
+  const bench = ['#/bench', '#/bench/run-out', '#/bench/bottles'];
+  for (const address of ['#/bikes', `#/bike/${card.id}`, ...bench, '#/settings', '#/trouble']) {
     await goTo(page, address);
     const text = await seen(page);
     assert.ok(text.includes(words('store.slow')), `${address}: ${text}`);
