@@ -32,8 +32,15 @@ type rule struct {
 // intervals reads distances, months and hours between changes.
 func (r *readings) intervals() {
 	last := rule{sentence: -1, paragraph: -1}
-	for _, f := range r.longFacts() {
-		if r.scheduleHead(f) {
+	long := r.longFacts()
+	schedules, heads := r.schedules(long)
+	defer func() { // what a page says in words goes before
+		for i := range schedules {
+			r.scheduled(&schedules[i])
+		}
+	}()
+	for _, f := range long {
+		if heads[f.from] || r.scheduleHead(f) {
 			continue
 		}
 		from, to := r.sentenceOf(f.from)
@@ -708,6 +715,14 @@ func (r *readings) changed(m *mention) string {
 
 // interval adds the reading of a distance or a time.
 func (r *readings) interval(f *fact, subject, role string, at int) {
+	if what := intervalOf(f, subject, role); what != "" {
+		f.used = true
+		r.sayAt(what, f.text, r.ruleStart(f, min(at, f.from)), r.ruleEnd(f), f.from, r.witnesses(f)...)
+	}
+}
+
+// intervalOf names a distance or a time in the what-list; "" where a card has no room for it.
+func intervalOf(f *fact, subject, role string) string {
 	what := "interval."
 	unit := ""
 	switch {
@@ -727,8 +742,8 @@ func (r *readings) interval(f *fact, subject, role string, at int) {
 		case role == "":
 			what += "distance"
 		}
-	case role == severe || unit != "" && role != regular: // a card has no room for it
-		return
+	case role == severe || unit != "" && role != regular:
+		return ""
 	case unit != "":
 		what += subject + "-" + unit
 	default:
@@ -737,8 +752,7 @@ func (r *readings) interval(f *fact, subject, role string, at int) {
 			what += "-" + role
 		}
 	}
-	f.used = true
-	r.sayAt(what, f.text, r.ruleStart(f, min(at, f.from)), r.ruleEnd(f), f.from, r.witnesses(f)...)
+	return what
 }
 
 // mostLead is how many tokens of a clause are quoted before a distance or a time.

@@ -172,6 +172,11 @@ func (r *readings) sayAt(what, text string, from, to, at int, doubts ...finding.
 	if r.byDefault(what, at) {
 		doubts = append(doubts, doubt("manual-by-context", "text", text))
 	}
+	r.sayOf(what, text, from, to, at, doubts...)
+}
+
+// sayOf is sayAt where the page says whose the figure is in another place than beside it.
+func (r *readings) sayOf(what, text string, from, to, at int, doubts ...finding.Finding) {
 	if r.repairedIn(from, to) {
 		doubts = append(doubts, doubt("manual-repaired", "text", text))
 	}

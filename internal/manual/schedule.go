@@ -1,0 +1,325 @@
+package manual
+
+import (
+	"slices"
+	"strings"
+
+	"tidysump/internal/quantity"
+)
+
+// A schedule is a table whose head names distances and times, and whose rows have a mark
+// below those at which the row's work is due.
+
+// scheduleColumn is a column of a schedule.
+type scheduleColumn struct {
+	fact  *fact
+	every bool // "every 6,000 km", and not "6,000 km"
+	first bool // "first service, 1,000 km"
+	hard  bool
+	mid   int // its middle, in half letters
+}
+
+// scheduleRow is what is due in a row of a schedule.
+type scheduleRow struct {
+	subjects []string
+	from, to int    // tokens
+	marked   []bool // of each column
+	doubtful bool   // that it is changed is said by nothing but its mark
+}
+
+// schedule is such a table.
+type schedule struct {
+	head    int // the token that begins its head
+	columns []scheduleColumn
+	rows    []scheduleRow
+}
+
+// schedules finds the tables whose rows have marks below distances and times, and the tokens
+// at which those begin.
+func (r *readings) schedules(long []*fact) (list []schedule, heads map[int]bool) {
+	at := map[int]*fact{}
+	for _, f := range long {
+		at[f.from] = f
+	}
+	heads = map[int]bool{}
+	for n := 0; n+1 < len(r.pieces); n++ {
+		s := schedule{columns: r.scheduleColumns(n, at)}
+		if len(s.columns) < 2 {
+			continue
+		}
+		if s.rows = r.scheduleRows(n, s.columns); len(s.rows) == 0 {
+			continue
+		}
+		s.head, _ = r.pieceTokens(n)
+		for i := range s.columns {
+			heads[s.columns[i].fact.from] = true
+		}
+		list = append(list, s)
+	}
+	return list, heads
+}
+
+// scheduled reads what a schedule says.
+func (r *readings) scheduled(s *schedule) {
+	var engine *scheduleRow
+	for i := range s.rows {
+		if contains(s.rows[i].subjects, "engine") {
+			engine = &s.rows[i]
+			break
+		}
+	}
+	for i := range s.rows {
+		r.due(s, &s.rows[i], engine)
+	}
+}
+
+// scheduleColumns gives the columns of a schedule whose head a line is; nil for another line.
+func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleColumn) {
+	from, to := r.pieceTokens(n)
+	if !r.pieces[n].cells {
+		return nil
+	}
+	var bare []int // columns of numbers without units
+	thousands := ""
+	for i := from; i < to; {
+		end := i + 1
+		for end < to && r.places[end].gap != wide {
+			end++
+		}
+		c := scheduleColumn{mid: r.places[i].col + r.places[end-1].end}
+		for k := i; k < end; k++ {
+			if f := long[k]; f != nil && c.fact == nil {
+				c.fact = f
+			}
+			t := r.termAt(k)
+			c.every = c.every || t != nil && (t.has("when.every") || t.has("every.year") || t.has("every.half-year"))
+			c.first = c.first || t != nil && t.has("when.first")
+			c.hard = c.hard || t != nil && t.has("when.severe")
+		}
+		switch f := c.fact; {
+		case i == from && f != nil && f.kind == string(quantity.Distance) && (f.text == "1000 km" || f.text == "1000 mi"):
+			thousands = f.unit // "(x 1000 km)"
+		case i == from && f != nil:
+			return nil
+		case i == from:
+		case f != nil:
+			list = append(list, c)
+		default:
+			v, next, ok := r.valueAt(i)
+			if !ok || next != end || v.fraction {
+				return nil
+			}
+			g := r.amount(i, end, "km", v, v, "")
+			c.fact = &g
+			bare = append(bare, len(list))
+			list = append(list, c)
+		}
+		i = end
+	}
+	for _, k := range bare {
+		f := list[k].fact
+		v, _, _ := r.valueAt(f.from)
+		switch last := list[len(list)-1].fact; {
+		case thousands != "":
+			if v.step != 1 {
+				return nil
+			}
+			v.v, v.text, v.marked = v.v*1000, v.text+"000", false
+			*f = r.amount(f.from, f.to, thousands, v, v, "")
+		case last.kind == string(quantity.Distance) && bare[len(bare)-1] != len(list)-1:
+			*f = r.amount(f.from, f.to, last.unit, v, v, "")
+		default:
+			return nil
+		}
+	}
+	return list
+}
+
+// mostSchedule is how many lines a schedule has at most.
+const mostSchedule = 60
+
+// scheduleRows gives the rows below a schedule's head in which something of ours is due.
+func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []scheduleRow) {
+	for n := head + 1; n < len(r.pieces) && n <= head+mostSchedule && !r.pieces[n].blank; n++ {
+		from, to := r.pieceTokens(n)
+		label := from
+		for label < to && (label == from || r.places[label].gap != wide) {
+			label++
+		}
+		row := scheduleRow{from: from, to: to, marked: make([]bool, len(columns))}
+		subjects, foreign := r.changedBefore(from, label)
+		change := r.about(from, label, "when.change") || r.about(from, label, "amount.change")
+		if foreign || len(subjects) == 0 || r.looks(from, label) && !contains(subjects, "strainer") {
+			continue
+		}
+		for _, s := range subjects {
+			if s == anyOil {
+				s = "engine"
+			}
+			row.subjects = append(row.subjects, s)
+		}
+		any := false
+		for i := label; i < to; i++ {
+			due, sure := r.markAt(i, to, contains(subjects, "strainer"))
+			if !due {
+				continue
+			}
+			best := 0
+			mid := r.places[i].col + r.places[i].end
+			for k := range columns {
+				if abs(columns[k].mid-mid) < abs(columns[best].mid-mid) {
+					best = k
+				}
+			}
+			row.marked[best], any = true, true
+			row.doubtful = row.doubtful || !sure && !change
+		}
+		if any {
+			list = append(list, row)
+		}
+	}
+	return list
+}
+
+// markAt reads the mark of a cell: a sign, or a letter that the page explains. due reports
+// that something is changed there, or cleaned if it is only that; sure that the page says so
+// of the mark.
+func (r *readings) markAt(i, to int, cleaned bool) (due, sure bool) {
+	t := &r.places[i]
+	if t.gap != wide || i+1 < to && r.places[i+1].gap != wide || t.taken {
+		return false, false
+	}
+	switch {
+	case t.kind == sign && strings.Contains("●•○◆■□✓✔×*+", t.text), t.fold == "x":
+		due = true
+	case t.kind != word || len(t.text) > 2:
+		return false, false
+	}
+	for k := range r.places { // the legend: "R: replace", "● = change"
+		q := &r.places[k]
+		if q.text != t.text || k == i || q.gap == wide && k+1 < len(r.places) && r.places[k+1].gap == wide {
+			continue
+		}
+		next := k + 1
+		for next < len(r.places) && r.places[next].kind == sign && r.places[next].gap != wide && next < k+3 {
+			next++
+		}
+		e := r.termAt(next)
+		if e == nil || e.from != next || r.places[next].piece != q.piece {
+			continue
+		}
+		switch {
+		case e.has("when.change") || e.has("amount.change"):
+			return true, true
+		case e.has("other.action") || e.has("level.check"):
+			return cleaned, cleaned
+		}
+	}
+	return due, false
+}
+
+// due reads at which columns a row is due.
+func (r *readings) due(table *schedule, row, engine *scheduleRow) {
+	columns := table.columns
+	say := func(f *fact, subject, role string, doubted bool) {
+		what := intervalOf(f, subject, role)
+		if what == "" {
+			return
+		}
+		doubts := r.witnesses(f)
+		if doubted || row.doubtful {
+			doubts = append(doubts, doubt("manual-by-context", "text", f.text))
+		}
+		f.used = true
+		r.sayOf(what, f.text, table.head, f.end(), f.from, doubts...)
+	}
+	every := false
+	for i := range columns {
+		every = every || columns[i].every
+	}
+	grid := 0 // where the columns begin that are each so far from the one before it
+	if !every {
+		if grid = gridOf(columns); grid < 0 {
+			return
+		}
+	}
+	for _, s := range row.subjects {
+		if s == "filter" && contains(row.subjects, "engine") || engine != nil && (s == "filter" || s == "strainer") && slices.Equal(row.marked, engine.marked) {
+			from := row.from
+			if s == "filter" {
+				from = min(from, engine.from)
+			}
+			r.say(s+".every", "1", from, row.to)
+			continue
+		}
+		for i := range columns {
+			c := &columns[i]
+			switch {
+			case !row.marked[i]:
+			case c.hard:
+				say(c.fact, s, severe, false)
+			case c.first || i == 0 && (every && !c.every || grid > 0):
+				if s == "engine" {
+					say(c.fact, s, first, !c.first && !sooner(c, columns))
+				}
+			case every:
+				say(c.fact, s, regular, false)
+			}
+		}
+		if every {
+			continue
+		}
+		if i := stepOf(row.marked[grid:]); i >= 0 {
+			say(columns[grid+i].fact, s, regular, true)
+		}
+	}
+}
+
+// sooner reports whether a column is told by its distance to be of a first service.
+func sooner(c *scheduleColumn, columns []scheduleColumn) bool {
+	for i := range columns {
+		if f := columns[i].fact; columns[i].every && f.kind == c.fact.kind && f.low >= leastTimes*c.fact.low {
+			return true
+		}
+	}
+	return false
+}
+
+// gridOf gives the column from which on the head of a schedule counts in equal steps, each
+// column one step more: the first, or the second behind a first service. -1 for none.
+func gridOf(columns []scheduleColumn) int {
+	for start := range 2 {
+		steps := columns[start:]
+		if len(steps) < 2 || start == 1 && columns[0].fact.low >= steps[0].fact.low {
+			break
+		}
+		even := true
+		for k := range steps {
+			f := steps[k].fact
+			even = even && f.kind == steps[0].fact.kind && abs64(f.low-float64(k+1)*steps[0].fact.low) <= stepSlack*f.low
+		}
+		if even {
+			return start
+		}
+	}
+	return -1
+}
+
+// stepSlack is how far a column of a schedule may be from its step: distances in miles beside
+// kilometres are rounded. From memory.
+const stepSlack = 0.03
+
+// stepOf gives the column at whose multiples, and at no others, a row has its marks; -1 for
+// none.
+func stepOf(marked []bool) int {
+	for step := range marked {
+		even := true
+		for k := range marked {
+			even = even && marked[k] == ((k+1)%(step+1) == 0)
+		}
+		if even {
+			return step
+		}
+	}
+	return -1
+}

@@ -1,0 +1,37 @@
+package manual_test
+
+import (
+	"slices"
+	"testing"
+)
+
+// Marks below distances and times say when a row's work is due; a letter says what its legend
+// says. All figures are invented.
+func TestRead_Schedules(t *testing.T) {
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"dots below every", "Wartung               1.000 km   alle 15.000 km   jährlich\n Motoröl wechseln        ●             ●              ●\n Ölfilter wechseln       ●             ●              ●\n Ölsieb reinigen         ●        alle 30.000 km\n Zündkerzen ersetzen                   ●\n",
+			[]string{"filter.every 1", "interval.distance 15000 km", "interval.first 1000 km", "interval.months 12 months", "interval.strainer 30000 km"}},
+		{"letters with a legend", "Plano                         1.000 km    cada 5.000 km    cada 10.000 km\nÓleo do motor                     S             S\nÓleo da transmissão final         S                              S\nFiltro de ar                                    L\n(S substituir, L limpar)\n",
+			[]string{"interval.distance 5000 km", "interval.final 10000 km", "interval.first 1000 km"}},
+		{"equal steps behind a first service", "Entretien            500 km   4 000 km   8 000 km   12 000 km\nHuile moteur           R         R          R          R\nFiltre à huile         R                    R\nBougie                           I          R          I\nR : remplacer, I : inspecter\n",
+			[]string{"interval.distance 4000 km", "interval.filter 8000 km", "interval.first 500 km"}},
+		{"thousands in the head", "Mantenimiento (x 1000 km)     1      6      12      18     24\nAceite de motor               C      C      C       C      C\nBujía                                I      C       I      C\nC: cambiar, I: inspeccionar\n",
+			[]string{"interval.distance 6000 km", "interval.first 1000 km"}},
+		{"the unit behind the last", "Onderhoud                1.000    6.000    12.000   18.000 km\nMotorolie                V        V        V        V\nV = vervangen\n",
+			[]string{"interval.distance 6000 km", "interval.first 1000 km"}},
+		{"looked at only", "Manutenzione            ogni 6.000 km    ogni 12.000 km\nOlio motore                   C\nOlio cambio                   C               S\nC controllare, S sostituire\n",
+			[]string{"interval.gearbox 12000 km"}},
+		{"uneven steps", "Service        1,000 km   7,000 km   12,000 km   30,000 km\nEngine oil        R          R          R           R\nR replace\n",
+			[]string{}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := append(said(c.text, "filter."), said(c.text, "interval.")...)
+			if !slices.Equal(got, c.want) {
+				t.Errorf("%q, want %q\n%s", got, c.want, c.text)
+			}
+		})
+	}
+}
