@@ -1,5 +1,7 @@
 package manual
 
+import "tidysump/internal/quantity"
+
 // mostOffCell is how far a cell may begin from its column's head, in letters.
 const mostOffCell = 4
 
@@ -26,6 +28,83 @@ func wholeRows(rows []row) []row {
 		}
 	}
 	return list
+}
+
+// mostStacked is how many columns a table has at most whose cells stand below each other.
+const mostStacked = 7
+
+// stackWidth is how far the columns of such a table are laid apart, in letters.
+const stackWidth = 60
+
+// stackedRows puts the rows of a table together whose cells stand below each other, one a
+// line: "Part", "Thread", "N·m", then "Drain plug", "M14 x 1.5", "30" and so on. It is known
+// by a line that is a unit of torque and nothing else, and by figures in each of its places.
+func stackedRows(rows []row) []row {
+	list := make([]row, 0, len(rows))
+	for at := 0; at < len(rows); {
+		columns, count := 0, 0
+		for unit := at + 1; unit < len(rows) && unit < at+mostStacked && !rows[unit].blank && !hasGap(rows[unit].tokens); unit++ {
+			if !unitAlone(rows[unit].tokens) {
+				continue
+			}
+			for n := unit - at + 1; n <= mostStacked; n++ {
+				if k := stackedCount(rows[at:], unit-at, n); k > 1 && k*n > columns*count {
+					columns, count = n, k
+				}
+			}
+			break
+		}
+		if count == 0 {
+			list = append(list, rows[at])
+			at++
+			continue
+		}
+		for range count + 1 {
+			r := row{blank: rows[at].blank, number: rows[at].number}
+			for j, cell := range rows[at : at+columns] {
+				for i, t := range cell.tokens {
+					if i == 0 {
+						t.gap = wide
+					}
+					t.col, t.end = t.col+j*stackWidth, t.end+j*stackWidth
+					r.tokens = append(r.tokens, t)
+				}
+			}
+			list = append(list, r)
+			at += columns
+		}
+	}
+	return list
+}
+
+// unitAlone reports whether a line is a unit of torque.
+func unitAlone(tokens []token) bool {
+	id, n := unitAt(tokens, 0)
+	unit, _ := quantity.Find(id)
+	return n == len(tokens) && unit.Kind == quantity.Torque
+}
+
+// stackedCount counts the rows of n cells below a head of as many lines, in each of which
+// the cell below the unit is a figure or a dash, and the first begins with a word.
+func stackedCount(rows []row, unit, n int) (count int) {
+	for i := 1; i < min(n, len(rows)); i++ {
+		if rows[i].blank || hasGap(rows[i].tokens) {
+			return 0
+		}
+	}
+	for at := n; at+n <= len(rows); at += n {
+		for i := at; i < at+n; i++ {
+			if rows[i].blank || hasGap(rows[i].tokens) {
+				return count
+			}
+		}
+		label, figure := rows[at].tokens, rows[at+unit].tokens
+		if label[0].kind != word || len(label[0].text) < 2 || figure[0].kind != number && figure[0].text != "-" {
+			break
+		}
+		count++
+	}
+	return count
 }
 
 // headColumns gives where the columns of a table begin whose head a line is: cells of words

@@ -68,3 +68,54 @@ func (r *readings) over(piece, col int) *mention {
 	}
 	return best
 }
+
+// cellsIn gives where the cells of a line begin.
+func (p *page) cellsIn(piece int) (list []int) {
+	from, to := p.pieceTokens(piece)
+	for i := from; i < to; i++ {
+		if i == from || p.places[i].gap == wide {
+			list = append(list, i)
+		}
+	}
+	return list
+}
+
+// cellOf gives which cell of a line stands at a place, the last that begins not behind it.
+func (p *page) cellOf(piece, col int) (nth int) {
+	for n, i := range p.cellsIn(piece) {
+		if p.places[i].col <= col {
+			nth = n
+		}
+	}
+	return nth
+}
+
+// nthOver gives which cell of a table's head is that of a token, where a row has as many
+// cells as the head: a copied table may have lost its columns' places. -1 where they tell
+// nothing. labelled says that the head's first cell is that of the rows' labels.
+func (p *page) nthOver(at, head int, labelled bool) int {
+	cells, over := p.cellsIn(p.places[at].piece), p.cellsIn(head)
+	nth := -1
+	for n, i := range cells {
+		if i <= at {
+			nth = n
+		}
+	}
+	first := len(p.places) // where the second cell begins
+	if len(cells) > 1 {
+		first = cells[1]
+	}
+	label := true
+	for i := cells[0]; i < first && label; i++ {
+		label = p.factAt(i) == nil || p.places[i].moved // a footnote's
+	}
+	switch {
+	case len(over) < 2:
+		return -1
+	case len(cells) == len(over) && label == labelled:
+		return nth
+	case len(cells) == len(over)+1 && label && !labelled && nth > 0:
+		return nth - 1
+	}
+	return -1
+}

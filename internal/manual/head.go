@@ -101,7 +101,7 @@ func (p *page) headIn(from, to int) (h head) {
 		}
 		unit, _ := quantity.Find(id)
 		bracketed := i > from && p.places[i-1].text == "(" || i > from && p.places[i-1].text == "[" || len(h.units) > 0
-		cell := i == from || t.gap == wide || p.places[i-1].text == ","
+		cell := i == from || t.gap == wide || p.places[i-1].text == "," || i > from+1 && p.words.function[p.places[i-1].fold] // "capacities in litres"
 		switch unit.Kind {
 		case quantity.Torque:
 		case quantity.Volume, quantity.Distance:
@@ -156,7 +156,13 @@ func (p *page) columnsBefore(from, to int) (list []string) {
 // a table may count the screws and give their thread by its diameter. Those are more
 // numbers than the head has units, or the last of them has its other units in brackets.
 func (p *page) besideTorque(h *head, i int) (count int) {
-	if h.kind != string(quantity.Torque) || len(h.units) == 1 && len(h.before) == 0 || i == 0 || p.places[i].gap != wide {
+	if h.kind != string(quantity.Torque) || i == 0 || p.places[i].gap != wide {
+		return 0
+	}
+	if f := p.factOf(i + 1); f != nil && f.kind == "thread" && f.from == i+1 && len(p.places[i].text) < 3 && p.places[i+1].gap == wide {
+		return 1 // what stands before a thread counts the screws
+	}
+	if len(h.units) == 1 && len(h.before) == 0 {
 		return 0
 	}
 	var at []int
@@ -238,6 +244,9 @@ func (p *page) takeBeside(h *head, i, count int) (next int) {
 		if len(columns) == count {
 			label = columns[k]
 		}
+		if f := p.factOf(to); f != nil && f.kind == "thread" {
+			label = "count"
+		}
 		if to < len(p.places) && p.places[to].fold == "mm" && p.places[to].gap != wide {
 			to++
 		}
@@ -318,7 +327,8 @@ func (p *page) bareAt(h *head, i int) (next int) {
 		p.take(i, at)
 		return at
 	}
-	f := p.amount(i, at, h.units[h.column(t.col, 0, t.gap == wide)], v, second, mark)
+	aligned := t.gap == wide && p.numberCells(i) != len(h.units) // else they are told by their order
+	f := p.amount(i, at, h.units[h.column(t.col, 0, aligned)], v, second, mark)
 	f.headed = true
 	end, inside := at, false
 	for k := 1; k < len(h.units) && p.at(end).piece == t.piece; {
@@ -344,7 +354,7 @@ func (p *page) bareAt(h *head, i int) (next int) {
 			break
 		}
 		last, m, to := p.rangeFrom(w, to)
-		g := p.amount(from, to, h.units[h.column(p.at(from).col, k, p.at(from).gap == wide)], w, last, m)
+		g := p.amount(from, to, h.units[h.column(p.at(from).col, k, aligned && p.at(from).gap == wide)], w, last, m)
 		if p.hasUnit(&f, g.unit) {
 			break
 		}
@@ -362,6 +372,25 @@ func (p *page) bareAt(h *head, i int) (next int) {
 	}
 	p.facts = append(p.facts, f)
 	return end
+}
+
+// numberCells counts the cells of numbers that stand one behind the other from a token on.
+func (p *page) numberCells(i int) (count int) {
+	for i < len(p.places) && p.places[i].gap == wide {
+		v, next, ok := p.valueAt(i)
+		if !ok {
+			break
+		}
+		if _, _, next = p.rangeFrom(v, next); p.at(next).gap != wide && p.at(next).piece == p.places[i].piece {
+			break
+		}
+		count++
+		if p.at(next).piece != p.places[i].piece {
+			break
+		}
+		i = next
+	}
+	return count
 }
 
 // rangeFrom reads what makes a range or a tolerance of a number that ends before a token.

@@ -605,7 +605,7 @@ func (r *readings) intervalColumn(f *fact) string {
 			continue
 		}
 		if r.anyTaken(from, to) || r.numbered(from, to) {
-			return ""
+			continue // a row
 		}
 		cell := f.from
 		for cell > 0 && r.places[cell].gap != wide && r.places[cell-1].piece == t.piece {
@@ -613,6 +613,13 @@ func (r *readings) intervalColumn(f *fact) string {
 		}
 		if cell == r.starts[t.piece] {
 			return ""
+		}
+		over := r.cellsIn(n)
+		second := over[min(1, len(over)-1)]
+		labelled := !r.about(from, second, "when.first") && !r.about(from, second, "when.severe") && !r.about(from, second, "when.every") && !r.about(from, second, "when.then")
+		if nth := r.nthOver(f.from, n, labelled); nth >= 0 {
+			head := &r.places[over[nth]]
+			return r.columnSense(from, to, head.col, head.col)
 		}
 		return r.columnSense(from, to, r.places[cell].col, r.places[f.end()-1].end)
 	}
@@ -622,7 +629,7 @@ func (r *readings) intervalColumn(f *fact) string {
 // numbered reports whether a number stands between two tokens, as in the names of models.
 func (r *readings) numbered(from, to int) bool {
 	for i := from; i < to; i++ {
-		if r.places[i].kind == number {
+		if r.places[i].kind == number && r.places[i].term < 0 { // "1.ª vez"
 			return true
 		}
 	}

@@ -21,7 +21,7 @@ type piece struct {
 // torn sentences together.
 func layoutOf(rows []row, d *dictionary) []piece {
 	var list []piece
-	for _, run := range columnsOf(wholeRows(rows)) {
+	for _, run := range columnsOf(wholeRows(stackedRows(rows))) {
 		list = append(list, d.mended(run)...)
 	}
 	list = footnotes(joinWords(list))
@@ -233,7 +233,7 @@ func continued(rows []row) (n int) {
 // labels reports whether a line names a figure by itself: words, then a colon or a gap,
 // then a number.
 func labels(tokens []token) bool {
-	if tokens[0].kind != word || tokens[0].fold == "sae" || tokens[0].fold == "api" || tokens[0].fold == "jaso" {
+	if tokens[0].kind != word || tokens[0].fold == "sae" || tokens[0].fold == "api" || tokens[0].fold == "jaso" || len(tokens) > 1 && tokens[1].kind == number && tokens[1].gap == glued { // "M12 × 1.5" names nothing
 		return false
 	}
 	named := false

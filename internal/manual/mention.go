@@ -186,7 +186,7 @@ func (p *page) figureIn(from, to int) bool {
 // "de" and "una" are.
 func (p *page) nextName(n int) int {
 	for n++; n < len(p.terms) && !p.names(n); n++ {
-		if t := &p.terms[n]; t.to-t.from > 1 || !p.words.function[p.places[t.from].fold] {
+		if !p.small(&p.terms[n]) {
 			return len(p.terms)
 		}
 	}

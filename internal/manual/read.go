@@ -87,7 +87,7 @@ func languageOf(rows []row, tag string) *language {
 			return l
 		}
 		for _, f := range l.function {
-			if len(f) > 1 { // a letter alone is a unit as often: "0.5 l"
+			if len(f) > 1 && f[0] != '~' { // a letter alone is a unit as often: "0.5 l"
 				seen[fold(f)] = append(seen[fold(f)], i)
 			}
 		}

@@ -1,6 +1,8 @@
 package manual_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/manual"
@@ -52,6 +54,41 @@ func TestRead_Tables(t *testing.T) {
 			for _, r := range test.not {
 				if says(page, r.what, r.text) {
 					t.Errorf("says %s = %s", r.what, r.text)
+				}
+			}
+		})
+	}
+}
+
+// A copied table may have lost the places of its columns, or have its cells below each other;
+// then their order tells what they are. All figures are invented.
+func TestRead_TablesWithoutPlaces(t *testing.T) {
+	type reading struct{ what, text string }
+	for _, test := range []struct {
+		name, text string
+		says       []reading
+	}{
+		{"volumes", "Óleo do motor\nmudança   com filtro   motor desmontado\n1,6 L   1,8 L   2,1 L\nLíquido de refrigeração\nmudança   total\n1,2 L   1,4 L\n",
+			[]reading{{"oil.engine.oil-only", "1.6 L"}, {"oil.engine.with-filter", "1.8 L"}, {"oil.engine.dry", "2.1 L"}}},
+		{"unit in the first cell", "Füllmengen, in Litern   Wechsel   mit Filter   trocken\nMotoröl   3,3   3,5   4,1\nGetriebeöl   0,7   –   0,8\n",
+			[]reading{{"oil.engine.oil-only", "3.3 L"}, {"oil.engine.with-filter", "3.5 L"}, {"oil.engine.dry", "4.1 L"}}},
+		{"torques", "Pièce   Qté   Filetage   N·m   kgf·m   lbf·ft\nBouchon de vidange, moteur   1   M14×1,5   29   3,0   21\nVis, couvercle du filtre à huile   3   M6   12   1,2   9\n",
+			[]reading{{"bolt.drain.torque", "29 N·m"}, {"bolt.drain.thread", "M14x1.5"}, {"bolt.filter-cover.torque", "12 N·m"}, {"bolt.filter-cover.count", "3"}}},
+		{"distances", "Bewerking   eerste keer   daarna\nMotorolie   1000 km   6000 km of 12 maanden\nOliefilter   1000 km   12 000 km\n",
+			[]reading{{"interval.first", "1000 km"}, {"interval.distance", "6000 km"}, {"interval.months", "12 months"}, {"interval.filter", "12000 km"}}},
+		{"a cell a line", "Denominazione\nFiletto\nN·m\nNote\nTappo di scarico olio\nM12 x 1,5\n20\nrondella di rame nuova\nTappo di scarico acqua\nM6\n7\nrondella di rame\nViti coperchio filtro olio (3)\nM6\n10\nO-ring nuovo\n",
+			[]reading{{"bolt.drain.torque", "20 N·m"}, {"bolt.drain.thread", "M12x1.5"}, {"bolt.drain.seal", "flat-copper"}, {"bolt.filter-cover.torque", "10 N·m"}, {"bolt.filter-cover.count", "3"}}},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			page := manual.Read(test.text, "")
+			for _, r := range test.says {
+				if !says(page, r.what, r.text) {
+					t.Errorf("%s is not %s: %+v", r.what, r.text, page.Readings)
+				}
+			}
+			for _, r := range page.Readings {
+				if r.Sure && r.Text != "" && !slices.Contains(test.says, reading{r.What, r.Text}) && strings.HasSuffix(r.What, ".torque") {
+					t.Errorf("%s is no %s", r.What, r.Text)
 				}
 			}
 		})

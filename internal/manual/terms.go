@@ -58,7 +58,7 @@ func (l *language) dictionary() *dictionary {
 	l.once.Do(func() {
 		d := &dictionary{language: l.tag, function: map[string]bool{}, exact: map[string][]int32{}, stem: map[string][]int32{}, inner: map[string][]int32{}, known: map[string]bool{}}
 		for _, w := range l.function {
-			d.function[fold(w)] = true
+			d.function[fold(strings.TrimPrefix(w, "~"))] = true
 		}
 		at := map[string]int{}
 		for line := range strings.SplitSeq(l.lines, "\n") {

@@ -3,7 +3,7 @@
 package manual
 
 const termsNL = "" +
-	"@nl\tde|het|een|en|van|met|voor|niet|zijn|wordt|worden|bij|naar|op|aan|dat|deze|dan|na|elke|iedere|daarna|zonder|tot|uit|ook|te|is|er|moet\n" +
+	"@nl\tde|het|een|en|van|met|voor|niet|zijn|wordt|worden|bij|naar|op|aan|dat|deze|dan|na|elke|iedere|daarna|zonder|tot|uit|ook|te|is|er|moet|~in|~om|~door|~dit\n" +
 	"action.screw\tafgeschroefd|afschroe*|draai los|losdraai*|losgedraaid|opdraaien|opgedraaid|opgeschroefd|opschroe*|schroef|vastdraaien\n" +
 	"amount.band\ttussen de bovenste en|tussen de lijnen|tussen de markeringen|tussen de merk*|tussen de onderste en|tussen de streepjes|tussen de strepen|tussen de twee lijnen|tussen de twee markeringen|tussen de twee streepjes|tussen de twee strepen|tussen het maximum en|tussen het minimum en|tussen lijnen|tussen markeringen|tussen max en|tussen maximum en|tussen merk*|tussen min en|tussen minimum en|tussen onderste en bovenste|tussen streepjes|tussen strepen|tussen twee lijnen|tussen twee markeringen|tussen twee streepjes|tussen twee strepen|van de onderste tot de bovenste|van min tot max|van minimum tot maximum|verschil tussen\n" +
 	"amount.capacity\tbijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
@@ -42,7 +42,7 @@ const termsNL = "" +
 	"join.and\tals de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
 	"known\tbijbehorende|bovenste|breng aan|dezelfde|draai|draaien|goed|grote|kleine|korte|lange|linker|los|maak|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|plaats|plaatsen|rechter|reinig|schroef|schroeven|sluit|sluiten|stuks|terugplaatsen|verwijder|verwijderen|voorgeschreven|weer|zet|zetten|zijn\n" +
-	"label.count\taantal|stuks\n" +
+	"label.count\taant|aantal|st|stuks\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +

@@ -164,10 +164,23 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 			return o, false
 		}
 		return r.onlyPlug(m), true
-	case r.stray(begin, f.from):
+	case r.stray(begin, f.from) && !r.ringIn(begin, f.from):
 		return nil, false
 	}
 	return r.lid(r.spokenOf(f.from, begin)), true
+}
+
+// ringIn reports whether a ring is named between two tokens: then a sentence goes on about the
+// part that was spoken of, whatever else it says.
+func (r *readings) ringIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if t := r.termAt(i); t != nil {
+			if _, is := t.begin("seal."); is {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // lid gives the cover of a filter that lies in a housing: that is what has screws, a ring

@@ -488,9 +488,22 @@ func (r *readings) roleOfColumn(heads []columnRole, f *fact) string {
 	if piece < 0 {
 		return ""
 	}
+	labelled := true
+	for _, h := range heads {
+		if h.piece == piece && r.cellOf(piece, h.col) == 0 {
+			labelled = false
+		}
+	}
+	nth := r.nthOver(f.from, piece, labelled)
 	best, apart := "", 1<<20
 	for _, h := range heads {
 		if h.piece != piece {
+			continue
+		}
+		if nth >= 0 {
+			if r.cellOf(piece, h.col) == nth {
+				return h.role
+			}
 			continue
 		}
 		d := min(abs(h.col-t.col), abs((h.col+h.end)/2-(t.col+r.places[f.to-1].end)/2))
