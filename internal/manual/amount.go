@@ -191,7 +191,11 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 		return f, false
 	}
 	if i > 0 && p.places[i].gap == glued && p.places[i-1].kind == word { // the 12 of M12
-		return f, false
+		before := &p.places[i-1]
+		if len(before.fold) < 2 || !p.words.function[before.fold] {
+			return f, false
+		}
+		before.repaired = true // "at300 km"
 	}
 	id, end := p.unitOfNumber(i, at)
 	from := at
@@ -414,7 +418,7 @@ func (p *page) findBare() {
 				continue
 			}
 			v, end, ok := p.valueAt(i)
-			if next := p.at(end); !ok || v.v < 0.05 || v.v > 8 || next.gap == glued && next.kind != sign || !p.amountNear(i, end) {
+			if next := p.at(end); !ok || v.v < 0.05 || v.v > 8 || next.gap == glued && next.kind != sign || end < len(p.places) && p.unknown(end) || !p.amountNear(i, end) {
 				continue
 			}
 			g := p.amount(i, end, f.unit, v, v, "")
@@ -444,6 +448,9 @@ func (p *page) findAmounts() {
 		if !ok || f.unit == "in" && p.preposition(&f) {
 			i++
 			continue
+		}
+		if p.barred(f.from) || p.torn(f.from) || p.at(f.from-1).repaired && p.places[f.from].gap == glued {
+			f.doubts = append(f.doubts, doubt("manual-repaired", "text", f.text))
 		}
 		end := p.twins(&f)
 		p.imperial(&f)
@@ -557,6 +564,10 @@ func (p *page) twins(f *fact) (end int) {
 		case inside && (p.senseAt(at, "join.or") || p.senseAt(at, "label.figure")):
 		case t.kind == number || t.kind == word:
 			g, ok := p.amountAt(at)
+			if next := p.unreadTwin(at); !ok && inside && next > at {
+				at = next
+				continue
+			}
 			if !ok || g.kind != f.kind || p.hasUnit(f, g.unit) || g.unit == "in" {
 				if inside {
 					return max(f.to, end)
@@ -577,6 +588,51 @@ func (p *page) twins(f *fact) (end int) {
 		at++
 	}
 	return end
+}
+
+// torn reports whether a number may be the end of one with a blank behind its point: "0, 1 L".
+func (p *page) torn(i int) bool {
+	if i < 2 || p.places[i-1].text != "," && p.places[i-1].text != "." || p.places[i-1].gap != glued {
+		return false
+	}
+	before := &p.places[i-2]
+	return before.kind == number && !before.taken && before.piece == p.places[i].piece && len(before.text) <= 2 && !strings.ContainsAny(p.places[i].text, ".,")
+}
+
+// barred reports whether a sign stands right before a number that may have been a one, and no
+// border of a table: "|5 N·m".
+func (p *page) barred(i int) bool {
+	if i == 0 || p.places[i].gap != glued || p.places[i-1].text != "|" && p.places[i-1].text != "!" {
+		return false
+	}
+	from, to := p.pieceTokens(p.places[i].piece)
+	bars := 0
+	for k := from; k < to; k++ {
+		if p.places[k].text == "|" {
+			bars++
+		}
+	}
+	return bars < 2
+}
+
+// mostTwin is how many tokens an amount may take that nobody can read.
+const mostTwin = 6
+
+// unreadTwin gives where another twin begins in brackets behind one that nobody can read, as
+// "3.2 US qf"; the token itself where none does.
+func (p *page) unreadTwin(i int) int {
+	if p.places[i].kind != number || p.places[i].taken {
+		return i
+	}
+	for k := i + 1; k < len(p.places) && k <= i+mostTwin; k++ {
+		switch t := &p.places[k]; {
+		case t.text == "," || t.text == "/" || t.text == ";":
+			return k
+		case t.kind == number, t.text == ")", t.sentence != p.places[i].sentence:
+			return i
+		}
+	}
+	return i
 }
 
 func (p *page) hasUnit(f *fact, id string) bool {

@@ -322,6 +322,20 @@ func begins(tokens []token) bool {
 			return true
 		}
 		if tokens[i].kind != word {
+			return rowOf(tokens)
+		}
+	}
+	return false
+}
+
+// rowOf reports whether a line is a label of several parts, a colon and a figure.
+func rowOf(tokens []token) bool {
+	for i := 1; i+1 < len(tokens) && i < 16; i++ {
+		t := &tokens[i]
+		switch {
+		case t.text == ":":
+			return tokens[i+1].kind == number
+		case t.kind == number, t.kind == sign && !strings.Contains(",()-/'", t.text):
 			return false
 		}
 	}
@@ -367,6 +381,8 @@ func (d *dictionary) open(tokens []token) int {
 	switch {
 	case closed(tokens):
 		return 0
+	case bracketed(tokens) && endsInFigure(tokens):
+		return 2
 	case hyphened(tokens), bracketed(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
 		return 3
 	case last.kind == word && d.function[last.fold] && last.gap != glued && (len(tokens) > 1 || !capitals(tokens)):

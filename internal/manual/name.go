@@ -64,7 +64,7 @@ func (r *readings) makeAndModel() {
 	case to > 0 && (r.at(from+1).kind == number || to == from+1) && lone[1] > 0:
 		r.say("make", r.cased(lone[0], lone[1]), lone[0], lone[1])
 		r.say("model", r.cased(from, to), from, to)
-	case to > from+1:
+	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
 		r.say("make", r.cased(from, from+1), from, from+1)
 		r.say("model", r.cased(from+1, to), from+1, to)
 	case lone[1] > 0 && len(r.models) > 0:

@@ -72,6 +72,7 @@ func (d *dictionary) blurred() *dictionary {
 func repair(rows []row, d *dictionary) bool {
 	spoilt := 0
 	for i := range rows {
+		d.closeSpellings(rows[i].tokens)
 		rows[i].tokens = repairFigures(rows[i].tokens, d, false)
 		rows[i].tokens = repairMiles(repairMixed(rows[i].tokens, d))
 		if n := len(rows[i].tokens) - 1; n > 1 && rows[i].tokens[n-1].gap == wide { // "Gearbox oil ..... 0.5 1"
@@ -91,6 +92,11 @@ func repair(rows []row, d *dictionary) bool {
 			rows[i].tokens = repairGlued(rows[i].tokens, d)
 		}
 		spoilt++
+	}
+	for i := range rows {
+		var parts int
+		rows[i].tokens, parts = partWords(rows[i].tokens, d)
+		spoilt += parts
 	}
 	if spoilt == 0 {
 		for i := range rows {
@@ -186,11 +192,6 @@ func repairGlued(tokens []token, d *dictionary) (list []token) {
 		}
 		from := 0
 		ends := d.partedWord(t.fold)
-		for _, name := range [...]string{"API", "JASO"} {
-			if len(t.text) > len(name) && strings.HasPrefix(t.text, name) && len(t.text) <= len(name)+2 {
-				ends = []int{len(name), len(t.text)}
-			}
-		}
 		for _, end := range ends {
 			w := part([]token{t}, from, end, word, t.text[from:end])
 			if from > 0 {
@@ -299,6 +300,9 @@ func repairFigures(tokens []token, d *dictionary, spoilt bool) []token {
 		if n := parted(tokens, end-1, d); end > at+1 && n > 0 {
 			return append(slices.Clone(tokens[at:end-1]), joinedToken(tokens[end-1:end-1+n], number, "")), end - 1 + n
 		}
+		if list := gluedGrade(tokens[at:end], d, spoilt); list != nil {
+			return list, end
+		}
 		return spoiltFigure(tokens, at, end, d, spoilt), end
 	})
 }
@@ -333,7 +337,7 @@ func parted(tokens []token, at int, d *dictionary) int {
 		return 0
 	}
 	point, behind := &tokens[at+1], &tokens[at+2]
-	if point.kind != sign || point.text != "." && point.text != "," || behind.kind == sign || point.gap == wide || behind.gap == wide || (point.gap == glued) == (behind.gap == glued) {
+	if point.kind != sign || point.text != "." && point.text != "," || behind.kind == sign || point.gap == wide && point.col-tokens[at].end > 2 || behind.gap == wide && behind.col-point.end > 2 || point.gap == glued && behind.gap == glued {
 		return 0
 	}
 	pitch := at > 1 && tokens[at].gap == glued && tokens[at-1].fold == "x" && tokens[at-2].kind == number
@@ -347,6 +351,9 @@ func parted(tokens []token, at int, d *dictionary) int {
 		return 0
 	}
 	before := behind.gap == glued && (point.text == "." || kept > 0)
+	if point.gap != glued && behind.gap != glued && point.text != "." {
+		return 0
+	}
 	if before && (kept > 0 || pitch) || end < len(tokens) && (at > 0 || before) && (point.text == "." || before) && (d.unitAt(tokens, end) || litreLike(tokens, end)) {
 		return end - at
 	}
@@ -376,6 +383,10 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 	}
 	beside := end < len(tokens) && tokens[end].gap != wide && (d.unitAt(tokens, end) || spoilt && litreLike(tokens, end))
 	if n, changed, kept := figures(text); n != "" {
+		hot := at > 2 && strings.Contains("-/", tokens[at-1].text) && tokens[at-2].fold == "w" && tokens[at-3].kind == number && len(n) == 2 // "20W-S0"
+		if hot && changed > 0 {
+			return []token{joinedToken(tokens[at:end], number, n)}
+		}
 		cell := tokens[at].gap == wide && numbered(tokens, at, end)
 		litre := strings.HasSuffix(text, "l") && changed == 1 && first && !beside && !(cell && strings.IndexByte(text, '.') < 0)
 		odd := strings.ContainsAny(text, "SBZQ")
@@ -611,6 +622,9 @@ func repairNames(tokens []token) []token {
 			return nil, at + 1
 		}
 		end := glueOf(tokens, at)
+		if tokens[at].fold == "sae" { // "SAE5W-30"
+			return nil, end
+		}
 		if name := inCapitals(textOf(tokens[at:end])); name != "" {
 			return []token{joinedToken(tokens[at:end], word, name)}, end
 		}
@@ -710,6 +724,8 @@ func repairWords(tokens []token, d *dictionary, least int) (count int) {
 			}
 			t.fold, t.repaired = w, true
 			count++
+		} else if w := d.nearWord(t.fold); w != "" {
+			t.fold, t.repaired = w, true
 		}
 	}
 	return count
@@ -742,6 +758,9 @@ func unitLike(tokens []token, i int) string {
 		u = "l" + u[1:]
 	case "n":
 		return ""
+	}
+	if len(u) >= 3 && u[0] == 'i' && unitOf("l"+u[1:]) != "" { // "Itr"
+		u = "l" + u[1:]
 	}
 	if len(u) >= 3 && blur(u) == blur("min") {
 		u = "min"

@@ -59,7 +59,7 @@ func (p *page) gradeAt(i int) int {
 		}
 	}
 	first := p.at(i + n)
-	if first.kind != number || len(first.text) > 3 || !sae && i > 0 && first.gap == glued && p.at(i-1).kind == word {
+	if first.kind != number || len(first.text) > 3 || p.barred(i+n) || !sae && i > 0 && first.gap == glued && p.at(i-1).kind == word {
 		return 0
 	}
 	w := p.at(i + n + 1)
@@ -74,7 +74,7 @@ func (p *page) gradeAt(i int) int {
 				return k + 1
 			}
 		}
-		if sae && p.grade(i, i+n+2, text) {
+		if sae && !(k > n+2 && p.at(i+k).gap == glued) && p.grade(i, i+n+2, text) { // "SAE 20W-", and what nobody can read
 			return n + 2
 		}
 		return 0

@@ -21,9 +21,10 @@ type dictionary struct {
 	// Entries by their first word: by the whole of it; by its stem, where letters may
 	// follow; by the first letters of its stem, where letters may stand before it.
 	exact, stem, inner map[string][]int32
-	known              map[string]bool // each whole word of a spelling
-	blur               *dictionary     // its words, as they look
-	oilWords           []string        // for oil, of whatever
+	known              map[string]bool     // each whole word of a spelling
+	blur               *dictionary         // its words, as they look
+	oilWords           []string            // for oil, of whatever
+	long               map[string][]string // long words, by their first two letters
 }
 
 // innerLetters is how many letters an inner stem is looked up by.

@@ -32,6 +32,9 @@ func (r *readings) torques() {
 				continue
 			}
 			byContext = byContext || r.strangeLabel(m)
+			if begin, _ := r.clauseOf(m.from); r.nearlyOther(begin, m.from) {
+				continue
+			}
 		}
 		r.figure("bolt."+m.bolt(circuit)+".torque", f, m, byContext)
 		if o := r.paired(m); o != nil && !byContext {
@@ -164,7 +167,7 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 			return o, false
 		}
 		return r.onlyPlug(m), true
-	case r.stray(begin, f.from) && !r.ringIn(begin, f.from):
+	case r.stray(begin, f.from) && !r.ringIn(begin, f.from), r.pieces[r.places[f.from].piece].cells && r.stray(r.starts[r.places[f.from].piece], begin):
 		return nil, false
 	}
 	return r.lid(r.spokenOf(f.from, begin)), true

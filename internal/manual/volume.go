@@ -32,6 +32,9 @@ func (r *readings) volumes() {
 		case v.what == "":
 			continue
 		case v.circuit == "engine" && (v.what == "amount.change" || v.what == "amount.capacity"):
+			if v.strange && r.nearly(v.begin, f.from, "amount.dry") {
+				continue
+			}
 			plain = append(plain, v)
 		default:
 			told = append(told, v)
@@ -78,7 +81,9 @@ type volume struct {
 	circuit  string
 	what     string // a sense
 	from, to int    // tokens that say it
+	begin    int    // where its label may begin
 	doubts   []finding.Finding
+	strange  bool // a word of its label may say what nobody here knows
 }
 
 // placeVolume finds what a volume is of. beside is the volume before it, last where that
@@ -87,7 +92,8 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	f := v.f
 	from, to := r.sentenceOf(f.from)
 	begin := r.unreadIn(max(from, last), f.from)
-	v.from, v.to = f.from, f.end()
+	v.from, v.to, v.begin = f.from, f.end(), begin
+	v.strange = (r.row(f.from) || r.at(f.from-1).text == "-") && r.stray(begin, f.from)
 	next := to
 	for k := f.end(); k < to; k++ {
 		if g := r.factAt(k); g != nil && g.kind == f.kind && !g.same(f) || r.places[k].unread {
@@ -109,7 +115,7 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 					continue
 				}
 				i = t.to - 1
-				if rank(role) < best && r.belongs(t, role, f, begin, next, from, to) {
+				if rank(role) < best && !r.ofOtherOil(t, f, begin) && r.belongs(t, role, f, begin, next, from, to) {
 					best, v.what = rank(role), role
 					v.from, v.to = min(f.from, t.from), max(f.end(), t.to)
 				}
@@ -154,6 +160,9 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 			return
 		}
 		v.circuit = circuit
+		if !named && v.strange { // "Finaldrive oil"
+			v.doubts = append(v.doubts, doubt("manual-by-context", "text", f.text))
+		}
 	}
 	if v.circuit == "" {
 		v.what = ""
@@ -305,6 +314,25 @@ func (r *readings) belongs(t *term, role string, f *fact, begin, next, from, to 
 		return mine < other
 	}
 	return before == r.rolesFirst(from, to)
+}
+
+// ofOtherOil reports whether a role is said of another oil than a figure's: behind the figure
+// that oil is named first, before it the figure's own is named last.
+func (r *readings) ofOtherOil(t *term, f *fact, begin int) bool {
+	isOil := func(m *mention) bool { return m.foreign || m.circuit != "" || m.gear }
+	if t.from > f.from {
+		mine, _ := r.near(f.from, begin, f.from, isOil)
+		other, _ := r.near(t.from, f.end(), t.from, isOil)
+		return mine != nil && other != nil && !mine.sameOil(other)
+	}
+	mine, _ := r.near(f.from, t.to, f.from, isOil)
+	other, _ := r.near(t.from, begin, t.from, isOil)
+	return mine != nil && other != nil && !mine.sameOil(other)
+}
+
+// sameOil reports whether two mentions are of one oil.
+func (m *mention) sameOil(o *mention) bool {
+	return m.circuit == o.circuit && m.gear == o.gear && m.foreign == o.foreign
 }
 
 // apart says how much parts two places of a sentence: 0 nothing, 1 a comma, 2 a bracket,
@@ -519,6 +547,9 @@ func (r *readings) roleOfColumn(heads []columnRole, f *fact) string {
 func (r *readings) pairs(plain, told []*volume) {
 	for _, v := range plain {
 		var with, only *volume
+		if v.strange {
+			v.doubts = append(v.doubts, doubt("manual-by-context", "text", v.f.text))
+		}
 		for _, o := range told {
 			if o.circuit == "engine" {
 				switch o.what {
