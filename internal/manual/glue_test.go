@@ -7,7 +7,8 @@ import "testing"
 func TestRead_GluedAndTorn(t *testing.T) {
 	for _, c := range []struct{ text, what, value string }{
 		{"Engine oil afterdisassembly ..... 3.0 L", "oil.engine.dry", "3.0 L"},
-		{"Engine oil after disassermbly ..... 3.0 L", "oil.engine.dry", "3.0 L"},
+		{"Engine oil after disassermbly ..... 3.0 L", "", ""},
+		{"Engine oil after disassermbly ..... 3.0 L\nGearbox oil ..... O.6 L", "oil.engine.dry", "3.0 L"},
 		{"Engine oil, fotal amount – 3.0 L", "", ""},
 		{"Final drive oil: 0.  1 L", "oil.final.volume", "0.1 L"},
 		{"Final drive oil: 0 . 1 L", "oil.final.volume", "0.1 L"},

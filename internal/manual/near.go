@@ -8,9 +8,12 @@ import (
 // leastNear is of how many letters a word is at least that one wrong letter does not hide.
 const leastNear = 8
 
+// mostEnding is how many letters of a word may be its ending: "lubricate", "lubricated".
+const mostEnding = 3
+
 // nearWord gives the word of the dictionary that is one letter off a long word that nobody
-// knows, "" where there is none or several: one letter more, less or another, and not one of
-// the first two.
+// knows, "" where there is none or several: one letter more, less or another, and none of the
+// first two, nor one of its ending.
 func (d *dictionary) nearWord(w string) (found string) {
 	if len(w) < leastNear {
 		return ""
@@ -26,7 +29,7 @@ func (d *dictionary) nearWord(w string) (found string) {
 		}
 	}
 	for _, o := range d.long[w[:2]] {
-		if oneOff(w, o) {
+		if oneOff(w, o) && w[len(w)-mostEnding:] == o[len(o)-mostEnding:] {
 			if found != "" {
 				return ""
 			}

@@ -724,7 +724,7 @@ func repairWords(tokens []token, d *dictionary, least int) (count int) {
 			}
 			t.fold, t.repaired = w, true
 			count++
-		} else if w := d.nearWord(t.fold); w != "" {
+		} else if w := d.nearWord(t.fold); w != "" && least < leastAlone { // on a page that is known to be spoilt
 			t.fold, t.repaired = w, true
 		}
 	}
