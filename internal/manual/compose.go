@@ -32,6 +32,7 @@ func (p *page) settleTerms() {
 // a change and a filter the amount with it.
 func (p *page) composeTerms() {
 	p.composeEach()
+	p.composeUnscrewed()
 	for n := range p.terms {
 		t := &p.terms[n]
 		sense := ""
@@ -70,6 +71,29 @@ func (p *page) composeEach() {
 		change.from, change.senses = every.from, []string{"every." + count}
 		for i := change.from; i < change.to; i++ {
 			p.places[i].term = n + 2
+		}
+	}
+}
+
+// composeUnscrewed joins "without" or "not" and a word for screwing: so a stick is put in
+// that only rests on its thread.
+func (p *page) composeUnscrewed() {
+	for n := 0; n+1 < len(p.terms); n++ {
+		t := &p.terms[n]
+		if !t.has("without") && !t.has("not") {
+			continue
+		}
+		k := n + 1
+		if p.small(&p.terms[k]) && k+1 < len(p.terms) {
+			k++
+		}
+		o := &p.terms[k]
+		if !o.has("action.screw") && !o.has("device.screwed") || o.from-t.to > 2 || p.places[o.from].clause != p.places[t.from].clause {
+			continue
+		}
+		o.from, o.senses = t.from, []string{"device.resting"}
+		for i := o.from; i < o.to; i++ {
+			p.places[i].term = k
 		}
 	}
 }

@@ -288,6 +288,14 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		return false
 	case m.part != "filter" || r.about(m.from, m.to, "part.filter-bolt"):
 		r.boltOf(m, f, "seal", kind, false, f.from)
+		if m.part == "drain" && r.about(max(m.from-2, 0), m.from, "when.every") { // "all drain plugs"
+			for n := range r.mentions {
+				if o := &r.mentions[n]; (o.part == "drain" || o.part == "tank-drain") && !o.foreign {
+					r.boltOf(&mention{from: m.from, to: m.to, part: o.part, circuit: r.circuitOf(o)}, f, "seal", kind, false, f.from)
+				}
+			}
+			return true
+		}
 		if from, to := r.sentenceOf(f.from); (m.part == "drain" || m.part == "tank-drain") && metal && !r.factIn(from, to) {
 			other := map[string]string{"drain": "tank-drain", "tank-drain": "drain"}[m.part]
 			both := m.part == "tank-drain" && r.about(from, to, "number.2")
@@ -303,6 +311,18 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		r.boltOf(r.lid(m), f, "seal", kind, false, f.from)
 	}
 	return true
+}
+
+// circuitOf gives the oil that a part is of, "engine" also where that is not said.
+func (r *readings) circuitOf(m *mention) string {
+	switch {
+	case m.gear:
+		return r.gearOil()
+	case m.circuit != "":
+		return m.circuit
+	}
+	c, _ := r.circuitOfPart(m)
+	return c
 }
 
 // turn reads how far a filter is turned after its gasket touches.

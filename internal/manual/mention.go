@@ -238,7 +238,7 @@ func (p *page) mentionOf(first, last int) mention {
 			}
 			if c == "gear" {
 				m.gear = true
-			} else if m.circuit == "" || m.circuit == "engine" {
+			} else if m.circuit == "" || m.circuit == "engine" || m.circuit == "gearbox" && c != "engine" { // "box of the primary"
 				m.circuit = c
 			}
 		}

@@ -41,7 +41,7 @@ const termsNL = "" +
 	"every.year\t1x per jaar|een keer per jaar|eenmaal per jaar|eens per jaar|elk jaar|ieder jaar|jaarlijks|per jaar\n" +
 	"join.and\tals de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
-	"known\tbijbehorende|bovenste|breng aan|dezelfde|draai|draaien|goed|grote|kleine|korte|lange|linker|los|maak|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|plaats|plaatsen|rechter|reinig|schroef|schroeven|sluit|sluiten|stuks|terugplaatsen|verwijder|verwijderen|voorgeschreven|weer|zet|zetten|zijn\n" +
+	"known\tachter|alleen|als|altijd|bijbehorende|bovenste|breng aan|dezelfde|draai|draaien|eruit|goed|grote|hem|keer|kleine|korte|laat|lange|linker|links|los|maak|maar|men|montage|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|plaats|plaatsen|rechter|rechts|reinig|schroef|schroeven|sluit|sluiten|steek|stuks|terugplaatsen|veeg|verwijder|verwijderen|voorgeschreven|weer|wij|zet|zetten|zijn|zit\n" +
 	"label.count\taant|aantal|st|stuks\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
@@ -119,7 +119,7 @@ const termsNL = "" +
 	"part.level\tcontrolebout*|controleplug*|controleschroef*|inspectieplug|niveaubout*|niveauplug*|niveauschroef|oliepeilbout|oliepeilplug*|overlooplug|overlooplug*|overloopplug*|peilbout*|peilplug*\n" +
 	"part.plug\tdop|doppen|plug|pluggen\n" +
 	"part.strainer\taanzuigzeef|filtergaas|filterzeef*|gaas|gaasfilter*|metaalfilter|oliezeef*|oliezeefdeksel|oliezeefplug|rooster|zeef|zeefdeksel*|zeefdop|zeefje|zeefplug*\n" +
-	"part.tank\tframe|framebuis|oliereservoir*|olietank*\n" +
+	"part.tank\tframe|framebuis|oliereservoir*|olietank*|tank\n" +
 	"range.between\ttussen\n" +
 	"range.to\tt/m|tot|tot en met|à\n" +
 	"same\tdie in|die onder|die op|die van\n" +

@@ -148,6 +148,11 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	if o := r.ofOil(f.from, begin, from, before); o != nil {
 		return o, false
 	}
+	if tank, _ := r.near(end, f.end(), end, func(*mention) bool { return true }); tank != nil && tank.tank && tank.part == "" && before == nil && r.linked(f.end(), tank.from) {
+		if o := r.ofTank(tank, nil, from); o != nil {
+			return o, false // "20 N·m at the tank"
+		}
+	}
 	if m == nil && !r.stray(begin, f.from) || after != nil && (m == nil || r.parted(m.to, f.from)) && r.linked(f.end(), after.from) {
 		m = after // "17 mm for the plug; a strap wrench for the filter"
 	}
@@ -233,6 +238,9 @@ func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 		return m.part == "" && !m.foreign && m.loose == whole && (m.circuit != "" || m.tank)
 	})
 	if label != nil && label.tank {
+		if begin > from && r.linked(begin, label.from) && r.about(label.to, at, "join.and") {
+			return &mention{foreign: true} // "20 N·m at the tank and 25 N·m at": it is the figure's before
+		}
 		return r.ofTank(label, named, from)
 	}
 	if label != nil && named != nil && named.loose == aPlug && named.from < label.from && label.circuit == "engine" {

@@ -136,6 +136,10 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	// Whose oil.
 	isOil := func(m *mention) bool { return m.foreign || m.circuit != "" || m.gear }
 	before, after := r.near(f.from, begin, next, isOil)
+	if tank, _ := r.near(f.from, begin, next, func(m *mention) bool { return true }); tank != nil && tank.tank && tank.circuit == "" && !tank.foreign && !r.oilTank() {
+		v.what = "" // a bare tank is that of the fuel
+		return
+	}
 	if before == nil && begin > from { // the second of a sentence is of the same oil
 		before, _ = r.near(f.from, from, f.from, isOil)
 	}
@@ -175,6 +179,21 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 			v.what = "amount.capacity"
 		}
 	}
+}
+
+// oilTank reports whether the page tells of a tank that holds the engine's oil.
+func (r *readings) oilTank() bool {
+	for n := range r.mentions {
+		if m := &r.mentions[n]; m.tank && !m.foreign && (m.oil || m.part == "tank-drain") {
+			return true
+		}
+	}
+	for i := range r.terms {
+		if r.terms[i].has("bike.dry-sump") || r.terms[i].has("bike.frame") {
+			return true
+		}
+	}
+	return false
 }
 
 // foreignBefore reports whether the mention before one in its sentence is of another job.

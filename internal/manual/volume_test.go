@@ -65,11 +65,44 @@ func TestRead_MeansSame(t *testing.T) {
 		{"Quite el tapón de vaciado del aceite (llave de 14 mm) y el del depósito de aceite (llave de 17 mm).", []string{"bolt.drain.size 14 mm", "bolt.tank-drain.size 17 mm"}},
 		{"Togliere il tappo di scarico del serbatoio olio (chiave da 17 mm) e quello del carter motore (chiave da 22 mm).", []string{"bolt.drain.size 22 mm", "bolt.tank-drain.size 17 mm"}},
 		{"Le bouchon de vidange d'huile se serre à 25 N·m, celui de niveau à 10 N·m.", []string{"bolt.drain.torque 25 N·m", "bolt.level.torque 10 N·m"}},
+		{"Öl wechseln. Ablassschraube lösen. Das sind rund 2 mkp am Behälter und 3 mkp am Boden.", []string{"bolt.tank-drain.torque 2 kgf·m"}},
 		{"Öl wechseln. Die Ablassschraube herausdrehen. Am Rahmenrohr werden 20 Nm verlangt, am Motorgehäuse 25 Nm.", []string{"bolt.drain.torque 25 N·m", "bolt.tank-drain.torque 20 N·m"}},
 	} {
 		got := slices.DeleteFunc(said(c.text, "bolt."), func(s string) bool { return strings.Contains(s, ".drive ") })
 		if !slices.Equal(got, c.want) {
 			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}
+
+// A bare tank holds fuel, unless the page tells of one that holds oil.
+func TestRead_BareTank(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"Olio motore: 1,2 litri.\nSerbatoio: 8,5 litri, riserva 1,5 litri.", []string{"oil.engine.oil-only 1.2 L"}},
+		{"Motoröl: 1,2 l\nTank: 6,5 l", []string{"oil.engine.oil-only 1.2 L"}},
+		{"Huile moteur : le réservoir d'huile contient 2,1 litres.", []string{"oil.engine.oil-only 2.1 L"}},
+		{"Carter seco. Óleo do motor: o depósito leva 2,1 litros.", []string{"oil.engine.oil-only 2.1 L"}},
+	} {
+		if got := said(c.text, "oil."); !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}
+
+// What is said of all drain plugs is said of each that the page names.
+func TestRead_AllPlugs(t *testing.T) {
+	for _, text := range []string{
+		"Tappo scarico olio motore 18 Nm. Tappo scarico olio cambio 20 Nm. Tutti i tappi di scarico vanno montati con guarnizione di alluminio nuova.",
+		"Ölablassschraube Motor 18 Nm. Ablassschraube Getriebe 20 Nm. Alle Ablassschrauben bekommen neue Aluminiumdichtringe.",
+		"Bouchon de vidange moteur : 18 Nm. Bouchon de vidange de boîte : 20 Nm. Tous les bouchons de vidange reçoivent un joint aluminium neuf.",
+		"Tapón de vaciado del motor: 18 Nm. Tapón de vaciado del cambio: 20 Nm. Todos los tapones de vaciado llevan arandela de aluminio nueva.",
+	} {
+		got := slices.DeleteFunc(said(text, "bolt."), func(s string) bool { return !strings.Contains(s, ".seal") })
+		if want := []string{"bolt.drain.seal flat-aluminium", "bolt.gearbox-drain.seal flat-aluminium"}; !slices.Equal(got, want) {
+			t.Errorf("%q: %q", text, got)
 		}
 	}
 }
