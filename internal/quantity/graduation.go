@@ -13,7 +13,7 @@ var graduations = [...]struct {
 }{
 	{[]string{"L", "US qt", "imp qt", "imp pt", "US pt", "US gal", "imp gal", "kgf·m", "daN·m", "mm", "m", "kg", "lb", "bar", "kgf/cm²"}, 2, 0, 0},
 	{[]string{"mL"}, -1, 0, 0},
-	{[]string{"US fl oz", "imp fl oz"}, 1, 1, 0},
+	{[]string{"US fl oz", "imp fl oz", "cu in"}, 1, 1, 0},
 	{[]string{"N·m", "lbf·ft", "cL", "dL", "cm", "ft", "oz", "days", "weeks", "years"}, 1, 10, 0},
 	{[]string{"in"}, 3, 0, 0},
 	{[]string{"km", "mi"}, 0, 1000, -1},

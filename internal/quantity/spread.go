@@ -62,7 +62,7 @@ func cutLine(text string) (line, beyond string) {
 			continue
 		}
 		word, _, more := strings.Cut(text[i+1:], " ")
-		if more && oneOf(conditions, strings.ToLower(word)) && named(text[:i]) {
+		if more && oneOf(conditions, strings.ToLower(word)) && named(text[:i]) && !strings.HasSuffix(text[:i], "cu") { // "74 cu in"
 			return text[:i], text[i+1:]
 		}
 	}

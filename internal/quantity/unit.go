@@ -56,6 +56,7 @@ const (
 	foot          = 0.3048          // m, exact
 	usGallon      = 3.785411784     // L, exact: 231 in³
 	impGallon     = 4.54609         // L, exact
+	cubicInch     = 0.016387064     // L, exact: 25.4³ mm³ (NIST SP 811, appendix B.8)
 	day           = 24 * 60         // min
 
 	pounds    = "lbf|lb|pound"
@@ -77,6 +78,7 @@ var Units = []Unit{
 	{"imp pt", Volume, impGallon / 8, 0, "imppt|imppint|ukpt|ukpint|imperialpint"},
 	{"imp qt", Volume, impGallon / 4, 0, "impqt|impquart|ukqt|ukquart|imperialquart"},
 	{"imp gal", Volume, impGallon, 0, "impgal|impgallon|ukgal|ukgallon|imperialgallon"},
+	{"cu in", Volume, cubicInch, 0, "cuin|in3|cubicinch|cubicinches|cid"},
 
 	{"N·m", Torque, 1, 0, "n|newton"},
 	{"lbf·ft", Torque, poundForce * foot, 0, pounds},

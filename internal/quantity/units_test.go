@@ -19,7 +19,7 @@ import (
 var gnuNames = map[string]string{
 	"L": "liter", "mL": "milliliter", "cL": "centiliter", "dL": "deciliter",
 	"US fl oz": "usfloz", "US pt": "uspint", "US qt": "usquart", "US gal": "usgallon",
-	"imp fl oz": "brfloz", "imp pt": "brpint", "imp qt": "brquart", "imp gal": "brgallon",
+	"imp fl oz": "brfloz", "imp pt": "brpint", "imp qt": "brquart", "imp gal": "brgallon", "cu in": "inch^3",
 	"N·m": "N m", "lbf·ft": "lbf ft", "lbf·in": "lbf inch", "kgf·m": "kgf m",
 	"daN·m": "10 N m", "kgf·cm": "kgf cm",
 	"mm": "mm", "cm": "cm", "m": "m", "in": "inch", "ft": "foot", "km": "km", "mi": "mile",
