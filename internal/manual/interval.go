@@ -198,6 +198,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		every = f.from
 	}
 	one := has(begin, f.from, "when.first")
+	if one >= 0 && has(one, f.from, "when.then") >= 0 { // "1,000 km first, then 7,500 km"
+		one = -1
+	}
 	if one < 0 && every < 0 {
 		if k := has(f.end(), min(next, clauseTo), "when.first"); k >= 0 {
 			one = f.from

@@ -254,6 +254,9 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 	}
 	for _, s := range volumeRoles {
 		if t.has(s) {
+			if o := r.termAt(t.to); s == "amount.with-filter" && o != nil && o.has("stay") { // "with the filter left in place"
+				return "amount.oil-only", &term{from: t.from, to: o.to, senses: t.senses}
+			}
 			return s, t
 		}
 	}
@@ -264,6 +267,16 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 		return "amount.with-filter", t
 	case t.has("part.filter"), t.has("part.filter-element"):
 		return r.filterChanged(t)
+	case t.has("stay"): // "leave the old filter"
+		for k := t.to; k < t.to+mostPhrase; k++ {
+			o := r.termAt(k)
+			switch {
+			case o != nil && (o.has("part.filter") || o.has("part.filter-element")) && r.places[k].clause == r.places[i].clause:
+				return "amount.oil-only", &term{from: t.from, to: o.to, senses: t.senses}
+			case k >= len(r.places) || r.unknown(k) || r.places[k].taken:
+				return "", nil
+			}
+		}
 	case t.has("not") && r.ends(t.to) && r.filterNear(t.to): // "2.7 L when not"
 		return "amount.oil-only", t
 	}
@@ -292,6 +305,8 @@ func (r *readings) filterChanged(t *term) (role string, whole *term) {
 		case o == nil:
 		case o.has("not"):
 			role = "amount.oil-only"
+		case o.has("stay"): // "if the element was left in"
+			return "amount.oil-only", &term{from: t.from, to: o.to, senses: t.senses}
 		case o.has("when.change"):
 			return role, &term{from: t.from, to: o.to, senses: t.senses}
 		}

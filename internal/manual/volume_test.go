@@ -106,3 +106,17 @@ func TestRead_AllPlugs(t *testing.T) {
 		}
 	}
 }
+
+// What stays says as much as what is changed.
+func TestRead_FilterStays(t *testing.T) {
+	for _, text := range []string{
+		"Pour in 2.9 L of oil (2.7 L if the element was left in)",
+		"Pour in 2.9 L of oil; with the filter left in place 2.7 L",
+		"Pour in 2.9 L of oil; if you leave the old filter on, 2.7 L",
+		"Oil quantity, filter left alone: 2.7 L\nFilter renewed as well: 2.9 L",
+	} {
+		if !slices.Contains(said(text, "oil."), "oil.engine.oil-only 2.7 L") {
+			t.Errorf("%q", text)
+		}
+	}
+}
