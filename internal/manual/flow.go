@@ -26,6 +26,7 @@ type section struct {
 type page struct {
 	usual             string // the oil that is meant where none is named, once it was asked for
 	geared            string // whose gear oil is, once it was asked for
+	twoStroke         string // whose plain oil is where the engine burns its own, "" of other pages
 	text              string
 	words             *dictionary
 	spoilt            bool  // letters were put right

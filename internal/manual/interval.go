@@ -368,7 +368,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	kept := list[:0:0]
 	for _, s := range list {
 		if s == anyOil {
-			s = "engine"
+			s = r.usualOil()
 		}
 		if s == "filter" && (contains(list, "engine") || contains(list, anyOil)) {
 			continue // with each change of the oil
@@ -411,7 +411,7 @@ func (r *readings) listBelow(f *fact) (list []string, over bool) {
 		for m := r.mentionFrom(a); m < len(r.mentions) && r.mentions[m].from < b; m++ {
 			s := r.changed(&r.mentions[m])
 			if s == anyOil {
-				s = "engine"
+				s = r.usualOil()
 			}
 			if s != "" && !contains(list, s) && !(s == "filter" && contains(list, "engine")) {
 				list = append(list, s)

@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"slices"
 	"strings"
 
 	"tidysump/internal/quantity"
@@ -69,6 +70,7 @@ func (p *page) names(n int) bool {
 func (p *page) settleMentions() {
 	defer func() { p.usual, p.geared = "", "" }() // asked for before all was named
 	p.settleScooter()
+	p.settleTwoStroke()
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {
 		m := &p.mentions[n]
@@ -140,6 +142,36 @@ func (p *page) settleScooter() {
 	for n := range p.mentions {
 		if scooter && p.mentions[n].circuit == "gearbox" {
 			p.mentions[n].circuit = "final"
+		}
+	}
+}
+
+// settleTwoStroke takes a two-stroke's plain oil for its gears': what its engine burns is no
+// oil that is changed. Its engine, sump and motor name no oil then, and its oil tank is of
+// another job. A page that names engine oil by that name is not decided here.
+func (p *page) settleTwoStroke() {
+	if !slices.ContainsFunc(p.terms, func(t term) bool { return t.has("bike.two-stroke") }) {
+		return
+	}
+	for n := range p.mentions {
+		if m := &p.mentions[n]; m.circuit == "engine" && m.part == "" && !m.tank && !m.foreign && p.saysOil(m) {
+			return
+		}
+	}
+	p.twoStroke = "gearbox"
+	if p.scooter() {
+		p.twoStroke = "final"
+	}
+	for n := range p.mentions {
+		m := &p.mentions[n]
+		switch {
+		case m.circuit != "engine" || m.foreign || m.ofFilter() && m.part != "tank-drain":
+		case m.tank:
+			m.foreign = true
+		case m.part != "":
+			m.circuit = p.twoStroke
+		default:
+			m.circuit, m.oil = "", false
 		}
 	}
 }
@@ -519,6 +551,9 @@ func (p *page) severalOils() bool {
 // usualOil is the oil that a page speaks of where it does not say which: the engine's,
 // but of a page that names one other only.
 func (p *page) usualOil() string {
+	if p.twoStroke != "" {
+		return p.twoStroke
+	}
 	if p.usual == "" {
 		p.usual = "engine"
 		other, about := "", false

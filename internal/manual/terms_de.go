@@ -16,6 +16,7 @@ const termsDE = "" +
 	"bike.frame\tRahmenrohr|Rahmentank|Öl im Rahmen\n" +
 	"bike.scooter\tMotorroller|Roller|keilriemen|motorroller|roller|variator*|variomatik*\n" +
 	"bike.shaft\tKardanantrieb*\n" +
+	"bike.two-stroke\t2 takt*|zweitakt*|zweitakter|zweitaktmotor\n" +
 	"both\tbeide|beiden\n" +
 	"bound.least\tmehr als|min|mindestens|minimal|nicht weniger als|oberhalb|wenigstens|über\n" +
 	"bound.most\tbis zu|höchstens|max|maximal|nicht mehr als|spätestens|unter|unterhalb|weniger als\n" +

@@ -16,6 +16,7 @@ const termsEN = "" +
 	"bike.frame\tdown tube|frame down tube|frame tank|frame tube|oil bearing frame|oil in frame|oil tank in the frame\n" +
 	"bike.scooter\tcvt|roller weights|scooter|scooters|v belt|variator\n" +
 	"bike.shaft\tdrive shaft|propeller shaft|shaft drive\n" +
+	"bike.two-stroke\t2 stroke|pre mix|premix|two stroke\n" +
 	"both\tboth\n" +
 	"bound.least\tabove|at least|min|minimum|more than|no less than|not less than|over\n" +
 	"bound.most\tat most|below|less than|max|maximum|no more than|not more than|under|up to\n" +

@@ -16,6 +16,7 @@ const termsES = "" +
 	"bike.frame\ttubo del bastidor|tubo del chasis\n" +
 	"bike.scooter\tescúter|scooter|scúter|variador\n" +
 	"bike.shaft\tcardán|transmisión por cardán\n" +
+	"bike.two-stroke\t2 tiempos|dos tiempos\n" +
 	"both\tambas|ambos|las dos|los dos\n" +
 	"bound.least\tal menos|como mínimo|más de|mín|mínimo|no menos de|por encima de|por lo menos|superior a\n" +
 	"bound.most\tcomo máximo|hasta|inferior a|menos de|máx|máximo|no más de|por debajo de\n" +

@@ -16,6 +16,7 @@ const termsFR = "" +
 	"bike.frame\tcadre réservoir|huile dans le cadre|tube de cadre|tube du cadre\n" +
 	"bike.scooter\tgalets|scooter|scooters|variateur\n" +
 	"bike.shaft\tarbre de transmission|cardan|transmission par arbre|transmission par cardan\n" +
+	"bike.two-stroke\t2 temps|deux temps\n" +
 	"both\tles deux|tous les deux|toutes les deux\n" +
 	"bound.least\tau minimum|au moins|min|mini|minimum|pas moins de|plus de|supérieur à|supérieure à\n" +
 	"bound.most\tau maximum|au plus|au plus tard|inférieur à|inférieure à|jusqu'à|max|maxi|maximum|moins de|ne pas dépasser|pas plus de|sans dépasser\n" +

@@ -16,6 +16,7 @@ const termsIT = "" +
 	"bike.frame\ttubo del telaio\n" +
 	"bike.scooter\tcinghia trapezoidale|scooter|variatore\n" +
 	"bike.shaft\tcardano|trasmissione cardanica\n" +
+	"bike.two-stroke\t2 tempi|due tempi\n" +
 	"both\tentrambe|entrambi|tutte e due|tutti e due\n" +
 	"bound.least\talmeno|come minimo|min|minimo|non meno di|oltre|più di|superiore a\n" +
 	"bound.most\tal di sotto di|al massimo|fino a|inferiore a|massimo|max|meno di|non oltre|non più di\n" +

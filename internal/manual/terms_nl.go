@@ -16,6 +16,7 @@ const termsNL = "" +
 	"bike.frame\tframebuis\n" +
 	"bike.scooter\tscooter|v snaar|variateur\n" +
 	"bike.shaft\tcardan*\n" +
+	"bike.two-stroke\t2 takt*|tweetakt*\n" +
 	"both\tbeide\n" +
 	"bound.least\tboven|meer dan|min|minimaal|minimum|minstens|niet minder dan|ten minste|tenminste\n" +
 	"bound.most\thoogstens|max|maximaal|maximum|minder dan|niet meer dan|onder|ten hoogste\n" +

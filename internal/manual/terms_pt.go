@@ -16,6 +16,7 @@ const termsPT = "" +
 	"bike.frame\ttubo do quadro\n" +
 	"bike.scooter\tscooter|variador\n" +
 	"bike.shaft\tcardan|cardã|transmissão por cardã\n" +
+	"bike.two-stroke\t2 tempos|dois tempos\n" +
 	"both\tambas|ambos|as duas|os dois\n" +
 	"bound.least\tacima de|ao menos|mais de|mín|mínimo|no mínimo|não menos de|pelo menos|superior a\n" +
 	"bound.most\tabaixo de|até|inferior a|menos de|máx|máximo|no máximo|não mais de|não mais que\n" +
