@@ -21,7 +21,7 @@ func (r *readings) levelZones() (list []zone) {
 			}
 			to, m = b, m+1
 		}
-		if _, foreign := r.headCircuit(from); !foreign && (whole || r.about(from, to, "level.check") || r.deviceIn(from, to)) {
+		if _, foreign := r.headCircuit(from); !foreign && (whole || r.about(from, to, "level.check") || r.deviceIn(from, to) || r.comesOut(from, to)) {
 			list = append(list, zone{from, to})
 		}
 		n = m
@@ -53,6 +53,11 @@ func (r *readings) deviceIn(from, to int) bool {
 	return false
 }
 
+// comesOut reports whether it is told between two tokens that oil comes out at a level plug.
+func (r *readings) comesOut(from, to int) bool {
+	return r.about(from, to, "action.out") && r.about(from, to, "part.level")
+}
+
 // devices are the words of a card for what the level is read at, by sense.
 var devices = map[string]string{"window": "window", "screwed": "stick-screwed", "resting": "stick-resting", "pushed": "stick-pushed", "hole": "hole"}
 
@@ -65,8 +70,8 @@ func (r *readings) levels() {
 		for _, z := range zones {
 			for i := z.from; i < z.to; {
 				from, to := r.sentenceOf(i)
-				tells := r.about(from, to, "level.check") || r.deviceIn(from, to)
-				if tells == direct && !r.foreignSentence(from, to) && !r.drains(from, to) {
+				tells := r.about(from, to, "level.check") || r.deviceIn(from, to) || r.about(from, to, "action.out")
+				if tells == direct && !r.foreignSentence(from, to) && !r.drains(from, to) && !r.governedBeyond(from) {
 					r.levelWords(from, min(to, z.to))
 				}
 				inZone[r.places[i].sentence] = true
@@ -80,8 +85,12 @@ func (r *readings) levels() {
 		switch {
 		case r.foreignSentence(from, to):
 		case f.kind == string(quantity.Duration) && f.low <= 60 && f.unit != "h":
-			level := inZone[r.places[f.from].sentence] || len(zones) > 0 && r.about(from, to, "time.wait") && r.about(from, to, "time.run")
-			r.shortTime(f, from, to, level && !r.drains(from, to))
+			if r.governedBeyond(f.from) || r.otherJob(f.from) {
+				continue
+			}
+			next := r.next(f)
+			level := next == "level" || inZone[r.places[f.from].sentence] && next != "fill" || len(zones) > 0 && r.about(from, to, "time.wait") && r.about(from, to, "time.run")
+			r.shortTime(f, from, to, next, level && !r.drains(from, to))
 		case f.kind == string(quantity.Temperature):
 			r.warmth(f, from, to)
 		}
@@ -126,6 +135,9 @@ func (r *readings) levelWords(from, to int) {
 		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) {
 			r.say(prefix+"device", devices[d], t.from, t.to)
 		}
+		if t.has("action.out") {
+			r.leaks(prefix+"device", t)
+		}
 		if s, ok := t.begin("state."); ok && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) { // "warm to operating temperature"
 			r.sayOnce(prefix+"state", s, t.from, t.to)
 		}
@@ -134,6 +146,28 @@ func (r *readings) levelWords(from, to int) {
 		}
 		i = t.to - 1
 	}
+}
+
+// leaks reads that oil comes out at the hole of a level plug that is named in the sentence, or
+// in the one before it in its item.
+func (r *readings) leaks(what string, t *term) {
+	from, to := r.sentenceOf(t.from)
+	if begin := from; !r.about(from, to, "part.level") {
+		if begin > 0 && r.places[begin-1].item == r.places[from].item {
+			begin, _ = r.sentenceOf(begin - 1)
+		}
+		if !r.about(begin, from, "part.level") {
+			return
+		}
+	}
+	first, _ := r.clauseOf(t.from)
+	last := t.to
+	for i := t.to; i < to && i < t.to+mostBetween; i++ {
+		if r.senseAt(i, "part.level") {
+			last = r.termAt(i).to
+		}
+	}
+	r.sayOnce(what, "hole", first, last)
 }
 
 // clauseEnd gives where the clause of a token ends.
@@ -248,7 +282,7 @@ func (r *readings) denied(i int) bool {
 }
 
 // shortTime reads a wait, a run before reading the level, or a run for draining.
-func (r *readings) shortTime(f *fact, from, to int, level bool) {
+func (r *readings) shortTime(f *fact, from, to int, next string, level bool) {
 	role, at := "", f.from
 	for i := f.from - 1; i >= from && role == ""; i-- {
 		if g := r.factAt(i); g != nil && g.kind == f.kind {
@@ -290,7 +324,8 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 	}
 	prefix := r.levelPrefix(f.from)
 	switch {
-	case role == "run" && !r.about(from, to, "time.wait") && r.drainsNext(f) && r.warmSection(f.from, from, to):
+	case role == "run" && r.oilRuns(from, at):
+	case role == "run" && !r.about(from, to, "time.wait") && next == "drain" && r.warmSection(f.from, from, to):
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	case level && role != "":
 		r.sayAt(prefix+role, f.text, at, end, f.from)
@@ -301,23 +336,35 @@ func (r *readings) shortTime(f *fact, from, to int, level bool) {
 	}
 }
 
-// drainsNext reports whether what the section tells of next is draining, and not the level:
-// that is what the engine is run for.
-func (r *readings) drainsNext(f *fact) bool {
+// oilRuns reports whether what runs is the oil, out of a plug that was named before in the
+// sentence, and not the engine.
+func (r *readings) oilRuns(from, at int) bool {
+	return (r.about(from, at, "part.drain") || r.about(from, at, "part.plug")) && !r.about(at-3, at+3, "oil.engine")
+}
+
+// next tells what comes next behind a time for which the engine is run or rests, within its
+// section: "drain", "level", "fill" in the same sentence, "" where it tells none of them. That
+// is what the time is for.
+func (r *readings) next(f *fact) string {
 	s := r.sections[r.places[f.from].section]
 	if r.about(s.from, s.from+s.heading, "level.check") {
-		return false
+		return "level"
 	}
 	for i := f.end(); i < s.to && i < f.end()+mostNext; i++ {
+		if q := &r.pieces[r.places[i].piece]; i > f.end() && r.places[i].item != r.places[i-1].item && (q.cells || q.blank && bullet(q.tokens) == 0) {
+			break
+		}
 		switch t := r.termAt(i); {
 		case t == nil:
-		case t.has("level.check"), r.deviceIn(i, i+1):
-			return false
+		case t.has("level.check"), t.has("part.level"), r.deviceIn(i, i+1):
+			return "level"
 		case t.has("warm.drain"), t.has("part.drain"):
-			return true
+			return "drain"
+		case t.has("amount.capacity") && r.places[i].sentence == r.places[f.from].sentence && r.termAt(i).from > f.end():
+			return "fill"
 		}
 	}
-	return false
+	return ""
 }
 
 // mostNext is how many tokens are looked ahead for what is told of next.
