@@ -57,7 +57,7 @@ var rooms = []struct {
 	{"internal/declare", "core wire"},
 	{"wasm", "core"},
 	{"specs", ""},
-	{"internal/terms", "specs"},
+	{"internal/terms", "manual specs"},
 	// The site's build, which knows no mechanic's room.
 	{"internal/site/slim", ""},
 	{"internal/site/palette", ""},

@@ -192,7 +192,7 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 	}
 	if i > 0 && p.places[i].gap == glued && p.places[i-1].kind == word { // the 12 of M12
 		before := &p.places[i-1]
-		if len(before.fold) < 2 || !p.words.function[before.fold] {
+		if len(before.fold) < 2 || !before.function {
 			return f, false
 		}
 		before.repaired = true // "at300 km"

@@ -162,7 +162,7 @@ func (p *page) namesGearbox(n int, geared bool) bool {
 	}
 	first := &p.places[t.from]
 	begins := t.from == 0 || p.places[t.from-1].clause != first.clause
-	if start := t.from - 1; start >= 0 && !begins && p.words.function[p.places[start].fold] && (start == 0 || p.places[start-1].sentence != first.sentence) && p.gearedSentence(t.to) {
+	if start := t.from - 1; start >= 0 && !begins && p.places[start].function && (start == 0 || p.places[start-1].sentence != first.sentence) && p.gearedSentence(t.to) {
 		return true // "the gearbox takes 0.75 litres of SAE 80W-90"
 	}
 	if !begins || after != nil && (after.has("amount.with-filter") || after.has("amount.oil-only")) {
@@ -209,7 +209,7 @@ func (p *page) beside(n, step int) *term {
 		return nil
 	}
 	for i := from; i < to; i++ {
-		if q := &p.places[i]; q.taken || q.kind == number || q.kind == word && !p.words.function[q.fold] && len(q.fold) > 2 || q.kind == sign && q.text != "'" {
+		if q := &p.places[i]; q.taken || q.kind == number || q.kind == word && !q.function && len(q.fold) > 2 || q.kind == sign && q.text != "'" {
 			return nil
 		}
 	}
@@ -218,7 +218,7 @@ func (p *page) beside(n, step int) *term {
 
 // small reports whether a term is a small word.
 func (p *page) small(t *term) bool {
-	return t.to-t.from == 1 && (p.words.function[p.places[t.from].fold] || len(p.places[t.from].fold) <= 2)
+	return t.to-t.from == 1 && (p.places[t.from].function || len(p.places[t.from].fold) <= 2)
 }
 
 // labelled reports whether another row of a section begins with the name of an oil, or of

@@ -463,7 +463,7 @@ func (r *readings) linked(from, to int) bool {
 	for i := from; i < to; i++ {
 		t := &r.places[i]
 		if t.kind == sign && t.text != "'" || t.kind == number || t.gap == wide || r.senseAt(i, "join.and") || r.senseAt(i, "join.or") || r.senseAt(i, "with") ||
-			t.kind == word && !r.words.function[t.fold] && len(t.fold) > 3 && !r.senseAt(i, "new") && !r.senseAt(i, "known") {
+			t.kind == word && !t.function && len(t.fold) > 3 && !r.senseAt(i, "new") && !r.senseAt(i, "known") {
 			return false
 		}
 	}

@@ -189,7 +189,7 @@ func shortened(tokens []token, i int, next *token) bool {
 	if before.kind != word {
 		return false
 	}
-	if next.gap == wide && i > 1 && (tokens[i-2].kind == number || tokens[i-2].text == ".") && unitOf(before.fold) != "" {
+	if next.gap == wide && i > 1 && (tokens[i-2].kind == number || tokens[i-2].text == ".") && before.unitOf() != "" {
 		return true // "3.5 qts.   3.3 L"
 	}
 	if next.kind != number {
@@ -259,5 +259,5 @@ func (p *page) senseAt(i int, sense string) bool {
 // unknown reports whether a token is a word that says something nobody here knows.
 func (p *page) unknown(i int) bool {
 	t := &p.places[i]
-	return t.kind == word && t.term < 0 && !t.taken && len(t.fold) > 2 && !p.words.function[t.fold]
+	return t.kind == word && t.term < 0 && !t.taken && len(t.fold) > 2 && !t.function
 }

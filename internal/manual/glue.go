@@ -20,8 +20,8 @@ func partWords(tokens []token, d *dictionary) (list []token, count int) {
 			return nil, at + 1
 		}
 		ends := standardEnds(t.text)
-		if ends == nil && len(d.inner) == 0 && len(t.text) >= leastJoined && (at+1 == len(tokens) || tokens[at+1].gap != glued || tokens[at+1].kind == sign) {
-			ends = d.partedWord(t.fold) // where words are not joined by the language itself
+		if ends == nil && !d.inner && len(t.text) >= leastJoined && (at+1 == len(tokens) || tokens[at+1].gap != glued || tokens[at+1].kind == sign) {
+			ends = d.partedWord(t.lexeme) // where words are not joined by the language itself
 		}
 		var parts []token
 		from := 0

@@ -101,7 +101,7 @@ func (p *page) headIn(from, to int) (h head) {
 		}
 		unit, _ := quantity.Find(id)
 		bracketed := i > from && p.places[i-1].text == "(" || i > from && p.places[i-1].text == "[" || len(h.units) > 0
-		cell := i == from || t.gap == wide || p.places[i-1].text == "," || i > from+1 && p.words.function[p.places[i-1].fold] // "capacities in litres"
+		cell := i == from || t.gap == wide || p.places[i-1].text == "," || i > from+1 && p.places[i-1].function // "capacities in litres"
 		switch unit.Kind {
 		case quantity.Torque:
 		case quantity.Volume, quantity.Distance:

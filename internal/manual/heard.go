@@ -34,6 +34,9 @@ type Ear struct {
 // Part is a word that a number may be joined of.
 type Part struct{ Text, Sense string }
 
+// mostHeard is about how many spellings an ear knows.
+const mostHeard = 2000
+
 // ears are made when a line needs them.
 var ears struct {
 	sync.Mutex
@@ -59,16 +62,15 @@ func EarOf(tag string) *Ear {
 	if e := ears.of[tag]; e != nil {
 		return e
 	}
-	e := &Ear{words: &dictionary{language: tag, exact: map[string][]int32{}, stem: map[string][]int32{}, inner: map[string][]int32{}, known: map[string]bool{}}}
-	at := map[string]int{}
+	e := &Ear{words: newDictionary(tag, mostHeard)}
 	enter := func(sense, spellings string) {
+		e.words.add(spellings, []string{sense})
 		for s := range strings.SplitSeq(spellings, "|") {
-			e.words.add(at, s, sense)
 			if name, is := strings.CutPrefix(sense, "number."); is || sense == "join.and" {
 				if !is {
 					name = "and"
 				}
-				e.Parts = append(e.Parts, Part{fold(s), name})
+				e.Parts = append(e.Parts, Part{s, name})
 			}
 		}
 	}
@@ -77,7 +79,7 @@ func EarOf(tag string) *Ear {
 			continue
 		}
 		for _, w := range l.function {
-			enter("function", w)
+			enter("function", Spelled(w))
 		}
 		for line := range strings.SplitSeq(l.lines, "\n") {
 			sense, spellings, _ := strings.Cut(line, "\t")

@@ -171,7 +171,7 @@ func (r *readings) onlyJoins(from, to int) bool {
 		case r.senseAt(i, "when.then"), r.senseAt(i, "when.severe"):
 			return false
 		case t.kind == sign && (t.text == "," || t.text == "/" || t.text == "(" || t.text == ")" || t.text == "-" && t.gap == glued):
-		case r.words.function[t.fold], r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"), r.senseAt(i, "known"), r.senseAt(i, "same"):
+		case t.function, r.senseAt(i, "join.or"), r.senseAt(i, "join.and"), r.senseAt(i, "when.every"), r.senseAt(i, "bound.least"), r.senseAt(i, "bound.most"), r.senseAt(i, "known"), r.senseAt(i, "same"):
 		default:
 			return false
 		}

@@ -41,7 +41,7 @@ func closed(tokens []token) bool {
 // small reports whether a line begins within a sentence.
 func small(tokens []token) bool {
 	t := &tokens[0]
-	return t.kind == word && t.text != strings.ToUpper(t.text) && t.text[0] == t.fold[0] && t.text[0] >= 'a' && t.text[0] <= 'z' ||
+	return t.kind == word && !t.upper && t.text[0] == t.fold[0] && t.text[0] >= 'a' && t.text[0] <= 'z' ||
 		t.kind == word && t.text[0] >= 0x80 && t.text == strings.ToLower(t.text)
 }
 
@@ -294,7 +294,7 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 	case bullet(b) > 0:
 		return false
 	case hasGap(a) || hasGap(b):
-		return !hasGap(b) && small(b) && (d.open(a) > 1 || d.function[b[0].fold] && !closed(a) && len(a) >= 4 && a[len(a)-1].end-a[0].col >= 20)
+		return !hasGap(b) && small(b) && (d.open(a) > 1 || b[0].function && !closed(a) && len(a) >= 4 && a[len(a)-1].end-a[0].col >= 20)
 	case closed(a), capitals(a) && b[0].col > a[0].col:
 		return false
 	case capitals(b) && !capitals(a) && len(b) <= 3:
@@ -385,7 +385,7 @@ func (d *dictionary) open(tokens []token) int {
 		return 2
 	case hyphened(tokens), bracketed(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
 		return 3
-	case last.kind == word && d.function[last.fold] && last.gap != glued && (len(tokens) > 1 || !capitals(tokens)):
+	case last.kind == word && last.function && last.gap != glued && (len(tokens) > 1 || !capitals(tokens)):
 		return 3
 	case last.kind == number && len(tokens) > 2 && !hasGap(tokens):
 		return 2
@@ -400,7 +400,7 @@ func capitals(tokens []token) bool {
 	letters := 0
 	for i := range tokens {
 		if t := &tokens[i]; t.kind == word {
-			if t.text != strings.ToUpper(t.text) {
+			if !t.upper {
 				return false
 			}
 			letters += len(t.text)
@@ -600,7 +600,7 @@ func joinWords(list []piece) []piece {
 			continue
 		}
 		t := b[0]
-		t.text, t.fold = a[len(a)-2].text+t.text, a[len(a)-2].fold+t.fold
+		t.lexeme = newLexeme(t.lexeme, word, a[len(a)-2].text+t.text, a[len(a)-2].fold+t.fold)
 		list[i].tokens = append([]token{t}, b[1:]...)
 		list[i-1].tokens = a[:len(a)-2]
 		if len(a) == 2 {

@@ -9,7 +9,10 @@ import (
 // order gives the lines of a text in the order in which they are read; a line that goes on
 // stands behind the one before it.
 func order(text string) (list []string) {
-	for _, p := range layoutOf(rowsOf(text), languageOf(rowsOf(text), "").dictionary()) {
+	rows := rowsOf(text)
+	d := languageOf(rows, "").dictionary()
+	d.settleRows(rows)
+	for _, p := range layoutOf(rows, d) {
 		var b strings.Builder
 		for i, t := range p.tokens {
 			if i > 0 && t.gap != glued {
@@ -48,24 +51,29 @@ func TestLayout_Order(t *testing.T) {
 	}
 }
 
+func letters(text string) []letter {
+	line, _ := lineOf(nil, text, 0)
+	return line
+}
+
 func TestLeader(t *testing.T) {
 	for text, want := range map[string]int{"...... 25": 7, ". . . . 25": 8, "10...12": 0, "...12": 0, ".. 8": 3, "- 8": 0, "---- 8": 5} {
-		if got := leader(lettersOf(text)); got != want {
+		if got := leader(letters(text)); got != want {
 			t.Errorf("leader(%q) = %d, want %d", text, got, want)
 		}
 	}
 }
 
 // Signs come to plain ones, and every letter keeps its bytes.
-func TestLettersOf(t *testing.T) {
+func TestLineOf(t *testing.T) {
 	text := "2½ l ﬁlter 3 N·m １２"
 	var b strings.Builder
 	last := 0
-	for _, l := range lettersOf(text) {
-		if l.from < last && l.from != last || l.to > len(text) || l.to <= l.from {
+	for _, l := range letters(text) {
+		if int(l.from) < last && int(l.from) != last || int(l.to) > len(text) || l.to <= l.from {
 			t.Errorf("%q: %q stands at %d to %d", text, l.r, l.from, l.to)
 		}
-		last = l.from
+		last = int(l.from)
 		b.WriteRune(l.r)
 	}
 	if got, want := b.String(), "2 1/2 l filter 3 N·m 12"; got != want {

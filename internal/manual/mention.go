@@ -108,7 +108,7 @@ func (p *page) meansSame(n int) {
 		return
 	}
 	at := m.from - 1
-	for at > m.from-3 && at > 0 && p.places[at].kind == word && p.places[at].term < 0 && p.words.function[p.places[at].fold] {
+	for at > m.from-3 && at > 0 && p.places[at].kind == word && p.places[at].term < 0 && p.places[at].function {
 		at--
 	}
 	if !p.senseAt(at, "same") || p.places[at].sentence != p.places[m.from].sentence {
@@ -192,7 +192,7 @@ func (p *page) saysOil(m *mention) bool {
 // the oil's filter.
 func (p *page) named(m *mention) bool {
 	for i := m.from; i < m.to; i++ {
-		if p.words.function[p.places[i].fold] && (m.circuit == "" || m.ofFilter()) && p.senseAt(m.from, "oil.any") {
+		if p.places[i].function && (m.circuit == "" || m.ofFilter()) && p.senseAt(m.from, "oil.any") {
 			return false // "oil the element"
 		}
 	}
@@ -243,7 +243,7 @@ func (p *page) close(a, b int) bool {
 		switch {
 		case t.taken, t.kind == number, t.kind == sign && !strings.Contains("-'(", t.text):
 			return false
-		case t.kind == word && !p.words.function[t.fold] && len(t.fold) > 2, p.senseAt(i, "join.and"), p.senseAt(i, "join.or"), p.senseAt(i, "with"), p.senseAt(i, "without"):
+		case t.kind == word && !t.function && len(t.fold) > 2, p.senseAt(i, "join.and"), p.senseAt(i, "join.or"), p.senseAt(i, "with"), p.senseAt(i, "without"):
 			return false
 		}
 	}
@@ -488,7 +488,7 @@ func (p *page) begins(n int) bool {
 	m := &p.mentions[n]
 	for i := m.from - 1; i >= 0 && p.places[i].sentence == p.places[m.from].sentence; i-- {
 		t := &p.places[i]
-		if t.kind == word && !p.words.function[t.fold] && len(t.fold) > 3 || t.kind == number && !t.taken {
+		if t.kind == word && !t.function && len(t.fold) > 3 || t.kind == number && !t.taken {
 			return false
 		}
 	}

@@ -122,7 +122,7 @@ func (p *page) modelName(cell []token) bool {
 // and no unit.
 func (p *page) strange(tokens []token, i int) bool {
 	t := &tokens[i]
-	if t.kind != word || p.words.function[t.fold] || unitOf(t.fold) != "" {
+	if t.kind != word || t.function || t.unitOf() != "" {
 		return false
 	}
 	e, _ := p.words.match(tokens, i)

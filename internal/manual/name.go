@@ -124,7 +124,7 @@ func (r *readings) nameFrom(i, end int) int {
 			}
 		case t.kind == word:
 			code := n > i+1 && len(t.text) == 1 && capital(t.text) && r.places[n-1].kind == number && (n+1 == end || r.places[n+1].gap == wide) // "700 A"
-			if r.words.function[t.fold] && !code || !capital(t.text) && t.gap != glued {
+			if t.function && !code || !capital(t.text) && t.gap != glued {
 				return n
 			}
 		case t.text == "\"" || t.text == "'":
@@ -174,7 +174,7 @@ func capital(text string) bool { return text[0] < 'a' || text[0] > 'z' }
 // strangeAt reports whether a token is a word that is none of the trade.
 func (r *readings) strangeAt(i int) bool {
 	t := &r.places[i]
-	return t.kind == word && t.term < 0 && !t.taken && !r.words.function[t.fold] && unitOf(t.fold) == ""
+	return t.kind == word && t.term < 0 && !t.taken && !t.function && t.unitOf() == ""
 }
 
 // isNamed reports whether a run names make and model, or a model: with a number behind a

@@ -14,22 +14,14 @@ const mostEnding = 3
 // nearWord gives the word of the dictionary that is one letter off a long word that nobody
 // knows, "" where there is none or several: one letter more, less or another, and none of the
 // first two, nor one of its ending.
-func (d *dictionary) nearWord(w string) (found string) {
+func (d *dictionary) nearWord(x *lexeme) (found string) {
+	w := x.fold
 	if len(w) < leastNear {
 		return ""
 	}
-	if d.long == nil {
-		d.long = map[string][]string{}
-		for i := range d.entries {
-			for _, o := range d.entries[i].words {
-				if len(o) >= leastNear && !strings.Contains(o, "*") && !slices.Contains(d.long[o[:2]], o) {
-					d.long[o[:2]] = append(d.long[o[:2]], o)
-				}
-			}
-		}
-	}
-	for _, o := range d.long[w[:2]] {
-		if oneOff(w, o) && w[len(w)-mostEnding:] == o[len(o)-mostEnding:] {
+	for _, n := range d.nearWords(x) {
+		v := &d.words[n]
+		if o := v.text; !v.starred && len(o) >= leastNear && w[:2] == o[:2] && w[len(w)-mostEnding:] == o[len(o)-mostEnding:] {
 			if found != "" {
 				return ""
 			}
@@ -37,6 +29,31 @@ func (d *dictionary) nearWord(w string) (found string) {
 		}
 	}
 	return found
+}
+
+// nearWords lists the words of the dictionary's spellings that are one letter off a word of
+// the page.
+func (d *dictionary) nearWords(x *lexeme) []int32 {
+	if x.neared {
+		return x.near
+	}
+	d.once.near.Do(func() {
+		for i := range d.words {
+			if v := &d.words[i]; v.spelled && len(v.text) <= mostWord {
+				n := len(strings.TrimSuffix(v.text, "*"))
+				d.bySize[n] = append(d.bySize[n], int32(i))
+			}
+		}
+	})
+	x.neared = true
+	for size := max(len(x.fold)-1, 0); size <= min(len(x.fold)+1, mostWord); size++ {
+		for _, n := range d.bySize[size] {
+			if oneOff(x.fold, strings.TrimSuffix(d.words[n].text, "*")) {
+				x.near = append(x.near, n)
+			}
+		}
+	}
+	return x.near
 }
 
 // oneOff reports whether two words differ in one letter, which one of them may lack.
@@ -68,16 +85,21 @@ func (r *readings) nearly(from, to int, senses ...string) bool {
 		if len(w) < leastAlone || !r.unknown(i) {
 			continue
 		}
-		for n := range r.words.entries {
-			e := &r.words.entries[n]
-			if !slices.ContainsFunc(senses, func(s string) bool { return hasSense(e, s) }) {
-				continue
+		for _, n := range r.words.nearWords(r.places[i].lexeme) {
+			if r.words.within(n, senses) {
+				return true
 			}
-			for _, o := range e.words {
-				if oneOff(w, strings.TrimSuffix(o, "*")) {
-					return true
-				}
-			}
+		}
+	}
+	return false
+}
+
+// within reports whether a word stands in a spelling of one of the senses.
+func (d *dictionary) within(word int32, senses []string) bool {
+	for n := range d.entries {
+		e := &d.entries[n]
+		if slices.Contains(d.parts[e.from:e.from+e.count], word) && slices.ContainsFunc(senses, func(s string) bool { return slices.Contains(e.senses, s) }) {
+			return true
 		}
 	}
 	return false

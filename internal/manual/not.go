@@ -9,9 +9,8 @@ func (r *readings) nearlyNot(from, to int) bool {
 		if !r.unknown(i) {
 			continue
 		}
-		for n := range r.words.entries {
-			e := &r.words.entries[n]
-			if len(e.words) == 1 && oneLetterOff(w, e.words[0]) && (hasSense(e, "not") || hasSense(e, "without")) {
+		for _, not := range r.words.nots() {
+			if oneLetterOff(w, not) {
 				return true
 			}
 		}
@@ -31,13 +30,4 @@ func oneLetterOff(a, b string) bool {
 		}
 	}
 	return count == 1
-}
-
-func hasSense(e *entry, sense string) bool {
-	for _, s := range e.senses {
-		if s == sense {
-			return true
-		}
-	}
-	return false
 }

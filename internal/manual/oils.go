@@ -42,7 +42,7 @@ func ofOil(f *fact) bool { return f.kind == "grade" || f.kind == "mark" || f.kin
 func (r *readings) notMeant(f *fact) bool {
 	from, to := r.sentenceOf(f.from)
 	at := f.from
-	for at > from && (r.places[at-1].taken || r.places[at-1].kind == sign || r.words.function[r.places[at-1].fold] && !r.senseAt(at-1, "not")) {
+	for at > from && (r.places[at-1].taken || r.places[at-1].kind == sign || r.places[at-1].function && !r.senseAt(at-1, "not")) {
 		at--
 	}
 	begin, _ := r.clauseOf(max(at-1, from))

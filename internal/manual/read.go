@@ -2,6 +2,7 @@ package manual
 
 import (
 	"slices"
+	"sync"
 
 	"tidysump/internal/finding"
 )
@@ -52,6 +53,7 @@ func Read(text string, tag string) Page {
 func pageOf(text, tag string) *page {
 	rows := rowsOf(text)
 	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
+	p.words.settleRows(rows)
 	p.spoilt = repair(rows, p.words)
 	p.number = numberOf(rows, p.words)
 	p.pieces = layoutOf(rows, p.words)
@@ -81,23 +83,21 @@ func pageOf(text, tag string) *page {
 // in a table, by the terms of the trade that stand in it.
 func languageOf(rows []row, tag string) *language {
 	all := allLanguages()
-	seen := map[string][]int{}
-	for i, l := range all {
+	for _, l := range all {
 		if l.tag == tag {
 			return l
-		}
-		for _, f := range l.function {
-			if len(f) > 1 && f[0] != '~' { // a letter alone is a unit as often: "0.5 l"
-				seen[fold(f)] = append(seen[fold(f)], i)
-			}
 		}
 	}
 	counts := make([]int, len(all))
 	var tokens []token
 	for _, r := range rows {
-		for _, t := range r.tokens {
-			for _, i := range seen[t.fold] {
-				counts[i]++
+		for i := range r.tokens {
+			x := r.tokens[i].lexeme
+			if !x.told {
+				x.told, x.tongues = true, smallWords()[x.fold]
+			}
+			for n, t := 0, x.tongues; t != 0; n, t = n+1, t>>1 {
+				counts[n] += int(t & 1)
 			}
 		}
 		if len(tokens) < mostForLanguage {
@@ -135,6 +135,19 @@ func languageOf(rows []row, tag string) *language {
 	}
 	return all[best]
 }
+
+// smallWords gives of each small word the languages that have it, a bit each.
+var smallWords = sync.OnceValue(func() map[string]uint32 {
+	all := map[string]uint32{}
+	for i, l := range allLanguages() {
+		for _, f := range l.function {
+			if len(f) > 1 && f[0] != '~' { // a letter alone is a unit as often: "0.5 l"
+				all[fold(f)] |= 1 << i
+			}
+		}
+	}
+	return all
+})
 
 // mostForLanguage is how many tokens are looked at for a page's language.
 const mostForLanguage = 500

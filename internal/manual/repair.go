@@ -15,7 +15,7 @@ import (
 // from memory.
 
 // digits are the figures that letters are taken for.
-var digits = map[byte]byte{'O': '0', 'o': '0', 'Q': '0', 'l': '1', 'I': '1', '|': '1', '!': '1', 'S': '5', 'B': '8', 'Z': '2'}
+var digits = [256]byte{'O': '0', 'o': '0', 'Q': '0', 'l': '1', 'I': '1', '|': '1', '!': '1', 'S': '5', 'B': '8', 'Z': '2'}
 
 // blur gives a word in which all letters that are taken for each other are one.
 func blur(word string) string {
@@ -27,7 +27,14 @@ func blur(word string) string {
 		}
 		switch {
 		case c == 'r' && next == 'n', c == 'v' && next == 'v', c == 'c' && strings.IndexByte("l1i|!", next) >= 0 && next != 0:
-			c = map[byte]byte{'r': 'n', 'v': 'w', 'c': 'd'}[c]
+			switch c {
+			case 'r':
+				c = 'n'
+			case 'v':
+				c = 'w'
+			default:
+				c = 'd'
+			}
 			i++
 		case c == 'm':
 			c = 'n'
@@ -50,21 +57,16 @@ func blur(word string) string {
 // blurred gives the words of the dictionary's spellings, each as blur makes it, with the
 // word itself as its sense.
 func (d *dictionary) blurred() *dictionary {
-	if d.blur == nil {
-		b := &dictionary{language: d.language, exact: map[string][]int32{}, stem: map[string][]int32{}, inner: map[string][]int32{}, known: map[string]bool{}}
-		at := map[string]int{}
-		for w := range d.function {
-			b.add(at, blur(w), w)
-		}
-		for i := range d.entries {
-			for _, w := range d.entries[i].words {
-				if len(w) > 1 {
-					b.add(at, blur(w), w)
-				}
+	d.once.blur.Do(func() {
+		d.blur = newDictionary(d.language, len(d.words))
+		texts := make([]string, 0, len(d.words))
+		for i := range d.words {
+			if v := &d.words[i]; v.function || v.spelled && len(v.text) > 1 {
+				texts = append(texts, v.text)
+				d.blur.add(blur(v.text), texts[len(texts)-1:len(texts):len(texts)])
 			}
 		}
-		d.blur = b
-	}
+	})
 	return d.blur
 }
 
@@ -174,8 +176,9 @@ func behindWord(tokens []token, i int, d *dictionary) bool {
 	if i == 0 || tokens[i].kind != number || tokens[i].gap != glued || tokens[i-1].kind != word {
 		return false
 	}
-	w := tokens[i-1].fold
-	return (len(w) > 2 && w != "sae" && (d.known[w] || d.partedWord(w) != nil) || len(w) > 1 && d.function[w]) && unitOf(w) == ""
+	x := tokens[i-1].lexeme
+	w := x.fold
+	return (len(w) > 2 && w != "sae" && (x.known || d.partedWord(x) != nil) || len(w) > 1 && x.function) && x.unitOf() == ""
 }
 
 // repairGlued parts words that stand together without a blank, and words from the
@@ -191,7 +194,7 @@ func repairGlued(tokens []token, d *dictionary) (list []token) {
 			continue
 		}
 		from := 0
-		ends := d.partedWord(t.fold)
+		ends := d.partedWord(t.lexeme)
 		for _, end := range ends {
 			w := part([]token{t}, from, end, word, t.text[from:end])
 			if from > 0 {
@@ -209,11 +212,9 @@ func repairGlued(tokens []token, d *dictionary) (list []token) {
 
 // partedWord gives where the words end that stand together in one, nil if it is not made
 // of words of the dictionary alone, each of two letters at least, the first of three.
-func (d *dictionary) partedWord(w string) []int {
-	if len(w) < 6 || len(w) >= mostWord || d.known[w] || d.function[w] {
-		return nil
-	}
-	if e, _ := d.match([]token{{kind: word, fold: w}}, 0); e != nil {
+func (d *dictionary) partedWord(x *lexeme) []int {
+	w := x.fold
+	if len(w) < 6 || len(w) >= mostWord || x.known || x.function || x.single != nil {
 		return nil
 	}
 	// best[i] is how many words the letters before i make at least, 0 for none.
@@ -224,7 +225,7 @@ func (d *dictionary) partedWord(w string) []int {
 			if at > 0 && best[at] == 0 || at == 0 && end < 3 {
 				continue
 			}
-			if piece := w[at:end]; !d.known[piece] && !(at > 0 && d.function[piece]) {
+			if v := d.find(w[at:end]); v == nil || !v.known() && !(at > 0 && v.function) {
 				continue
 			}
 			if n := best[at] + 1; best[end] == 0 || n < best[end] {
@@ -489,13 +490,13 @@ func joinedToken(tokens []token, k kind, text string) token {
 	if text == "" {
 		text, _, _ = figures(textOf(tokens))
 	}
-	t.kind, t.text, t.fold, t.repaired = k, text, fold(text), true
+	t.lexeme, t.repaired = newLexeme(t.lexeme, k, text, fold(text)), true
 	return t
 }
 
 // part makes a token of some letters of a run; all of them are one byte.
 func part(tokens []token, from, to int, k kind, text string) token {
-	t := token{kind: k, text: text, fold: fold(text), repaired: true, gap: glued}
+	t := token{lexeme: newLexeme(tokens[0].lexeme, k, text, fold(text)), repaired: true, gap: glued}
 	if from == 0 {
 		t.gap = tokens[0].gap
 	}
@@ -549,7 +550,7 @@ func repairMixed(tokens []token, d *dictionary) []token {
 			return nil, end
 		}
 		t := joinedToken(tokens[at:end], word, text)
-		t.fold = w
+		t.lexeme = newLexeme(t.lexeme, word, text, w)
 		return []token{t}, end
 	})
 }
@@ -565,10 +566,10 @@ func repairParted(tokens []token, d *dictionary, head bool) []token {
 		a, b := &tokens[at], &tokens[next]
 		ends := next+1 == len(tokens) || tokens[next+1].gap == wide || tokens[next+1].kind == sign
 		switch {
-		case a.kind == word && b.kind == word && a.gap != glued && !d.knows(b.fold) && (len(b.text) > 1 || len(a.text) > 2 && !d.knows(a.fold)):
+		case a.kind == word && b.kind == word && a.gap != glued && !b.familiar() && (len(b.text) > 1 || len(a.text) > 2 && !a.familiar()):
 			whole := a.fold + b.fold
 			name := head && len(a.text) == 1 && len(b.text) > 3 && inCapitalsOnly(a.text+b.text)
-			if !name && (len(whole) < 4 || d.knows(a.fold) || !d.knows(whole) && d.likeWord(whole, 4) == "") {
+			if !name && (len(whole) < 4 || a.familiar() || !d.knows(whole) && d.likeWord(whole, 4) == "") {
 				return nil, next
 			}
 			return []token{joinedToken(tokens[at:next+1], word, a.text+b.text)}, next + 1
@@ -578,7 +579,7 @@ func repairParted(tokens []token, d *dictionary, head bool) []token {
 			t := *b
 			t.gap, t.repaired = glued, true
 			if t.text == "l6" {
-				t.kind, t.text, t.fold = number, "16", "16"
+				t.lexeme = newLexeme(t.lexeme, number, "16", "16")
 			}
 			return []token{*a, t}, next + 1
 		}
@@ -588,12 +589,12 @@ func repairParted(tokens []token, d *dictionary, head bool) []token {
 
 // knows reports whether a word is one of the language's, small or of the trade.
 func (d *dictionary) knows(w string) bool {
-	if d.known[w] || d.function[w] {
-		return true
-	}
-	e, n := d.match([]token{{kind: word, fold: w}}, 0)
-	return e != nil && n == 1
+	v := d.find(w)
+	return v != nil && (v.known() || v.function) || d.single(w) != nil
 }
+
+// familiar is knows for a word of the page.
+func (x *lexeme) familiar() bool { return x.known || x.function || x.single != nil }
 
 func inCapitalsOnly(text string) bool {
 	for i := 0; i < len(text); i++ {
@@ -677,11 +678,19 @@ func (d *dictionary) likeWord(w string, least int) string {
 	if len(b) < least {
 		return ""
 	}
-	e, _ := d.blurred().match([]token{{kind: word, fold: b}}, 0)
+	e := d.blurred().single(b)
 	if e == nil || like(e.senses[0], w) { // it is that word itself
 		return ""
 	}
 	return strings.Trim(e.senses[0], "*")
+}
+
+// looksLike is likeWord for a word of the page, of two letters at least.
+func (d *dictionary) looksLike(x *lexeme) string {
+	if !x.likened {
+		x.likened, x.looks = true, d.likeWord(x.fold, 2)
+	}
+	return x.looks
 }
 
 // leastAlone is of how many letters a word must be that is put right on a page that shows
@@ -693,39 +702,36 @@ const leastAlone = 5
 func repairWords(tokens []token, d *dictionary, least int) (count int) {
 	for i := range tokens {
 		t := &tokens[i]
-		if t.kind != word || t.repaired || len(t.fold) >= mostWord || len(t.text) <= 3 && t.text == strings.ToUpper(t.text) { // SL, MA, API
+		if t.kind != word || t.repaired || len(t.fold) >= mostWord || len(t.text) <= 3 && t.upper { // SL, MA, API
 			continue
 		}
 		if u := unitLike(tokens, i); u != "" {
-			t.text, t.fold, t.repaired = u, u, true
+			t.lexeme, t.repaired = newLexeme(t.lexeme, word, u, u), true
 			count++
 			continue
 		}
 		if t.text == "APl" || t.text == "APi" {
-			t.text, t.fold, t.repaired = "API", "api", true
+			t.lexeme, t.repaired = newLexeme(t.lexeme, word, "API", "api"), true
 			count++
 			continue
 		}
-		if d.function[t.fold] || d.known[t.fold] {
+		if t.familiar() || len(t.fold) < least || t.unitOf() != "" {
 			continue
 		}
 		if e, _ := d.match(tokens, i); e != nil {
 			continue
 		}
-		if unitOf(t.fold) != "" {
-			continue
-		}
-		if len(t.fold) < least {
-			continue
-		}
-		if w := d.likeWord(t.fold, 2); w != "" && w != t.fold {
-			if mostlyCapitals(t.text) {
-				t.text = strings.ToUpper(w)
+		if w := d.looksLike(t.lexeme); w != "" && w != t.fold {
+			text := t.text
+			if mostlyCapitals(text) {
+				text = strings.ToUpper(w)
 			}
-			t.fold, t.repaired = w, true
+			t.lexeme, t.repaired = newLexeme(t.lexeme, word, text, w), true
 			count++
-		} else if w := d.nearWord(t.fold); w != "" && least < leastAlone { // on a page that is known to be spoilt
-			t.fold, t.repaired = w, true
+		} else if least < leastAlone { // on a page that is known to be spoilt
+			if w := d.nearWord(t.lexeme); w != "" {
+				t.lexeme, t.repaired = newLexeme(t.lexeme, word, t.text, w), true
+			}
 		}
 	}
 	return count
@@ -747,7 +753,7 @@ func unitLike(tokens []token, i int) string {
 	if i == 0 || len(t.fold) > 12 {
 		return ""
 	}
-	if unitOf(t.fold) != "" {
+	if t.unitOf() != "" {
 		return ""
 	}
 	u := strings.ReplaceAll(t.fold, "rn", "m")

@@ -11,7 +11,9 @@ import (
 // right stand in brackets, as they are compared.
 func repairedText(text, language string) (shown string, repaired int) {
 	rows := rowsOf(text)
-	repair(rows, languageOf(rows, language).dictionary())
+	d := languageOf(rows, language).dictionary()
+	d.settleRows(rows)
+	repair(rows, d)
 	var parts []string
 	for _, r := range rows {
 		for _, t := range r.tokens {

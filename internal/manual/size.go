@@ -24,7 +24,7 @@ func (p *page) findSizes() {
 			continue
 		}
 		i := t.to
-		for k := 0; k < 2 && i < len(p.places) && p.sameLine(t.from, i) && (p.places[i].text == ":" || p.places[i].text == "(" || p.places[i].text == "." || p.words.function[p.places[i].fold]); k++ {
+		for k := 0; k < 2 && i < len(p.places) && p.sameLine(t.from, i) && (p.places[i].text == ":" || p.places[i].text == "(" || p.places[i].text == "." || p.places[i].function); k++ {
 			i++
 		}
 		if p.sizeAt(i, t.from) {

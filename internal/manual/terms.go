@@ -6,25 +6,44 @@ import (
 	"sync"
 )
 
-// entry is a spelling of the dictionary, as words. A star at a word's end stands for any
-// letters.
+// entry is a spelling of the dictionary.
 type entry struct {
-	words  []string
-	senses []string
+	from, count int32 // its words among the dictionary's parts
+	next        int32 // the entry behind it in its list, -1 for none
+	weight      int32 // how much it says beyond how many tokens it takes
+	senses      []string
 }
 
-// dictionary holds the terms of one language.
+// vocable is a word that stands in spellings. A star at its end stands for any letters.
+type vocable struct {
+	text     string
+	hash     uint32
+	first    int32 // of the list of entries that are looked up by it, -1 for none
+	last     int32
+	starred  bool
+	spelled  bool // it stands in a spelling
+	function bool // a small word
+}
+
+// known reports whether it is a whole word of a spelling, and no letter alone.
+func (v *vocable) known() bool { return v.spelled && !v.starred && len(v.text) > 1 }
+
+// dictionary holds the terms of one language. It is made without a text of its own: its
+// words are pieces of the table.
 type dictionary struct {
 	language string
-	function map[string]bool
-	entries  []entry
-	// Entries by their first word: by the whole of it; by its stem, where letters may
-	// follow; by the first letters of its stem, where letters may stand before it.
-	exact, stem, inner map[string][]int32
-	known              map[string]bool     // each whole word of a spelling
-	blur               *dictionary         // its words, as they look
-	oilWords           []string            // for oil, of whatever
-	long               map[string][]string // long words, by their first two letters
+	words    []vocable
+	slots    []int32 // of words by their hash: one more than the number, 0 for none
+	// Entries are looked up by their first word: by the whole of it; by its stem, where
+	// letters may follow; by the first letters of its stem, where letters may stand before it.
+	entries []entry
+	parts   []int32 // the words of all entries, one behind the other
+	inner   bool    // some entry's first word begins with a star
+	once    struct{ blur, oils, nots, near sync.Once }
+	blur    *dictionary           // its words, as they look
+	oil     []string              // for oil, of whatever
+	not     []string              // for "not" and "without"
+	bySize  [mostWord + 1][]int32 // words, by how many letters they have
 }
 
 // innerLetters is how many letters an inner stem is looked up by.
@@ -57,63 +76,162 @@ func allLanguages() []*language {
 
 func (l *language) dictionary() *dictionary {
 	l.once.Do(func() {
-		d := &dictionary{language: l.tag, function: map[string]bool{}, exact: map[string][]int32{}, stem: map[string][]int32{}, inner: map[string][]int32{}, known: map[string]bool{}}
+		d := newDictionary(l.tag, strings.Count(l.lines, "|")+strings.Count(l.lines, "\n"))
 		for _, w := range l.function {
-			d.function[fold(strings.TrimPrefix(w, "~"))] = true
+			d.words[d.word(fold(strings.TrimPrefix(w, "~")))].function = true
 		}
-		at := map[string]int{}
-		for line := range strings.SplitSeq(l.lines, "\n") {
-			sense, spellings, _ := strings.Cut(line, "\t")
-			if spellings == "" {
-				continue
-			}
-			for s := range strings.SplitSeq(spellings, "|") {
-				d.add(at, s, sense)
-			}
-		}
+		d.addLines(l.lines, func(string) bool { return true })
 		l.words = d
 	})
 	return l.words
 }
 
-// add enters a spelling.
-func (d *dictionary) add(at map[string]int, spelling, sense string) {
-	words := wordsOf(spelling)
-	if len(words) == 0 {
-		return
+// newDictionary makes an empty one with room for so many spellings.
+func newDictionary(tag string, room int) *dictionary {
+	slots := 64
+	for slots < 2*room {
+		slots *= 2
 	}
-	key := strings.Join(words, " ")
-	if n, ok := at[key]; ok {
-		if !slices.Contains(d.entries[n].senses, sense) { // spelled with an accent and without
-			d.entries[n].senses = append(d.entries[n].senses, sense)
+	return &dictionary{language: tag, words: make([]vocable, 0, room/2), slots: make([]int32, slots), entries: make([]entry, 0, room), parts: make([]int32, 0, 3*room)}
+}
+
+// addLines enters the spellings of a table's lines whose senses are wanted.
+func (d *dictionary) addLines(lines string, want func(sense string) bool) {
+	senses := make([]string, 0, strings.Count(lines, "\n")+1)
+	for line := range strings.SplitSeq(lines, "\n") {
+		sense, spellings, _ := strings.Cut(line, "\t")
+		if spellings == "" || !want(sense) {
+			continue
 		}
-		return
+		senses = append(senses, sense)
+		d.add(spellings, senses[len(senses)-1:len(senses):len(senses)])
 	}
-	n := len(d.entries)
-	at[key] = n
-	d.entries = append(d.entries, entry{words, []string{sense}})
-	first := words[0]
-	switch stem, before := strings.CutPrefix(first, "*"); {
-	case before:
-		stem = strings.TrimSuffix(stem, "*")
-		if len(stem) >= innerLetters {
-			d.inner[stem[:innerLetters]] = append(d.inner[stem[:innerLetters]], int32(n))
+}
+
+// hashOf is where a word is looked for (FNV-1a).
+func hashOf(text string) uint32 {
+	h := noHash
+	for i := 0; i < len(text); i++ {
+		h = (h ^ uint32(text[i])) * hashPrime
+	}
+	return h
+}
+
+const (
+	noHash    uint32 = 2166136261
+	hashPrime uint32 = 16777619
+)
+
+// slot gives where the number of a word stands that is head and tail together, or would
+// stand.
+func (d *dictionary) slot(hash uint32, head, tail string) int {
+	mask := len(d.slots) - 1
+	at := int(hash^hash>>15) & mask
+	for d.slots[at] != 0 {
+		if v := &d.words[d.slots[at]-1]; v.hash == hash && len(v.text) == len(head)+len(tail) && v.text[:len(head)] == head && v.text[len(head):] == tail {
+			break
 		}
-	case strings.HasSuffix(first, "*"):
-		stem = strings.TrimSuffix(first, "*")
-		d.stem[stem] = append(d.stem[stem], int32(n))
-	default:
-		d.exact[first] = append(d.exact[first], int32(n))
+		at = (at + 1) & mask
 	}
-	for _, w := range words {
-		if len(w) > 1 && !strings.Contains(w, "*") {
-			d.known[w] = true
+	return at
+}
+
+// find gives a word of the dictionary, nil for none.
+func (d *dictionary) find(word string) *vocable {
+	if n := d.slots[d.slot(hashOf(word), word, "")]; n > 0 {
+		return &d.words[n-1]
+	}
+	return nil
+}
+
+// word gives the number of a word, which is entered where it is not known yet.
+func (d *dictionary) word(text string) int32 {
+	hash := hashOf(text)
+	at := d.slot(hash, text, "")
+	if d.slots[at] == 0 {
+		if 2*len(d.words) >= len(d.slots) {
+			d.grow()
+			at = d.slot(hash, text, "")
+		}
+		d.words = append(d.words, vocable{text: text, hash: hash, first: -1, last: -1, starred: strings.IndexByte(text, '*') >= 0})
+		d.slots[at] = int32(len(d.words))
+	}
+	return d.slots[at] - 1
+}
+
+// grow makes room for more words.
+func (d *dictionary) grow() {
+	d.slots = make([]int32, 2*len(d.slots))
+	for n := range d.words {
+		v := &d.words[n]
+		d.slots[d.slot(v.hash, v.text, "")] = int32(n + 1)
+	}
+}
+
+// add enters spellings of one sense, which strokes part: each in plain words, with a blank
+// between two, as Spelled gives them.
+func (d *dictionary) add(spellings string, sense []string) {
+	from, begin := len(d.parts), 0
+	for i := 0; i <= len(spellings); i++ {
+		if i < len(spellings) && spellings[i] != ' ' && spellings[i] != '|' {
+			continue
+		}
+		if i > begin {
+			d.parts = append(d.parts, d.word(spellings[begin:i]))
+		}
+		begin = i + 1
+		if (i == len(spellings) || spellings[i] == '|') && len(d.parts) > from {
+			d.enter(from, sense)
+			from = len(d.parts)
 		}
 	}
 }
 
-// wordsOf takes a spelling apart as a page is taken apart.
-func wordsOf(spelling string) []string {
+// enter enters the spelling whose words are the last of the dictionary's parts.
+func (d *dictionary) enter(from int, sense []string) {
+	words := d.parts[from:]
+	key := words[0]
+	first := d.words[key].text
+	if first[0] == '*' {
+		stem := strings.Trim(first, "*")
+		if len(stem) < innerLetters {
+			stem += "****" // found by no word
+		}
+		key = d.word(first[:1] + stem[:innerLetters])
+		d.inner = true
+	}
+	n := d.words[key].first
+	for ; n >= 0; n = d.entries[n].next {
+		if e := &d.entries[n]; int(e.count) == len(words) && slices.Equal(d.parts[e.from:e.from+e.count], words) {
+			if !slices.Contains(e.senses, sense[0]) { // spelled with an accent and without
+				e.senses = append(e.senses, sense[0])
+			}
+			d.parts = d.parts[:from]
+			return
+		}
+	}
+	for _, w := range words {
+		d.words[w].spelled = true
+	}
+	n = int32(len(d.entries))
+	weight := len(words)<<8 + min(len(first), 127)<<1 // a longer stem says more
+	if !d.words[words[0]].starred {
+		weight++
+	}
+	d.entries = append(d.entries, entry{from: int32(from), count: int32(len(words)), next: -1, weight: int32(weight), senses: sense})
+	if k := &d.words[key]; k.first < 0 {
+		k.first, k.last = n, n
+	} else {
+		d.entries[k.last].next, k.last = n, n
+	}
+}
+
+// text gives a word of an entry.
+func (d *dictionary) text(e *entry, n int32) string { return d.words[d.parts[e.from+n]].text }
+
+// Spelled takes a spelling apart as a page is taken apart: into plain words, with a blank
+// between two.
+func Spelled(spelling string) string {
 	spelling = fold(spelling)
 	for _, s := range [...]string{"-", "'", "’", "."} {
 		spelling = strings.ReplaceAll(spelling, s, " ")
@@ -121,7 +239,7 @@ func wordsOf(spelling string) []string {
 	for _, s := range [...]string{"/", "&", "(", ")", ","} {
 		spelling = strings.ReplaceAll(spelling, s, " "+s+" ")
 	}
-	return strings.Fields(spelling)
+	return strings.Join(strings.Fields(spelling), " ")
 }
 
 // term is a spelling that was met in a page.
@@ -152,63 +270,153 @@ func (t *term) begin(prefix string) (string, bool) {
 
 // match gives the longest entry that stands at a token, and how many tokens it takes.
 func (d *dictionary) match(tokens []token, at int) (found *entry, length int) {
-	best := 0
-	d.each(tokens, at, func(e *entry, size int) {
-		weight := size<<12 + len(e.words)<<8 + min(len(e.words[0]), 127)<<1 // a longer stem says more
-		if !strings.Contains(e.words[0], "*") {
-			weight++
+	x := d.settled(&tokens[at])
+	best, behind := 0, -1
+	if x.single != nil {
+		found, length, best = x.single, 1, 1<<12+int(x.single.weight)
+	}
+	for _, n := range x.entries {
+		e := &d.entries[n]
+		if e.count == 1 {
+			continue
 		}
-		if weight > best {
+		if behind < 0 {
+			if behind = nextWord(tokens, at+1); behind == len(tokens) {
+				return found, length
+			}
+			d.settled(&tokens[behind])
+		}
+		if second := d.parts[e.from+1]; second != tokens[behind].word && !d.words[second].starred {
+			continue
+		}
+		size := d.matches(e, tokens, at)
+		if weight := size<<12 + int(e.weight); size > 0 && weight > best {
 			found, length, best = e, size, weight
 		}
-	})
+	}
 	return found, length
 }
 
 // each gives every entry that stands at a token, with how many tokens it takes.
 func (d *dictionary) each(tokens []token, at int, give func(e *entry, size int)) {
-	w := tokens[at].fold
-	try := func(list []int32) {
-		for _, n := range list {
-			if size := d.entries[n].matches(tokens, at); size > 0 {
-				give(&d.entries[n], size)
+	for _, n := range d.settled(&tokens[at]).entries {
+		if size := d.matches(&d.entries[n], tokens, at); size > 0 {
+			give(&d.entries[n], size)
+		}
+	}
+}
+
+// settled gives a token's word with what this dictionary knows of it.
+func (d *dictionary) settled(t *token) *lexeme {
+	if t.of != d {
+		d.settle(t.lexeme)
+	}
+	return t.lexeme
+}
+
+// settle looks a word up.
+func (d *dictionary) settle(x *lexeme) {
+	x.of, x.word, x.known, x.function, x.likened, x.neared, x.near = d, -1, false, false, false, false, nil
+	if n := d.slots[d.slot(hashOf(x.fold), x.fold, "")]; n > 0 {
+		v := &d.words[n-1]
+		x.word, x.known, x.function = n-1, v.known(), v.function
+	}
+	var room [96]int32
+	list := d.candidates(room[:0], x.fold, x.kind)
+	x.single, x.entries = d.best(list), nil
+	if len(list) > 0 {
+		x.entries = slices.Clone(list)
+	}
+}
+
+// settleRows looks all words of a page up.
+func (d *dictionary) settleRows(rows []row) {
+	for _, r := range rows {
+		for i := range r.tokens {
+			d.settled(&r.tokens[i])
+		}
+	}
+}
+
+// single gives the entry of one word that says most of a word, nil for none.
+func (d *dictionary) single(w string) *entry {
+	var room [96]int32
+	return d.best(d.candidates(room[:0], w, word))
+}
+
+// best gives the entry of one word that says most.
+func (d *dictionary) best(list []int32) (found *entry) {
+	for _, n := range list {
+		if e := &d.entries[n]; e.count == 1 && (found == nil || e.weight > found.weight) {
+			found = e
+		}
+	}
+	return found
+}
+
+// candidates lists the entries whose first word a word is like.
+func (d *dictionary) candidates(list []int32, w string, k kind) []int32 {
+	hash := noHash
+	for n := 0; n < len(w); n++ {
+		hash = (hash ^ uint32(w[n])) * hashPrime
+	}
+	list = d.keyed(list, d.slot(hash, w, ""))
+	if k != word {
+		return list
+	}
+	hash = noHash
+	for n := 1; n <= len(w) && n < mostWord; n++ {
+		hash = (hash ^ uint32(w[n-1])) * hashPrime
+		if n > 1 {
+			list = d.keyed(list, d.slot((hash^'*')*hashPrime, w[:n], "*"))
+		}
+	}
+	before := hashOf("*")
+	for at := 0; d.inner && at+innerLetters <= len(w) && at < mostWord; at++ {
+		hash = before
+		for n := at; n < at+innerLetters; n++ {
+			hash = (hash ^ uint32(w[n])) * hashPrime
+		}
+		for _, n := range d.keyed(nil, d.slot(hash, "*", w[at:at+innerLetters])) {
+			if like(d.text(&d.entries[n], 0), w) {
+				list = append(list, n)
 			}
 		}
 	}
-	try(d.exact[w])
-	if tokens[at].kind != word {
-		return
-	}
-	for n := 2; n <= len(w) && n < mostWord; n++ {
-		if list, ok := d.stem[w[:n]]; ok {
-			try(list)
+	return list
+}
+
+// keyed adds the entries that are looked up by the word in a slot.
+func (d *dictionary) keyed(list []int32, slot int) []int32 {
+	if n := d.slots[slot]; n > 0 {
+		for e := d.words[n-1].first; e >= 0; e = d.entries[e].next {
+			list = append(list, e)
 		}
 	}
-	if len(d.inner) > 0 {
-		for n := 0; n+innerLetters <= len(w) && n < mostWord; n++ {
-			if list, ok := d.inner[w[n:n+innerLetters]]; ok {
-				try(list)
-			}
-		}
-	}
+	return list
 }
 
 // mostWord is the most bytes of a word that are looked at.
 const mostWord = 48
 
-// matches gives how many tokens an entry takes that stands at a token, 0 if it does not.
-func (e *entry) matches(tokens []token, at int) int {
-	i := at
-	for n, pattern := range e.words {
-		if n > 0 {
-			for i < len(tokens) && tokens[i].gap != wide && tokens[i].text != pattern && joins(tokens, i) {
-				i++
-			}
-			if i >= len(tokens) || tokens[i].gap == wide {
-				return 0
-			}
-		}
-		if !like(pattern, tokens[i].fold) {
+// nextWord gives the first token from one on that may be a spelling's next word; the length
+// of the tokens for none.
+func nextWord(tokens []token, i int) int {
+	for i < len(tokens) && tokens[i].gap != wide && tokens[i].kind == sign && joins(tokens, i) {
+		i++
+	}
+	if i < len(tokens) && tokens[i].gap == wide {
+		return len(tokens)
+	}
+	return i
+}
+
+// matches gives how many tokens an entry takes that stands at a token, whose word is like
+// its first; 0 if it does not stand there.
+func (d *dictionary) matches(e *entry, tokens []token, at int) int {
+	i := at + 1
+	for n := int32(1); n < e.count; n++ {
+		if i = nextWord(tokens, i); i == len(tokens) || !like(d.text(e, n), tokens[i].fold) {
 			return 0
 		}
 		i++
@@ -223,7 +431,7 @@ func joins(tokens []token, i int) bool {
 		return true
 	case ".":
 		before := &tokens[i-1]
-		if len(before.fold) > 2 && i+1 < len(tokens) && !small(tokens[i+1:i+2]) && before.text != strings.ToUpper(before.text) {
+		if len(before.fold) > 2 && i+1 < len(tokens) && !small(tokens[i+1:i+2]) && !before.upper {
 			return false // a sentence ends there
 		}
 		return len(before.fold) <= 4 && tokens[i].gap == glued
@@ -248,13 +456,22 @@ func like(pattern, text string) bool {
 
 // oils gives the single words for oil of whatever.
 func (d *dictionary) oils() []string {
-	if d.oilWords == nil {
-		d.oilWords = []string{}
-		for i := range d.entries {
-			if e := &d.entries[i]; len(e.words) == 1 && slices.Contains(e.senses, "oil.any") {
-				d.oilWords = append(d.oilWords, strings.Trim(e.words[0], "*"))
-			}
+	d.once.oils.Do(func() { d.oil = d.alone("oil.any", "") })
+	return d.oil
+}
+
+// nots gives the single words for "not" and "without".
+func (d *dictionary) nots() []string {
+	d.once.nots.Do(func() { d.not = d.alone("not", "without") })
+	return d.not
+}
+
+// alone gives the single words of one of two senses.
+func (d *dictionary) alone(sense, other string) (list []string) {
+	for i := range d.entries {
+		if e := &d.entries[i]; e.count == 1 && (slices.Contains(e.senses, sense) || slices.Contains(e.senses, other)) {
+			list = append(list, strings.Trim(d.text(e, 0), "*"))
 		}
 	}
-	return d.oilWords
+	return list
 }

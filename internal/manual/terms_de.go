@@ -5,54 +5,54 @@ package manual
 const termsDE = "" +
 	"@de\tder|die|das|und|mit|für|ist|sind|wird|werden|von|zu|im|am|bei|oder|wenn|dann|nach|bis|ohne|ein|eine|einen|dem|den|des|auf|nicht|alle|durch|vor|aus|jeweils|sich|~in|~um|~vom|~zum|~zur|~beim|~einer|~eines|~einem|~ins|~dieser|~diese\n" +
 	"action.screw\tabdreh*|abgedreht|abgeschraubt|abschraub*|angeschraubt|anschraub*|aufdreh*|aufgedreht|aufgeschraubt|aufschraub*|festdreh*|festdrehen|losdreh*|losgedreht\n" +
-	"amount.band\tauseinander|differenz zwischen|differenzmenge|marken entspricht|mengendifferenz|min bis max|nachfüllmenge min max|unterkante bis oberkante|unterschied zwischen|von der unteren zur oberen|von min auf max|von min bis max|von min nach max|von unterkante bis oberkante|zwischen beiden marken|zwischen beiden markierungen|zwischen beiden strichen|zwischen den beiden linien|zwischen den beiden marken|zwischen den beiden markierungen|zwischen den beiden strichen|zwischen den kerben|zwischen den linien|zwischen den marken|zwischen den markierungen|zwischen den strichen|zwischen der oberen und der unteren|zwischen der unteren und der oberen|zwischen höchst und mindestmarke|zwischen max und min|zwischen maximum und minimum|zwischen min und max|zwischen mindest und höchstmarke|zwischen mindest und höchststand|zwischen minimum und maximum|zwischen oberer und unterer|zwischen oberer und unterer marke|zwischen unter und oberkante|zwischen unterem und oberem|zwischen unterer und oberer|zwischen unterer und oberer marke|zwischen unterer und oberer markierung|zwischen unterkante und oberkante\n" +
-	"amount.capacity\tauffüllen|bedarf|befüllen|befüllung|benötigt|einfuellmenge*|einfüllen|einfüllmenge*|einfüllvolumen|eingefüllt|eingießen|einzufüllen|erforderliche menge|fasst|fassung|fassungsvermögen|faßt|fuellmenge*|fülle|füllen|füllinhalt|füllmenge*|füllmengen|füllung|füllvolumen|getriebeölmenge|gießen|inhalt|kapazität|menge|mengen|motorölfüllmenge|motorölmenge|nachfüllen|oelfüllmenge*|oelfüllung|oelmenge*|volumen|zu füllen|zugeben|ölbedarf|ölfüllmenge*|ölfüllung|ölinhalt|ölkapazität|ölmenge*|ölvolumen\n" +
-	"amount.change\tbei einem ölwechsel|bei jedem wechsel|bei normalem ölwechsel|bei wechsel|bei ölablass|bei ölwechsel|beim ablassen|beim wechsel|beim ölwechsel|für einen ölwechsel|für ölwechsel|je wechsel|je ölwechsel|nach ablassen|nach dem ablassen|nach entleerung|nach ölablass|nachfüllmenge|normaler ölwechsel|oelwechsel|periodischer ölwechsel|regelmäßiger ölwechsel|regulärer ölwechsel|servicefüllung|wartungsfüllmenge|wechsel|wechselfüllmenge|wechselmenge|wiederauffüllen|wiederbefüllung|ölerneuerung|ölwechsel|ölwechselmenge|ölwechsels\n" +
-	"amount.dry\tauseinandergenommen|bei erstbefüllung|bei leerem motor|bei motorrevision|bei motorüberholung|bei neuem motor|bei trockenem motor|bei zerlegtem getriebe|bei zerlegtem motor|bei zerlegung|bei überholung|demontage|erstbefüllung*|erstfüllung*|ganz leer|gehäuse leer|gehäuse trocken|generalüberholung|gesamt|gesamte|gesamte füllmenge|gesamte menge|gesamte ölmenge|gesamtfüllmenge*|gesamtinhalt|gesamtkapazität|gesamtmenge|gesamtvolumen|gesamtölfüllmenge|gesamtölfüllung|gesamtölinhalt|gesamtölmenge|getriebe leer|getriebe trocken|grundüberholung|insgesamt|instandsetzung|komplett leer|komplett zerlegt|komplettbefüllung|komplettfüllung|leer|leere|leerem|leerem gehäuse|leerem motor|leerer motor|leeres|leeres getriebe|maximale füllmenge|motor auseinandergenommen|motor leer|motor revidiert|motor trocken|motor zerlegt|motor überholt|motorinstandsetzung|motorrevision|motorzerlegung|motorüberholung|nach dem zerlegen|nach dem zusammenbau|nach demontage|nach einer überholung|nach instandsetzung|nach montage|nach motorinstandsetzung|nach motormontage|nach motorrevision|nach motorzerlegung|nach motorüberholung|nach neuaufbau|nach revision|nach vollständiger entleerung|nach zerlegen|nach zerlegen des motors|nach zerlegung|nach zerlegung des motors|nach zusammenbau|nach zusammensetzen|nach öffnen des motors|nach überholung|neuaufbau|neubefüllung|neuer motor|neufüllung|revidiert|revidierter motor|revision|total|totalfüllung|trocken|trockenbefüllung|trockenem|trockenem gehäuse|trockenem getriebe|trockenem motor|trockenen|trockener motor|trockener zustand|trockenes|trockenes gehäuse|trockenes getriebe|trockenfüllmenge|trockenfüllung|vollständig leer|vollständige befüllung|vollständige füllung|völlig leer|völlig trocken|zerlegen|zerlegt|zerlegtem getriebe|zerlegtem motor|zerlegter motor|zerlegtes getriebe|zerlegung|ölinhalt gesamt|überholt|überholtem motor|überholter motor|überholung\n" +
-	"amount.oil-only\talter filter bleibt|bei verbleibendem filter|bleibt der alte filter|bleibt der filter|bleibt der filter drin|bleibt der filter montiert|bleibt der ölfilter|der filter bleibt|exkl filter|exkl filterwechsel|filter bleibt|filter nicht erneuert|filter nicht ersetzt|filter nicht gewechselt|mit altem filter|nur das öl|nur der ölwechsel|nur öl|nur ölwechsel|ohne austausch der filterpatrone|ohne austausch des filtereinsatzes|ohne austausch des filters|ohne austausch des ölfilters|ohne dem filter|ohne den filter|ohne den filter zu wechseln|ohne den ölfilter|ohne den ölfilter zu wechseln|ohne erneuerung des filters|ohne erneuerung des ölfilters|ohne filter|ohne filteraustausch|ohne filtereinsatz|ohne filtereinsatzwechsel|ohne filterelement|ohne filtererneuerung|ohne filterpatrone|ohne filtertausch|ohne filterwechsel|ohne neuem filter|ohne neuem filtereinsatz|ohne neuem ölfilter|ohne neuer filterpatrone|ohne oelfilter|ohne oelfilterwechsel|ohne tausch des filters|ohne tausch des ölfilters|ohne wechsel der filterpatrone|ohne wechsel des filtereinsatzes|ohne wechsel des filters|ohne wechsel des ölfilters|ohne ölfilter|ohne ölfilteraustausch|ohne ölfiltereinsatz|ohne ölfiltererneuerung|ohne ölfilterpatrone|ohne ölfiltertausch|ohne ölfilterwechsel|reiner ölwechsel|wechsel ohne filter|wenn der filter bleibt|wenn der filter nicht erneuert wird|wenn der filter nicht gewechselt wird|wenn der ölfilter nicht gewechselt wird|wenn nur das öl gewechselt wird|wird der filter nicht erneuert|wird der filter nicht gewechselt|wird der ölfilter nicht erneuert|wird der ölfilter nicht gewechselt|wird nur das öl gewechselt|wird nur öl gewechselt|wurde der filter nicht gewechselt|wurde der ölfilter nicht gewechselt|öl allein|ölfilter bleibt|ölfilter nicht erneuert|ölfilter nicht ersetzt|ölfilter nicht gewechselt|ölwechsel allein|ölwechsel ohne filter|ölwechsel ohne filterwechsel|ölwechsel ohne ölfilter|ölwechsel ohne ölfilterwechsel\n" +
-	"amount.with-filter\tbei austausch der filterpatrone|bei austausch des filtereinsatzes|bei austausch des filters|bei austausch des ölfilters|bei erneuerung des filters|bei erneuerung des ölfilters|bei filteraustausch|bei filtereinsatzwechsel|bei filtererneuerung|bei filtertausch|bei filterwechsel|bei neuem filtereinsatz|bei neuem ölfilter|bei neuer filterpatrone|bei oelfilterwechsel|bei tausch des filters|bei tausch des ölfilters|bei wechsel der filterpatrone|bei wechsel des filtereinsatzes|bei wechsel des filters|bei wechsel des ölfilters|bei ölfilteraustausch|bei ölfiltererneuerung|bei ölfiltertausch|bei ölfilterwechsel|einschl austausch der filterpatrone|einschl austausch des filtereinsatzes|einschl austausch des filters|einschl austausch des ölfilters|einschl dem filter|einschl erneuerung des filters|einschl erneuerung des ölfilters|einschl filter|einschl filteraustausch|einschl filtereinsatz|einschl filtereinsatzwechsel|einschl filterelement|einschl filtererneuerung|einschl filterpatrone|einschl filtertausch|einschl filterwechsel|einschl neuem filter|einschl neuem filtereinsatz|einschl neuem ölfilter|einschl neuer filterpatrone|einschl oelfilter|einschl oelfilterwechsel|einschl tausch des filters|einschl tausch des ölfilters|einschl wechsel der filterpatrone|einschl wechsel des filtereinsatzes|einschl wechsel des filters|einschl wechsel des ölfilters|einschl ölfilter|einschl ölfilteraustausch|einschl ölfiltereinsatz|einschl ölfiltererneuerung|einschl ölfilterpatrone|einschl ölfiltertausch|einschl ölfilterwechsel|einschließlich austausch der filterpatrone|einschließlich austausch des filtereinsatzes|einschließlich austausch des filters|einschließlich austausch des ölfilters|einschließlich dem filter|einschließlich erneuerung des filters|einschließlich erneuerung des ölfilters|einschließlich filter|einschließlich filteraustausch|einschließlich filtereinsatz|einschließlich filtereinsatzwechsel|einschließlich filterelement|einschließlich filtererneuerung|einschließlich filterpatrone|einschließlich filtertausch|einschließlich filterwechsel|einschließlich neuem filter|einschließlich neuem filtereinsatz|einschließlich neuem ölfilter|einschließlich neuer filterpatrone|einschließlich oelfilter|einschließlich oelfilterwechsel|einschließlich tausch des filters|einschließlich tausch des ölfilters|einschließlich wechsel der filterpatrone|einschließlich wechsel des filtereinsatzes|einschließlich wechsel des filters|einschließlich wechsel des ölfilters|einschließlich ölfilter|einschließlich ölfilteraustausch|einschließlich ölfiltereinsatz|einschließlich ölfiltererneuerung|einschließlich ölfilterpatrone|einschließlich ölfiltertausch|einschließlich ölfilterwechsel|filter erneuert|filter ersetzt|filter gewechselt|filtertausch|filterwechsel|inkl austausch der filterpatrone|inkl austausch des filtereinsatzes|inkl austausch des filters|inkl austausch des ölfilters|inkl dem filter|inkl erneuerung des filters|inkl erneuerung des ölfilters|inkl filter|inkl filteraustausch|inkl filtereinsatz|inkl filtereinsatzwechsel|inkl filterelement|inkl filtererneuerung|inkl filterpatrone|inkl filtertausch|inkl filterwechsel|inkl neuem filter|inkl neuem filtereinsatz|inkl neuem ölfilter|inkl neuer filterpatrone|inkl oelfilter|inkl oelfilterwechsel|inkl tausch des filters|inkl tausch des ölfilters|inkl wechsel der filterpatrone|inkl wechsel des filtereinsatzes|inkl wechsel des filters|inkl wechsel des ölfilters|inkl ölfilter|inkl ölfilteraustausch|inkl ölfiltereinsatz|inkl ölfiltererneuerung|inkl ölfilterpatrone|inkl ölfiltertausch|inkl ölfilterwechsel|inklusive austausch der filterpatrone|inklusive austausch des filtereinsatzes|inklusive austausch des filters|inklusive austausch des ölfilters|inklusive dem filter|inklusive erneuerung des filters|inklusive erneuerung des ölfilters|inklusive filter|inklusive filteraustausch|inklusive filtereinsatz|inklusive filtereinsatzwechsel|inklusive filterelement|inklusive filtererneuerung|inklusive filterpatrone|inklusive filtertausch|inklusive filterwechsel|inklusive neuem filter|inklusive neuem filtereinsatz|inklusive neuem ölfilter|inklusive neuer filterpatrone|inklusive oelfilter|inklusive oelfilterwechsel|inklusive tausch des filters|inklusive tausch des ölfilters|inklusive wechsel der filterpatrone|inklusive wechsel des filtereinsatzes|inklusive wechsel des filters|inklusive wechsel des ölfilters|inklusive ölfilter|inklusive ölfilteraustausch|inklusive ölfiltereinsatz|inklusive ölfiltererneuerung|inklusive ölfilterpatrone|inklusive ölfiltertausch|inklusive ölfilterwechsel|mit austausch der filterpatrone|mit austausch des filtereinsatzes|mit austausch des filters|mit austausch des ölfilters|mit dem filter|mit erneuerung des filters|mit erneuerung des ölfilters|mit filter|mit filteraustausch|mit filtereinsatz|mit filtereinsatzwechsel|mit filterelement|mit filtererneuerung|mit filterpatrone|mit filterpatronenwechsel|mit filtertausch|mit filterwechsel|mit neuem filter|mit neuem filtereinsatz|mit neuem ölfilter|mit neuer filterpatrone|mit oelfilter|mit oelfilterwechsel|mit tausch des filters|mit tausch des ölfilters|mit wechsel der filterpatrone|mit wechsel des filtereinsatzes|mit wechsel des filters|mit wechsel des ölfilters|mit ölfilter|mit ölfilteraustausch|mit ölfiltereinsatz|mit ölfiltererneuerung|mit ölfilterpatrone|mit ölfiltertausch|mit ölfilterwechsel|nach filterwechsel|nach ölfilterwechsel|wechsel mit filter|wechsel von öl und filter|wechsel von öl und ölfilter|wenn der filter erneuert wird|wenn der filter gewechselt wird|wenn der filter mitgewechselt wird|wenn der ölfilter erneuert wird|wenn der ölfilter gewechselt wird|wenn der ölfilter mitgewechselt wird|wird auch der filter gewechselt|wird auch der ölfilter gewechselt|wird der filter erneuert|wird der filter gewechselt|wird der filter mitgewechselt|wird der filtereinsatz erneuert|wird der filtereinsatz gewechselt|wird der ölfilter erneuert|wird der ölfilter gewechselt|wird der ölfilter mitgewechselt|wird gleichzeitig der filter gewechselt|wird gleichzeitig der ölfilter gewechselt|wurde auch der filter gewechselt|wurde der filter erneuert|wurde der filter gewechselt|wurde der ölfilter gewechselt|öl einschl filter|öl filter|öl mit filter|öl und filter|öl und filterwechsel|öl und ölfilter|öl und ölfilterwechsel|ölfilter erneuert|ölfilter ersetzt|ölfilter gewechselt|ölfiltertausch|ölfilterwechsel|ölwechsel einschl filter|ölwechsel einschließlich filter|ölwechsel inkl filter|ölwechsel inkl filterwechsel|ölwechsel mit filter|ölwechsel mit filterwechsel|ölwechsel mit ölfilter|ölwechsel mit ölfilterwechsel|ölwechsel und filter|ölwechsel und filterwechsel\n" +
-	"bike.dry-sump\tTrockensumpf*\n" +
-	"bike.flat\tBoxermotor\n" +
-	"bike.frame\tRahmenrohr|Rahmentank|Öl im Rahmen\n" +
-	"bike.scooter\tMotorroller|Roller|keilriemen|motorroller|roller|variator*|variomatik*\n" +
-	"bike.shaft\tKardanantrieb*\n" +
+	"amount.band\tauseinander|differenz zwischen|differenzmenge|marken entspricht|mengendifferenz|min bis max|nachfullmenge min max|unterkante bis oberkante|unterschied zwischen|von der unteren zur oberen|von min auf max|von min bis max|von min nach max|von unterkante bis oberkante|zwischen beiden marken|zwischen beiden markierungen|zwischen beiden strichen|zwischen den beiden linien|zwischen den beiden marken|zwischen den beiden markierungen|zwischen den beiden strichen|zwischen den kerben|zwischen den linien|zwischen den marken|zwischen den markierungen|zwischen den strichen|zwischen der oberen und der unteren|zwischen der unteren und der oberen|zwischen hochst und mindestmarke|zwischen max und min|zwischen maximum und minimum|zwischen min und max|zwischen mindest und hochstmarke|zwischen mindest und hochststand|zwischen minimum und maximum|zwischen oberer und unterer|zwischen oberer und unterer marke|zwischen unter und oberkante|zwischen unterem und oberem|zwischen unterer und oberer|zwischen unterer und oberer marke|zwischen unterer und oberer markierung|zwischen unterkante und oberkante\n" +
+	"amount.capacity\tauffullen|bedarf|befullen|befullung|benotigt|einfuellmenge*|einfullen|einfullmenge*|einfullvolumen|eingefullt|eingiessen|einzufullen|erforderliche menge|fasst|fassung|fassungsvermogen|fuellmenge*|fulle|fullen|fullinhalt|fullmenge*|fullmengen|fullung|fullvolumen|getriebeolmenge|giessen|inhalt|kapazitat|menge|mengen|motorolfullmenge|motorolmenge|nachfullen|oelfullmenge*|oelfullung|oelmenge*|olbedarf|olfullmenge*|olfullung|olinhalt|olkapazitat|olmenge*|olvolumen|volumen|zu fullen|zugeben\n" +
+	"amount.change\tbei einem olwechsel|bei jedem wechsel|bei normalem olwechsel|bei olablass|bei olwechsel|bei wechsel|beim ablassen|beim olwechsel|beim wechsel|fur einen olwechsel|fur olwechsel|je olwechsel|je wechsel|nach ablassen|nach dem ablassen|nach entleerung|nach olablass|nachfullmenge|normaler olwechsel|oelwechsel|olerneuerung|olwechsel|olwechselmenge|olwechsels|periodischer olwechsel|regelmassiger olwechsel|regularer olwechsel|servicefullung|wartungsfullmenge|wechsel|wechselfullmenge|wechselmenge|wiederauffullen|wiederbefullung\n" +
+	"amount.dry\tauseinandergenommen|bei erstbefullung|bei leerem motor|bei motorrevision|bei motoruberholung|bei neuem motor|bei trockenem motor|bei uberholung|bei zerlegtem getriebe|bei zerlegtem motor|bei zerlegung|demontage|erstbefullung*|erstfullung*|ganz leer|gehause leer|gehause trocken|generaluberholung|gesamt|gesamte|gesamte fullmenge|gesamte menge|gesamte olmenge|gesamtfullmenge*|gesamtinhalt|gesamtkapazitat|gesamtmenge|gesamtolfullmenge|gesamtolfullung|gesamtolinhalt|gesamtolmenge|gesamtvolumen|getriebe leer|getriebe trocken|grunduberholung|insgesamt|instandsetzung|komplett leer|komplett zerlegt|komplettbefullung|komplettfullung|leer|leere|leerem|leerem gehause|leerem motor|leerer motor|leeres|leeres getriebe|maximale fullmenge|motor auseinandergenommen|motor leer|motor revidiert|motor trocken|motor uberholt|motor zerlegt|motorinstandsetzung|motorrevision|motoruberholung|motorzerlegung|nach dem zerlegen|nach dem zusammenbau|nach demontage|nach einer uberholung|nach instandsetzung|nach montage|nach motorinstandsetzung|nach motormontage|nach motorrevision|nach motoruberholung|nach motorzerlegung|nach neuaufbau|nach offnen des motors|nach revision|nach uberholung|nach vollstandiger entleerung|nach zerlegen|nach zerlegen des motors|nach zerlegung|nach zerlegung des motors|nach zusammenbau|nach zusammensetzen|neuaufbau|neubefullung|neuer motor|neufullung|olinhalt gesamt|revidiert|revidierter motor|revision|total|totalfullung|trocken|trockenbefullung|trockenem|trockenem gehause|trockenem getriebe|trockenem motor|trockenen|trockener motor|trockener zustand|trockenes|trockenes gehause|trockenes getriebe|trockenfullmenge|trockenfullung|uberholt|uberholtem motor|uberholter motor|uberholung|vollig leer|vollig trocken|vollstandig leer|vollstandige befullung|vollstandige fullung|zerlegen|zerlegt|zerlegtem getriebe|zerlegtem motor|zerlegter motor|zerlegtes getriebe|zerlegung\n" +
+	"amount.oil-only\talter filter bleibt|bei verbleibendem filter|bleibt der alte filter|bleibt der filter|bleibt der filter drin|bleibt der filter montiert|bleibt der olfilter|der filter bleibt|exkl filter|exkl filterwechsel|filter bleibt|filter nicht erneuert|filter nicht ersetzt|filter nicht gewechselt|mit altem filter|nur das ol|nur der olwechsel|nur ol|nur olwechsel|ohne austausch der filterpatrone|ohne austausch des filtereinsatzes|ohne austausch des filters|ohne austausch des olfilters|ohne dem filter|ohne den filter|ohne den filter zu wechseln|ohne den olfilter|ohne den olfilter zu wechseln|ohne erneuerung des filters|ohne erneuerung des olfilters|ohne filter|ohne filteraustausch|ohne filtereinsatz|ohne filtereinsatzwechsel|ohne filterelement|ohne filtererneuerung|ohne filterpatrone|ohne filtertausch|ohne filterwechsel|ohne neuem filter|ohne neuem filtereinsatz|ohne neuem olfilter|ohne neuer filterpatrone|ohne oelfilter|ohne oelfilterwechsel|ohne olfilter|ohne olfilteraustausch|ohne olfiltereinsatz|ohne olfiltererneuerung|ohne olfilterpatrone|ohne olfiltertausch|ohne olfilterwechsel|ohne tausch des filters|ohne tausch des olfilters|ohne wechsel der filterpatrone|ohne wechsel des filtereinsatzes|ohne wechsel des filters|ohne wechsel des olfilters|ol allein|olfilter bleibt|olfilter nicht erneuert|olfilter nicht ersetzt|olfilter nicht gewechselt|olwechsel allein|olwechsel ohne filter|olwechsel ohne filterwechsel|olwechsel ohne olfilter|olwechsel ohne olfilterwechsel|reiner olwechsel|wechsel ohne filter|wenn der filter bleibt|wenn der filter nicht erneuert wird|wenn der filter nicht gewechselt wird|wenn der olfilter nicht gewechselt wird|wenn nur das ol gewechselt wird|wird der filter nicht erneuert|wird der filter nicht gewechselt|wird der olfilter nicht erneuert|wird der olfilter nicht gewechselt|wird nur das ol gewechselt|wird nur ol gewechselt|wurde der filter nicht gewechselt|wurde der olfilter nicht gewechselt\n" +
+	"amount.with-filter\tbei austausch der filterpatrone|bei austausch des filtereinsatzes|bei austausch des filters|bei austausch des olfilters|bei erneuerung des filters|bei erneuerung des olfilters|bei filteraustausch|bei filtereinsatzwechsel|bei filtererneuerung|bei filtertausch|bei filterwechsel|bei neuem filtereinsatz|bei neuem olfilter|bei neuer filterpatrone|bei oelfilterwechsel|bei olfilteraustausch|bei olfiltererneuerung|bei olfiltertausch|bei olfilterwechsel|bei tausch des filters|bei tausch des olfilters|bei wechsel der filterpatrone|bei wechsel des filtereinsatzes|bei wechsel des filters|bei wechsel des olfilters|einschl austausch der filterpatrone|einschl austausch des filtereinsatzes|einschl austausch des filters|einschl austausch des olfilters|einschl dem filter|einschl erneuerung des filters|einschl erneuerung des olfilters|einschl filter|einschl filteraustausch|einschl filtereinsatz|einschl filtereinsatzwechsel|einschl filterelement|einschl filtererneuerung|einschl filterpatrone|einschl filtertausch|einschl filterwechsel|einschl neuem filter|einschl neuem filtereinsatz|einschl neuem olfilter|einschl neuer filterpatrone|einschl oelfilter|einschl oelfilterwechsel|einschl olfilter|einschl olfilteraustausch|einschl olfiltereinsatz|einschl olfiltererneuerung|einschl olfilterpatrone|einschl olfiltertausch|einschl olfilterwechsel|einschl tausch des filters|einschl tausch des olfilters|einschl wechsel der filterpatrone|einschl wechsel des filtereinsatzes|einschl wechsel des filters|einschl wechsel des olfilters|einschliesslich austausch der filterpatrone|einschliesslich austausch des filtereinsatzes|einschliesslich austausch des filters|einschliesslich austausch des olfilters|einschliesslich dem filter|einschliesslich erneuerung des filters|einschliesslich erneuerung des olfilters|einschliesslich filter|einschliesslich filteraustausch|einschliesslich filtereinsatz|einschliesslich filtereinsatzwechsel|einschliesslich filterelement|einschliesslich filtererneuerung|einschliesslich filterpatrone|einschliesslich filtertausch|einschliesslich filterwechsel|einschliesslich neuem filter|einschliesslich neuem filtereinsatz|einschliesslich neuem olfilter|einschliesslich neuer filterpatrone|einschliesslich oelfilter|einschliesslich oelfilterwechsel|einschliesslich olfilter|einschliesslich olfilteraustausch|einschliesslich olfiltereinsatz|einschliesslich olfiltererneuerung|einschliesslich olfilterpatrone|einschliesslich olfiltertausch|einschliesslich olfilterwechsel|einschliesslich tausch des filters|einschliesslich tausch des olfilters|einschliesslich wechsel der filterpatrone|einschliesslich wechsel des filtereinsatzes|einschliesslich wechsel des filters|einschliesslich wechsel des olfilters|filter erneuert|filter ersetzt|filter gewechselt|filtertausch|filterwechsel|inkl austausch der filterpatrone|inkl austausch des filtereinsatzes|inkl austausch des filters|inkl austausch des olfilters|inkl dem filter|inkl erneuerung des filters|inkl erneuerung des olfilters|inkl filter|inkl filteraustausch|inkl filtereinsatz|inkl filtereinsatzwechsel|inkl filterelement|inkl filtererneuerung|inkl filterpatrone|inkl filtertausch|inkl filterwechsel|inkl neuem filter|inkl neuem filtereinsatz|inkl neuem olfilter|inkl neuer filterpatrone|inkl oelfilter|inkl oelfilterwechsel|inkl olfilter|inkl olfilteraustausch|inkl olfiltereinsatz|inkl olfiltererneuerung|inkl olfilterpatrone|inkl olfiltertausch|inkl olfilterwechsel|inkl tausch des filters|inkl tausch des olfilters|inkl wechsel der filterpatrone|inkl wechsel des filtereinsatzes|inkl wechsel des filters|inkl wechsel des olfilters|inklusive austausch der filterpatrone|inklusive austausch des filtereinsatzes|inklusive austausch des filters|inklusive austausch des olfilters|inklusive dem filter|inklusive erneuerung des filters|inklusive erneuerung des olfilters|inklusive filter|inklusive filteraustausch|inklusive filtereinsatz|inklusive filtereinsatzwechsel|inklusive filterelement|inklusive filtererneuerung|inklusive filterpatrone|inklusive filtertausch|inklusive filterwechsel|inklusive neuem filter|inklusive neuem filtereinsatz|inklusive neuem olfilter|inklusive neuer filterpatrone|inklusive oelfilter|inklusive oelfilterwechsel|inklusive olfilter|inklusive olfilteraustausch|inklusive olfiltereinsatz|inklusive olfiltererneuerung|inklusive olfilterpatrone|inklusive olfiltertausch|inklusive olfilterwechsel|inklusive tausch des filters|inklusive tausch des olfilters|inklusive wechsel der filterpatrone|inklusive wechsel des filtereinsatzes|inklusive wechsel des filters|inklusive wechsel des olfilters|mit austausch der filterpatrone|mit austausch des filtereinsatzes|mit austausch des filters|mit austausch des olfilters|mit dem filter|mit erneuerung des filters|mit erneuerung des olfilters|mit filter|mit filteraustausch|mit filtereinsatz|mit filtereinsatzwechsel|mit filterelement|mit filtererneuerung|mit filterpatrone|mit filterpatronenwechsel|mit filtertausch|mit filterwechsel|mit neuem filter|mit neuem filtereinsatz|mit neuem olfilter|mit neuer filterpatrone|mit oelfilter|mit oelfilterwechsel|mit olfilter|mit olfilteraustausch|mit olfiltereinsatz|mit olfiltererneuerung|mit olfilterpatrone|mit olfiltertausch|mit olfilterwechsel|mit tausch des filters|mit tausch des olfilters|mit wechsel der filterpatrone|mit wechsel des filtereinsatzes|mit wechsel des filters|mit wechsel des olfilters|nach filterwechsel|nach olfilterwechsel|ol einschl filter|ol filter|ol mit filter|ol und filter|ol und filterwechsel|ol und olfilter|ol und olfilterwechsel|olfilter erneuert|olfilter ersetzt|olfilter gewechselt|olfiltertausch|olfilterwechsel|olwechsel einschl filter|olwechsel einschliesslich filter|olwechsel inkl filter|olwechsel inkl filterwechsel|olwechsel mit filter|olwechsel mit filterwechsel|olwechsel mit olfilter|olwechsel mit olfilterwechsel|olwechsel und filter|olwechsel und filterwechsel|wechsel mit filter|wechsel von ol und filter|wechsel von ol und olfilter|wenn der filter erneuert wird|wenn der filter gewechselt wird|wenn der filter mitgewechselt wird|wenn der olfilter erneuert wird|wenn der olfilter gewechselt wird|wenn der olfilter mitgewechselt wird|wird auch der filter gewechselt|wird auch der olfilter gewechselt|wird der filter erneuert|wird der filter gewechselt|wird der filter mitgewechselt|wird der filtereinsatz erneuert|wird der filtereinsatz gewechselt|wird der olfilter erneuert|wird der olfilter gewechselt|wird der olfilter mitgewechselt|wird gleichzeitig der filter gewechselt|wird gleichzeitig der olfilter gewechselt|wurde auch der filter gewechselt|wurde der filter erneuert|wurde der filter gewechselt|wurde der olfilter gewechselt\n" +
+	"bike.dry-sump\ttrockensumpf*\n" +
+	"bike.flat\tboxermotor\n" +
+	"bike.frame\tol im rahmen|rahmenrohr|rahmentank\n" +
+	"bike.scooter\tkeilriemen|motorroller|roller|variator*|variomatik*\n" +
+	"bike.shaft\tkardanantrieb*\n" +
 	"bike.two-stroke\t2 takt*|zweitakt*|zweitakter|zweitaktmotor\n" +
 	"both\tbeide|beiden\n" +
-	"bound.least\tmehr als|min|mindestens|minimal|nicht weniger als|oberhalb|wenigstens|über\n" +
-	"bound.most\tbis zu|höchstens|max|maximal|nicht mehr als|spätestens|unter|unterhalb|weniger als\n" +
-	"cooling.air\tfahrtwindgekühlt|fahrtwindkühlung|gebläsegekühlt|luft gekühlt|luftgekuehlt|luftgekühlt*|luftkühlung\n" +
-	"cooling.liquid\tfluessigkeitsgekuehlt|flüssigkeits gekühlt|flüssigkeitsgekühlt*|flüssigkeitskühlung|kühlung flüssigkeit|wassergekuehlt|wassergekühlt*|wasserkühlung\n" +
-	"cooling.oil\tluft und ölgekühlt*|luft öl gekühlt*|luft öl kühlung|luft ölgekühlt*|luft ölkühlung|luft/öl gekühlt|luft/ölgekühlt*|luft/ölkühlung|oelgekühlt|öl luft gekühlt|öl luftgekühlt*|öl luftkühlung|öl/luft gekühlt|öl/luftgekühlt*|ölgekühlt*|ölkühlung\n" +
-	"device.hole\taus der bohrung läuft|aus der öffnung läuft|austritt|auszulaufen beginnt|auszutreten beginnt|bis es überläuft|bis zum rand|bis zum unteren rand|bis zum überlaufen|bis zur unterkante|bis zur unterkante der bohrung|bis zur unterkante der einfüllöffnung|bis öl ausläuft|bis öl austritt|bis öl überläuft|füllstandsbohrung|gerade austritt|herausläuft|kontrollbohrung|kontrolloeffnung|kontrollöffnung|niveaubohrung|niveauöffnung|prüfbohrung|prüföffnung|unterem gewindegang|unteren gewindegang|unterer gewindegang|unterer rand der einfüllöffnung|unterkante der bohrung|unterkante der einfüllbohrung|unterkante der einfüllöffnung|unterkante der kontrollbohrung|unterkante der kontrollöffnung|unterkante der niveaubohrung|unterkante der öffnung|unterkante des gewindes|unterkante einfüllgewinde|unterkante einfüllöffnung|unterkante gewinde|unterrand der öffnung|zu laufen beginnt|öl ausläuft|öl austritt|öl herausläuft|ölstandsbohrung|überlaufbohrung|überläuft\n" +
-	"device.pushed\tbis anschlag einstecken|bis zum anschlag eindrücken|bis zum anschlag eingesteckt|bis zum anschlag einschieben|bis zum anschlag einstecken|bis zum anschlag hineindrücken|bis zum anschlag hineinschieben|bis zum anschlag hineinstecken|eindrücken|eingesteckt|einschieben|ganz eindrücken|ganz eingeschoben|ganz eingesteckt|ganz einschieben|ganz einstecken|ganz hineinschieben|ganz hineinstecken|hineindrücken|hineinschieben|voll einstecken|vollständig eingesteckt|vollständig einschieben|vollständig einstecken\n" +
+	"bound.least\tmehr als|min|mindestens|minimal|nicht weniger als|oberhalb|uber|wenigstens\n" +
+	"bound.most\tbis zu|hochstens|max|maximal|nicht mehr als|spatestens|unter|unterhalb|weniger als\n" +
+	"cooling.air\tfahrtwindgekuhlt|fahrtwindkuhlung|geblasegekuhlt|luft gekuhlt|luftgekuehlt|luftgekuhlt*|luftkuhlung\n" +
+	"cooling.liquid\tfluessigkeitsgekuehlt|flussigkeits gekuhlt|flussigkeitsgekuhlt*|flussigkeitskuhlung|kuhlung flussigkeit|wassergekuehlt|wassergekuhlt*|wasserkuhlung\n" +
+	"cooling.oil\tluft / ol gekuhlt|luft / olgekuhlt*|luft / olkuhlung|luft ol gekuhlt*|luft ol kuhlung|luft olgekuhlt*|luft olkuhlung|luft und olgekuhlt*|oelgekuhlt|ol / luft gekuhlt|ol / luftgekuhlt*|ol luft gekuhlt|ol luftgekuhlt*|ol luftkuhlung|olgekuhlt*|olkuhlung\n" +
+	"device.hole\taus der bohrung lauft|aus der offnung lauft|austritt|auszulaufen beginnt|auszutreten beginnt|bis es uberlauft|bis ol auslauft|bis ol austritt|bis ol uberlauft|bis zum rand|bis zum uberlaufen|bis zum unteren rand|bis zur unterkante|bis zur unterkante der bohrung|bis zur unterkante der einfulloffnung|fullstandsbohrung|gerade austritt|herauslauft|kontrollbohrung|kontrolloeffnung|kontrolloffnung|niveaubohrung|niveauoffnung|ol auslauft|ol austritt|ol herauslauft|olstandsbohrung|prufbohrung|prufoffnung|uberlaufbohrung|uberlauft|unterem gewindegang|unteren gewindegang|unterer gewindegang|unterer rand der einfulloffnung|unterkante der bohrung|unterkante der einfullbohrung|unterkante der einfulloffnung|unterkante der kontrollbohrung|unterkante der kontrolloffnung|unterkante der niveaubohrung|unterkante der offnung|unterkante des gewindes|unterkante einfullgewinde|unterkante einfulloffnung|unterkante gewinde|unterrand der offnung|zu laufen beginnt\n" +
+	"device.pushed\tbis anschlag einstecken|bis zum anschlag eindrucken|bis zum anschlag eingesteckt|bis zum anschlag einschieben|bis zum anschlag einstecken|bis zum anschlag hineindrucken|bis zum anschlag hineinschieben|bis zum anschlag hineinstecken|eindrucken|eingesteckt|einschieben|ganz eindrucken|ganz eingeschoben|ganz eingesteckt|ganz einschieben|ganz einstecken|ganz hineinschieben|ganz hineinstecken|hineindrucken|hineinschieben|voll einstecken|vollstandig eingesteckt|vollstandig einschieben|vollstandig einstecken\n" +
 	"device.resting\tauf das gewinde aufgesetzt|auf das gewinde auflegen|auf das gewinde aufsetzen|auf dem gewinde aufgelegt|auf dem gewinde aufliegen|auf dem gewinde aufliegend|aufgesetzt|aufsetzen|aufsetzen nicht einschrauben|dabei nicht einschrauben|drehen sie ihn nicht ein|lose aufgesetzt|lose aufsetzen|lose eingesteckt|lose einstecken|nicht anschrauben|nicht dabei einschrauben|nicht ein schrauben|nicht eindrehen|nicht eingedreht|nicht eingeschraubt|nicht eingeschraubtem|nicht einschrauben|nicht einschraubt|nicht einzuschrauben|nicht festschrauben|nicht geschraubt|nicht hineindrehen|nicht hineinschrauben|nicht verschrauben|nicht verschraubt|nicht wieder einschrauben|nicht zugeschraubt|nicht zuschrauben|nur angesetzt|nur ansetzen|nur aufgelegt|nur aufgesetzt|nur auflegen|nur aufsetzen|nur aufstecken|nur eingesteckt|nur eingestecktem|nur einstecken|nur hineinstecken|ohne eindrehen|ohne einschrauben|ohne einschraubung|ohne einzudrehen|ohne einzuschrauben|ohne ihn einzudrehen|ohne ihn einzuschrauben|ohne zu schrauben|schrauben sie ihn nicht ein|unverschraubt\n" +
-	"device.screwed\tbis anschlag einschrauben|bis zum anschlag eindrehen|bis zum anschlag eingeschraubt|bis zum anschlag einschrauben|bis zum anschlag hineinschrauben|drehen sie ihn ganz ein|eindrehen|eingedreht|eingeschraubt|einschrauben|einschraubt|einzuschrauben|fest eingeschraubt|fest einschrauben|festschrauben|ganz eindrehen|ganz eingedreht|ganz eingeschraubt|ganz einschrauben|ganz festschrauben|ganz hineindrehen|ganz hineingeschraubt|ganz hineinschrauben|ganz zuschrauben|hineindrehen|hineingeschraubt|hineinschrauben|im eingeschraubten zustand|komplett eingeschraubt|komplett einschrauben|schrauben sie ihn ein|schrauben sie ihn ganz ein|schrauben sie ihn vollständig ein|schraubt ihn ganz ein|voll eingeschraubt|voll einschrauben|vollständig eindrehen|vollständig eingeschraubt|vollständig einschrauben|wieder einschrauben|wieder ganz einschrauben|wird eingeschraubt|zuschrauben\n" +
-	"device.stick\tkontrollstab|mess stab|messstab*|messstäbchen|meßstab*|oelmessstab*|oelmeßstab*|oelpeilstab*|pegelstab|peilstab*|peilstabes|prüfstab|tauchstab|ölkontrollstab|ölmess stab|ölmessstab*|ölmeßstab*|ölpeiler|ölpeilstab*|ölstab|ölstandanzeiger|ölstandmesser|ölstandmessstab|ölstandsmesser|ölstandsstab|ölstandstab\n" +
-	"device.window\tbullauge|einblickfenster|fenster|guckloch|inspektionsfenster|kontrollfenster|kontrollglas|oelschauglas*|prüffenster|schauauge|schaufenster|schauglas*|schauglases|schaugläser|schauloch|sichtfenster|sichtglas*|ölauge|ölfenster|ölkontrollfenster|ölschauauge|ölschauglas*|ölsichtfenster|ölsichtglas*|ölstandanzeigefenster|ölstandfenster|ölstandglas|ölstandkontrollfenster|ölstandsauge|ölstandschauglas|ölstandsfenster|ölstandsichtglas|ölstandskontrollfenster|ölstandsschauglas\n" +
-	"drive.hand\thandfest|handfest anziehen|mit der hand|münze|nur von hand|per hand|von hand|von hand anziehen|von hand festziehen\n" +
-	"drive.hexagon\t6kt|aussensechskant|außensechskant|gabelschlüssel|maulschlüssel|nuss|ringgabelschlüssel|ringschlüssel|schlüssel|schlüsselweite|schraubenschlüssel|sechskant|sechskantig|sechskantkopf|sechskantmutter|sechskantschlüssel außen|sechskantschraube|stecknuss|steckschlüssel|steckschlüsseleinsatz|sw\n" +
-	"drive.hexagon-key\tallen|imbus*|imbusschlüssel*|imbusschraube*|inbus*|inbusnuss|inbusschlüssel*|inbusschraube*|innen sechskant|innen sechskantschlüssel|innensechskant schlüssel|innensechskant*|innensechskanteinsatz|innensechskantschlüssel*|innensechskantschraube*|isk|sechskanteinsatz|sechskantschlüssel|sechskantstiftschlüssel*|stiftschlüssel|winkelschraubendreher|winkelstiftschlüssel\n" +
-	"drive.six-lobe\taußentorx|innen torx|innensechsrund*|innentorx|innenvielrund|innenvielzahn|sechsrund|sternantrieb|sternschlüssel|torx schlüssel|torx*|torxschlüssel|vielzahn\n" +
-	"drive.strap\tbandschluessel|bandschlüssel|filterband|filterschlüssel|filterspinne|filterzange|gurtschlüssel|kettenschlüssel|oelfilterschlüssel|spannband|ölfilterband|ölfilterbandschlüssel|ölfilterschlüssel|ölfilterzange\n" +
-	"every.1\tbei jedem mal|bei jedem motorölwechsel|bei jedem wechsel|bei jedem öl wechsel|bei jedem ölwechsel|bei jeden ölwechsel|bei jeder ölerneuerung|gemeinsam mit dem öl|gleichzeitig mit dem öl|immer|immer auch|immer mit dem öl|immer zusammen|jedem ölwechsel|jeden ölwechsel|jeder wechsel|jeder ölwechsel|jedes mal|jedesmal|jeweils|mit dem motoröl|mit dem öl|mit jedem wechsel|mit jedem ölwechsel|stets|zu jedem ölwechsel|zugleich mit dem öl|zusammen mit dem öl\n" +
-	"every.2\talle 2 ölwechsel|alle zwei ölwechsel|bei jedem 2 wechsel|bei jedem 2 ölwechsel|bei jedem zweiten mal|bei jedem zweiten motorölwechsel|bei jedem zweiten wechsel|bei jedem zweiten ölwechsel|bei jedem übernächsten ölwechsel|jedem 2 ölwechsel|jedem zweiten mal|jedem zweiten motorölwechsel|jedem zweiten wechsel|jedem zweiten ölwechsel|jeden 2 ölwechsel|jeden zweiten wechsel|jeden zweiten ölwechsel|jeder zweite wechsel|jeder zweite ölwechsel|jedes 2 mal|jedes zweite mal|mit jedem zweiten wechsel|mit jedem zweiten ölwechsel|nach jedem zweiten ölwechsel|nur bei jedem zweiten ölwechsel\n" +
-	"every.3\talle drei ölwechsel|bei jedem 3 ölwechsel|bei jedem dritten wechsel|bei jedem dritten ölwechsel|jedem dritten ölwechsel|jeden dritten ölwechsel|jeder dritte ölwechsel|jedes dritte mal|mit jedem dritten ölwechsel\n" +
-	"every.half-year\t2x jährlich|alle halbe jahre|alle sechs monate|halbjährlich|jedes halbe jahr|zweimal im jahr|zweimal jährlich|zweimal pro jahr\n" +
+	"device.screwed\tbis anschlag einschrauben|bis zum anschlag eindrehen|bis zum anschlag eingeschraubt|bis zum anschlag einschrauben|bis zum anschlag hineinschrauben|drehen sie ihn ganz ein|eindrehen|eingedreht|eingeschraubt|einschrauben|einschraubt|einzuschrauben|fest eingeschraubt|fest einschrauben|festschrauben|ganz eindrehen|ganz eingedreht|ganz eingeschraubt|ganz einschrauben|ganz festschrauben|ganz hineindrehen|ganz hineingeschraubt|ganz hineinschrauben|ganz zuschrauben|hineindrehen|hineingeschraubt|hineinschrauben|im eingeschraubten zustand|komplett eingeschraubt|komplett einschrauben|schrauben sie ihn ein|schrauben sie ihn ganz ein|schrauben sie ihn vollstandig ein|schraubt ihn ganz ein|voll eingeschraubt|voll einschrauben|vollstandig eindrehen|vollstandig eingeschraubt|vollstandig einschrauben|wieder einschrauben|wieder ganz einschrauben|wird eingeschraubt|zuschrauben\n" +
+	"device.stick\tkontrollstab|mess stab|messstab*|messstabchen|oelmessstab*|oelpeilstab*|olkontrollstab|olmess stab|olmessstab*|olpeiler|olpeilstab*|olstab|olstandanzeiger|olstandmesser|olstandmessstab|olstandsmesser|olstandsstab|olstandstab|pegelstab|peilstab*|peilstabes|prufstab|tauchstab\n" +
+	"device.window\tbullauge|einblickfenster|fenster|guckloch|inspektionsfenster|kontrollfenster|kontrollglas|oelschauglas*|olauge|olfenster|olkontrollfenster|olschauauge|olschauglas*|olsichtfenster|olsichtglas*|olstandanzeigefenster|olstandfenster|olstandglas|olstandkontrollfenster|olstandsauge|olstandschauglas|olstandsfenster|olstandsichtglas|olstandskontrollfenster|olstandsschauglas|pruffenster|schauauge|schaufenster|schauglas*|schauglaser|schauglases|schauloch|sichtfenster|sichtglas*\n" +
+	"drive.hand\thandfest|handfest anziehen|mit der hand|munze|nur von hand|per hand|von hand|von hand anziehen|von hand festziehen\n" +
+	"drive.hexagon\t6kt|aussensechskant|gabelschlussel|maulschlussel|nuss|ringgabelschlussel|ringschlussel|schlussel|schlusselweite|schraubenschlussel|sechskant|sechskantig|sechskantkopf|sechskantmutter|sechskantschlussel aussen|sechskantschraube|stecknuss|steckschlussel|steckschlusseleinsatz|sw\n" +
+	"drive.hexagon-key\tallen|imbus*|imbusschlussel*|imbusschraube*|inbus*|inbusnuss|inbusschlussel*|inbusschraube*|innen sechskant|innen sechskantschlussel|innensechskant schlussel|innensechskant*|innensechskanteinsatz|innensechskantschlussel*|innensechskantschraube*|isk|sechskanteinsatz|sechskantschlussel|sechskantstiftschlussel*|stiftschlussel|winkelschraubendreher|winkelstiftschlussel\n" +
+	"drive.six-lobe\taussentorx|innen torx|innensechsrund*|innentorx|innenvielrund|innenvielzahn|sechsrund|sternantrieb|sternschlussel|torx schlussel|torx*|torxschlussel|vielzahn\n" +
+	"drive.strap\tbandschluessel|bandschlussel|filterband|filterschlussel|filterspinne|filterzange|gurtschlussel|kettenschlussel|oelfilterschlussel|olfilterband|olfilterbandschlussel|olfilterschlussel|olfilterzange|spannband\n" +
+	"every.1\tbei jedem mal|bei jedem motorolwechsel|bei jedem ol wechsel|bei jedem olwechsel|bei jedem wechsel|bei jeden olwechsel|bei jeder olerneuerung|gemeinsam mit dem ol|gleichzeitig mit dem ol|immer|immer auch|immer mit dem ol|immer zusammen|jedem olwechsel|jeden olwechsel|jeder olwechsel|jeder wechsel|jedes mal|jedesmal|jeweils|mit dem motorol|mit dem ol|mit jedem olwechsel|mit jedem wechsel|stets|zu jedem olwechsel|zugleich mit dem ol|zusammen mit dem ol\n" +
+	"every.2\talle 2 olwechsel|alle zwei olwechsel|bei jedem 2 olwechsel|bei jedem 2 wechsel|bei jedem ubernachsten olwechsel|bei jedem zweiten mal|bei jedem zweiten motorolwechsel|bei jedem zweiten olwechsel|bei jedem zweiten wechsel|jedem 2 olwechsel|jedem zweiten mal|jedem zweiten motorolwechsel|jedem zweiten olwechsel|jedem zweiten wechsel|jeden 2 olwechsel|jeden zweiten olwechsel|jeden zweiten wechsel|jeder zweite olwechsel|jeder zweite wechsel|jedes 2 mal|jedes zweite mal|mit jedem zweiten olwechsel|mit jedem zweiten wechsel|nach jedem zweiten olwechsel|nur bei jedem zweiten olwechsel\n" +
+	"every.3\talle drei olwechsel|bei jedem 3 olwechsel|bei jedem dritten olwechsel|bei jedem dritten wechsel|jedem dritten olwechsel|jeden dritten olwechsel|jeder dritte olwechsel|jedes dritte mal|mit jedem dritten olwechsel\n" +
+	"every.half-year\t2x jahrlich|alle halbe jahre|alle sechs monate|halbjahrlich|jedes halbe jahr|zweimal im jahr|zweimal jahrlich|zweimal pro jahr\n" +
 	"every.month\tjeden monat|monatlich\n" +
-	"every.year\t1 mal jährlich|1 x jährlich|1x jährlich|alle jahre|einmal im jahr|einmal je jahr|einmal jährlich|einmal pro jahr|im jahr|jaehrlich|jedes jahr|jährlich|mindestens einmal im jahr|mindestens einmal jährlich|mindestens jährlich|pro jahr\n" +
+	"every.year\t1 mal jahrlich|1 x jahrlich|1x jahrlich|alle jahre|einmal im jahr|einmal jahrlich|einmal je jahr|einmal pro jahr|im jahr|jaehrlich|jahrlich|jedes jahr|mindestens einmal im jahr|mindestens einmal jahrlich|mindestens jahrlich|pro jahr\n" +
 	"join.and\t&|als auch|plus|sowie|u|und\n" +
 	"join.or\talternativ|beziehungsweise|bzw|oder|oder auch|resp\n" +
-	"known\tabbauen|aber|abgelesen|abgenommen|abgewischt|ablesen|abnehmen|abwischen|anbringen|angebracht|anschließend|auch|auffangbehälter|auffangen|auffangwanne|aufsetzen|ausbauen|ausgebaut|ausschrauben|außen|beim|bekommen|bekommt|benutzen|benutzt|besser|betragen|betrifft|beträgt|bitte|brauchen|braucht|ca|circa|dabei|dafür|damit|danach|darauf|darf|davon|dazu|demontieren|diese|diesen|dieser|dieses|drehen|dürfen|ebenso|einbau|einbauen|eindrehen|eingebaut|eingefüllt|eingesetzt|eingeölt|einige|einschrauben|einsetzen|einzusetzen|einölen|empfehlen|entfernen|entfernt|er|erhalten|erhält|erreicht|es|etwa|fest|ganz|gedreht|gefäß|gelegt|gelten|gelöst|genügen|genügt|gereinigt|geschlossen|gestellt|geöffnet|gibt|gilt|gleichmäßig|gut|haben|hat|herausdrehen|herausgedreht|herausgeschraubt|herausschrauben|herausziehen|hierzu|hinten|hinter|ihm|ihn|ihr|ihre|immer|ins|jedem|jetzt|kann|kommen|kommt|kreuzweise|können|lappen|lassen|lautet|legen|leicht|liegen|liegt|lässt|lösen|macht|man|mehr|mindestens|montage|montieren|montiert|muss|müssen|noch|nun|nur|oben|rechts|reichen|reicht|rund|sauber|schließen|schrauben|sein|seine|setzen|sie|sitzt|soll|sollen|sorgfältig|stehen|stellen|stets|trichter|tuch|unbedingt|ungefähr|unten|verlangen|verlangt|verschließen|verwende|verwenden|verwendet|viel|vom|vorgeschriebene|vorgeschriebenen|vorn|vorsichtig|wann|wanne|wechseln|wegen|wer|werden|wieder|wiedereinsetzen|wiederum|wir|wurde|wurden|ziehen|zieht|zuletzt|zum|zunächst|zur|zuschrauben|öffnen|über kreuz\n" +
-	"label.count\tanz|anzahl|menge stück|stck|stk|stück|stücke|stückzahl\n" +
+	"known\tabbauen|aber|abgelesen|abgenommen|abgewischt|ablesen|abnehmen|abwischen|anbringen|angebracht|anschliessend|auch|auffangbehalter|auffangen|auffangwanne|aufsetzen|ausbauen|ausgebaut|ausschrauben|aussen|beim|bekommen|bekommt|benutzen|benutzt|besser|betragen|betragt|betrifft|bitte|brauchen|braucht|ca|circa|dabei|dafur|damit|danach|darauf|darf|davon|dazu|demontieren|diese|diesen|dieser|dieses|drehen|durfen|ebenso|einbau|einbauen|eindrehen|eingebaut|eingefullt|eingeolt|eingesetzt|einige|einolen|einschrauben|einsetzen|einzusetzen|empfehlen|entfernen|entfernt|er|erhalt|erhalten|erreicht|es|etwa|fest|ganz|gedreht|gefass|gelegt|gelost|gelten|genugen|genugt|geoffnet|gereinigt|geschlossen|gestellt|gibt|gilt|gleichmassig|gut|haben|hat|herausdrehen|herausgedreht|herausgeschraubt|herausschrauben|herausziehen|hierzu|hinten|hinter|ihm|ihn|ihr|ihre|immer|ins|jedem|jetzt|kann|kommen|kommt|konnen|kreuzweise|lappen|lassen|lasst|lautet|legen|leicht|liegen|liegt|losen|macht|man|mehr|mindestens|montage|montieren|montiert|muss|mussen|noch|nun|nur|oben|offnen|rechts|reichen|reicht|rund|sauber|schliessen|schrauben|sein|seine|setzen|sie|sitzt|soll|sollen|sorgfaltig|stehen|stellen|stets|trichter|tuch|uber kreuz|unbedingt|ungefahr|unten|verlangen|verlangt|verschliessen|verwende|verwenden|verwendet|viel|vom|vorgeschriebene|vorgeschriebenen|vorn|vorsichtig|wann|wanne|wechseln|wegen|wer|werden|wieder|wiedereinsetzen|wiederum|wir|wurde|wurden|ziehen|zieht|zuletzt|zum|zunachst|zur|zuschrauben\n" +
+	"label.count\tanz|anzahl|menge stuck|stck|stk|stuck|stucke|stuckzahl\n" +
 	"label.displacement\t4 takt|bauart|boxer|boxermotor|dreizylinder*|einzylinder viertakt|einzylinder*|einzylindermotor|gesamthubraum|hubraum|hubraums|hubvolumen|motorbauart|motortyp|parallel twin|reihenzweizylinder|v twin|v2|viertakt|viertakt motor|viertakter|viertaktmotor|vierzylinder*|zweitakter|zweitaktmotor|zweizylinder*|zylinder|zylinderinhalt|zylinderzahl\n" +
 	"label.figure\tabb|abbildung|abschnitt|bild|bilder|fig|hinweis|kapitel|nr|nummer|pos|position|punkt|schritt|siehe|siehe auch|siehe seite|skizze|tabelle|teil|zeichnung|ziffer\n" +
-	"label.model\tausführung|baureihe|bezeichnung|fahrzeug|fahrzeuge|fahrzeugtyp|maschine|modell|modellbezeichnung|modelle|motorrad|typ|typbezeichnung|typen|variante|varianten|version\n" +
+	"label.model\tausfuhrung|baureihe|bezeichnung|fahrzeug|fahrzeuge|fahrzeugtyp|maschine|modell|modellbezeichnung|modelle|motorrad|typ|typbezeichnung|typen|variante|varianten|version\n" +
 	"label.page\tabschnitt|blatt|kapitel|seite|seiten\n" +
-	"label.thread\tabmessung|gewinde|gewindedurchmesser|gewindegröße\n" +
-	"label.torque\tangezogen|anziehdrehmoment*|anziehdrehmomente|anziehen|anziehen mit|anziehmoment*|anziehwert|anziehwerte|anzug|anzugs drehmoment|anzugsdrehmoment*|anzugsmoment*|anzugsmomente|anzugswert*|anzuziehen|drehmoment|drehmomentangaben|drehmomente|drehmomentschlüssel|drehmomentwerte|festdrehen|festgezogen|festziehen|festziehen mit|md|mit drehmoment|moment|nachziehen|schraubmoment|vorgeschriebenes drehmoment|ziehen\n" +
-	"label.viscosity\tapi|empfohlen|empfohlenes motoröl|empfohlenes öl|getriebeölsorte|jaso|klasse|klassifikation|motorölsorte|norm|oelsorte|qualität|sae|sae klasse|schmierstoffempfehlung|sorte|spezifikation|verwenden|viskosität|viskosität klasse|viskositätsklasse|vorgeschrieben|vorgeschriebenes öl|zu verwendendes öl|öl der klasse|ölempfehlung|ölklasse|ölqualität|ölsorte|ölsorten|ölspezifikation|ölviskosität|ölvorschrift\n" +
-	"label.year\tab|ab baujahr|ab modelljahr|baujahr|baujahre|baujahren|bauzeit|bauzeitraum|bis|bis baujahr|bis modelljahr|bj|gebaut|hergestellt|jahrgang|jahrgänge|mj|modelljahr|modelljahre|modelljahren|produktionszeitraum|seit\n" +
-	"level.check\tfüllstand|getriebeölstand|kontrolle des ölstandes|kontrolle des ölstands|motorölstand|motorölstand kontrollieren|motorölstand prüfen|niveau|oelstand|prüfen des ölstandes|prüfen des ölstands|stand|stand prüfen|ölfüllstand|ölkontrolle|ölniveau|ölpegel|ölspiegel|ölstand|ölstand ablesen|ölstand kontrollieren|ölstand messen|ölstand prüfen|ölstandes|ölstandkontrolle|ölstandprüfung|ölstands|ölstandskontrolle|ölstandsprüfung\n" +
+	"label.thread\tabmessung|gewinde|gewindedurchmesser|gewindegrosse\n" +
+	"label.torque\tangezogen|anziehdrehmoment*|anziehdrehmomente|anziehen|anziehen mit|anziehmoment*|anziehwert|anziehwerte|anzug|anzugs drehmoment|anzugsdrehmoment*|anzugsmoment*|anzugsmomente|anzugswert*|anzuziehen|drehmoment|drehmomentangaben|drehmomente|drehmomentschlussel|drehmomentwerte|festdrehen|festgezogen|festziehen|festziehen mit|md|mit drehmoment|moment|nachziehen|schraubmoment|vorgeschriebenes drehmoment|ziehen\n" +
+	"label.viscosity\tapi|empfohlen|empfohlenes motorol|empfohlenes ol|getriebeolsorte|jaso|klasse|klassifikation|motorolsorte|norm|oelsorte|ol der klasse|olempfehlung|olklasse|olqualitat|olsorte|olsorten|olspezifikation|olviskositat|olvorschrift|qualitat|sae|sae klasse|schmierstoffempfehlung|sorte|spezifikation|verwenden|viskositat|viskositat klasse|viskositatsklasse|vorgeschrieben|vorgeschriebenes ol|zu verwendendes ol\n" +
+	"label.year\tab|ab baujahr|ab modelljahr|baujahr|baujahre|baujahren|bauzeit|bauzeitraum|bis|bis baujahr|bis modelljahr|bj|gebaut|hergestellt|jahrgang|jahrgange|mj|modelljahr|modelljahre|modelljahren|produktionszeitraum|seit\n" +
+	"level.check\tfullstand|getriebeolstand|kontrolle des olstandes|kontrolle des olstands|motorolstand|motorolstand kontrollieren|motorolstand prufen|niveau|oelstand|olfullstand|olkontrolle|olniveau|olpegel|olspiegel|olstand|olstand ablesen|olstand kontrollieren|olstand messen|olstand prufen|olstandes|olstandkontrolle|olstandprufung|olstands|olstandskontrolle|olstandsprufung|prufen des olstandes|prufen des olstands|stand|stand prufen\n" +
 	"material.aluminium\talu|aluminium|aus aluminium|leichtmetall\n" +
 	"material.copper\taus kupfer|cu|kupfer\n" +
 	"material.fibre\tfiber|vulkanfiber\n" +
@@ -64,10 +64,10 @@ const termsDE = "" +
 	"number.100\teinhundert|hundert\n" +
 	"number.1000\teintausend|tausend\n" +
 	"number.11\telf\n" +
-	"number.12\tzwoelf|zwölf\n" +
+	"number.12\tzwoelf|zwolf\n" +
 	"number.13\tdreizehn\n" +
 	"number.14\tvierzehn\n" +
-	"number.15\tfünfzehn\n" +
+	"number.15\tfunfzehn\n" +
 	"number.16\tsechzehn\n" +
 	"number.17\tsiebzehn\n" +
 	"number.18\tachtzehn\n" +
@@ -75,11 +75,11 @@ const termsDE = "" +
 	"number.2\tbeide|beiden|zwei|zwo\n" +
 	"number.20\tzwanzig\n" +
 	"number.3\tdrei\n" +
-	"number.30\tdreißig\n" +
+	"number.30\tdreissig\n" +
 	"number.4\tvier\n" +
 	"number.40\tvierzig\n" +
-	"number.5\tfuenf|fünf\n" +
-	"number.50\tfünfzig\n" +
+	"number.5\tfuenf|funf\n" +
+	"number.50\tfunfzig\n" +
 	"number.6\tsechs\n" +
 	"number.60\tsechzig\n" +
 	"number.7\tsieben\n" +
@@ -95,55 +95,55 @@ const termsDE = "" +
 	"number.three-quarters\tdrei viertel|drei viertel drehung|drei viertel einer umdrehung|drei viertel umdrehung|dreiviertel|dreiviertel drehung|dreiviertel einer umdrehung|dreiviertel umdrehung|dreivierteldrehung|dreiviertelumdrehung|eine dreiviertel|einer dreiviertel\n" +
 	"number.two-and-a-half\tzweieinhalb\n" +
 	"number.two-thirds\tzwei drittel|zweidrittel\n" +
-	"oil.any\taltöl|das öl|empfohlenes öl|frischöl|neues öl|oel|oelsorte|oelwechsel|schmierstoff|schmierstoffe|schmieröl|vorgeschriebenes öl|zu verwendendes öl|öl|öl der klasse|öle|ölempfehlung|öles|ölklasse|ölqualität|öls|ölsorte|ölsorten|ölspezifikation|ölviskosität|ölvorschrift|ölwechsel\n" +
-	"oil.engine\tempfohlenes motoröl|kurbelgehäuse|kurbelgehäuseöl|motor|motor und kupplung|motorenoel*|motorenöl*|motorgehäuse|motoroel*|motors|motorschmierung|motoröl*|motorölfüllmenge|motorölmenge|motorölsorte|motorölstand|motorölstand kontrollieren|motorölstand prüfen|oelwanne|viertaktmotoröl|viertaktöl|ölsumpf|ölwanne\n" +
-	"oil.final\tachsantrieb*|achsantriebsöl|achsgetriebe*|achsgetriebeöl*|achsöl|endantrieb*|endantriebsöl|endgetriebe*|endgetriebeöl|endübersetzung|getriebe hinten|getriebeöl hinterachse|hinterachsantrieb*|hinterachse|hinterachsgetriebe*|hinterachsgetriebeöl|hinterachsoel*|hinterachsöl*|hinterradantrieb*|hinterradantriebsöl|hinterradgetriebe*|hinterradgetriebeöl|hinterradnabe getriebe|kardan|kardanantrieb*|kardangetriebe*|kardans|kardanöl*|kegelrad|kegelradantrieb|kegelradgetriebe*|kegeltrieb*|nabengetriebe*|radgetriebe*|reduktionsgetriebe*|sekundärantrieb|sekundärgetriebe|untersetzungsgetriebe*|winkelgetriebe*|winkeltrieb\n" +
-	"oil.gear\tgetriebeoel*|getriebeschmierstoff|getriebeöl*|getriebeölsorte|getriebeölstand|hypoidgetriebeöl*|hypoidoel*|hypoidöl*\n" +
-	"oil.gearbox\tgetriebe|getriebegehäuse|getriebekasten|getriebes|getriebeölwanne|schaltgetriebe|schaltgetriebeoel*|schaltgetriebes|schaltgetriebeöl*|wechselgetriebe|wechselgetriebeöl\n" +
-	"oil.primary\tkettenkasten|primärantrieb|primärantriebs|primärdeckel|primärgehäuse|primärkasten|primärkette|primärkettengehäuse|primärkettenkasten|primärkettenkastenöl|primärkettenöl|primäroel*|primärseite|primärtrieb|primärtriebs|primärtrieböl|primäröl*\n" +
-	"ordinal.2\t2te|zweite|zweitem|zweiten|zweiter|zweites|übernächsten\n" +
+	"oil.any\taltol|das ol|empfohlenes ol|frischol|neues ol|oel|oelsorte|oelwechsel|ol|ol der klasse|ole|olempfehlung|oles|olklasse|olqualitat|ols|olsorte|olsorten|olspezifikation|olviskositat|olvorschrift|olwechsel|schmierol|schmierstoff|schmierstoffe|vorgeschriebenes ol|zu verwendendes ol\n" +
+	"oil.engine\tempfohlenes motorol|kurbelgehause|kurbelgehauseol|motor|motor und kupplung|motorenoel*|motorenol*|motorgehause|motoroel*|motorol*|motorolfullmenge|motorolmenge|motorolsorte|motorolstand|motorolstand kontrollieren|motorolstand prufen|motors|motorschmierung|oelwanne|olsumpf|olwanne|viertaktmotorol|viertaktol\n" +
+	"oil.final\tachsantrieb*|achsantriebsol|achsgetriebe*|achsgetriebeol*|achsol|endantrieb*|endantriebsol|endgetriebe*|endgetriebeol|endubersetzung|getriebe hinten|getriebeol hinterachse|hinterachsantrieb*|hinterachse|hinterachsgetriebe*|hinterachsgetriebeol|hinterachsoel*|hinterachsol*|hinterradantrieb*|hinterradantriebsol|hinterradgetriebe*|hinterradgetriebeol|hinterradnabe getriebe|kardan|kardanantrieb*|kardangetriebe*|kardanol*|kardans|kegelrad|kegelradantrieb|kegelradgetriebe*|kegeltrieb*|nabengetriebe*|radgetriebe*|reduktionsgetriebe*|sekundarantrieb|sekundargetriebe|untersetzungsgetriebe*|winkelgetriebe*|winkeltrieb\n" +
+	"oil.gear\tgetriebeoel*|getriebeol*|getriebeolsorte|getriebeolstand|getriebeschmierstoff|hypoidgetriebeol*|hypoidoel*|hypoidol*\n" +
+	"oil.gearbox\tgetriebe|getriebegehause|getriebekasten|getriebeolwanne|getriebes|schaltgetriebe|schaltgetriebeoel*|schaltgetriebeol*|schaltgetriebes|wechselgetriebe|wechselgetriebeol\n" +
+	"oil.primary\tkettenkasten|primarantrieb|primarantriebs|primardeckel|primargehause|primarkasten|primarkette|primarkettengehause|primarkettenkasten|primarkettenkastenol|primarkettenol|primaroel*|primarol*|primarseite|primartrieb|primartriebol|primartriebs\n" +
+	"ordinal.2\t2te|ubernachsten|zweite|zweitem|zweiten|zweiter|zweites\n" +
 	"ordinal.3\tdritte|drittem|dritten|dritter|drittes\n" +
-	"other.action\tabschmieren|einstellen|entlüften|kontrolle|kontrollieren|nachsehen|nachstellen|prüfen|prüfung|reinigen|schmieren|sichtprüfung|säubern|überprüfen\n" +
-	"other.fluid\t2 takt öl|ausgleichbehälter|ausgleichsbehälter*|batteriesäure|benzin*|benzintank|bremsfluessigkeit*|bremsfluid|bremsflüssigkeit*|bremsflüssigkeitsbehälter*|bremsflüssigkeitsstand|daempferoel*|dot 3|dot 4|dot 5|dot 5 1|dämpferöl*|federbein*|federungsöl|fett|fette|frostschutz*|frostschutzmittel|gabel|gabelbein*|gabelbrücke*|gabelfedern|gabelfüllung|gabelholm*|gabeloel*|gabelrohr*|gabelöl*|hauptbremszylinder*|holm|holme|hydraulikflüssigkeit*|hydraulikoel*|hydrauliköl*|je gabelbein|je gabelholm|je holm|je rohr|kettenschmierung|kettenspray*|kettenöl*|kraftstoff*|kraftstoffmenge|kraftstofftank|kuehler|kuehlfluessigkeit*|kuehlmittel*|kupplungsfluessigkeit*|kupplungsflüssigkeit*|kühler|kühlerflüssigkeit|kühlflüssigkeit*|kühlkreislauf*|kühlmittel*|kühlmittelbehälter|kühlmittelstand|kühlsystem*|kühlung|kühlwasser*|luftfilteröl*|mehrzweckfett|mischöl|pro gabelbein|pro gabelholm|pro holm|reserve|schmierfett*|sprit|standrohr*|stoßdämpferöl*|säure|tankinhalt|tauchrohr*|telegabel|teleskopgabel|treibstoff*|vorderradgabel|vorratsbehälter|zweitaktöl*\n" +
-	"other.measure\taxialspiel|belagstärke|bodenfreiheit|bohrung|bohrung und hub|breite|dicke|drehmoment des motors|drehzahl|druck|durchhang|durchmesser|einbauspiel|elektrodenabstand|federvorspannung|geschwindigkeit|gewicht|grenzwert|größtes drehmoment|hub|höchstes drehmoment|höchstgeschwindigkeit|höchstleistung|höhe|höhenunterschied|kettendurchhang|kettenspannung|kettenspiel|kompression|kompressionsdruck|kontaktabstand|kraftstoffverbrauch|kupplungsspiel|leergewicht|leerlaufdrehzahl|leistung|lenkkopfwinkel|luftdruck|länge|max drehmoment|maximales drehmoment|maximum des drehmoments|mindestdicke|mindestprofil|motordrehmoment|motordrehzahl|nachlauf|nenndrehmoment|nennleistung|oelverbrauch|profiltiefe|radialspiel|radstand|reifendruck|sitzhöhe|sollwert|spannung|spiel|toleranz|ventilspiel|verbrauch|verdichtung*|verschleißgrenze|zündzeitpunkt|öldruck*|ölverbrauch\n" +
-	"other.part\tachse|achsklemm*|achsmutter*|achsschraube|anlasser*|anlasserfreilauf|antriebskette*|antriebsriemen*|antriebsritzel*|ausgleichswelle|auspuff*|batterie*|benzinfilter|benzinhahn|benzinleitung|benzinpumpe|bowdenzug|bremsanker|bremsbacken|bremsbelag*|bremsbeläge|bremse|bremsen|bremshebel*|bremsleitung*|bremspedal|bremspumpe|bremssattel*|bremsscheibe*|bremsschlauch*|bremstrommel|bremszange*|bremszylinder*|drehmomentstütze|drosselklappe*|dämpfer*|düse|einspritz*|einsteller|endschalldämpfer|entlüfter|entlüfterschraube*|entlüftung|entlüftungsschraube*|entlüftungsventil*|fahrwerk|federung|felge*|fliehkraftkupplung|freilauf|fußbremszylinder|fußraste*|fußrasten*|gabelbrückenschraube*|gabelklemm*|gabelstopfen|gabelverschluss*|gasgriff|gashebel|gaszug|geber|geberzylinder|gehäuseschraube*|gelenkwelle*|generator*|generatordeckel*|gepäckträger*|getriebeschalthebel|gleichrichter|glühlampe*|handbremszylinder|hebel|heckrahmen|hinterachskörper|hinterachsmutter|hinterrad|hinterradachse*|hinterradmutter|hinterradschwinge|hohlschraube*|inspektionsdeckel*|kardanwelle*|keilriemen|keilriemen*|keilriemenscheibe*|kerze|kerzen|kerzenstecker|kette|kettenrad*|kettenradmuttern|kettenspanner*|kickstarter*|kipphebel*|klemmschraube*|klemmschrauben|klemmung|kolben*|kontermutter*|kontrolldeckel*|kotflügel*|kraftstofffilter*|kraftstoffpumpe|kreuzgelenk|kronenmutter|krümmer*|kupplung|kupplungs*|kupplungsdeckel*|kupplungskorb|kupplungsmutter|kupplungsnehmerzylinder|kurbelgehäusedeckel*|kurbelgehäuseentlüftung|kurbelgehäuseschraube*|kurbelwelle*|kühlerdeckel|kühlerverschluss|kühlmittelablass*|kühlmittelablassschraube*|kühlmittelschlauch*|lager|lambdasonde*|leerlaufschalter*|lenker*|lenkkopf*|lenkkopflager*|lenkschaft*|lenkung|lichtmaschine*|lichtmaschinendeckel*|luftfilter*|luftfiltereinsatz|momentenstütze|motoraufhängung*|motorbefestigung*|motorbolzen|motordeckel*|motorgehäusehälften|motorgehäuseschraube*|motorhalter*|motorhalteschraube*|motorlager*|motorschutz*|motorschutzplatte|motorseitendeckel|muttern hinterachsantrieb|nehmerzylinder|nockenwelle*|nockenwellenrad|oelkühler*|oelleitung*|oelpumpe*|ot markierung|pedal|pleuel*|polrad*|polradmutter|rad|radachse*|radbolzen|radlager*|radmutter*|radschraube*|rahmenheck|reifen*|riemen|riemenscheibe*|ritzel*|ritzelmutter|rotor*|rotormutter|rotorschraube|ruckdämpfer|räder|schalldämpfer*|schalter|schalthebel*|schaltpedal|schauöffnung|scheinwerfer*|schlauch*|schlauchschelle*|schutzblech*|schwimmer|schwimmerkammer*|schwingachse|schwinge|schwingen*|schwingenlager*|schwungrad*|schwungradmutter|seilzug|seitendeckel*|seitendeckelschrauben|seitenständerschraube|sensor*|sicherung*|sicherungsmutter*|sitz|sitzbank*|spannrolle|speiche*|spiegel*|starter*|startermotor*|steckachse*|stehbolzen*|steuerdeckel*|steuerkette*|steuerkettenspanner*|steuerkopf*|steuerzeiten|stopfen ölkanal|stoßdämpfer*|sturzbügel*|ständerschraube|tachometer*|tellerrad*|thermostat*|unterbrecher*|unterfahrschutz|variator*|variomatik*|variomatikmutter|ventil*|ventildeckel*|ventilspieleinstellung|vergaser*|verkleidung*|verschlussdeckel kühler|vorderachse|vorderrad|vorderradachse*|wasserpumpe*|wasserpumpendeckel|windschild*|zahnriemen*|zuendkerze*|zylinderfuß*|zylinderkopf*|zylinderkopfdeckel*|zylinderkopfmutter*|zylinderkopfschraube*|zünddeckel|zündkerze*|zündungsdeckel*|öldruckgeber|öldruckschalter*|öldruckventil*|öldüse*|ölfilterstehbolzen|ölfilterstutzen|ölkanal*|ölkanalschraube*|ölkanalverschluss*|ölkühler*|ölleitung*|ölpumpe*|ölschlauch*|ölspritzdüse*|überdruckventil*\n" +
-	"page.word\tabschnitt|allgemeines|anleitung|anzugsdrehmomente|anzugsmomente|arbeitsblatt|auflage|ausgabe|bedienungsanleitung|benutzerhandbuch|betriebsanleitung|betriebshandbuch|betriebsmittel|betriebsstoffe|betriebsstoffe und füllmengen|blatt|bordbuch|daten|daten und füllmengen|datenblatt|drehmomente|einstellwerte|ergänzung|fahrer|fahrerhandbuch|fahrerinformation|fahrzeug|füllmengen|für|gebrauchsanleitung|gebrauchsanweisung|gruppe|handbuch|informationen|inhalt|inspektion|inspektionsplan|instandhaltung|instruktionen|kapitel|kraftrad|kundendienst|kundendienstheft|kurzanleitung|leichtkraftrad|leitfaden|merkblatt|mokick|moped|motor|motorrad|motorradhandbuch|motoröl|nachtrag|pflege|rep|reparaturanleitung|reparaturhandbuch|revision|roller|schmierplan|schmierstoffe|schmierung|schrauberhandbuch|seite|selbsthilfe|service|serviceblatt|servicedaten|servicehandbuch|serviceheft|spezifikation|spezifikationen|tabelle|technik|technische daten|technische information|teil|und|wartung|wartung und pflege|wartungsanleitung|wartungsarbeiten|wartungsblatt|wartungsdaten|wartungshandbuch|wartungsplan|wartungstabelle|werkstatt|werkstatthandbuch|werte|ölwechsel|übersicht\n" +
-	"part.cover\tabdeckung|deckel|deckels|gehäusedeckel|kappe|kappen|verschlussdeckel\n" +
-	"part.drain\t*ablaschraube|*ablassbolzen|*ablasschraube*|*ablassschraube*|*ablassstopfen*|*ablassstöpsel|*ablaufschraube*|*ablaufstopfen*|*ablaßbolzen|*ablaßschraube*|*ablaßstopfen*|*ablaßstöpsel|ablassschraube|ablassverschluss|ablassverschraubung|ablassöffnung|ablaufschraube|ablaßschraube|ablaßverschluß|ablaßöffnung|auslassschraube|entleerungsschraube*|magnetablassschraube|magnetschraube|oelablass|oelablaß|oelwannenschraube|schraube der ölwanne|verschlussschraube*|verschlußschraube*|öl ablassschraube|ölablass|ölablass schraube|ölablaufschraube|ölablaß|ölauslassschraube|ölentleerungsschraube|ölverschlussschraube|ölwannenschraube|ölwannenstopfen\n" +
+	"other.action\tabschmieren|einstellen|entluften|kontrolle|kontrollieren|nachsehen|nachstellen|prufen|prufung|reinigen|saubern|schmieren|sichtprufung|uberprufen\n" +
+	"other.fluid\t2 takt ol|ausgleichbehalter|ausgleichsbehalter*|batteriesaure|benzin*|benzintank|bremsfluessigkeit*|bremsfluid|bremsflussigkeit*|bremsflussigkeitsbehalter*|bremsflussigkeitsstand|daempferoel*|dampferol*|dot 3|dot 4|dot 5|dot 5 1|federbein*|federungsol|fett|fette|frostschutz*|frostschutzmittel|gabel|gabelbein*|gabelbrucke*|gabelfedern|gabelfullung|gabelholm*|gabeloel*|gabelol*|gabelrohr*|hauptbremszylinder*|holm|holme|hydraulikflussigkeit*|hydraulikoel*|hydraulikol*|je gabelbein|je gabelholm|je holm|je rohr|kettenol*|kettenschmierung|kettenspray*|kraftstoff*|kraftstoffmenge|kraftstofftank|kuehler|kuehlfluessigkeit*|kuehlmittel*|kuhler|kuhlerflussigkeit|kuhlflussigkeit*|kuhlkreislauf*|kuhlmittel*|kuhlmittelbehalter|kuhlmittelstand|kuhlsystem*|kuhlung|kuhlwasser*|kupplungsfluessigkeit*|kupplungsflussigkeit*|luftfilterol*|mehrzweckfett|mischol|pro gabelbein|pro gabelholm|pro holm|reserve|saure|schmierfett*|sprit|standrohr*|stossdampferol*|tankinhalt|tauchrohr*|telegabel|teleskopgabel|treibstoff*|vorderradgabel|vorratsbehalter|zweitaktol*\n" +
+	"other.measure\taxialspiel|belagstarke|bodenfreiheit|bohrung|bohrung und hub|breite|dicke|drehmoment des motors|drehzahl|druck|durchhang|durchmesser|einbauspiel|elektrodenabstand|federvorspannung|geschwindigkeit|gewicht|grenzwert|grosstes drehmoment|hochstes drehmoment|hochstgeschwindigkeit|hochstleistung|hohe|hohenunterschied|hub|kettendurchhang|kettenspannung|kettenspiel|kompression|kompressionsdruck|kontaktabstand|kraftstoffverbrauch|kupplungsspiel|lange|leergewicht|leerlaufdrehzahl|leistung|lenkkopfwinkel|luftdruck|max drehmoment|maximales drehmoment|maximum des drehmoments|mindestdicke|mindestprofil|motordrehmoment|motordrehzahl|nachlauf|nenndrehmoment|nennleistung|oelverbrauch|oldruck*|olverbrauch|profiltiefe|radialspiel|radstand|reifendruck|sitzhohe|sollwert|spannung|spiel|toleranz|ventilspiel|verbrauch|verdichtung*|verschleissgrenze|zundzeitpunkt\n" +
+	"other.part\tachse|achsklemm*|achsmutter*|achsschraube|anlasser*|anlasserfreilauf|antriebskette*|antriebsriemen*|antriebsritzel*|ausgleichswelle|auspuff*|batterie*|benzinfilter|benzinhahn|benzinleitung|benzinpumpe|bowdenzug|bremsanker|bremsbacken|bremsbelag*|bremsbelage|bremse|bremsen|bremshebel*|bremsleitung*|bremspedal|bremspumpe|bremssattel*|bremsscheibe*|bremsschlauch*|bremstrommel|bremszange*|bremszylinder*|dampfer*|drehmomentstutze|drosselklappe*|duse|einspritz*|einsteller|endschalldampfer|entlufter|entlufterschraube*|entluftung|entluftungsschraube*|entluftungsventil*|fahrwerk|federung|felge*|fliehkraftkupplung|freilauf|fussbremszylinder|fussraste*|fussrasten*|gabelbruckenschraube*|gabelklemm*|gabelstopfen|gabelverschluss*|gasgriff|gashebel|gaszug|geber|geberzylinder|gehauseschraube*|gelenkwelle*|generator*|generatordeckel*|gepacktrager*|getriebeschalthebel|gleichrichter|gluhlampe*|handbremszylinder|hebel|heckrahmen|hinterachskorper|hinterachsmutter|hinterrad|hinterradachse*|hinterradmutter|hinterradschwinge|hohlschraube*|inspektionsdeckel*|kardanwelle*|keilriemen|keilriemen*|keilriemenscheibe*|kerze|kerzen|kerzenstecker|kette|kettenrad*|kettenradmuttern|kettenspanner*|kickstarter*|kipphebel*|klemmschraube*|klemmschrauben|klemmung|kolben*|kontermutter*|kontrolldeckel*|kotflugel*|kraftstofffilter*|kraftstoffpumpe|kreuzgelenk|kronenmutter|krummer*|kuhlerdeckel|kuhlerverschluss|kuhlmittelablass*|kuhlmittelablassschraube*|kuhlmittelschlauch*|kupplung|kupplungs*|kupplungsdeckel*|kupplungskorb|kupplungsmutter|kupplungsnehmerzylinder|kurbelgehausedeckel*|kurbelgehauseentluftung|kurbelgehauseschraube*|kurbelwelle*|lager|lambdasonde*|leerlaufschalter*|lenker*|lenkkopf*|lenkkopflager*|lenkschaft*|lenkung|lichtmaschine*|lichtmaschinendeckel*|luftfilter*|luftfiltereinsatz|momentenstutze|motoraufhangung*|motorbefestigung*|motorbolzen|motordeckel*|motorgehausehalften|motorgehauseschraube*|motorhalter*|motorhalteschraube*|motorlager*|motorschutz*|motorschutzplatte|motorseitendeckel|muttern hinterachsantrieb|nehmerzylinder|nockenwelle*|nockenwellenrad|oelkuhler*|oelleitung*|oelpumpe*|oldruckgeber|oldruckschalter*|oldruckventil*|olduse*|olfilterstehbolzen|olfilterstutzen|olkanal*|olkanalschraube*|olkanalverschluss*|olkuhler*|olleitung*|olpumpe*|olschlauch*|olspritzduse*|ot markierung|pedal|pleuel*|polrad*|polradmutter|rad|radachse*|radbolzen|rader|radlager*|radmutter*|radschraube*|rahmenheck|reifen*|riemen|riemenscheibe*|ritzel*|ritzelmutter|rotor*|rotormutter|rotorschraube|ruckdampfer|schalldampfer*|schalter|schalthebel*|schaltpedal|schauoffnung|scheinwerfer*|schlauch*|schlauchschelle*|schutzblech*|schwimmer|schwimmerkammer*|schwingachse|schwinge|schwingen*|schwingenlager*|schwungrad*|schwungradmutter|seilzug|seitendeckel*|seitendeckelschrauben|seitenstanderschraube|sensor*|sicherung*|sicherungsmutter*|sitz|sitzbank*|spannrolle|speiche*|spiegel*|standerschraube|starter*|startermotor*|steckachse*|stehbolzen*|steuerdeckel*|steuerkette*|steuerkettenspanner*|steuerkopf*|steuerzeiten|stopfen olkanal|stossdampfer*|sturzbugel*|tachometer*|tellerrad*|thermostat*|uberdruckventil*|unterbrecher*|unterfahrschutz|variator*|variomatik*|variomatikmutter|ventil*|ventildeckel*|ventilspieleinstellung|vergaser*|verkleidung*|verschlussdeckel kuhler|vorderachse|vorderrad|vorderradachse*|wasserpumpe*|wasserpumpendeckel|windschild*|zahnriemen*|zuendkerze*|zunddeckel|zundkerze*|zundungsdeckel*|zylinderfuss*|zylinderkopf*|zylinderkopfdeckel*|zylinderkopfmutter*|zylinderkopfschraube*\n" +
+	"page.word\tabschnitt|allgemeines|anleitung|anzugsdrehmomente|anzugsmomente|arbeitsblatt|auflage|ausgabe|bedienungsanleitung|benutzerhandbuch|betriebsanleitung|betriebshandbuch|betriebsmittel|betriebsstoffe|betriebsstoffe und fullmengen|blatt|bordbuch|daten|daten und fullmengen|datenblatt|drehmomente|einstellwerte|erganzung|fahrer|fahrerhandbuch|fahrerinformation|fahrzeug|fullmengen|fur|gebrauchsanleitung|gebrauchsanweisung|gruppe|handbuch|informationen|inhalt|inspektion|inspektionsplan|instandhaltung|instruktionen|kapitel|kraftrad|kundendienst|kundendienstheft|kurzanleitung|leichtkraftrad|leitfaden|merkblatt|mokick|moped|motor|motorol|motorrad|motorradhandbuch|nachtrag|olwechsel|pflege|rep|reparaturanleitung|reparaturhandbuch|revision|roller|schmierplan|schmierstoffe|schmierung|schrauberhandbuch|seite|selbsthilfe|service|serviceblatt|servicedaten|servicehandbuch|serviceheft|spezifikation|spezifikationen|tabelle|technik|technische daten|technische information|teil|ubersicht|und|wartung|wartung und pflege|wartungsanleitung|wartungsarbeiten|wartungsblatt|wartungsdaten|wartungshandbuch|wartungsplan|wartungstabelle|werkstatt|werkstatthandbuch|werte\n" +
+	"part.cover\tabdeckung|deckel|deckels|gehausedeckel|kappe|kappen|verschlussdeckel\n" +
+	"part.drain\t*ablaschraube|*ablassbolzen|*ablasschraube*|*ablassschraube*|*ablassstopfen*|*ablassstopsel|*ablaufschraube*|*ablaufstopfen*|ablassoffnung|ablassschraube|ablassverschluss|ablassverschraubung|ablaufschraube|auslassschraube|entleerungsschraube*|magnetablassschraube|magnetschraube|oelablass|oelwannenschraube|ol ablassschraube|olablass|olablass schraube|olablaufschraube|olauslassschraube|olentleerungsschraube|olverschlussschraube|olwannenschraube|olwannenstopfen|schraube der olwanne|verschlussschraube*\n" +
 	"part.fastener\tbefestigungsschraube|befestigungsschrauben|bolzen|deckelschraube|deckelschrauben|halteschrauben|inbusschrauben|innensechskantschrauben|schraube|schrauben|sechskantschrauben\n" +
-	"part.filler\t*einfuelldeckel*|*einfuellschraube*|*einfuellverschluss|*einfülldeckel*|*einfüllkappe*|*einfüllschraube*|*einfüllstopfen*|*einfüllstutzen*|*einfüllverschluss*|*einfüllverschluß*|*einfüllöffnung*|befüllschraube|einfülloeffnung|füllschraube|nachfüllschraube|oeldeckel|oeleinfüllschraube|öldeckel|öleinfüll|öleinfüllschraube|öleinfüllung|öleinlassschraube\n" +
-	"part.filter\tfilter|filters|hauptstromfilter|hauptstromölfilter|motorölfilter|motorölfilters|oel filter|oelfilter|oelfilters|öl filter|ölfilter|ölfiltern|ölfilters\n" +
-	"part.filter-bolt\tfilterbefestigungsschraube|filtergehäuse|filtergehäuseschraube*|filterglockenschraube|filterschraube*|filterzentralschraube|hohlschraube ölfilter|mittelschraube|mittelschraube des filtergehäuses|oelfilterschraube*|schraube des filtergehäuses|schraube des ölfiltergehäuses|zentralschraube des filtergehäuses|zentralschraube des ölfilters|zentralschraube ölfilter|zentralschraube*|ölfilterbefestigungsschraube|ölfilterbolzen|ölfiltergehäuse|ölfiltergehäuseschraube*|ölfilterschraube*|ölfilterzentralschraube\n" +
-	"part.filter-centrifugal\tfliehkraftfilter*|fliehkraftölfilter*|fliehkraftölreiniger|oelschleuder*|oelzentrifuge*|schleuderfilter*|schleuderölfilter|zentrifugalfilter*|zentrifugalölfilter*|ölschleuder*|ölzentrifuge*\n" +
-	"part.filter-cover\tdeckel der ölfilterkammer|deckel des filters|deckel des ölfilters|deckel für ölfilter|deckel vom ölfilter|deckel zum ölfilter|deckel ölfilter|deckelschraube* des ölfilters|deckelschraube* ölfilter|deckelschrauben für ölfilter|filterabdeckung*|filterdeckel*|filterdeckelschraube*|filtergehäusedeckel*|filterkammerdeckel|filterkappe*|oelfilterdeckel*|schrauben am ölfilterdeckel|schrauben des filterdeckels|schrauben des ölfilterdeckels|schrauben für ölfilterdeckel|schrauben ölfilterdeckel|verschlussdeckel des ölfilters|verschlussdeckel ölfilter|ölfilter deckel|ölfilterabdeckung*|ölfilterdeckel*|ölfilterdeckelschraube*|ölfiltergehäusedeckel*|ölfilterkammerdeckel|ölfilterkappe*|ölfilterverschluss*|ölfilterverschlussdeckel|ölfilterverschluß*\n" +
-	"part.filter-element\teinsatz|einsatzes|element|filtereinsatz*|filtereinsätze|filterelement*|filterpapier|oelfiltereinsatz*|oelfilterelement*|papiereinsatz|papierfilter|papierfiltereinsatz|ölfiltereinsatz*|ölfilterelement*|ölfilterpapiereinsatz\n" +
-	"part.filter-spin-on\tanschraubfilter*|anschraubölfilter|aufschraubfilter*|aufschraubpatrone|einwegfilter*|filterbüchse|filterdose|filterkartusche*|filterpatrone*|kartusche|kartuschenfilter|oelfilterpatrone*|patrone|patronenfilter|schraubfilter*|schraubpatrone|wechselfilter*|wegwerffilter|ölfilterbüchse|ölfilterdose|ölfilterkartusche*|ölfilterpatrone*|ölwechselfilter\n" +
-	"part.level\t*kontrollschraube*|*niveauschraube*|füllstandschraube*|füllstandsschraube*|kontrollstopfen|niveaustopfen|oelstandschraube*|pegelschraube|prüfschraube*|ölkontrollschraube|ölprüfschraube|ölspiegelschraube|ölstandprüfschraube|ölstandschraube*|ölstandskontrolle schraube|ölstandskontrollschraube*|ölstandsprüfschraube|ölstandsschraube*|ölüberlaufschraube|überlaufschraube*\n" +
-	"part.plug\tstopfen|stöpsel|verschluss|verschlussstopfen|verschluß\n" +
-	"part.strainer\tablassschraube mit sieb|ablassschraube mit siebfilter|ablassschraube mit ölsieb|ablaufschraube mit sieb|ablaßschraube mit sieb|ablaßschraube mit ölsieb|ansaugsieb*|deckel des ölsiebes|deckel des ölsiebs|deckel ölsieb|filtersieb*|grobsieb|netzfilter|oelsieb*|schraube ölsieb|sieb|sieb im ablass|siebdeckel*|siebe|siebeinsatz|siebes|siebfilter*|siebkappe|siebs|siebschraube*|siebstopfen|siebverschluss*|siebverschluß*|verschlussschraube des ölsiebes|verschlussschraube des ölsiebs|verschlussschraube mit sieb|verschlussschraube mit ölsieb|verschlussschraube ölsieb|verschlußschraube ölsieb|ölablassschraube mit sieb|ölablassschraube mit siebfilter|ölablassschraube mit ölsieb|ölansaugsieb*|ölfiltersieb|ölsieb deckel|ölsieb verschlussschraube|ölsieb*|ölsiebdeckel*|ölsiebe|ölsiebfilter|ölsiebkappe|ölsiebschraube*|ölsiebstopfen|ölsiebverschluss*|ölsiebverschluß*\n" +
-	"part.tank\tbehälter|behälters|oelbehälter*|oeltank*|rahmen|rahmen öltank|rahmenrohr|rahmentank|rahmenunterzug|tank|tanks|trockensumpftank|unterzug|vorratsbehälter für öl|öl im rahmen|ölbehälter im rahmen|ölbehälter*|ölführender rahmen|ölreservoir|öltank*|ölvorratsbehälter\n" +
+	"part.filler\t*einfuelldeckel*|*einfuellschraube*|*einfuellverschluss|*einfulldeckel*|*einfullkappe*|*einfulloffnung*|*einfullschraube*|*einfullstopfen*|*einfullstutzen*|*einfullverschluss*|befullschraube|einfulloeffnung|fullschraube|nachfullschraube|oeldeckel|oeleinfullschraube|oldeckel|oleinfull|oleinfullschraube|oleinfullung|oleinlassschraube\n" +
+	"part.filter\tfilter|filters|hauptstromfilter|hauptstromolfilter|motorolfilter|motorolfilters|oel filter|oelfilter|oelfilters|ol filter|olfilter|olfiltern|olfilters\n" +
+	"part.filter-bolt\tfilterbefestigungsschraube|filtergehause|filtergehauseschraube*|filterglockenschraube|filterschraube*|filterzentralschraube|hohlschraube olfilter|mittelschraube|mittelschraube des filtergehauses|oelfilterschraube*|olfilterbefestigungsschraube|olfilterbolzen|olfiltergehause|olfiltergehauseschraube*|olfilterschraube*|olfilterzentralschraube|schraube des filtergehauses|schraube des olfiltergehauses|zentralschraube des filtergehauses|zentralschraube des olfilters|zentralschraube olfilter|zentralschraube*\n" +
+	"part.filter-centrifugal\tfliehkraftfilter*|fliehkraftolfilter*|fliehkraftolreiniger|oelschleuder*|oelzentrifuge*|olschleuder*|olzentrifuge*|schleuderfilter*|schleuderolfilter|zentrifugalfilter*|zentrifugalolfilter*\n" +
+	"part.filter-cover\tdeckel der olfilterkammer|deckel des filters|deckel des olfilters|deckel fur olfilter|deckel olfilter|deckel vom olfilter|deckel zum olfilter|deckelschraube* des olfilters|deckelschraube* olfilter|deckelschrauben fur olfilter|filterabdeckung*|filterdeckel*|filterdeckelschraube*|filtergehausedeckel*|filterkammerdeckel|filterkappe*|oelfilterdeckel*|olfilter deckel|olfilterabdeckung*|olfilterdeckel*|olfilterdeckelschraube*|olfiltergehausedeckel*|olfilterkammerdeckel|olfilterkappe*|olfilterverschluss*|olfilterverschlussdeckel|schrauben am olfilterdeckel|schrauben des filterdeckels|schrauben des olfilterdeckels|schrauben fur olfilterdeckel|schrauben olfilterdeckel|verschlussdeckel des olfilters|verschlussdeckel olfilter\n" +
+	"part.filter-element\teinsatz|einsatzes|element|filtereinsatz*|filtereinsatze|filterelement*|filterpapier|oelfiltereinsatz*|oelfilterelement*|olfiltereinsatz*|olfilterelement*|olfilterpapiereinsatz|papiereinsatz|papierfilter|papierfiltereinsatz\n" +
+	"part.filter-spin-on\tanschraubfilter*|anschraubolfilter|aufschraubfilter*|aufschraubpatrone|einwegfilter*|filterbuchse|filterdose|filterkartusche*|filterpatrone*|kartusche|kartuschenfilter|oelfilterpatrone*|olfilterbuchse|olfilterdose|olfilterkartusche*|olfilterpatrone*|olwechselfilter|patrone|patronenfilter|schraubfilter*|schraubpatrone|wechselfilter*|wegwerffilter\n" +
+	"part.level\t*kontrollschraube*|*niveauschraube*|fullstandschraube*|fullstandsschraube*|kontrollstopfen|niveaustopfen|oelstandschraube*|olkontrollschraube|olprufschraube|olspiegelschraube|olstandprufschraube|olstandschraube*|olstandskontrolle schraube|olstandskontrollschraube*|olstandsprufschraube|olstandsschraube*|oluberlaufschraube|pegelschraube|prufschraube*|uberlaufschraube*\n" +
+	"part.plug\tstopfen|stopsel|verschluss|verschlussstopfen\n" +
+	"part.strainer\tablassschraube mit olsieb|ablassschraube mit sieb|ablassschraube mit siebfilter|ablaufschraube mit sieb|ansaugsieb*|deckel des olsiebes|deckel des olsiebs|deckel olsieb|filtersieb*|grobsieb|netzfilter|oelsieb*|olablassschraube mit olsieb|olablassschraube mit sieb|olablassschraube mit siebfilter|olansaugsieb*|olfiltersieb|olsieb deckel|olsieb verschlussschraube|olsieb*|olsiebdeckel*|olsiebe|olsiebfilter|olsiebkappe|olsiebschraube*|olsiebstopfen|olsiebverschluss*|schraube olsieb|sieb|sieb im ablass|siebdeckel*|siebe|siebeinsatz|siebes|siebfilter*|siebkappe|siebs|siebschraube*|siebstopfen|siebverschluss*|verschlussschraube des olsiebes|verschlussschraube des olsiebs|verschlussschraube mit olsieb|verschlussschraube mit sieb|verschlussschraube olsieb\n" +
+	"part.tank\tbehalter|behalters|oelbehalter*|oeltank*|ol im rahmen|olbehalter im rahmen|olbehalter*|olfuhrender rahmen|olreservoir|oltank*|olvorratsbehalter|rahmen|rahmen oltank|rahmenrohr|rahmentank|rahmenunterzug|tank|tanks|trockensumpftank|unterzug|vorratsbehalter fur ol\n" +
 	"range.between\tvon|zwischen\n" +
 	"range.to\tauf|bis|bis zu\n" +
 	"same\tdie am|die des|die im|die unter dem|die vom|jene|jener\n" +
 	"seal.bonded\tdichtring mit gummi|dichtring mit gummilippe|dichtring mit gummiwulst|dichtscheibe mit gummi|dichtscheibe mit gummilippe|gummi metall dichtring|gummi metall dichtscheibe|gummi metall dichtung|gummi metall ring|gummi metall scheibe|gummierte dichtscheibe|gummimetalldichtring*|gummimetalldichtung*|gummimetallring|metall gummi dichtring|metall gummi dichtung|scheibe mit gummi|stahldichtscheibe mit gummi|stahlscheibe mit gummilippe|usit ring*\n" +
 	"seal.fibre\tdichtring aus fiber|faserdichtring|fiber dichtring|fiberdichtring*|fiberdichtscheibe|fiberdichtung*|fiberring*|fiberscheibe*|vulkanfiber*|vulkanfiberring\n" +
-	"seal.flat-aluminium\talu dichtring*|alu dichtscheibe*|alu dichtung|alu dichtungsring|alu ring*|alu scheibe*|alu unterlegscheibe|aludichtring*|aludichtscheibe*|aludichtung|aludichtungsring|aluminium dichtring*|aluminium dichtscheibe*|aluminium dichtungsring*|aluminium ring|aluminiumdichtring*|aluminiumdichtscheibe*|aluminiumdichtung*|aluminiumdichtungsring*|aluminiumring*|aluminiumscheibe*|aluminiumunterlegscheibe*|aluring*|aluscheibe*|dichtring (alu)|dichtring (aluminium)|dichtring al|dichtring alu|dichtring aluminium|dichtring aus alu|dichtring aus aluminium|dichtscheibe aus aluminium|dichtung aus aluminium|dichtungsring aus aluminium|ring aus aluminium|scheibe aus aluminium\n" +
-	"seal.flat-copper\tcu dichtring*|cu dichtscheibe|cu ring*|cu scheibe*|dichtring (cu)|dichtring (kupfer)|dichtring aus kupfer|dichtring cu|dichtring kupfer|dichtscheibe (cu)|dichtscheibe aus kupfer|dichtscheibe cu|dichtscheibe kupfer|dichtung aus kupfer|dichtungsring aus kupfer|kupfer dichtring*|kupfer dichtscheibe*|kupfer dichtung|kupfer dichtungsring*|kupfer ring|kupfer scheibe|kupferdichtring*|kupferdichtscheibe*|kupferdichtung*|kupferdichtungsring*|kupferring*|kupferscheibe*|kupferunterlegscheibe*|ring aus kupfer|scheibe aus kupfer\n" +
-	"seal.folded\tasbestdichtring|faltdichtring*|faltring*|falzdichtring*|füllring*|gefalteter dichtring|gefalteter kupferring|gefalzter dichtring|gefüllter kupferring|hohldichtring*|hohlkupferring|hohlring*|kupfer asbest dichtring|kupfer faltdichtring|kupferasbestring|kupferfaltring*|kupferfülldichtring|kupferhohlring|quetschhohlring|weichdichtring\n" +
+	"seal.flat-aluminium\talu dichtring*|alu dichtscheibe*|alu dichtung|alu dichtungsring|alu ring*|alu scheibe*|alu unterlegscheibe|aludichtring*|aludichtscheibe*|aludichtung|aludichtungsring|aluminium dichtring*|aluminium dichtscheibe*|aluminium dichtungsring*|aluminium ring|aluminiumdichtring*|aluminiumdichtscheibe*|aluminiumdichtung*|aluminiumdichtungsring*|aluminiumring*|aluminiumscheibe*|aluminiumunterlegscheibe*|aluring*|aluscheibe*|dichtring ( alu )|dichtring ( aluminium )|dichtring al|dichtring alu|dichtring aluminium|dichtring aus alu|dichtring aus aluminium|dichtscheibe aus aluminium|dichtung aus aluminium|dichtungsring aus aluminium|ring aus aluminium|scheibe aus aluminium\n" +
+	"seal.flat-copper\tcu dichtring*|cu dichtscheibe|cu ring*|cu scheibe*|dichtring ( cu )|dichtring ( kupfer )|dichtring aus kupfer|dichtring cu|dichtring kupfer|dichtscheibe ( cu )|dichtscheibe aus kupfer|dichtscheibe cu|dichtscheibe kupfer|dichtung aus kupfer|dichtungsring aus kupfer|kupfer dichtring*|kupfer dichtscheibe*|kupfer dichtung|kupfer dichtungsring*|kupfer ring|kupfer scheibe|kupferdichtring*|kupferdichtscheibe*|kupferdichtung*|kupferdichtungsring*|kupferring*|kupferscheibe*|kupferunterlegscheibe*|ring aus kupfer|scheibe aus kupfer\n" +
+	"seal.folded\tasbestdichtring|faltdichtring*|faltring*|falzdichtring*|fullring*|gefalteter dichtring|gefalteter kupferring|gefalzter dichtring|gefullter kupferring|hohldichtring*|hohlkupferring|hohlring*|kupfer asbest dichtring|kupfer faltdichtring|kupferasbestring|kupferfaltring*|kupferfulldichtring|kupferhohlring|quetschhohlring|weichdichtring\n" +
 	"seal.o-ring\to dichtring|o ring|o ringe|o ringen|o ringes|o rings|oring|oringe|orings|runddichtring|rundgummiring|rundring|rundschnurring\n" +
 	"seal.paper\tdichtung aus papier|papierdichtring|papierdichtung*\n" +
 	"seal.square-ring\tdichtring mit rechteckquerschnitt|quadring|rechteckdichtring*|rechteckring*|ring mit rechteckquerschnitt|vierkant dichtring|vierkantdichtring*|vierkantdichtung|vierkantring*\n" +
 	"seal.washer\tabdichtring|beilagscheibe|dichtbeilage|dichtring*|dichtringe|dichtscheibe*|dichtung|dichtungen|dichtungs ring|dichtungsring*|dichtungsscheibe|dichtunterlage|quetschdichtring|quetschdichtung|quetschring|ring|scheibe|unterlagscheibe|unterlegscheibe\n" +
-	"stance.centre-stand\tauf dem hauptständer|auf dem mittelständer|auf den hauptständer|auf den mittelständer|doppelständer|hauptstaender*|hauptständer*|hinterradständer|kippstaender*|kippständer*|mittelstaender*|mittelständer*|montagestaender|montageständer*|zentralständer*\n" +
-	"stance.side-stand\tauf dem seitenständer|auf den seitenständer|ausgeklapptem seitenständer|seitenstaender*|seitenstuetze|seitenständer*|seitenstütze*\n" +
+	"stance.centre-stand\tauf dem hauptstander|auf dem mittelstander|auf den hauptstander|auf den mittelstander|doppelstander|hauptstaender*|hauptstander*|hinterradstander|kippstaender*|kippstander*|mittelstaender*|mittelstander*|montagestaender|montagestander*|zentralstander*\n" +
+	"stance.side-stand\tauf dem seitenstander|auf den seitenstander|ausgeklapptem seitenstander|seitenstaender*|seitenstander*|seitenstuetze|seitenstutze*\n" +
 	"stance.upright\taufgerichtet|aufrecht|aufrecht gehalten|aufrecht halten|aufrecht stehend|aufrecht stehendem|aufrecht stellen|aufrechte|aufrechtem|aufrechten|aufrechter|aufrichten|gerade|gerade aufgestellt|gerade aufrichten|gerade gehalten|gerade gestellt|gerade halten|gerade hinstellen|gerade stehen|gerade stehend|gerade stehendem|gerade stellen|geradegestellt|geradehalten|geradestellen|in aufrechter position|in aufrechter stellung|in gerader stellung|in senkrechter position|in senkrechter stellung|lotrecht|senkrecht|senkrecht gehalten|senkrecht halten|senkrecht stehen|senkrecht stehend|senkrecht stehendem|senkrecht stellen|senkrechte|senkrechtem|senkrechten|senkrechter|vertikal|waagerecht ausgerichtet|waagrecht und aufrecht\n" +
-	"state.cold\tbei kaltem motor|bei kaltem öl|im kalten zustand|in kaltem zustand|kalt|kalte|kaltem|kaltem motor|kalten|kalten motor|kalten zustand|kalter|kalter motor|kaltes öl|motor kalt|vor dem start|vor dem starten|öl kalt\n" +
-	"state.hot\tauf betriebstemperatur|bei betriebstemperatur|bei betriebswarmem motor|bei betriebswarmem öl|bei heißem motor|bei normaler betriebstemperatur|betriebsheiß|betriebstemperatur|betriebswarm|betriebswarme|betriebswarmem|betriebswarmem motor|betriebswarmen|betriebswarmen motor|betriebswarmer|betriebswarmer motor|betriebswarmes|heiss|heisser|heiß|heißem|heißem motor|heißen|heißer|heißes öl|heißgefahren|motor betriebswarm|motor heiß|normale betriebstemperatur|normaler betriebstemperatur\n" +
-	"state.warm\tangewärmt|bei warmem motor|bei warmem öl|handwarm|handwarmem|handwarmer|im warmen zustand|in warmem zustand|lauwarm|leicht warm|motor warm|warm|warm gefahren|warm gelaufen|warme|warmem|warmem motor|warmen|warmen motor|warmer|warmer motor|warmes öl|warmgefahren|warmgefahrenem|warmgefahrenem motor|warmgelaufen|warmgelaufenem|warmgelaufenem motor|öl warm\n" +
-	"time.run\tanlassen|den motor laufen lassen|drehen lassen|fahren|fahrstrecke|fahrt|fahrzeit|gefahren|gelaufen|im leerlauf|im leerlauf laufen lassen|im stand laufen lassen|im standgas|kurz laufen lassen|lassen sie den motor laufen|laufen|laufen lassen|laufenlassen|leerlauf|leerlaufdrehzahl|läuft|läuft im leerlauf|mit leerlaufdrehzahl|mit standgas|motor anlassen|motor laufen lassen|motor starten|probefahrt|standgas|starten|starten sie den motor|warm fahren|warm laufen lassen|warm zu fahren|warmfahren|warmlauf|warmlaufen|warmlaufen lassen|warmzulaufen\n" +
-	"time.stop\tabgeschaltet|abgestellt|abschalten|abstellen|abstellen des motors|abstellt|abzustellen|anhalten|ausgeschaltet|ausschalten|den motor abschalten|den motor abstellen|den motor ausschalten|motor abgestellt|motor abschalten|motor abstellen|motor aus|motor ausgeschaltet|motor ausschalten|motor stillsetzen|motor stoppen|motorstillstand|motorstopp|nach abschalten|nach abstellen|nach abstellen des motors|nach ausschalten|nach dem abschalten|nach dem abstellen|nach dem abstellen des motors|nach dem ausschalten|nach motorstillstand|schalten sie den motor aus|stellen sie den motor ab|stillsetzen|stoppen|zündung aus|zündung ausschalten\n" +
-	"time.wait\tabgestellt lassen|ablaufen kann|absetzen|absetzen lassen|absinken|abwarten|gestanden|gewartet|nach einer wartezeit von|nach stillstand|ruhen|ruhen lassen|ruhezeit|sammeln|setzen lassen|sich setzen|stand zeit|standzeit|stehen lassen|stehenlassen|steht|stehzeit|stillstand|warte|warten|warten sie|wartet|wartezeit|zu warten|zurückfließen|zurücklaufen\n" +
-	"tool.wrench\tgabel ringschlüssel|gabelschlüssel|maulschlüssel|nuss|ringgabelschlüssel|ringschlüssel|schluessel|schlüssel|schlüsselgröße|schlüsselweite|schraubenschlüssel|stecknuss|steckschlüssel|steckschlüsseleinsatz|sw|werkzeug\n" +
+	"state.cold\tbei kaltem motor|bei kaltem ol|im kalten zustand|in kaltem zustand|kalt|kalte|kaltem|kaltem motor|kalten|kalten motor|kalten zustand|kalter|kalter motor|kaltes ol|motor kalt|ol kalt|vor dem start|vor dem starten\n" +
+	"state.hot\tauf betriebstemperatur|bei betriebstemperatur|bei betriebswarmem motor|bei betriebswarmem ol|bei heissem motor|bei normaler betriebstemperatur|betriebsheiss|betriebstemperatur|betriebswarm|betriebswarme|betriebswarmem|betriebswarmem motor|betriebswarmen|betriebswarmen motor|betriebswarmer|betriebswarmer motor|betriebswarmes|heiss|heissem|heissem motor|heissen|heisser|heisses ol|heissgefahren|motor betriebswarm|motor heiss|normale betriebstemperatur|normaler betriebstemperatur\n" +
+	"state.warm\tangewarmt|bei warmem motor|bei warmem ol|handwarm|handwarmem|handwarmer|im warmen zustand|in warmem zustand|lauwarm|leicht warm|motor warm|ol warm|warm|warm gefahren|warm gelaufen|warme|warmem|warmem motor|warmen|warmen motor|warmer|warmer motor|warmes ol|warmgefahren|warmgefahrenem|warmgefahrenem motor|warmgelaufen|warmgelaufenem|warmgelaufenem motor\n" +
+	"time.run\tanlassen|den motor laufen lassen|drehen lassen|fahren|fahrstrecke|fahrt|fahrzeit|gefahren|gelaufen|im leerlauf|im leerlauf laufen lassen|im stand laufen lassen|im standgas|kurz laufen lassen|lassen sie den motor laufen|laufen|laufen lassen|laufenlassen|lauft|lauft im leerlauf|leerlauf|leerlaufdrehzahl|mit leerlaufdrehzahl|mit standgas|motor anlassen|motor laufen lassen|motor starten|probefahrt|standgas|starten|starten sie den motor|warm fahren|warm laufen lassen|warm zu fahren|warmfahren|warmlauf|warmlaufen|warmlaufen lassen|warmzulaufen\n" +
+	"time.stop\tabgeschaltet|abgestellt|abschalten|abstellen|abstellen des motors|abstellt|abzustellen|anhalten|ausgeschaltet|ausschalten|den motor abschalten|den motor abstellen|den motor ausschalten|motor abgestellt|motor abschalten|motor abstellen|motor aus|motor ausgeschaltet|motor ausschalten|motor stillsetzen|motor stoppen|motorstillstand|motorstopp|nach abschalten|nach abstellen|nach abstellen des motors|nach ausschalten|nach dem abschalten|nach dem abstellen|nach dem abstellen des motors|nach dem ausschalten|nach motorstillstand|schalten sie den motor aus|stellen sie den motor ab|stillsetzen|stoppen|zundung aus|zundung ausschalten\n" +
+	"time.wait\tabgestellt lassen|ablaufen kann|absetzen|absetzen lassen|absinken|abwarten|gestanden|gewartet|nach einer wartezeit von|nach stillstand|ruhen|ruhen lassen|ruhezeit|sammeln|setzen lassen|sich setzen|stand zeit|standzeit|stehen lassen|stehenlassen|steht|stehzeit|stillstand|warte|warten|warten sie|wartet|wartezeit|zu warten|zuruckfliessen|zurucklaufen\n" +
+	"tool.wrench\tgabel ringschlussel|gabelschlussel|maulschlussel|nuss|ringgabelschlussel|ringschlussel|schluessel|schlussel|schlusselgrosse|schlusselweite|schraubenschlussel|stecknuss|steckschlussel|steckschlusseleinsatz|sw|werkzeug\n" +
 	"unit.L\thalben liter|halber liter|lit|liter|litern|liters|ltr\n" +
 	"unit.N·m\tnewton meter|newtonmeter|newtonmetern\n" +
 	"unit.US qt\tus qt|us quart|us quarts\n" +
@@ -164,110 +164,110 @@ const termsDE = "" +
 	"unit.years\tjahr|jahre|jahren\n" +
 	"unit.°\tdrehwinkel|grad|winkelgrad\n" +
 	"unit.°C\tcelsius|grad c|grad celsius\n" +
-	"warm.drain\tabfließen lassen|abgelassen|ablassen|ablaufen|ablaufen lassen|abzulassen|altöl ablassen|altöl ablaufen lassen|auslaufen lassen|beim ablassen|das öl ablassen|das öl ablaufen lassen|heraus laufen lassen|herauslaufen lassen|motoröl ablassen|motoröl ablaufen lassen|vor dem ablassen|vor dem ölwechsel|vor ölwechsel|zum ablassen|öl ablassen|öl ablaufen lassen\n" +
-	"warm.oil\tanwärmen|auf temperatur|aufwärmen|bei einer öltemperatur von|bis das öl|das öl etwa|das öl ist|das öl muss|das öl soll|das öl sollte|erwärmen|erwärmen auf|erwärmt|motortemperatur|motoröltemperatur|oeltemperatur|temperatur|temperatur des motoröls|temperatur des öls|warmfahren auf|warmlaufen bis|öl auf|öl bei|öl mindestens|öl muss|öl soll|öl sollte|öl warmfahren|öltemperatur|öltemperatur von\n" +
-	"when.change\tausgetauscht|austausch|austauschen|auszutauschen|durchzuführen|erneuern|erneuert|erneuerung|ersetzen|ersetzt|fällig|getauscht|gewechselt|oelwechsel|spätestens|tausch|tauschen|wechsel|wechseln|wechseln sie|wechselt|zu erneuern|zu ersetzen|zu wechseln|ölerneuerung|ölwechsel\n" +
-	"when.every\talle|allen|aller|frist|fristen|im abstand|im abstand von|im turnus von|in abständen von|intervall|intervalle|intervallen|je|jede|jeden|jeder|jedes|jeweils|jeweils nach|nach allen|nach je|nach jeweils|pro|regelmäßig|serviceintervall*|turnus|wartungsintervall*|wechselfrist|wechselintervall*|wechselintervalle|ölwechselfrist*|ölwechselintervall*\n" +
-	"when.first\t1 inspektion|1 mal|1 wechsel|anfangs|bei den ersten|bei der ersten inspektion|bei neufahrzeug|beim ersten mal|das erste mal|einfahren|einfahrinspektion|einfahrkontrolle|einfahrservice|einfahrzeit|einlaufzeit|einmal bei|einmal nach|einmalig|einmalig bei|erste|erste durchsicht|erste inspektion|erste wartung|erstem|ersten|ersten wartung|erster|erster kundendienst|erster service|erstes|erstinspektion|erstkundendienst|erstmal|erstmalig|erstmals|erstmals bei|erstmals nach|erstservice|erstwechsel|nach dem einfahren|nach den ersten|nach der einfahrzeit|nach der ersten|nach einfahren|neufahrzeug|zuerst|zuerst bei|zuerst nach|zum ersten mal|übergabeinspektion\n" +
-	"when.severe\tanhänger|anhängerbetrieb|bei rennbetrieb|beiwagen|besonderer beanspruchung|besonders beansprucht|botendienst|dauervollgas|enduro|erschwerte|erschwerten|erschwerten bedingungen|erschwerten betriebsbedingungen|erschwerten einsatzbedingungen|erschwerter|erschwerter einsatz|extreme bedingungen|extremen bedingungen|extremer beanspruchung|feldwege|gebirge|gelände|geländebetrieb|geländeeinsatz|geländefahrt*|gespann|gespannbetrieb|große hitze|großer hitze|harte bedingungen|hartem einsatz|harter beanspruchung|harter einsatz|hitze|hohe beanspruchung|hoher beanspruchung|im stadtverkehr|im winter|intensiver nutzung|kalter witterung|kurierdienst|kurze fahrten|kurze strecken|kurzen fahrten|kurzen strecken|kurzstrecke*|kurzstreckenbetrieb|kurzstreckenfahrten|kurzstreckenverkehr|lieferdienst|niedrigen temperaturen|nässe|off road|offroad|passfahrten|pisten|rennbetrieb|renneinsatz|rennen|rennsport|rennstrecke*|sand|schlamm|schotter*|schwere bedingungen|schweren bedingungen|schwerer beanspruchung|schwerer einsatz|seitenwagen|sportbetrieb|sporteinsatz|sportliche fahrweise|sportlichem einsatz|sportlicher einsatz|sportlicher fahrweise|stadt|stadtbetrieb|stadtfahrten|stadtverkehr|starke beanspruchung|starker beanspruchung|staub|staubbelastung|staubig|staubige|staubigen|staubigen straßen|staubiger umgebung|stop and go|taxibetrieb|tropen|unbefestigte*|unbefestigten|ungünstigen bedingungen|unter erschwerten bedingungen|verschärften bedingungen|vollgas|vorwiegend kurzstrecken|wettbewerb|wettbewerbsbetrieb|wettbewerbseinsatz|winterbetrieb|wüste|zustelldienst|überwiegend kurzstrecken\n" +
-	"when.then\talle weiteren|anschließend|danach|dann|darauf|daraufhin|die weiteren|folgende|folgewechsel|fortan|hernach|im weiteren|in der folge|in folge|jeder weitere|nachfolgend|nachher|sodann|später|weiter|weitere|weitere wechsel|weitere ölwechsel|weiterhin\n" +
-	"with\teinschl|einschließlich|inkl|inklusive|mit|nebst|samt|und|zusammen mit|zuzüglich\n" +
-	"without\tausschließlich|exkl|exklusive|kein|keine|keinen|ohne\n" +
+	"warm.drain\tabfliessen lassen|abgelassen|ablassen|ablaufen|ablaufen lassen|abzulassen|altol ablassen|altol ablaufen lassen|auslaufen lassen|beim ablassen|das ol ablassen|das ol ablaufen lassen|heraus laufen lassen|herauslaufen lassen|motorol ablassen|motorol ablaufen lassen|ol ablassen|ol ablaufen lassen|vor dem ablassen|vor dem olwechsel|vor olwechsel|zum ablassen\n" +
+	"warm.oil\tanwarmen|auf temperatur|aufwarmen|bei einer oltemperatur von|bis das ol|das ol etwa|das ol ist|das ol muss|das ol soll|das ol sollte|erwarmen|erwarmen auf|erwarmt|motoroltemperatur|motortemperatur|oeltemperatur|ol auf|ol bei|ol mindestens|ol muss|ol soll|ol sollte|ol warmfahren|oltemperatur|oltemperatur von|temperatur|temperatur des motorols|temperatur des ols|warmfahren auf|warmlaufen bis\n" +
+	"when.change\tausgetauscht|austausch|austauschen|auszutauschen|durchzufuhren|erneuern|erneuert|erneuerung|ersetzen|ersetzt|fallig|getauscht|gewechselt|oelwechsel|olerneuerung|olwechsel|spatestens|tausch|tauschen|wechsel|wechseln|wechseln sie|wechselt|zu erneuern|zu ersetzen|zu wechseln\n" +
+	"when.every\talle|allen|aller|frist|fristen|im abstand|im abstand von|im turnus von|in abstanden von|intervall|intervalle|intervallen|je|jede|jeden|jeder|jedes|jeweils|jeweils nach|nach allen|nach je|nach jeweils|olwechselfrist*|olwechselintervall*|pro|regelmassig|serviceintervall*|turnus|wartungsintervall*|wechselfrist|wechselintervall*|wechselintervalle\n" +
+	"when.first\t1 inspektion|1 mal|1 wechsel|anfangs|bei den ersten|bei der ersten inspektion|bei neufahrzeug|beim ersten mal|das erste mal|einfahren|einfahrinspektion|einfahrkontrolle|einfahrservice|einfahrzeit|einlaufzeit|einmal bei|einmal nach|einmalig|einmalig bei|erste|erste durchsicht|erste inspektion|erste wartung|erstem|ersten|ersten wartung|erster|erster kundendienst|erster service|erstes|erstinspektion|erstkundendienst|erstmal|erstmalig|erstmals|erstmals bei|erstmals nach|erstservice|erstwechsel|nach dem einfahren|nach den ersten|nach der einfahrzeit|nach der ersten|nach einfahren|neufahrzeug|ubergabeinspektion|zuerst|zuerst bei|zuerst nach|zum ersten mal\n" +
+	"when.severe\tanhanger|anhangerbetrieb|bei rennbetrieb|beiwagen|besonderer beanspruchung|besonders beansprucht|botendienst|dauervollgas|enduro|erschwerte|erschwerten|erschwerten bedingungen|erschwerten betriebsbedingungen|erschwerten einsatzbedingungen|erschwerter|erschwerter einsatz|extreme bedingungen|extremen bedingungen|extremer beanspruchung|feldwege|gebirge|gelande|gelandebetrieb|gelandeeinsatz|gelandefahrt*|gespann|gespannbetrieb|grosse hitze|grosser hitze|harte bedingungen|hartem einsatz|harter beanspruchung|harter einsatz|hitze|hohe beanspruchung|hoher beanspruchung|im stadtverkehr|im winter|intensiver nutzung|kalter witterung|kurierdienst|kurze fahrten|kurze strecken|kurzen fahrten|kurzen strecken|kurzstrecke*|kurzstreckenbetrieb|kurzstreckenfahrten|kurzstreckenverkehr|lieferdienst|nasse|niedrigen temperaturen|off road|offroad|passfahrten|pisten|rennbetrieb|renneinsatz|rennen|rennsport|rennstrecke*|sand|schlamm|schotter*|schwere bedingungen|schweren bedingungen|schwerer beanspruchung|schwerer einsatz|seitenwagen|sportbetrieb|sporteinsatz|sportliche fahrweise|sportlichem einsatz|sportlicher einsatz|sportlicher fahrweise|stadt|stadtbetrieb|stadtfahrten|stadtverkehr|starke beanspruchung|starker beanspruchung|staub|staubbelastung|staubig|staubige|staubigen|staubigen strassen|staubiger umgebung|stop and go|taxibetrieb|tropen|uberwiegend kurzstrecken|unbefestigte*|unbefestigten|ungunstigen bedingungen|unter erschwerten bedingungen|verscharften bedingungen|vollgas|vorwiegend kurzstrecken|wettbewerb|wettbewerbsbetrieb|wettbewerbseinsatz|winterbetrieb|wuste|zustelldienst\n" +
+	"when.then\talle weiteren|anschliessend|danach|dann|darauf|daraufhin|die weiteren|folgende|folgewechsel|fortan|hernach|im weiteren|in der folge|in folge|jeder weitere|nachfolgend|nachher|sodann|spater|weiter|weitere|weitere olwechsel|weitere wechsel|weiterhin\n" +
+	"with\teinschl|einschliesslich|inkl|inklusive|mit|nebst|samt|und|zusammen mit|zuzuglich\n" +
+	"without\tausschliesslich|exkl|exklusive|kein|keine|keinen|ohne\n" +
 	"year.from\tab|ab baujahr|ab bj|ab mj|ab modelljahr|seit|von\n" +
-	"year.on\tff|und jünger|und neuer|und später\n"
+	"year.on\tff|und junger|und neuer|und spater\n"
 
 const benchDE = "" +
 	"@de\n" +
 	"\tband|zwischen den marken|zwischen den strichen|zwischen min und max\n" +
-	"\theißt|name\n" +
-	"\tnoch drin|rest|übrig\n" +
-	"\tbedarf|benötigt|brauche|für|nötig\n" +
-	"\tangebrochen|geöffnet|offen\n" +
+	"\theisst|name\n" +
+	"\tnoch drin|rest|ubrig\n" +
+	"\tbedarf|benotigt|brauche|fur|notig\n" +
+	"\tangebrochen|geoffnet|offen\n" +
 	"\tkostet|preis\n" +
-	"\tflasche|flasche mit|flaschen|größe\n" +
+	"\tflasche|flasche mit|flaschen|grosse\n" +
 	"\tfestigkeitsklasse|klasse\n" +
-	"\tdraußen|luft|lufttemperatur|umgebung\n" +
+	"\tdraussen|luft|lufttemperatur|umgebung\n" +
 	"\tdazwischen|in|innerhalb|nach\n" +
 	"\terste|von|vorher|zuerst\n" +
 	"\tdann|jetzt|nachher|zweite\n" +
 	"\tbis|warten bis|ziel\n" +
 	"\twie letztes mal|wieder\n" +
-	"\terste inspektion|erster ölwechsel|nach einer reparatur\n" +
-	"\tlampe ging an|öllampe|öllampe ging an\n" +
+	"\terste inspektion|erster olwechsel|nach einer reparatur\n" +
+	"\tlampe ging an|ollampe|ollampe ging an\n" +
 	"\tmehr als beim letzten mal|mehr als letztes mal\n" +
-	"\tdurchmesser|größe|stücke\n" +
+	"\tdurchmesser|grosse|stucke\n" +
 	"\tpelz|tief|tiefe\n" +
-	"\tkühler leer|ölkühler|ölkühler geleert\n" +
+	"\tkuhler leer|olkuhler|olkuhler geleert\n" +
 	"\tnur der tank|nur tank\n" +
-	"\tfüllmenge|menge|öl\n" +
+	"\tfullmenge|menge|ol\n" +
 	"\tfund|gefunden\n" +
 	"\tstand vorher|vorher|war\n" +
 	"\tvorher bei|war bei\n" +
-	"\tfrisch|neu|neues öl\n" +
+	"\tfrisch|neu|neues ol\n" +
 	"\tgemessen|jetzt gemessen\n" +
 	"\tjetzt|nun|stand jetzt\n" +
 	"\tjetzt bei|nun bei\n" +
 	"\tabgelassen|heraus|kam heraus\n" +
 	"\tgestiegen|gestiegen um|mehr\n" +
-	"\teingefüllt|öl\n" +
-	"\tsae|sorte|viskosität|öl\n" +
+	"\teingefullt|ol\n" +
+	"\tol|sae|sorte|viskositat\n" +
 	"\tskalenteil|teilstrich|teilung\n" +
 	"\taufgefangen|gesammelt|im becher|im deckel\n" +
 	"\ttropfen\n" +
 	"\tkante|kantenbreite\n" +
 	"\talle|ein tropfen alle|jede|tropfen alle\n" +
 	"\tje stunde|pro stunde\n" +
-	"\tgesamtes öl|öl|ölmenge\n" +
+	"\tgesamtes ol|ol|olmenge\n" +
 	"\tauf|entlang|strecke\n" +
 	"\tgetippt bei|taps\n" +
-	"\tin|innerhalb|während|zeit\n" +
-	"\tüber|über der marke|über der unteren marke\n" +
+	"\tin|innerhalb|wahrend|zeit\n" +
+	"\tuber|uber der marke|uber der unteren marke\n" +
 	"\tbedeckt|des fensters|vom glas\n" +
 	"\tfenster|glas|schauglas\n" +
-	"\tgeneigt|krängung|neigung\n" +
+	"\tgeneigt|krangung|neigung\n" +
 	"\tabstand der marken|marken|markenabstand\n" +
-	"\taußermittig|neben der mitte|versatz\n" +
-	"\tschräg|schräge|stab schräg\n" +
-	"\tfüllmenge|motor fasst|öl im motor\n" +
+	"\taussermittig|neben der mitte|versatz\n" +
+	"\tschrag|schrage|stab schrag\n" +
+	"\tfullmenge|motor fasst|ol im motor\n" +
 	"\tgilt bei|handbuch bei|soll bei\n" +
 	"\tgemessen auf|genau auf|genauigkeit\n" +
 	"\tnuttiefe|tiefe\n" +
 	"\tnut|nutdurchmesser|nutgrund\n" +
-	"\tinnen|innendurchmesser|innenmaß\n" +
-	"\taußen|außendurchmesser|außenmaß\n" +
-	"\tdick|dicke|schnur|schnurstärke\n" +
+	"\tinnen|innendurchmesser|innenmass\n" +
+	"\taussen|aussendurchmesser|aussenmass\n" +
+	"\tdick|dicke|schnur|schnurstarke\n" +
 	"\talter ring|gebraucht\n" +
 	"\tbei|wie dick bei\n" +
-	"\tdatenblatt|erste|viskosität\n" +
+	"\tdatenblatt|erste|viskositat\n" +
 	"\tbei|erste bei\n" +
-	"\tindex|vi|viskositätsindex\n" +
+	"\tindex|vi|viskositatsindex\n" +
 	"\tpour point|pourpoint|stockpunkt\n" +
-	"\tzweite|zweite viskosität\n" +
+	"\tzweite|zweite viskositat\n" +
 	"\tbei|zweite bei\n" +
-	"\terstes|erstes öl\n" +
-	"\terstes|erstes öl\n" +
-	"\terstes|erstes öl\n" +
-	"\tanderes|zweites|zweites öl\n" +
-	"\tanderes|zweites|zweites öl\n" +
-	"\tanderes|zweites|zweites öl\n" +
+	"\terstes|erstes ol\n" +
+	"\terstes|erstes ol\n" +
+	"\terstes|erstes ol\n" +
+	"\tanderes|zweites|zweites ol\n" +
+	"\tanderes|zweites|zweites ol\n" +
+	"\tanderes|zweites|zweites ol\n" +
 	"\tendwert|manometer bis|skalenendwert\n" +
 	"\thandbuch|mindestdruck|mindestens|soll\n" +
 	"\tbei|handbuch bei|soll bei\n" +
 	"\tbei|drehzahl handbuch|solldrehzahl\n" +
-	"\thöchstdruck|höchstens\n" +
+	"\thochstdruck|hochstens\n" +
 	"\tdruck|gemessen|manometer|zeigt\n" +
 	"\tbei|drehzahl|u min|umdrehungen je minute\n" +
-	"\tbei|dabei|öl hat\n" +
-	"\tdazu|nachfüllen von|zugeben\n" +
-	"\tauf der flasche|dieses öl|flasche\n" +
-	"\tauf der flasche|dieses öl|flasche\n" +
-	"\tauf der flasche|dieses öl|flasche\n" +
+	"\tbei|dabei|ol hat\n" +
+	"\tdazu|nachfullen von|zugeben\n" +
+	"\tauf der flasche|dieses ol|flasche\n" +
+	"\tauf der flasche|dieses ol|flasche\n" +
+	"\tauf der flasche|dieses ol|flasche\n" +
 	"\ttabelle|tafel\n" +
-	"\tbis herunter|kälteste|kälteste luft|mindestens\n" +
+	"\tbis herunter|kalteste|kalteste luft|mindestens\n" +
 	"\tenergiesparend|energy conserving|resource conserving\n" +
 	"\tfasst|motor fasst\n" +
 	"\thandbuch sagt|motorrad|soll|verlangt|vorgeschrieben\n" +
-	"\theißeste|höchstens|wärmste|wärmste luft\n" +
+	"\theisseste|hochstens|warmste|warmste luft\n" +
 	"\thandbuch sagt|jaso|motorrad|verlangt|vorgeschrieben\n" +
 	"\tapi|handbuch sagt|motorrad|verlangt|vorgeschrieben\n" +
 	"\tdichte\n" +
@@ -275,53 +275,53 @@ const benchDE = "" +
 	"\tbei|gemessen bei|kalt bei|von\n" +
 	"\tgewogen|masse|wiegt\n" +
 	"\tauf|warm bei|wie viel bei\n" +
-	"\tbei 100|viskosität bei 100\n" +
-	"\tbei 40|viskosität bei 40\n" +
-	"\thöhe über dem loch|öltiefe|über dem loch\n" +
-	"\thöhe|höhe der wände|wandhöhe\n" +
-	"\tablassöffnung|bohrung|loch|öffnung\n" +
+	"\tbei 100|viskositat bei 100\n" +
+	"\tbei 40|viskositat bei 40\n" +
+	"\thohe uber dem loch|oltiefe|uber dem loch\n" +
+	"\thohe|hohe der wande|wandhohe\n" +
+	"\tablassoffnung|bohrung|loch|offnung\n" +
 	"\tbis weniger als|weniger als\n" +
-	"\tfür|lang|laufen lassen|minuten\n" +
-	"\tbenetzte fläche|wandfläche|wände\n" +
-	"\tdes bandes|füllstand|stand|vom band|ölstand\n" +
-	"\tbei|temperatur|öl hat|öltemperatur\n" +
+	"\tfur|lang|laufen lassen|minuten\n" +
+	"\tbenetzte flache|wande|wandflache\n" +
+	"\tdes bandes|fullstand|olstand|stand|vom band\n" +
+	"\tbei|ol hat|oltemperatur|temperatur\n" +
 	"\tgewinde|schraube\n" +
 	"\tanziehen mit|auf|drehmoment|mit\n" +
 	"\tinnen|innendurchmesser|scheibe innen\n" +
-	"\teinschraublänge|einschraubtiefe|gewindelänge\n" +
-	"\taußen|außendurchmesser|scheibe außen\n" +
+	"\teinschraublange|einschraubtiefe|gewindelange\n" +
+	"\taussen|aussendurchmesser|scheibe aussen\n" +
 	"\tdrehen|drehung|gedreht um|um\n" +
-	"\tfüllmenge|menge|öl|ölmenge\n" +
-	"\terreichen|für|gewünscht|ziel\n" +
+	"\tfullmenge|menge|ol|olmenge\n" +
+	"\terreichen|fur|gewunscht|ziel\n" +
 	"\tbalanciert bei|schwerpunkt\n" +
 	"\tmessbereich bis|skala bis|skala endet bei\n" +
 	"\tam hebel von|hebel|hebelarm\n" +
 	"\thebel genau auf|hebel ungenau\n" +
-	"\tgewicht|hängt|masse\n" +
+	"\tgewicht|hangt|masse\n" +
 	"\tgewicht genau auf|masse auf|masse ungenau\n" +
-	"\teigengewicht|eigenmasse|schlüssel wiegt\n" +
-	"\tablesung|knackt bei|löst aus bei|zeigt\n" +
-	"\tadapter|aufsatz|krähenfuß|verlängerung\n" +
+	"\teigengewicht|eigenmasse|schlussel wiegt\n" +
+	"\tablesung|knackt bei|lost aus bei|zeigt\n" +
+	"\tadapter|aufsatz|krahenfuss|verlangerung\n" +
 	"\tabgewinkelt|im winkel von|winkel\n" +
-	"\tgriff|grifflänge|hebel\n" +
-	"\tmessbereich bis|schlüssel bis|skala bis\n" +
-	"\theißt|name|namens\n" +
+	"\tgriff|grifflange|hebel\n" +
+	"\tmessbereich bis|schlussel bis|skala bis\n" +
+	"\theisst|name|namens\n" +
 	"\tmessbereich|skala|skala von\n" +
-	"\tdrehmomentschlüssel|schlüssel\n" +
+	"\tdrehmomentschlussel|schlussel\n" +
 	"\teinige|wenige\n" +
 	"\tviel|viele\n" +
-	"\tblank|glänzend|silbern\n" +
+	"\tblank|glanzend|silbern\n" +
 	"\tgrau und weich|matt\n" +
-	"\tgelb|kupfern|messing|rötlich\n" +
+	"\tgelb|kupfern|messing|rotlich\n" +
 	"\thaftet nicht|nicht magnetisch\n" +
 	"\tkein magnet|magnet nicht probiert\n" +
 	"\thaftet am magneten|magnetisch\n" +
-	"\tmittel|zwei bis fünf millimeter\n" +
+	"\tmittel|zwei bis funf millimeter\n" +
 	"\tbis ein halber millimeter|winzig\n" +
-	"\tgroß|über fünf millimeter\n" +
+	"\tgross|uber funf millimeter\n" +
 	"\tbis zwei millimeter|klein\n" +
 	"\tspan|splitter\n" +
-	"\tbraune krümel|fasern|krümel\n" +
+	"\tbraune krumel|fasern|krumel\n" +
 	"\tgewindespan|gewindespirale|spirale\n" +
 	"\tflocken|locken|schuppen\n" +
 	"\tflaum|haarfein|pelz\n" +
@@ -331,66 +331,66 @@ const benchDE = "" +
 	"\tklammer|kugel|nadel|teil|zahn\n" +
 	"\tgraue paste|paste|schlamm\n" +
 	"\tgummi|kunststoff|plastik\n" +
-	"\tkörner|sand|wie sand\n" +
+	"\tkorner|sand|wie sand\n" +
 	"\tdichtmasse|dichtungsrest\n" +
 	"\tflaschen|gebinde|regal|welche flaschen\n" +
 	"\tin anderen einheiten|umrechnen|was ist|wie viel ist\n" +
-	"\tabkühlen|aufwärmen|kühlt ab|warte|warten\n" +
-	"\tabrieb|am magneten|in der wanne|späne\n" +
-	"\terstbefüllung|erster start|vor dem ersten start\n" +
-	"\tbenzin|benzin im öl|kraftstoff|ölverdünnung\n" +
-	"\tleck|tropft|undicht|verliert öl\n" +
-	"\tfüllstand|nachfüllen|stand|ölstand\n" +
+	"\tabkuhlen|aufwarmen|kuhlt ab|warte|warten\n" +
+	"\tabrieb|am magneten|in der wanne|spane\n" +
+	"\terstbefullung|erster start|vor dem ersten start\n" +
+	"\tbenzin|benzin im ol|kraftstoff|olverdunnung\n" +
+	"\tleck|tropft|undicht|verliert ol\n" +
+	"\tfullstand|nachfullen|olstand|stand\n" +
 	"\tdichtring|o ring|oring|welcher ring\n" +
-	"\tdickflüssig|viskosität|wie dick|zähigkeit\n" +
+	"\tdickflussig|viskositat|wie dick|zahigkeit\n" +
 	"\tgemischt|mischen|mischung\n" +
-	"\tdruck|öldruck\n" +
-	"\tdarf ich|geeignet|passt|richtiges öl\n" +
-	"\tausdehnung|dehnt sich|umgerechnet auf|wärmer oder kälter\n" +
-	"\tablassen|ablaufen|auslaufen|läuft ab|läuft aus\n" +
-	"\tdrehmoment prüfen|glaubhaft|plausibel|stimmt das drehmoment\n" +
-	"\tohne handbuch|wie fest|übliches drehmoment\n" +
+	"\tdruck|oldruck\n" +
+	"\tdarf ich|geeignet|passt|richtiges ol\n" +
+	"\tausdehnung|dehnt sich|umgerechnet auf|warmer oder kalter\n" +
+	"\tablassen|ablaufen|auslaufen|lauft ab|lauft aus\n" +
+	"\tdrehmoment prufen|glaubhaft|plausibel|stimmt das drehmoment\n" +
+	"\tohne handbuch|ubliches drehmoment|wie fest\n" +
 	"\tdrehweg|vorschub|weg je umdrehung|wie weit\n" +
-	"\tdrehmomentschlüssel|schlüssel|welcher schlüssel\n" +
-	"\tdrehmomentschlüssel prüfen|drehmomentschlüssel testen|schlüssel prüfen|schlüssel testen\n" +
+	"\tdrehmomentschlussel|schlussel|welcher schlussel\n" +
+	"\tdrehmomentschlussel prufen|drehmomentschlussel testen|schlussel prufen|schlussel testen\n" +
 	"\ttrockene kupplung|trockenkupplung\n" +
-	"\tkupplung im öl|nasse kupplung|nasskupplung\n" +
+	"\tkupplung im ol|nasse kupplung|nasskupplung\n" +
 	"\tkeine anzeige|ohne messstab\n" +
 	"\tmessstab|messstab eingesteckt|peilstab\n" +
 	"\tmessstab aufgesetzt|nicht eingeschraubt|stab aufgelegt\n" +
 	"\teingeschraubt|messstab eingeschraubt\n" +
-	"\tbitte|das|dem|den|der|die|ein|eine|einem|einen|einer|es|habe|hat|ich|ist|mein|meine|motor|ok|und|viel|wann|was|welche|welcher|wenn|wie|öl\n" +
+	"\tbitte|das|dem|den|der|die|ein|eine|einem|einen|einer|es|habe|hat|ich|ist|mein|meine|motor|ok|ol|und|viel|wann|was|welche|welcher|wenn|wie\n" +
 	"\teinsatz|filtereinsatz|patrone\n" +
 	"\tanschraubfilter|neuer anschraubfilter\n" +
 	"\talter filter|filter bleibt\n" +
 	"\tnur sieb|sieb\n" +
-	"\ttrockensumpf|öltank\n" +
+	"\toltank|trockensumpf\n" +
 	"\tkleiner motor|motor mit sieb\n" +
 	"\tnasssumpf\n" +
 	"\taus|motor aus|motor steht\n" +
-	"\tläuft|motor lief|motor läuft\n" +
+	"\tlauft|motor lauft|motor lief\n" +
 	"\tflackert|lampe flackert\n" +
-	"\tlampe an|lampe bleibt an|öllampe leuchtet\n" +
+	"\tlampe an|lampe bleibt an|ollampe leuchtet\n" +
 	"\tkeine lampe|lampe unbekannt\n" +
-	"\tlampe aus|lampe geht aus|öllampe aus\n" +
+	"\tlampe aus|lampe geht aus|ollampe aus\n" +
 	"\tirgendwo|stelle unbekannt\n" +
 	"\tablassschraube|deckel|dichtung|schraube\n" +
-	"\tfilter|schlauch|ölkühler|ölleitung\n" +
-	"\tkein öl am reifen|reifen sauber|reifen trocken\n" +
+	"\tfilter|olkuhler|olleitung|schlauch\n" +
+	"\tkein ol am reifen|reifen sauber|reifen trocken\n" +
 	"\treifen nicht angesehen|reifen unbekannt\n" +
-	"\töl am reifen|öl an der bremse|öl auf dem reifen\n" +
+	"\tol am reifen|ol an der bremse|ol auf dem reifen\n" +
 	"\taufgefangen|im becher|im deckel\n" +
-	"\tgezählt|tropfen\n" +
-	"\tes läuft|strahl|strömt\n" +
-	"\tauf der straße|spur|tropfspur\n" +
+	"\tgezahlt|tropfen\n" +
+	"\tes lauft|strahl|stromt\n" +
+	"\tauf der strasse|spur|tropfspur\n" +
 	"\ttrocken|trockenes gewinde\n" +
-	"\tgefettet|geschmiert|geölt\n" +
-	"\töffnung nach unten|öffnung unten\n" +
-	"\tseitlich|öffnung seitlich\n" +
-	"\töffnung nach oben|öffnung oben\n" +
-	"\tgeräusch vergeht|geräusch verschwindet\n" +
-	"\tkein geräusch|kein neues geräusch\n" +
-	"\tgeräusch bleibt|klopfen|neues geräusch|rasseln\n" +
+	"\tgefettet|geolt|geschmiert\n" +
+	"\toffnung nach unten|offnung unten\n" +
+	"\toffnung seitlich|seitlich\n" +
+	"\toffnung nach oben|offnung oben\n" +
+	"\tgerausch vergeht|gerausch verschwindet\n" +
+	"\tkein gerausch|kein neues gerausch\n" +
+	"\tgerausch bleibt|klopfen|neues gerausch|rasseln\n" +
 	"\t\n" +
 	"\t\n" +
 	"\t\n" +
@@ -404,13 +404,13 @@ const benchDE = "" +
 	"\t\n" +
 	"\tkomma|punkt\n" +
 	"\t\n" +
-	"\tzum ölwechsel|ölwechsel\n" +
-	"\tauffüllen|zum nachfüllen\n" +
+	"\tolwechsel|zum olwechsel\n" +
+	"\tauffullen|zum nachfullen\n" +
 	"\triecht verbrannt|verbrannt\n" +
-	"\töl braun|öl dunkel|öl schwarz\n" +
+	"\tol braun|ol dunkel|ol schwarz\n" +
 	"\tschaum|schaum unter dem deckel\n" +
 	"\tbenzingeruch|riecht nach benzin\n" +
-	"\tdünn von benzin|öl dünn\n" +
+	"\tdunn von benzin|ol dunn\n" +
 	"\tmilchig|wie milchkaffee\n" +
 	"\twasser|zuerst wasser\n" +
 	"\tdruckguss 380|legierung 380\n" +
@@ -428,13 +428,13 @@ const benchDE = "" +
 	"\tblankes metall|metall\n" +
 	"\tgummi|kunststoff|plastik\n" +
 	"\tbiegebalken|biegestab\n" +
-	"\tklickt|knackschlüssel|knackt\n" +
+	"\tklickt|knackschlussel|knackt\n" +
 	"\tanzeige|digital|zeiger\n" +
 	"\tprozent\n" +
 	"\tzentimeter\n" +
 	"\tgramm\n" +
 	"\tkilo|kilogramm\n" +
-	"\tfuß pfund|fußpfund|pfund fuß\n" +
-	"\tanschraubfilter|filter|ölfilter\n" +
-	"\tablassschraube|stopfen|ölablassschraube\n" +
+	"\tfuss pfund|fusspfund|pfund fuss\n" +
+	"\tanschraubfilter|filter|olfilter\n" +
+	"\tablassschraube|olablassschraube|stopfen\n" +
 	"\tbolzen|deckelschraube|schraube\n"

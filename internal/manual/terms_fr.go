@@ -4,60 +4,60 @@ package manual
 
 const termsFR = "" +
 	"@fr\tle|la|les|et|du|des|avec|pour|est|sont|une|un|dans|sur|ou|puis|par|sans|au|aux|que|si|en|ce|tous|de|pas|votre|vous|qui|jusqu|~l|~d|~à|~leur\n" +
-	"action.screw\tdévis*|reviss*|revisser|revissez|viss*|visser|vissez|vissé\n" +
-	"amount.band\td'un niveau à l'autre|d'un repère à l'autre|d'un trait à l'autre|d'une marque à l'autre|de min à max|de mini à maxi|différence entre|différence mini maxi|du mini au maxi|du minimum au maximum|entre bas et haut|entre deux repères|entre inférieur et supérieur|entre le mini et le maxi|entre le minimum et le maximum|entre le repère inférieur et le repère supérieur|entre le repère mini et le repère maxi|entre le trait inférieur et le trait supérieur|entre les deux encoches|entre les deux marques|entre les deux repères|entre les deux traits|entre les encoches|entre les lignes|entre les limites|entre les marques|entre les niveaux|entre les niveaux mini et maxi|entre les repères|entre les repères inférieur et supérieur|entre les repères min et max|entre les repères mini et maxi|entre les traits|entre max et min|entre maxi et mini|entre maximum et minimum|entre min et max|entre mini et maxi|entre minimum et maximum|entre niveau mini et niveau maxi|entre repères|les deux repères|écart entre|écart entre les repères\n" +
-	"amount.capacity\tajouter|ajoutez|capacité|capacité d'huile|capacité de remplissage|capacité du carter|capacité en huile|capacité huile|capacités|contenance|contenance d'huile|contenance du carter|contenance en huile|contenance huile|contenances|contient|faire le plein|il faut|introduire|introduisez|mettre|plein|prévoir|quantité|quantité d'huile|quantité d'huile moteur|quantité d'huile nécessaire|quantité de remplissage|quantité nécessaire|quantité préconisée|quantité recommandée|quantité requise|quantité à verser|quantités|refaire le plein|remplir|remplir avec|remplir de|remplissage|remplissez|versement|verser|verser environ|versez|volume|volume d'huile|volume de remplissage\n" +
-	"amount.change\taprès la vidange|après vidange|au changement|au renouvellement|changement d'huile|changement de l'huile|changement périodique|en cas de vidange|en vidange|lors d'une vidange|lors de la vidange|lors du changement d'huile|pour une vidange|remplacement d'huile|remplacement de l'huile|remplacement périodique|remplissage|renouvellement|renouvellement de l'huile|vidange|vidange courante|vidange d'huile|vidange de l'huile|vidange et remplissage|vidange normale|vidange ordinaire|vidange périodique|vidanges|à chaque vidange|à la vidange|à la vidange périodique|échange d'huile\n" +
-	"amount.dry\taprès assemblage|après démontage|après démontage complet|après démontage du moteur|après désassemblage|après ouverture du moteur|après reconstruction|après remise en état|après remontage|après réfection|après réfection complète|après réfection du moteur|après réparation|après révision|après révision complète|après révision complète du moteur|après révision générale|après une révision|assemblage|au démontage|au total|boîte sèche|boîte vide|capacité complète|capacité total|capacité totale|carter vide|carters vides|circuit sec|circuit vide|complètement vide|contenance total|contenance totale|démontage|démontage complet|démonté|désassemblage|en totalité|entièrement vide|lors d'une révision|lors de la révision du moteur|lors du démontage|moteur complètement vide|moteur démonté|moteur désassemblé|moteur en pièces|moteur entièrement démonté|moteur entièrement vide|moteur neuf|moteur ouvert|moteur reconditionné|moteur refait|moteur réparé|moteur révisé|moteur sec|moteur vide|moteur à sec|plein total|pont sec|premier remplissage|première mise en huile|quantité d'huile totale|quantité totale|reconditionnement|remise en état|remise à neuf|remontage|remplissage complet|remplissage initial|remplissage total|réfection|réfection complète|réfection du moteur|réparation complète|révision complète|révision du moteur|révision générale|révisé|sec|total|totale|totalité|vide|vidé à sec|volume total|à sec|à vide\n" +
-	"amount.oil-only\tavec l'ancien filtre|changement d'huile seul|changement d'huile seulement|en conservant le filtre|en gardant l'ancien filtre|en gardant le filtre|filtre conservé|filtre d'origine|filtre en place|filtre non changé|filtre non compris|filtre non déposé|filtre non remplacé|hors cartouche|hors cartouche filtrante|hors changement d'élément filtrant|hors changement de cartouche|hors changement de filtre|hors changement de filtre à huile|hors changement de filtres|hors changement de l'élément|hors changement de l'élément filtrant|hors changement de la cartouche|hors changement du filtre|hors changement du filtre à huile|hors changement filtre|hors dépose du filtre|hors filtre|hors filtre à huile|hors l'élément filtrant|hors la cartouche|hors la cartouche filtrante|hors le changement du filtre|hors le filtre|hors le filtre à huile|hors le remplacement du filtre|hors remplacement d'élément|hors remplacement d'élément filtrant|hors remplacement de cartouche|hors remplacement de filtre|hors remplacement de filtre à huile|hors remplacement de l'élément|hors remplacement de l'élément filtrant|hors remplacement de la cartouche|hors remplacement de la cartouche de filtre à huile|hors remplacement de la cartouche du filtre à huile|hors remplacement de la cartouche filtrante|hors remplacement du filtre|hors remplacement du filtre à huile|hors remplacement filtre|hors renouvellement du filtre|hors échange de filtre|hors échange du filtre|hors échange du filtre à huile|hors élément filtrant|huile seule|huile seulement|huile uniquement|le filtre restant en place|lorsque le filtre n'est pas changé|lorsque le filtre n'est pas remplacé|pas changer le filtre|pas changé la cartouche|pas changé le filtre|pas le filtre|pas remplacer le filtre|pas remplacé la cartouche|pas remplacé le filtre|quand le filtre n'est pas changé|quand le filtre n'est pas remplacé|sans cartouche|sans cartouche filtrante|sans changement d'élément filtrant|sans changement de cartouche|sans changement de filtre|sans changement de filtre à huile|sans changement de filtres|sans changement de l'élément|sans changement de l'élément filtrant|sans changement de la cartouche|sans changement du filtre|sans changement du filtre à huile|sans changement filtre|sans changer la cartouche|sans changer le filtre|sans changer le filtre à huile|sans dépose du filtre|sans déposer le filtre|sans filtre|sans filtre à huile|sans l'élément filtrant|sans la cartouche|sans la cartouche filtrante|sans le changement du filtre|sans le filtre|sans le filtre à huile|sans le remplacement du filtre|sans remplacement d'élément|sans remplacement d'élément filtrant|sans remplacement de cartouche|sans remplacement de filtre|sans remplacement de filtre à huile|sans remplacement de l'élément|sans remplacement de l'élément filtrant|sans remplacement de la cartouche|sans remplacement de la cartouche de filtre à huile|sans remplacement de la cartouche du filtre à huile|sans remplacement de la cartouche filtrante|sans remplacement du filtre|sans remplacement du filtre à huile|sans remplacement filtre|sans remplacer la cartouche|sans remplacer le filtre|sans remplacer le filtre à huile|sans renouvellement du filtre|sans toucher au filtre|sans échange de filtre|sans échange du filtre|sans échange du filtre à huile|sans élément filtrant|seule l'huile|seulement l'huile|si l'on ne change pas le filtre|si l'on ne remplace pas le filtre|si le filtre est conservé|si le filtre n'a pas été changé|si le filtre n'a pas été remplacé|si le filtre n'est pas changé|si le filtre n'est pas remplacé|si le filtre reste|si le filtre reste en place|si le filtre à huile n'est pas changé|si le filtre à huile n'est pas remplacé|si on ne change pas le filtre|si vous ne changez pas le filtre|si vous ne remplacez pas le filtre|simple vidange|uniquement l'huile|vidange (huile seule)|vidange d'huile seule|vidange de l'huile seule|vidange sans changement de filtre|vidange sans changement du filtre|vidange sans filtre|vidange sans remplacement du filtre|vidange seule|vidange seulement|vidange simple|vidange uniquement\n" +
-	"amount.with-filter\taprès changement de filtre|après changement du filtre|après changement du filtre à huile|après remplacement du filtre|après remplacement du filtre à huile|avec cartouche|avec cartouche filtrante|avec changement d'élément filtrant|avec changement de cartouche|avec changement de filtre|avec changement de filtre à huile|avec changement de filtres|avec changement de l'élément|avec changement de l'élément filtrant|avec changement de la cartouche|avec changement du filtre|avec changement du filtre à huile|avec changement filtre|avec dépose du filtre|avec filtration|avec filtre|avec filtre changé|avec filtre neuf|avec filtre remplacé|avec filtre à huile|avec filtre à huile neuf|avec l'élément filtrant|avec la cartouche|avec la cartouche filtrante|avec le changement du filtre|avec le filtre|avec le filtre neuf|avec le filtre à huile|avec le remplacement du filtre|avec nouveau filtre|avec remplacement cartouche|avec remplacement d'élément|avec remplacement d'élément filtrant|avec remplacement de cartouche|avec remplacement de filtre|avec remplacement de filtre à huile|avec remplacement de l'élément|avec remplacement de l'élément filtrant|avec remplacement de la cartouche|avec remplacement de la cartouche de filtre à huile|avec remplacement de la cartouche du filtre à huile|avec remplacement de la cartouche filtrante|avec remplacement du filtre|avec remplacement du filtre d'huile|avec remplacement du filtre à huile|avec remplacement filtre|avec renouvellement du filtre|avec un filtre neuf|avec un nouveau filtre|avec échange de filtre|avec échange de la cartouche|avec échange du filtre|avec échange du filtre à huile|avec élément filtrant|changement d'huile et de filtre|changement de filtre|changement du filtre|changement du filtre à huile|en cas de changement de filtre|en cas de changement du filtre|en cas de remplacement du filtre|en changeant le filtre|en changeant le filtre à huile|en remplaçant le filtre|en remplaçant également le filtre|filtre changé|filtre compris|filtre inclus|filtre remplacé|filtre à huile changé|filtre à huile compris|filtre à huile remplacé|huile + filtre|huile et filtre|huile et filtre à huile|lors du changement de filtre|lors du changement du filtre|lors du changement du filtre à huile|lors du remplacement du filtre|lors du remplacement du filtre à huile|lorsque le filtre est changé|lorsque le filtre est remplacé|lorsque le filtre à huile est remplacé|quand le filtre est changé|quand le filtre est remplacé|remplacement du filtre|remplacement du filtre à huile|si l'on change le filtre|si l'on remplace le filtre|si la cartouche est remplacée|si le filtre est changé|si le filtre est remplacé|si le filtre à huile est changé|si le filtre à huile est remplacé|si on change le filtre|si vous changez le filtre|si vous remplacez le filtre|vidange + filtre|vidange avec cartouche|vidange avec changement de filtre|vidange avec changement du filtre|vidange avec filtre|vidange avec filtre à huile|vidange avec remplacement du filtre|vidange avec échange du filtre|vidange d'huile et filtre|vidange et cartouche|vidange et changement de filtre|vidange et changement du filtre|vidange et filtre|vidange et filtre à huile|vidange et remplacement du filtre|vidange moteur et filtre|vidange plus filtre|y compris cartouche|y compris cartouche filtrante|y compris changement d'élément filtrant|y compris changement de cartouche|y compris changement de filtre|y compris changement de filtre à huile|y compris changement de filtres|y compris changement de l'élément|y compris changement de l'élément filtrant|y compris changement de la cartouche|y compris changement du filtre|y compris changement du filtre à huile|y compris changement filtre|y compris dépose du filtre|y compris filtre|y compris filtre à huile|y compris l'élément filtrant|y compris la cartouche|y compris la cartouche filtrante|y compris le changement du filtre|y compris le filtre|y compris le filtre à huile|y compris le remplacement du filtre|y compris remplacement d'élément|y compris remplacement d'élément filtrant|y compris remplacement de cartouche|y compris remplacement de filtre|y compris remplacement de filtre à huile|y compris remplacement de l'élément|y compris remplacement de l'élément filtrant|y compris remplacement de la cartouche|y compris remplacement de la cartouche de filtre à huile|y compris remplacement de la cartouche du filtre à huile|y compris remplacement de la cartouche filtrante|y compris remplacement du filtre|y compris remplacement du filtre à huile|y compris remplacement filtre|y compris renouvellement du filtre|y compris échange de filtre|y compris échange du filtre|y compris échange du filtre à huile|y compris élément filtrant|échange du filtre\n" +
+	"action.screw\tdevis*|reviss*|revisser|revissez|viss*|visse|visser|vissez\n" +
+	"amount.band\td un niveau a l autre|d un repere a l autre|d un trait a l autre|d une marque a l autre|de min a max|de mini a maxi|difference entre|difference mini maxi|du mini au maxi|du minimum au maximum|ecart entre|ecart entre les reperes|entre bas et haut|entre deux reperes|entre inferieur et superieur|entre le mini et le maxi|entre le minimum et le maximum|entre le repere inferieur et le repere superieur|entre le repere mini et le repere maxi|entre le trait inferieur et le trait superieur|entre les deux encoches|entre les deux marques|entre les deux reperes|entre les deux traits|entre les encoches|entre les lignes|entre les limites|entre les marques|entre les niveaux|entre les niveaux mini et maxi|entre les reperes|entre les reperes inferieur et superieur|entre les reperes min et max|entre les reperes mini et maxi|entre les traits|entre max et min|entre maxi et mini|entre maximum et minimum|entre min et max|entre mini et maxi|entre minimum et maximum|entre niveau mini et niveau maxi|entre reperes|les deux reperes\n" +
+	"amount.capacity\tajouter|ajoutez|capacite|capacite d huile|capacite de remplissage|capacite du carter|capacite en huile|capacite huile|capacites|contenance|contenance d huile|contenance du carter|contenance en huile|contenance huile|contenances|contient|faire le plein|il faut|introduire|introduisez|mettre|plein|prevoir|quantite|quantite a verser|quantite d huile|quantite d huile moteur|quantite d huile necessaire|quantite de remplissage|quantite necessaire|quantite preconisee|quantite recommandee|quantite requise|quantites|refaire le plein|remplir|remplir avec|remplir de|remplissage|remplissez|versement|verser|verser environ|versez|volume|volume d huile|volume de remplissage\n" +
+	"amount.change\ta chaque vidange|a la vidange|a la vidange periodique|apres la vidange|apres vidange|au changement|au renouvellement|changement d huile|changement de l huile|changement periodique|echange d huile|en cas de vidange|en vidange|lors d une vidange|lors de la vidange|lors du changement d huile|pour une vidange|remplacement d huile|remplacement de l huile|remplacement periodique|remplissage|renouvellement|renouvellement de l huile|vidange|vidange courante|vidange d huile|vidange de l huile|vidange et remplissage|vidange normale|vidange ordinaire|vidange periodique|vidanges\n" +
+	"amount.dry\ta sec|a vide|apres assemblage|apres demontage|apres demontage complet|apres demontage du moteur|apres desassemblage|apres ouverture du moteur|apres reconstruction|apres refection|apres refection complete|apres refection du moteur|apres remise en etat|apres remontage|apres reparation|apres revision|apres revision complete|apres revision complete du moteur|apres revision generale|apres une revision|assemblage|au demontage|au total|boite seche|boite vide|capacite complete|capacite total|capacite totale|carter vide|carters vides|circuit sec|circuit vide|completement vide|contenance total|contenance totale|demontage|demontage complet|demonte|desassemblage|en totalite|entierement vide|lors d une revision|lors de la revision du moteur|lors du demontage|moteur a sec|moteur completement vide|moteur demonte|moteur desassemble|moteur en pieces|moteur entierement demonte|moteur entierement vide|moteur neuf|moteur ouvert|moteur reconditionne|moteur refait|moteur repare|moteur revise|moteur sec|moteur vide|plein total|pont sec|premier remplissage|premiere mise en huile|quantite d huile totale|quantite totale|reconditionnement|refection|refection complete|refection du moteur|remise a neuf|remise en etat|remontage|remplissage complet|remplissage initial|remplissage total|reparation complete|revise|revision complete|revision du moteur|revision generale|sec|total|totale|totalite|vide|vide a sec|volume total\n" +
+	"amount.oil-only\tavec l ancien filtre|changement d huile seul|changement d huile seulement|en conservant le filtre|en gardant l ancien filtre|en gardant le filtre|filtre conserve|filtre d origine|filtre en place|filtre non change|filtre non compris|filtre non depose|filtre non remplace|hors cartouche|hors cartouche filtrante|hors changement d element filtrant|hors changement de cartouche|hors changement de filtre|hors changement de filtre a huile|hors changement de filtres|hors changement de l element|hors changement de l element filtrant|hors changement de la cartouche|hors changement du filtre|hors changement du filtre a huile|hors changement filtre|hors depose du filtre|hors echange de filtre|hors echange du filtre|hors echange du filtre a huile|hors element filtrant|hors filtre|hors filtre a huile|hors l element filtrant|hors la cartouche|hors la cartouche filtrante|hors le changement du filtre|hors le filtre|hors le filtre a huile|hors le remplacement du filtre|hors remplacement d element|hors remplacement d element filtrant|hors remplacement de cartouche|hors remplacement de filtre|hors remplacement de filtre a huile|hors remplacement de l element|hors remplacement de l element filtrant|hors remplacement de la cartouche|hors remplacement de la cartouche de filtre a huile|hors remplacement de la cartouche du filtre a huile|hors remplacement de la cartouche filtrante|hors remplacement du filtre|hors remplacement du filtre a huile|hors remplacement filtre|hors renouvellement du filtre|huile seule|huile seulement|huile uniquement|le filtre restant en place|lorsque le filtre n est pas change|lorsque le filtre n est pas remplace|pas change la cartouche|pas change le filtre|pas changer le filtre|pas le filtre|pas remplace la cartouche|pas remplace le filtre|pas remplacer le filtre|quand le filtre n est pas change|quand le filtre n est pas remplace|sans cartouche|sans cartouche filtrante|sans changement d element filtrant|sans changement de cartouche|sans changement de filtre|sans changement de filtre a huile|sans changement de filtres|sans changement de l element|sans changement de l element filtrant|sans changement de la cartouche|sans changement du filtre|sans changement du filtre a huile|sans changement filtre|sans changer la cartouche|sans changer le filtre|sans changer le filtre a huile|sans depose du filtre|sans deposer le filtre|sans echange de filtre|sans echange du filtre|sans echange du filtre a huile|sans element filtrant|sans filtre|sans filtre a huile|sans l element filtrant|sans la cartouche|sans la cartouche filtrante|sans le changement du filtre|sans le filtre|sans le filtre a huile|sans le remplacement du filtre|sans remplacement d element|sans remplacement d element filtrant|sans remplacement de cartouche|sans remplacement de filtre|sans remplacement de filtre a huile|sans remplacement de l element|sans remplacement de l element filtrant|sans remplacement de la cartouche|sans remplacement de la cartouche de filtre a huile|sans remplacement de la cartouche du filtre a huile|sans remplacement de la cartouche filtrante|sans remplacement du filtre|sans remplacement du filtre a huile|sans remplacement filtre|sans remplacer la cartouche|sans remplacer le filtre|sans remplacer le filtre a huile|sans renouvellement du filtre|sans toucher au filtre|seule l huile|seulement l huile|si l on ne change pas le filtre|si l on ne remplace pas le filtre|si le filtre a huile n est pas change|si le filtre a huile n est pas remplace|si le filtre est conserve|si le filtre n a pas ete change|si le filtre n a pas ete remplace|si le filtre n est pas change|si le filtre n est pas remplace|si le filtre reste|si le filtre reste en place|si on ne change pas le filtre|si vous ne changez pas le filtre|si vous ne remplacez pas le filtre|simple vidange|uniquement l huile|vidange ( huile seule )|vidange d huile seule|vidange de l huile seule|vidange sans changement de filtre|vidange sans changement du filtre|vidange sans filtre|vidange sans remplacement du filtre|vidange seule|vidange seulement|vidange simple|vidange uniquement\n" +
+	"amount.with-filter\tapres changement de filtre|apres changement du filtre|apres changement du filtre a huile|apres remplacement du filtre|apres remplacement du filtre a huile|avec cartouche|avec cartouche filtrante|avec changement d element filtrant|avec changement de cartouche|avec changement de filtre|avec changement de filtre a huile|avec changement de filtres|avec changement de l element|avec changement de l element filtrant|avec changement de la cartouche|avec changement du filtre|avec changement du filtre a huile|avec changement filtre|avec depose du filtre|avec echange de filtre|avec echange de la cartouche|avec echange du filtre|avec echange du filtre a huile|avec element filtrant|avec filtration|avec filtre|avec filtre a huile|avec filtre a huile neuf|avec filtre change|avec filtre neuf|avec filtre remplace|avec l element filtrant|avec la cartouche|avec la cartouche filtrante|avec le changement du filtre|avec le filtre|avec le filtre a huile|avec le filtre neuf|avec le remplacement du filtre|avec nouveau filtre|avec remplacement cartouche|avec remplacement d element|avec remplacement d element filtrant|avec remplacement de cartouche|avec remplacement de filtre|avec remplacement de filtre a huile|avec remplacement de l element|avec remplacement de l element filtrant|avec remplacement de la cartouche|avec remplacement de la cartouche de filtre a huile|avec remplacement de la cartouche du filtre a huile|avec remplacement de la cartouche filtrante|avec remplacement du filtre|avec remplacement du filtre a huile|avec remplacement du filtre d huile|avec remplacement filtre|avec renouvellement du filtre|avec un filtre neuf|avec un nouveau filtre|changement d huile et de filtre|changement de filtre|changement du filtre|changement du filtre a huile|echange du filtre|en cas de changement de filtre|en cas de changement du filtre|en cas de remplacement du filtre|en changeant le filtre|en changeant le filtre a huile|en remplacant egalement le filtre|en remplacant le filtre|filtre a huile change|filtre a huile compris|filtre a huile remplace|filtre change|filtre compris|filtre inclus|filtre remplace|huile + filtre|huile et filtre|huile et filtre a huile|lors du changement de filtre|lors du changement du filtre|lors du changement du filtre a huile|lors du remplacement du filtre|lors du remplacement du filtre a huile|lorsque le filtre a huile est remplace|lorsque le filtre est change|lorsque le filtre est remplace|quand le filtre est change|quand le filtre est remplace|remplacement du filtre|remplacement du filtre a huile|si l on change le filtre|si l on remplace le filtre|si la cartouche est remplacee|si le filtre a huile est change|si le filtre a huile est remplace|si le filtre est change|si le filtre est remplace|si on change le filtre|si vous changez le filtre|si vous remplacez le filtre|vidange + filtre|vidange avec cartouche|vidange avec changement de filtre|vidange avec changement du filtre|vidange avec echange du filtre|vidange avec filtre|vidange avec filtre a huile|vidange avec remplacement du filtre|vidange d huile et filtre|vidange et cartouche|vidange et changement de filtre|vidange et changement du filtre|vidange et filtre|vidange et filtre a huile|vidange et remplacement du filtre|vidange moteur et filtre|vidange plus filtre|y compris cartouche|y compris cartouche filtrante|y compris changement d element filtrant|y compris changement de cartouche|y compris changement de filtre|y compris changement de filtre a huile|y compris changement de filtres|y compris changement de l element|y compris changement de l element filtrant|y compris changement de la cartouche|y compris changement du filtre|y compris changement du filtre a huile|y compris changement filtre|y compris depose du filtre|y compris echange de filtre|y compris echange du filtre|y compris echange du filtre a huile|y compris element filtrant|y compris filtre|y compris filtre a huile|y compris l element filtrant|y compris la cartouche|y compris la cartouche filtrante|y compris le changement du filtre|y compris le filtre|y compris le filtre a huile|y compris le remplacement du filtre|y compris remplacement d element|y compris remplacement d element filtrant|y compris remplacement de cartouche|y compris remplacement de filtre|y compris remplacement de filtre a huile|y compris remplacement de l element|y compris remplacement de l element filtrant|y compris remplacement de la cartouche|y compris remplacement de la cartouche de filtre a huile|y compris remplacement de la cartouche du filtre a huile|y compris remplacement de la cartouche filtrante|y compris remplacement du filtre|y compris remplacement du filtre a huile|y compris remplacement filtre|y compris renouvellement du filtre\n" +
 	"bike.dry-sump\tcarter sec\n" +
 	"bike.flat\tboxer\n" +
-	"bike.frame\tcadre réservoir|huile dans le cadre|tube de cadre|tube du cadre\n" +
+	"bike.frame\tcadre reservoir|huile dans le cadre|tube de cadre|tube du cadre\n" +
 	"bike.scooter\tgalets|scooter|scooters|variateur\n" +
 	"bike.shaft\tarbre de transmission|cardan|transmission par arbre|transmission par cardan\n" +
 	"bike.two-stroke\t2 temps|deux temps\n" +
 	"both\tles deux|tous les deux|toutes les deux\n" +
-	"bound.least\tau minimum|au moins|min|mini|minimum|pas moins de|plus de|supérieur à|supérieure à\n" +
-	"bound.most\tau maximum|au plus|au plus tard|inférieur à|inférieure à|jusqu'à|max|maxi|maximum|moins de|ne pas dépasser|pas plus de|sans dépasser\n" +
-	"cooling.air\tair|refroidi par air|refroidi à l'air|refroidie par air|refroidissement air|refroidissement par air|refroidissement à air|à refroidissement par air\n" +
-	"cooling.liquid\tliquide|refroidi par eau|refroidi par liquide|refroidie par eau|refroidissement eau|refroidissement liquide|refroidissement par circulation d'eau|refroidissement par circulation de liquide|refroidissement par eau|refroidissement par liquide|refroidissement à eau|refroidissement à liquide|à eau|à refroidissement liquide\n" +
-	"cooling.oil\tair et huile|air/huile|refroidi air/huile|refroidi par air et huile|refroidi par air/huile|refroidi par huile|refroidissement air huile|refroidissement air/huile|refroidissement huile|refroidissement mixte air huile|refroidissement mixte air/huile|refroidissement par air et huile|refroidissement par air et par huile|refroidissement par air/huile|refroidissement par huile|refroidissement par huile et air|refroidissement à huile\n" +
-	"device.hole\taffleure|affleurement|affleurer|au bord de l'orifice|au ras de l'orifice|au ras du trou|bas de l'orifice|bas du filetage|bas du trou|bord de l'orifice|bord du trou|bord inférieur de l'orifice|bord inférieur de l'orifice de contrôle|bord inférieur de l'orifice de remplissage|bord inférieur du filetage|bord inférieur du trou|commence à couler|commence à déborder|commence à s'écouler|coule par l'orifice|coule par le trou|déborde|débordement|hauteur de l'orifice|jusqu'au bord|jusqu'au bord inférieur|jusqu'au niveau de l'orifice|jusqu'à ce que l'huile déborde|l'huile coule par|l'huile déborde|l'huile s'écoule de l'orifice|l'huile s'écoule du trou|l'huile s'écoule par l'orifice|l'huile sort|niveau de l'orifice|orifice de contrôle|orifice de niveau|orifice de trop plein|ras de l'orifice|s'écoule par l'orifice|s'écoule par le trou|suinte|trop plein|trou de contrôle|trou de niveau|trou de trop plein|à ras bord\n" +
-	"device.pushed\tcomplètement enfoncée|emboîtée|emmanchée à fond|enfoncer|enfoncer complètement|enfoncer jusqu'en butée|enfoncer la jauge|enfoncer à fond|enfoncez|enfoncez complètement|enfoncez la|enfoncez la complètement|enfoncez la jauge|enfoncez la à fond|enfoncez à fond|enfoncée|enfoncée complètement|enfoncée entièrement|enfoncée jusqu'en butée|enfoncée à fond|insérer à fond|insérée à fond|introduire à fond|introduite à fond|jauge enfoncée|l'enfoncer|l'enfoncer complètement|l'enfoncer à fond|la enfoncer|pousser la jauge à fond|pousser à fond|poussez à fond|poussée à fond\n" +
-	"device.resting\tappuyée sur le filetage|dévissée|en appui sur le filetage|introduite sans visser|jauge dévissée|jauge non vissée|jauge posée|jauge simplement posée|juste posée|n'est pas vissée|n'étant pas vissée|ne doit pas être vissée|ne la revissez pas|ne la vissez pas|ne pas la revisser|ne pas la visser|ne pas le visser|ne pas revisser|ne pas revisser la jauge|ne pas visser|ne pas visser la jauge|ne pas être vissée|ne revissez pas|ne revissez pas la jauge|ne se visse pas|ne vissez pas|ne vissez pas la jauge|non vissé|non vissée|non vissée dans l'orifice|pas vissé|pas vissée|poser la jauge|poser sur le filetage|posée|posée sans visser|posée sur le filetage|reposant sur le filetage|repose sur le filetage|reposer sur le filetage|sans l'engager dans le filetage|sans la revisser|sans la tourner|sans la visser|sans le visser|sans revisser|sans revisser la jauge|sans vissage|sans visser|sans visser la jauge|sans être vissée|simplement poser|simplement posée\n" +
-	"device.screwed\tbien visser|bien vissée|complètement vissée|en la vissant|en la vissant à fond|en vissant|en vissant la jauge|entièrement vissée|jauge complètement vissée|jauge entièrement vissée|jauge vissée|jauge vissée à fond|la revisser|la revisser complètement|la revisser entièrement|la revisser à fond|la visser|la visser complètement|la visser entièrement|la visser à fond|revisser|revisser complètement|revisser entièrement|revisser la jauge|revisser à fond|revissez|revissez la|revissez la complètement|revissez la entièrement|revissez la jauge|revissez la à fond|revissez à fond|revissé|revissée|totalement vissée|vissage complet|vissant à fond|visser|visser complètement|visser en butée|visser entièrement|visser la jauge|visser à bloc|visser à fond|vissez|vissez complètement|vissez entièrement|vissez la|vissez la complètement|vissez la entièrement|vissez la à fond|vissez à fond|vissé|vissé à fond|vissée|vissée complètement|vissée en butée|vissée entièrement|vissée jusqu'au bout|vissée à bloc|vissée à fond\n" +
-	"device.stick\tbouchon avec jauge|bouchon de jauge|bouchon de remplissage jauge|bouchon jauge|jauge|jauge d'huile|jauge de niveau|jauge de niveau d'huile|jauge de remplissage|jauge graduée|jauge à huile|jauge à main|jauges|règle de niveau|réglette|tige de jauge|tige de niveau|tige jauge\n" +
-	"device.window\tfenêtre|fenêtre d'huile|fenêtre d'inspection|fenêtre de contrôle|fenêtre de contrôle de niveau|fenêtre de contrôle de niveau d'huile|fenêtre de contrôle du niveau|fenêtre de niveau|hublot|hublot d'huile|hublot d'inspection|hublot de contrôle|hublot de contrôle d'huile|hublot de contrôle de niveau|hublot de contrôle du niveau d'huile|hublot de niveau|hublot de niveau d'huile|hublot de regard|hublot transparent|hublots|lucarne|oculaire|regard|regard d'huile|regard de contrôle|regard de niveau|regard en verre|regard vitré|verre de contrôle|verre de niveau|verre de regard|voyant|voyant d'huile|voyant de niveau|voyant de niveau d'huile|œil de bœuf|œil de niveau|œilleton\n" +
-	"drive.hand\tmanuellement|serrage à la main|serrer à la main|serrez à la main|serré à la main|serrée à la main|à la main|à la main uniquement|à main\n" +
-	"drive.hexagon\t6 pans|clef|clé|clé de|clé en tube|clé mixte|clé plate|clé polygonale|clé à douille|clé à fourche|clé à pipe|clé à œil|douille|entre plats|hexagonal|hexagonale|hexagonaux|hexagone|six pans|six pans extérieur|sur plats|surplats|tête 6 pans|tête h|tête hexagonale|tête six pans\n" +
-	"drive.hexagon-key\t6 pans creux|6 pans mâle|allen|btr|chc|clef allen|clé 6 pans|clé allen|clé btr|clé coudée|clé hexacave|clé hexagonale|clé hexagonale de|clé hexagonale intérieure|clé hexagonale mâle|clé imbus|clé inbus|clé mâle|clé mâle 6 pans|clé mâle coudée|clé mâle hexagonale|clé mâle six pans|clé mâle à 6 pans|clé mâle à six pans|clé pour six pans creux|clé pour vis à six pans creux|clé six pans|clé six pans creux|clé six pans intérieure|clé six pans mâle|clé à 6 pans|clé à six pans|clé à six pans mâle|douille allen|embout allen|embout hexagonal|embout six pans|empreinte hexagonale|hexacave|hexagonal creux|hexagonal intérieur|hexagonale creuse|hexagonale intérieure|hexagone creux|hexagone intérieur|inbus|six pans creux|six pans intérieur|six pans mâle|tête creuse|vis allen|vis à six pans creux|à six pans creux\n" +
-	"drive.six-lobe\t6 lobes|clé en étoile|clé torx|clé étoile|douille torx|embout torx|empreinte torx|empreinte étoile|hexalobe|hexalobulaire|hexalobé|hexalobée|six lobes|torx|tête torx\n" +
-	"drive.strap\tclef à filtre|clé cloche pour filtre|clé de filtre|clé de filtre à huile|clé filtre|clé pour filtre|clé pour filtre à huile|clé serpent|clé à bande|clé à chaîne|clé à courroie|clé à filtre|clé à filtre à huile|clé à ruban|clé à sangle|outil pour filtre|sangle\n" +
-	"every.1\tavec chaque vidange|avec l'huile|avec la vidange|chaque changement d'huile|chaque fois|chaque fois que l'huile est changée|chaque vidange|en même temps|en même temps que l'huile|en même temps que l'huile moteur|en même temps que la vidange|filtre compris|filtre inclus|filtre à huile compris|lors de chaque vidange|lors de toute vidange|systématiquement|toujours|toutes les vidanges|à chacune des vidanges|à chaque changement|à chaque changement d'huile|à chaque fois|à chaque remplacement d'huile|à chaque remplacement de l'huile|à chaque renouvellement|à chaque vidange|à chaque vidange d'huile|à l'occasion de chaque vidange|à toutes les vidanges\n" +
-	"every.2\t1 fois sur 2|1 vidange sur 2|chaque deuxième vidange|chaque seconde vidange|lors d'une vidange sur deux|tous les deux changements d'huile|toutes les 2 vidanges|toutes les deux vidanges|toutes les secondes vidanges|un changement d'huile sur deux|un changement sur deux|une fois sur 2|une fois sur deux|une sur deux|une vidange sur 2|une vidange sur deux|à chaque deuxième vidange|à chaque seconde vidange|à la deuxième vidange|à une sur deux|à une vidange sur deux\n" +
-	"every.3\t1 vidange sur 3|chaque troisième vidange|lors d'une vidange sur trois|toutes les 3 vidanges|toutes les trois vidanges|une fois sur trois|une vidange sur 3|une vidange sur trois|à chaque troisième vidange|à une vidange sur trois\n" +
+	"bound.least\tau minimum|au moins|min|mini|minimum|pas moins de|plus de|superieur a|superieure a\n" +
+	"bound.most\tau maximum|au plus|au plus tard|inferieur a|inferieure a|jusqu a|max|maxi|maximum|moins de|ne pas depasser|pas plus de|sans depasser\n" +
+	"cooling.air\ta refroidissement par air|air|refroidi a l air|refroidi par air|refroidie par air|refroidissement a air|refroidissement air|refroidissement par air\n" +
+	"cooling.liquid\ta eau|a refroidissement liquide|liquide|refroidi par eau|refroidi par liquide|refroidie par eau|refroidissement a eau|refroidissement a liquide|refroidissement eau|refroidissement liquide|refroidissement par circulation d eau|refroidissement par circulation de liquide|refroidissement par eau|refroidissement par liquide\n" +
+	"cooling.oil\tair / huile|air et huile|refroidi air / huile|refroidi par air / huile|refroidi par air et huile|refroidi par huile|refroidissement a huile|refroidissement air / huile|refroidissement air huile|refroidissement huile|refroidissement mixte air / huile|refroidissement mixte air huile|refroidissement par air / huile|refroidissement par air et huile|refroidissement par air et par huile|refroidissement par huile|refroidissement par huile et air\n" +
+	"device.hole\ta ras bord|affleure|affleurement|affleurer|au bord de l orifice|au ras de l orifice|au ras du trou|bas de l orifice|bas du filetage|bas du trou|bord de l orifice|bord du trou|bord inferieur de l orifice|bord inferieur de l orifice de controle|bord inferieur de l orifice de remplissage|bord inferieur du filetage|bord inferieur du trou|commence a couler|commence a deborder|commence a s ecouler|coule par l orifice|coule par le trou|deborde|debordement|hauteur de l orifice|jusqu a ce que l huile deborde|jusqu au bord|jusqu au bord inferieur|jusqu au niveau de l orifice|l huile coule par|l huile deborde|l huile s ecoule de l orifice|l huile s ecoule du trou|l huile s ecoule par l orifice|l huile sort|niveau de l orifice|orifice de controle|orifice de niveau|orifice de trop plein|ras de l orifice|s ecoule par l orifice|s ecoule par le trou|suinte|trop plein|trou de controle|trou de niveau|trou de trop plein\n" +
+	"device.pushed\tcompletement enfoncee|emboitee|emmanchee a fond|enfoncee|enfoncee a fond|enfoncee completement|enfoncee entierement|enfoncee jusqu en butee|enfoncer|enfoncer a fond|enfoncer completement|enfoncer jusqu en butee|enfoncer la jauge|enfoncez|enfoncez a fond|enfoncez completement|enfoncez la|enfoncez la a fond|enfoncez la completement|enfoncez la jauge|inseree a fond|inserer a fond|introduire a fond|introduite a fond|jauge enfoncee|l enfoncer|l enfoncer a fond|l enfoncer completement|la enfoncer|poussee a fond|pousser a fond|pousser la jauge a fond|poussez a fond\n" +
+	"device.resting\tappuyee sur le filetage|devissee|en appui sur le filetage|introduite sans visser|jauge devissee|jauge non vissee|jauge posee|jauge simplement posee|juste posee|n est pas vissee|n etant pas vissee|ne doit pas etre vissee|ne la revissez pas|ne la vissez pas|ne pas etre vissee|ne pas la revisser|ne pas la visser|ne pas le visser|ne pas revisser|ne pas revisser la jauge|ne pas visser|ne pas visser la jauge|ne revissez pas|ne revissez pas la jauge|ne se visse pas|ne vissez pas|ne vissez pas la jauge|non visse|non vissee|non vissee dans l orifice|pas visse|pas vissee|posee|posee sans visser|posee sur le filetage|poser la jauge|poser sur le filetage|reposant sur le filetage|repose sur le filetage|reposer sur le filetage|sans etre vissee|sans l engager dans le filetage|sans la revisser|sans la tourner|sans la visser|sans le visser|sans revisser|sans revisser la jauge|sans vissage|sans visser|sans visser la jauge|simplement posee|simplement poser\n" +
+	"device.screwed\tbien vissee|bien visser|completement vissee|en la vissant|en la vissant a fond|en vissant|en vissant la jauge|entierement vissee|jauge completement vissee|jauge entierement vissee|jauge vissee|jauge vissee a fond|la revisser|la revisser a fond|la revisser completement|la revisser entierement|la visser|la visser a fond|la visser completement|la visser entierement|revisse|revissee|revisser|revisser a fond|revisser completement|revisser entierement|revisser la jauge|revissez|revissez a fond|revissez la|revissez la a fond|revissez la completement|revissez la entierement|revissez la jauge|totalement vissee|vissage complet|vissant a fond|visse|visse a fond|vissee|vissee a bloc|vissee a fond|vissee completement|vissee en butee|vissee entierement|vissee jusqu au bout|visser|visser a bloc|visser a fond|visser completement|visser en butee|visser entierement|visser la jauge|vissez|vissez a fond|vissez completement|vissez entierement|vissez la|vissez la a fond|vissez la completement|vissez la entierement\n" +
+	"device.stick\tbouchon avec jauge|bouchon de jauge|bouchon de remplissage jauge|bouchon jauge|jauge|jauge a huile|jauge a main|jauge d huile|jauge de niveau|jauge de niveau d huile|jauge de remplissage|jauge graduee|jauges|regle de niveau|reglette|tige de jauge|tige de niveau|tige jauge\n" +
+	"device.window\tfenetre|fenetre d huile|fenetre d inspection|fenetre de controle|fenetre de controle de niveau|fenetre de controle de niveau d huile|fenetre de controle du niveau|fenetre de niveau|hublot|hublot d huile|hublot d inspection|hublot de controle|hublot de controle d huile|hublot de controle de niveau|hublot de controle du niveau d huile|hublot de niveau|hublot de niveau d huile|hublot de regard|hublot transparent|hublots|lucarne|oculaire|oeil de boeuf|oeil de niveau|oeilleton|regard|regard d huile|regard de controle|regard de niveau|regard en verre|regard vitre|verre de controle|verre de niveau|verre de regard|voyant|voyant d huile|voyant de niveau|voyant de niveau d huile\n" +
+	"drive.hand\ta la main|a la main uniquement|a main|manuellement|serrage a la main|serre a la main|serree a la main|serrer a la main|serrez a la main\n" +
+	"drive.hexagon\t6 pans|cle|cle a douille|cle a fourche|cle a oeil|cle a pipe|cle de|cle en tube|cle mixte|cle plate|cle polygonale|clef|douille|entre plats|hexagonal|hexagonale|hexagonaux|hexagone|six pans|six pans exterieur|sur plats|surplats|tete 6 pans|tete h|tete hexagonale|tete six pans\n" +
+	"drive.hexagon-key\t6 pans creux|6 pans male|a six pans creux|allen|btr|chc|cle 6 pans|cle a 6 pans|cle a six pans|cle a six pans male|cle allen|cle btr|cle coudee|cle hexacave|cle hexagonale|cle hexagonale de|cle hexagonale interieure|cle hexagonale male|cle imbus|cle inbus|cle male|cle male 6 pans|cle male a 6 pans|cle male a six pans|cle male coudee|cle male hexagonale|cle male six pans|cle pour six pans creux|cle pour vis a six pans creux|cle six pans|cle six pans creux|cle six pans interieure|cle six pans male|clef allen|douille allen|embout allen|embout hexagonal|embout six pans|empreinte hexagonale|hexacave|hexagonal creux|hexagonal interieur|hexagonale creuse|hexagonale interieure|hexagone creux|hexagone interieur|inbus|six pans creux|six pans interieur|six pans male|tete creuse|vis a six pans creux|vis allen\n" +
+	"drive.six-lobe\t6 lobes|cle en etoile|cle etoile|cle torx|douille torx|embout torx|empreinte etoile|empreinte torx|hexalobe|hexalobee|hexalobulaire|six lobes|tete torx|torx\n" +
+	"drive.strap\tcle a bande|cle a chaine|cle a courroie|cle a filtre|cle a filtre a huile|cle a ruban|cle a sangle|cle cloche pour filtre|cle de filtre|cle de filtre a huile|cle filtre|cle pour filtre|cle pour filtre a huile|cle serpent|clef a filtre|outil pour filtre|sangle\n" +
+	"every.1\ta chacune des vidanges|a chaque changement|a chaque changement d huile|a chaque fois|a chaque remplacement d huile|a chaque remplacement de l huile|a chaque renouvellement|a chaque vidange|a chaque vidange d huile|a l occasion de chaque vidange|a toutes les vidanges|avec chaque vidange|avec l huile|avec la vidange|chaque changement d huile|chaque fois|chaque fois que l huile est changee|chaque vidange|en meme temps|en meme temps que l huile|en meme temps que l huile moteur|en meme temps que la vidange|filtre a huile compris|filtre compris|filtre inclus|lors de chaque vidange|lors de toute vidange|systematiquement|toujours|toutes les vidanges\n" +
+	"every.2\t1 fois sur 2|1 vidange sur 2|a chaque deuxieme vidange|a chaque seconde vidange|a la deuxieme vidange|a une sur deux|a une vidange sur deux|chaque deuxieme vidange|chaque seconde vidange|lors d une vidange sur deux|tous les deux changements d huile|toutes les 2 vidanges|toutes les deux vidanges|toutes les secondes vidanges|un changement d huile sur deux|un changement sur deux|une fois sur 2|une fois sur deux|une sur deux|une vidange sur 2|une vidange sur deux\n" +
+	"every.3\t1 vidange sur 3|a chaque troisieme vidange|a une vidange sur trois|chaque troisieme vidange|lors d une vidange sur trois|toutes les 3 vidanges|toutes les trois vidanges|une fois sur trois|une vidange sur 3|une vidange sur trois\n" +
 	"every.half-year\t2 fois par an|chaque semestre|deux fois par an|semestriel|semestrielle|semestriellement|tous les semestres|tous les six mois\n" +
 	"every.month\tchaque mois|mensuellement|tous les mois\n" +
-	"every.year\t1 fois par an|1x par an|annuel|annuelle|annuellement|au minimum une fois par an|au moins une fois l'an|au moins une fois par an|chaque an|chaque année|minimum une fois par an|par an|par année|tous les 1 an|tous les ans|toutes les années|une fois l'an|une fois par an|une fois par année\n" +
+	"every.year\t1 fois par an|1x par an|annuel|annuelle|annuellement|au minimum une fois par an|au moins une fois l an|au moins une fois par an|chaque an|chaque annee|minimum une fois par an|par an|par annee|tous les 1 an|tous les ans|toutes les annees|une fois l an|une fois par an|une fois par annee\n" +
 	"join.and\t&|+|ainsi que|et|plus\n" +
 	"join.or\tou|ou bien|soit\n" +
-	"known\tafin|appliquer|appliquez|après|au bout de|aussi|avant|avez|bac|bien|bon|cas|ces|cet|cette|ceux|chiffon|choisir|choisissez|complète|comporte|conseillons|contient|coule|couler|courant|côté|d'abord|demande|demandent|desserrer|desserrez|doit|doivent|doivent être|donner|donnez|dont|doucement|démonter|démontez|déposer|déposez|elle|employez|en croix|en diagonale|encore|enfin|enlever|enlevez|ensuite|entonnoir|entre|environ|essuyer|essuyez|est|fait|faut|fermer|fermez|fois|fond|font|gauche|huiler|huilez|installer|installez|jusqu'au contact|laissez|lecture|leur|leurs|lire|lisez|lit|lorsque|légèrement|maintenant|mesure|mettez|mettez en place|mettre|mettre en place|mieux|montage|monter|montez|ne sert qu'une fois|nettoyé|nous|ouvert|ouvrez|ouvrir|pendant|peut|peuvent|placer|placez|pose|poser|posez|prend|prennent|propre|puis|quand|recevoir|refermer|refermez|regarder|regardez|remettez|remettre|remonte|remonter|remontez|replacer|replacez|reposer|reposez|retirer|retirez|reçoit|reçoivent|récipient|répondant|sa|se fait|se font|se mesure|se trouve|se trouvent|sera|seront|sert|ses|seule|soigneusement|sol|son|sont|sous|suffisent|suffit|tenu|toujours|tourner|tournez|une seule fois|uniformément|usage|utiliser|utilisez|à l'aide d'une|à l'aide de|étant|être|ôter|ôtez\n" +
-	"label.count\tnb|nbre|nombre|pcs|pièces|qte|qté|quant|quantité\n" +
-	"label.displacement\t4 temps|architecture|bicylindre|bicylindre en v|bicylindre parallèle|bicylindre à plat|cylindre|cylindres|cylindrée|cylindrée exacte|cylindrée totale|cylindrée unitaire|deux cylindres|flat twin|monocylindre|moteur monocylindre|quatre cylindres|quatre temps|trois cylindres|twin|type de moteur\n" +
-	"label.figure\tchapitre|croquis|fig|figure|illustration|no|note|numéro|paragraphe|photo|planche|point|renvoi|rep|repère|réf|référence|schéma|section|tableau|voir|voir page|étape\n" +
-	"label.model\tappellation|désignation|machine|modèle|modèles|moto|motocyclette|motos|type|types|variante|variantes|version|versions|véhicule\n" +
+	"known\ta l aide d une|a l aide de|afin|appliquer|appliquez|apres|au bout de|aussi|avant|avez|bac|bien|bon|cas|ces|cet|cette|ceux|chiffon|choisir|choisissez|complete|comporte|conseillons|contient|cote|coule|couler|courant|d abord|demande|demandent|demonter|demontez|deposer|deposez|desserrer|desserrez|doit|doivent|doivent etre|donner|donnez|dont|doucement|elle|employez|en croix|en diagonale|encore|enfin|enlever|enlevez|ensuite|entonnoir|entre|environ|essuyer|essuyez|est|etant|etre|fait|faut|fermer|fermez|fois|fond|font|gauche|huiler|huilez|installer|installez|jusqu au contact|laissez|lecture|legerement|leur|leurs|lire|lisez|lit|lorsque|maintenant|mesure|mettez|mettez en place|mettre|mettre en place|mieux|montage|monter|montez|ne sert qu une fois|nettoye|nous|oter|otez|ouvert|ouvrez|ouvrir|pendant|peut|peuvent|placer|placez|pose|poser|posez|prend|prennent|propre|puis|quand|recevoir|recipient|recoit|recoivent|refermer|refermez|regarder|regardez|remettez|remettre|remonte|remonter|remontez|replacer|replacez|repondant|reposer|reposez|retirer|retirez|sa|se fait|se font|se mesure|se trouve|se trouvent|sera|seront|sert|ses|seule|soigneusement|sol|son|sont|sous|suffisent|suffit|tenu|toujours|tourner|tournez|une seule fois|uniformement|usage|utiliser|utilisez\n" +
+	"label.count\tnb|nbre|nombre|pcs|pieces|qte|quant|quantite\n" +
+	"label.displacement\t4 temps|architecture|bicylindre|bicylindre a plat|bicylindre en v|bicylindre parallele|cylindre|cylindree|cylindree exacte|cylindree totale|cylindree unitaire|cylindres|deux cylindres|flat twin|monocylindre|moteur monocylindre|quatre cylindres|quatre temps|trois cylindres|twin|type de moteur\n" +
+	"label.figure\tchapitre|croquis|etape|fig|figure|illustration|no|note|numero|paragraphe|photo|planche|point|ref|reference|renvoi|rep|repere|schema|section|tableau|voir|voir page\n" +
+	"label.model\tappellation|designation|machine|modele|modeles|moto|motocyclette|motos|type|types|variante|variantes|vehicule|version|versions\n" +
 	"label.page\tfeuille|fiche|folio|p|page|pages|pg\n" +
-	"label.thread\tdiamètre|diamètre du filetage|filet|filetage\n" +
-	"label.torque\tau couple|au couple de|bloquer|bloquez|clé dynamométrique|couple|couple de serrage|couple de serrage du|couple prescrit|couple préconisé|couple spécifié|couples|couples de serrage|resserrer|resserrer à|resserrez|resserrez à|se serre|serrage|serrages|serrant|serrant à|serrer|serrer au couple de|serrer à|serrez|serrez au couple de|serrez à|serré|serrée|serrées|valeur de serrage|valeurs de serrage|à serrer\n" +
-	"label.viscosity\tapi|classe|classe de viscosité|classification|grade|grade de viscosité|huile conseillée|huile moteur conseillée|huile moteur préconisée|huile moteur recommandée|huile prescrite|huile préconisée|huile recommandée|huile spécifiée|huile à utiliser|indice|indice de viscosité|jaso|lubrifiant préconisé|lubrifiant recommandé|nature|norme|normes|préconisation|préconisations|préconisé|préconisée|qualité|qualité d'huile|qualité préconisée|recommandée|sae|spécification|spécifications|type|type d'huile|utiliser|utilisez|viscosité|viscosité sae|viscosités\n" +
-	"label.year\tam|année|année de construction|année de fabrication|année modèle|années|années de construction|années de fabrication|années modèles|avant|construction|depuis|dès|fabriqué|jusqu'en|jusqu'à|millésime|millésimes|modèle année|modèles années|production|à partir de\n" +
-	"level.check\tcontrôle de niveau|contrôle du niveau|contrôle du niveau d'huile|contrôler le niveau|contrôler le niveau d'huile|contrôlez le niveau|contrôlez le niveau d'huile|le niveau|lecture du niveau|lire le niveau|niveau|niveau d'huile|niveau de l'huile|niveau huile|relever le niveau|vérification de niveau|vérification du niveau|vérification du niveau d'huile|vérifier le niveau|vérifier le niveau d'huile|vérifiez le niveau|vérifiez le niveau d'huile\n" +
+	"label.thread\tdiametre|diametre du filetage|filet|filetage\n" +
+	"label.torque\ta serrer|au couple|au couple de|bloquer|bloquez|cle dynamometrique|couple|couple de serrage|couple de serrage du|couple preconise|couple prescrit|couple specifie|couples|couples de serrage|resserrer|resserrer a|resserrez|resserrez a|se serre|serrage|serrages|serrant|serrant a|serre|serree|serrees|serrer|serrer a|serrer au couple de|serrez|serrez a|serrez au couple de|valeur de serrage|valeurs de serrage\n" +
+	"label.viscosity\tapi|classe|classe de viscosite|classification|grade|grade de viscosite|huile a utiliser|huile conseillee|huile moteur conseillee|huile moteur preconisee|huile moteur recommandee|huile preconisee|huile prescrite|huile recommandee|huile specifiee|indice|indice de viscosite|jaso|lubrifiant preconise|lubrifiant recommande|nature|norme|normes|preconisation|preconisations|preconise|preconisee|qualite|qualite d huile|qualite preconisee|recommandee|sae|specification|specifications|type|type d huile|utiliser|utilisez|viscosite|viscosite sae|viscosites\n" +
+	"label.year\ta partir de|am|annee|annee de construction|annee de fabrication|annee modele|annees|annees de construction|annees de fabrication|annees modeles|avant|construction|depuis|des|fabrique|jusqu a|jusqu en|millesime|millesimes|modele annee|modeles annees|production\n" +
+	"level.check\tcontrole de niveau|controle du niveau|controle du niveau d huile|controler le niveau|controler le niveau d huile|controlez le niveau|controlez le niveau d huile|le niveau|lecture du niveau|lire le niveau|niveau|niveau d huile|niveau de l huile|niveau huile|relever le niveau|verification de niveau|verification du niveau|verification du niveau d huile|verifier le niveau|verifier le niveau d huile|verifiez le niveau|verifiez le niveau d huile\n" +
 	"material.aluminium\talu|aluminium|en alu|en aluminium\n" +
 	"material.copper\tcuivre|en cuivre\n" +
 	"material.fibre\tfibre\n" +
 	"material.paper\tpapier\n" +
-	"new\tchanger|neuf|neufs|neuve|neuves|nouveau|nouvel|nouvelle|remplacer|renouveler|toujours neuf|toujours neuve|à changer|à remplacer\n" +
+	"new\ta changer|a remplacer|changer|neuf|neufs|neuve|neuves|nouveau|nouvel|nouvelle|remplacer|renouveler|toujours neuf|toujours neuve\n" +
 	"not\tjamais|ne|ne pas|ni|non|pas|sans\n" +
 	"number.1\tun|une\n" +
 	"number.10\tdix\n" +
@@ -88,307 +88,307 @@ const termsFR = "" +
 	"number.80\thuitante|quatre vingt|quatre vingts\n" +
 	"number.9\tneuf\n" +
 	"number.90\tnonante|quatre vingt dix\n" +
-	"number.half\tdemi|demi litre|demi tour|demie|moitié|un demi|un demi litre|un demi tour|une demie\n" +
+	"number.half\tdemi|demi litre|demi tour|demie|moitie|un demi|un demi litre|un demi tour|une demie\n" +
 	"number.one-and-a-half\ttour et demi|un et demi|un tour et demi|une et demie\n" +
 	"number.one-third\ttiers|tiers de|un tiers\n" +
 	"number.quarter\tquart|quart de|quart de litre|quart de tour|un quart|un quart de litre|un quart de tour\n" +
 	"number.three-quarters\ttrois quart|trois quart de tour|trois quarts|trois quarts de|trois quarts de tour\n" +
 	"number.two-and-a-half\tdeux et demi|deux et demie\n" +
 	"number.two-thirds\tdeux tiers|deux tiers de\n" +
-	"oil.any\td'huile|huile|huile conseillée|huile neuve|huile prescrite|huile préconisée|huile recommandée|huile spécifiée|huile usagée|huile à utiliser|huiles|l'huile|lubrifiant|lubrifiants|qualité d'huile|type d'huile|vidange|vidanges\n" +
-	"oil.engine\tbas moteur|bloc moteur|carter|carter d'huile|carter inférieur|carter moteur|graissage du moteur|graissage moteur|huile 4 temps|huile de moteur|huile du moteur|huile moteur|huile moteur 4 temps|huile moteur conseillée|huile moteur préconisée|huile moteur recommandée|huile pour moteur|huile à moteur|lubrifiant moteur|lubrification du moteur|moteur|moteur et embrayage|moteurs\n" +
-	"oil.final\tboîtier de couple conique|boîtier de pont|boîtier de transmission finale|cardan|carter de pont|carter de pont arrière|carter de réducteur|carter de transmission arrière|carter de transmission finale|couple conique|couple conique arrière|couple final|démultiplicateur|engrenage final|entraînement arrière|entraînement final|huile d'engrenage final|huile de cardan|huile de couple conique|huile de couple final|huile de moyeu|huile de pont|huile de pont arrière|huile de renvoi d'angle|huile de réducteur|huile de réduction finale|huile de transmission arrière|huile de transmission finale|huile de transmission par cardan|huile de transmission secondaire|huile du cardan|huile du couple conique|huile du pont|huile du pont arrière|huile du réducteur|huile pont|huile pour couple conique|moyeu|moyeu arrière|pont|pont arrière|renvoi d'angle|réducteur|réducteur arrière|réducteur final|réduction finale|transmission arrière|transmission finale|transmission par arbre|transmission par cardan|transmission secondaire\n" +
-	"oil.gear\thuile d'engrenage|huile d'engrenages|huile de la transmission|huile de transmission|huile de transmissions|huile hypoide|huile hypoïde|huile pour engrenages|huile pour transmission|huile pour transmissions|huile transmission|lubrifiant de transmission\n" +
-	"oil.gearbox\tboite vitesses|boîte|boîte de vitesse|boîte de vitesses|boîte à vitesses|boîtier de vitesses|bv|carter de boîte|carter de boîte de vitesses|huile boîte|huile boîte de vitesses|huile de boîte|huile de boîte de vitesse|huile de boîte de vitesses|huile de boîte à vitesses|huile de la boîte|huile de la boîte de vitesses\n" +
-	"oil.primary\tcarter de chaîne primaire|carter de transmission primaire|carter primaire|chaîne primaire|huile de carter primaire|huile de chaîne primaire|huile de transmission primaire|huile du carter primaire|huile du primaire|huile primaire|primaire|transmission primaire\n" +
-	"ordinal.2\t2e|2ème|deuxième|second|seconde\n" +
-	"ordinal.3\t3e|3ème|troisième\n" +
-	"other.action\tcontrôle|contrôler|contrôlez|examiner|graissage|graisser|inspecter|inspection|lubrifier|nettoyage|nettoyer|nettoyez|purge|purger|réglage|régler|vérification|vérifier|vérifiez\n" +
-	"other.fluid\tacide|amortisseur|amortisseurs|antigel|batterie|bocal|bras de fourche|capacité du réservoir|carburant|circuit de refroidissement|dont réserve|dot 3|dot 4|dot 5|dot 5 1|eau|essence|fourche|fourche avant|fourche télescopique|fourches|fourreau|fourreaux|frein|freins|graissage de la chaîne|graisse|graisse de chaîne|graisses|huile 2 temps|huile d'amortisseur|huile d'injection|huile de chaîne|huile de filtre à air|huile de fourche|huile de mélange|huile de suspension|huile deux temps|huile pour filtre à air|huile pour fourche|liquide d'embrayage|liquide de circuit|liquide de frein|liquide de frein arrière|liquide de frein avant|liquide de freins|liquide de refroidissement|liquide hydraulique|liquide refroidissement|liquide réfrigérant|lubrifiant de chaîne|lubrifiant pour chaîne|maître cylindre|niveau d'huile de fourche|par branche|par bras|par fourreau|par tube|pompe à eau|radiateur|refroidissement|réserve|réservoir auxiliaire|réservoir d'essence|réservoir d'expansion|réservoir de carburant|réservoir de liquide|réservoir de liquide de frein|réservoir à carburant|suspension|tube de fourche|vase d'expansion|électrolyte\n" +
-	"other.measure\talésage|alésage et course|alésage x course|angle|avance|charge|chasse|compression|consommation|consommation d'huile|couple du moteur|couple maxi|couple maximal|couple maximal du moteur|couple maximum|couple moteur|course du piston|diamètre|débattement|empattement|flèche|garde|garde au sol|hauteur|hauteur de selle|hauteur libre|jeu|jeu aux soupapes|jeu axial|jeu d'embrayage|jeu de soupapes|jeu des soupapes|jeu radial|largeur|limite|limite d'usure|limite d'utilisation|longueur|poids|poids à sec|pression|pression d'huile|pression des pneus|profondeur|puissance|puissance maxi|puissance maximale|rapport de compression|rapport volumétrique|régime|régime de ralenti|taux de compression|tension de chaîne|tension de la chaîne|tolérance|tr/min|usure|usure maximale|valeur limite|vitesse|vitesse maximale|écartement|écartement des électrodes|épaisseur|épaisseur minimale\n" +
-	"other.part\tadmission|allumage|alternateur|amortisseur de couple|ampoule|arbre d'équilibrage|arbre de cardan|arbre de transmission|arbre à cames|axe|axe de bras oscillant|axe de béquille|axe de pivot|axe de roue|axe de roue arrière|axe de roue avant|axes|bielle|bielles|biellette|bobine|bouchon d'allumage|bouchon de calage|bouchon de distribution|bouchon de fourche|bouchon de radiateur|bouchon de vidange d'eau|bouchon de vidange de fourche|bouchon de vidange de la fourche|bouchon de vidange de la pompe à eau|bouchon de vidange de liquide de refroidissement|bouchon de vidange du liquide de refroidissement|bouchon de vilebrequin|bouchon supérieur de fourche|boucle arrière|bougie|bougie d'allumage|bougies|bougies d'allumage|boulon d'étrier|boulon d'étrier de frein|boulons de culasse|bras de couple|bras oscillant|bride|brides|bulle|béquille (vis)|cache culbuteurs|cache soupapes|cale pied|canalisation d'huile|capteur|carburateur|carburateurs|carter d'embrayage|carters moteur|carénage|chaîne|chaîne de distribution|chaîne de transmission|chaîne secondaire|clapet|clapet de décharge|cloche d'embrayage|collecteur|collier|collier d'admission|colliers|colonne de direction|conduit d'huile|contacteur|contacteur de pression|contacteur de pression d'huile|contre écrou|couronne|courroie|courroie crantée|courroie de transmission|courroies|couvercle d'allumage|couvercle d'alternateur|couvercle d'embrayage|couvercle de l'alternateur|couvre culasse|couvre culbuteurs|culasse|culbuteur|culbuteurs|câble|câble d'embrayage|demi carters|direction|disque|disque de frein|disques|distribution|durite|durite d'huile|durites|démarreur|embrayage|filetage du filtre|filtre à air|filtre à carburant|filtre à essence|fixation d'étrier|fixation du moteur|fixation du pont|fixation moteur|fixations moteur|flexible|flexible de frein|flexibles|flotteur|fusible|fusibles|galets|garde boue|gicleur|gicleur d'huile|goujon|goujon de filtre|goujons|goujons de culasse|guidon|injecteur|injection|jante|jantes|joint de cardan|kick|levier|levier de frein|levier de vitesses|manocontact|mâchoires|noix d'embrayage|papillon|pare brise|pare carter|phare|pignon|pignon d'attaque|pignons|pincement|piston|pistons|plaquette|plaquettes|platine|pneu|pneumatique|pneumatiques|pneus|poignée|poignée de gaz|pompe à carburant|pompe à essence|pompe à huile|pontet|pontet de guidon|pontets|porte bagages|pot d'échappement|poulie|poulies|protection moteur|purgeur|pédale|pédale de frein|pédale de sélecteur|pédale de vitesse|pédale de vitesses|raccord|raccord banjo|radiateur d'huile|rayon|rayons|reniflard|repose pied|repose pieds|robinet d'essence|rotor|roue|roue arrière|roue avant|roue libre|roues|roulement|roulements|rupteur|rétroviseur|rétroviseurs|sabot moteur|selle|silencieux|sonde|sonde lambda|soupape|soupapes|stator|support de pont|support moteur|supports moteur|sélecteur|tambour|tendeur|tendeur de chaîne|tendeur de distribution|thermostat|trappe de visite|trou de calage|tube d'échappement|tuyau d'huile|té de fourche|té inférieur|té supérieur|tés de fourche|variateur|vidange du liquide de refroidissement|vilebrequin|vis creuse|vis d'alternateur|vis d'assemblage|vis d'étrier|vis de bride|vis de bride de fourche|vis de béquille|vis de carter|vis de carter d'embrayage|vis de carter moteur|vis de carters|vis de couvercle d'alternateur|vis de couvercle d'embrayage|vis de culasse|vis de durite|vis de pincement|vis de pompe à huile|vis de purge|vis de repose pied|vis de rotor|vis de sélecteur|vis de vidange de la pompe à eau|vis de vidange de liquide de refroidissement|vis des carters|vis du carter|vis du carter d'embrayage|vis du couvercle d'embrayage|vis du support de pont|vis platinées|volant|volant magnétique|échappement|écrou|écrou d'axe|écrou d'axe de roue|écrou d'embrayage|écrou de cloche|écrou de culasse|écrou de pignon|écrou de rotor|écrou de roue|écrou de roue arrière|écrou de roue avant|écrou de variateur|écrou de volant|écrous de|écrous de culasse|électrode|électrodes|élément de filtre à air|étrier|étrier arrière|étrier avant|étrier de frein|étriers\n" +
-	"page.word\tatelier|bulletin|capacités|caractéristiques|caractéristiques techniques|carnet d'entretien|chapitre|conducteur|conduite|contenances|cotes|couples de serrage|cyclomoteur|document|données|données d'entretien|données générales|données techniques|entretien|entretien périodique|et|feuille|fiche|fiche d'entretien|fiche technique|graissage|guide|guide d'entretien|guide de l'utilisateur|guide du pilote|guide du propriétaire|généralités|huile|huile moteur|informations générales|ingrédients|instructions|livret|livret d'entretien|livret du pilote|lubrifiants|lubrification|maintenance|manuel|manuel d'atelier|manuel d'entretien|manuel d'utilisation|manuel de l'utilisateur|manuel de réparation|manuel de service|manuel du conducteur|manuel du pilote|manuel du propriétaire|mode d'emploi|moteur|moto|motocyclette|mémento|notes|notice|notice d'entretien|notice d'utilisation|notice technique|opérations périodiques|page|pilote|plan d'entretien|pour|programme d'entretien|propriétaire|préconisation|préconisations|périodicité|revue technique|réf|réglages|réparation|résumé|révision|scooter|section|service|spécifications|supplément|tableau|tableau d'entretien|technique|usager|utilisateur|utilisation|valeurs|vidange|édition\n" +
+	"oil.any\td huile|huile|huile a utiliser|huile conseillee|huile neuve|huile preconisee|huile prescrite|huile recommandee|huile specifiee|huile usagee|huiles|l huile|lubrifiant|lubrifiants|qualite d huile|type d huile|vidange|vidanges\n" +
+	"oil.engine\tbas moteur|bloc moteur|carter|carter d huile|carter inferieur|carter moteur|graissage du moteur|graissage moteur|huile 4 temps|huile a moteur|huile de moteur|huile du moteur|huile moteur|huile moteur 4 temps|huile moteur conseillee|huile moteur preconisee|huile moteur recommandee|huile pour moteur|lubrifiant moteur|lubrification du moteur|moteur|moteur et embrayage|moteurs\n" +
+	"oil.final\tboitier de couple conique|boitier de pont|boitier de transmission finale|cardan|carter de pont|carter de pont arriere|carter de reducteur|carter de transmission arriere|carter de transmission finale|couple conique|couple conique arriere|couple final|demultiplicateur|engrenage final|entrainement arriere|entrainement final|huile d engrenage final|huile de cardan|huile de couple conique|huile de couple final|huile de moyeu|huile de pont|huile de pont arriere|huile de reducteur|huile de reduction finale|huile de renvoi d angle|huile de transmission arriere|huile de transmission finale|huile de transmission par cardan|huile de transmission secondaire|huile du cardan|huile du couple conique|huile du pont|huile du pont arriere|huile du reducteur|huile pont|huile pour couple conique|moyeu|moyeu arriere|pont|pont arriere|reducteur|reducteur arriere|reducteur final|reduction finale|renvoi d angle|transmission arriere|transmission finale|transmission par arbre|transmission par cardan|transmission secondaire\n" +
+	"oil.gear\thuile d engrenage|huile d engrenages|huile de la transmission|huile de transmission|huile de transmissions|huile hypoide|huile pour engrenages|huile pour transmission|huile pour transmissions|huile transmission|lubrifiant de transmission\n" +
+	"oil.gearbox\tboite|boite a vitesses|boite de vitesse|boite de vitesses|boite vitesses|boitier de vitesses|bv|carter de boite|carter de boite de vitesses|huile boite|huile boite de vitesses|huile de boite|huile de boite a vitesses|huile de boite de vitesse|huile de boite de vitesses|huile de la boite|huile de la boite de vitesses\n" +
+	"oil.primary\tcarter de chaine primaire|carter de transmission primaire|carter primaire|chaine primaire|huile de carter primaire|huile de chaine primaire|huile de transmission primaire|huile du carter primaire|huile du primaire|huile primaire|primaire|transmission primaire\n" +
+	"ordinal.2\t2e|2eme|deuxieme|second|seconde\n" +
+	"ordinal.3\t3e|3eme|troisieme\n" +
+	"other.action\tcontrole|controler|controlez|examiner|graissage|graisser|inspecter|inspection|lubrifier|nettoyage|nettoyer|nettoyez|purge|purger|reglage|regler|verification|verifier|verifiez\n" +
+	"other.fluid\tacide|amortisseur|amortisseurs|antigel|batterie|bocal|bras de fourche|capacite du reservoir|carburant|circuit de refroidissement|dont reserve|dot 3|dot 4|dot 5|dot 5 1|eau|electrolyte|essence|fourche|fourche avant|fourche telescopique|fourches|fourreau|fourreaux|frein|freins|graissage de la chaine|graisse|graisse de chaine|graisses|huile 2 temps|huile d amortisseur|huile d injection|huile de chaine|huile de filtre a air|huile de fourche|huile de melange|huile de suspension|huile deux temps|huile pour filtre a air|huile pour fourche|liquide d embrayage|liquide de circuit|liquide de frein|liquide de frein arriere|liquide de frein avant|liquide de freins|liquide de refroidissement|liquide hydraulique|liquide refrigerant|liquide refroidissement|lubrifiant de chaine|lubrifiant pour chaine|maitre cylindre|niveau d huile de fourche|par branche|par bras|par fourreau|par tube|pompe a eau|radiateur|refroidissement|reserve|reservoir a carburant|reservoir auxiliaire|reservoir d essence|reservoir d expansion|reservoir de carburant|reservoir de liquide|reservoir de liquide de frein|suspension|tube de fourche|vase d expansion\n" +
+	"other.measure\talesage|alesage et course|alesage x course|angle|avance|charge|chasse|compression|consommation|consommation d huile|couple du moteur|couple maxi|couple maximal|couple maximal du moteur|couple maximum|couple moteur|course du piston|debattement|diametre|ecartement|ecartement des electrodes|empattement|epaisseur|epaisseur minimale|fleche|garde|garde au sol|hauteur|hauteur de selle|hauteur libre|jeu|jeu aux soupapes|jeu axial|jeu d embrayage|jeu de soupapes|jeu des soupapes|jeu radial|largeur|limite|limite d usure|limite d utilisation|longueur|poids|poids a sec|pression|pression d huile|pression des pneus|profondeur|puissance|puissance maxi|puissance maximale|rapport de compression|rapport volumetrique|regime|regime de ralenti|taux de compression|tension de chaine|tension de la chaine|tolerance|tr / min|usure|usure maximale|valeur limite|vitesse|vitesse maximale\n" +
+	"other.part\tadmission|allumage|alternateur|amortisseur de couple|ampoule|arbre a cames|arbre d equilibrage|arbre de cardan|arbre de transmission|axe|axe de bequille|axe de bras oscillant|axe de pivot|axe de roue|axe de roue arriere|axe de roue avant|axes|bequille ( vis )|bielle|bielles|biellette|bobine|bouchon d allumage|bouchon de calage|bouchon de distribution|bouchon de fourche|bouchon de radiateur|bouchon de vidange d eau|bouchon de vidange de fourche|bouchon de vidange de la fourche|bouchon de vidange de la pompe a eau|bouchon de vidange de liquide de refroidissement|bouchon de vidange du liquide de refroidissement|bouchon de vilebrequin|bouchon superieur de fourche|boucle arriere|bougie|bougie d allumage|bougies|bougies d allumage|boulon d etrier|boulon d etrier de frein|boulons de culasse|bras de couple|bras oscillant|bride|brides|bulle|cable|cable d embrayage|cache culbuteurs|cache soupapes|cale pied|canalisation d huile|capteur|carburateur|carburateurs|carenage|carter d embrayage|carters moteur|chaine|chaine de distribution|chaine de transmission|chaine secondaire|clapet|clapet de decharge|cloche d embrayage|collecteur|collier|collier d admission|colliers|colonne de direction|conduit d huile|contacteur|contacteur de pression|contacteur de pression d huile|contre ecrou|couronne|courroie|courroie crantee|courroie de transmission|courroies|couvercle d allumage|couvercle d alternateur|couvercle d embrayage|couvercle de l alternateur|couvre culasse|couvre culbuteurs|culasse|culbuteur|culbuteurs|demarreur|demi carters|direction|disque|disque de frein|disques|distribution|durite|durite d huile|durites|echappement|ecrou|ecrou d axe|ecrou d axe de roue|ecrou d embrayage|ecrou de cloche|ecrou de culasse|ecrou de pignon|ecrou de rotor|ecrou de roue|ecrou de roue arriere|ecrou de roue avant|ecrou de variateur|ecrou de volant|ecrous de|ecrous de culasse|electrode|electrodes|element de filtre a air|embrayage|etrier|etrier arriere|etrier avant|etrier de frein|etriers|filetage du filtre|filtre a air|filtre a carburant|filtre a essence|fixation d etrier|fixation du moteur|fixation du pont|fixation moteur|fixations moteur|flexible|flexible de frein|flexibles|flotteur|fusible|fusibles|galets|garde boue|gicleur|gicleur d huile|goujon|goujon de filtre|goujons|goujons de culasse|guidon|injecteur|injection|jante|jantes|joint de cardan|kick|levier|levier de frein|levier de vitesses|machoires|manocontact|noix d embrayage|papillon|pare brise|pare carter|pedale|pedale de frein|pedale de selecteur|pedale de vitesse|pedale de vitesses|phare|pignon|pignon d attaque|pignons|pincement|piston|pistons|plaquette|plaquettes|platine|pneu|pneumatique|pneumatiques|pneus|poignee|poignee de gaz|pompe a carburant|pompe a essence|pompe a huile|pontet|pontet de guidon|pontets|porte bagages|pot d echappement|poulie|poulies|protection moteur|purgeur|raccord|raccord banjo|radiateur d huile|rayon|rayons|reniflard|repose pied|repose pieds|retroviseur|retroviseurs|robinet d essence|rotor|roue|roue arriere|roue avant|roue libre|roues|roulement|roulements|rupteur|sabot moteur|selecteur|selle|silencieux|sonde|sonde lambda|soupape|soupapes|stator|support de pont|support moteur|supports moteur|tambour|te de fourche|te inferieur|te superieur|tendeur|tendeur de chaine|tendeur de distribution|tes de fourche|thermostat|trappe de visite|trou de calage|tube d echappement|tuyau d huile|variateur|vidange du liquide de refroidissement|vilebrequin|vis creuse|vis d alternateur|vis d assemblage|vis d etrier|vis de bequille|vis de bride|vis de bride de fourche|vis de carter|vis de carter d embrayage|vis de carter moteur|vis de carters|vis de couvercle d alternateur|vis de couvercle d embrayage|vis de culasse|vis de durite|vis de pincement|vis de pompe a huile|vis de purge|vis de repose pied|vis de rotor|vis de selecteur|vis de vidange de la pompe a eau|vis de vidange de liquide de refroidissement|vis des carters|vis du carter|vis du carter d embrayage|vis du couvercle d embrayage|vis du support de pont|vis platinees|volant|volant magnetique\n" +
+	"page.word\tatelier|bulletin|capacites|caracteristiques|caracteristiques techniques|carnet d entretien|chapitre|conducteur|conduite|contenances|cotes|couples de serrage|cyclomoteur|document|donnees|donnees d entretien|donnees generales|donnees techniques|edition|entretien|entretien periodique|et|feuille|fiche|fiche d entretien|fiche technique|generalites|graissage|guide|guide d entretien|guide de l utilisateur|guide du pilote|guide du proprietaire|huile|huile moteur|informations generales|ingredients|instructions|livret|livret d entretien|livret du pilote|lubrifiants|lubrification|maintenance|manuel|manuel d atelier|manuel d entretien|manuel d utilisation|manuel de l utilisateur|manuel de reparation|manuel de service|manuel du conducteur|manuel du pilote|manuel du proprietaire|memento|mode d emploi|moteur|moto|motocyclette|notes|notice|notice d entretien|notice d utilisation|notice technique|operations periodiques|page|periodicite|pilote|plan d entretien|pour|preconisation|preconisations|programme d entretien|proprietaire|ref|reglages|reparation|resume|revision|revue technique|scooter|section|service|specifications|supplement|tableau|tableau d entretien|technique|usager|utilisateur|utilisation|valeurs|vidange\n" +
 	"part.cover\tcache|capuchon|chapeau|couvercle|couvercle de carter|couvercles|trappe\n" +
-	"part.drain\tbouchon d'écoulement|bouchon de carter|bouchon de purge d'huile|bouchon de vidange carter|bouchon de vidange d'huile|bouchon de vidange d'huile du moteur|bouchon de vidange d'huile moteur|bouchon de vidange de l'huile|bouchon de vidange du carter|bouchon de vidange du carter moteur|bouchon de vidange du moteur|bouchon de vidange huile|bouchon de vidange magnétique|bouchon de vidange moteur|bouchon de vidange*|bouchon du carter|bouchon du carter d'huile|bouchon fileté de vidange|bouchon inférieur|bouchon magnétique|bouchon vidange|bouchons de vidange|boulon de vidange|boulon de vidange d'huile|boulon de vidange du moteur|celui de vidange|orifice de vidange|trou de vidange|vidange (bouchon)|vis bouchon de vidange|vis d'écoulement|vis de purge d'huile|vis de vidange|vis de vidange d'huile|vis de vidange d'huile moteur|vis de vidange de l'huile|vis de vidange du moteur|vis de vidange moteur|écrou de vidange\n" +
-	"part.fastener\tboulon|boulons|boulons de fixation|vis|vis allen|vis de fixation|écrou|écrous\n" +
-	"part.filler\tbouchon d'huile|bouchon d'introduction d'huile|bouchon d'orifice de remplissage|bouchon d'orifice de remplissage d'huile|bouchon de l'orifice de remplissage|bouchon de l'orifice de remplissage d'huile|bouchon de remplissage d'huile|bouchon de remplissage de l'huile|bouchon de remplissage moteur|bouchon de remplissage*|bouchon de réservoir d'huile|bouchon du goulot de remplissage|bouchon remplissage|bouchon supérieur|boulon de remplissage|capuchon de remplissage|celui de remplissage|couvercle de remplissage|goulot|goulot de remplissage|orifice de remplissage|orifice de remplissage d'huile|ouverture de remplissage|trou de remplissage|vis de remplissage|vis de remplissage d'huile\n" +
-	"part.filter\tfiltre|filtre d'huile|filtre de l'huile|filtre huile|filtre à huile|filtre à huile moteur|filtres|filtres à huile\n" +
-	"part.filter-bolt\tboulon central|boulon central du filtre|boulon de boîtier de filtre|boulon de filtre|boulon de filtre à huile|boulon de fixation de filtre|boulon de fixation du filtre|boulon du boîtier de filtre|boulon du filtre|boulon du filtre à huile|boîtier de filtre|boîtier du filtre|vis centrale|vis centrale de filtre|vis centrale de filtre à huile|vis centrale du boîtier de filtre|vis centrale du filtre|vis centrale du filtre à huile|vis de boîtier de filtre|vis de cloche|vis de filtre|vis de filtre à huile|vis de fixation de filtre|vis de fixation du filtre|vis de fixation du filtre à huile|vis de la cloche|vis du boîtier de filtre|vis du carter de filtre|vis du filtre|vis du filtre à huile\n" +
-	"part.filter-centrifugal\tcentrifugeur|centrifugeuse|filtre centrifuge|filtre rotatif|filtre tournant|filtre à force centrifuge|filtre à huile centrifuge|filtre à huile rotatif|rotor de filtre|rotor du filtre|épurateur centrifuge|épurateur d'huile centrifuge\n" +
-	"part.filter-cover\tbouchon de filtre|bouchon de filtre à huile|bouchon du filtre|bouchon du filtre à huile|boulon de couvercle de filtre|boulon du couvercle de filtre|boulons de couvercle de filtre|boulons de couvercle de filtre à huile|boulons du couvercle de filtre|boulons du couvercle de filtre à huile|cache de filtre|cache du filtre|cache du filtre à huile|cache filtre|chapeau de filtre|chapeau de filtre à huile|chapeau du filtre|chapeau du filtre à huile|cloche de filtre|couvercle (filtre)|couvercle d'élément de filtre|couvercle d'élément filtrant|couvercle de boîtier de filtre|couvercle de carter de filtre|couvercle de cartouche|couvercle de filtre|couvercle de filtre d'huile|couvercle de filtre à huile|couvercle de l'élément filtrant|couvercle de la cartouche|couvercle de la cartouche filtrante|couvercle du boîtier de filtre|couvercle du boîtier du filtre|couvercle du filtre|couvercle du filtre à huile|couvercle du logement de filtre|couvercle du logement du filtre|couvercle filtre|couvercle filtre à huile|plaque de filtre|trappe de filtre|trappe du filtre|vis couvercle de filtre|vis couvercle de filtre à huile|vis couvercle filtre|vis de cache de filtre|vis de chapeau de filtre|vis de couvercle de filtre|vis de couvercle de filtre d'huile|vis de couvercle de filtre à huile|vis de couvercle du filtre|vis de couvercle du filtre à huile|vis de fixation du couvercle de filtre|vis du cache du filtre|vis du chapeau de filtre|vis du chapeau du filtre|vis du couvercle de filtre|vis du couvercle de filtre à huile|vis du couvercle du filtre|vis du couvercle du filtre à huile\n" +
-	"part.filter-element\tcartouche|cartouche de filtre|cartouche de filtre à huile|cartouche du filtre|cartouche du filtre à huile|cartouche filtrante|cartouche filtre|cartouche intérieure|cartouche papier|filtre (cartouche)|filtre papier|filtre à cartouche|insert filtrant|papier filtrant|élément|élément de filtration|élément de filtre|élément de filtre à huile|élément du filtre|élément du filtre à huile|élément filtrant|élément filtrant d'huile|élément filtrant du filtre|élément filtrant à huile|élément filtre|élément papier|éléments filtrants\n" +
-	"part.filter-spin-on\tboîtier vissé|cartouche d'huile|cartouche jetable|cartouche vissable|cartouche vissée|cartouche à huile|cartouche à visser|filtre blindé|filtre jetable|filtre monobloc|filtre vissable|filtre vissé|filtre à cartouche vissée|filtre à cartouche à visser|filtre à usage unique|filtre à visser|filtre étanche|pot de filtre\n" +
-	"part.level\tbouchon d'inspection|bouchon de contrôle|bouchon de contrôle de niveau|bouchon de contrôle de niveau d'huile|bouchon de contrôle du niveau|bouchon de contrôle du niveau d'huile|bouchon de niveau d'huile|bouchon de niveau*|bouchon de trop plein|bouchon de vérification|bouchon témoin|boulon de contrôle|boulon de contrôle d'huile|boulon de contrôle de niveau|boulon de contrôle de niveau d'huile|boulon de niveau|boulon de vérification|boulon de vérification d'huile|boulon de vérification de niveau|boulon de vérification du niveau|celui de contrôle|celui de niveau|vis de contrôle|vis de contrôle d'huile|vis de contrôle de l'huile|vis de contrôle de niveau|vis de contrôle de niveau d'huile|vis de contrôle du niveau|vis de contrôle du niveau d'huile|vis de niveau|vis de niveau d'huile|vis de trop plein|vis de vérification|vis témoin\n" +
+	"part.drain\tbouchon d ecoulement|bouchon de carter|bouchon de purge d huile|bouchon de vidange carter|bouchon de vidange d huile|bouchon de vidange d huile du moteur|bouchon de vidange d huile moteur|bouchon de vidange de l huile|bouchon de vidange du carter|bouchon de vidange du carter moteur|bouchon de vidange du moteur|bouchon de vidange huile|bouchon de vidange magnetique|bouchon de vidange moteur|bouchon de vidange*|bouchon du carter|bouchon du carter d huile|bouchon filete de vidange|bouchon inferieur|bouchon magnetique|bouchon vidange|bouchons de vidange|boulon de vidange|boulon de vidange d huile|boulon de vidange du moteur|celui de vidange|ecrou de vidange|orifice de vidange|trou de vidange|vidange ( bouchon )|vis bouchon de vidange|vis d ecoulement|vis de purge d huile|vis de vidange|vis de vidange d huile|vis de vidange d huile moteur|vis de vidange de l huile|vis de vidange du moteur|vis de vidange moteur\n" +
+	"part.fastener\tboulon|boulons|boulons de fixation|ecrou|ecrous|vis|vis allen|vis de fixation\n" +
+	"part.filler\tbouchon d huile|bouchon d introduction d huile|bouchon d orifice de remplissage|bouchon d orifice de remplissage d huile|bouchon de l orifice de remplissage|bouchon de l orifice de remplissage d huile|bouchon de remplissage d huile|bouchon de remplissage de l huile|bouchon de remplissage moteur|bouchon de remplissage*|bouchon de reservoir d huile|bouchon du goulot de remplissage|bouchon remplissage|bouchon superieur|boulon de remplissage|capuchon de remplissage|celui de remplissage|couvercle de remplissage|goulot|goulot de remplissage|orifice de remplissage|orifice de remplissage d huile|ouverture de remplissage|trou de remplissage|vis de remplissage|vis de remplissage d huile\n" +
+	"part.filter\tfiltre|filtre a huile|filtre a huile moteur|filtre d huile|filtre de l huile|filtre huile|filtres|filtres a huile\n" +
+	"part.filter-bolt\tboitier de filtre|boitier du filtre|boulon central|boulon central du filtre|boulon de boitier de filtre|boulon de filtre|boulon de filtre a huile|boulon de fixation de filtre|boulon de fixation du filtre|boulon du boitier de filtre|boulon du filtre|boulon du filtre a huile|vis centrale|vis centrale de filtre|vis centrale de filtre a huile|vis centrale du boitier de filtre|vis centrale du filtre|vis centrale du filtre a huile|vis de boitier de filtre|vis de cloche|vis de filtre|vis de filtre a huile|vis de fixation de filtre|vis de fixation du filtre|vis de fixation du filtre a huile|vis de la cloche|vis du boitier de filtre|vis du carter de filtre|vis du filtre|vis du filtre a huile\n" +
+	"part.filter-centrifugal\tcentrifugeur|centrifugeuse|epurateur centrifuge|epurateur d huile centrifuge|filtre a force centrifuge|filtre a huile centrifuge|filtre a huile rotatif|filtre centrifuge|filtre rotatif|filtre tournant|rotor de filtre|rotor du filtre\n" +
+	"part.filter-cover\tbouchon de filtre|bouchon de filtre a huile|bouchon du filtre|bouchon du filtre a huile|boulon de couvercle de filtre|boulon du couvercle de filtre|boulons de couvercle de filtre|boulons de couvercle de filtre a huile|boulons du couvercle de filtre|boulons du couvercle de filtre a huile|cache de filtre|cache du filtre|cache du filtre a huile|cache filtre|chapeau de filtre|chapeau de filtre a huile|chapeau du filtre|chapeau du filtre a huile|cloche de filtre|couvercle ( filtre )|couvercle d element de filtre|couvercle d element filtrant|couvercle de boitier de filtre|couvercle de carter de filtre|couvercle de cartouche|couvercle de filtre|couvercle de filtre a huile|couvercle de filtre d huile|couvercle de l element filtrant|couvercle de la cartouche|couvercle de la cartouche filtrante|couvercle du boitier de filtre|couvercle du boitier du filtre|couvercle du filtre|couvercle du filtre a huile|couvercle du logement de filtre|couvercle du logement du filtre|couvercle filtre|couvercle filtre a huile|plaque de filtre|trappe de filtre|trappe du filtre|vis couvercle de filtre|vis couvercle de filtre a huile|vis couvercle filtre|vis de cache de filtre|vis de chapeau de filtre|vis de couvercle de filtre|vis de couvercle de filtre a huile|vis de couvercle de filtre d huile|vis de couvercle du filtre|vis de couvercle du filtre a huile|vis de fixation du couvercle de filtre|vis du cache du filtre|vis du chapeau de filtre|vis du chapeau du filtre|vis du couvercle de filtre|vis du couvercle de filtre a huile|vis du couvercle du filtre|vis du couvercle du filtre a huile\n" +
+	"part.filter-element\tcartouche|cartouche de filtre|cartouche de filtre a huile|cartouche du filtre|cartouche du filtre a huile|cartouche filtrante|cartouche filtre|cartouche interieure|cartouche papier|element|element de filtration|element de filtre|element de filtre a huile|element du filtre|element du filtre a huile|element filtrant|element filtrant a huile|element filtrant d huile|element filtrant du filtre|element filtre|element papier|elements filtrants|filtre ( cartouche )|filtre a cartouche|filtre papier|insert filtrant|papier filtrant\n" +
+	"part.filter-spin-on\tboitier visse|cartouche a huile|cartouche a visser|cartouche d huile|cartouche jetable|cartouche vissable|cartouche vissee|filtre a cartouche a visser|filtre a cartouche vissee|filtre a usage unique|filtre a visser|filtre blinde|filtre etanche|filtre jetable|filtre monobloc|filtre vissable|filtre visse|pot de filtre\n" +
+	"part.level\tbouchon d inspection|bouchon de controle|bouchon de controle de niveau|bouchon de controle de niveau d huile|bouchon de controle du niveau|bouchon de controle du niveau d huile|bouchon de niveau d huile|bouchon de niveau*|bouchon de trop plein|bouchon de verification|bouchon temoin|boulon de controle|boulon de controle d huile|boulon de controle de niveau|boulon de controle de niveau d huile|boulon de niveau|boulon de verification|boulon de verification d huile|boulon de verification de niveau|boulon de verification du niveau|celui de controle|celui de niveau|vis de controle|vis de controle d huile|vis de controle de l huile|vis de controle de niveau|vis de controle de niveau d huile|vis de controle du niveau|vis de controle du niveau d huile|vis de niveau|vis de niveau d huile|vis de trop plein|vis de verification|vis temoin\n" +
 	"part.plug\tbouchon|bouchons\n" +
-	"part.strainer\tbouchon de crépine|bouchon de crépine d'huile|bouchon de crépine à huile|bouchon de la crépine|bouchon de la crépine d'huile|bouchon de la crépine à huile|bouchon de tamis|bouchon de tamis d'huile|bouchon de tamis à huile|bouchon de vidange avec crépine|bouchon de vidange avec tamis|bouchon de vidange crépine|bouchon de vidange et crépine|bouchon de vidange à crépine|bouchon de vidange à tamis|bouchon du filtre à tamis|bouchon du tamis|bouchon du tamis à huile|capuchon de crépine|couvercle de crépine|couvercle de crépine d'huile|couvercle de crépine de l'huile|couvercle de crépine à huile|couvercle de la crépine|couvercle de la crépine d'huile|couvercle de tamis|couvercle du tamis|couvercle du tamis à huile|crépine d'huile|crépine à huile|crépine*|filtre crépine|filtre grille|filtre métallique|filtre tamis|filtre à crépine|filtre à huile à tamis|filtre à tamis|filtre à treillis|grille d'huile|grille filtrante|préfiltre|tamis|tamis d'huile|tamis filtrant|tamis à huile|toile métallique|vis de crépine|vis de la crépine|vis de tamis|vis du tamis|écran d'huile\n" +
-	"part.tank\tbâche|bâche d'huile|bâche à huile|cadre|cadre faisant réservoir|cadre réservoir|huile dans le cadre|poutre du cadre|réservoir|réservoir d'huile|réservoir d'huile dans le cadre|réservoir de l'huile|réservoir à huile|tube avant du cadre|tube de cadre|tube de cadre avant|tube du cadre\n" +
+	"part.strainer\tbouchon de crepine|bouchon de crepine a huile|bouchon de crepine d huile|bouchon de la crepine|bouchon de la crepine a huile|bouchon de la crepine d huile|bouchon de tamis|bouchon de tamis a huile|bouchon de tamis d huile|bouchon de vidange a crepine|bouchon de vidange a tamis|bouchon de vidange avec crepine|bouchon de vidange avec tamis|bouchon de vidange crepine|bouchon de vidange et crepine|bouchon du filtre a tamis|bouchon du tamis|bouchon du tamis a huile|capuchon de crepine|couvercle de crepine|couvercle de crepine a huile|couvercle de crepine d huile|couvercle de crepine de l huile|couvercle de la crepine|couvercle de la crepine d huile|couvercle de tamis|couvercle du tamis|couvercle du tamis a huile|crepine a huile|crepine d huile|crepine*|ecran d huile|filtre a crepine|filtre a huile a tamis|filtre a tamis|filtre a treillis|filtre crepine|filtre grille|filtre metallique|filtre tamis|grille d huile|grille filtrante|prefiltre|tamis|tamis a huile|tamis d huile|tamis filtrant|toile metallique|vis de crepine|vis de la crepine|vis de tamis|vis du tamis\n" +
+	"part.tank\tbache|bache a huile|bache d huile|cadre|cadre faisant reservoir|cadre reservoir|huile dans le cadre|poutre du cadre|reservoir|reservoir a huile|reservoir d huile|reservoir d huile dans le cadre|reservoir de l huile|tube avant du cadre|tube de cadre|tube de cadre avant|tube du cadre\n" +
 	"range.between\tentre\n" +
-	"range.to\tau|et|jusqu'à|à\n" +
+	"range.to\ta|au|et|jusqu a\n" +
 	"same\tcelle|celui\n" +
-	"seal.bonded\tbague bs|joint acier caoutchouc|joint bague|joint bs|joint caoutchouc métal|joint composite|joint métal caoutchouc|joint métal et caoutchouc|joint surmoulé|joint à lèvre caoutchouc|rondelle acier caoutchouc|rondelle avec caoutchouc|rondelle avec joint caoutchouc|rondelle avec lèvre caoutchouc|rondelle bimatière|rondelle caoutchouc métal|rondelle d'étanchéité caoutchouc métal|rondelle métal caoutchouc|rondelle surmoulée|rondelle vulcanisée|rondelle à joint caoutchouc|rondelle à lèvre|rondelle à lèvre caoutchouc\n" +
-	"seal.fibre\tfibre|joint de fibre|joint en fibre|joint fibre|rondelle de fibre|rondelle en fibre|rondelle en fibre vulcanisée|rondelle fibre\n" +
-	"seal.flat-aluminium\tanneau en aluminium|bague aluminium|bague d'étanchéité en aluminium|joint (alu)|joint (aluminium)|joint alu|joint aluminium|joint d'aluminium|joint d'étanchéité alu|joint d'étanchéité aluminium|joint d'étanchéité en aluminium|joint en alu|joint en aluminium|joint métallique en aluminium|joint neuf en aluminium|joint plat alu|joint plat en aluminium|rondelle (alu)|rondelle (aluminium)|rondelle alu|rondelle aluminium|rondelle d'aluminium|rondelle d'étanchéité aluminium|rondelle d'étanchéité en alu|rondelle d'étanchéité en aluminium|rondelle en alu|rondelle en aluminium|rondelle joint alu|rondelle joint aluminium|rondelle joint en aluminium|rondelle neuve en aluminium|rondelle plate en aluminium\n" +
-	"seal.flat-copper\tanneau en cuivre|bague cuivre|bague d'étanchéité en cuivre|bague en cuivre|joint (cuivre)|joint cuivre|joint d'étanchéité cuivre|joint d'étanchéité en cuivre|joint de cuivre|joint en cuivre|joint métallique en cuivre|joint neuf en cuivre|joint plat cuivre|joint plat en cuivre|rondelle (cuivre)|rondelle cuivre|rondelle d'étanchéité cuivre|rondelle d'étanchéité en cuivre|rondelle de cuivre|rondelle en cuivre|rondelle joint cuivre|rondelle joint en cuivre|rondelle neuve en cuivre|rondelle plate en cuivre\n" +
-	"seal.folded\tjoint creux|joint cuivre creux|joint cuivre plié|joint en cuivre creux|joint en cuivre plié|joint en cuivre serti|joint métallo plastique|joint métalloplastique|joint plié|joint replié|joint serti|joint écrasable|rondelle creuse|rondelle cuivre creuse|rondelle cuivre pliée|rondelle en cuivre creuse|rondelle métalloplastique|rondelle pliée|rondelle repliée|rondelle sertie\n" +
-	"seal.o-ring\tanneau torique|bague torique|joint (torique)|joint o ring|joint rond|joint torique|joints toriques|o ring|o rings|oring|torique|toriques\n" +
+	"seal.bonded\tbague bs|joint a levre caoutchouc|joint acier caoutchouc|joint bague|joint bs|joint caoutchouc metal|joint composite|joint metal caoutchouc|joint metal et caoutchouc|joint surmoule|rondelle a joint caoutchouc|rondelle a levre|rondelle a levre caoutchouc|rondelle acier caoutchouc|rondelle avec caoutchouc|rondelle avec joint caoutchouc|rondelle avec levre caoutchouc|rondelle bimatiere|rondelle caoutchouc metal|rondelle d etancheite caoutchouc metal|rondelle metal caoutchouc|rondelle surmoulee|rondelle vulcanisee\n" +
+	"seal.fibre\tfibre|joint de fibre|joint en fibre|joint fibre|rondelle de fibre|rondelle en fibre|rondelle en fibre vulcanisee|rondelle fibre\n" +
+	"seal.flat-aluminium\tanneau en aluminium|bague aluminium|bague d etancheite en aluminium|joint ( alu )|joint ( aluminium )|joint alu|joint aluminium|joint d aluminium|joint d etancheite alu|joint d etancheite aluminium|joint d etancheite en aluminium|joint en alu|joint en aluminium|joint metallique en aluminium|joint neuf en aluminium|joint plat alu|joint plat en aluminium|rondelle ( alu )|rondelle ( aluminium )|rondelle alu|rondelle aluminium|rondelle d aluminium|rondelle d etancheite aluminium|rondelle d etancheite en alu|rondelle d etancheite en aluminium|rondelle en alu|rondelle en aluminium|rondelle joint alu|rondelle joint aluminium|rondelle joint en aluminium|rondelle neuve en aluminium|rondelle plate en aluminium\n" +
+	"seal.flat-copper\tanneau en cuivre|bague cuivre|bague d etancheite en cuivre|bague en cuivre|joint ( cuivre )|joint cuivre|joint d etancheite cuivre|joint d etancheite en cuivre|joint de cuivre|joint en cuivre|joint metallique en cuivre|joint neuf en cuivre|joint plat cuivre|joint plat en cuivre|rondelle ( cuivre )|rondelle cuivre|rondelle d etancheite cuivre|rondelle d etancheite en cuivre|rondelle de cuivre|rondelle en cuivre|rondelle joint cuivre|rondelle joint en cuivre|rondelle neuve en cuivre|rondelle plate en cuivre\n" +
+	"seal.folded\tjoint creux|joint cuivre creux|joint cuivre plie|joint ecrasable|joint en cuivre creux|joint en cuivre plie|joint en cuivre serti|joint metallo plastique|joint metalloplastique|joint plie|joint replie|joint serti|rondelle creuse|rondelle cuivre creuse|rondelle cuivre pliee|rondelle en cuivre creuse|rondelle metalloplastique|rondelle pliee|rondelle repliee|rondelle sertie\n" +
+	"seal.o-ring\tanneau torique|bague torique|joint ( torique )|joint o ring|joint rond|joint torique|joints toriques|o ring|o rings|oring|torique|toriques\n" +
 	"seal.paper\tjoint de papier|joint en papier|joint papier|rondelle papier\n" +
-	"seal.square-ring\tanneau carré|anneau à section carrée|bague carrée|joint carré|joint de section carrée|joint quadrangulaire|joint rectangulaire|joint à section carrée|joint à section rectangulaire\n" +
-	"seal.washer\tanneau d'étanchéité|bague d'étanchéité|garniture|joint|joint d'étanchéité|joint de bouchon|joint de bouchon de vidange|joint de vidange|joint du bouchon|joint du bouchon de vidange|joints|rondelle|rondelle d'étanchéité|rondelle de joint|rondelle de vidange|rondelle du bouchon|rondelle joint|rondelle joint neuve|rondelle écrasable|rondelles\n" +
-	"stance.centre-stand\tbéquille central|béquille centrale|béquille d'atelier|béquille d'atelier arrière|béquille de stand|béquille principale|lève moto|support d'atelier|sur béquille centrale|sur la béquille centrale|sur sa béquille centrale\n" +
-	"stance.side-stand\tbéquille de côté|béquille latéral|béquille latérale|béquille latérale dépliée|latérale|sur béquille latérale|sur la béquille latérale|sur sa béquille latérale\n" +
-	"stance.upright\taplomb|bien d'aplomb|bien droite|bien vertical|bien verticale|d'aplomb|droit|droite|en position verticale|maintenez la moto droite|maintenir droite|maintenir la moto droite|maintenue droite|maintenue verticale|moto d'aplomb|moto droite|moto tenue droite|moto verticale|parfaitement droite|parfaitement verticale|position verticale|posture verticale|redresser|redressez|redressée|tenez la moto droite|tenir droite|tenir la moto droite|tenue droite|vertical|verticale|verticalement|à la verticale\n" +
-	"state.cold\tavant de démarrer|avant démarrage|avant la mise en marche|froid|froide|huile froide|moteur froid|moteur à froid|moteur étant froid|à froid\n" +
-	"state.hot\tbien chaud|bien chaude|brûlant|moteur bien chaud|température d'utilisation|température de fonctionnement|température de marche|température de régime|température de service|température de travail|température normale|température normale d'utilisation|température normale de fonctionnement|température normale de marche|très chaud|très chaude|à la température de fonctionnement|à sa température de fonctionnement|à température de fonctionnement\n" +
-	"state.warm\tchaud|chaude|huile chaude|huile tiède|légèrement chaud|moteur chaud|moteur encore chaud|moteur encore tiède|moteur préchauffé|moteur réchauffé|moteur tiède|moteur à chaud|moteur étant chaud|préchauffé|réchauffé|tiède|à chaud\n" +
-	"time.run\taprès avoir roulé|au ralenti|au régime de ralenti|balade|chauffer|chauffer le moteur|chauffez|chauffez le moteur|démarrer|démarrer le moteur|démarrez|démarrez le moteur|en marche|faire chauffer|faire chauffer au ralenti|faire chauffer le moteur|faire tourner|faire tourner au ralenti|faire tourner le moteur|faire un parcours|faites chauffer|faites chauffer le moteur|faites tourner|faites tourner au ralenti|faites tourner le moteur|laisser chauffer|laisser le moteur au ralenti|laisser le moteur tourner|laisser tourner|laisser tourner au ralenti|laisser tourner le moteur|laissez le moteur au ralenti|laissez le moteur tourner|laissez tourner|laissez tourner le moteur|lancer le moteur|lancez le moteur|mettez en marche|mettez le moteur au ralenti|mettez le moteur en marche|mettre en marche|mettre le moteur en marche|parcours|promenade|ralenti|rouler|roulez|tourne|tourner|tourner au ralenti|trajet\n" +
-	"time.stop\taprès arrêt|après arrêt du moteur|après avoir arrêté|après avoir coupé|après coupure|après l'arrêt|après l'arrêt du moteur|arrêt|arrêt du moteur|arrêter|arrêter le moteur|arrêtez|arrêtez le|arrêtez le moteur|arrêté|arrêtée|contact coupé|couper|couper le contact|couper le moteur|coupez|coupez le|coupez le contact|coupez le moteur|coupure|coupé|l'arrêter|le couper|moteur arrêté|moteur coupé|moteur à l'arrêt|moteur éteint|stopper|stopper le moteur|stoppez|à l'arrêt|éteignez|éteignez le moteur|éteindre|éteindre le moteur\n" +
-	"time.wait\taprès une attente de|attendant|attendez|attendre|attendre environ|attente|au repos|décanter|immobile|laisser descendre|laisser décanter|laisser l'huile redescendre|laisser l'huile se stabiliser|laisser redescendre|laisser reposer|laisser s'écouler|laisser se stabiliser|laisser stabiliser|laissez décanter|laissez l'huile redescendre|laissez l'huile se stabiliser|laissez reposer|laissez se stabiliser|le temps que l'huile|patienter|patientez|repos|reposer|temps d'attente|temps de repos\n" +
-	"tool.wrench\tclef|clé|clé de|clé en tube|clé mixte|clé plate|clé polygonale|clé à cliquet|clé à douille|clé à fourche|clé à pipe|clé à œil|clés|douille|entre plats|sur plats|surplats\n" +
+	"seal.square-ring\tanneau a section carree|anneau carre|bague carree|joint a section carree|joint a section rectangulaire|joint carre|joint de section carree|joint quadrangulaire|joint rectangulaire\n" +
+	"seal.washer\tanneau d etancheite|bague d etancheite|garniture|joint|joint d etancheite|joint de bouchon|joint de bouchon de vidange|joint de vidange|joint du bouchon|joint du bouchon de vidange|joints|rondelle|rondelle d etancheite|rondelle de joint|rondelle de vidange|rondelle du bouchon|rondelle ecrasable|rondelle joint|rondelle joint neuve|rondelles\n" +
+	"stance.centre-stand\tbequille central|bequille centrale|bequille d atelier|bequille d atelier arriere|bequille de stand|bequille principale|leve moto|support d atelier|sur bequille centrale|sur la bequille centrale|sur sa bequille centrale\n" +
+	"stance.side-stand\tbequille de cote|bequille lateral|bequille laterale|bequille laterale depliee|laterale|sur bequille laterale|sur la bequille laterale|sur sa bequille laterale\n" +
+	"stance.upright\ta la verticale|aplomb|bien d aplomb|bien droite|bien vertical|bien verticale|d aplomb|droit|droite|en position verticale|maintenez la moto droite|maintenir droite|maintenir la moto droite|maintenue droite|maintenue verticale|moto d aplomb|moto droite|moto tenue droite|moto verticale|parfaitement droite|parfaitement verticale|position verticale|posture verticale|redressee|redresser|redressez|tenez la moto droite|tenir droite|tenir la moto droite|tenue droite|vertical|verticale|verticalement\n" +
+	"state.cold\ta froid|avant de demarrer|avant demarrage|avant la mise en marche|froid|froide|huile froide|moteur a froid|moteur etant froid|moteur froid\n" +
+	"state.hot\ta la temperature de fonctionnement|a sa temperature de fonctionnement|a temperature de fonctionnement|bien chaud|bien chaude|brulant|moteur bien chaud|temperature d utilisation|temperature de fonctionnement|temperature de marche|temperature de regime|temperature de service|temperature de travail|temperature normale|temperature normale d utilisation|temperature normale de fonctionnement|temperature normale de marche|tres chaud|tres chaude\n" +
+	"state.warm\ta chaud|chaud|chaude|huile chaude|huile tiede|legerement chaud|moteur a chaud|moteur chaud|moteur encore chaud|moteur encore tiede|moteur etant chaud|moteur prechauffe|moteur rechauffe|moteur tiede|prechauffe|rechauffe|tiede\n" +
+	"time.run\tapres avoir roule|au ralenti|au regime de ralenti|balade|chauffer|chauffer le moteur|chauffez|chauffez le moteur|demarrer|demarrer le moteur|demarrez|demarrez le moteur|en marche|faire chauffer|faire chauffer au ralenti|faire chauffer le moteur|faire tourner|faire tourner au ralenti|faire tourner le moteur|faire un parcours|faites chauffer|faites chauffer le moteur|faites tourner|faites tourner au ralenti|faites tourner le moteur|laisser chauffer|laisser le moteur au ralenti|laisser le moteur tourner|laisser tourner|laisser tourner au ralenti|laisser tourner le moteur|laissez le moteur au ralenti|laissez le moteur tourner|laissez tourner|laissez tourner le moteur|lancer le moteur|lancez le moteur|mettez en marche|mettez le moteur au ralenti|mettez le moteur en marche|mettre en marche|mettre le moteur en marche|parcours|promenade|ralenti|rouler|roulez|tourne|tourner|tourner au ralenti|trajet\n" +
+	"time.stop\ta l arret|apres arret|apres arret du moteur|apres avoir arrete|apres avoir coupe|apres coupure|apres l arret|apres l arret du moteur|arret|arret du moteur|arrete|arretee|arreter|arreter le moteur|arretez|arretez le|arretez le moteur|contact coupe|coupe|couper|couper le contact|couper le moteur|coupez|coupez le|coupez le contact|coupez le moteur|coupure|eteignez|eteignez le moteur|eteindre|eteindre le moteur|l arreter|le couper|moteur a l arret|moteur arrete|moteur coupe|moteur eteint|stopper|stopper le moteur|stoppez\n" +
+	"time.wait\tapres une attente de|attendant|attendez|attendre|attendre environ|attente|au repos|decanter|immobile|laisser decanter|laisser descendre|laisser l huile redescendre|laisser l huile se stabiliser|laisser redescendre|laisser reposer|laisser s ecouler|laisser se stabiliser|laisser stabiliser|laissez decanter|laissez l huile redescendre|laissez l huile se stabiliser|laissez reposer|laissez se stabiliser|le temps que l huile|patienter|patientez|repos|reposer|temps d attente|temps de repos\n" +
+	"tool.wrench\tcle|cle a cliquet|cle a douille|cle a fourche|cle a oeil|cle a pipe|cle de|cle en tube|cle mixte|cle plate|cle polygonale|clef|cles|douille|entre plats|sur plats|surplats\n" +
 	"unit.L\tdemi litre|litre|litres|lt|quart de litre|un demi litre|un quart de litre\n" +
-	"unit.N·m\tm n|mn|mètre newton|newton mètre|newton mètres|newtonmètre|newtonmètres|newtons mètres\n" +
+	"unit.N·m\tm n|metre newton|mn|newton metre|newton metres|newtonmetre|newtonmetres|newtons metres\n" +
 	"unit.US qt\tpintes us|qt us|quart us|quarts us|us qt\n" +
-	"unit.daN·m\tda n m|dan m|décanewton mètre|décanewtons mètres|m dan|mdan\n" +
+	"unit.daN·m\tda n m|dan m|decanewton metre|decanewtons metres|m dan|mdan\n" +
 	"unit.days\tjour|jours\n" +
-	"unit.h\th|heure|heure de fonctionnement|heures|heures d'utilisation|heures de conduite|heures de fonctionnement|heures de marche|heures de roulage|heures de service|heures moteur\n" +
+	"unit.h\th|heure|heure de fonctionnement|heures|heures d utilisation|heures de conduite|heures de fonctionnement|heures de marche|heures de roulage|heures de service|heures moteur\n" +
 	"unit.in\tpouce|pouces\n" +
-	"unit.kgf·m\tkg m|kgm|kilogrammètre|kilogrammètres|m kg|m kgf|mkg|mkgf|mètre kilo|mètre kilogramme|mètres kilogrammes|mètres kilos\n" +
-	"unit.km\tkilomètre|kilomètres|kms\n" +
-	"unit.mL\tcc|centimètre cube|centimètres cubes|cm cube|cm cubes|millilitre|millilitres\n" +
+	"unit.kgf·m\tkg m|kgm|kilogrammetre|kilogrammetres|m kg|m kgf|metre kilo|metre kilogramme|metres kilogrammes|metres kilos|mkg|mkgf\n" +
+	"unit.km\tkilometre|kilometres|kms\n" +
+	"unit.mL\tcc|centimetre cube|centimetres cubes|cm cube|cm cubes|millilitre|millilitres\n" +
 	"unit.mi\tmile|miles|mille|milles\n" +
 	"unit.min\tmin|minute|minutes|mn\n" +
-	"unit.mm\tmillimètre|millimètres\n" +
+	"unit.mm\tmillimetre|millimetres\n" +
 	"unit.months\tmois\n" +
 	"unit.s\tsec|seconde|secondes\n" +
-	"unit.turn\td'un tour|de tour|demi tour|quart de tour|rotation|rotations|tour|tour de plus|tour et demi|tours|trois quart de tour|trois quarts de tour|un demi tour|un quart de tour|un tour|un tour et demi\n" +
+	"unit.turn\td un tour|de tour|demi tour|quart de tour|rotation|rotations|tour|tour de plus|tour et demi|tours|trois quart de tour|trois quarts de tour|un demi tour|un quart de tour|un tour|un tour et demi\n" +
 	"unit.weeks\tsemaine|semaines\n" +
-	"unit.years\tan|année|années|ans\n" +
-	"unit.°\tdegré|degrés\n" +
-	"unit.°C\tcelsius|centigrades|degré celsius|degrés c|degrés celsius|degrés centigrades\n" +
-	"warm.drain\tavant d'effectuer la vidange|avant de vidanger|avant de vidanger l'huile|avant la vidange|avant toute vidange|avant vidange|l'huile s'écoule|laisser couler|laisser couler l'huile|laisser l'huile s'écouler|laisser s'écouler|laissez couler|laissez couler l'huile|laissez l'huile s'écouler|laissez s'écouler|pour la vidange|pour vidanger|s'écouler|vidanger|vidanger l'huile|vidanger le moteur|vidanger à chaud|vidangez|vidangez l'huile|écouler\n" +
-	"warm.oil\tamener l'huile|amener l'huile à|amener à|chauffer jusqu'à|chauffer l'huile|chauffé à|faire chauffer|faire monter|faites chauffer|huile chauffée|huile doit être|huile à|huile à une température de|jusqu'à ce que l'huile|l'huile atteigne|l'huile atteint|l'huile devrait|l'huile doit|l'huile soit|l'huile à|l'huile étant à|porter l'huile|porter l'huile à|porter à|portée à|préchauffer|réchauffer|réchauffez|température|température d'huile|température de l'huile|température du moteur\n" +
-	"when.change\tau plus tard|changement|changent|changer|changez|changé|changée|doit être changée|doit être remplacée|effectuer la vidange|est changée|est remplacée|est renouvelée|faire la vidange|remplacement|remplacent|remplacer|remplacez|remplacé|remplacée|renouveler|renouvelez|renouvellement|renouvellement de l'huile|renouvellent|renouvelé|renouvelée|se change|se changent|se remplace|se remplacent|se renouvelle|se renouvellent|se vidange|se vidangent|vidange|vidangent|vidanger|vidanges|vidangez|vidangé|vidangée|à changer|à remplacer|à renouveler|échange|échanger\n" +
-	"when.every\taprès chaque|chaque|entre vidanges|espacement|espacées de|fréquence|fréquence d'entretien|fréquence de vidange|fréquences|intervalle|intervalle d'entretien|intervalle de|intervalle de vidange|intervalles|intervalles de vidange|périodicité|périodicité de vidange|tous les|tous les deux|toutes les|toutes les deux|à chaque|à intervalles de|échéance|échéances|échéances de vidange\n" +
-	"when.first\t1 er|1 re|1 ère|1er|1re|1re révision|1ère|1ère révision|après le rodage|après les 1ers|après les premiers|après rodage|au bout des premiers|au premier|au rodage|aux 1ers|aux premiers|d'abord|dès|en fin de rodage|en rodage|fin de rodage|initial|initiale|la première fois|les premiers|premier|premier changement|premier contrôle|premier entretien|premiers|première|première fois|première inspection|première intervention|première révision|première visite|premières|période de rodage|rodage|révision de rodage|une fois à|une première fois|à la première\n" +
-	"when.severe\tatmosphère poussiéreuse|autoroute|basses températures|boue|chaleur|chemins|chemins non goudronnés|circuit|circulation en ville|circulation urbaine|climat froid|compétition|conditions d'utilisation sévères|conditions difficiles|conditions défavorables|conditions extrêmes|conditions pénibles|conditions rigoureuses|conditions sévères|conditions éprouvantes|conduite rapide|conduite sportive|course|courses|coursier|courts parcours|courts trajets|difficiles|embouteillages|en compétition|en course|en hiver|en ville|enduro|fortes chaleurs|fortes contraintes|fréquents arrêts|grande chaleur|hors route|intensif|intensive|livraison|livraisons|milieu poussiéreux|montagne|non goudronnées|non goudronnés|par grand froid|parcours courts|parcours urbains|petits parcours|petits trajets|piste|pistes|pluie|porte à porte|poussière|poussiéreuse|poussiéreuses|poussiéreux|remorque|rigoureuses|routes non goudronnées|routes poussiéreuses|sable|side car|sur circuit|sur pistes|sévère|sévères|taxi|temps froid|tout terrain|trajets brefs|trajets courts|trajets de moins|trajets très courts|trajets urbains|urbain|usage difficile|usage en compétition|usage extrême|usage intense|usage intensif|usage professionnel|usage pénible|usage sportif|usage sévère|usage tout terrain|usage urbain|utilisation difficile|utilisation en compétition|utilisation intensive|utilisation sévère|utilisation urbaine|ville|zones poussiéreuses\n" +
-	"when.then\taprès cela|après quoi|dès lors|désormais|enfin|ensuite|les suivantes|les suivants|les vidanges suivantes|par la suite|plus tard|puis|suivantes|suivants|ultérieurement|vidanges suivantes|à partir de là\n" +
+	"unit.years\tan|annee|annees|ans\n" +
+	"unit.°\tdegre|degres\n" +
+	"unit.°C\tcelsius|centigrades|degre celsius|degres c|degres celsius|degres centigrades\n" +
+	"warm.drain\tavant d effectuer la vidange|avant de vidanger|avant de vidanger l huile|avant la vidange|avant toute vidange|avant vidange|ecouler|l huile s ecoule|laisser couler|laisser couler l huile|laisser l huile s ecouler|laisser s ecouler|laissez couler|laissez couler l huile|laissez l huile s ecouler|laissez s ecouler|pour la vidange|pour vidanger|s ecouler|vidanger|vidanger a chaud|vidanger l huile|vidanger le moteur|vidangez|vidangez l huile\n" +
+	"warm.oil\tamener a|amener l huile|amener l huile a|chauffe a|chauffer jusqu a|chauffer l huile|faire chauffer|faire monter|faites chauffer|huile a|huile a une temperature de|huile chauffee|huile doit etre|jusqu a ce que l huile|l huile a|l huile atteigne|l huile atteint|l huile devrait|l huile doit|l huile etant a|l huile soit|portee a|porter a|porter l huile|porter l huile a|prechauffer|rechauffer|rechauffez|temperature|temperature d huile|temperature de l huile|temperature du moteur\n" +
+	"when.change\ta changer|a remplacer|a renouveler|au plus tard|change|changee|changement|changent|changer|changez|doit etre changee|doit etre remplacee|echange|echanger|effectuer la vidange|est changee|est remplacee|est renouvelee|faire la vidange|remplace|remplacee|remplacement|remplacent|remplacer|remplacez|renouvele|renouvelee|renouveler|renouvelez|renouvellement|renouvellement de l huile|renouvellent|se change|se changent|se remplace|se remplacent|se renouvelle|se renouvellent|se vidange|se vidangent|vidange|vidangee|vidangent|vidanger|vidanges|vidangez\n" +
+	"when.every\ta chaque|a intervalles de|apres chaque|chaque|echeance|echeances|echeances de vidange|entre vidanges|espacees de|espacement|frequence|frequence d entretien|frequence de vidange|frequences|intervalle|intervalle d entretien|intervalle de|intervalle de vidange|intervalles|intervalles de vidange|periodicite|periodicite de vidange|tous les|tous les deux|toutes les|toutes les deux\n" +
+	"when.first\t1 er|1 ere|1 re|1er|1ere|1ere revision|1re|1re revision|a la premiere|apres le rodage|apres les 1ers|apres les premiers|apres rodage|au bout des premiers|au premier|au rodage|aux 1ers|aux premiers|d abord|des|en fin de rodage|en rodage|fin de rodage|initial|initiale|la premiere fois|les premiers|periode de rodage|premier|premier changement|premier controle|premier entretien|premiere|premiere fois|premiere inspection|premiere intervention|premiere revision|premiere visite|premieres|premiers|revision de rodage|rodage|une fois a|une premiere fois\n" +
+	"when.severe\tatmosphere poussiereuse|autoroute|basses temperatures|boue|chaleur|chemins|chemins non goudronnes|circuit|circulation en ville|circulation urbaine|climat froid|competition|conditions d utilisation severes|conditions defavorables|conditions difficiles|conditions eprouvantes|conditions extremes|conditions penibles|conditions rigoureuses|conditions severes|conduite rapide|conduite sportive|course|courses|coursier|courts parcours|courts trajets|difficiles|embouteillages|en competition|en course|en hiver|en ville|enduro|fortes chaleurs|fortes contraintes|frequents arrets|grande chaleur|hors route|intensif|intensive|livraison|livraisons|milieu poussiereux|montagne|non goudronnees|non goudronnes|par grand froid|parcours courts|parcours urbains|petits parcours|petits trajets|piste|pistes|pluie|porte a porte|poussiere|poussiereuse|poussiereuses|poussiereux|remorque|rigoureuses|routes non goudronnees|routes poussiereuses|sable|severe|severes|side car|sur circuit|sur pistes|taxi|temps froid|tout terrain|trajets brefs|trajets courts|trajets de moins|trajets tres courts|trajets urbains|urbain|usage difficile|usage en competition|usage extreme|usage intense|usage intensif|usage penible|usage professionnel|usage severe|usage sportif|usage tout terrain|usage urbain|utilisation difficile|utilisation en competition|utilisation intensive|utilisation severe|utilisation urbaine|ville|zones poussiereuses\n" +
+	"when.then\ta partir de la|apres cela|apres quoi|des lors|desormais|enfin|ensuite|les suivantes|les suivants|les vidanges suivantes|par la suite|plus tard|puis|suivantes|suivants|ulterieurement|vidanges suivantes\n" +
 	"with\tavec|compris|et|incl|incluant|inclus|plus|y compris\n" +
-	"without\taucun|excepté|hors|non compris|sans|sauf\n" +
-	"year.from\tde|depuis|dès|à partir de\n" +
-	"year.on\tet après|et plus récents|et suivantes|et suivants|et ultérieurs\n"
+	"without\taucun|excepte|hors|non compris|sans|sauf\n" +
+	"year.from\ta partir de|de|depuis|des\n" +
+	"year.on\tet apres|et plus recents|et suivantes|et suivants|et ulterieurs\n"
 
 const benchFR = "" +
 	"@fr\n" +
-	"\tbande|entre les repères|entre les traits|entre mini et maxi\n" +
-	"\tappelé|nom\n" +
+	"\tbande|entre les reperes|entre les traits|entre mini et maxi\n" +
+	"\tappele|nom\n" +
 	"\til reste|restant|reste\n" +
 	"\tbesoin|besoin de|il faut|pour\n" +
-	"\tentamé|ouvert\n" +
-	"\tcoûte|prix\n" +
+	"\tentame|ouvert\n" +
+	"\tcoute|prix\n" +
 	"\tbidon|bidon de|bidons|taille\n" +
 	"\tclasse|classe de la vis\n" +
-	"\tair|ambiante|dehors|température de l'air\n" +
-	"\taprès|au bout de|en|entre les deux\n" +
-	"\tavant|d'abord|de|première\n" +
-	"\tdeuxième|ensuite|maintenant|puis\n" +
-	"\tattendre jusqu'à|jusqu'à|objectif\n" +
-	"\tcomme la dernière fois|encore\n" +
-	"\taprès réparation|première révision|première vidange\n" +
-	"\tle voyant s'est allumé|voyant allumé|voyant d'huile allumé\n" +
-	"\tplus que la dernière fois\n" +
+	"\tair|ambiante|dehors|temperature de l air\n" +
+	"\tapres|au bout de|en|entre les deux\n" +
+	"\tavant|d abord|de|premiere\n" +
+	"\tdeuxieme|ensuite|maintenant|puis\n" +
+	"\tattendre jusqu a|jusqu a|objectif\n" +
+	"\tcomme la derniere fois|encore\n" +
+	"\tapres reparation|premiere revision|premiere vidange\n" +
+	"\tle voyant s est allume|voyant allume|voyant d huile allume\n" +
+	"\tplus que la derniere fois\n" +
 	"\tmorceaux|taille\n" +
 	"\tduvet|profond\n" +
-	"\tradiateur d'huile|radiateur vidé\n" +
-	"\tréservoir seul|seulement le réservoir\n" +
-	"\thuile|quantité|volume\n" +
-	"\ton trouve|trouvé\n" +
-	"\tavant|niveau avant|était\n" +
-	"\tavant à|était à\n" +
+	"\tradiateur d huile|radiateur vide\n" +
+	"\treservoir seul|seulement le reservoir\n" +
+	"\thuile|quantite|volume\n" +
+	"\ton trouve|trouve\n" +
+	"\tavant|etait|niveau avant\n" +
+	"\tavant a|etait a\n" +
 	"\thuile neuve|neuve\n" +
-	"\tmesuré|mesurée\n" +
+	"\tmesure|mesuree\n" +
 	"\test|maintenant|niveau maintenant\n" +
-	"\test à|maintenant à\n" +
-	"\test sorti|sorti|vidangé\n" +
-	"\ta monté|hausse|monté de\n" +
-	"\thuile|mis|versé\n" +
+	"\test a|maintenant a\n" +
+	"\test sorti|sorti|vidange\n" +
+	"\ta monte|hausse|monte de\n" +
+	"\thuile|mis|verse\n" +
 	"\tgrade|huile|sae\n" +
 	"\tdivision|graduation|un trait\n" +
-	"\tdans le bouchon|dans le gobelet|recueilli|récupéré\n" +
+	"\tdans le bouchon|dans le gobelet|recueilli|recupere\n" +
 	"\tgoutte|gouttes\n" +
 	"\tbord|largeur du bord\n" +
 	"\tchaque|goutte toutes les|toutes les|une goutte toutes les\n" +
-	"\tpar heure|à l'heure\n" +
-	"\thuile|huile en tout|toute l'huile\n" +
+	"\ta l heure|par heure\n" +
+	"\thuile|huile en tout|toute l huile\n" +
 	"\tdistance|le long de|sur\n" +
-	"\ttaps|tapé à\n" +
-	"\tdurée|en|pendant\n" +
-	"\tau dessus|au dessus du mini|au dessus du repère\n" +
+	"\ttape a|taps\n" +
+	"\tduree|en|pendant\n" +
+	"\tau dessus|au dessus du mini|au dessus du repere\n" +
 	"\tcouvert|de la vitre|du hublot\n" +
 	"\thublot|vitre\n" +
-	"\tinclinaison|penche|penchée\n" +
-	"\tdistance des repères|repères|écart des repères\n" +
-	"\tdécalage|décalé du milieu\n" +
-	"\tincliné|jauge inclinée|pente\n" +
+	"\tinclinaison|penche|penchee\n" +
+	"\tdistance des reperes|ecart des reperes|reperes\n" +
+	"\tdecalage|decale du milieu\n" +
+	"\tincline|jauge inclinee|pente\n" +
 	"\tcontenance|huile dans le moteur|le moteur contient\n" +
-	"\tmanuel à|prévu à|valable à\n" +
-	"\tmesuré à|précision\n" +
+	"\tmanuel a|prevu a|valable a\n" +
+	"\tmesure a|precision\n" +
 	"\tprofondeur|profondeur de gorge\n" +
-	"\tdiamètre de gorge|fond de gorge|gorge\n" +
-	"\tdedans|diamètre intérieur|intérieur\n" +
-	"\tdiamètre extérieur|extérieur\n" +
-	"\tsection|tore|épais\n" +
-	"\tusagé|vieux joint\n" +
-	"\tviscosité à|à\n" +
-	"\tfiche technique|première|viscosité\n" +
-	"\tpremière à|à\n" +
-	"\tindice|indice de viscosité|vi\n" +
-	"\tpoint d'écoulement\n" +
-	"\tdeuxième|deuxième viscosité\n" +
-	"\tdeuxième à|à\n" +
-	"\tpremière|première huile\n" +
-	"\tpremière|première huile\n" +
-	"\tpremière|première huile\n" +
-	"\tautre|deuxième|deuxième huile\n" +
-	"\tautre|deuxième|deuxième huile\n" +
-	"\tautre|deuxième|deuxième huile\n" +
-	"\tmanomètre jusqu'à|pleine échelle\n" +
+	"\tdiametre de gorge|fond de gorge|gorge\n" +
+	"\tdedans|diametre interieur|interieur\n" +
+	"\tdiametre exterieur|exterieur\n" +
+	"\tepais|section|tore\n" +
+	"\tusage|vieux joint\n" +
+	"\ta|viscosite a\n" +
+	"\tfiche technique|premiere|viscosite\n" +
+	"\ta|premiere a\n" +
+	"\tindice|indice de viscosite|vi\n" +
+	"\tpoint d ecoulement\n" +
+	"\tdeuxieme|deuxieme viscosite\n" +
+	"\ta|deuxieme a\n" +
+	"\tpremiere|premiere huile\n" +
+	"\tpremiere|premiere huile\n" +
+	"\tpremiere|premiere huile\n" +
+	"\tautre|deuxieme|deuxieme huile\n" +
+	"\tautre|deuxieme|deuxieme huile\n" +
+	"\tautre|deuxieme|deuxieme huile\n" +
+	"\tmanometre jusqu a|pleine echelle\n" +
 	"\tau moins|le manuel dit|manuel|minimum\n" +
-	"\tmanuel à|prévu à|à\n" +
-	"\trégime du manuel|régime prévu|à\n" +
+	"\ta|manuel a|prevu a\n" +
+	"\ta|regime du manuel|regime prevu\n" +
 	"\tau plus|maximum\n" +
-	"\tindique|manomètre|mesuré|pression\n" +
-	"\trégime|tours par minute|tr min|à\n" +
-	"\thuile à|à\n" +
+	"\tindique|manometre|mesure|pression\n" +
+	"\ta|regime|tours par minute|tr min\n" +
+	"\ta|huile a\n" +
 	"\tajouter|en ajouter\n" +
 	"\tbidon|cette huile|sur le bidon\n" +
 	"\tbidon|cette huile|sur le bidon\n" +
 	"\tbidon|cette huile|sur le bidon\n" +
 	"\ttableau\n" +
 	"\tair le plus froid|au minimum|le plus froid\n" +
-	"\tenergy conserving|resource conserving|économie d'énergie\n" +
+	"\teconomie d energie|energy conserving|resource conserving\n" +
 	"\tcontient|le moteur contient\n" +
-	"\tdemandé|le manuel dit|moto|prescrit\n" +
+	"\tdemande|le manuel dit|moto|prescrit\n" +
 	"\tair le plus chaud|au maximum|le plus chaud\n" +
 	"\tjaso|le manuel dit|moto|prescrit\n" +
 	"\tapi|le manuel dit|moto|prescrit\n" +
-	"\tdensité|masse volumique\n" +
-	"\tdensité à|à\n" +
-	"\tde|froid à|mesuré à|à\n" +
-	"\tmasse|pesé|pèse\n" +
-	"\tchaud à|combien à|devient à\n" +
-	"\tviscosité à 100|à 100\n" +
-	"\tviscosité à 40|à 40\n" +
-	"\tau dessus du trou|hauteur d'huile|profondeur\n" +
+	"\tdensite|masse volumique\n" +
+	"\ta|densite a\n" +
+	"\ta|de|froid a|mesure a\n" +
+	"\tmasse|pese\n" +
+	"\tchaud a|combien a|devient a\n" +
+	"\ta 100|viscosite a 100\n" +
+	"\ta 40|viscosite a 40\n" +
+	"\tau dessus du trou|hauteur d huile|profondeur\n" +
 	"\thauteur|hauteur des parois\n" +
 	"\torifice|trou|trou de vidange\n" +
-	"\tjusqu'à moins de|moins de\n" +
-	"\tdurée|laisser couler|pendant\n" +
-	"\tparois|surface des parois|surface mouillée\n" +
-	"\tde la bande|niveau|niveau à\n" +
-	"\thuile à|température|à\n" +
+	"\tjusqu a moins de|moins de\n" +
+	"\tduree|laisser couler|pendant\n" +
+	"\tparois|surface des parois|surface mouillee\n" +
+	"\tde la bande|niveau|niveau a\n" +
+	"\ta|huile a|temperature\n" +
 	"\tfiletage|vis\n" +
-	"\tcouple|régler à|serrer à|à\n" +
-	"\tdiamètre intérieur|rondelle intérieur|trou de la rondelle\n" +
-	"\tfiletage engagé|longueur engagée|longueur vissée\n" +
-	"\tdiamètre extérieur|rondelle extérieur\n" +
-	"\tde|tour|tourner de|tourné de\n" +
-	"\tcontenance|huile|quantité|volume\n" +
-	"\tatteindre|pour|souhaité|voulu\n" +
-	"\tcentre de gravité|équilibre à\n" +
-	"\tplage jusqu'à|échelle finit à|échelle jusqu'à\n" +
+	"\ta|couple|regler a|serrer a\n" +
+	"\tdiametre interieur|rondelle interieur|trou de la rondelle\n" +
+	"\tfiletage engage|longueur engagee|longueur vissee\n" +
+	"\tdiametre exterieur|rondelle exterieur\n" +
+	"\tde|tour|tourne de|tourner de\n" +
+	"\tcontenance|huile|quantite|volume\n" +
+	"\tatteindre|pour|souhaite|voulu\n" +
+	"\tcentre de gravite|equilibre a\n" +
+	"\techelle finit a|echelle jusqu a|plage jusqu a\n" +
 	"\tbras|bras de levier|levier\n" +
-	"\terreur de levier|levier exact à\n" +
+	"\terreur de levier|levier exact a\n" +
 	"\tmasse|poids|suspendu\n" +
-	"\terreur de masse|masse exacte à|masse à\n" +
-	"\tla clé pèse|masse propre|poids propre\n" +
-	"\tclique à|déclenche à|lecture\n" +
+	"\terreur de masse|masse a|masse exacte a\n" +
+	"\tla cle pese|masse propre|poids propre\n" +
+	"\tclique a|declenche a|lecture\n" +
 	"\tadaptateur|pied de biche|rallonge\n" +
 	"\tangle|sous un angle de\n" +
-	"\tbras|longueur de poignée|poignée\n" +
-	"\tclé jusqu'à|plage jusqu'à|échelle jusqu'à\n" +
-	"\tappelée|nom|nommée\n" +
-	"\tplage|échelle|échelle de\n" +
-	"\tclef|clé|clé dynamométrique\n" +
+	"\tbras|longueur de poignee|poignee\n" +
+	"\tcle jusqu a|echelle jusqu a|plage jusqu a\n" +
+	"\tappelee|nom|nommee\n" +
+	"\techelle|echelle de|plage\n" +
+	"\tcle|cle dynamometrique|clef\n" +
 	"\tpeu|quelques uns\n" +
 	"\tbeaucoup|nombreux\n" +
-	"\targenté|brillant\n" +
+	"\targente|brillant\n" +
 	"\tgris et mou|mat\n" +
-	"\tcuivré|jaune|laiton|rougeâtre\n" +
-	"\tne tient pas|non magnétique\n" +
-	"\taimant non essayé|pas d'aimant\n" +
-	"\tmagnétique|tient à l'aimant\n" +
-	"\tde deux à cinq millimètres|moyen\n" +
-	"\tjusqu'à un demi millimètre|minuscule\n" +
-	"\tgrand|plus de cinq millimètres\n" +
-	"\tjusqu'à deux millimètres|petit\n" +
-	"\tcopeau|éclat|éclats\n" +
+	"\tcuivre|jaune|laiton|rougeatre\n" +
+	"\tne tient pas|non magnetique\n" +
+	"\taimant non essaye|pas d aimant\n" +
+	"\tmagnetique|tient a l aimant\n" +
+	"\tde deux a cinq millimetres|moyen\n" +
+	"\tjusqu a un demi millimetre|minuscule\n" +
+	"\tgrand|plus de cinq millimetres\n" +
+	"\tjusqu a deux millimetres|petit\n" +
+	"\tcopeau|eclat|eclats\n" +
 	"\tfibres|miettes|miettes brunes\n" +
 	"\tspirale de filet|spire\n" +
-	"\tflocons|frisons|écailles\n" +
+	"\tecailles|flocons|frisons\n" +
 	"\tduvet|poils fins\n" +
 	"\tpaillettes|scintille\n" +
 	"\tamas|tas\n" +
-	"\trien|rien trouvé\n" +
-	"\taiguille|bille|dent|pièce\n" +
-	"\tboue|pâte|pâte grise\n" +
+	"\trien|rien trouve\n" +
+	"\taiguille|bille|dent|piece\n" +
+	"\tboue|pate|pate grise\n" +
 	"\tcaoutchouc|plastique\n" +
 	"\tcomme du sable|grains|sable\n" +
-	"\tmorceau de joint|pâte à joint\n" +
-	"\tbidons|bouteilles|quels bidons|étagère\n" +
-	"\tcombien font|conversion|convertir|en autres unités\n" +
+	"\tmorceau de joint|pate a joint\n" +
+	"\tbidons|bouteilles|etagere|quels bidons\n" +
+	"\tcombien font|conversion|convertir|en autres unites\n" +
 	"\tattendre|attente|chauffer|refroidir|refroidit\n" +
-	"\tcopeaux|débris|limaille|sur l'aimant\n" +
-	"\tavant le premier démarrage|premier démarrage|premier remplissage\n" +
-	"\tcarburant|dilution|essence|essence dans l'huile\n" +
-	"\tfuit|fuite|goutte à goutte|perd de l'huile\n" +
-	"\tappoint|compléter|niveau|niveau d'huile\n" +
+	"\tcopeaux|debris|limaille|sur l aimant\n" +
+	"\tavant le premier demarrage|premier demarrage|premier remplissage\n" +
+	"\tcarburant|dilution|essence|essence dans l huile\n" +
+	"\tfuit|fuite|goutte a goutte|perd de l huile\n" +
+	"\tappoint|completer|niveau|niveau d huile\n" +
 	"\tjoint torique|o ring|quel joint\n" +
-	"\tquelle épaisseur|viscosité|épaisse\n" +
-	"\tmélange|mélanger|mélangées\n" +
-	"\tpression|pression d'huile\n" +
-	"\tadaptée|bonne huile|convient|puis je mettre\n" +
+	"\tepaisse|quelle epaisseur|viscosite\n" +
+	"\tmelange|melangees|melanger\n" +
+	"\tpression|pression d huile\n" +
+	"\tadaptee|bonne huile|convient|puis je mettre\n" +
 	"\tdilatation|plus chaud ou plus froid|se dilate\n" +
-	"\tcouler|s'écoule|vidanger|écoulement\n" +
-	"\tplausible|vraisemblable|vérifier le couple\n" +
+	"\tcouler|ecoulement|s ecoule|vidanger\n" +
+	"\tplausible|verifier le couple|vraisemblable\n" +
 	"\tcouple usuel|quel serrage|sans manuel\n" +
 	"\tavance|course|de combien avance\n" +
-	"\tclef|clé|clé dynamométrique|quelle clé\n" +
-	"\tcontrôler la clé|tester la clé|vérifier la clef|vérifier la clé\n" +
-	"\tembrayage sec|embrayage à sec\n" +
-	"\tembrayage dans l'huile|embrayage humide\n" +
+	"\tcle|cle dynamometrique|clef|quelle cle\n" +
+	"\tcontroler la cle|tester la cle|verifier la cle|verifier la clef\n" +
+	"\tembrayage a sec|embrayage sec\n" +
+	"\tembrayage dans l huile|embrayage humide\n" +
 	"\tpas de jauge|sans jauge\n" +
-	"\tjauge|jauge enfoncée\n" +
-	"\tjauge posée|non vissée\n" +
-	"\tjauge vissée|vissée\n" +
-	"\ta|ce|cette|combien|d|des|du|est|et|huile|il|j'ai|je|l|la|le|les|ma|mon|moteur|ok|quand|quel|quelle|s'il vous plaît|un|une|y\n" +
-	"\tcartouche|élément filtrant\n" +
-	"\tfiltre vissé|filtre à visser\n" +
+	"\tjauge|jauge enfoncee\n" +
+	"\tjauge posee|non vissee\n" +
+	"\tjauge vissee|vissee\n" +
+	"\ta|ce|cette|combien|d|des|du|est|et|huile|il|j ai|je|l|la|le|les|ma|mon|moteur|ok|quand|quel|quelle|s il vous plait|un|une|y\n" +
+	"\tcartouche|element filtrant\n" +
+	"\tfiltre a visser|filtre visse\n" +
 	"\tancien filtre|le filtre reste\n" +
-	"\tcrépine|crépine seule\n" +
-	"\tcarter sec|réservoir d'huile\n" +
-	"\tmoteur à crépine|petit moteur\n" +
+	"\tcrepine|crepine seule\n" +
+	"\tcarter sec|reservoir d huile\n" +
+	"\tmoteur a crepine|petit moteur\n" +
 	"\tcarter humide\n" +
-	"\tmoteur arrêté|moteur coupé\n" +
+	"\tmoteur arrete|moteur coupe\n" +
 	"\tmoteur en marche|moteur tournant|moteur tourne\n" +
 	"\tvacille|voyant clignote|voyant vacille\n" +
-	"\tvoyant allumé|voyant reste allumé\n" +
+	"\tvoyant allume|voyant reste allume\n" +
 	"\tpas de voyant|voyant inconnu\n" +
-	"\tvoyant s'éteint|voyant éteint\n" +
+	"\tvoyant eteint|voyant s eteint\n" +
 	"\tendroit inconnu|quelque part\n" +
 	"\tbouchon|couvercle|joint|vis de vidange\n" +
-	"\tconduite d'huile|durite|filtre|radiateur d'huile\n" +
-	"\tpas d'huile sur le pneu|pneu propre|pneu sec\n" +
-	"\tpneu inconnu|pneu non regardé\n" +
+	"\tconduite d huile|durite|filtre|radiateur d huile\n" +
+	"\tpas d huile sur le pneu|pneu propre|pneu sec\n" +
+	"\tpneu inconnu|pneu non regarde\n" +
 	"\thuile sur le frein|huile sur le pneu|sur le pneu\n" +
 	"\tdans le bouchon|dans le gobelet|recueilli\n" +
-	"\tcomptées|goutte|gouttes\n" +
-	"\tfilet|jet|ça coule\n" +
-	"\tsur la route|trace|traînée\n" +
-	"\tfilets secs|à sec\n" +
-	"\tgraissé|huilé|lubrifié\n" +
+	"\tcomptees|goutte|gouttes\n" +
+	"\tca coule|filet|jet\n" +
+	"\tsur la route|trace|trainee\n" +
+	"\ta sec|filets secs\n" +
+	"\tgraisse|huile|lubrifie\n" +
 	"\touverture en bas|ouverture vers le bas\n" +
-	"\tde côté|ouverture de côté\n" +
+	"\tde cote|ouverture de cote\n" +
 	"\touverture en haut|ouverture vers le haut\n" +
-	"\tbruit disparaît|bruit s'estompe\n" +
+	"\tbruit disparait|bruit s estompe\n" +
 	"\taucun bruit nouveau|pas de bruit\n" +
 	"\tbruit nouveau|bruit reste|cognement\n" +
 	"\t\n" +
@@ -405,36 +405,36 @@ const benchFR = "" +
 	"\tpoint|virgule\n" +
 	"\tdeux tiers\n" +
 	"\tpour la vidange|vidange\n" +
-	"\tappoint|pour l'appoint\n" +
-	"\tbrûlée|sent le brûlé\n" +
-	"\thuile brune|huile foncée|huile noire\n" +
+	"\tappoint|pour l appoint\n" +
+	"\tbrulee|sent le brule\n" +
+	"\thuile brune|huile foncee|huile noire\n" +
 	"\tmousse|mousse sous le bouchon\n" +
-	"\todeur d'essence|sent l'essence\n" +
-	"\tfluide d'essence|huile fluide\n" +
-	"\tcomme du café au lait|laiteuse\n" +
-	"\teau|eau d'abord\n" +
+	"\todeur d essence|sent l essence\n" +
+	"\tfluide d essence|huile fluide\n" +
+	"\tcomme du cafe au lait|laiteuse\n" +
+	"\teau|eau d abord\n" +
 	"\talliage 380|fonte 380\n" +
 	"\talliage 383|fonte 383\n" +
 	"\ta 380|a380\n" +
 	"\ta 413|a413\n" +
 	"\tadc 12|adc12\n" +
-	"\talliage léger|alu|aluminium\n" +
+	"\talliage leger|alu|aluminium\n" +
 	"\taz 91 d|az91d\n" +
 	"\tfonte\n" +
 	"\t46000|en ac 46000\n" +
-	"\tmagnésium\n" +
-	"\tacier|dans l'acier\n" +
-	"\tpeint|revêtu\n" +
-	"\tmétal|métal nu\n" +
+	"\tmagnesium\n" +
+	"\tacier|dans l acier\n" +
+	"\tpeint|revetu\n" +
+	"\tmetal|metal nu\n" +
 	"\tcaoutchouc|plastique\n" +
-	"\tlame flexible|à lame\n" +
-	"\tclique|à déclenchement\n" +
-	"\tcadran|numérique|à cadran\n" +
+	"\ta lame|lame flexible\n" +
+	"\ta declenchement|clique\n" +
+	"\ta cadran|cadran|numerique\n" +
 	"\tpour cent|pourcent\n" +
-	"\tcentimètre|centimètres\n" +
+	"\tcentimetre|centimetres\n" +
 	"\tgramme|grammes\n" +
 	"\tkilo|kilogramme|kilogrammes|kilos\n" +
 	"\tlivre pied|livres pieds|pied livre|pieds livres\n" +
-	"\tfiltre|filtre vissé|filtre à huile\n" +
+	"\tfiltre|filtre a huile|filtre visse\n" +
 	"\tbouchon|bouchon de vidange|vis de vidange\n" +
 	"\tboulon|vis|vis de couvercle\n"

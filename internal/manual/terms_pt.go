@@ -5,60 +5,60 @@ package manual
 const termsPT = "" +
 	"@pt\to|os|as|do|da|dos|das|no|na|nos|nas|em|ao|aos|à|com|uma|um|para|que|por|se|cada|sem|até|após|não|é|ou|seu|sua|deve|quando|pelo|pela|num|numa|mais|também|depois|e|~de|~a|~dum|~duma\n" +
 	"action.screw\t*enrosc*|*enrosq*|rosque*\n" +
-	"amount.band\tda marca inferior|de min a max|diferença entre|do mínimo ao máximo|do nível inferior|entre a e b|entre a linha inferior e|entre a linha max e|entre a linha min e|entre a linha máxima e|entre a linha máximo e|entre a linha mínima e|entre a linha mínimo e|entre a linha superior e|entre a marca inferior e|entre a marca max e|entre a marca min e|entre a marca máxima e|entre a marca máximo e|entre a marca mínima e|entre a marca mínimo e|entre a marca superior e|entre add e full|entre as duas linhas|entre as duas marcas|entre as linhas|entre as marcas|entre duas linhas|entre duas marcas|entre inferior e|entre l e f|entre l e h|entre linhas|entre marcas|entre max e|entre min e|entre máxima e|entre máximo e|entre mínima e|entre mínimo e|entre o inferior e|entre o max e|entre o min e|entre o máxima e|entre o máximo e|entre o mínima e|entre o mínimo e|entre o nível inferior e|entre o nível max e|entre o nível min e|entre o nível máxima e|entre o nível máximo e|entre o nível mínima e|entre o nível mínimo e|entre o nível superior e|entre o superior e|entre os dois limites|entre os dois níveis|entre os dois traços|entre os limites|entre os níveis|entre os traços|entre superior e\n" +
-	"amount.capacity\tabastecer|abastecimento|abasteça|acrescente|adicionar|adicione|bastam|cabem|capacidade|capacidades|colocar|coloque|comporta|conteúdo|contém|deitar|deite|despejar|despeje|encha|encher|entra|entram|introduza|leva|levam|necessita|ponha|precisa|quantidade|quantidades|reabastecer|reabasteça|recebe|vai|verta|verter|volume|vão\n" +
-	"amount.change\ta cada mudança|a cada substituição|a cada troca|ao esvaziar|ao mudar|ao mudar o óleo|ao trocar|ao trocar o óleo|após esvaziar|após mudar|após trocar|depois da drenagem|depois de drenar|depois de esvaziar|depois de mudar|depois de trocar|drenagem|drenar|em cada mudança|em cada substituição|em cada troca|esvaziamento|mudança|mudança de óleo|mudança do óleo|mudanças|na hora da drenagem|na hora da mudança|na hora da substituição|na hora da troca|na troca simples|reabastecimento|substituição|substituição do óleo|troca|troca de óleo|troca do óleo|troca simples|trocas\n" +
-	"amount.dry\tabastecimento completo|abastecimento inicial|acabado de montar|ao desmontar motor|ao desmontar o motor|ao recondicionar motor|ao recondicionar o motor|após desmontar motor|após desmontar o motor|após recondicionar motor|após recondicionar o motor|capacidade máxima|cárter vazio|depois da desmontagem|depois da reconstrução|depois da reparação geral|depois da retífica|depois da revisão completa|depois da revisão geral|depois de desmontado motor|depois de desmontado o motor|depois de desmontar motor|depois de desmontar o motor|depois de recondicionar motor|depois de recondicionar o motor|desmontado|desmontagem|enchimento completo|enchimento inicial|motor aberto|motor acabado de montar|motor novo|motor recém-montado|motor revisado|overhaul|primeiro abastecimento|primeiro enchimento|reconstrução|recém montado|recém-montado|remontagem|reparação do motor|reparação geral|retífica|revisão completa|revisão completa do motor|revisão geral|seco|total|vazio\n" +
-	"amount.oil-only\tapenas a troca de óleo|apenas mudança de óleo|apenas mudar o óleo|apenas o a troca de óleo|apenas o mudança de óleo|apenas o troca de óleo|apenas o troca do óleo|apenas o óleo|apenas substituir o óleo|apenas troca de óleo|apenas troca do óleo|apenas trocar o óleo|apenas óleo|exceto filtro|exceto o filtro|excluindo filtro|excluindo o filtro|filtro antigo|filtro ficar|filtro não mudado|filtro não substituído|filtro não trocado|filtro velho|mantendo filtro|mantendo o filtro|mesmo filtro|não for substituído o filtro*|não for trocado o filtro*|não mudar o filtro*|não o mudou|não o trocou|não se trocar o filtro*|não substitua o filtro*|não substituir o filtro*|não trocar o filtro*|não troque o filtro*|não é substituído o filtro*|não é trocado o filtro*|o filtro não foi mudado|o filtro não foi substituído|o filtro não foi trocado|o filtro não for mudado|o filtro não for substituído|o filtro não for trocado|o filtro não seja mudado|o filtro não seja substituído|o filtro não seja trocado|o filtro não tiver sido mudado|o filtro não tiver sido substituído|o filtro não tiver sido trocado|o filtro não é mudado|o filtro não é substituído|o filtro não é trocado|s/ filtro*|s/ o filtro*|se não mudar|se não o mudou|se não substituir|se não trocar|sem a mudança de cartucho*|sem a mudança de elemento*|sem a mudança de filtro*|sem a mudança do cartucho*|sem a mudança do elemento*|sem a mudança do filtro*|sem a substituição de cartucho*|sem a substituição de elemento*|sem a substituição de filtro*|sem a substituição do cartucho*|sem a substituição do elemento*|sem a substituição do filtro*|sem a troca de cartucho*|sem a troca de elemento*|sem a troca de filtro*|sem a troca do cartucho*|sem a troca do elemento*|sem a troca do filtro*|sem desmontar o filtro*|sem ele|sem filtro*|sem mudança de cartucho*|sem mudança de elemento*|sem mudança de filtro*|sem mudança do cartucho*|sem mudança do elemento*|sem mudança do filtro*|sem mudar o filtro*|sem o filtro*|sem remover o filtro*|sem retirar o filtro*|sem substituir o filtro*|sem substituição de cartucho*|sem substituição de elemento*|sem substituição de filtro*|sem substituição do cartucho*|sem substituição do elemento*|sem substituição do filtro*|sem troca de cartucho*|sem troca de elemento*|sem troca de filtro*|sem troca do cartucho*|sem troca do elemento*|sem troca do filtro*|sem trocar o filtro*|somente a troca de óleo|somente mudança de óleo|somente mudar o óleo|somente o a troca de óleo|somente o mudança de óleo|somente o troca de óleo|somente o troca do óleo|somente o óleo|somente substituir o óleo|somente troca de óleo|somente troca do óleo|somente trocar o óleo|somente óleo|só a troca de óleo|só mudança de óleo|só mudar o óleo|só o a troca de óleo|só o mudança de óleo|só o troca de óleo|só o troca do óleo|só o óleo|só substituir o óleo|só troca de óleo|só troca do óleo|só trocar o óleo|só óleo|unicamente a troca de óleo|unicamente mudança de óleo|unicamente o a troca de óleo|unicamente o mudança de óleo|unicamente o troca de óleo|unicamente o troca do óleo|unicamente o óleo|unicamente troca de óleo|unicamente troca do óleo|unicamente óleo|óleo apenas|óleo somente|óleo só\n" +
-	"amount.with-filter\tc/ filtro*|c/ o filtro*|com a mudança de cartucho*|com a mudança de elemento*|com a mudança do cartucho*|com a mudança do elemento*|com a substituição de cartucho*|com a substituição de elemento*|com a substituição do cartucho*|com a substituição do elemento*|com a troca de cartucho*|com a troca de elemento*|com a troca do cartucho*|com a troca do elemento*|com filtro*|com mudança de cartucho*|com mudança de elemento*|com mudança do cartucho*|com mudança do elemento*|com novo filtro|com o filtro*|com substituição de cartucho*|com substituição de elemento*|com substituição do cartucho*|com substituição do elemento*|com troca de cartucho*|com troca de elemento*|com troca do cartucho*|com troca do elemento*|com troca filtro|com um filtro novo|filtro de óleo incluído|filtro de óleo substituído|filtro de óleo trocado|filtro incluído|filtro substituído|filtro trocado|incl filtro*|incl o filtro*|incluindo filtro*|incluindo o filtro*|inclusive filtro*|inclusive o filtro*|incluído filtro*|incluído o filtro*|mudança de filtro*|mudança de óleo e do filtro*|mudança do filtro*|mudança do óleo e do filtro*|mudar filtro*|mudar o filtro*|mudar também filtro*|mudar também o filtro*|mude sempre o filtro|o filtro foi mudado|o filtro foi substituído|o filtro foi também mudado|o filtro foi também substituído|o filtro foi também trocado|o filtro foi trocado|o filtro for mudado|o filtro for substituído|o filtro for também mudado|o filtro for também substituído|o filtro for também trocado|o filtro for trocado|o filtro também foi mudado|o filtro também foi substituído|o filtro também foi também mudado|o filtro também foi também substituído|o filtro também foi também trocado|o filtro também foi trocado|o filtro também for mudado|o filtro também for substituído|o filtro também for também mudado|o filtro também for também substituído|o filtro também for também trocado|o filtro também for trocado|o filtro também tiver sido mudado|o filtro também tiver sido substituído|o filtro também tiver sido também mudado|o filtro também tiver sido também substituído|o filtro também tiver sido também trocado|o filtro também tiver sido trocado|o filtro também é mudado|o filtro também é substituído|o filtro também é também mudado|o filtro também é também substituído|o filtro também é também trocado|o filtro também é trocado|o filtro tiver sido mudado|o filtro tiver sido substituído|o filtro tiver sido também mudado|o filtro tiver sido também substituído|o filtro tiver sido também trocado|o filtro tiver sido trocado|o filtro é mudado|o filtro é substituído|o filtro é também mudado|o filtro é também substituído|o filtro é também trocado|o filtro é trocado|sempre com filtro|sempre com filtro novo|sempre com o filtro|sempre o filtro|substitua sempre o filtro|substituindo filtro*|substituindo o filtro*|substituindo também filtro*|substituindo também o filtro*|substituir filtro*|substituir o filtro*|substituir também filtro*|substituir também o filtro*|substituição de filtro*|substituição do filtro*|também o filtro*|troca de filtro*|troca de óleo com de filtro*|troca de óleo com do filtro*|troca de óleo e de filtro*|troca de óleo e do filtro*|troca do filtro*|troca do óleo com de filtro*|troca do óleo com do filtro*|troca do óleo e de filtro*|troca do óleo e do filtro*|troca e filtro*|trocando filtro*|trocando o filtro*|trocando também filtro*|trocando também o filtro*|trocar filtro*|trocar o filtro*|trocar também filtro*|trocar também o filtro*|troque sempre o filtro|óleo e filtro*|óleo e o filtro*|óleo mais filtro*|óleo mais o filtro*\n" +
-	"bike.dry-sump\tcárter seco\n" +
+	"amount.band\tda marca inferior|de min a max|diferenca entre|do minimo ao maximo|do nivel inferior|entre a e b|entre a linha inferior e|entre a linha max e|entre a linha maxima e|entre a linha maximo e|entre a linha min e|entre a linha minima e|entre a linha minimo e|entre a linha superior e|entre a marca inferior e|entre a marca max e|entre a marca maxima e|entre a marca maximo e|entre a marca min e|entre a marca minima e|entre a marca minimo e|entre a marca superior e|entre add e full|entre as duas linhas|entre as duas marcas|entre as linhas|entre as marcas|entre duas linhas|entre duas marcas|entre inferior e|entre l e f|entre l e h|entre linhas|entre marcas|entre max e|entre maxima e|entre maximo e|entre min e|entre minima e|entre minimo e|entre o inferior e|entre o max e|entre o maxima e|entre o maximo e|entre o min e|entre o minima e|entre o minimo e|entre o nivel inferior e|entre o nivel max e|entre o nivel maxima e|entre o nivel maximo e|entre o nivel min e|entre o nivel minima e|entre o nivel minimo e|entre o nivel superior e|entre o superior e|entre os dois limites|entre os dois niveis|entre os dois tracos|entre os limites|entre os niveis|entre os tracos|entre superior e\n" +
+	"amount.capacity\tabasteca|abastecer|abastecimento|acrescente|adicionar|adicione|bastam|cabem|capacidade|capacidades|colocar|coloque|comporta|contem|conteudo|deitar|deite|despejar|despeje|encha|encher|entra|entram|introduza|leva|levam|necessita|ponha|precisa|quantidade|quantidades|reabasteca|reabastecer|recebe|vai|vao|verta|verter|volume\n" +
+	"amount.change\ta cada mudanca|a cada substituicao|a cada troca|ao esvaziar|ao mudar|ao mudar o oleo|ao trocar|ao trocar o oleo|apos esvaziar|apos mudar|apos trocar|depois da drenagem|depois de drenar|depois de esvaziar|depois de mudar|depois de trocar|drenagem|drenar|em cada mudanca|em cada substituicao|em cada troca|esvaziamento|mudanca|mudanca de oleo|mudanca do oleo|mudancas|na hora da drenagem|na hora da mudanca|na hora da substituicao|na hora da troca|na troca simples|reabastecimento|substituicao|substituicao do oleo|troca|troca de oleo|troca do oleo|troca simples|trocas\n" +
+	"amount.dry\tabastecimento completo|abastecimento inicial|acabado de montar|ao desmontar motor|ao desmontar o motor|ao recondicionar motor|ao recondicionar o motor|apos desmontar motor|apos desmontar o motor|apos recondicionar motor|apos recondicionar o motor|capacidade maxima|carter vazio|depois da desmontagem|depois da reconstrucao|depois da reparacao geral|depois da retifica|depois da revisao completa|depois da revisao geral|depois de desmontado motor|depois de desmontado o motor|depois de desmontar motor|depois de desmontar o motor|depois de recondicionar motor|depois de recondicionar o motor|desmontado|desmontagem|enchimento completo|enchimento inicial|motor aberto|motor acabado de montar|motor novo|motor recem montado|motor revisado|overhaul|primeiro abastecimento|primeiro enchimento|recem montado|reconstrucao|remontagem|reparacao do motor|reparacao geral|retifica|revisao completa|revisao completa do motor|revisao geral|seco|total|vazio\n" +
+	"amount.oil-only\tapenas a troca de oleo|apenas mudanca de oleo|apenas mudar o oleo|apenas o a troca de oleo|apenas o mudanca de oleo|apenas o oleo|apenas o troca de oleo|apenas o troca do oleo|apenas oleo|apenas substituir o oleo|apenas troca de oleo|apenas troca do oleo|apenas trocar o oleo|exceto filtro|exceto o filtro|excluindo filtro|excluindo o filtro|filtro antigo|filtro ficar|filtro nao mudado|filtro nao substituido|filtro nao trocado|filtro velho|mantendo filtro|mantendo o filtro|mesmo filtro|nao e substituido o filtro*|nao e trocado o filtro*|nao for substituido o filtro*|nao for trocado o filtro*|nao mudar o filtro*|nao o mudou|nao o trocou|nao se trocar o filtro*|nao substitua o filtro*|nao substituir o filtro*|nao trocar o filtro*|nao troque o filtro*|o filtro nao e mudado|o filtro nao e substituido|o filtro nao e trocado|o filtro nao foi mudado|o filtro nao foi substituido|o filtro nao foi trocado|o filtro nao for mudado|o filtro nao for substituido|o filtro nao for trocado|o filtro nao seja mudado|o filtro nao seja substituido|o filtro nao seja trocado|o filtro nao tiver sido mudado|o filtro nao tiver sido substituido|o filtro nao tiver sido trocado|oleo apenas|oleo so|oleo somente|s / filtro*|s / o filtro*|se nao mudar|se nao o mudou|se nao substituir|se nao trocar|sem a mudanca de cartucho*|sem a mudanca de elemento*|sem a mudanca de filtro*|sem a mudanca do cartucho*|sem a mudanca do elemento*|sem a mudanca do filtro*|sem a substituicao de cartucho*|sem a substituicao de elemento*|sem a substituicao de filtro*|sem a substituicao do cartucho*|sem a substituicao do elemento*|sem a substituicao do filtro*|sem a troca de cartucho*|sem a troca de elemento*|sem a troca de filtro*|sem a troca do cartucho*|sem a troca do elemento*|sem a troca do filtro*|sem desmontar o filtro*|sem ele|sem filtro*|sem mudanca de cartucho*|sem mudanca de elemento*|sem mudanca de filtro*|sem mudanca do cartucho*|sem mudanca do elemento*|sem mudanca do filtro*|sem mudar o filtro*|sem o filtro*|sem remover o filtro*|sem retirar o filtro*|sem substituicao de cartucho*|sem substituicao de elemento*|sem substituicao de filtro*|sem substituicao do cartucho*|sem substituicao do elemento*|sem substituicao do filtro*|sem substituir o filtro*|sem troca de cartucho*|sem troca de elemento*|sem troca de filtro*|sem troca do cartucho*|sem troca do elemento*|sem troca do filtro*|sem trocar o filtro*|so a troca de oleo|so mudanca de oleo|so mudar o oleo|so o a troca de oleo|so o mudanca de oleo|so o oleo|so o troca de oleo|so o troca do oleo|so oleo|so substituir o oleo|so troca de oleo|so troca do oleo|so trocar o oleo|somente a troca de oleo|somente mudanca de oleo|somente mudar o oleo|somente o a troca de oleo|somente o mudanca de oleo|somente o oleo|somente o troca de oleo|somente o troca do oleo|somente oleo|somente substituir o oleo|somente troca de oleo|somente troca do oleo|somente trocar o oleo|unicamente a troca de oleo|unicamente mudanca de oleo|unicamente o a troca de oleo|unicamente o mudanca de oleo|unicamente o oleo|unicamente o troca de oleo|unicamente o troca do oleo|unicamente oleo|unicamente troca de oleo|unicamente troca do oleo\n" +
+	"amount.with-filter\tc / filtro*|c / o filtro*|com a mudanca de cartucho*|com a mudanca de elemento*|com a mudanca do cartucho*|com a mudanca do elemento*|com a substituicao de cartucho*|com a substituicao de elemento*|com a substituicao do cartucho*|com a substituicao do elemento*|com a troca de cartucho*|com a troca de elemento*|com a troca do cartucho*|com a troca do elemento*|com filtro*|com mudanca de cartucho*|com mudanca de elemento*|com mudanca do cartucho*|com mudanca do elemento*|com novo filtro|com o filtro*|com substituicao de cartucho*|com substituicao de elemento*|com substituicao do cartucho*|com substituicao do elemento*|com troca de cartucho*|com troca de elemento*|com troca do cartucho*|com troca do elemento*|com troca filtro|com um filtro novo|filtro de oleo incluido|filtro de oleo substituido|filtro de oleo trocado|filtro incluido|filtro substituido|filtro trocado|incl filtro*|incl o filtro*|incluido filtro*|incluido o filtro*|incluindo filtro*|incluindo o filtro*|inclusive filtro*|inclusive o filtro*|mudanca de filtro*|mudanca de oleo e do filtro*|mudanca do filtro*|mudanca do oleo e do filtro*|mudar filtro*|mudar o filtro*|mudar tambem filtro*|mudar tambem o filtro*|mude sempre o filtro|o filtro e mudado|o filtro e substituido|o filtro e tambem mudado|o filtro e tambem substituido|o filtro e tambem trocado|o filtro e trocado|o filtro foi mudado|o filtro foi substituido|o filtro foi tambem mudado|o filtro foi tambem substituido|o filtro foi tambem trocado|o filtro foi trocado|o filtro for mudado|o filtro for substituido|o filtro for tambem mudado|o filtro for tambem substituido|o filtro for tambem trocado|o filtro for trocado|o filtro tambem e mudado|o filtro tambem e substituido|o filtro tambem e tambem mudado|o filtro tambem e tambem substituido|o filtro tambem e tambem trocado|o filtro tambem e trocado|o filtro tambem foi mudado|o filtro tambem foi substituido|o filtro tambem foi tambem mudado|o filtro tambem foi tambem substituido|o filtro tambem foi tambem trocado|o filtro tambem foi trocado|o filtro tambem for mudado|o filtro tambem for substituido|o filtro tambem for tambem mudado|o filtro tambem for tambem substituido|o filtro tambem for tambem trocado|o filtro tambem for trocado|o filtro tambem tiver sido mudado|o filtro tambem tiver sido substituido|o filtro tambem tiver sido tambem mudado|o filtro tambem tiver sido tambem substituido|o filtro tambem tiver sido tambem trocado|o filtro tambem tiver sido trocado|o filtro tiver sido mudado|o filtro tiver sido substituido|o filtro tiver sido tambem mudado|o filtro tiver sido tambem substituido|o filtro tiver sido tambem trocado|o filtro tiver sido trocado|oleo e filtro*|oleo e o filtro*|oleo mais filtro*|oleo mais o filtro*|sempre com filtro|sempre com filtro novo|sempre com o filtro|sempre o filtro|substitua sempre o filtro|substituicao de filtro*|substituicao do filtro*|substituindo filtro*|substituindo o filtro*|substituindo tambem filtro*|substituindo tambem o filtro*|substituir filtro*|substituir o filtro*|substituir tambem filtro*|substituir tambem o filtro*|tambem o filtro*|troca de filtro*|troca de oleo com de filtro*|troca de oleo com do filtro*|troca de oleo e de filtro*|troca de oleo e do filtro*|troca do filtro*|troca do oleo com de filtro*|troca do oleo com do filtro*|troca do oleo e de filtro*|troca do oleo e do filtro*|troca e filtro*|trocando filtro*|trocando o filtro*|trocando tambem filtro*|trocando tambem o filtro*|trocar filtro*|trocar o filtro*|trocar tambem filtro*|trocar tambem o filtro*|troque sempre o filtro\n" +
+	"bike.dry-sump\tcarter seco\n" +
 	"bike.flat\tboxer\n" +
 	"bike.frame\ttubo do quadro\n" +
 	"bike.scooter\tscooter|variador\n" +
-	"bike.shaft\tcardan|cardã|transmissão por cardã\n" +
+	"bike.shaft\tcarda|cardan|transmissao por carda\n" +
 	"bike.two-stroke\t2 tempos|dois tempos\n" +
 	"both\tambas|ambos|as duas|os dois\n" +
-	"bound.least\tacima de|ao menos|mais de|mín|mínimo|no mínimo|não menos de|pelo menos|superior a\n" +
-	"bound.most\tabaixo de|até|inferior a|menos de|máx|máximo|no máximo|não mais de|não mais que\n" +
-	"cooling.air\ta ar|ar forçado|ar natural|arrefecida a ar|arrefecida de ar|arrefecida por ar|arrefecido a ar|arrefecido de ar|arrefecido por ar|arrefecimento a ar|arrefecimento de ar|arrefecimento por ar|por ar|refrigerada a ar|refrigerada de ar|refrigerada por ar|refrigerado a ar|refrigerado de ar|refrigerado por ar|refrigeração a ar|refrigeração de ar|refrigeração por ar|resfriado a ar|resfriado de ar|resfriado por ar|resfriamento a ar|resfriamento de ar|resfriamento por ar\n" +
-	"cooling.liquid\ta líquido|a água|arrefecida a líquido|arrefecida a água|arrefecida por líquido|arrefecida por água|arrefecido a líquido|arrefecido a água|arrefecido por líquido|arrefecido por água|arrefecimento a líquido|arrefecimento a água|arrefecimento líquido|arrefecimento por líquido|arrefecimento por água|por água|refrigerada a líquido|refrigerada a água|refrigerada por líquido|refrigerada por água|refrigerado a líquido|refrigerado a água|refrigerado por líquido|refrigerado por água|refrigeração a líquido|refrigeração a água|refrigeração líquida|refrigeração por líquido|refrigeração por água|resfriado a líquido|resfriado a água|resfriado por líquido|resfriado por água\n" +
-	"cooling.oil\tarrefecido a ar e a óleo|arrefecido a ar e óleo|arrefecido a ar/óleo|arrefecido a óleo|arrefecido por ar e a óleo|arrefecido por ar e óleo|arrefecido por ar/óleo|arrefecido por óleo|arrefecimento a ar e a óleo|arrefecimento a ar e óleo|arrefecimento a ar/óleo|arrefecimento a óleo|arrefecimento por ar e a óleo|arrefecimento por ar e óleo|arrefecimento por ar/óleo|arrefecimento por óleo|refrigerado a ar e a óleo|refrigerado a ar e óleo|refrigerado a ar/óleo|refrigerado a óleo|refrigerado por ar e a óleo|refrigerado por ar e óleo|refrigerado por ar/óleo|refrigerado por óleo|refrigeração a ar e a óleo|refrigeração a ar e óleo|refrigeração a ar/óleo|refrigeração a óleo|refrigeração por ar e a óleo|refrigeração por ar e óleo|refrigeração por ar/óleo|refrigeração por óleo|resfriado a ar e a óleo|resfriado a ar e óleo|resfriado a ar/óleo|resfriado a óleo|resfriado por ar e a óleo|resfriado por ar e óleo|resfriado por ar/óleo|resfriado por óleo\n" +
-	"device.hole\tao nível do furo|ao nível do orifício|até começar a sair|até escorrer|até o óleo começar|até o óleo sair|até que comece*|até que escorr*|até que o óleo comece*|até que o óleo escorr*|até que o óleo saia*|até que o óleo transbord*|até que o óleo vazar*|até que o óleo vaze*|até que saia*|até que transbord*|até que vazar*|até que vaze*|até sair óleo|até vazar|borda do bocal|borda do furo|borda do gargalo|borda do orifício|borda inferior|bordo do bocal|bordo do furo|bordo do gargalo|bordo do orifício|bordo inferior|começa a sair|furo de nível|furo de verificação|orifício de controlo|orifício de inspeção|orifício de nível|orifício de verificação|orifício do nível|rente ao|rente à|transborda|transbordar|transborde\n" +
-	"device.pushed\tempurr* a fundo|empurr* a vareta a fundo|empurr* a vareta até ao fim|empurr* a vareta até o fim|empurr* a vareta completamente|empurr* a vareta totalmente|empurr* até ao fim|empurr* até o fim|empurr* até o fundo|empurr* completamente|empurr* sob pressão|empurr* totalmente|encaix* a fundo|encaix* até ao fim|encaix* até o fim|encaix* até o fundo|encaix* completamente|encaix* sob pressão|encaix* totalmente|inser* a fundo|inser* até ao fim|inser* até o fim|inser* até o fundo|inser* completamente|inser* sob pressão|inser* totalmente|insir* a fundo|insir* a vareta a fundo|insir* a vareta até ao fim|insir* a vareta até o fim|insir* a vareta completamente|insir* a vareta totalmente|insir* até ao fim|insir* até o fim|insir* até o fundo|insir* completamente|insir* sob pressão|insir* totalmente|introdu* a fundo|introdu* a vareta a fundo|introdu* a vareta até ao fim|introdu* a vareta até o fim|introdu* a vareta completamente|introdu* a vareta totalmente|introdu* até ao fim|introdu* até o fim|introdu* até o fundo|introdu* completamente|introdu* sob pressão|introdu* totalmente|vareta de encaixe|vareta de pressão\n" +
-	"device.resting\tapenas apoi*|apenas encaix*|apenas encost*|apenas inser*|apenas insir*|apenas introdu*|apenas pous*|apoiada|apoiado na rosca|apoiando na rosca|apoiando-a|apoie a vareta|apoiá-la|desenroscada|desrosqueada|encostada|não a enrosc*|não a enrosq*|não a rosc*|não a rosqu*|não deve enrosc*|não deve enrosq*|não deve estar enrosc*|não deve estar rosc*|não deve estar rosqu*|não deve rosc*|não deve rosqu*|não deve ser enrosc*|não deve ser enrosq*|não deve ser rosc*|não deve ser rosqu*|não enrosc*|não enrosq*|não o enrosc*|não o enrosq*|não o rosc*|não o rosqu*|não rosc*|não rosqu*|não se deve enrosc*|não se deve enrosq*|não se deve rosc*|não se deve rosqu*|não se enrosc*|não se enrosq*|não se rosc*|não se rosqu*|pousada|sem aparafus*|sem enrosc*|sem girar|sem rosc*|sem rosqu*|simplesmente apoi*|simplesmente encaix*|simplesmente encost*|simplesmente inser*|simplesmente insir*|simplesmente introdu*|simplesmente pous*|somente apoi*|somente encaix*|somente encost*|somente inser*|somente insir*|somente introdu*|somente pous*|só apoi*|só encaix*|só encost*|só inser*|só insir*|só introdu*|só pous*\n" +
-	"device.screwed\taparafus* a fundo|aparafus* até ao fim|aparafus* até o fim|aparafus* até o final|aparafus* completamente|aparafus* por completo|aparafus* totalmente|enrosc* a fundo|enrosc* a vareta|enrosc* até ao fim|enrosc* até o fim|enrosc* até o final|enrosc* completamente|enrosc* completamente a vareta|enrosc* por completo|enrosc* totalmente|enrosc* totalmente a vareta|enroscada|enroscando-a|enroscá-la|enrosq* a fundo|enrosq* a vareta|enrosq* até ao fim|enrosq* até o fim|enrosq* até o final|enrosq* completamente|enrosq* completamente a vareta|enrosq* por completo|enrosq* totalmente|enrosq* totalmente a vareta|enrosque-a|rosc* a fundo|rosc* até ao fim|rosc* até o fim|rosc* até o final|rosc* completamente|rosc* por completo|rosc* totalmente|roscada|roscá-la|rosqu* a fundo|rosqu* a vareta|rosqu* até ao fim|rosqu* até o fim|rosqu* até o final|rosqu* completamente|rosqu* completamente a vareta|rosqu* por completo|rosqu* totalmente|rosqu* totalmente a vareta|rosqueada|rosqueando-a|rosqueie-a|rosqueá-la\n" +
-	"device.stick\tbujão medidor|bujão medidora|haste de nível|haste medidora|indicador de nível|indicador do nível|medidor de nível|medidor de óleo|medidor do nível|medidor do óleo|sonda de nível|tampa medidor|tampa medidora|vareta*\n" +
-	"device.window\tjanela|janelinha|mostrador transparente|olho de boi|vidro de inspeção|vidro de nível|vidro de verificação|vidro de óleo|vidro do inspeção|vidro do nível|vidro do verificação|vidro do óleo|vidro indicador|vigia|visor|visores|óculo\n" +
-	"drive.hand\tapertado à mão|com a força da mão|com a mão|com as mãos|manual|manualmente|moeda|mão|à mão\n" +
-	"drive.hexagon\tcabeça hexagonal|cabeça sextavada|chave|chave cachimbo|chave combinada|chave de boca|chave de bocas|chave de caixa|chave de estria|chave de luneta|chave de roquete|chave estrela|chave estriada|chave fixa|chave inglesa|chave soquete|chave tubular|distância entre faces|entre faces|hexagonal|hexágono|medida da chave|parafuso hexagonal|parafuso sextavado|sextavada|sextavado|sextavado externo|soquete\n" +
-	"drive.hexagon-key\tallen|cabeça allen|chave allen|chave hexagonal|chave hexagonal interna|chave macho sextavada|chave sextavada|chave sextavada interna|chave sextavado interno|chave umbraco|hexagonal interior|hexagonal interno|hexágono interior|hexágono interno|parafuso allen|sextavada interna|sextavado interior|sextavado interno|umbraco|umbrako\n" +
+	"bound.least\tacima de|ao menos|mais de|min|minimo|nao menos de|no minimo|pelo menos|superior a\n" +
+	"bound.most\tabaixo de|ate|inferior a|max|maximo|menos de|nao mais de|nao mais que|no maximo\n" +
+	"cooling.air\ta ar|ar forcado|ar natural|arrefecida a ar|arrefecida de ar|arrefecida por ar|arrefecido a ar|arrefecido de ar|arrefecido por ar|arrefecimento a ar|arrefecimento de ar|arrefecimento por ar|por ar|refrigeracao a ar|refrigeracao de ar|refrigeracao por ar|refrigerada a ar|refrigerada de ar|refrigerada por ar|refrigerado a ar|refrigerado de ar|refrigerado por ar|resfriado a ar|resfriado de ar|resfriado por ar|resfriamento a ar|resfriamento de ar|resfriamento por ar\n" +
+	"cooling.liquid\ta agua|a liquido|arrefecida a agua|arrefecida a liquido|arrefecida por agua|arrefecida por liquido|arrefecido a agua|arrefecido a liquido|arrefecido por agua|arrefecido por liquido|arrefecimento a agua|arrefecimento a liquido|arrefecimento liquido|arrefecimento por agua|arrefecimento por liquido|por agua|refrigeracao a agua|refrigeracao a liquido|refrigeracao liquida|refrigeracao por agua|refrigeracao por liquido|refrigerada a agua|refrigerada a liquido|refrigerada por agua|refrigerada por liquido|refrigerado a agua|refrigerado a liquido|refrigerado por agua|refrigerado por liquido|resfriado a agua|resfriado a liquido|resfriado por agua|resfriado por liquido\n" +
+	"cooling.oil\tarrefecido a ar / oleo|arrefecido a ar e a oleo|arrefecido a ar e oleo|arrefecido a oleo|arrefecido por ar / oleo|arrefecido por ar e a oleo|arrefecido por ar e oleo|arrefecido por oleo|arrefecimento a ar / oleo|arrefecimento a ar e a oleo|arrefecimento a ar e oleo|arrefecimento a oleo|arrefecimento por ar / oleo|arrefecimento por ar e a oleo|arrefecimento por ar e oleo|arrefecimento por oleo|refrigeracao a ar / oleo|refrigeracao a ar e a oleo|refrigeracao a ar e oleo|refrigeracao a oleo|refrigeracao por ar / oleo|refrigeracao por ar e a oleo|refrigeracao por ar e oleo|refrigeracao por oleo|refrigerado a ar / oleo|refrigerado a ar e a oleo|refrigerado a ar e oleo|refrigerado a oleo|refrigerado por ar / oleo|refrigerado por ar e a oleo|refrigerado por ar e oleo|refrigerado por oleo|resfriado a ar / oleo|resfriado a ar e a oleo|resfriado a ar e oleo|resfriado a oleo|resfriado por ar / oleo|resfriado por ar e a oleo|resfriado por ar e oleo|resfriado por oleo\n" +
+	"device.hole\tao nivel do furo|ao nivel do orificio|ate comecar a sair|ate escorrer|ate o oleo comecar|ate o oleo sair|ate que comece*|ate que escorr*|ate que o oleo comece*|ate que o oleo escorr*|ate que o oleo saia*|ate que o oleo transbord*|ate que o oleo vazar*|ate que o oleo vaze*|ate que saia*|ate que transbord*|ate que vazar*|ate que vaze*|ate sair oleo|ate vazar|borda do bocal|borda do furo|borda do gargalo|borda do orificio|borda inferior|bordo do bocal|bordo do furo|bordo do gargalo|bordo do orificio|bordo inferior|comeca a sair|furo de nivel|furo de verificacao|orificio de controlo|orificio de inspecao|orificio de nivel|orificio de verificacao|orificio do nivel|rente a|rente ao|transborda|transbordar|transborde\n" +
+	"device.pushed\tempurr* a fundo|empurr* a vareta a fundo|empurr* a vareta ate ao fim|empurr* a vareta ate o fim|empurr* a vareta completamente|empurr* a vareta totalmente|empurr* ate ao fim|empurr* ate o fim|empurr* ate o fundo|empurr* completamente|empurr* sob pressao|empurr* totalmente|encaix* a fundo|encaix* ate ao fim|encaix* ate o fim|encaix* ate o fundo|encaix* completamente|encaix* sob pressao|encaix* totalmente|inser* a fundo|inser* ate ao fim|inser* ate o fim|inser* ate o fundo|inser* completamente|inser* sob pressao|inser* totalmente|insir* a fundo|insir* a vareta a fundo|insir* a vareta ate ao fim|insir* a vareta ate o fim|insir* a vareta completamente|insir* a vareta totalmente|insir* ate ao fim|insir* ate o fim|insir* ate o fundo|insir* completamente|insir* sob pressao|insir* totalmente|introdu* a fundo|introdu* a vareta a fundo|introdu* a vareta ate ao fim|introdu* a vareta ate o fim|introdu* a vareta completamente|introdu* a vareta totalmente|introdu* ate ao fim|introdu* ate o fim|introdu* ate o fundo|introdu* completamente|introdu* sob pressao|introdu* totalmente|vareta de encaixe|vareta de pressao\n" +
+	"device.resting\tapenas apoi*|apenas encaix*|apenas encost*|apenas inser*|apenas insir*|apenas introdu*|apenas pous*|apoia la|apoiada|apoiado na rosca|apoiando a|apoiando na rosca|apoie a vareta|desenroscada|desrosqueada|encostada|nao a enrosc*|nao a enrosq*|nao a rosc*|nao a rosqu*|nao deve enrosc*|nao deve enrosq*|nao deve estar enrosc*|nao deve estar rosc*|nao deve estar rosqu*|nao deve rosc*|nao deve rosqu*|nao deve ser enrosc*|nao deve ser enrosq*|nao deve ser rosc*|nao deve ser rosqu*|nao enrosc*|nao enrosq*|nao o enrosc*|nao o enrosq*|nao o rosc*|nao o rosqu*|nao rosc*|nao rosqu*|nao se deve enrosc*|nao se deve enrosq*|nao se deve rosc*|nao se deve rosqu*|nao se enrosc*|nao se enrosq*|nao se rosc*|nao se rosqu*|pousada|sem aparafus*|sem enrosc*|sem girar|sem rosc*|sem rosqu*|simplesmente apoi*|simplesmente encaix*|simplesmente encost*|simplesmente inser*|simplesmente insir*|simplesmente introdu*|simplesmente pous*|so apoi*|so encaix*|so encost*|so inser*|so insir*|so introdu*|so pous*|somente apoi*|somente encaix*|somente encost*|somente inser*|somente insir*|somente introdu*|somente pous*\n" +
+	"device.screwed\taparafus* a fundo|aparafus* ate ao fim|aparafus* ate o fim|aparafus* ate o final|aparafus* completamente|aparafus* por completo|aparafus* totalmente|enrosc* a fundo|enrosc* a vareta|enrosc* ate ao fim|enrosc* ate o fim|enrosc* ate o final|enrosc* completamente|enrosc* completamente a vareta|enrosc* por completo|enrosc* totalmente|enrosc* totalmente a vareta|enrosca la|enroscada|enroscando a|enrosq* a fundo|enrosq* a vareta|enrosq* ate ao fim|enrosq* ate o fim|enrosq* ate o final|enrosq* completamente|enrosq* completamente a vareta|enrosq* por completo|enrosq* totalmente|enrosq* totalmente a vareta|enrosque a|rosc* a fundo|rosc* ate ao fim|rosc* ate o fim|rosc* ate o final|rosc* completamente|rosc* por completo|rosc* totalmente|rosca la|roscada|rosqu* a fundo|rosqu* a vareta|rosqu* ate ao fim|rosqu* ate o fim|rosqu* ate o final|rosqu* completamente|rosqu* completamente a vareta|rosqu* por completo|rosqu* totalmente|rosqu* totalmente a vareta|rosquea la|rosqueada|rosqueando a|rosqueie a\n" +
+	"device.stick\tbujao medidor|bujao medidora|haste de nivel|haste medidora|indicador de nivel|indicador do nivel|medidor de nivel|medidor de oleo|medidor do nivel|medidor do oleo|sonda de nivel|tampa medidor|tampa medidora|vareta*\n" +
+	"device.window\tjanela|janelinha|mostrador transparente|oculo|olho de boi|vidro de inspecao|vidro de nivel|vidro de oleo|vidro de verificacao|vidro do inspecao|vidro do nivel|vidro do oleo|vidro do verificacao|vidro indicador|vigia|visor|visores\n" +
+	"drive.hand\ta mao|apertado a mao|com a forca da mao|com a mao|com as maos|manual|manualmente|mao|moeda\n" +
+	"drive.hexagon\tcabeca hexagonal|cabeca sextavada|chave|chave cachimbo|chave combinada|chave de boca|chave de bocas|chave de caixa|chave de estria|chave de luneta|chave de roquete|chave estrela|chave estriada|chave fixa|chave inglesa|chave soquete|chave tubular|distancia entre faces|entre faces|hexagonal|hexagono|medida da chave|parafuso hexagonal|parafuso sextavado|sextavada|sextavado|sextavado externo|soquete\n" +
+	"drive.hexagon-key\tallen|cabeca allen|chave allen|chave hexagonal|chave hexagonal interna|chave macho sextavada|chave sextavada|chave sextavada interna|chave sextavado interno|chave umbraco|hexagonal interior|hexagonal interno|hexagono interior|hexagono interno|parafuso allen|sextavada interna|sextavado interior|sextavado interno|umbraco|umbrako\n" +
 	"drive.six-lobe\tchave torx|estrela de seis pontas|estriado torx|hexalobular|torx\n" +
-	"drive.strap\tchave de cinta|chave de correia|chave de corrente|chave de filtro|chave de filtro de óleo|chave de filtros|chave de fita|chave do filtro|chave para filtro|chave para filtro de óleo|chave para filtros|cinta|extrator de filtro|saca filtro|saca filtros\n" +
-	"every.1\ta cada mudança|a cada mudança de óleo|a cada mudança do óleo|a cada substituição|a cada substituição de óleo|a cada substituição do óleo|a cada troca|a cada troca de óleo|a cada troca do óleo|a toda mudança|a toda mudança de óleo|a toda mudança do óleo|a toda substituição|a toda substituição de óleo|a toda substituição do óleo|a toda troca|a toda troca de óleo|a toda troca do óleo|ao mesmo tempo que o óleo|cada mudança|cada mudança de óleo|cada mudança do óleo|cada substituição|cada substituição de óleo|cada substituição do óleo|cada troca|cada troca de óleo|cada troca do óleo|cada vez|cada vez que trocar o óleo|com cada mudança|com cada mudança de óleo|com cada mudança do óleo|com cada substituição|com cada substituição de óleo|com cada substituição do óleo|com cada troca|com cada troca de óleo|com cada troca do óleo|com toda mudança|com toda mudança de óleo|com toda mudança do óleo|com toda substituição|com toda substituição de óleo|com toda substituição do óleo|com toda troca|com toda troca de óleo|com toda troca do óleo|de cada vez|em cada mudança|em cada mudança de óleo|em cada mudança do óleo|em cada substituição|em cada substituição de óleo|em cada substituição do óleo|em cada troca|em cada troca de óleo|em cada troca do óleo|em toda mudança|em toda mudança de óleo|em toda mudança do óleo|em toda substituição|em toda substituição de óleo|em toda substituição do óleo|em toda troca|em toda troca de óleo|em toda troca do óleo|em todas as mudanças|em todas as mudanças de óleo|em todas as mudanças do óleo|em todas as substituições|em todas as substituições de óleo|em todas as substituições do óleo|em todas as trocas|em todas as trocas de óleo|em todas as trocas do óleo|juntamente com o óleo|junto com o óleo|mude sempre o filtro|na cada mudança|na cada mudança de óleo|na cada mudança do óleo|na cada substituição|na cada substituição de óleo|na cada substituição do óleo|na cada troca|na cada troca de óleo|na cada troca do óleo|na toda mudança|na toda mudança de óleo|na toda mudança do óleo|na toda substituição|na toda substituição de óleo|na toda substituição do óleo|na toda troca|na toda troca de óleo|na toda troca do óleo|sempre com filtro|sempre com filtro novo|sempre com o filtro|sempre com o óleo|sempre juntamente|sempre o filtro|sempre que mudar o óleo|sempre que mudar óleo|sempre que mude o óleo|sempre que mude óleo|sempre que se mudar o óleo|sempre que se mudar óleo|sempre que se trocar o óleo|sempre que se trocar óleo|sempre que substituir o óleo|sempre que substituir óleo|sempre que trocar o óleo|sempre que trocar óleo|simultaneamente|substitua sempre o filtro|toda mudança|toda mudança de óleo|toda mudança do óleo|toda substituição|toda substituição de óleo|toda substituição do óleo|toda troca|toda troca de óleo|toda troca do óleo|toda vez|toda vez que trocar o óleo|todas as trocas|todas as trocas de óleo|todas as vezes|troque sempre o filtro\n" +
-	"every.2\ta cada 2 mudanças*|a cada 2 substituições*|a cada 2 trocas*|a cada duas mudanças*|a cada duas substituições*|a cada duas trocas*|a cada duas vezes|a cada segunda mudança*|a cada segunda troca*|alternadamente|cada 2 mudanças*|cada 2 substituições*|cada 2 trocas*|cada duas mudanças*|cada duas substituições*|cada duas trocas*|cada segunda mudança*|cada segunda troca*|de 2 mudanças*|de 2 substituições*|de 2 trocas*|de duas em duas mudanças|de duas em duas trocas|de duas em duas vezes|de duas mudanças*|de duas substituições*|de duas trocas*|duas em duas trocas|em cada 2 mudanças*|em cada 2 substituições*|em cada 2 trocas*|em cada duas mudanças*|em cada duas substituições*|em cada duas trocas*|em cada segunda mudança*|em cada segunda troca*|em trocas alternadas|mudança sim e outra não|mudança sim mudança não|mudança sim outra não|mudança sim troca não|mudanças alternadas|mudanças de óleo alternadas|troca sim e outra não|troca sim mudança não|troca sim outra não|troca sim troca não|trocas alternadas|trocas de óleo alternadas|uma em cada duas|uma troca sim|uma vez sim outra não\n" +
-	"every.3\ta cada 3 mudanças*|a cada 3 substituições*|a cada 3 trocas*|a cada terceira mudança*|a cada terceira troca*|a cada três mudanças*|a cada três substituições*|a cada três trocas*|cada 3 mudanças*|cada 3 substituições*|cada 3 trocas*|cada terceira mudança*|cada terceira troca*|cada três mudanças*|cada três substituições*|cada três trocas*|em cada 3 mudanças*|em cada 3 substituições*|em cada 3 trocas*|em cada terceira mudança*|em cada terceira troca*|em cada três mudanças*|em cada três substituições*|em cada três trocas*|uma em cada três\n" +
+	"drive.strap\tchave de cinta|chave de correia|chave de corrente|chave de filtro|chave de filtro de oleo|chave de filtros|chave de fita|chave do filtro|chave para filtro|chave para filtro de oleo|chave para filtros|cinta|extrator de filtro|saca filtro|saca filtros\n" +
+	"every.1\ta cada mudanca|a cada mudanca de oleo|a cada mudanca do oleo|a cada substituicao|a cada substituicao de oleo|a cada substituicao do oleo|a cada troca|a cada troca de oleo|a cada troca do oleo|a toda mudanca|a toda mudanca de oleo|a toda mudanca do oleo|a toda substituicao|a toda substituicao de oleo|a toda substituicao do oleo|a toda troca|a toda troca de oleo|a toda troca do oleo|ao mesmo tempo que o oleo|cada mudanca|cada mudanca de oleo|cada mudanca do oleo|cada substituicao|cada substituicao de oleo|cada substituicao do oleo|cada troca|cada troca de oleo|cada troca do oleo|cada vez|cada vez que trocar o oleo|com cada mudanca|com cada mudanca de oleo|com cada mudanca do oleo|com cada substituicao|com cada substituicao de oleo|com cada substituicao do oleo|com cada troca|com cada troca de oleo|com cada troca do oleo|com toda mudanca|com toda mudanca de oleo|com toda mudanca do oleo|com toda substituicao|com toda substituicao de oleo|com toda substituicao do oleo|com toda troca|com toda troca de oleo|com toda troca do oleo|de cada vez|em cada mudanca|em cada mudanca de oleo|em cada mudanca do oleo|em cada substituicao|em cada substituicao de oleo|em cada substituicao do oleo|em cada troca|em cada troca de oleo|em cada troca do oleo|em toda mudanca|em toda mudanca de oleo|em toda mudanca do oleo|em toda substituicao|em toda substituicao de oleo|em toda substituicao do oleo|em toda troca|em toda troca de oleo|em toda troca do oleo|em todas as mudancas|em todas as mudancas de oleo|em todas as mudancas do oleo|em todas as substituicoes|em todas as substituicoes de oleo|em todas as substituicoes do oleo|em todas as trocas|em todas as trocas de oleo|em todas as trocas do oleo|juntamente com o oleo|junto com o oleo|mude sempre o filtro|na cada mudanca|na cada mudanca de oleo|na cada mudanca do oleo|na cada substituicao|na cada substituicao de oleo|na cada substituicao do oleo|na cada troca|na cada troca de oleo|na cada troca do oleo|na toda mudanca|na toda mudanca de oleo|na toda mudanca do oleo|na toda substituicao|na toda substituicao de oleo|na toda substituicao do oleo|na toda troca|na toda troca de oleo|na toda troca do oleo|sempre com filtro|sempre com filtro novo|sempre com o filtro|sempre com o oleo|sempre juntamente|sempre o filtro|sempre que mudar o oleo|sempre que mudar oleo|sempre que mude o oleo|sempre que mude oleo|sempre que se mudar o oleo|sempre que se mudar oleo|sempre que se trocar o oleo|sempre que se trocar oleo|sempre que substituir o oleo|sempre que substituir oleo|sempre que trocar o oleo|sempre que trocar oleo|simultaneamente|substitua sempre o filtro|toda mudanca|toda mudanca de oleo|toda mudanca do oleo|toda substituicao|toda substituicao de oleo|toda substituicao do oleo|toda troca|toda troca de oleo|toda troca do oleo|toda vez|toda vez que trocar o oleo|todas as trocas|todas as trocas de oleo|todas as vezes|troque sempre o filtro\n" +
+	"every.2\ta cada 2 mudancas*|a cada 2 substituicoes*|a cada 2 trocas*|a cada duas mudancas*|a cada duas substituicoes*|a cada duas trocas*|a cada duas vezes|a cada segunda mudanca*|a cada segunda troca*|alternadamente|cada 2 mudancas*|cada 2 substituicoes*|cada 2 trocas*|cada duas mudancas*|cada duas substituicoes*|cada duas trocas*|cada segunda mudanca*|cada segunda troca*|de 2 mudancas*|de 2 substituicoes*|de 2 trocas*|de duas em duas mudancas|de duas em duas trocas|de duas em duas vezes|de duas mudancas*|de duas substituicoes*|de duas trocas*|duas em duas trocas|em cada 2 mudancas*|em cada 2 substituicoes*|em cada 2 trocas*|em cada duas mudancas*|em cada duas substituicoes*|em cada duas trocas*|em cada segunda mudanca*|em cada segunda troca*|em trocas alternadas|mudanca sim e outra nao|mudanca sim mudanca nao|mudanca sim outra nao|mudanca sim troca nao|mudancas alternadas|mudancas de oleo alternadas|troca sim e outra nao|troca sim mudanca nao|troca sim outra nao|troca sim troca nao|trocas alternadas|trocas de oleo alternadas|uma em cada duas|uma troca sim|uma vez sim outra nao\n" +
+	"every.3\ta cada 3 mudancas*|a cada 3 substituicoes*|a cada 3 trocas*|a cada terceira mudanca*|a cada terceira troca*|a cada tres mudancas*|a cada tres substituicoes*|a cada tres trocas*|cada 3 mudancas*|cada 3 substituicoes*|cada 3 trocas*|cada terceira mudanca*|cada terceira troca*|cada tres mudancas*|cada tres substituicoes*|cada tres trocas*|em cada 3 mudancas*|em cada 3 substituicoes*|em cada 3 trocas*|em cada terceira mudanca*|em cada terceira troca*|em cada tres mudancas*|em cada tres substituicoes*|em cada tres trocas*|uma em cada tres\n" +
 	"every.half-year\ta cada seis meses|a cada semestre|cada semestre|duas vezes ao ano|duas vezes por ano|semestral|semestralmente\n" +
-	"every.month\tcada mês|mensalmente|todos os meses\n" +
+	"every.month\tcada mes|mensalmente|todos os meses\n" +
 	"every.year\ta cada ano|anual|anualmente|ao ano|cada ano|por ano|todos os anos|uma vez ao ano|uma vez por ano\n" +
 	"join.and\tassim como|bem como|como a|como o|e|mais|quanto a|quanto o\n" +
-	"join.or\tou|ou após|ou depois de\n" +
-	"known\tafrouxar|afrouxe|agora|ambas|ambos|antes|aplique|apoie|aproximadamente|após|baixo|bem|cabe|cerca de|colocar|coloque|como|completo|confiro|contacto|contato|curta|curto|de novo|deixe|desapertar|desaperte|desmontar|desmonte|deve|devem|devo|direita|direito|drena|durante|efetuar|efetue|encaixe|encostar|encoste|esgote|especificado|esquerda|esquerdo|faz-se|faz-se aos|fazer|faça|fechar|feche|feita|ferramenta|ferramentas|ficar|fixada|fixada por|fundo|grande|indicado|inferior|insira|instalar|instale|isto|lado|lave|leia|ler|limpar|limpe|limpo|longa|longo|magnético|mantenha|mesma|mesmo|montagem|montar|monte|mota|moto|muito|novamente|ocorrer|olhe|outra|outra vez|outro|outros|pequena|pequeno|peças|pode|ponha|presa|presa por|própria|próprio|pôr|qual|quanto|quem|realizar|realize|recolocar|recoloque|reinstalar|reinstale|remova|remover|respectiva|respectivo|respetiva|respetivo|retirar|retire|segure|sempre|ser|ser feita|seu|sim|sobre|soltar|solte|somente|sua|superior|são feitas|também|tem|tempo|tirar|tire|toda|todo|unidades|unte|usa-se|uso|vez|veículo|volte a|à parte|é feita\n" +
-	"label.count\tnúm|número|peças|qt|qtd|qtde|quant|quantid|quantidade|unid\n" +
-	"label.displacement\t4 tempos|bicilíndrico|capacidade do motor|cilindrada|cilindrada total|deslocamento|dois cilindros|monocilindro|monocilíndrico|quatro cilindros|quatro tempos|tipo de motor|tricilíndrico|três cilindros|um cilindro|volume deslocado\n" +
-	"label.figure\tcap|capítulo|consulte|etapa|fig|figura|item|n|nota|passo|ponto|quadro|ref|secção|seção|tabela|veja|ver\n" +
-	"label.model\tmodelo|modelos|motocicleta|motociclo|tipo|versão|versões\n" +
-	"label.page\tfolha|p|pág|página\n" +
-	"label.thread\tdiâmetro|diâmetro da rosca|rosca\n" +
-	"label.torque\taperta-se|apertada|apertado|apertados|apertam-se|apertando-o|apertar|aperte|aperte a|aperte com|aperte-a|aperte-o|aperto|aperto com|aperto especificado|apertos|apertá-la|apertá-lo|binário|binário de aperto|binários|binários de aperto|força de aperto|leva|levam|momento de aperto|recebe|recebem|torque|torque de aperto|torque especificado|torques|torques de aperto|valores de aperto\n" +
-	"label.viscosity\tapi|classe|classificação|especificação|especificações do óleo|grau|grau de viscosidade|jaso|norma|qualidade|recomendado|sae|tipo|tipo de óleo|usar|use|utilizar|utilize|viscosidade|óleo especificado|óleo indicado|óleo prescrito|óleo recomendado\n" +
-	"label.year\ta partir de|ano|ano de fabricação|ano de fabrico|ano modelo|ano/modelo|anos|anos de fabricação|construídos|de|desde|fabricadas|fabricados|fabricação|fabrico|modelo|modelos|produzidos|produção\n" +
-	"level.check\tinspeção de óleo|inspeção do óleo|inspeção o óleo|nível|verificar de óleo|verificar do óleo|verificar o óleo|verificação de óleo|verificação do óleo|verificação o óleo|verifique de óleo|verifique do óleo|verifique o óleo\n" +
-	"material.aluminium\talumínio|de alumínio|liga leve\n" +
+	"join.or\tou|ou apos|ou depois de\n" +
+	"known\ta parte|afrouxar|afrouxe|agora|ambas|ambos|antes|aplique|apoie|apos|aproximadamente|baixo|bem|cabe|cerca de|colocar|coloque|como|completo|confiro|contacto|contato|curta|curto|de novo|deixe|desapertar|desaperte|desmontar|desmonte|deve|devem|devo|direita|direito|drena|durante|e feita|efetuar|efetue|encaixe|encostar|encoste|esgote|especificado|esquerda|esquerdo|faca|faz se|faz se aos|fazer|fechar|feche|feita|ferramenta|ferramentas|ficar|fixada|fixada por|fundo|grande|indicado|inferior|insira|instalar|instale|isto|lado|lave|leia|ler|limpar|limpe|limpo|longa|longo|magnetico|mantenha|mesma|mesmo|montagem|montar|monte|mota|moto|muito|novamente|ocorrer|olhe|outra|outra vez|outro|outros|pecas|pequena|pequeno|pode|ponha|por|presa|presa por|propria|proprio|qual|quanto|quem|realizar|realize|recolocar|recoloque|reinstalar|reinstale|remova|remover|respectiva|respectivo|respetiva|respetivo|retirar|retire|sao feitas|segure|sempre|ser|ser feita|seu|sim|sobre|soltar|solte|somente|sua|superior|tambem|tem|tempo|tirar|tire|toda|todo|unidades|unte|usa se|uso|veiculo|vez|volte a\n" +
+	"label.count\tnum|numero|pecas|qt|qtd|qtde|quant|quantid|quantidade|unid\n" +
+	"label.displacement\t4 tempos|bicilindrico|capacidade do motor|cilindrada|cilindrada total|deslocamento|dois cilindros|monocilindrico|monocilindro|quatro cilindros|quatro tempos|tipo de motor|tres cilindros|tricilindrico|um cilindro|volume deslocado\n" +
+	"label.figure\tcap|capitulo|consulte|etapa|fig|figura|item|n|nota|passo|ponto|quadro|ref|secao|seccao|tabela|veja|ver\n" +
+	"label.model\tmodelo|modelos|motocicleta|motociclo|tipo|versao|versoes\n" +
+	"label.page\tfolha|p|pag|pagina\n" +
+	"label.thread\tdiametro|diametro da rosca|rosca\n" +
+	"label.torque\taperta la|aperta lo|aperta se|apertada|apertado|apertados|apertam se|apertando o|apertar|aperte|aperte a|aperte com|aperte o|aperto|aperto com|aperto especificado|apertos|binario|binario de aperto|binarios|binarios de aperto|forca de aperto|leva|levam|momento de aperto|recebe|recebem|torque|torque de aperto|torque especificado|torques|torques de aperto|valores de aperto\n" +
+	"label.viscosity\tapi|classe|classificacao|especificacao|especificacoes do oleo|grau|grau de viscosidade|jaso|norma|oleo especificado|oleo indicado|oleo prescrito|oleo recomendado|qualidade|recomendado|sae|tipo|tipo de oleo|usar|use|utilizar|utilize|viscosidade\n" +
+	"label.year\ta partir de|ano|ano / modelo|ano de fabricacao|ano de fabrico|ano modelo|anos|anos de fabricacao|construidos|de|desde|fabricacao|fabricadas|fabricados|fabrico|modelo|modelos|producao|produzidos\n" +
+	"level.check\tinspecao de oleo|inspecao do oleo|inspecao o oleo|nivel|verificacao de oleo|verificacao do oleo|verificacao o oleo|verificar de oleo|verificar do oleo|verificar o oleo|verifique de oleo|verifique do oleo|verifique o oleo\n" +
+	"material.aluminium\taluminio|de aluminio|liga leve\n" +
 	"material.copper\tcobre|de cobre\n" +
 	"material.fibre\tfibra\n" +
 	"material.paper\tpapel\n" +
 	"new\tnova|novas|novo|novos|renovar|sempre nova|substituir\n" +
-	"not\tjamais|nunca|não|sem\n" +
+	"not\tjamais|nao|nunca|sem\n" +
 	"number.1\tum|uma\n" +
 	"number.10\tdez|uma dezena de\n" +
 	"number.100\tcem|cento\n" +
@@ -74,7 +74,7 @@ const termsPT = "" +
 	"number.19\tdezanove|dezenove\n" +
 	"number.2\tambas|ambos|as duas|dois|duas|os dois|um par de\n" +
 	"number.20\tvinte\n" +
-	"number.3\ttrês\n" +
+	"number.3\ttres\n" +
 	"number.30\ttrinta\n" +
 	"number.4\tquatro\n" +
 	"number.40\tquarenta\n" +
@@ -90,193 +90,193 @@ const termsPT = "" +
 	"number.90\tnoventa\n" +
 	"number.half\tmeia|meia de|meio|metade|½\n" +
 	"number.one-and-a-half\tum e meia|um e meio|uma e meia\n" +
-	"number.one-third\tum terço|um terço de\n" +
+	"number.one-third\tum terco|um terco de\n" +
 	"number.quarter\tquarto|um quarto|um quarto de\n" +
-	"number.three-quarters\ttrês quartos|três quartos de\n" +
+	"number.three-quarters\ttres quartos|tres quartos de\n" +
 	"number.two-and-a-half\tdois e meio|duas e meia\n" +
-	"number.two-thirds\tdois terços|dois terços de\n" +
-	"oil.any\tlubrificante|óleo|óleos\n" +
-	"oil.engine\tcárter|lubrificação do motor|motor|motor e embraiagem|motor e embreagem|óleo do motor\n" +
-	"oil.final\tcaixa de redução|caixa redutora|cardan|cardã|comando final|coroa e pinhão|cubo traseiro|diferencial|engrenagem final|engrenagens da transmissão|engrenagens do cubo|engrenagens finais|engrenagens traseiras|grupo cónico|grupo final|par cónico|ponte traseira|ponte traseiro|redutor|redução final|transmissão final|transmissão por cardã|transmissão por eixo|transmissão por veio|transmissão secundária|transmissão traseira|veio de transmissão|óleo da ponte|óleo da redução|óleo da transmissão final|óleo da transmissão secundária|óleo da transmissão traseira|óleo do cubo\n" +
-	"oil.gear\ttransmissão|valvulina|óleo da transmissão|óleo das engrenagens|óleo de engrenagens|óleo de transmissão|óleo de transmissões|óleo hipóide|óleo para engrenagens\n" +
-	"oil.gearbox\tcaixa|caixa de engrenagens|caixa de marchas|caixa de mudanças|caixa de velocidades|câmbio|óleo da caixa|óleo de a caixa|óleo de caixa|óleo do caixa|óleo para caixa\n" +
-	"oil.primary\tcorrente primária|primária|primário|transmissão primária|óleo da corrente primária|óleo da transmissão primária|óleo de transmissão primária\n" +
+	"number.two-thirds\tdois tercos|dois tercos de\n" +
+	"oil.any\tlubrificante|oleo|oleos\n" +
+	"oil.engine\tcarter|lubrificacao do motor|motor|motor e embraiagem|motor e embreagem|oleo do motor\n" +
+	"oil.final\tcaixa de reducao|caixa redutora|carda|cardan|comando final|coroa e pinhao|cubo traseiro|diferencial|engrenagem final|engrenagens da transmissao|engrenagens do cubo|engrenagens finais|engrenagens traseiras|grupo conico|grupo final|oleo da ponte|oleo da reducao|oleo da transmissao final|oleo da transmissao secundaria|oleo da transmissao traseira|oleo do cubo|par conico|ponte traseira|ponte traseiro|reducao final|redutor|transmissao final|transmissao por carda|transmissao por eixo|transmissao por veio|transmissao secundaria|transmissao traseira|veio de transmissao\n" +
+	"oil.gear\toleo da transmissao|oleo das engrenagens|oleo de engrenagens|oleo de transmissao|oleo de transmissoes|oleo hipoide|oleo para engrenagens|transmissao|valvulina\n" +
+	"oil.gearbox\tcaixa|caixa de engrenagens|caixa de marchas|caixa de mudancas|caixa de velocidades|cambio|oleo da caixa|oleo de a caixa|oleo de caixa|oleo do caixa|oleo para caixa\n" +
+	"oil.primary\tcorrente primaria|oleo da corrente primaria|oleo da transmissao primaria|oleo de transmissao primaria|primaria|primario|transmissao primaria\n" +
 	"ordinal.2\t2ª|2º|segunda|segundo\n" +
 	"ordinal.3\t3ª|3º|terceira|terceiro\n" +
-	"other.action\tajustar|ajuste|controlar|examine|inspecionar|inspecione|inspeção|lavar|lave|limpar|limpe|limpeza|lubrificar|lubrificação da corrente|lubrifique|regular|regule|verificar|verificação|verifique\n" +
-	"other.fluid\tanticongelante|bengala*|cada bainha|cada lado|cada perna|cada tubo|combustível*|depósito de expansão|dot 3|dot 4|dot 5|eletrólito|etanol|fluido da embreagem*|fluido da freio*|fluido de embreagem*|fluido de freio*|fluido do embreagem*|fluido do freio*|fluido dos travões|fluido para embreagem*|fluido para freio*|forquilha*|garfo*|gasolina|graxa|líquido arrefecedor|líquido da embraiagem|líquido de arrefecimento|líquido de embreagem|líquido de freio|líquido de freios|líquido de refrigeração|líquido de travões|líquido do freio|líquido dos travões|líquido hidráulico|massa consistente|por bainha|por lado|por perna|por tubo|radiador*|refrigerante*|reserva|reservatório de expansão|reservatório de fluido|reservatório do freio|reservatório do líquido|reservatório do travão|sistema de arrefecimento|sistema de refrigeração|suspens*|vaso de expansão|ácido da bateria|óleo 2 tempos|óleo da amortecedor*|óleo da corrente|óleo das amortecedor*|óleo de amortecedor*|óleo de dois tempos|óleo de freio|óleo de mistura|óleo do amortecedor*|óleo do filtro de ar|óleo dois tempos|óleo para dois tempos\n" +
-	"other.part\tacelerador*|agulha*|alavanca*|alternador*|altura*|amortecedor*|aro|aros|assento*|bagageiro|balancim*|balancins|balança|banco*|bateria*|biela*|binário do motor|binário máximo|boia*|bomba d'água|bomba da água|bomba de combustível|bomba de gasolina|bomba de água|bomba de óleo|braçadeira*|braço oscilante|bujão da galeria|bujão de drenagem da água|bujão de drenagem de água|bujão de dreno da água|bujão de dreno de água|bujão de inspeção do ponto|cabeça do cilindro|cabeça do motor|cabeçote*|cabo*|calibragem|cambota*|came*|carburador*|carcaça direita|carcaça do motor|carcaça esquerda|carcaça inferior|carcaça superior|carenagem*|chaveta|colaça|colector*|coletor*|compressão|comprimento*|conexão*|consumo*|conta quilómetros|contraporca*|coroa*|correia de transmissão|correia*|corrente|corrente de transmissão|coxim*|cruzeta*|cubo dianteiro|culassa|curso*|cáliper*|cárter direito|cárter esquerdo|desgaste|direcção|direção|disco*|distância entre eixos|diâmetro*|eixo de comando|eixo dianteiro|eixo do braço|eixo do garfo|eixo traseiro|elemento do filtro de ar|eletrodo*|eléctrodo*|embraiagem*|embreagem*|escapamento*|escape*|espelho*|estator|estribo*|farol*|faróis|filtro de ar|filtro de combustível|filtro de gasolina|filtro do ar|fixação do motor|folga*|freio*|fusíveis|fusível*|galeria de óleo|gerador*|gicleur*|giclê*|guarda lamas|guiador|guidom|guidão|hidráulic*|hodômetro|ignição|injector*|injetor*|interruptor*|junta universal|lanterna*|largura*|limite*|lona*|luz|lâmpada*|magneto|manete*|mangueira de dreno|mangueira*|manípulo|massa|mesa inferior|mesa superior|misturador*|motor de arranque|motor de partida|para brisa|para lama*|parafuso banjo|parafuso de drenagem da água|parafuso de drenagem de água|parafuso de dreno da água|parafuso de dreno de água|parafuso do cavalete|parafuso do descanso|parafuso oco|parafusos da carcaça|partida elétrica|pastilha*|pedal de câmbio|pedal*|pedaleira*|perno do filtro|peso*|pinhão*|pinça*|pistão*|platinado*|pneu*|poisa pés|polia*|porca da coluna|porca do eixo|potência*|pousa pés|pressostato|pressão*|prisioneiro*|protector*|protetor*|racor*|radiador de óleo|raios|regulagem*|regulação*|retrovisor*|roda*|rolamento*|rotor|rpm|sangrador*|sangria|sapata*|selim|sensor*|silenciador*|silencioso*|sonda de oxigênio|sonda lambda|suporte*|tambor*|tampa da cabeça|tampa da carcaça|tampa de inspeção|tampa de sincronismo|tampa direita|tampa do comando|tampa do cárter|tampa do garfo|tampa do motor|tampa do orifício de sincronismo|tampa do radiador|tampa esquerda|tampa lateral|tampas laterais|tensor*|termostato|torneira da gasolina|torneira de combustível|torque do motor|torque máximo|travão*|travões|tubo de drenagem|tubo de óleo|tubo flexível|tubulação*|tucho*|união*|variador|variador*|vela|velas|velocidade*|velocímetro|virabrequim*|volante*|válvula*|êmbolo*\n" +
-	"page.word\tapertos|assistência|binários de aperto|caderno|capacidades|capítulo|características|características gerais|características técnicas|ciclomotor|cuidados|dados|dados de manutenção|dados de serviço|dados gerais|dados técnicos|edição|especificações|especificações gerais|especificações técnicas|ficha|ficha de assistência|ficha de dados|ficha de manutenção|ficha de serviço|ficha técnica|folha|generalidades|guia|informações|informações gerais|instruções|livrete|livro de instruções|livro de manutenção|livro de serviço|lubrificantes|lubrificação|manual|manual da condutor|manual da instruções|manual da manutenção|manual da oficina|manual da piloto|manual da proprietário|manual da reparação|manual da reparações|manual da serviço|manual da serviços|manual da uso|manual da usuário|manual da utilizador|manual da utilização|manual de condutor|manual de instruções|manual de manutenção|manual de oficina|manual de piloto|manual de proprietário|manual de reparação|manual de reparações|manual de serviço|manual de serviços|manual de uso|manual de usuário|manual de utilizador|manual de utilização|manual do condutor|manual do instruções|manual do manutenção|manual do oficina|manual do piloto|manual do proprietário|manual do reparação|manual do reparações|manual do serviço|manual do serviços|manual do uso|manual do usuário|manual do utilizador|manual do utilização|manual para o condutor|manual para o instruções|manual para o manutenção|manual para o oficina|manual para o piloto|manual para o proprietário|manual para o reparação|manual para o reparações|manual para o serviço|manual para o serviços|manual para o uso|manual para o usuário|manual para o utilizador|manual para o utilização|manutenção|manutenção periódica|modelo|modelos|motocicleta|motociclo|motor|mudança de óleo|oficina|plano de manutenção|proprietário|página|revisão|revisões|scooter|secção|serviço|seção|suplemento|tabela|tabela de manutenção|torques|torques de aperto|troca de óleo|utilização|óleo|óleo do motor\n" +
+	"other.action\tajustar|ajuste|controlar|examine|inspecao|inspecionar|inspecione|lavar|lave|limpar|limpe|limpeza|lubrificacao da corrente|lubrificar|lubrifique|regular|regule|verificacao|verificar|verifique\n" +
+	"other.fluid\tacido da bateria|anticongelante|bengala*|cada bainha|cada lado|cada perna|cada tubo|combustivel*|deposito de expansao|dot 3|dot 4|dot 5|eletrolito|etanol|fluido da embreagem*|fluido da freio*|fluido de embreagem*|fluido de freio*|fluido do embreagem*|fluido do freio*|fluido dos travoes|fluido para embreagem*|fluido para freio*|forquilha*|garfo*|gasolina|graxa|liquido arrefecedor|liquido da embraiagem|liquido de arrefecimento|liquido de embreagem|liquido de freio|liquido de freios|liquido de refrigeracao|liquido de travoes|liquido do freio|liquido dos travoes|liquido hidraulico|massa consistente|oleo 2 tempos|oleo da amortecedor*|oleo da corrente|oleo das amortecedor*|oleo de amortecedor*|oleo de dois tempos|oleo de freio|oleo de mistura|oleo do amortecedor*|oleo do filtro de ar|oleo dois tempos|oleo para dois tempos|por bainha|por lado|por perna|por tubo|radiador*|refrigerante*|reserva|reservatorio de expansao|reservatorio de fluido|reservatorio do freio|reservatorio do liquido|reservatorio do travao|sistema de arrefecimento|sistema de refrigeracao|suspens*|vaso de expansao\n" +
+	"other.part\tacelerador*|agulha*|alavanca*|alternador*|altura*|amortecedor*|aro|aros|assento*|bagageiro|balanca|balancim*|balancins|banco*|bateria*|biela*|binario do motor|binario maximo|boia*|bomba d agua|bomba da agua|bomba de agua|bomba de combustivel|bomba de gasolina|bomba de oleo|bracadeira*|braco oscilante|bujao da galeria|bujao de drenagem da agua|bujao de drenagem de agua|bujao de dreno da agua|bujao de dreno de agua|bujao de inspecao do ponto|cabeca do cilindro|cabeca do motor|cabecote*|cabo*|calibragem|caliper*|cambota*|came*|carburador*|carcaca direita|carcaca do motor|carcaca esquerda|carcaca inferior|carcaca superior|carenagem*|carter direito|carter esquerdo|chaveta|colaca|colector*|coletor*|compressao|comprimento*|conexao*|consumo*|conta quilometros|contraporca*|coroa*|correia de transmissao|correia*|corrente|corrente de transmissao|coxim*|cruzeta*|cubo dianteiro|culassa|curso*|desgaste|diametro*|direcao|direccao|disco*|distancia entre eixos|eixo de comando|eixo dianteiro|eixo do braco|eixo do garfo|eixo traseiro|electrodo*|elemento do filtro de ar|eletrodo*|embolo*|embraiagem*|embreagem*|escapamento*|escape*|espelho*|estator|estribo*|farois|farol*|filtro de ar|filtro de combustivel|filtro de gasolina|filtro do ar|fixacao do motor|folga*|freio*|fusiveis|fusivel*|galeria de oleo|gerador*|gicle*|gicleur*|guarda lamas|guiador|guidao|guidom|hidraulic*|hodometro|ignicao|injector*|injetor*|interruptor*|junta universal|lampada*|lanterna*|largura*|limite*|lona*|luz|magneto|manete*|mangueira de dreno|mangueira*|manipulo|massa|mesa inferior|mesa superior|misturador*|motor de arranque|motor de partida|para brisa|para lama*|parafuso banjo|parafuso de drenagem da agua|parafuso de drenagem de agua|parafuso de dreno da agua|parafuso de dreno de agua|parafuso do cavalete|parafuso do descanso|parafuso oco|parafusos da carcaca|partida eletrica|pastilha*|pedal de cambio|pedal*|pedaleira*|perno do filtro|peso*|pinca*|pinhao*|pistao*|platinado*|pneu*|poisa pes|polia*|porca da coluna|porca do eixo|potencia*|pousa pes|pressao*|pressostato|prisioneiro*|protector*|protetor*|racor*|radiador de oleo|raios|regulacao*|regulagem*|retrovisor*|roda*|rolamento*|rotor|rpm|sangrador*|sangria|sapata*|selim|sensor*|silenciador*|silencioso*|sonda de oxigenio|sonda lambda|suporte*|tambor*|tampa da cabeca|tampa da carcaca|tampa de inspecao|tampa de sincronismo|tampa direita|tampa do carter|tampa do comando|tampa do garfo|tampa do motor|tampa do orificio de sincronismo|tampa do radiador|tampa esquerda|tampa lateral|tampas laterais|tensor*|termostato|torneira da gasolina|torneira de combustivel|torque do motor|torque maximo|travao*|travoes|tubo de drenagem|tubo de oleo|tubo flexivel|tubulacao*|tucho*|uniao*|valvula*|variador|variador*|vela|velas|velocidade*|velocimetro|virabrequim*|volante*\n" +
+	"page.word\tapertos|assistencia|binarios de aperto|caderno|capacidades|capitulo|caracteristicas|caracteristicas gerais|caracteristicas tecnicas|ciclomotor|cuidados|dados|dados de manutencao|dados de servico|dados gerais|dados tecnicos|edicao|especificacoes|especificacoes gerais|especificacoes tecnicas|ficha|ficha de assistencia|ficha de dados|ficha de manutencao|ficha de servico|ficha tecnica|folha|generalidades|guia|informacoes|informacoes gerais|instrucoes|livrete|livro de instrucoes|livro de manutencao|livro de servico|lubrificacao|lubrificantes|manual|manual da condutor|manual da instrucoes|manual da manutencao|manual da oficina|manual da piloto|manual da proprietario|manual da reparacao|manual da reparacoes|manual da servico|manual da servicos|manual da uso|manual da usuario|manual da utilizacao|manual da utilizador|manual de condutor|manual de instrucoes|manual de manutencao|manual de oficina|manual de piloto|manual de proprietario|manual de reparacao|manual de reparacoes|manual de servico|manual de servicos|manual de uso|manual de usuario|manual de utilizacao|manual de utilizador|manual do condutor|manual do instrucoes|manual do manutencao|manual do oficina|manual do piloto|manual do proprietario|manual do reparacao|manual do reparacoes|manual do servico|manual do servicos|manual do uso|manual do usuario|manual do utilizacao|manual do utilizador|manual para o condutor|manual para o instrucoes|manual para o manutencao|manual para o oficina|manual para o piloto|manual para o proprietario|manual para o reparacao|manual para o reparacoes|manual para o servico|manual para o servicos|manual para o uso|manual para o usuario|manual para o utilizacao|manual para o utilizador|manutencao|manutencao periodica|modelo|modelos|motocicleta|motociclo|motor|mudanca de oleo|oficina|oleo|oleo do motor|pagina|plano de manutencao|proprietario|revisao|revisoes|scooter|secao|seccao|servico|suplemento|tabela|tabela de manutencao|torques|torques de aperto|troca de oleo|utilizacao\n" +
 	"part.cover\tcobertura|coberturas|tampa|tampas\n" +
-	"part.drain\tbujão de cárter|bujão de descarga|bujão de drenagem|bujão de dreno|bujão de escoamento|bujão de esvaziamento|bujão de purga|bujão do cárter|bujão magnético|bujão para drenar|bujões de descarga|bujões de drenagem|bujões de dreno|bujões de escoamento|bujões de esvaziamento|bujões de purga|drenagem do óleo|dreno|dreno de óleo|dreno do óleo|drenos|o de drenagem|o de dreno|o de escoamento|o de esvaziamento|orifício de drenagem|orifício de dreno|orifício de esvaziamento|parafuso* de cárter|parafuso* de descarga|parafuso* de drenagem|parafuso* de dreno|parafuso* de escoamento|parafuso* de esvaziamento|parafuso* de purga|parafuso* do cárter|porca de descarga|porca de drenagem|porca de dreno|porca de escoamento|porca de esvaziamento|porca de purga|tampa de descarga|tampa de drenagem|tampa de dreno|tampa de escoamento|tampa de esvaziamento|tampa de purga|tampão de cárter|tampão de descarga|tampão de drenagem|tampão de dreno|tampão de escoamento|tampão de esvaziamento|tampão de purga|tampão do cárter\n" +
+	"part.drain\tbujao de carter|bujao de descarga|bujao de drenagem|bujao de dreno|bujao de escoamento|bujao de esvaziamento|bujao de purga|bujao do carter|bujao magnetico|bujao para drenar|bujoes de descarga|bujoes de drenagem|bujoes de dreno|bujoes de escoamento|bujoes de esvaziamento|bujoes de purga|drenagem do oleo|dreno|dreno de oleo|dreno do oleo|drenos|o de drenagem|o de dreno|o de escoamento|o de esvaziamento|orificio de drenagem|orificio de dreno|orificio de esvaziamento|parafuso* de carter|parafuso* de descarga|parafuso* de drenagem|parafuso* de dreno|parafuso* de escoamento|parafuso* de esvaziamento|parafuso* de purga|parafuso* do carter|porca de descarga|porca de drenagem|porca de dreno|porca de escoamento|porca de esvaziamento|porca de purga|tampa de descarga|tampa de drenagem|tampa de dreno|tampa de escoamento|tampa de esvaziamento|tampa de purga|tampao de carter|tampao de descarga|tampao de drenagem|tampao de dreno|tampao de escoamento|tampao de esvaziamento|tampao de purga|tampao do carter\n" +
 	"part.fastener\tparafuso|parafusos|perno|pernos\n" +
-	"part.filler\tboca de enchimento|bocal de abastecimento|bocal de bocal|bocal de enchimento|bocal de reabastecimento|bocal do abastecimento|bocal do bocal|bocal do enchimento|bocal do reabastecimento|bujão de abastecimento|bujão de bocal|bujão de enchimento|bujão de reabastecimento|bujão do abastecimento|bujão do bocal|bujão do enchimento|bujão do reabastecimento|gargalo|o de abastecimento|o de enchimento|orifício de abastecimento|orifício de enchimento|parafuso de abastecimento|parafuso de bocal|parafuso de enchimento|parafuso de reabastecimento|parafuso do abastecimento|parafuso do bocal|parafuso do enchimento|parafuso do reabastecimento|tampa de abastecimento|tampa de bocal|tampa de enchimento|tampa de reabastecimento|tampa de óleo|tampa do abastecimento|tampa do bocal|tampa do enchimento|tampa do reabastecimento|tampa do óleo|tampão de abastecimento|tampão de bocal|tampão de enchimento|tampão de reabastecimento|tampão do abastecimento|tampão do bocal|tampão do enchimento|tampão do reabastecimento\n" +
+	"part.filler\tboca de enchimento|bocal de abastecimento|bocal de bocal|bocal de enchimento|bocal de reabastecimento|bocal do abastecimento|bocal do bocal|bocal do enchimento|bocal do reabastecimento|bujao de abastecimento|bujao de bocal|bujao de enchimento|bujao de reabastecimento|bujao do abastecimento|bujao do bocal|bujao do enchimento|bujao do reabastecimento|gargalo|o de abastecimento|o de enchimento|orificio de abastecimento|orificio de enchimento|parafuso de abastecimento|parafuso de bocal|parafuso de enchimento|parafuso de reabastecimento|parafuso do abastecimento|parafuso do bocal|parafuso do enchimento|parafuso do reabastecimento|tampa de abastecimento|tampa de bocal|tampa de enchimento|tampa de oleo|tampa de reabastecimento|tampa do abastecimento|tampa do bocal|tampa do enchimento|tampa do oleo|tampa do reabastecimento|tampao de abastecimento|tampao de bocal|tampao de enchimento|tampao de reabastecimento|tampao do abastecimento|tampao do bocal|tampao do enchimento|tampao do reabastecimento\n" +
 	"part.filter\tfiltro|filtros\n" +
-	"part.filter-bolt\tparafuso central|parafuso do alojamento do filtro|parafuso* da carcaça do filtro*|parafuso* de filtro*|parafuso* de fixação do filtro*|parafuso* do filtro*|porca central do filtro*|porca de filtro*|porca de fixação do filtro*|porca do filtro*\n" +
-	"part.filter-centrifugal\tcentrifugador|centrífugo|filtro rotativo|rotor do filtro|rotor do filtro centrífugo\n" +
-	"part.filter-cover\talojamento de filtro*|alojamento do filtro*|carcaça de filtro*|carcaça do filtro*|cobertura de filtro*|cobertura do filtro*|parafuso* da tampa filtro*|tampa* compartimento do filtro*|tampa* da carcaça do filtro*|tampa* de filtro*|tampa* do cartucho*|tampa* do compartimento do filtro*|tampa* do elemento*|tampa* do filtro*\n" +
+	"part.filter-bolt\tparafuso central|parafuso do alojamento do filtro|parafuso* da carcaca do filtro*|parafuso* de filtro*|parafuso* de fixacao do filtro*|parafuso* do filtro*|porca central do filtro*|porca de filtro*|porca de fixacao do filtro*|porca do filtro*\n" +
+	"part.filter-centrifugal\tcentrifugador|centrifugo|filtro rotativo|rotor do filtro|rotor do filtro centrifugo\n" +
+	"part.filter-cover\talojamento de filtro*|alojamento do filtro*|carcaca de filtro*|carcaca do filtro*|cobertura de filtro*|cobertura do filtro*|parafuso* da tampa filtro*|tampa* compartimento do filtro*|tampa* da carcaca do filtro*|tampa* de filtro*|tampa* do cartucho*|tampa* do compartimento do filtro*|tampa* do elemento*|tampa* do filtro*\n" +
 	"part.filter-element\tcartucho|elemento|filtro de papel|refil\n" +
-	"part.filter-spin-on\tcartucho de rosca|cartucho enroscável|cartucho roscado|cartucho rosqueado|cartucho rosqueável|enroscável|filtro (roscado)|filtro de óleo (roscado)|filtro de óleo (rosqueado)|filtro* blindado|filtro* de enroscar|filtro* de rosca|filtro* de rosquear|filtro* de óleo blindado|filtro* de óleo de enroscar|filtro* de óleo de rosca|filtro* de óleo de rosquear|filtro* de óleo descartável|filtro* de óleo externo roscado|filtro* de óleo roscado|filtro* de óleo rosqueado|filtro* de óleo selado|filtro* de óleo tipo rosca|filtro* descartável|filtro* externo roscado|filtro* roscado|filtro* rosqueado|filtro* selado|filtro* tipo rosca|rosqueável|spin on|tipo roscado|tipo rosqueado\n" +
-	"part.level\tbujão de checagem|bujão de controle|bujão de controlo|bujão de inspecção|bujão de inspeção|bujão de nível|bujão de transbordo|bujão de verificação|bujão do nível|o de nível|parafuso do nível|parafuso* de checagem|parafuso* de controle|parafuso* de controlo|parafuso* de inspecção|parafuso* de inspeção|parafuso* de nível|parafuso* de transbordo|parafuso* de verificação|tampa de checagem|tampa de controle|tampa de controlo|tampa de inspecção|tampa de inspeção|tampa de nível|tampa de transbordo|tampa de verificação|tampão de checagem|tampão de controle|tampão de controlo|tampão de inspecção|tampão de inspeção|tampão de nível|tampão de transbordo|tampão de verificação|tampão do nível\n" +
-	"part.plug\tbujão|bujões|tampão|tampões\n" +
-	"part.strainer\tcoador*|crivo*|filtro de malha|filtro de peneira|filtro de rede|filtro de tela|filtro metálico|filtro* de malha|filtro* de rede|filtro* metálico|malha filtrante|parafuso* de filtro de malha*|parafuso* de filtro de rede*|parafuso* de filtro de tela*|parafuso* do filtro de malha*|parafuso* do filtro de rede*|parafuso* do filtro de tela*|parafusos* de filtro de malha*|parafusos* de filtro de rede*|parafusos* de filtro de tela*|parafusos* do filtro de malha*|parafusos* do filtro de rede*|parafusos* do filtro de tela*|peneira*|rede do filtro|rede filtrante|tampa* de filtro de malha*|tampa* de filtro de rede*|tampa* de filtro de tela*|tampa* do filtro de malha*|tampa* do filtro de rede*|tampa* do filtro de tela*|tampão do filtro de rede|tampão* de filtro de malha*|tampão* de filtro de rede*|tampão* de filtro de tela*|tampão* do filtro de malha*|tampão* do filtro de rede*|tampão* do filtro de tela*|tela*\n" +
-	"part.tank\tchassi|chassis|depósito|depósito de óleo|depósito do óleo|quadro|reservatório de óleo|reservatório do óleo|tanque|tanque de óleo|tanque do óleo|tubo do quadro\n" +
+	"part.filter-spin-on\tcartucho de rosca|cartucho enroscavel|cartucho roscado|cartucho rosqueado|cartucho rosqueavel|enroscavel|filtro ( roscado )|filtro de oleo ( roscado )|filtro de oleo ( rosqueado )|filtro* blindado|filtro* de enroscar|filtro* de oleo blindado|filtro* de oleo de enroscar|filtro* de oleo de rosca|filtro* de oleo de rosquear|filtro* de oleo descartavel|filtro* de oleo externo roscado|filtro* de oleo roscado|filtro* de oleo rosqueado|filtro* de oleo selado|filtro* de oleo tipo rosca|filtro* de rosca|filtro* de rosquear|filtro* descartavel|filtro* externo roscado|filtro* roscado|filtro* rosqueado|filtro* selado|filtro* tipo rosca|rosqueavel|spin on|tipo roscado|tipo rosqueado\n" +
+	"part.level\tbujao de checagem|bujao de controle|bujao de controlo|bujao de inspecao|bujao de inspeccao|bujao de nivel|bujao de transbordo|bujao de verificacao|bujao do nivel|o de nivel|parafuso do nivel|parafuso* de checagem|parafuso* de controle|parafuso* de controlo|parafuso* de inspecao|parafuso* de inspeccao|parafuso* de nivel|parafuso* de transbordo|parafuso* de verificacao|tampa de checagem|tampa de controle|tampa de controlo|tampa de inspecao|tampa de inspeccao|tampa de nivel|tampa de transbordo|tampa de verificacao|tampao de checagem|tampao de controle|tampao de controlo|tampao de inspecao|tampao de inspeccao|tampao de nivel|tampao de transbordo|tampao de verificacao|tampao do nivel\n" +
+	"part.plug\tbujao|bujoes|tampao|tampoes\n" +
+	"part.strainer\tcoador*|crivo*|filtro de malha|filtro de peneira|filtro de rede|filtro de tela|filtro metalico|filtro* de malha|filtro* de rede|filtro* metalico|malha filtrante|parafuso* de filtro de malha*|parafuso* de filtro de rede*|parafuso* de filtro de tela*|parafuso* do filtro de malha*|parafuso* do filtro de rede*|parafuso* do filtro de tela*|parafusos* de filtro de malha*|parafusos* de filtro de rede*|parafusos* de filtro de tela*|parafusos* do filtro de malha*|parafusos* do filtro de rede*|parafusos* do filtro de tela*|peneira*|rede do filtro|rede filtrante|tampa* de filtro de malha*|tampa* de filtro de rede*|tampa* de filtro de tela*|tampa* do filtro de malha*|tampa* do filtro de rede*|tampa* do filtro de tela*|tampao do filtro de rede|tampao* de filtro de malha*|tampao* de filtro de rede*|tampao* de filtro de tela*|tampao* do filtro de malha*|tampao* do filtro de rede*|tampao* do filtro de tela*|tela*\n" +
+	"part.tank\tchassi|chassis|deposito|deposito de oleo|deposito do oleo|quadro|reservatorio de oleo|reservatorio do oleo|tanque|tanque de oleo|tanque do oleo|tubo do quadro\n" +
 	"range.between\tdesde|entre\n" +
-	"range.to\ta|até|e\n" +
+	"range.to\ta|ate|e\n" +
 	"same\ta da|a do|o da|o do\n" +
-	"seal.bonded\tanilha com borracha|anilha com lábio de borracha|anilha de aço e borracha|anilha de borracha|anilha de borracha e metal|anilha de metal com borracha|anilha de metal e borracha|anilha emborrachada|anilha metal borracha|anilha metaloplástica|anilha vulcanizada|arruela com borracha|arruela com lábio de borracha|arruela de aço e borracha|arruela de borracha|arruela de borracha e metal|arruela de metal com borracha|arruela de metal e borracha|arruela emborrachada|arruela metal borracha|arruela metaloplástica|arruela vulcanizada|junta metaloplástica|vedante metal borracha\n" +
+	"seal.bonded\tanilha com borracha|anilha com labio de borracha|anilha de aco e borracha|anilha de borracha|anilha de borracha e metal|anilha de metal com borracha|anilha de metal e borracha|anilha emborrachada|anilha metal borracha|anilha metaloplastica|anilha vulcanizada|arruela com borracha|arruela com labio de borracha|arruela de aco e borracha|arruela de borracha|arruela de borracha e metal|arruela de metal com borracha|arruela de metal e borracha|arruela emborrachada|arruela metal borracha|arruela metaloplastica|arruela vulcanizada|junta metaloplastica|vedante metal borracha\n" +
 	"seal.fibre\tanilha de fibra|arruela de fibra|gaxeta de fibra|junta de fibra\n" +
-	"seal.flat-aluminium\tanel de alumínio|anel de vedação de alumínio|anilha de vedação de alumínio|anilha em alumínio|anilha nova de alumínio|anilha vedante de alumínio|anilha* de alumínio|arruela alumínio|arruela de vedação de alumínio|arruela em alumínio|arruela nova de alumínio|arruela* de alumínio|gaxeta de alumínio|junta de alumínio|junta nova de alumínio|juntas de alumínio|nova anilha de alumínio|nova arruela de alumínio|vedante de alumínio\n" +
-	"seal.flat-copper\tanel de cobre|anel de vedação de cobre|anilha de vedação de cobre|anilha em cobre|anilha nova de cobre|anilha vedante de cobre|anilha* de cobre|arruela cobre|arruela de vedação de cobre|arruela em cobre|arruela nova de cobre|arruela* de cobre|gaxeta de cobre|junta de cobre|junta nova de cobre|juntas de cobre|nova anilha de cobre|nova arruela de cobre|vedante de cobre\n" +
-	"seal.folded\tanel oco|anilha de cobre dobrada|anilha de esmagamento|anilha deformável|anilha dobrada|anilha dobrável|anilha esmagável|anilha oca|arruela de cobre dobrada|arruela de esmagamento|arruela deformável|arruela dobrada|arruela dobrável|arruela esmagável|arruela oca|junta deformável|junta dobrada|junta oca\n" +
-	"seal.o-ring\tanel de borracha|anel de o ring|anel o|anel o ring|anel oring|anel toroidal|anel tórico|anéis de vedação o ring|anéis o ring|junta tórica|o ring|o rings|o'ring|oring|vedante tórico\n" +
+	"seal.flat-aluminium\tanel de aluminio|anel de vedacao de aluminio|anilha de vedacao de aluminio|anilha em aluminio|anilha nova de aluminio|anilha vedante de aluminio|anilha* de aluminio|arruela aluminio|arruela de vedacao de aluminio|arruela em aluminio|arruela nova de aluminio|arruela* de aluminio|gaxeta de aluminio|junta de aluminio|junta nova de aluminio|juntas de aluminio|nova anilha de aluminio|nova arruela de aluminio|vedante de aluminio\n" +
+	"seal.flat-copper\tanel de cobre|anel de vedacao de cobre|anilha de vedacao de cobre|anilha em cobre|anilha nova de cobre|anilha vedante de cobre|anilha* de cobre|arruela cobre|arruela de vedacao de cobre|arruela em cobre|arruela nova de cobre|arruela* de cobre|gaxeta de cobre|junta de cobre|junta nova de cobre|juntas de cobre|nova anilha de cobre|nova arruela de cobre|vedante de cobre\n" +
+	"seal.folded\tanel oco|anilha de cobre dobrada|anilha de esmagamento|anilha deformavel|anilha dobrada|anilha dobravel|anilha esmagavel|anilha oca|arruela de cobre dobrada|arruela de esmagamento|arruela deformavel|arruela dobrada|arruela dobravel|arruela esmagavel|arruela oca|junta deformavel|junta dobrada|junta oca\n" +
+	"seal.o-ring\taneis de vedacao o ring|aneis o ring|anel de borracha|anel de o ring|anel o|anel o ring|anel oring|anel torico|anel toroidal|junta torica|o ring|o rings|oring|vedante torico\n" +
 	"seal.paper\tarruela de papel|gaxeta de papel|junta de papel|vedante de papel\n" +
-	"seal.square-ring\tanel de perfil quadrado|anel de secção quadrada|anel de seção quadrada|anel de seção retangular|anel quadrado|anel rectangular|anel retangular|junta quadrada\n" +
-	"seal.washer\tanel de vedação|anel vedante|anilha|anilha de vedação|anilha vedante|anilhas|arruela|arruela de encosto|arruela de pressão|arruela de vedação|arruela vedadora|arruelas|gaxeta|guarnição|junta|juntas|retentor|vedador|vedante|vedação\n" +
+	"seal.square-ring\tanel de perfil quadrado|anel de secao quadrada|anel de secao retangular|anel de seccao quadrada|anel quadrado|anel rectangular|anel retangular|junta quadrada\n" +
+	"seal.washer\tanel de vedacao|anel vedante|anilha|anilha de vedacao|anilha vedante|anilhas|arruela|arruela de encosto|arruela de pressao|arruela de vedacao|arruela vedadora|arruelas|gaxeta|guarnicao|junta|juntas|retentor|vedacao|vedador|vedante\n" +
 	"stance.centre-stand\tapoio central|apoio principal|cavalete|cavalete central|cavalete principal|cavalete traseiro|descanso central|descanso principal|macaco central|suporte central|suporte principal\n" +
-	"stance.side-stand\tapoio lateral|cavalete lateral|descanso lateral|pezinho|pezinho lateral|pé lateral|suporte lateral\n" +
-	"stance.upright\ta direito|aprumada|direita|direita na vertical|em posição reta|em pé|ereta|na posição reta|na posição vertical|na vertical|perpendicular|posição vertical|reta|vertical|verticalmente\n" +
-	"state.cold\ta frio|antes de dar partida|antes de ligar|com o motor frio|estando frio|fria|frio|motor frio|óleo frio\n" +
-	"state.hot\tbem quente|muito quente|temperatura de funcionamento|temperatura de operação|temperatura de regime|temperatura de serviço|temperatura de trabalho|temperatura ideal|temperatura normal|temperatura normal de funcionamento|temperatura normal de operação|temperatura normal de regime|temperatura normal de serviço|temperatura normal de trabalho|temperatura operacional\n" +
-	"state.warm\ta quente|aquecida|aquecido|com o motor morno|com o motor quente|levemente aquecido|morna|morno|motor morno|motor quente|quente|tépido|óleo morno|óleo quente\n" +
-	"time.run\tacione|acione o motor|ande|ao ralenti|aquecer|aquecer o motor|aquecimento|aqueça|aqueça o motor|arranque o motor|conduza|conduzir|dar partida|deixando a trabalhar|deixando ao ralenti|deixando em funcionamento|deixando em marcha lenta|deixando funcionando|deixando funcionar|deixando o motor a trabalhar|deixando o motor ao ralenti|deixando o motor em funcionamento|deixando o motor em marcha lenta|deixando o motor funcionando|deixando o motor funcionar|deixando o motor trabalhar|deixando trabalhar|deixar a trabalhar|deixar ao ralenti|deixar em funcionamento|deixar em marcha lenta|deixar funcionando|deixar funcionar|deixar o motor a trabalhar|deixar o motor ao ralenti|deixar o motor em funcionamento|deixar o motor em marcha lenta|deixar o motor funcionando|deixar o motor funcionar|deixar o motor trabalhar|deixar trabalhar|deixe a trabalhar|deixe ao ralenti|deixe em funcionamento|deixe em marcha lenta|deixe funcionando|deixe funcionar|deixe o motor a trabalhar|deixe o motor ao ralenti|deixe o motor em funcionamento|deixe o motor em marcha lenta|deixe o motor funcionando|deixe o motor funcionar|deixe o motor trabalhar|deixe trabalhar|deixe-o a trabalhar|deixe-o ao ralenti|deixe-o em funcionamento|deixe-o em marcha lenta|deixe-o funcionando|deixe-o funcionar|deixe-o o motor a trabalhar|deixe-o o motor ao ralenti|deixe-o o motor em funcionamento|deixe-o o motor em marcha lenta|deixe-o o motor funcionando|deixe-o o motor funcionar|deixe-o o motor trabalhar|deixe-o trabalhar|dê partida|em marcha lenta|funcionamento|funcionando|funcionar|funcione|lenta|ligar o motor|ligue|ligue o motor|marcha lenta|percorra|pilotar|pilote|ponha o motor a trabalhar|ponto morto|pôr o motor a trabalhar|ralenti|rodar|rode|trabalhar|um percurso de\n" +
-	"time.stop\tapague|apague o motor|após a parada|após a paragem|após desligado|após desligado o motor|após desligar|após desligar o motor|após desligá-lo|após desligá-lo o motor|após parar|após parar o motor|após pará-lo|após ter desligado|com o motor desligado|com o motor parado|depois de desligado|depois de desligado o motor|depois de desligar|depois de desligar o motor|depois de desligá-lo|depois de desligá-lo o motor|depois de parado|depois de parar|depois de parar o motor|depois de pará-lo|depois de ter desligado|desligado|desligado o motor|desligamento|desligamento o motor|desligar|desligar o motor|desligue|desligue o motor|desligue-o|desligue-o o motor|desligá-lo|desligá-lo o motor|motor desligado|motor parado|parado|parado o motor|paragem do motor|parar|parar o motor|pare|pare o motor|pare-o|pare-o o motor\n" +
-	"time.wait\taguardando|aguardar|aguarde|após decorridos|assente|baixar ao cárter|decorridos|deixando assentar|deixando decantar|deixando descansar|deixando em repouso|deixando repousar|deixar assentar|deixar decantar|deixar descansar|deixar em repouso|deixar repousar|deixe a motocicleta|deixe assentar|deixe decantar|deixe descansar|deixe em repouso|deixe o óleo assentar|deixe passar|deixe repousar|espera|esperando|esperar|espere|passados|repousar|repouso|tempo de espera\n" +
-	"tool.wrench\tchave|chave cachimbo|chave combinada|chave de boca|chave de bocas|chave de caixa|chave de estria|chave de luneta|chave de roquete|chave estrela|chave estriada|chave fixa|chave inglesa|chave l|chave sextavada|chave soquete|chave tubular|distância entre faces|entre faces|medida da chave|soquete\n" +
+	"stance.side-stand\tapoio lateral|cavalete lateral|descanso lateral|pe lateral|pezinho|pezinho lateral|suporte lateral\n" +
+	"stance.upright\ta direito|aprumada|direita|direita na vertical|em pe|em posicao reta|ereta|na posicao reta|na posicao vertical|na vertical|perpendicular|posicao vertical|reta|vertical|verticalmente\n" +
+	"state.cold\ta frio|antes de dar partida|antes de ligar|com o motor frio|estando frio|fria|frio|motor frio|oleo frio\n" +
+	"state.hot\tbem quente|muito quente|temperatura de funcionamento|temperatura de operacao|temperatura de regime|temperatura de servico|temperatura de trabalho|temperatura ideal|temperatura normal|temperatura normal de funcionamento|temperatura normal de operacao|temperatura normal de regime|temperatura normal de servico|temperatura normal de trabalho|temperatura operacional\n" +
+	"state.warm\ta quente|aquecida|aquecido|com o motor morno|com o motor quente|levemente aquecido|morna|morno|motor morno|motor quente|oleo morno|oleo quente|quente|tepido\n" +
+	"time.run\tacione|acione o motor|ande|ao ralenti|aqueca|aqueca o motor|aquecer|aquecer o motor|aquecimento|arranque o motor|conduza|conduzir|dar partida|de partida|deixando a trabalhar|deixando ao ralenti|deixando em funcionamento|deixando em marcha lenta|deixando funcionando|deixando funcionar|deixando o motor a trabalhar|deixando o motor ao ralenti|deixando o motor em funcionamento|deixando o motor em marcha lenta|deixando o motor funcionando|deixando o motor funcionar|deixando o motor trabalhar|deixando trabalhar|deixar a trabalhar|deixar ao ralenti|deixar em funcionamento|deixar em marcha lenta|deixar funcionando|deixar funcionar|deixar o motor a trabalhar|deixar o motor ao ralenti|deixar o motor em funcionamento|deixar o motor em marcha lenta|deixar o motor funcionando|deixar o motor funcionar|deixar o motor trabalhar|deixar trabalhar|deixe a trabalhar|deixe ao ralenti|deixe em funcionamento|deixe em marcha lenta|deixe funcionando|deixe funcionar|deixe o a trabalhar|deixe o ao ralenti|deixe o em funcionamento|deixe o em marcha lenta|deixe o funcionando|deixe o funcionar|deixe o motor a trabalhar|deixe o motor ao ralenti|deixe o motor em funcionamento|deixe o motor em marcha lenta|deixe o motor funcionando|deixe o motor funcionar|deixe o motor trabalhar|deixe o o motor a trabalhar|deixe o o motor ao ralenti|deixe o o motor em funcionamento|deixe o o motor em marcha lenta|deixe o o motor funcionando|deixe o o motor funcionar|deixe o o motor trabalhar|deixe o trabalhar|deixe trabalhar|em marcha lenta|funcionamento|funcionando|funcionar|funcione|lenta|ligar o motor|ligue|ligue o motor|marcha lenta|percorra|pilotar|pilote|ponha o motor a trabalhar|ponto morto|por o motor a trabalhar|ralenti|rodar|rode|trabalhar|um percurso de\n" +
+	"time.stop\tapague|apague o motor|apos a parada|apos a paragem|apos desliga lo|apos desliga lo o motor|apos desligado|apos desligado o motor|apos desligar|apos desligar o motor|apos para lo|apos parar|apos parar o motor|apos ter desligado|com o motor desligado|com o motor parado|depois de desliga lo|depois de desliga lo o motor|depois de desligado|depois de desligado o motor|depois de desligar|depois de desligar o motor|depois de para lo|depois de parado|depois de parar|depois de parar o motor|depois de ter desligado|desliga lo|desliga lo o motor|desligado|desligado o motor|desligamento|desligamento o motor|desligar|desligar o motor|desligue|desligue o|desligue o motor|desligue o o motor|motor desligado|motor parado|parado|parado o motor|paragem do motor|parar|parar o motor|pare|pare o|pare o motor|pare o o motor\n" +
+	"time.wait\taguardando|aguardar|aguarde|apos decorridos|assente|baixar ao carter|decorridos|deixando assentar|deixando decantar|deixando descansar|deixando em repouso|deixando repousar|deixar assentar|deixar decantar|deixar descansar|deixar em repouso|deixar repousar|deixe a motocicleta|deixe assentar|deixe decantar|deixe descansar|deixe em repouso|deixe o oleo assentar|deixe passar|deixe repousar|espera|esperando|esperar|espere|passados|repousar|repouso|tempo de espera\n" +
+	"tool.wrench\tchave|chave cachimbo|chave combinada|chave de boca|chave de bocas|chave de caixa|chave de estria|chave de luneta|chave de roquete|chave estrela|chave estriada|chave fixa|chave inglesa|chave l|chave sextavada|chave soquete|chave tubular|distancia entre faces|entre faces|medida da chave|soquete\n" +
 	"unit.L\tlitro|litros|lt|lts\n" +
 	"unit.N·m\tnewton metro|newton metros|newtonmetro*|newtons metro\n" +
-	"unit.US fl oz\tonça|onças|onças líquidas|onças us\n" +
-	"unit.US gal\tgalão|galão us|galões|galões us\n" +
+	"unit.US fl oz\tonca|oncas|oncas liquidas|oncas us\n" +
+	"unit.US gal\tgalao|galao us|galoes|galoes us\n" +
 	"unit.US pt\tpinta us|pintas us\n" +
-	"unit.US qt\tquarto de galão|quarto us|quartos americanos|quartos us\n" +
-	"unit.cu in\tpol cúb|polegadas cúbicas\n" +
+	"unit.US qt\tquarto de galao|quarto us|quartos americanos|quartos us\n" +
+	"unit.cu in\tpol cub|polegadas cubicas\n" +
 	"unit.days\tdia|dias\n" +
-	"unit.h\thora|horas|horas de funcionamento|horas de marcha|horas de operação|horas de serviço|horas de trabalho|horas de uso|horas de utilização|hrs\n" +
-	"unit.imp fl oz\tonças imp|onças imperiais\n" +
-	"unit.imp gal\tgalões imp|galões imperiais\n" +
+	"unit.h\thora|horas|horas de funcionamento|horas de marcha|horas de operacao|horas de servico|horas de trabalho|horas de uso|horas de utilizacao|hrs\n" +
+	"unit.imp fl oz\toncas imp|oncas imperiais\n" +
+	"unit.imp gal\tgaloes imp|galoes imperiais\n" +
 	"unit.imp pt\tpintas imp|pintas imperiais\n" +
 	"unit.imp qt\tquartos imp|quartos imperiais\n" +
 	"unit.in\tpol|polegada|polegadas\n" +
-	"unit.kgf·m\tkgm|m kg|mkg|quilograma força metro|quilograma metro|quilogramas metro|quilogrâmetro*\n" +
-	"unit.km\tkms|quilómetro*\n" +
-	"unit.lbf·ft\tlb pé|lb pés|lbf pé|lbf pés|lbs pé|lbs pés|libra pé|libra pés|libras força pé|libras pé|libras pés|pé lb|pé lbf|pé lbs|pé libra|pé libras|pés lb|pés lbf|pés lbs|pés libra|pés libras\n" +
+	"unit.kgf·m\tkgm|m kg|mkg|quilograma forca metro|quilograma metro|quilogramas metro|quilogrametro*\n" +
+	"unit.km\tkms|quilometro*\n" +
+	"unit.lbf·ft\tlb pe|lb pes|lbf pe|lbf pes|lbs pe|lbs pes|libra pe|libra pes|libras forca pe|libras pe|libras pes|pe lb|pe lbf|pe lbs|pe libra|pe libras|pes lb|pes lbf|pes lbs|pes libra|pes libras\n" +
 	"unit.lbf·in\tlb pol|lb polegada|lb polegadas|lbf pol|lbf polegada|lbf polegadas|lbs pol|lbs polegada|lbs polegadas|libras pol|libras polegada|libras polegadas|pol lb|pol lbf|pol lbs|pol libras|polegadas lb|polegadas lbf|polegadas lbs|polegadas libras\n" +
-	"unit.mL\tcc|centímetros cúbicos|mililitro*\n" +
+	"unit.mL\tcc|centimetros cubicos|mililitro*\n" +
 	"unit.mi\tmilha|milhas\n" +
 	"unit.min\tminuto|minutos\n" +
-	"unit.mm\tmilímetro*\n" +
-	"unit.months\tmeses|mês\n" +
+	"unit.mm\tmilimetro*\n" +
+	"unit.months\tmes|meses\n" +
 	"unit.s\tseg|segundos\n" +
-	"unit.turn\tde volta|giro|giros|rotação|volta|voltas\n" +
+	"unit.turn\tde volta|giro|giros|rotacao|volta|voltas\n" +
 	"unit.weeks\tsemana|semanas\n" +
 	"unit.years\tano|anos\n" +
 	"unit.°\tgrau|graus\n" +
-	"unit.°C\tcelsius|graus c|graus celsius|graus centígrados\n" +
+	"unit.°C\tcelsius|graus c|graus celsius|graus centigrados\n" +
 	"unit.°F\tfahrenheit|graus f|graus fahrenheit\n" +
-	"warm.drain\tantes da drenagem|antes da drenar|antes da escoar|antes da esvaziar|antes da mudar o óleo|antes da troca|antes da trocar o óleo|antes de drenagem|antes de drenar|antes de escoar|antes de esvaziar|antes de mudar o óleo|antes de troca|antes de trocar o óleo|deixar escorrer o óleo|deixar escorrer todo o óleo|deixar escorrer todo óleo|deixar escorrer óleo|deixe drenar o óleo|deixe drenar todo o óleo|deixe drenar todo óleo|deixe drenar óleo|deixe escoar o óleo|deixe escoar todo o óleo|deixe escoar todo óleo|deixe escoar óleo|deixe escorrer|deixe escorrer o óleo|deixe escorrer todo o óleo|deixe escorrer todo óleo|deixe escorrer óleo|deixe sair o óleo|deixe sair todo o óleo|deixe sair todo óleo|deixe sair óleo|drenagem|drenar|drenar o óleo|drenar todo o óleo|drenar todo óleo|drenar óleo|drene|drene o óleo|drene todo o óleo|drene todo óleo|drene óleo|escoar|escoar o óleo|escoar todo o óleo|escoar todo óleo|escoar óleo|escoe o óleo|escoe todo o óleo|escoe todo óleo|escoe óleo|escorra o óleo|escorra todo o óleo|escorra todo óleo|escorra óleo|esvaziar|esvaziar o óleo|esvaziar todo o óleo|esvaziar todo óleo|esvaziar óleo|esvazie|esvazie o óleo|esvazie todo o óleo|esvazie todo óleo|esvazie óleo|retire o óleo|retire todo o óleo|retire todo óleo|retire óleo\n" +
-	"warm.oil\taqueç* a|aqueç* até|aqueç* o motor a|aqueç* o motor até|aqueç* o óleo a|aqueç* o óleo até|atinge|atingir|atinja|até aproximadamente|até atingir|até cerca|até cerca de|até que atinja|drenar a|drene a|no mostrador|no painel|o óleo deve atingir|o óleo deve estar|o óleo deve ter|temperatura de óleo|temperatura do motor|temperatura do óleo|óleo a\n" +
-	"when.change\tmuda|muda-se|mudado|mudam|mudam-se|mudança|mudança de óleo|mudança do óleo|mudanças|mudar|mudar-se|mude|mude-o|mudou|renovar|renove|substitua|substitua-o|substituem|substitui|substitui-se|substituir|substituiu|substituição|substituição do óleo|substituições|substituída|substituído|troca|troca de óleo|troca do óleo|troca-se|trocada|trocado|trocam|trocar|trocas|trocou|trocá-lo|troque|troque-o\n" +
-	"when.every\tcada|de em|frequência|intervalo|intervalos|periodicidade|prazo|prazos|todas as|todos os\n" +
-	"when.first\t1.ª|1.ª revisão|1.ª troca|1.º|1ª|1º|amaciamento|depois dos primeiros|inicial|inicialmente|moto nova|primeira|primeiras|primeiro|primeiros|rodagem\n" +
-	"when.severe\tareia|chuva|cidade|circuito|clima frio|climas frios|competição|competições|condições adversas|condições difíceis|condições extremas|condições rigorosas|congestionamentos|corrida|corridas|deslocamentos curtos|distâncias curtas|empoeiradas|empoeirado|empoeirados|enduro|engarrafamentos|entregas|estrada de chão|estrada de terra|estradas de terra|fora de estrada|inverno|lama|motofrete|pequenos percursos|percurso curto|percursos curtos|percursos muito curtos|pista|poeira|poeirentas|poeirento|poeirentos|pó|reboque|severa|severas|severo|severos|sidecar|terra|todo o terreno|todo terreno|trajectos curtos|trajetos curtos|trajetos muito curtos|trilha|trilhas|tráfego|trânsito|uso comercial|uso desportivo|uso esportivo|uso extremo|uso intensivo|uso intenso|uso profissional|uso urbano|utilização desportiva|utilização intensiva|utilização urbana|viagens curtas\n" +
-	"when.then\ta partir daí|a seguir|após isso|as restantes|daí por diante|demais|depois|em diante|em seguida|então|os restantes|posteriormente|próximas|restantes|seguidamente|seguintes|subsequente|subsequentes|sucessivamente\n" +
-	"with\tc/|com|incl|incluindo|inclusive|incluído|mais\n" +
-	"without\texceto|excluindo|excluído|não incluído|s/|sem\n" +
+	"warm.drain\tantes da drenagem|antes da drenar|antes da escoar|antes da esvaziar|antes da mudar o oleo|antes da troca|antes da trocar o oleo|antes de drenagem|antes de drenar|antes de escoar|antes de esvaziar|antes de mudar o oleo|antes de troca|antes de trocar o oleo|deixar escorrer o oleo|deixar escorrer oleo|deixar escorrer todo o oleo|deixar escorrer todo oleo|deixe drenar o oleo|deixe drenar oleo|deixe drenar todo o oleo|deixe drenar todo oleo|deixe escoar o oleo|deixe escoar oleo|deixe escoar todo o oleo|deixe escoar todo oleo|deixe escorrer|deixe escorrer o oleo|deixe escorrer oleo|deixe escorrer todo o oleo|deixe escorrer todo oleo|deixe sair o oleo|deixe sair oleo|deixe sair todo o oleo|deixe sair todo oleo|drenagem|drenar|drenar o oleo|drenar oleo|drenar todo o oleo|drenar todo oleo|drene|drene o oleo|drene oleo|drene todo o oleo|drene todo oleo|escoar|escoar o oleo|escoar oleo|escoar todo o oleo|escoar todo oleo|escoe o oleo|escoe oleo|escoe todo o oleo|escoe todo oleo|escorra o oleo|escorra oleo|escorra todo o oleo|escorra todo oleo|esvaziar|esvaziar o oleo|esvaziar oleo|esvaziar todo o oleo|esvaziar todo oleo|esvazie|esvazie o oleo|esvazie oleo|esvazie todo o oleo|esvazie todo oleo|retire o oleo|retire oleo|retire todo o oleo|retire todo oleo\n" +
+	"warm.oil\taquec* a|aquec* ate|aquec* o motor a|aquec* o motor ate|aquec* o oleo a|aquec* o oleo ate|ate aproximadamente|ate atingir|ate cerca|ate cerca de|ate que atinja|atinge|atingir|atinja|drenar a|drene a|no mostrador|no painel|o oleo deve atingir|o oleo deve estar|o oleo deve ter|oleo a|temperatura de oleo|temperatura do motor|temperatura do oleo\n" +
+	"when.change\tmuda|muda se|mudado|mudam|mudam se|mudanca|mudanca de oleo|mudanca do oleo|mudancas|mudar|mudar se|mude|mude o|mudou|renovar|renove|substitua|substitua o|substituem|substitui|substitui se|substituicao|substituicao do oleo|substituicoes|substituida|substituido|substituir|substituiu|troca|troca de oleo|troca do oleo|troca lo|troca se|trocada|trocado|trocam|trocar|trocas|trocou|troque|troque o\n" +
+	"when.every\tcada|de em|frequencia|intervalo|intervalos|periodicidade|prazo|prazos|todas as|todos os\n" +
+	"when.first\t1 ª|1 ª revisao|1 ª troca|1 º|1ª|1º|amaciamento|depois dos primeiros|inicial|inicialmente|moto nova|primeira|primeiras|primeiro|primeiros|rodagem\n" +
+	"when.severe\tareia|chuva|cidade|circuito|clima frio|climas frios|competicao|competicoes|condicoes adversas|condicoes dificeis|condicoes extremas|condicoes rigorosas|congestionamentos|corrida|corridas|deslocamentos curtos|distancias curtas|empoeiradas|empoeirado|empoeirados|enduro|engarrafamentos|entregas|estrada de chao|estrada de terra|estradas de terra|fora de estrada|inverno|lama|motofrete|pequenos percursos|percurso curto|percursos curtos|percursos muito curtos|pista|po|poeira|poeirentas|poeirento|poeirentos|reboque|severa|severas|severo|severos|sidecar|terra|todo o terreno|todo terreno|trafego|trajectos curtos|trajetos curtos|trajetos muito curtos|transito|trilha|trilhas|uso comercial|uso desportivo|uso esportivo|uso extremo|uso intensivo|uso intenso|uso profissional|uso urbano|utilizacao desportiva|utilizacao intensiva|utilizacao urbana|viagens curtas\n" +
+	"when.then\ta partir dai|a seguir|apos isso|as restantes|dai por diante|demais|depois|em diante|em seguida|entao|os restantes|posteriormente|proximas|restantes|seguidamente|seguintes|subsequente|subsequentes|sucessivamente\n" +
+	"with\tc /|com|incl|incluido|incluindo|inclusive|mais\n" +
+	"without\texceto|excluido|excluindo|nao incluido|s /|sem\n" +
 	"year.from\ta partir de|de|desde\n" +
 	"year.on\te posteriores|e seguintes|em diante\n"
 
 const benchPT = "" +
 	"@pt\n" +
-	"\tentre as marcas|entre mínimo e máximo|faixa\n" +
+	"\tentre as marcas|entre minimo e maximo|faixa\n" +
 	"\tchamada|nome\n" +
 	"\tresta|restam|sobra\n" +
 	"\tfaltam|para|preciso|preciso de\n" +
 	"\taberta|aberto|encetada\n" +
-	"\tcusta|preço\n" +
+	"\tcusta|preco\n" +
 	"\tgarrafa|garrafa de|garrafas|tamanho\n" +
 	"\tclasse|classe do parafuso\n" +
 	"\tambiente|ar|fora|temperatura do ar\n" +
 	"\tao fim de|em|entre elas|passados\n" +
 	"\tantes|de|primeira|primeiro\n" +
 	"\tagora|depois|segunda\n" +
-	"\talvo|até|esperar até\n" +
-	"\tcomo da última vez|outra vez\n" +
-	"\tdepois de uma reparação|primeira mudança|primeira revisão\n" +
-	"\ta luz do óleo acendeu|luz do óleo acesa\n" +
-	"\tmais do que da última vez\n" +
-	"\tpedaços|tamanho\n" +
+	"\talvo|ate|esperar ate\n" +
+	"\tcomo da ultima vez|outra vez\n" +
+	"\tdepois de uma reparacao|primeira mudanca|primeira revisao\n" +
+	"\ta luz do oleo acendeu|luz do oleo acesa\n" +
+	"\tmais do que da ultima vez\n" +
+	"\tpedacos|tamanho\n" +
 	"\tfundo|penugem\n" +
-	"\tradiador de óleo|radiador vazio\n" +
-	"\tapenas o depósito|só o depósito\n" +
-	"\tquantidade|volume|óleo\n" +
-	"\tencontrado|há\n" +
-	"\tantes|era|nível antes\n" +
+	"\tradiador de oleo|radiador vazio\n" +
+	"\tapenas o deposito|so o deposito\n" +
+	"\toleo|quantidade|volume\n" +
+	"\tencontrado|ha\n" +
+	"\tantes|era|nivel antes\n" +
 	"\tantes a|era a\n" +
-	"\tnovo|óleo novo\n" +
+	"\tnovo|oleo novo\n" +
 	"\tmedida|medido\n" +
-	"\tagora|nível agora\n" +
+	"\tagora|nivel agora\n" +
 	"\tagora a\n" +
-	"\tdrenado|saiu|saíram\n" +
+	"\tdrenado|sairam|saiu\n" +
 	"\taumentou|subido|subiu\n" +
-	"\tdeitado|posto|óleo\n" +
-	"\tgrau|sae|óleo\n" +
-	"\tdivisão|graduação|um traço\n" +
+	"\tdeitado|oleo|posto\n" +
+	"\tgrau|oleo|sae\n" +
+	"\tdivisao|graduacao|um traco\n" +
 	"\tna tampa|no copo|recolhido|recolhidos\n" +
 	"\tgota|gotas|pingo|pingos\n" +
 	"\tborda|largura da borda\n" +
 	"\ta cada|cada|gota a cada|uma gota a cada\n" +
-	"\tpor hora|à hora\n" +
-	"\ttodo o óleo|óleo|óleo no total\n" +
-	"\tao longo de|sobre|troço\n" +
+	"\ta hora|por hora\n" +
+	"\toleo|oleo no total|todo o oleo\n" +
+	"\tao longo de|sobre|troco\n" +
 	"\ttaps|tocado em\n" +
 	"\tdurante|em|tempo\n" +
 	"\tacima|acima da marca|acima da marca inferior\n" +
 	"\tcoberto|do vidro|do visor\n" +
 	"\tvidro|visor\n" +
-	"\tinclinada|inclinação\n" +
-	"\tdistância das marcas|marcas\n" +
+	"\tinclinacao|inclinada\n" +
+	"\tdistancia das marcas|marcas\n" +
 	"\tdesvio|fora do centro\n" +
-	"\tinclinação da vareta|vareta inclinada\n" +
-	"\tcapacidade|o motor leva|óleo no motor\n" +
-	"\tmanual a|previsto a|válido a\n" +
-	"\tmedido a|precisão\n" +
+	"\tinclinacao da vareta|vareta inclinada\n" +
+	"\tcapacidade|o motor leva|oleo no motor\n" +
+	"\tmanual a|previsto a|valido a\n" +
+	"\tmedido a|precisao\n" +
 	"\tprofundidade|profundidade da ranhura\n" +
-	"\tdiâmetro da ranhura|fundo da ranhura|ranhura\n" +
-	"\tdiâmetro interior|interior|por dentro\n" +
-	"\tdiâmetro exterior|exterior|por fora\n" +
-	"\tcordão|espessura|secção\n" +
+	"\tdiametro da ranhura|fundo da ranhura|ranhura\n" +
+	"\tdiametro interior|interior|por dentro\n" +
+	"\tdiametro exterior|exterior|por fora\n" +
+	"\tcordao|espessura|seccao\n" +
 	"\tanel velho|usado\n" +
 	"\ta|viscosidade a\n" +
-	"\tficha técnica|primeira|viscosidade\n" +
+	"\tficha tecnica|primeira|viscosidade\n" +
 	"\ta|primeira a\n" +
-	"\tiv|índice|índice de viscosidade\n" +
+	"\tindice|indice de viscosidade|iv\n" +
 	"\tponto de fluidez\n" +
 	"\tsegunda|segunda viscosidade\n" +
 	"\ta|segunda a\n" +
-	"\tprimeiro|primeiro óleo\n" +
-	"\tprimeiro|primeiro óleo\n" +
-	"\tprimeiro|primeiro óleo\n" +
-	"\toutro|segundo|segundo óleo\n" +
-	"\toutro|segundo|segundo óleo\n" +
-	"\toutro|segundo|segundo óleo\n" +
-	"\tfim de escala|manómetro até\n" +
-	"\tmanual|mínimo|o manual diz|pelo menos\n" +
+	"\tprimeiro|primeiro oleo\n" +
+	"\tprimeiro|primeiro oleo\n" +
+	"\tprimeiro|primeiro oleo\n" +
+	"\toutro|segundo|segundo oleo\n" +
+	"\toutro|segundo|segundo oleo\n" +
+	"\toutro|segundo|segundo oleo\n" +
+	"\tfim de escala|manometro ate\n" +
+	"\tmanual|minimo|o manual diz|pelo menos\n" +
 	"\ta|manual a|previsto a\n" +
-	"\ta|rotação prevista|rpm do manual\n" +
-	"\tmáximo|no máximo\n" +
-	"\tmanómetro|manômetro|marca|medido|pressão\n" +
-	"\ta|rotação|rotações por minuto|rpm\n" +
-	"\ta|óleo a\n" +
+	"\ta|rotacao prevista|rpm do manual\n" +
+	"\tmaximo|no maximo\n" +
+	"\tmanometro|marca|medido|pressao\n" +
+	"\ta|rotacao|rotacoes por minuto|rpm\n" +
+	"\ta|oleo a\n" +
 	"\tacrescentar|juntar\n" +
-	"\teste óleo|garrafa|na garrafa\n" +
-	"\teste óleo|garrafa|na garrafa\n" +
-	"\teste óleo|garrafa|na garrafa\n" +
+	"\teste oleo|garrafa|na garrafa\n" +
+	"\teste oleo|garrafa|na garrafa\n" +
+	"\teste oleo|garrafa|na garrafa\n" +
 	"\ttabela\n" +
-	"\tar mais frio|mínima|o mais frio\n" +
-	"\tenergy conserving|poupança de energia|resource conserving\n" +
+	"\tar mais frio|minima|o mais frio\n" +
+	"\tenergy conserving|poupanca de energia|resource conserving\n" +
 	"\tcabe|leva|o motor leva\n" +
 	"\texigido|moto|o manual diz|pede\n" +
-	"\tar mais quente|máxima|o mais quente\n" +
+	"\tar mais quente|maxima|o mais quente\n" +
 	"\tjaso|moto|o manual diz|pede\n" +
 	"\tapi|moto|o manual diz|pede\n" +
 	"\tdensidade\n" +
@@ -286,108 +286,108 @@ const benchPT = "" +
 	"\tquanto a|quente a\n" +
 	"\ta 100|viscosidade a 100\n" +
 	"\ta 40|viscosidade a 40\n" +
-	"\tacima do furo|altura do óleo|profundidade\n" +
+	"\tacima do furo|altura do oleo|profundidade\n" +
 	"\taltura|altura das paredes\n" +
-	"\tfuro|furo de drenagem|orifício\n" +
-	"\taté menos de|menos de\n" +
+	"\tfuro|furo de drenagem|orificio\n" +
+	"\tate menos de|menos de\n" +
 	"\tdeixar escorrer|durante|tempo\n" +
-	"\tparedes|área das paredes|área molhada\n" +
-	"\tda faixa|nível|nível a\n" +
-	"\ta|temperatura|óleo a\n" +
+	"\tarea das paredes|area molhada|paredes\n" +
+	"\tda faixa|nivel|nivel a\n" +
+	"\ta|oleo a|temperatura\n" +
 	"\tparafuso|rosca\n" +
-	"\ta|apertar a|binário|regular para|torque\n" +
-	"\tanilha por dentro|diâmetro interior|furo da anilha\n" +
+	"\ta|apertar a|binario|regular para|torque\n" +
+	"\tanilha por dentro|diametro interior|furo da anilha\n" +
 	"\tcomprimento engatado|comprimento roscado|rosca engatada\n" +
-	"\tanilha por fora|diâmetro exterior\n" +
-	"\trodado|rodar|rotação|volta\n" +
-	"\tcapacidade|quantidade|volume|óleo\n" +
+	"\tanilha por fora|diametro exterior\n" +
+	"\trodado|rodar|rotacao|volta\n" +
+	"\tcapacidade|oleo|quantidade|volume\n" +
 	"\tatingir|para|pretendido\n" +
-	"\tcentro de gravidade|equilíbrio a\n" +
-	"\talcance até|escala acaba em|escala até\n" +
-	"\talavanca|braço|braço de alavanca\n" +
+	"\tcentro de gravidade|equilibrio a\n" +
+	"\talcance ate|escala acaba em|escala ate\n" +
+	"\talavanca|braco|braco de alavanca\n" +
 	"\talavanca exata a|erro de alavanca\n" +
 	"\tmassa|pendurado|peso\n" +
 	"\terro de massa|massa exata a\n" +
-	"\ta chave pesa|massa própria|peso próprio\n" +
+	"\ta chave pesa|massa propria|peso proprio\n" +
 	"\tdispara a|leitura|marca\n" +
-	"\tadaptador|prolongador|pé de galinha\n" +
-	"\tnum ângulo de|ângulo\n" +
-	"\tbraço|comprimento do punho|punho\n" +
-	"\talcance até|chave até|escala até\n" +
+	"\tadaptador|pe de galinha|prolongador\n" +
+	"\tangulo|num angulo de\n" +
+	"\tbraco|comprimento do punho|punho\n" +
+	"\talcance ate|chave ate|escala ate\n" +
 	"\tchamada|nome\n" +
 	"\talcance|escala|escala de\n" +
-	"\tchave|chave dinamométrica\n" +
+	"\tchave|chave dinamometrica\n" +
 	"\talguns|poucas|poucos\n" +
 	"\tmuitas|muitos\n" +
 	"\tbrilhante|prateado\n" +
-	"\tbaço|cinzento e mole\n" +
-	"\tacobreado|amarelo|avermelhado|latão\n" +
-	"\tnão agarra|não magnético\n" +
-	"\tsem íman|íman não testado\n" +
-	"\tagarra ao íman|magnético\n" +
-	"\tde dois a cinco milímetros|médio\n" +
-	"\taté meio milímetro|minúsculo\n" +
-	"\tgrande|mais de cinco milímetros\n" +
-	"\taté dois milímetros|pequeno\n" +
-	"\testilhaço|farpa\n" +
+	"\tbaco|cinzento e mole\n" +
+	"\tacobreado|amarelo|avermelhado|latao\n" +
+	"\tnao agarra|nao magnetico\n" +
+	"\timan nao testado|sem iman\n" +
+	"\tagarra ao iman|magnetico\n" +
+	"\tde dois a cinco milimetros|medio\n" +
+	"\tate meio milimetro|minusculo\n" +
+	"\tgrande|mais de cinco milimetros\n" +
+	"\tate dois milimetros|pequeno\n" +
+	"\testilhaco|farpa\n" +
 	"\tfibras|migalhas|migalhas castanhas\n" +
 	"\tespira|espiral de rosca\n" +
-	"\tcaracóis|flocos|lascas\n" +
+	"\tcaracois|flocos|lascas\n" +
 	"\tpelos finos|penugem\n" +
 	"\tbrilhos|cintila|purpurina\n" +
 	"\tmonte|montinho\n" +
 	"\tnada|nada encontrado\n" +
-	"\tagulha|dente|esfera|peça\n" +
+	"\tagulha|dente|esfera|peca\n" +
 	"\tlodo|pasta|pasta cinzenta\n" +
-	"\tborracha|plástico\n" +
-	"\tareia|como areia|grãos\n" +
-	"\tpedaço de junta|vedante\n" +
+	"\tborracha|plastico\n" +
+	"\tareia|como areia|graos\n" +
+	"\tpedaco de junta|vedante\n" +
 	"\tembalagens|garrafas|prateleira|quais garrafas\n" +
-	"\tconversão|converter|noutras unidades|quanto é\n" +
+	"\tconversao|converter|noutras unidades|quanto e\n" +
 	"\taquecer|arrefece|arrefecer|esfriar|espera|esperar\n" +
-	"\taparas|detritos|limalha|no íman\n" +
+	"\taparas|detritos|limalha|no iman\n" +
 	"\tantes do primeiro arranque|primeiro arranque|primeiro enchimento\n" +
-	"\tcombustível|diluição|gasolina|gasolina no óleo\n" +
-	"\tfuga|perde óleo|pinga|vazamento\n" +
-	"\tatestar|completar|nível|nível do óleo\n" +
-	"\tanel de vedação|o ring|que anel\n" +
-	"\tespesso|quão espesso|viscosidade\n" +
+	"\tcombustivel|diluicao|gasolina|gasolina no oleo\n" +
+	"\tfuga|perde oleo|pinga|vazamento\n" +
+	"\tatestar|completar|nivel|nivel do oleo\n" +
+	"\tanel de vedacao|o ring|que anel\n" +
+	"\tespesso|quao espesso|viscosidade\n" +
 	"\tmistura|misturado|misturar\n" +
-	"\tpressão|pressão de óleo|pressão do óleo\n" +
-	"\tadequado|posso usar|serve|óleo adequado\n" +
-	"\tdilata|dilatação|mais quente ou mais frio\n" +
+	"\tpressao|pressao de oleo|pressao do oleo\n" +
+	"\tadequado|oleo adequado|posso usar|serve\n" +
+	"\tdilata|dilatacao|mais quente ou mais frio\n" +
 	"\tescoa|escoamento|escorrer|sai tudo\n" +
-	"\tcredível|torque certo|verificar o binário|verificar o torque\n" +
-	"\tbinário usual|quanto aperto|sem manual\n" +
-	"\tavanço|curso|quanto avança\n" +
-	"\tchave|chave dinamométrica|que chave\n" +
+	"\tcredivel|torque certo|verificar o binario|verificar o torque\n" +
+	"\tbinario usual|quanto aperto|sem manual\n" +
+	"\tavanco|curso|quanto avanca\n" +
+	"\tchave|chave dinamometrica|que chave\n" +
 	"\tconferir a chave|testar a chave|verificar a chave\n" +
 	"\tembraiagem a seco|embraiagem seca\n" +
-	"\tembraiagem em óleo|embraiagem húmida\n" +
+	"\tembraiagem em oleo|embraiagem humida\n" +
 	"\tsem indicador|sem vareta\n" +
 	"\tvareta|vareta metida\n" +
 	"\tsem enroscar|vareta pousada\n" +
 	"\tenroscada|vareta enroscada\n" +
-	"\tas|da|do|e|esta|este|está|eu|meu|minha|motor|na|no|o|ok|os|por favor|qual|quando|quanto|que|tem|tenho|um|uma|é|óleo\n" +
+	"\tas|da|do|e|esta|este|eu|meu|minha|motor|na|no|o|ok|oleo|os|por favor|qual|quando|quanto|que|tem|tenho|um|uma\n" +
 	"\tcartucho|elemento filtrante\n" +
 	"\tfiltro de rosca|filtro roscado\n" +
 	"\tfiltro velho|o filtro fica\n" +
-	"\tralo|só o ralo\n" +
-	"\tcárter seco|depósito de óleo\n" +
+	"\tralo|so o ralo\n" +
+	"\tcarter seco|deposito de oleo\n" +
 	"\tmotor com ralo|motor pequeno\n" +
-	"\tcárter húmido\n" +
+	"\tcarter humido\n" +
 	"\tmotor desligado|motor parado\n" +
 	"\tmotor a trabalhar|motor ligado\n" +
 	"\tluz pisca|pisca\n" +
 	"\tluz acesa|luz fica acesa\n" +
 	"\tluz desconhecida|sem luz\n" +
 	"\tluz apaga se|luz apagada\n" +
-	"\talgures|sítio desconhecido\n" +
-	"\tbujão|junta|parafuso de drenagem|tampa\n" +
-	"\tfiltro|mangueira|radiador de óleo|tubo de óleo\n" +
-	"\tpneu limpo|pneu seco|sem óleo no pneu\n" +
-	"\tpneu desconhecido|pneu não visto\n" +
-	"\tóleo no pneu|óleo no travão\n" +
+	"\talgures|sitio desconhecido\n" +
+	"\tbujao|junta|parafuso de drenagem|tampa\n" +
+	"\tfiltro|mangueira|radiador de oleo|tubo de oleo\n" +
+	"\tpneu limpo|pneu seco|sem oleo no pneu\n" +
+	"\tpneu desconhecido|pneu nao visto\n" +
+	"\toleo no pneu|oleo no travao\n" +
 	"\tna tampa|no copo|recolhido\n" +
 	"\tcontadas|gota|gotas\n" +
 	"\tcorre|jorro\n" +
@@ -397,9 +397,9 @@ const benchPT = "" +
 	"\tabertura em baixo|abertura para baixo\n" +
 	"\tabertura de lado|de lado\n" +
 	"\tabertura em cima|abertura para cima\n" +
-	"\truído desaparece|ruído passa\n" +
-	"\tnenhum ruído novo|sem ruído\n" +
-	"\tbatida|ruído fica|ruído novo\n" +
+	"\truido desaparece|ruido passa\n" +
+	"\tnenhum ruido novo|sem ruido\n" +
+	"\tbatida|ruido fica|ruido novo\n" +
 	"\t\n" +
 	"\t\n" +
 	"\t\n" +
@@ -411,39 +411,39 @@ const benchPT = "" +
 	"\tpor\n" +
 	"\tmenos\n" +
 	"\t\n" +
-	"\tponto|vírgula\n" +
+	"\tponto|virgula\n" +
 	"\t\n" +
-	"\tmudança de óleo|para a mudança\n" +
+	"\tmudanca de oleo|para a mudanca\n" +
 	"\tatesto|para atestar\n" +
 	"\tcheira a queimado|queimado\n" +
-	"\tóleo castanho|óleo escuro|óleo preto\n" +
+	"\toleo castanho|oleo escuro|oleo preto\n" +
 	"\tespuma|espuma debaixo da tampa\n" +
 	"\tcheira a gasolina|cheiro a gasolina\n" +
-	"\tfino de gasolina|óleo fino\n" +
-	"\tcomo café com leite|leitoso\n" +
-	"\tprimeiro água|água\n" +
-	"\tfundição 380|liga 380\n" +
-	"\tfundição 383|liga 383\n" +
+	"\tfino de gasolina|oleo fino\n" +
+	"\tcomo cafe com leite|leitoso\n" +
+	"\tagua|primeiro agua\n" +
+	"\tfundicao 380|liga 380\n" +
+	"\tfundicao 383|liga 383\n" +
 	"\ta 380|a380\n" +
 	"\ta 413|a413\n" +
 	"\tadc 12|adc12\n" +
-	"\talumínio|liga leve\n" +
+	"\taluminio|liga leve\n" +
 	"\taz 91 d|az91d\n" +
 	"\tferro fundido\n" +
 	"\t46000|en ac 46000\n" +
-	"\tmagnésio\n" +
-	"\taço|em aço\n" +
+	"\tmagnesio\n" +
+	"\taco|em aco\n" +
 	"\tpintado|revestido\n" +
 	"\tmetal|metal nu\n" +
-	"\tborracha|plástico\n" +
-	"\tde haste|de lâmina\n" +
+	"\tborracha|plastico\n" +
+	"\tde haste|de lamina\n" +
 	"\tclique|de clique|de estalo\n" +
-	"\tde relógio|digital|mostrador\n" +
+	"\tde relogio|digital|mostrador\n" +
 	"\tpor cento\n" +
-	"\tcentímetro|centímetros\n" +
+	"\tcentimetro|centimetros\n" +
 	"\tgrama|gramas\n" +
 	"\tquilo|quilograma|quilogramas|quilos\n" +
 	"\t\n" +
-	"\tfiltro|filtro de óleo|filtro roscado\n" +
-	"\tbujão|bujão de drenagem|tampão\n" +
+	"\tfiltro|filtro de oleo|filtro roscado\n" +
+	"\tbujao|bujao de drenagem|tampao\n" +
 	"\tparafuso|parafuso da tampa\n"

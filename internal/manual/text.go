@@ -20,7 +20,7 @@ import (
 // letter is one sign of a text in its plain form, with the bytes it came from.
 type letter struct {
 	r        rune
-	from, to int
+	from, to int32
 }
 
 // spelled are signs that stand for several.
@@ -29,29 +29,40 @@ var spelled = [...][2]string{{"½", " 1/2"}, {"¼", " 1/4"}, {"¾", " 3/4"}, {"�
 	{"ﬁ", "fi"}, {"ﬂ", "fl"}, {"ﬀ", "ff"}, {"ﬃ", "ffi"}, {"ﬄ", "ffl"}, {"ﬅ", "ft"}, {"㎜", "mm"}, {"㎝", "cm"},
 	{"㎞", "km"}, {"㎖", "mL"}, {"ℓ", "L"}, {"㏄", "cc"}, {"№", "No"}}
 
-// lettersOf brings a text to plain signs.
-func lettersOf(text string) []letter {
-	list := make([]letter, 0, len(text))
-	for at := 0; at < len(text); {
-		r, size := utf8.DecodeRuneInString(text[at:])
-		from := at
-		at += size
-		if r < utf8.RuneSelf {
-			if r == '\r' {
+// lineOf brings a line of a text to plain signs, and gives where the next one begins.
+func lineOf(list []letter, text string, at int) (line []letter, next int) {
+	for at < len(text) {
+		if c := text[at]; c < utf8.RuneSelf {
+			at++
+			switch c {
+			case '\r':
 				if at < len(text) && text[at] == '\n' {
 					continue
 				}
-				r = '\n'
+				return list, at
+			case '\n':
+				return list, at
 			}
-			list = append(list, letter{r, from, at})
+			list = append(list, letter{rune(c), int32(at - 1), int32(at)})
 			continue
 		}
-		list = plainLetters(list, text[from:at], from, at)
+		r, size := utf8.DecodeRuneInString(text[at:])
+		from := at
+		at += size
+		if r >= 'À' && r <= 'ſ' && r != '×' && r != '÷' { // letters, plain as they are
+			list = append(list, letter{r, int32(from), int32(at)})
+			continue
+		}
+		n := len(list)
+		list = plainLetters(list, text[from:at], int32(from), int32(at))
+		if len(list) > n && list[len(list)-1].r == '\n' {
+			return list[:len(list)-1], at
+		}
 	}
-	return list
+	return list, at
 }
 
-func plainLetters(list []letter, sign string, from, to int) []letter {
+func plainLetters(list []letter, sign string, from, to int32) []letter {
 	for i := range spelled {
 		if spelled[i][0] == sign {
 			for _, r := range spelled[i][1] {

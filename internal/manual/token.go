@@ -1,6 +1,9 @@
 package manual
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // What a token is.
 type kind uint8
@@ -20,17 +23,15 @@ const (
 
 // token is a piece of a text.
 type token struct {
-	kind     kind
+	*lexeme
+	from, to int // bytes of the text as given
+	col, end int // where it stands in its line, in letters
 	gap      uint8
-	text     string // plain signs, letters as given
-	fold     string // as terms are compared
-	from, to int    // bytes of the text as given
-	col, end int    // where it stands in its line, in letters
-	repaired bool   // letters were put right
-	moved    bool   // it is a footnote's
-	broken   bool   // it begins a further line of its cell
-	step     bool   // it counts a step: "3   Remove the plug"
-	led      bool   // a leader of dots stands before it
+	repaired bool // letters were put right
+	moved    bool // it is a footnote's
+	broken   bool // it begins a further line of its cell
+	step     bool // it counts a step: "3   Remove the plug"
+	led      bool // a leader of dots stands before it
 }
 
 // row is a line of a text.
@@ -43,15 +44,16 @@ type row struct {
 
 // rowsOf takes a text apart, line by line; empty lines go.
 func rowsOf(text string) []row {
-	list := lettersOf(text)
 	var rows []row
+	var line []letter
+	words := &lexemes{}
+	room := make([]token, 0, len(text)/4+16)
 	empty := false
-	for at, n := 0, 0; at < len(list); n++ {
-		end := at
-		for end < len(list) && list[end].r != '\n' {
-			end++
-		}
-		tokens := tokensOf(list[at:end])
+	for at, n := 0, 0; at < len(text); n++ {
+		line, at = lineOf(line[:0], text, at)
+		from := len(room)
+		room = tokensOf(room, line, words)
+		tokens := room[from:len(room):len(room)]
 		markStep(tokens)
 		empty = empty || len(tokens) == 0
 		for len(tokens) > 0 {
@@ -59,7 +61,6 @@ func rowsOf(text string) []row {
 			rows = append(rows, row{tokens: tokens[:cut:cut], blank: empty, number: n})
 			tokens, empty = tokens[cut:], false
 		}
-		at = end + 1
 	}
 	return rows
 }
@@ -83,9 +84,10 @@ func cutOf(tokens []token) int {
 	return mostRow
 }
 
-// tokensOf takes a line apart.
-func tokensOf(line []letter) []token {
-	var list []token
+// tokensOf adds the tokens of a line to others.
+func tokensOf(list []token, line []letter, words *lexemes) []token {
+	begin := len(list)
+	spelled := words.spelled
 	gap, col, led := uint8(blank), 0, false
 	for at := 0; at < len(line); {
 		r := line[at].r
@@ -98,7 +100,7 @@ func tokensOf(line []letter) []token {
 			if gap == glued {
 				gap = blank
 			}
-			if n > 2 || r == '\t' || n == 2 && !typed(list, line[at+n:]) {
+			if n > 2 || r == '\t' || n == 2 && !typed(list[begin:], line[at+n:]) {
 				gap = wide
 			}
 			at, col = at+n, col+n
@@ -111,28 +113,29 @@ func tokensOf(line []letter) []token {
 			at, col, gap, led = at+2, col+2, wide, true // a leader for which there was little room
 			continue
 		}
-		t := token{kind: sign, gap: gap, led: led}
+		k := sign
 		switch {
 		case isDigit(r):
-			t.kind = number
+			k = number
 			n = numberLength(line[at:])
 		case isLetter(r):
-			t.kind = word
+			k = word
 			for at+n < len(line) && isLetter(line[at+n].r) {
 				n++
 			}
 		}
-		var b strings.Builder
-		for _, l := range line[at : at+n] {
-			b.WriteRune(l.r)
+		spelled = spelled[:0]
+		for i := at; i < at+n; i++ {
+			if r := line[i].r; r < utf8.RuneSelf {
+				spelled = append(spelled, byte(r))
+			} else {
+				spelled = utf8.AppendRune(spelled, r)
+			}
 		}
-		t.text = b.String()
-		t.fold = fold(t.text)
-		t.from, t.to = line[at].from, line[at+n-1].to
-		t.col, t.end = col, col+n
-		list = append(list, t)
+		list = append(list, token{lexeme: words.of(k, spelled), from: int(line[at].from), to: int(line[at+n-1].to), col: col, end: col + n, gap: gap, led: led})
 		at, col, gap, led = at+n, col+n, glued, false
 	}
+	words.spelled = spelled
 	return list
 }
 
@@ -141,7 +144,7 @@ func markStep(tokens []token) {
 	if len(tokens) < 4 || tokens[0].kind != number || len(tokens[0].text) > 2 || tokens[1].gap != wide {
 		return
 	}
-	if t := &tokens[1]; t.kind == word && len(t.text) > 1 && capital(t.text) && t.text != strings.ToUpper(t.text) && unitOf(t.fold) == "" && tokens[2].gap == blank {
+	if t := &tokens[1]; t.kind == word && len(t.text) > 1 && capital(t.text) && !t.upper && t.unitOf() == "" && tokens[2].gap == blank {
 		tokens[0].step, tokens[1].gap = true, blank
 	}
 }

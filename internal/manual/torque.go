@@ -371,7 +371,7 @@ func (r *readings) strayAt(m *mention) bool {
 		return true
 	}
 	for i := m.to; i < len(r.places) && i < m.to+4 && r.places[i].sentence == r.places[m.from].sentence; i++ {
-		if r.places[i].fold == "of" || r.places[i].kind == word && r.words.function[r.places[i].fold] {
+		if r.places[i].fold == "of" || r.places[i].kind == word && r.places[i].function {
 			continue
 		}
 		return r.unknown(i) && i > m.to

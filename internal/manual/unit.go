@@ -15,7 +15,7 @@ func unitAt(tokens []token, at int) (id string, length int) {
 	if at >= len(tokens) {
 		return "", 0
 	}
-	if tokens[at].kind == word && !quantity.UnitBegins(tokens[at].fold) {
+	if tokens[at].kind == word && !tokens[at].beginsUnit() {
 		return "", 0
 	}
 	text := ""
@@ -55,4 +55,11 @@ func unitOf(text string) string {
 		return ""
 	}
 	return quantity.UnitOf(text)
+}
+
+// measure looks a word up as a unit.
+func (x *lexeme) measure() {
+	if !x.measured {
+		x.measured, x.begins, x.unit = true, quantity.UnitBegins(x.fold), unitOf(x.fold)
+	}
 }

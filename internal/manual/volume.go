@@ -421,7 +421,7 @@ func (r *readings) filterNear(at int) bool {
 	}
 	from, _ := r.sentenceOf(at - 1)
 	behind := at
-	for behind < to && r.places[behind].kind == word && r.words.function[r.places[behind].fold] {
+	for behind < to && r.places[behind].kind == word && r.places[behind].function {
 		behind++
 	}
 	if behind < to && r.places[behind].kind == word {

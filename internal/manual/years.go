@@ -16,7 +16,7 @@ func (r *readings) years() {
 		for k := i - 1; k >= 0 && k >= i-4 && !said; k-- {
 			if r.senseAt(k, "label.year") || r.senseAt(k, "label.model") {
 				from, said = r.termAt(k).from, true
-			} else if r.places[k].kind == word && !r.words.function[r.places[k].fold] {
+			} else if r.places[k].kind == word && !r.places[k].function {
 				break
 			}
 		}

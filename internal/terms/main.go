@@ -12,6 +12,7 @@ import (
 	"strconv"
 	"strings"
 
+	"tidysump/internal/manual"
 	"tidysump/specs"
 )
 
@@ -114,6 +115,12 @@ func (l *language) bench(order []string) string {
 	return lines(list)
 }
 
+// joined gives spellings in plain words, each once.
 func joined(spellings []string) string {
-	return strings.Join(slices.Compact(slices.Sorted(slices.Values(spellings))), "|")
+	var list []string
+	for _, s := range spellings {
+		list = append(list, manual.Spelled(s))
+	}
+	slices.Sort(list)
+	return strings.Join(slices.Compact(list), "|")
 }
