@@ -4,7 +4,8 @@ import { spawn } from 'node:child_process';
 import { availableParallelism, loadavg } from 'node:os';
 
 const usual = 450; // ms that the probe takes on a quiet machine of two cores
-const most = 20; // further on something hangs
+/** How many times slower at most; further on something hangs. */
+export const most = 20;
 
 // What tests do: a program a core starts, and computes for a while.
 const probe = 'for (let i = 0, s = ""; i < 3e6; i++) s = (s + i.toString(36)).slice(-99);';

@@ -1,6 +1,7 @@
 // The bars that stay on the screen while it is scrolled. How high they are follows from
 // words, letters and what the phone keeps free at its edges, so they are measured and no
 // style says it: README.md of the styles.
+import { isField } from './under-fingers.js';
 
 const most = 1 / 3; // of the window's height: where they would take more, they let go
 const slack = 0.9; // they hold on again only well below, so that none flickers
@@ -28,16 +29,38 @@ export function room({ above, actions, tabs, height, before }) {
 /**
  * What the focus comes to by keys is brought clear of the bars as a whole: a browser does it
  * for the line in which the cursor is, and for a field that only its label shows not at all.
+ * It stays clear of them when something comes late above it, until one scrolls or goes on;
+ * what is returned brings it there after the bars have changed.
  */
 function clearFocus() {
   let byKey = false;
-  addEventListener('keydown', () => (byKey = true), true);
-  addEventListener('pointerdown', () => (byKey = false), true); // nothing moves under a finger
+  /** @type {HTMLElement | undefined} */
+  let held;
+  const keep = () => held === document.activeElement && bring(held);
+  const letGo = () => (held = undefined);
+  addEventListener(
+    'keydown',
+    ({ key, target }) => {
+      byKey = true;
+      if (key !== 'Tab' && !isField(target)) letGo(); // it may scroll, or unfold what is below
+    },
+    true,
+  );
+  addEventListener('pointerdown', () => (letGo(), (byKey = false)), true); // nothing moves under a finger
+  addEventListener('wheel', letGo, { capture: true, passive: true });
   addEventListener('focusin', ({ target }) => {
+    letGo();
     if (!byKey || !(target instanceof HTMLElement)) return;
-    (target.closest('.file') ?? target).scrollIntoView({ block: 'nearest' });
+    held = target;
+    keep();
   });
+  new ResizeObserver(keep).observe(document.body);
+  return keep;
 }
+
+/** @param {HTMLElement | undefined} focused */
+const bring = (focused) =>
+  (focused?.closest('.file') ?? focused)?.scrollIntoView({ block: 'nearest' });
 
 /**
  * Measures the bars of the page whenever they or the window change, and tells the styles:
@@ -49,6 +72,7 @@ export function watchBars() {
   /** @type {HTMLElement[]} */
   let bars = [];
   let asked = false;
+  const keepFocus = clearFocus();
   let tabsBelow = 0; // what the styles were told last
 
   function measure() {
@@ -80,6 +104,7 @@ export function watchBars() {
     if (letGo) root.setAttribute('data-let-go', letGo);
     else root.removeAttribute('data-let-go');
     tabsBelow = lowest;
+    keepFocus();
   }
 
   // Measured while sizes are being told, it would have the page laid out once more, of which
@@ -105,5 +130,4 @@ export function watchBars() {
   new MutationObserver(find).observe(document.body, { childList: true, subtree: true });
   addEventListener('resize', ask);
   find();
-  clearFocus();
 }

@@ -12,8 +12,12 @@ const owed = new WeakSet();
 
 const fields = new Set(['INPUT', 'TEXTAREA', 'SELECT']);
 
-/** @type {(element: any) => boolean} */
-const isField = (element) => fields.has(element?.tagName);
+/**
+ * Reports whether something is typed or chosen in it.
+ *
+ * @type {(element: any) => boolean}
+ */
+export const isField = (element) => fields.has(element?.tagName);
 
 /** @type {(event: string, see: (target: any, event: Event) => void) => void} */
 const on = (event, see) =>

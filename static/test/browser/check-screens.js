@@ -5,7 +5,7 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
-import { barsAmiss, stickingOut, textSize, tooSmall, untilDrawn } from './layout.js';
+import { barsAmiss, staysAmiss, stickingOut, textSize, tooSmall } from './layout.js';
 import { openPhones } from './open-phones.js';
 import { phoneOf, screens } from './screens.js';
 
@@ -50,7 +50,7 @@ async function check(t, page, screen) {
   });
   if (withGloves.includes(screen))
     await t.test('a glove finds every control', async () => {
-      assert.deepEqual(await tooSmall(page), []);
+      assert.deepEqual(await staysAmiss(page, tooSmall), []);
     });
   await t.test('axe finds nothing, light and dark, on phone and desk', async () => {
     for (const size of [small, wide]) {
@@ -65,13 +65,12 @@ async function check(t, page, screen) {
   await page.evaluate(letBarsGo, '');
   await t.test('no sideways scrolling at 320 px, nor at 360 px with text of 200 %', async () => {
     await page.setViewport(smallest);
-    await untilDrawn(page);
-    assert.deepEqual(await stickingOut(page), [], '320 px');
-    assert.deepEqual(await barsAmiss(page), [], '320 × 568');
+    assert.deepEqual(await staysAmiss(page, stickingOut), [], '320 px');
+    assert.deepEqual(await staysAmiss(page, barsAmiss), [], '320 × 568');
     await page.setViewport(small);
     await textSize(page, 2);
     try {
-      assert.deepEqual(await stickingOut(page), [], 'text of 200 %');
+      assert.deepEqual(await staysAmiss(page, stickingOut), [], 'text of 200 %');
     } finally {
       await textSize(page, 1);
     }

@@ -53,13 +53,18 @@ export async function launchChromium(profile, more = [], env = {}) {
       ...more,
     ],
   });
-  const newPage = browser.newPage.bind(browser);
-  browser.newPage = async () => {
-    const page = await newPage();
-    page.setDefaultTimeout(patience());
-    return page;
+  const patient = (maker) => {
+    const newPage = maker.newPage.bind(maker);
+    maker.newPage = async () => {
+      const page = await newPage();
+      page.setDefaultTimeout(patience());
+      return page;
+    };
+    return maker;
   };
-  return browser;
+  const createContext = browser.createBrowserContext.bind(browser);
+  browser.createBrowserContext = async (...options) => patient(await createContext(...options));
+  return patient(browser);
 }
 
 /** Starts a Chromium that closes when the test `t` ends. */

@@ -1,4 +1,20 @@
 // Where the things on the screen are.
+import { setTimeout as pause } from 'node:timers/promises';
+import { polling } from './page.js';
+import { patience } from './patience.js';
+
+/**
+ * What look(page), such as one of those below, finds amiss and goes on finding: what comes
+ * late to the screen, and what the page does about it, is given its time.
+ */
+export async function staysAmiss(page, look) {
+  const end = performance.now() + patience(5);
+  for (;;) {
+    const found = await look(page);
+    if (!found.length || performance.now() > end) return found;
+    await pause(polling);
+  }
+}
 
 /** What reaches beyond the right edge, as short markup. */
 export const stickingOut = (page) =>
@@ -52,27 +68,28 @@ export const barsAmiss = (page) =>
   });
 
 /**
- * Runs in the page: how the thing that has the focus is hidden, if it is. What is larger
- * than the room that the bars leave is seen where it begins or ends.
+ * How the thing that has the focus is hidden, if it is. What is larger than the room that the
+ * bars leave is seen where it begins or ends.
  */
-export const focusHidden = () => {
-  const at = document.activeElement;
-  if (!at || at === document.body) return undefined;
-  const part = at.matches('input[type=file], .drag input') ? at.parentElement : at;
-  const { top, bottom, left, width, height } = part.getBoundingClientRect();
-  const name = `${at.outerHTML.slice(0, 100)} at ${Math.round(top)} to ${Math.round(bottom)}`;
-  if (bottom <= 0 || top >= innerHeight) return `out of the window: ${name}`;
-  const isBar = (element) => element?.closest('.actions, .tabs, [data-bar]');
-  const covered = (y) => {
-    const over = document.elementFromPoint(Math.min(left + width / 2, innerWidth - 1), y);
-    return isBar(over) && isBar(over) !== isBar(at);
-  };
-  const seen = [Math.max(0, top + 1), Math.min(innerHeight - 1, bottom - 1)];
-  const isLarge = height > innerHeight / 2;
-  const hidden = seen.map(covered);
-  if (isLarge ? hidden.every(Boolean) : hidden.some(Boolean)) return `behind a bar: ${name}`;
-  return !isLarge && (top < -1 || bottom > innerHeight + 1) ? `cut off: ${name}` : undefined;
-};
+export const focusHidden = (page) =>
+  page.evaluate(() => {
+    const at = document.activeElement;
+    if (!at || at === document.body) return [];
+    const part = at.matches('input[type=file], .drag input') ? at.parentElement : at;
+    const { top, bottom, left, width, height } = part.getBoundingClientRect();
+    const name = `${at.outerHTML.slice(0, 100)} at ${Math.round(top)} to ${Math.round(bottom)}`;
+    if (bottom <= 0 || top >= innerHeight) return [`out of the window: ${name}`];
+    const isBar = (element) => element?.closest('.actions, .tabs, [data-bar]');
+    const covered = (y) => {
+      const over = document.elementFromPoint(Math.min(left + width / 2, innerWidth - 1), y);
+      return isBar(over) && isBar(over) !== isBar(at);
+    };
+    const seen = [Math.max(0, top + 1), Math.min(innerHeight - 1, bottom - 1)];
+    const isLarge = height > innerHeight / 2;
+    const hidden = seen.map(covered);
+    if (isLarge ? hidden.every(Boolean) : hidden.some(Boolean)) return [`behind a bar: ${name}`];
+    return !isLarge && (top < -1 || bottom > innerHeight + 1) ? [`cut off: ${name}`] : [];
+  });
 
 /** Waits until what changed is drawn, and what watches sizes has acted; the page must be in front. */
 export const untilDrawn = (page) =>

@@ -64,6 +64,7 @@ test('in a window of its own: it says so, and no longer how it gets there', asyn
   const { url } = await startServer(t);
   const browser = await openBrowser(t, undefined, [`--app=${url}`]);
   const [page] = await browser.pages();
+  page.setDefaultTimeout(patience());
   await untilState(page, 'ready');
   const standalone = () => matchMedia('(display-mode: standalone)').matches;
   assert.ok(await page.evaluate(standalone), 'what is tested here');

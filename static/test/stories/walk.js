@@ -65,7 +65,6 @@ export class Walker {
   /** A page with a store of its own, as large as a phone's. */
   async #newPage() {
     const page = await (await this.#browser.createBrowserContext()).newPage();
-    page.setDefaultTimeout(patience());
     await page.bringToFront(); // a tab in the background draws nothing
     await page.setViewport(sizes.phone);
     return page;
