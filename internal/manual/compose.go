@@ -1,6 +1,9 @@
 package manual
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // settleTerms decides what words mean that stand both for a gearbox and for a change, as
 // "cambio" does. It is the gearbox as the name of a part or an oil: as a heading, behind a
@@ -45,33 +48,87 @@ func (p *page) composeTerms() {
 			continue
 		}
 		if last := p.filterBehind(n); last > n {
-			whole := &p.terms[last]
-			senses := []string{sense}
-			for _, s := range whole.senses {
-				if strings.HasPrefix(s, "part.") {
-					senses = append(senses, s)
-				}
-			}
-			whole.senses, whole.from = senses, t.from
-			for i := whole.from; i < whole.to; i++ {
-				p.places[i].term = last
-			}
+			p.composed(n, last, sense)
 		}
 	}
 }
 
-// composeEach joins "every", "third" and "oil change": with each third of them.
+// composeEach joins "each", a number or none, and "oil change": with each third of them.
 func (p *page) composeEach() {
-	for n := 0; n+2 < len(p.terms); n++ {
-		every, nth, change := &p.terms[n], &p.terms[n+1], &p.terms[n+2]
-		count, ok := nth.begin("ordinal.")
-		if !ok || !every.has("when.every") || !change.has("when.change") && !change.has("amount.change") || nth.from != every.to || change.from != nth.to {
+	for n := range p.terms {
+		t := &p.terms[n]
+		if !t.has("each") && !(t.has("when.every") && p.lastSays(t, "each")) { // "at every"
 			continue
 		}
-		change.from, change.senses = every.from, []string{"every." + count}
-		for i := change.from; i < change.to; i++ {
-			p.places[i].term = n + 2
+		count, k := "1", n+1
+		if c := p.countedBy(t); c != "" {
+			count = c // "toutes les deux"
+		} else if k < len(p.terms) && p.onlySmall(t.to, p.terms[k].from) {
+			if c := p.countedBy(&p.terms[k]); c != "" {
+				count, k = c, k+1
+			}
 		}
+		if count == "1" && t.to < len(p.places) && p.places[t.to].kind == number && (p.places[t.to].text == "2" || p.places[t.to].text == "3") && k < len(p.terms) && p.terms[k].from >= t.to+1 { // "alle 2 Ölwechsel"
+			if count = p.places[t.to].text; !p.onlySmall(t.to+1, p.terms[k].from) {
+				continue
+			}
+		} else if k >= len(p.terms) || !p.onlySmall(p.terms[k-1].to, p.terms[k].from) {
+			continue
+		}
+		change := &p.terms[k]
+		if !change.has("when.change") && !change.has("amount.change") {
+			continue
+		}
+		if k+1 < len(p.terms) && p.terms[k+1].has("oil.any") && p.onlySmall(change.to, p.terms[k+1].from) { // "changement d'huile"
+			k++
+		}
+		p.composed(n, k, "every."+count)
+	}
+}
+
+// lastSays reports whether a term's last word has a sense by itself.
+func (p *page) lastSays(t *term, sense string) bool {
+	e, _ := p.words.match(p.tokens[:t.to], t.to-1)
+	return e != nil && slices.Contains(e.senses, sense)
+}
+
+// countedBy gives the two or three that a term says, also as an ordinal; "" for another.
+func (p *page) countedBy(t *term) string {
+	for _, c := range [...]string{"2", "3"} {
+		if t.has("number."+c) || t.has("ordinal."+c) {
+			return c
+		}
+	}
+	return ""
+}
+
+// onlySmall reports whether nothing but small words, and a stop behind a figure, stands
+// between two tokens of a clause.
+func (p *page) onlySmall(from, to int) bool {
+	if from > to || to-from > 2 || from > 0 && to < len(p.places) && p.places[from-1].clause != p.places[to].clause {
+		return false
+	}
+	for i := from; i < to; i++ {
+		if q := &p.places[i]; q.gap == wide || q.kind == number || q.kind == word && !q.function && len(q.fold) > 2 || q.kind == sign && q.text != "'" && q.text != "." {
+			return false
+		}
+	}
+	return to >= len(p.places) || p.places[to].gap != wide
+}
+
+// composed makes of the terms from one to another one that says what it is given, and which
+// kind of filter the last of them names.
+func (p *page) composed(first, last int, sense string) {
+	whole := &p.terms[last]
+	senses := []string{sense}
+	for _, s := range whole.senses {
+		if strings.HasPrefix(s, "part.filter-") {
+			senses = append(senses, s)
+		}
+	}
+	whole.senses, whole.from = senses, p.terms[first].from
+	for i := whole.from; i < whole.to; i++ {
+		p.places[i].term = last
 	}
 }
 
@@ -91,10 +148,7 @@ func (p *page) composeUnscrewed() {
 		if !o.has("action.screw") && !o.has("device.screwed") || o.from-t.to > 2 || p.places[o.from].clause != p.places[t.from].clause {
 			continue
 		}
-		o.from, o.senses = t.from, []string{"device.resting"}
-		for i := o.from; i < o.to; i++ {
-			p.places[i].term = k
-		}
+		p.composed(n, k, "device.resting")
 	}
 }
 
@@ -102,6 +156,7 @@ func (p *page) composeUnscrewed() {
 // its clause; 0 for none.
 func (p *page) filterBehind(n int) int {
 	t := &p.terms[n]
+	alone := t.has("without") || t.has("with") && !t.has("join.and") // "with the filter" says it without a change
 	change := false
 	for k := n + 1; k < len(p.terms); k++ {
 		o := &p.terms[k]
@@ -113,12 +168,13 @@ func (p *page) filterBehind(n int) int {
 				return 0
 			}
 		}
+		filter := o.has("part.filter") || o.has("part.filter-element") || o.has("part.filter-spin-on")
 		switch {
-		case change && (o.has("part.filter") || o.has("part.filter-element")), !t.has("with") && o.has("amount.with-filter"):
+		case filter && (change || alone), o.has("amount.with-filter") && (alone || !t.has("with")):
 			return k
 		case o.has("when.change"), o.has("amount.change"):
 			change = true
-		case !p.small(o) && !o.has("known"):
+		case !p.small(o) && !o.has("known") && !o.has("new"):
 			return 0
 		}
 	}

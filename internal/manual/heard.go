@@ -79,7 +79,7 @@ func EarOf(tag string) *Ear {
 			continue
 		}
 		for _, w := range l.function {
-			enter("function", Spelled(w))
+			enter("function", Spelled(strings.TrimPrefix(w, "~")))
 		}
 		for line := range strings.SplitSeq(l.lines, "\n") {
 			sense, spellings, _ := strings.Cut(line, "\t")

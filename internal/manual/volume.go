@@ -510,7 +510,7 @@ type columnRole struct {
 func (r *readings) columnRoles() (list []columnRole) {
 	for n := range r.pieces {
 		from, to := r.pieceTokens(n)
-		first := len(list)
+		first, at := len(list), from // where the role before ends
 		for i := from; i < to; i++ {
 			if r.places[i].kind == number && r.places[i].taken {
 				list = list[:first]
@@ -521,10 +521,19 @@ func (r *readings) columnRoles() (list []columnRole) {
 				continue
 			}
 			for _, s := range volumeRoles[1:5] {
-				if t.has(s) {
-					list = append(list, columnRole{n, r.places[t.from].col, r.places[min(t.to, to)-1].end, s})
-					break
+				if !t.has(s) {
+					continue
 				}
+				if last := len(list) - 1; last >= first && !r.gapIn(at, t.from) { // "change with filter" is one head
+					if rank(s) < rank(list[last].role) {
+						list[last].role = s
+					}
+					list[last].end = r.places[min(t.to, to)-1].end
+				} else {
+					list = append(list, columnRole{n, r.places[t.from].col, r.places[min(t.to, to)-1].end, s})
+				}
+				at = t.to
+				break
 			}
 		}
 		if len(list)-first == 1 {
@@ -532,6 +541,16 @@ func (r *readings) columnRoles() (list []columnRole) {
 		}
 	}
 	return list
+}
+
+// gapIn reports whether a gap stands behind a token, up to another.
+func (p *page) gapIn(from, to int) bool {
+	for i := from; i <= to; i++ {
+		if p.places[i].gap == wide {
+			return true
+		}
+	}
+	return false
 }
 
 // roleOfColumn gives the role that the head over an amount says.
