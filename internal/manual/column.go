@@ -1,8 +1,9 @@
 package manual
 
-// columnPart gives the part that the head over a figure's cell names, where rows are of the
-// oils and columns of their parts: "Drain plug torque" over "Gearbox ... 14 ft-lb". The
-// row's oil goes with it. nil for none.
+// columnPart gives the part of a figure in a table whose head names what its row does not:
+// rows are of oils and columns of their parts ("Drain plug torque" over "Gearbox ... 14
+// ft-lb"), or rows of parts and columns of oils ("Engine  Gearbox" over "Drain plug  27  28").
+// nil for none.
 func (r *readings) columnPart(f *fact) *mention {
 	t := &r.places[f.from]
 	if t.gap != wide || !r.pieces[t.piece].cells {
@@ -15,37 +16,58 @@ func (r *readings) columnPart(f *fact) *mention {
 	var row *mention
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < f.from; n++ {
 		m := &r.mentions[n]
-		if m.part != "" || m.foreign {
+		switch {
+		case m.foreign, m.part != "" && (row != nil || m.circuit != "" || m.gear):
 			return nil // the row names its part by itself
-		}
-		if row == nil && (m.circuit != "" || m.gear) {
+		case row == nil && (m.part != "" || m.circuit != "" || m.gear):
 			row = m
 		}
 	}
 	if row == nil {
 		return nil
 	}
+	head := r.headOver(t)
+	if head == nil || head.foreign || (head.part == "") != (row.part != "") {
+		return nil
+	}
+	part, oil := head, row
+	if row.part != "" {
+		part, oil = row, head
+		if !r.oilsBeside(head) || row.ofFilter() {
+			return nil
+		}
+	}
+	m := *part
+	m.circuit, m.gear = oil.circuit, oil.gear
+	m.from, m.to = row.from, row.to
+	return &m
+}
+
+// headOver gives what the head of a table names over a cell, nil for nothing: the nearest line
+// above it that has no figures.
+func (r *readings) headOver(t *place) *mention {
 	for n := t.piece - 1; n >= 0 && n > t.piece-mostBackRows; n-- {
 		a, b := r.pieceTokens(n)
 		if a == b || r.places[a].section != t.section && !(r.pieces[n].heading && r.places[a].section == t.section-1) {
 			return nil
 		}
-		if r.figureIn(a, b) {
-			continue
+		if !r.figureIn(a, b) {
+			return r.over(n, t.col)
 		}
-		head := r.over(n, t.col)
-		if head == nil {
-			return nil
-		}
-		if head.foreign || head.part == "" {
-			return nil
-		}
-		m := *head
-		m.circuit, m.gear = row.circuit, row.gear
-		m.from, m.to = row.from, row.to
-		return &m
 	}
 	return nil
+}
+
+// oilsBeside reports whether a line names another oil beside a mention's, each in a cell: then
+// its cells are the heads of their columns.
+func (r *readings) oilsBeside(m *mention) bool {
+	from, to := r.pieceTokens(r.places[m.from].piece)
+	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
+		if o := &r.mentions[n]; o.part == "" && !o.foreign && (o.gear != m.gear || o.circuit != m.circuit) && r.places[o.from].gap == wide {
+			return m.circuit != "" || m.gear
+		}
+	}
+	return false
 }
 
 // over gives the mention in a line whose cell stands nearest over a place.

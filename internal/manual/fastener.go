@@ -56,6 +56,9 @@ func is(m *mention, part string) bool { return m != nil && !m.foreign && m.part 
 // bolt adds a reading of the part that a figure is of, whose own words stand at a token.
 func (r *readings) bolt(f *fact, member, text string, at int) {
 	m, byContext := r.partFor(f, -1)
+	if o := r.columnPart(f); o != nil {
+		m, byContext = o, false
+	}
 	if o := r.toolFor(f); o != nil && (m == nil || byContext) && (member == "size" || member == "drive") {
 		m, byContext = o, false
 	}
@@ -301,7 +304,12 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 			both := m.part == "tank-drain" && r.about(from, to, "number.2")
 			for n := range r.mentions { // a sentence on the rings of all drain plugs
 				o := &r.mentions[n]
-				both = both || o.part == other && !o.foreign && (o.circuit == "" || o.circuit == "engine")
+				same := o.part == other && !o.foreign && (o.circuit == "" || o.circuit == "engine")
+				if same && o.from >= from && o.from < to {
+					both = false // it has its own word in the sentence
+					break
+				}
+				both = both || same
 			}
 			if both {
 				r.boltOf(&mention{from: m.from, to: m.to, part: other, circuit: "engine"}, f, "seal", kind, true, f.from)

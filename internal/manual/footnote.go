@@ -1,5 +1,7 @@
 package manual
 
+import "slices"
+
 // mostNote is the most tokens of a footnote that is read in its row.
 const mostNote = 14
 
@@ -10,31 +12,64 @@ func footnotes(list []piece) []piece {
 	rows := map[string][]int{} // of each mark, the rows that end a cell with it
 	for i := range list {
 		p := &list[i]
-		mark, n := noteMark(p.tokens, 0)
-		at := rows[mark]
-		if n > 0 && len(at) > 0 && n < len(p.tokens) && len(p.tokens)-n <= mostNote && !p.joined && !(i+1 < len(list) && list[i+1].joined) {
-			for _, row := range at {
-				kept[row].tokens = noted(kept[row].tokens, mark, p.tokens[n:])
-			}
-			delete(rows, mark) // a mark that comes again is of what stands between
+		if p.joined || i+1 < len(list) && list[i+1].joined {
+			kept = append(kept, *p)
 			continue
 		}
-		for k := 1; k < len(p.tokens); k++ {
-			mark, n := noteMark(p.tokens, k)
+		var rest []token
+		for _, note := range notesOf(p.tokens) {
+			mark, n := noteMark(note, 0)
+			at := rows[mark]
+			if n == 0 || len(at) == 0 || n == len(note) || len(note)-n > mostNote {
+				rest = append(rest, note...)
+				continue
+			}
+			for _, row := range at {
+				kept[row].tokens = noted(kept[row].tokens, mark, note[n:])
+			}
+			delete(rows, mark) // a mark that comes again is of what stands between
+		}
+		if len(rest) == 0 {
+			continue
+		}
+		for k := 1; k < len(rest); k++ {
+			mark, n := noteMark(rest, k)
 			if n == 0 {
 				continue
 			}
-			if k+n == len(p.tokens) || p.tokens[k+n].gap == wide {
+			if k+n == len(rest) || rest[k+n].gap == wide {
 				rows[mark] = append(rows[mark], len(kept))
 			}
 			k += n - 1
 		}
-		kept = append(kept, *p)
+		q := *p
+		q.tokens = rest
+		kept = append(kept, q)
 	}
 	return kept
 }
 
-// noteMark reads a footnote's mark at a token: stars, a dagger, "2)".
+// notesOf parts a line of several footnotes: "1) with filter   2) API SE".
+func notesOf(tokens []token) (list [][]token) {
+	mark, n := noteMark(tokens, 0)
+	if n == 0 {
+		return [][]token{tokens}
+	}
+	from := 0
+	for k := n; k < len(tokens); k++ {
+		m, size := noteMark(tokens, k)
+		if size == 0 || m == mark || tokens[k].gap == glued || k+size == len(tokens) || tokens[k+size].gap == wide {
+			continue
+		}
+		list = append(list, tokens[from:k])
+		from, mark = k, m
+		k += size - 1
+	}
+	return append(list, slices.Clip(tokens[from:]))
+}
+
+// noteMark reads a footnote's mark at a token: stars, a dagger, "2)", "(a)", and "(1)" in a
+// cell or a line of its own: behind a word it counts screws.
 func noteMark(tokens []token, at int) (mark string, length int) {
 	switch t := &tokens[at]; {
 	case t.text == "*" || t.text == "†" || t.text == "‡":
@@ -43,8 +78,11 @@ func noteMark(tokens []token, at int) (mark string, length int) {
 			length++
 		}
 		return mark, length
-	case t.kind == number && len(t.text) == 1 && at+1 < len(tokens) && tokens[at+1].text == ")" && tokens[at+1].gap == glued && (at == 0 || tokens[at-1].text != "(" && t.gap != glued):
+	case (t.kind == number || t.kind == word && t.text == t.fold) && len(t.text) == 1 && at+1 < len(tokens) && tokens[at+1].text == ")" && tokens[at+1].gap == glued && (at == 0 || tokens[at-1].text != "(" && t.gap != glued):
 		return t.text + ")", 2
+	case t.text == "(" && at+2 < len(tokens) && tokens[at+2].text == ")" && len(tokens[at+1].text) == 1 && tokens[at+1].gap == glued && tokens[at+2].gap == glued &&
+		(tokens[at+1].kind == word && t.gap != glued || tokens[at+1].kind == number && (at == 0 || t.gap == wide || at > 2 && tokens[0].text == "(" && t.gap == blank)):
+		return "(" + tokens[at+1].text + ")", 3
 	}
 	return "", 0
 }

@@ -533,6 +533,11 @@ func (r *readings) byDefault(what string, at int) bool {
 			return false
 		}
 	}
+	if f := r.factAt(at); f != nil {
+		if m := r.columnPart(f); m != nil && m.circuit == "engine" {
+			return false
+		}
+	}
 	_, _, named := r.circuitAt(at)
 	return !named
 }
@@ -728,11 +733,39 @@ func (p *page) gearOil() string {
 			final = final || p.terms[i].has("oil.final")
 		}
 		p.geared = "final"
-		if gearbox && (!final || p.gearApart()) {
+		if gearbox && (!final || p.gearApart() || p.gearListed()) {
 			p.geared = "gearbox"
 		}
 	}
 	return p.geared
+}
+
+// gearListed reports whether a table has a row for gear oil, one for the final drive's, and
+// none for the gearbox's by its name: "Change gear oil", "Change oil of final drive".
+func (p *page) gearListed() bool {
+	const gear, final, gearbox = 1, 2, 4
+	seen := map[int]int{} // of each section
+	for i := range p.mentions {
+		m := &p.mentions[i]
+		if m.foreign || m.part != "" || !p.pieces[p.places[m.from].piece].cells {
+			continue
+		}
+		section := p.places[m.from].section
+		switch {
+		case m.gear && m.circuit == "":
+			seen[section] |= gear
+		case m.circuit == "final":
+			seen[section] |= final
+		case m.circuit != "" && m.circuit != "engine", m.gear:
+			seen[section] |= gearbox
+		}
+	}
+	for _, s := range seen {
+		if s == gear|final {
+			return true
+		}
+	}
+	return false
 }
 
 // gearApart reports whether a page gives an amount of gear oil in one place and one of the

@@ -61,7 +61,7 @@ func (r *readings) makeAndModel() {
 		to = 0
 	}
 	switch {
-	case to > 0 && (r.at(from+1).kind == number || to == from+1) && lone[1] > 0:
+	case to > 0 && (r.at(from+1).kind == number || to == from+1 || lone[0] < from && r.headCell(from)) && lone[1] > 0:
 		r.say("make", r.cased(lone[0], lone[1]), lone[0], lone[1])
 		r.say("model", r.cased(from, to), from, to)
 	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
@@ -109,12 +109,22 @@ func (r *readings) modelIn(k int) {
 // capital and strange; numbers, short codes and capital words go on with it.
 func (r *readings) nameFrom(i, end int) int {
 	first := &r.places[i]
-	if !r.strangeAt(i) || len(first.text) < 3 && !r.coded(i, end) || !capital(first.text) {
+	build := r.headCell(i) && r.coded(i, end) && (r.senseAt(i, "label.displacement") || r.bikeAt(i)) // "Twin 500"
+	if !build && (!r.strangeAt(i) || len(first.text) < 3 && !r.coded(i, end)) || !capital(first.text) {
 		return i
 	}
 	n := i + 1
 	for n < end && (r.places[n].gap != wide || r.spoilt && r.places[n].col-r.places[n-1].end <= 2) {
 		t := &r.places[n]
+		if r.bikeAt(n) && capital(t.text) && r.places[n-1].kind == number && (n+1 == end || r.places[n+1].gap == wide) { // "K 85 Kardan"
+			return n + 1
+		}
+		if code := n + 2; t.text == "," && code < end && r.senseAt(n+1, "label.model") && r.places[code].kind == word && len(r.places[code].text) < 3 && capital(r.places[code].text) { // "500, type M 6"
+			if n = code + 1; n < end && r.places[n].kind == number && r.places[n].gap != wide {
+				n++
+			}
+			return n
+		}
 		switch {
 		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"), r.ofTrade(n):
 			return n
@@ -164,9 +174,34 @@ func oneCapital(t *token) bool {
 	return t.kind == word && len(t.text) == 1 && t.text[0] >= 'A' && t.text[0] <= 'Z' && t.text != "L"
 }
 
-// coded reports whether letters go on with a number: "RX 449", "P650".
+// coded reports whether letters go on with a number: "RX 449", "P650"; in a cell of the page's
+// first line a single one too: "K 85", "X-450".
 func (r *readings) coded(i, end int) bool {
-	return i+1 < end && r.places[i+1].kind == number && r.places[i+1].gap != wide && len(r.places[i].text) > 1
+	n := i + 1
+	if len(r.places[i].text) == 1 {
+		if !r.headCell(i) {
+			return false
+		}
+		if n < end && r.places[n].text == "-" && r.places[n].gap == glued {
+			n++
+		}
+	}
+	return n < end && r.places[n].kind == number && r.places[n].gap != wide
+}
+
+// headCell reports whether a token begins a cell of the page's first line, behind another.
+func (r *readings) headCell(i int) bool {
+	return r.places[i].piece == 0 && i > 0 && r.places[i].gap == wide
+}
+
+// bikeAt reports whether a token is a word for a kind of bike, or for its drive.
+func (r *readings) bikeAt(i int) bool {
+	t := r.termAt(i)
+	if t == nil || t.to-t.from > 1 {
+		return false
+	}
+	_, bike := t.begin("bike.")
+	return bike || t.has("oil.final")
 }
 
 func capital(text string) bool { return text[0] < 'a' || text[0] > 'z' }

@@ -76,6 +76,7 @@ func pageOf(text, tag string) *page {
 	p.settleTerms()
 	p.findMentions()
 	p.settleMentions()
+	p.findOrders()
 	return p
 }
 

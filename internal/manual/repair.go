@@ -26,18 +26,22 @@ func blur(word string) string {
 			next = word[i+1]
 		}
 		switch {
-		case c == 'r' && next == 'n', c == 'v' && next == 'v', c == 'c' && strings.IndexByte("l1i|!", next) >= 0 && next != 0:
+		case c == 'r' && next == 'n', c == 'v' && next == 'v', c == 's' && next == 's', c == 'c' && strings.IndexByte("l1i|!", next) >= 0 && next != 0:
 			switch c {
 			case 'r':
 				c = 'n'
 			case 'v':
 				c = 'w'
+			case 's':
+				c = 'b' // "ß" is taken for "B"
 			default:
 				c = 'd'
 			}
 			i++
 		case c == 'm':
 			c = 'n'
+		case c == 'q', c == '9':
+			c = 'g'
 		case c == 'i', c == '1', c == '|', c == '!':
 			c = 'l'
 		case c == '0':
@@ -108,7 +112,7 @@ func repair(rows []row, d *dictionary) bool {
 	}
 	for i := range rows {
 		closeGaps(rows[i].tokens)
-		rows[i].tokens = repairLitres(repairNames(repairFigures(repairParted(rows[i].tokens, d, i == 0), d, true)))
+		rows[i].tokens = repairLitres(repairNames(repairFigures(repairParted(rows[i].tokens, d, i == 0), d, true), d))
 		repairWords(rows[i].tokens, d, 2)
 	}
 	return true
@@ -298,6 +302,9 @@ func repairFigures(tokens []token, d *dictionary, spoilt bool) []token {
 		if at+2 < len(tokens) && end == at+1 && (tokens[at].text == "l" || tokens[at].text == "I") && tokens[at+1].text == "/" && tokens[at+1].gap == glued && tokens[at+2].gap == glued && strings.Contains("2 3 4 8", tokens[at+2].text) {
 			return []token{joinedToken(tokens[at:end], number, "1")}, end // a half
 		}
+		if n := groupBehind(tokens, at, d); n > 0 {
+			return []token{joinedToken(tokens[at:n], number, "")}, n // "l 000 km"
+		}
 		if n := parted(tokens, end-1, d); end > at+1 && n > 0 {
 			return append(slices.Clone(tokens[at:end-1]), joinedToken(tokens[end-1:end-1+n], number, "")), end - 1 + n
 		}
@@ -306,6 +313,20 @@ func repairFigures(tokens []token, d *dictionary, spoilt bool) []token {
 		}
 		return spoiltFigure(tokens, at, end, d, spoilt), end
 	})
+}
+
+// groupBehind gives where a number ends whose first digit is a letter that stands before a
+// group of three, and a distance's unit: "l 000 km". 0 for none.
+func groupBehind(tokens []token, at int, d *dictionary) int {
+	next := at + 1
+	if len(tokens[at].text) != 1 || digits[tokens[at].text[0]] == 0 || next+1 >= len(tokens) || tokens[next].gap != blank {
+		return 0
+	}
+	end := glueOf(tokens, next)
+	if n, _, _ := figures(textOf(tokens[next:end])); len(n) != 3 || strings.ContainsAny(n, ".,") || end == len(tokens) || !d.unitAt(tokens, end) {
+		return 0
+	}
+	return end
 }
 
 // rewritten gives a line with other tokens where made gives some; it says where what it
@@ -616,8 +637,8 @@ func repairLitres(tokens []token) []token {
 }
 
 // repairNames puts words in capitals right that have small letters or digits in them:
-// "lBARUNE", "KESTR0W", "OSSOLAR!".
-func repairNames(tokens []token) []token {
+// "lBARUNE", "KESTR0W", "OSSOLAR!"; and names with a digit in them: "Mistra1".
+func repairNames(tokens []token, d *dictionary) []token {
 	return rewritten(tokens, func(at int) ([]token, int) {
 		if tokens[at].kind == sign {
 			return nil, at + 1
@@ -626,11 +647,31 @@ func repairNames(tokens []token) []token {
 		if tokens[at].fold == "sae" { // "SAE5W-30"
 			return nil, end
 		}
-		if name := inCapitals(textOf(tokens[at:end])); name != "" {
+		text := textOf(tokens[at:end])
+		name := inCapitals(text)
+		if name == "" {
+			name = inSmall(text, d)
+		}
+		if name != "" {
 			return []token{joinedToken(tokens[at:end], word, name)}, end
 		}
 		return nil, end
 	})
+}
+
+// inSmall gives a word with a capital that has one digit for a letter, "" for another.
+func inSmall(text string, d *dictionary) string {
+	at := strings.IndexAny(text, "015")
+	if at < 3 || len(text) < leastAlone || at != strings.LastIndexAny(text, "0123456789") || !capital(text) || d.knows(fold(text[:at])) {
+		return ""
+	}
+	name := text[:at] + map[byte]string{'0': "o", '1': "l", '5': "s"}[text[at]] + text[at+1:]
+	for i := 1; i < len(name); i++ {
+		if c := name[i]; c < 'a' || c > 'z' {
+			return ""
+		}
+	}
+	return name
 }
 
 // inCapitals gives a word in capitals without the digits and the small letters that stand

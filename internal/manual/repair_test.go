@@ -72,6 +72,7 @@ func TestRepair(t *testing.T) {
 		{"24 N-m (l8 1b . ft, 2.4kgf-m), l.0kgf-m", "24 n - m ( [18] [lb] . ft , 2.4 kgf - m ) , [1.0] [kgf] - m"},
 		{"P1ug M2O, Ml4x1.5 , MA2 MB", "[plug] [m] [20] , [m] [14] [x] [1.5] , ma 2 mb"},
 		{"GRlLLO llO, fi1ter, 0-ring", "[grillo] [110] , [filter] , [o] - ring"},
+		{"every l 000 krn, Mistra1 9OO", "every [1000] [km] , [mistral] [900]"},
 		{"Oi1 fi1ter 1.5 l", "[oil] [filter] 1.5 l"},
 		{"Oi1 drain plug 25 Nrn", "[oil] drain plug 25 [nm]"},
 		{"0il: do mot screw it in", "[oil] : do [not] screw it in"},

@@ -97,11 +97,11 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 			c.hard = c.hard || t != nil && t.has("when.severe")
 		}
 		switch f := c.fact; {
-		case i == from && f != nil && f.kind == string(quantity.Distance) && (f.text == "1000 km" || f.text == "1000 mi"):
+		case i == from && f != nil && r.overLabels(n) && f.kind == string(quantity.Distance) && (f.text == "1000 km" || f.text == "1000 mi"):
 			thousands = f.unit // "(x 1000 km)"
-		case i == from && f != nil:
+		case i == from && f != nil && r.overLabels(n):
 			return nil
-		case i == from:
+		case i == from && f == nil:
 		case f != nil:
 			list = append(list, c)
 		default:
@@ -133,6 +133,13 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 	}
 	return list
+}
+
+// overLabels reports whether the first cell of a table's head stands over the labels of its
+// rows, and not over their first column.
+func (r *readings) overLabels(n int) bool {
+	label := r.pieces[n+1].tokens
+	return r.pieces[n].tokens[0].col <= label[0].col+mostIndent
 }
 
 // mostSchedule is how many lines a schedule has at most.

@@ -29,6 +29,13 @@ func TestRead_Tables(t *testing.T) {
 	}{
 		{"footnotes", "Engine oil quantity *     2.3 l\nEngine oil quantity **    2.1 l\nDrain plug 2)             M14x1.5, 25 Nm\n\n*  with filter\n** without filter\n2) with new copper washer\n",
 			[]reading{{"oil.engine.with-filter", "2.3 L"}, {"oil.engine.oil-only", "2.1 L"}, {"bolt.drain.seal", "flat-copper"}}, nil},
+		{"footnotes on one line", "Anziehdrehmomente\n\nÖlablassschraube 1)      25 Nm\nFüllmenge Motor 2)       2,5 l\n\n1) mit neuem Kupferring   2) mit Filter\n",
+			[]reading{{"bolt.drain.seal", "flat-copper"}, {"oil.engine.with-filter", "2.5 L"}}, nil},
+		{"columns of oils", "Torque, Nm      Engine      Gearbox      Final drive\nDrain plug      27          28           24\nFiller plug     10          12           20\n",
+			[]reading{{"bolt.drain.torque", "27 N·m"}, {"bolt.gearbox-drain.torque", "28 N·m"}, {"bolt.final-drain.torque", "24 N·m"}, {"bolt.gearbox-filler.torque", "12 N·m"}},
+			[]reading{{"bolt.drain.torque", "28 N·m"}, {"bolt.drain.torque", "24 N·m"}}},
+		{"roles of rows and columns", "Huile (litres)       vidange     à sec\nMoteur avec filtre   2,5         2,9\nMoteur sans filtre   2,3         -\nBoîte de vitesses    0,8         0,9\n",
+			[]reading{{"oil.engine.with-filter", "2.5 L"}, {"oil.engine.oil-only", "2.3 L"}, {"oil.engine.dry", "2.9 L"}, {"oil.gearbox.volume", "0.8 L"}, {"oil.gearbox.dry", "0.9 L"}}, nil},
 		{"counts and diameters", "TORQUES\n\nITEM                    Q'TY   THREAD      TORQUE\n                               DIA. (mm)   N·m (kgf·m, lbf·ft)\nLUBRICATION:\nEngine oil drain bolt    1      12         29 (3.0, 22)\nOil filter cover bolt    3       6         12 (1.2, 9)\n",
 			[]reading{{"bolt.drain.torque", "29 N·m"}, {"bolt.drain.thread", "M12"}, {"bolt.filter-cover.count", "3"}, {"bolt.filter-cover.torque", "12 N·m"}},
 			[]reading{{"bolt.drain.torque", "1 N·m"}, {"bolt.drain.torque", "12 N·m"}}},

@@ -102,7 +102,8 @@ const termsDE = "" +
 	"oil.gear\tgetriebeoel*|getriebeol*|getriebeolsorte|getriebeolstand|getriebeschmierstoff|hypoidgetriebeol*|hypoidoel*|hypoidol*\n" +
 	"oil.gearbox\tgetriebe|getriebegehause|getriebekasten|getriebeolwanne|getriebes|schaltgetriebe|schaltgetriebeoel*|schaltgetriebeol*|schaltgetriebes|wechselgetriebe|wechselgetriebeol\n" +
 	"oil.primary\tkettenkasten|primarantrieb|primarantriebs|primardeckel|primargehause|primarkasten|primarkette|primarkettengehause|primarkettenkasten|primarkettenkastenol|primarkettenol|primaroel*|primarol*|primarseite|primartrieb|primartriebol|primartriebs\n" +
-	"ordinal.2\t2te|ubernachsten|zweite|zweitem|zweiten|zweiter|zweites\n" +
+	"ordinal.1\terstere|ersteren|ersterer\n" +
+	"ordinal.2\t2te|letztere|letzteren|letzterer|ubernachsten|zweite|zweitem|zweiten|zweiter|zweites\n" +
 	"ordinal.3\tdritte|drittem|dritten|dritter|drittes\n" +
 	"other.action\tabschmieren|einstellen|entluften|kontrolle|kontrollieren|nachsehen|nachstellen|prufen|prufung|reinigen|saubern|schmieren|sichtprufung|uberprufen\n" +
 	"other.fluid\t2 takt ol|ausgleichbehalter|ausgleichsbehalter*|benzin*|bremsfluessigkeit*|bremsfluid|bremsflussigkeit*|daempferoel*|dot 3|dot 4|dot 5|dot 5 1|federbein*|federungsol|fett|fette|frostschutz*|gabel|gabelbein*|gabelbrucke*|gabelfedern|gabelfullung|gabelholm*|gabeloel*|gabelol*|gabelrohr*|hauptbremszylinder*|holm|holme|hydraulikflussigkeit*|hydraulikoel*|hydraulikol*|je gabelbein|je gabelholm|je holm|je rohr|kettenol*|kettenschmierung|kettenspray*|kraftstoff*|kuehler|kuehlfluessigkeit*|kuehlmittel*|kuhler|kuhlerflussigkeit|kuhlflussigkeit*|kuhlkreislauf*|kuhlmittel*|kuhlsystem*|kuhlung|kuhlwasser*|mehrzweckfett|mischol|pro gabelbein|pro gabelholm|pro holm|reserve|saure|schmierfett*|sprit|standrohr*|tankinhalt|tauchrohr*|telegabel|teleskopgabel|treibstoff*|vorderradgabel|vorratsbehalter|zweitaktol*\n" +

@@ -103,7 +103,8 @@ const termsEN = "" +
 	"oil.gear\tgear lubricant|gear oil|hypoid gear oil|hypoid oil\n" +
 	"oil.gearbox\tgear box|gear box oil|gear case|gear case oil|gear housing|gear unit|gearbox|gearbox oil|gearcase|gearcase oil|transmission|transmission case|transmission housing|transmission lubricant|transmission oil\n" +
 	"oil.primary\tchain case|chaincase|chaincase oil|primary|primary case|primary chain|primary chain case|primary chaincase|primary chaincase lubricant|primary cover|primary drive|primary drive oil|primary oil\n" +
-	"ordinal.2\t2nd|alternate|other|second\n" +
+	"ordinal.1\tformer\n" +
+	"ordinal.2\t2nd|alternate|latter|other|second\n" +
 	"ordinal.3\t3rd|third\n" +
 	"other.action\tadjust|check|clean|examine|inspect|inspection|lubricate|lubrication of|tighten\n" +
 	"other.fluid\t2 stroke oil|air filter element oil|air filter oil|anti freeze|antifreeze|battery acid|brake fluid|brake fluid reservoir|brake master cylinder reservoir|brake reservoir|chain lube|chain lubricant|chain oil|clutch fluid|clutch reservoir|coolant|coolant capacity|cooling system|damper oil|damping oil|dot 3|dot 4|dot 5|electrolyte|expansion tank|filter oil|foam filter oil|fork|fork leg|fork legs|fork oil|forks|front fork|front forks|fuel|fuel capacity|fuel reserve|fuel tank|gasoline|grease|injection oil|overflow bottle|overflow tank|petrol|petrol tank|radiator|reserve|reserve tank|reservoir tank|shock absorber oil|special filter oil|suspension fluid|telescopic fork|two stroke oil|washer fluid\n" +

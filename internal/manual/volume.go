@@ -104,9 +104,15 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	if r.lastOfList(f) {
 		return // "change / with filter / dry: 2.5 / 2.7 / 3.2 L": nobody says which it is
 	}
-	if rowHead := r.roleOfColumn(heads, f); rowHead != "" {
-		v.what = rowHead
-	} else {
+	if v.what = r.roleOfColumn(heads, f); v.what == "amount.change" { // "engine with filter ... 2.5 L" below "change"
+		row, _ := r.pieceTokens(r.places[f.from].piece)
+		for i := row; i < f.from; i++ {
+			if role, t := r.roleAt(i); t != nil && (role == "amount.with-filter" || role == "amount.oil-only") {
+				v.what = role
+			}
+		}
+	}
+	if v.what == "" {
 		best := len(volumeRoles)
 		for _, side := range [...][2]int{{begin, f.from}, {f.end(), next}} {
 			for i := side[0]; i < side[1]; i++ {
