@@ -59,10 +59,27 @@ func (p *page) valueAt(i int) (v value, next int, ok bool) {
 					n += w
 				}
 			}
-			return value{v: n, text: name, step: 1, fraction: err != nil}, term.to, true
+			v = value{v: n, text: name, step: 1, fraction: err != nil}
+			if part, end, is := p.andPart(term.to); is && !v.fraction { // "four and a half"
+				return value{v: n + part.v, text: name + " " + part.text, step: 1, fraction: true}, end, true
+			}
+			return v, term.to, true
 		}
 	}
 	return v, i, false
+}
+
+// andPart reads "and a half", or another part of one in words, that goes on with a number.
+func (p *page) andPart(i int) (part value, end int, ok bool) {
+	if !p.senseAt(i, "join.and") {
+		return part, i, false
+	}
+	at := p.termAt(i).to
+	if t := p.termAt(at); t == nil || t.from != at || p.places[at].kind == number {
+		return part, i, false
+	}
+	part, end, ok = p.valueAt(at)
+	return part, end, ok && part.fraction && part.v < 1
 }
 
 // numberWords are the senses of numbers that are none by themselves.
@@ -267,6 +284,10 @@ func (p *page) unitBefore(i int) (id string, from int) {
 	switch unit, _ := quantity.Find(id); unit.Kind {
 	case quantity.Volume, quantity.Torque, quantity.Distance:
 		return id, from
+	case quantity.Angle:
+		if _, _, _, part := p.fractionAt(i); part { // "turn 2/3"
+			return id, from
+		}
 	}
 	return "", i
 }

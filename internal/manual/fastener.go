@@ -146,7 +146,7 @@ func (r *readings) driveOf(t *term) (drive string, size *fact) {
 		return "hexagon-key", size
 	case t.has("drive.six-lobe"):
 		return "six-lobe", size
-	case t.has("drive.hexagon") && size != nil && !r.otherDrive(t):
+	case t.has("drive.hexagon") && (size != nil || !t.has("tool.wrench") && r.fastener(t.to)) && !r.otherDrive(t):
 		return "hexagon", size
 	case t.has("drive.strap"):
 		return "strap", nil
@@ -154,6 +154,12 @@ func (r *readings) driveOf(t *term) (drive string, size *fact) {
 		return "hand", nil
 	}
 	return "", nil
+}
+
+// fastener reports whether a plug, a cap or a bolt begins at a token: "the hexagon cap".
+func (r *readings) fastener(at int) bool {
+	n := r.mentionFrom(at)
+	return n < len(r.mentions) && r.mentions[n].from == at && !r.mentions[n].foreign && (r.mentions[n].loose != whole || r.mentions[n].part != "")
 }
 
 // sealOf gives the kind of seal that a term names, also by its material beside it.
@@ -191,6 +197,10 @@ func (r *readings) sealOf(n int) string {
 		}
 		switch m, is := o.begin("material."); {
 		case !is:
+		case m == "folded":
+			return m
+		case k == next && next+1 < len(r.terms) && r.terms[next+1].has("material.folded") && r.terms[next+1].from-o.to <= 1: // "(copper, folded)"
+			return "folded"
 		case m == "paper" || m == "fibre":
 			return m
 		default:

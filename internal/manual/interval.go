@@ -206,6 +206,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 			one = f.from
 		}
 	}
+	if one >= 0 && has(one, f.from, "when.then") > one { // "at 300 km when new, then every 20 hours"
+		one = -1
+	}
 	hard := has(begin, f.from, "when.severe")
 	if hard > begin && r.at(hard-1).kind == number { // "every 6 races or 15 hours"
 		hard = -1
@@ -462,6 +465,9 @@ func (r *readings) unknownLabel(from, to int) bool {
 	for i := from; i < to; i++ {
 		if r.places[i].text != ":" {
 			continue
+		}
+		if r.oilIn(i, to) || r.about(i, to, "amount.with-filter") || r.about(i, to, "amount.oil-only") {
+			return false
 		}
 		return r.stray(from, i) && !r.oilIn(from, i) && !r.about(from, i, "when.change") && !r.about(from, i, "when.every") && !r.about(from, i, "when.first") && !r.about(from, i, "when.severe") && !r.about(from, i, "label.interval")
 	}

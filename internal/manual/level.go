@@ -138,6 +138,9 @@ func (r *readings) levelWords(from, to int) {
 		if t.has("action.out") {
 			r.leaks(prefix+"device", t)
 		}
+		if device, end := r.stickPut(t, to); device != "" {
+			r.sayOnce(prefix+"device", device, t.from, end)
+		}
 		if s, ok := t.begin("state."); ok && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) { // "warm to operating temperature"
 			r.sayOnce(prefix+"state", s, t.from, t.to)
 		}
@@ -146,6 +149,40 @@ func (r *readings) levelWords(from, to int) {
 		}
 		i = t.to - 1
 	}
+}
+
+// stickPut reads how a stick is put in to be read by a verb and where it goes: "push the
+// dipstick fully into the tank", "screw it right down"; a "not" before screwing has it rest.
+// end is where the words end that say so.
+func (r *readings) stickPut(t *term, to int) (device string, end int) {
+	from, _ := r.sentenceOf(t.from)
+	if !t.has("put.screw") && !t.has("put.push") || r.about(from, to, "part.filter") || r.about(from, to, "part.drain") {
+		return "", 0
+	}
+	if !r.about(from, to, "device.stick") && !r.about(from, to, "part.filler") { // "Insert the dipstick. Screw it right in."
+		before, _ := r.sentenceOf(max(from-1, 0))
+		if from == 0 || r.places[from-1].item != r.places[from].item || !r.about(before, from, "device.stick") {
+			return "", 0
+		}
+	}
+	not := r.denied(t.from)
+	for i := t.to; i < to && i < t.to+mostBetween && r.places[i].clause == r.places[t.from].clause; i++ {
+		if r.senseAt(i, "put.in") {
+			end = r.termAt(i).to
+			if i+1 < end || !r.senseAt(end, "put.in") {
+				break
+			}
+		}
+	}
+	switch {
+	case not && t.has("put.screw"):
+		return "stick-resting", max(end, t.to)
+	case not || end == 0:
+		return "", 0
+	case t.has("put.screw"):
+		return "stick-screwed", end
+	}
+	return "stick-pushed", end
 }
 
 // leaks reads that oil comes out at the hole of a level plug that is named in the sentence, or

@@ -82,6 +82,15 @@ func (p *page) settleMentions() {
 				m.part, m.circuit = "tank-drain", "engine"
 			}
 		}
+		if (m.loose == aCover || m.loose == aPlug) && n+1 < len(p.mentions) && !p.figureIn(m.to, p.mentions[n+1].from) {
+			next := &p.mentions[n+1] // "the cap below the engine carries the gauze"
+			if bare := *next; bare.circuit == "engine" && bare.part == "" && n+2 < len(p.mentions) {
+				next = &p.mentions[n+2]
+			}
+			if next.part == "strainer" && p.places[next.from].clause == here.clause && next.from-m.to <= mostBetween && !p.joined(m.to, next.from) {
+				m.part, m.circuit, m.loose = "strainer", "engine", whole
+			}
+		}
 		if m.loose == aCover && m.from > 0 && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
 			m.foreign = true // a row of a cover that nobody here knows
 		}
@@ -255,6 +264,10 @@ func (p *page) mentionOf(first, last int) mention {
 	cover, drain, strainer, tank, fastener, plug := false, false, false, false, false, false
 	for n := first; n <= last; n++ {
 		t := &p.terms[n]
+		where := n > first && m.circuit != "" && m.part == "" && t.has("other.part") && !t.has("other.fluid") && t.from > p.terms[n-1].to
+		if where || t.has("other.fluid") && p.washing(t) {
+			continue // "the bevel box at the rear wheel", "wash it in petrol"
+		}
 		if t.has("other.part") || t.has("other.fluid") {
 			m.foreign, m.measure = true, false
 		} else if t.has("other.measure") && !m.foreign {
@@ -327,6 +340,27 @@ func (p *page) mentionOf(first, last int) mention {
 		m.foreign = true // "Oil filter boss ...... 18": a thing of its own
 	}
 	return m
+}
+
+// joined reports whether a word for "and", or a figure, stands between two tokens.
+func (p *page) joined(from, to int) bool {
+	for i := from; i < to; i++ {
+		if p.senseAt(i, "join.and") {
+			return true
+		}
+	}
+	return p.figureIn(from, to)
+}
+
+// washing reports whether a fluid is what something is washed in: cleaning is spoken of right
+// before it, and no figure.
+func (p *page) washing(t *term) bool {
+	for i := t.from - 1; i >= 0 && i >= t.from-mostPhrase && p.places[i].clause == p.places[t.from].clause && p.places[i].kind == word; i-- {
+		if p.senseAt(i, "action.wash") {
+			return true
+		}
+	}
+	return false
 }
 
 // bolt gives the part's name in the what-list.

@@ -122,7 +122,7 @@ func (p *page) markAt(i int) int {
 	for n < 16 {
 		t := p.at(i + n)
 		switch {
-		case t.kind == word && (t.fold == "t" || t.fold == "service" || t.fold == "api" || t.fold == "class" || t.fold == "standard" || t.fold == "category"), t.kind == number && t.gap == glued && p.at(i+n-1).fold == "t", t.kind == number && t.text == "903":
+		case t.kind == word && (t.fold == "t" || t.fold == "service" || t.fold == "api" || t.fold == "class" || t.fold == "type" || t.fold == "standard" || t.fold == "category"), t.kind == number && t.gap == glued && p.at(i+n-1).fold == "t", t.kind == number && t.text == "903":
 			n++
 			continue
 		case t.kind == sign && strings.Contains(":/,-;", t.text), end > 0 && (p.senseAt(i+n, "join.or") || p.senseAt(i+n, "join.and")):

@@ -153,7 +153,7 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 		return
 	}
 	switch {
-	case before != nil && before.tank && r.foreignBefore(before):
+	case before != nil && r.foreignBefore(before) && (before.tank || r.withFluid(before)):
 		v.what = "" // "automatic mixer, oil tank 1.2 L"
 		return
 	case before != nil:
@@ -200,6 +200,12 @@ func (r *readings) oilTank() bool {
 		}
 	}
 	return false
+}
+
+// withFluid reports whether a fluid of another job is joined to a mention: "radiator and engine".
+func (r *readings) withFluid(m *mention) bool {
+	o := &r.mentions[r.mentionFrom(m.from)-1]
+	return r.fluidIn(o) && r.onlyJoins(o.to, m.from)
 }
 
 // foreignBefore reports whether the mention before one in its sentence is of another job.
@@ -271,6 +277,8 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 		return "amount.oil-only", t
 	case t.has("with") && r.filterNear(t.to):
 		return "amount.with-filter", t
+	case (t.has("part.filter") || t.has("part.filter-element")) && r.senseAt(t.from-1, "new") && r.pieces[r.places[i].piece].cells:
+		return "amount.with-filter", t // "drained, new filter .. 2.1 L"
 	case t.has("part.filter"), t.has("part.filter-element"):
 		return r.filterChanged(t)
 	case t.has("stay"): // "leave the old filter"
@@ -619,6 +627,11 @@ func (r *readings) pairs(plain, told []*volume) {
 				}
 			}
 		}
+		for _, o := range plain { // "drained: 1.9 L", beside one with the filter
+			if o != v && only == nil && with != nil && v.what == "amount.capacity" && o.what == "amount.change" && o.f.high <= with.f.low {
+				only = o
+			}
+		}
 		switch {
 		case only != nil && with == nil && v.f.low > only.f.low:
 			v.what = "amount.with-filter"
@@ -631,11 +644,35 @@ func (r *readings) pairs(plain, told []*volume) {
 			v.doubts = append(v.doubts, doubt("manual-filter-open", "text", v.f.text))
 		case only != nil && v.f.text == only.f.text:
 			v.what = ""
+		case v.what == "amount.capacity" && with != nil && only != nil && r.prose(v.f.from) && r.settled(v, told):
+			v.what = "" // a part of it is poured, or it contradicts
 		case v.what == "amount.capacity" && with != nil && only == nil && v.f.low > with.f.low:
 			v.what = "amount.dry"
 			v.doubts = append(v.doubts, doubt("manual-by-context", "text", v.f.text))
 		}
 	}
+}
+
+// prose reports whether a token stands in a sentence, and in no row.
+func (r *readings) prose(at int) bool { return !r.pieces[r.places[at].piece].cells && !r.row(at) }
+
+// settled reports whether the amounts with their names on a page leave nothing for one that is
+// poured in without one: it is less than either, and so a part of it, or it is what another
+// amount is said to be, and then the two that are said of a change are doubted.
+func (r *readings) settled(v *volume, told []*volume) bool {
+	less, other := true, false
+	for _, o := range told {
+		if o.circuit == "engine" && o.what != "amount.band" {
+			less = less && v.f.high < o.f.low
+			other = other || o.what == "amount.dry" && o.f.text == v.f.text
+		}
+	}
+	for _, o := range told {
+		if other && o.circuit == "engine" && (o.what == "amount.with-filter" || o.what == "amount.oil-only") {
+			o.doubts = append(o.doubts, doubt("manual-says-both", "text", o.f.text, "other", v.f.text))
+		}
+	}
+	return less || other
 }
 
 // filterApart reports whether the filter is not changed with each oil.
