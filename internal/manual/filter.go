@@ -61,10 +61,17 @@ func (r *readings) filterKind() {
 		if o.What == "bolt.filter.turn" {
 			o.What, o.Text = "filter.kind", "spin-on"
 			for i := range r.places { // the sentence says that it is turned by hand
-				if r.places[i].from >= o.Quote.From {
+				if r.places[i].from == o.Quote.From {
 					from, _ := r.sentenceOf(i)
 					if q := r.quote(from, i+1, i); q.To <= o.Quote.To && o.Quote.To-q.From <= mostQuote {
 						o.Quote.From = min(o.Quote.From, q.From)
+					}
+					for k := from; k < i; k++ { // in a line that stands elsewhere
+						if h := r.termAt(k); r.places[k].from < o.Quote.From && h != nil && (h.has("drive.hand") || h.has("action.screw")) {
+							begin, end := r.clauseOf(k)
+							o.Quote = r.quote(begin, end, k)
+							break
+						}
 					}
 					break
 				}
@@ -121,11 +128,15 @@ func (r *readings) filterTurned(by func(*term) bool) (from, to int) {
 		if before == nil && !t.has("drive.hand") {
 			before = after
 		}
-		if before == nil && t.has("action.screw") { // "Oil its ring, and screw it on"
+		if before == nil && (t.has("action.screw") || t.has("drive.hand") && r.about(begin, t.from, "device.screwed")) { // "Oil its ring, and screw it on"
 			before = r.spokenOf(t.from, begin)
 		}
 		if before != nil && !r.about(before.to, t.from, "part.cover") && !r.hasCover() && before.part == "filter" && !before.foreign && !r.otherJob(t.from) {
-			return min(before.from, t.from), max(before.to, t.to)
+			if r.places[before.from].sentence == r.places[t.from].sentence {
+				return min(before.from, t.from), max(before.to, t.to)
+			}
+			from, _ = r.clauseOf(t.from)
+			return from, t.to
 		}
 	}
 	return 0, 0

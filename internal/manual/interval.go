@@ -567,6 +567,8 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 			break
 		}
 		switch {
+		case m.foreign && r.gradeIn(m.to, from): // "SAE 10W-40" is nearer
+			return r.usualOil(), true
 		case m.foreign && (!oil && !changes || r.fluidIn(m)):
 			return "", false
 		case m.foreign:
@@ -579,6 +581,16 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 		}
 	}
 	return r.usualOil(), true
+}
+
+// gradeIn reports whether a grade, a mark or a category stands between two tokens.
+func (r *readings) gradeIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && ofOil(f) {
+			return true
+		}
+	}
+	return false
 }
 
 // fluidIn reports whether a mention of another job is of a fluid.

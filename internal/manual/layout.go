@@ -295,6 +295,8 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 		return false
 	case hasGap(a) || hasGap(b):
 		return !hasGap(b) && small(b) && (d.open(a) > 1 || b[0].function && !closed(a) && len(a) >= 4 && a[len(a)-1].end-a[0].col >= 20)
+	case small(b) && endsInLabel(a):
+		return true
 	case closed(a), capitals(a) && b[0].col > a[0].col:
 		return false
 	case capitals(b) && !capitals(a) && len(b) <= 3:
@@ -305,6 +307,21 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 		return d.open(a) > 2
 	}
 	return d.open(a) > 1 || (a[len(a)-1].end-left)*10 >= (width-left)*8 && !endsInFigure(a) && !capitals(a) && len(a) > 5
+}
+
+// endsInLabel reports whether a line ends in a label behind a sentence: what that is of comes
+// in the next line.
+func endsInLabel(tokens []token) bool {
+	n := len(tokens) - 1
+	if tokens[n].text != ":" {
+		return false
+	}
+	for i := n - 1; i > 1 && i > n-6; i-- {
+		if tokens[i].text == "." && tokens[i].gap == glued && tokens[i-1].kind == word && (len(tokens[i-1].text) > 3 || tokens[i-1].unitOf() != "") {
+			return true
+		}
+	}
+	return false
 }
 
 // wideEnough is how full a line of prose is at least that goes on in the next, in tenths of
@@ -417,12 +434,24 @@ func (d *dictionary) torn(block []row) bool {
 			continue
 		}
 		for k := i - 2; k >= 0 && k >= i-mostBack; k-- {
-			if d.open(block[k].tokens) > 0 && !small(block[k+1].tokens) && prose(block[k].tokens) && flush(block[k:k+2]) && flush(block[i-1:i+1]) {
+			waits := d.open(block[k].tokens)
+			if waits > 0 && (!small(block[k+1].tokens) || waits == 3 && d.turns(block[max(k-1, 0):i+1])) && prose(block[k].tokens) && flush(block[k:k+2]) && flush(block[i-1:i+1]) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// turns reports whether each of some lines but the last waits for what goes on, up to one that
+// ends, and all of them go on: two sentences in turn.
+func (d *dictionary) turns(block []row) bool {
+	for i, r := range block {
+		if last := len(block) - 2; i < last && d.open(r.tokens) < 3 || i > 1 && !small(r.tokens) {
+			return false
+		}
+	}
+	return len(block) > 3
 }
 
 // mostColumn is how many letters a line has at most that is of one of two columns. Common

@@ -106,6 +106,9 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 			list = append(list, c)
 		default:
 			v, next, ok := r.valueAt(i)
+			if !ok && end == to && len(list) > 0 && r.places[i].kind == word {
+				break // "Remarks"
+			}
 			if !ok || next != end || v.fraction {
 				return nil
 			}
