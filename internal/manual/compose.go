@@ -36,6 +36,7 @@ func (p *page) settleTerms() {
 func (p *page) composeTerms() {
 	p.composeEach()
 	p.composeUnscrewed()
+	p.partOilFrom()
 	for n := range p.terms {
 		t := &p.terms[n]
 		sense := ""
@@ -44,6 +45,11 @@ func (p *page) composeTerms() {
 			sense = "amount.oil-only"
 		case t.has("with"):
 			sense = "amount.with-filter"
+		case (t.has("amount.change") || t.has("when.change")) && n+2 < len(p.terms) && p.filterJoined(n):
+			p.composed(n, n+2, "amount.with-filter") // "change of oil and filter"
+			whole := &p.terms[n+2]
+			whole.senses = append(whole.senses, "oil.any")
+			continue
 		default:
 			continue
 		}
@@ -150,6 +156,38 @@ func (p *page) composeUnscrewed() {
 		}
 		p.composed(n, k, "device.resting")
 	}
+}
+
+// partOilFrom parts "oil and filter" again behind a filter: "the filter of the oil and the
+// centrifugal filter" has no oil with a filter.
+func (p *page) partOilFrom() {
+	for n := 1; n < len(p.terms); n++ {
+		t := &p.terms[n]
+		if o := p.beside(n, -1); !t.has("amount.with-filter") || t.to-t.from < 3 || o == nil || !o.has("part.filter") {
+			continue
+		}
+		var rest []term
+		for i := t.from + 1; i < t.to; i++ {
+			p.places[i].term = -1
+			if e, size := p.words.match(p.tokens[:t.to], i); e != nil {
+				rest = append(rest, term{i, i + size, e.senses, t.language})
+				i += size - 1
+			}
+		}
+		t.to, t.senses = t.from+1, []string{"oil.any"}
+		p.terms = slices.Insert(p.terms, n+1, rest...)
+		for k := n + 1; k < len(p.terms); k++ {
+			for i := p.terms[k].from; i < p.terms[k].to; i++ {
+				p.places[i].term = k
+			}
+		}
+	}
+}
+
+// filterJoined reports whether "and" and a filter stand behind a term.
+func (p *page) filterJoined(n int) bool {
+	and, filter := &p.terms[n+1], &p.terms[n+2]
+	return and.has("join.and") && filter.has("part.filter") && p.onlySmall(p.terms[n].to, and.from) && p.onlySmall(and.to, filter.from)
 }
 
 // filterBehind gives the term of a filter that stands behind a change and a small word in

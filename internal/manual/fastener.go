@@ -41,6 +41,9 @@ func (r *readings) fasteners() {
 				continue
 			}
 			at := t.from
+			if size != nil && !r.adjoining(&r.places[t.from], &r.places[t.to-1]) && t.to-t.from > 1 {
+				at = size.from // its words are torn
+			}
 			if w := &r.places[at]; size != nil && len(w.text) > w.to-w.from {
 				at = size.from // the word is torn at the line's end
 			}

@@ -57,6 +57,7 @@ func (r *readings) filterKind() {
 		r.say("filter.kind", "spin-on", t.from, t.to)
 		return
 	}
+	var turned []Reading // it is told by how far it is turned
 	for _, o := range r.list {
 		if o.What == "bolt.filter.turn" {
 			o.What, o.Text = "filter.kind", "spin-on"
@@ -76,11 +77,15 @@ func (r *readings) filterKind() {
 					break
 				}
 			}
-			r.list = append(r.list, o)
-			return
+			turned = append(turned, o)
+			break
 		}
 	}
-	if from, to := r.filterInHand(); to > 0 {
+	switch from, to := r.filterInHand(); {
+	case len(turned) > 0 && (to == 0 || r.turnedIn(turned[0].Quote)):
+		r.list = append(r.list, turned[0])
+		return
+	case to > 0:
 		r.say("filter.kind", "spin-on", from, to)
 		return
 	}
@@ -97,6 +102,16 @@ func (r *readings) filterKind() {
 	}
 }
 
+// turnedIn reports whether words for screwing or for the hand stand in a quote.
+func (r *readings) turnedIn(q Span) bool {
+	for n := range r.terms {
+		if t := &r.terms[n]; r.places[t.from].from >= q.From && r.places[t.to-1].to <= q.To && (t.has("drive.hand") || t.has("action.screw")) {
+			return true
+		}
+	}
+	return false
+}
+
 // hasTorque reports whether a torque was read in whose words a term stands: a filter that
 // has one of its own is screwed on.
 func (r *readings) hasTorque(what string, t *term) bool {
@@ -110,16 +125,18 @@ func (r *readings) hasTorque(what string, t *term) bool {
 
 // filterInHand finds a filter that is itself screwed, turned by hand or with a strap.
 func (r *readings) filterInHand() (from, to int) {
-	if from, to = r.filterTurned(func(t *term) bool { return t.has("drive.hand") || t.has("action.screw") }); to > 0 {
-		return from, to // it says so more plainly than the tool does
+	for _, sense := range [...]string{"drive.hand", "action.screw", "drive.strap"} { // the plainest first
+		if from, to = r.filterTurned(sense); to > 0 {
+			break
+		}
 	}
-	return r.filterTurned(func(t *term) bool { return t.has("drive.strap") })
+	return from, to
 }
 
-func (r *readings) filterTurned(by func(*term) bool) (from, to int) {
+func (r *readings) filterTurned(sense string) (from, to int) {
 	for n := range r.terms {
 		t := &r.terms[n]
-		if !by(t) {
+		if !t.has(sense) {
 			continue
 		}
 		begin, end := r.sentenceOf(t.from)

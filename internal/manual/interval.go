@@ -321,7 +321,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	}
 	goesOn := begin > from && len(list) == 0 && !foreign && !last.looked
 	switch {
-	case goesOn && len(last.subjects) == 0:
+	case goesOn && len(last.subjects) == 0, goesOn && r.newLabel(begin, f.from):
 		return nil, false
 	case goesOn && role == first && !r.about(begin, f.from, "when.then"): // "all of them first at 1,000 km"
 		list = last.all
@@ -381,6 +381,18 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		}
 	}
 	return kept, true
+}
+
+// newLabel reports whether behind a semicolon a label stands before a figure that nobody here
+// knows, and nothing that goes on with what was told.
+func (r *readings) newLabel(from, to int) bool {
+	begin := -1
+	for i := from; i < to; i++ {
+		if r.places[i].text == ";" {
+			begin = i + 1
+		}
+	}
+	return begin >= 0 && begin < to && r.unknown(begin) && !r.about(begin, to, "when.severe") && !r.about(begin, to, "when.first") && !r.about(begin, to, "when.then") && !r.about(begin, to, "when.change")
 }
 
 // mostList is how many lines below an interval are looked at for what is done at it.
@@ -561,13 +573,14 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 		return head, true
 	}
 	paragraph := r.paragraphOf(at)
+	own := false // oil is named since
 	for n := r.mentionFrom(from) - 1; n >= 0; n-- {
 		m := &r.mentions[n]
 		if r.places[m.from].piece < paragraph || r.places[m.from].section != r.places[at].section || r.pieces[r.places[m.from].piece].cells {
 			break
 		}
 		switch {
-		case m.foreign && r.gradeIn(m.to, from): // "SAE 10W-40" is nearer
+		case m.foreign && (own || r.gradeIn(m.to, from)): // "SAE 10W-40" is nearer
 			return r.usualOil(), true
 		case m.foreign && (!oil && !changes || r.fluidIn(m)):
 			return "", false
@@ -578,6 +591,8 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 			return r.gearOil(), true
 		case m.circuit != "":
 			return m.circuit, true
+		case m.oil:
+			own = true
 		}
 	}
 	return r.usualOil(), true
@@ -803,7 +818,8 @@ func (r *readings) ruleStart(f *fact, at int) int {
 	for i := f.from - 1; i >= 0 && i >= f.from-mostLead; i-- {
 		t := &r.places[i]
 		switch {
-		case i == f.from-2 && t.text == r.places[f.from].text: // "de 10.000 em 10.000 km"
+		case i == f.from-2 && t.kind == number && r.sameBefore(f, i) >= 0: // "de 10.000 em 10.000 km"
+			i = r.sameBefore(f, i)
 			at = max(i-1, 0)
 		case t.taken || t.kind == number:
 			return at
@@ -816,6 +832,19 @@ func (r *readings) ruleStart(f *fact, at int) int {
 		}
 	}
 	return at
+}
+
+// sameBefore gives where a number begins that ends with a token and is that of a figure; -1
+// for none.
+func (r *readings) sameBefore(f *fact, last int) int {
+	for i := max(last-1, 0); i <= last; i++ {
+		if v, next, ok := r.figureAt(i); ok && next == last+1 {
+			if w, _, is := r.figureAt(f.from); is && w.text == v.text {
+				return i
+			}
+		}
+	}
+	return -1
 }
 
 // ruleEnd gives the end of a figure, with the one that is joined to it: "1,000 km or one

@@ -93,3 +93,21 @@ func TestRead_Quotes(t *testing.T) {
 		}
 	}
 }
+
+// What is told of behind a semicolon is another thing where nobody here knows it; a filter of
+// the oil that stands before a further filter is no oil with a filter.
+func TestRead_Subjects(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"Olio motore: primo a 1.000 km, poi ogni 12.000 km; brugnole laterali ogni 24.000 km.", []string{"interval.distance 12000 km", "interval.first 1000 km"}},
+		{"Motoröl alle 6.000 km; Quarbel alle 24.000 km.", []string{"interval.distance 6000 km"}},
+		{"Óleo do motor.\nA tela do filtro de óleo e o filtro centrífugo devem ser limpos a cada 12.000 km.", []string{"interval.filter 12000 km", "interval.strainer 12000 km"}},
+		{"Mudança do óleo e do filtro a cada 6.000 km.", []string{"interval.distance 6000 km"}},
+	} {
+		if got := said(c.text, "interval."); !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}
