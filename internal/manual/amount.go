@@ -488,6 +488,22 @@ func (p *page) findAmounts() {
 	}
 }
 
+// promote takes the twin for the figure where that is the only one that does not agree: two
+// twins do with each other, or the figure is more oil than there is and the twin is not.
+func (f *fact) promote() {
+	if len(f.twins) == 0 || f.agrees(&f.twins[0]) {
+		return
+	}
+	t := f.twins[0]
+	most := mostOil("engine")
+	if !(len(f.twins) == 2 && t.agrees(&f.twins[1]) && !f.agrees(&f.twins[1])) && !(f.kind == string(quantity.Volume) && f.low > most && t.high <= most) {
+		return
+	}
+	own := fact{text: f.text, low: f.low, high: f.high, half: f.half, unit: f.unit, to: f.to, kind: f.kind}
+	f.text, f.low, f.high, f.half, f.unit = t.text, t.low, t.high, t.half, t.unit
+	f.twins[0].text, f.twins[0].low, f.twins[0].high, f.twins[0].half, f.twins[0].unit = own.text, own.low, own.high, own.half, own.unit
+}
+
 // joinTwins makes one figure of two that stand side by side in a row, in two units.
 func (p *page) joinTwins() {
 	list := p.facts[:0]

@@ -37,6 +37,7 @@ func (p *page) composeTerms() {
 	p.composeEach()
 	p.composeUnscrewed()
 	p.partOilFrom()
+	p.composeBand()
 	for n := range p.terms {
 		t := &p.terms[n]
 		sense := ""
@@ -135,6 +136,25 @@ func (p *page) composed(first, last int, sense string) {
 	whole.senses, whole.from = senses, p.terms[first].from
 	for i := whole.from; i < whole.to; i++ {
 		p.places[i].term = last
+	}
+}
+
+// composeBand tells that a lower and an upper mark are named together: what is between them is
+// the level's band.
+func (p *page) composeBand() {
+	for n := range p.terms {
+		t := &p.terms[n]
+		low := t.has("mark.low")
+		if !low && !t.has("mark.high") {
+			continue
+		}
+		for k := n + 1; k < len(p.terms) && p.terms[k].from-t.to <= mostBetween && p.places[p.terms[k].from].sentence == p.places[t.from].sentence && !p.figureIn(t.to, p.terms[k].from); k++ {
+			if o := &p.terms[k]; low && o.has("mark.high") || !low && o.has("mark.low") {
+				t.senses = append(slices.Clone(t.senses), "amount.band")
+				o.senses = append(slices.Clone(o.senses), "amount.band")
+				break
+			}
+		}
 	}
 }
 

@@ -56,6 +56,9 @@ func (r *readings) intervals() {
 			for _, s := range last.subjects {
 				r.interval(f, s, last.role, f.from)
 			}
+			if contains(last.subjects, "engine") {
+				r.filterToo(f, to)
+			}
 			continue
 		}
 		begin := last.end

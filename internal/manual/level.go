@@ -418,7 +418,7 @@ func (r *readings) warmSection(at, from, to int) bool {
 
 // warmth reads how warm the oil is to be for draining.
 func (r *readings) warmth(f *fact, from, to int) {
-	if f.low < 20 || f.high > 130 {
+	if (f.low < 20 || f.high > 130) && len(f.differing()) == 0 {
 		return
 	}
 	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || r.drains(from, to) && (r.about(from, to, "state.warm") || r.about(from, to, "state.hot")) || r.about(from, to, "time.run") && r.warmSection(f.from, from, to)
@@ -427,7 +427,10 @@ func (r *readings) warmth(f *fact, from, to int) {
 			return
 		}
 	}
-	if warm {
+	switch {
+	case warm && (f.low < 20 || f.high > 130): // its sign and its twin's have changed places
+		r.say("warm.target", "", f.from, f.end(), r.witnesses(f)...)
+	case warm:
 		r.say("warm.target", f.text, f.from, f.end(), r.witnesses(f)...)
 	}
 }

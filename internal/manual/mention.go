@@ -94,6 +94,9 @@ func (p *page) settleMentions() {
 		if m.loose == aCover && m.from > 0 && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
 			m.foreign = true // a row of a cover that nobody here knows
 		}
+		if m.circuit == "" && !m.foreign && (m.part != "" && !m.ofFilter() || m.loose != whole) && p.foreignItem(here.item, n) {
+			m.foreign = true // "FORK OIL. Undo the drain screw"
+		}
 		bare := m.circuit == "engine" && m.part == "" && m.to-m.from == 1 // "engine cold"
 		switch {
 		case m.foreign:
@@ -108,6 +111,24 @@ func (p *page) settleMentions() {
 		}
 	}
 }
+
+// foreignItem reports whether an item, of which mention n is one, begins with a heading in its
+// line that names another job and nothing else: "B  COOLANT. Drain bolt …".
+func (p *page) foreignItem(item, n int) bool {
+	first := n
+	for first > 0 && first > n-mostBackMentions && p.places[p.mentions[first-1].from].item == item {
+		first--
+	}
+	m := &p.mentions[first]
+	if first == n || !m.foreign || m.measure || !p.begins(first) {
+		return false
+	}
+	from, to := p.sentenceOf(m.from)
+	return to-from <= mostRunIn && !p.figureIn(from, to) && (p.places[to-1].text == "." || p.at(m.to).text == ":")
+}
+
+// mostRunIn is how many tokens a heading has at most that stands in the line of its text.
+const mostRunIn = 8
 
 // meansSame gives an oil's name, or that of what holds it, the part that was named last where
 // a word stands before it that repeats it: "the drain plug of the tank and that of the sump".

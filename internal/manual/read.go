@@ -72,6 +72,9 @@ func pageOf(text, tag string) *page {
 	p.findHeads()
 	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
 	p.joinTwins()
+	for i := range p.facts {
+		p.facts[i].promote()
+	}
 	p.findUnread()
 	p.settleTerms()
 	p.findMentions()

@@ -688,7 +688,7 @@ func inCapitals(text string) string {
 			out[i] = 'I'
 		case c == '0':
 			out[i] = 'O'
-		case (c == '5' || c == '8') && i > 0 && i+1 < len(out):
+		case (c == '5' || c == '8') && (i > 0 || len(out) > 6) && i+1 < len(out): // "5TAMBAUGH"
 			out[i] = map[byte]byte{'5': 'S', '8': 'B'}[c]
 		default:
 			return ""

@@ -1,10 +1,20 @@
 package manual
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // years reads the years that the page is of: behind a word for them, before "models", or
 // with a word that says from when on.
 func (r *readings) years() {
+	var later [][2]int
+	defer func() {
+		if len(later) == 1 && !slices.ContainsFunc(r.list, func(o Reading) bool { return o.What == "years" }) {
+			from, end := later[0][0], later[0][1]
+			r.say("years", r.places[from].text, from, end, doubt("manual-by-context", "text", r.places[from].text))
+		}
+	}()
 	for i := 0; i < len(r.places); {
 		text, end, open := r.yearsFrom(i)
 		if text == "" {
@@ -20,18 +30,36 @@ func (r *readings) years() {
 				break
 			}
 		}
-		if r.senseAt(end, "label.model") {
+		if r.senseAt(end, "label.model") && r.at(end).gap != wide {
 			said, end = true, r.termAt(end).to
 		}
 		// In brackets in the page's head: "GULLET 550 (1983-1987)".
 		if !said && len(text) > 5 && r.at(i-1).text == "(" && r.at(end).text == ")" && r.places[i].piece < headPieces {
 			said = true
 		}
-		if said {
+		switch {
+		case said:
 			r.sayOnce("years", text, from, end)
+		case r.inHead(i, end):
+			if len(text) == 4 { // it may be when the book was printed
+				later = append(later, [2]int{i, end})
+			} else {
+				r.sayOnce("years", text, i, end)
+			}
 		}
 		i = end
 	}
+}
+
+// inHead reports whether years stand in the page's first line as a cell of their own, behind a
+// word for a manual, or before a word for a season.
+func (r *readings) inHead(from, end int) bool {
+	if r.places[from].piece > 0 || from == 0 {
+		return false
+	}
+	before := r.places[from].gap == wide || r.senseAt(from-1, "page.word") || r.at(from-1).text == ","
+	after := end == len(r.places) || r.places[end].piece != r.places[from].piece || r.places[end].gap == wide || r.senseAt(end, "label.year")
+	return before && after
 }
 
 // yearsFrom reads years at a token: "2016-2022", "2014-", "1957 and 1958", "from 2015",
@@ -66,7 +94,8 @@ func (r *readings) yearsFrom(i int) (text string, end int, open bool) {
 }
 
 func (r *readings) isYear(i int) bool {
-	return i < len(r.places) && r.places[i].kind == number && isYear(r.places[i].text)
+	return i < len(r.places) && !(r.places[i].gap == glued && i > 0 && strings.Contains("/.", r.places[i-1].text)) && // "03/02/2006"
+		r.places[i].kind == number && isYear(r.places[i].text)
 }
 
 func isYear(text string) bool { return len(text) == 4 && text >= "1920" && text <= "2099" }
