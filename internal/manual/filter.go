@@ -47,7 +47,7 @@ func (r *readings) filters() {
 func (r *readings) filterKind() {
 	find := func(sense string) *term {
 		for n := range r.terms {
-			if t := &r.terms[n]; t.has(sense) && !r.foreignAt(t.from) && !r.otherJob(t.from) {
+			if t := &r.terms[n]; t.has(sense) && !r.foreignAt(t.from) && !r.otherJob(t.from) && !r.lacking(t.from, t.to) {
 				return t
 			}
 		}
@@ -107,6 +107,24 @@ func (r *readings) turnedIn(q Span) bool {
 	for n := range r.terms {
 		if t := &r.terms[n]; r.places[t.from].from >= q.From && r.places[t.to-1].to <= q.To && (t.has("drive.hand") || t.has("action.screw")) {
 			return true
+		}
+	}
+	return false
+}
+
+// lacking reports whether a clause says of what it names that there is none: "this engine
+// has no oil filter". Where something is changed or measured out, it tells of the work.
+func (r *readings) lacking(from, to int) bool {
+	begin, end := r.clauseOf(to - 1)
+	if r.about(begin, end, "when.change") || r.about(begin, end, "action.screw") || r.factIn(begin, end) {
+		return false
+	}
+	for i := to - 1; i >= max(begin, from-mostPhrase); i-- {
+		switch t := &r.places[i]; {
+		case r.senseAt(i, "not") || r.senseAt(i, "without") || r.senseAt(i, "amount.oil-only"):
+			return true
+		case i < from && !t.function && len(t.fold) > 2: // "do not fit the filter dry"
+			return false
 		}
 	}
 	return false

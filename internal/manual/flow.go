@@ -193,7 +193,7 @@ func shortened(tokens []token, i int, next *token) bool {
 		return true // "3.5 qts.   3.3 L"
 	}
 	if next.kind != number {
-		return len(before.text) == 1 && before.text != strings.ToLower(before.text) && before.gap != glued
+		return len(before.text) == 1 && before.text != strings.ToLower(before.text) && before.gap != glued && !(i > 1 && tokens[i-2].kind == number) // "2.3 L. Fit …"
 	}
 	return len(before.text) == 1 && before.gap != glued || strings.Contains(shortWords, "|"+before.fold+"|")
 }

@@ -688,7 +688,7 @@ func (r *readings) filterApart() bool {
 
 func (r *readings) mentionsFilter() bool {
 	for i := range r.mentions {
-		if m := &r.mentions[i]; m.part == "filter" && !m.foreign && !r.about(m.from, m.to, "part.filter-centrifugal") { // that one is cleaned
+		if m := &r.mentions[i]; m.part == "filter" && !m.foreign && !r.lacking(m.from, m.to) && !r.about(m.from, m.to, "part.filter-centrifugal") { // that one is cleaned
 			return true
 		}
 	}

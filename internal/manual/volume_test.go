@@ -21,6 +21,8 @@ func TestRead_Volumes(t *testing.T) {
 		{"unit of a bracket in the head", "Engine oil (litres)\nAt oil change ........ 2.0\nAfter overhaul ....... 2.6\n", []string{"oil.engine.dry 2.6 L", "oil.engine.oil-only 2.0 L"}},
 		{"other jobs", "Coolant: 1.1 L. Fork oil, each leg: 455 cc. Fuel tank 17 L.", nil},
 		{"below a heading of another job", "AIR CLEANER\nOil the element; 60 mL are enough.", nil},
+		{"an engine that has no filter", "Moteur : verser 1,1 litre d'huile. Ce moteur n'a pas de cartouche filtrante.", []string{"oil.engine.oil-only 1.1 L"}},
+		{"a sentence behind a litre", "Engine oil 2.3 L. Do not leave the oil filter dry.", []string{"oil.engine.with-filter 2.3 L"}},
 		{"imperial by the head over it", "                Imperial     U.S.\nEngine oil      4 pints      4.8 pints\n", []string{"oil.engine.oil-only 4 imp pt"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
