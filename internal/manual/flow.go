@@ -7,7 +7,7 @@ import (
 
 // place is a token with where it stands in the page's order of reading.
 type place struct {
-	token
+	*token
 	piece, item, sentence, clause int
 	paragraph                     int  // a blank line or a heading begins another
 	section                       int  // index of sections
@@ -39,15 +39,16 @@ type page struct {
 	facts             []fact
 	mentions          []mention
 	heads             []head
-	starts            []int        // the first token of each piece
-	looked, isScooter bool         // whether the page is of a scooter
-	withFigures       map[int]bool // items
-	units             string       // what a loose unit is here: of the US or imperial
-	byToken           map[int]int  // of each token, the fact it is of
-	beforeHeads       map[int]int  // of each token, the fact it was of before heads gave more
-	models            []string     // that a table's head names
-	modelCells        []Span       // where
-	number            string       // that is printed on it
+	starts            []int    // the first token of each piece
+	looked, isScooter bool     // whether the page is of a scooter
+	withFigures       []bool   // items
+	units             string   // what a loose unit is here: of the US or imperial
+	byToken           []int32  // of each token, the fact it is of, -1 for none
+	beforeHeads       []int32  // of each token, the fact it was of before heads gave more
+	sentences         []int32  // of each sentence, its first token
+	models            []string // that a table's head names
+	modelCells        []Span   // where
+	number            string   // that is printed on it
 }
 
 // shortWords may stand before a full stop that ends no sentence. Common practice.
@@ -66,6 +67,7 @@ func (p *page) flowOf() {
 		count += len(p.pieces[i].tokens)
 	}
 	p.places = make([]place, 0, count)
+	p.tokens = make([]token, 0, count)
 	p.sections = []section{{}}
 	over, around := -1, section{}
 	for n := range p.pieces {
@@ -109,7 +111,8 @@ func (p *page) flowOf() {
 			default:
 				t.gap = wide // no word reaches over a line's end where nothing goes on
 			}
-			p.places = append(p.places, place{token: t, piece: n, item: item, sentence: sentence, clause: clause, paragraph: paragraph, section: len(p.sections) - 1, term: -1, taken: i < mark})
+			p.tokens = append(p.tokens, t)
+			p.places = append(p.places, place{token: &p.tokens[len(p.tokens)-1], piece: n, item: item, sentence: sentence, clause: clause, paragraph: paragraph, section: len(p.sections) - 1, term: -1, taken: i < mark})
 			switch next := nextOf(piece.tokens, p.pieces, n, i); {
 			case i < mark:
 			case next != nil && next.gap == wide && i+1 < len(piece.tokens) && labelled(piece.tokens, i+1):
@@ -126,10 +129,6 @@ func (p *page) flowOf() {
 		}
 	}
 	p.sections[len(p.sections)-1].to = len(p.places)
-	p.tokens = make([]token, len(p.places))
-	for i := range p.places {
-		p.tokens[i] = p.places[i].token
-	}
 }
 
 // labelled reports whether a cell that begins at a token names a figure of its own, behind

@@ -21,12 +21,7 @@ type head struct {
 // findHeads finds units that stand without a number, and gives the bare numbers in their
 // reach their units: to the end of what stands below one heading, or to the next head.
 func (p *page) findHeads() {
-	p.beforeHeads = make(map[int]int, len(p.facts))
-	for n := range p.facts {
-		for i := p.facts[n].from; i < p.facts[n].to; i++ {
-			p.beforeHeads[i] = n
-		}
-	}
+	p.beforeHeads = p.factsByToken(func(f *fact) int { return f.to })
 	for n := 0; n < len(p.pieces); n++ {
 		h := p.headIn(p.pieceTokens(n))
 		if len(h.units) == 0 {
@@ -224,8 +219,8 @@ func (p *page) twinned(h *head, at []int, n int) bool {
 
 // factOf gives the fact that a token is of, while heads give further ones.
 func (p *page) factOf(i int) *fact {
-	if n, ok := p.beforeHeads[i]; ok {
-		return &p.facts[n]
+	if i < len(p.beforeHeads) && p.beforeHeads[i] >= 0 {
+		return &p.facts[p.beforeHeads[i]]
 	}
 	for n := len(p.facts) - 1; n >= 0 && n >= len(p.facts)-mostRow; n-- {
 		if f := &p.facts[n]; f.from <= i && i < f.to {

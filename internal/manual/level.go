@@ -31,20 +31,26 @@ func (r *readings) levelZones() (list []zone) {
 
 // about reports whether a sense stands between two tokens.
 func (r *readings) about(from, to int, sense string) bool {
-	for i := from; i < to; i++ {
-		if r.senseAt(i, sense) {
-			return true
+	last := -1
+	for i := max(from, 0); i < min(to, len(r.places)); i++ {
+		if n := r.places[i].term; n != last && n >= 0 {
+			if last = n; r.terms[n].has(sense) {
+				return true
+			}
 		}
 	}
 	return false
 }
 
 func (r *readings) deviceIn(from, to int) bool {
-	for i := from; i < to; i++ {
-		t := r.termAt(i)
-		if t == nil {
+	last := -1
+	for i := max(from, 0); i < min(to, len(r.places)); i++ {
+		n := r.places[i].term
+		if n < 0 || n == last {
 			continue
 		}
+		last = n
+		t := &r.terms[n]
 		d, is := t.begin("device.")
 		if is && (d != "screwed" && d != "pushed" || t.has("device.stick")) { // a plug is screwed in too
 			return true
@@ -103,9 +109,8 @@ func (r *readings) foreignSentence(from, to int) bool {
 	foreign, own := false, false
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
 		m := &r.mentions[n]
-		where := !r.fluidIn(m) && (r.about(from, m.from, "level.check") || r.deviceIn(from, m.from))
-		foreign = foreign || m.foreign && !where
 		own = own || !m.foreign && m.loose == whole
+		foreign = foreign || m.foreign && (r.fluidIn(m) || !r.about(from, m.from, "level.check") && !r.deviceIn(from, m.from))
 	}
 	if foreign && !own && (r.deviceIn(from, to) || r.about(from, to, "level.check")) && !r.about(from, to, "other.fluid") {
 		if _, other := r.headCircuit(from); !other {

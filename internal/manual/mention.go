@@ -431,14 +431,20 @@ func (p *page) mentionFrom(at int) int {
 
 // sentenceOf gives the tokens of the sentence that a token stands in.
 func (p *page) sentenceOf(at int) (from, to int) {
-	from, to = at, at+1
-	for from > 0 && p.places[from-1].sentence == p.places[at].sentence {
-		from--
+	if p.sentences == nil { // they are counted in the order of the tokens
+		p.sentences = make([]int32, p.places[len(p.places)-1].sentence+2)
+		for i := len(p.places) - 1; i >= 0; i-- {
+			p.sentences[p.places[i].sentence] = int32(i)
+		}
+		p.sentences[len(p.sentences)-1] = int32(len(p.places))
+		for n := len(p.sentences) - 2; n > p.places[0].sentence; n-- {
+			if p.sentences[n] == 0 { // of no token
+				p.sentences[n] = p.sentences[n+1]
+			}
+		}
 	}
-	for to < len(p.places) && p.places[to].sentence == p.places[at].sentence {
-		to++
-	}
-	return from, to
+	n := p.places[at].sentence
+	return int(p.sentences[n]), int(p.sentences[n+1])
 }
 
 // clauseOf gives the tokens of the clause that a token stands in.
@@ -646,7 +652,7 @@ const mostBackMentions = 200
 // figured reports whether an item has figures of its own.
 func (p *page) figured(item int) bool {
 	if p.withFigures == nil {
-		p.withFigures = map[int]bool{}
+		p.withFigures = make([]bool, p.places[len(p.places)-1].item+2)
 		for i := range p.facts {
 			switch p.facts[i].kind {
 			case "mark", "service", "grade":

@@ -166,7 +166,7 @@ func (r *readings) suffixed(i int) bool {
 		return false
 	}
 	unit := &r.places[f.to-1]
-	return oneCapital(&unit.token) && unit.gap == blank
+	return oneCapital(unit.token) && unit.gap == blank
 }
 
 // oneCapital reports whether a token is one capital letter, and not the litre's.
@@ -248,7 +248,7 @@ func (r *readings) alone(i, from, to int) bool {
 func (r *readings) cased(from, to int) string {
 	var tokens []token
 	for i := from; i < to; i++ {
-		tokens = append(tokens, r.places[i].token)
+		tokens = append(tokens, *r.places[i].token)
 	}
 	return casedName(tokens)
 }

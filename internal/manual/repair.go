@@ -392,6 +392,9 @@ func litreLike(tokens []token, at int) bool {
 // spoiltFigure gives the tokens of a run that is a number, a grade or a number with its
 // unit once its letters are digits; nil if it reads as it stands, or is none.
 func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []token {
+	if c := tokens[at].text[0]; c != 'M' && digits[c] == 0 && !isDigit(rune(c)) || at+1 == end && tokens[at].kind == number {
+		return nil
+	}
 	text := textOf(tokens[at:end])
 	if len(text) > 14 {
 		return nil
@@ -400,9 +403,6 @@ func spoiltFigure(tokens []token, at, end int, d *dictionary, spoilt bool) []tok
 		return nil // a litre: "2,1 l in the engine"
 	}
 	first := text[0] >= '0' && text[0] <= '9'
-	if !first && digits[text[0]] == 0 && text[0] != 'M' || at+1 == end && tokens[at].kind == number {
-		return nil
-	}
 	beside := end < len(tokens) && tokens[end].gap != wide && (d.unitAt(tokens, end) || spoilt && litreLike(tokens, end))
 	if n, changed, kept := figures(text); n != "" {
 		hot := at > 2 && strings.Contains("-/", tokens[at-1].text) && tokens[at-2].fold == "w" && tokens[at-3].kind == number && len(n) == 2 // "20W-S0"

@@ -38,7 +38,7 @@ func (p *page) at(i int) *place {
 	return &p.places[i]
 }
 
-var nowhere = place{token: token{lexeme: &lexeme{word: -1}}, term: -1}
+var nowhere = place{token: &token{lexeme: &lexeme{word: -1}}, term: -1}
 
 // gradeAt reads a grade: "SAE 10W-40", "10W40", "SAE 30". It gives how many tokens it
 // takes; a grade that repeats the cold part of the last ("10W-30/40") is two.

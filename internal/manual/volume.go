@@ -392,7 +392,7 @@ func (r *readings) apart(from, to int) int {
 		switch {
 		case t.kind == sign && (t.text == "," || t.text == "/") && !t.taken:
 			most = max(most, 1)
-		case t.kind == sign && strings.Contains(";().|", t.text) && !t.taken, i > from && t.piece != r.places[i-1].piece && !small([]token{t.token}):
+		case t.kind == sign && strings.Contains(";().|", t.text) && !t.taken, i > from && t.piece != r.places[i-1].piece && !small(r.tokens[i:i+1]):
 			most = max(most, 2)
 		}
 	}
@@ -499,17 +499,27 @@ func (r *readings) coolingIn(from, to int) bool {
 // factAt gives the fact that a token is of.
 func (p *page) factAt(i int) *fact {
 	if p.byToken == nil {
-		p.byToken = map[int]int{}
-		for n := range p.facts {
-			for k := p.facts[n].from; k < p.facts[n].end(); k++ {
-				p.byToken[k] = n
-			}
+		p.byToken = p.factsByToken((*fact).end)
+	}
+	if i < 0 || i >= len(p.byToken) || p.byToken[i] < 0 {
+		return nil
+	}
+	return &p.facts[p.byToken[i]]
+}
+
+// factsByToken gives of each token the last fact that it is of, -1 for none.
+func (p *page) factsByToken(end func(*fact) int) []int32 {
+	list := make([]int32, len(p.places))
+	for i := range list {
+		list[i] = -1
+	}
+	for n := range p.facts {
+		f := &p.facts[n]
+		for i, to := f.from, min(end(f), len(list)); i < to; i++ {
+			list[i] = int32(n)
 		}
 	}
-	if n, ok := p.byToken[i]; ok {
-		return &p.facts[n]
-	}
-	return nil
+	return list
 }
 
 // columnRole is what the head of a table's column says of the amounts below it.
