@@ -9,7 +9,7 @@ const mostOffCell = 4
 // three columns or more, a line that begins behind the first column goes on with the cells of
 // the row above it.
 func wholeRows(rows []row) []row {
-	var list []row
+	list := make([]row, 0, len(rows))
 	for at := 0; at < len(rows); at++ {
 		list = append(list, rows[at])
 		cols := headColumns(rows[at].tokens)

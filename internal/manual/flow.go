@@ -26,6 +26,7 @@ type section struct {
 type page struct {
 	usual             string // the oil that is meant where none is named, once it was asked for
 	geared            string // whose gear oil is, once it was asked for
+	several           asked  // whether oils beside the engine's are named
 	twoStroke         string // whose plain oil is where the engine burns its own, "" of other pages
 	text              string
 	words             *dictionary
@@ -199,6 +200,7 @@ func shortened(tokens []token, i int, next *token) bool {
 
 // findTerms marks the terms of the trade.
 func (p *page) findTerms() {
+	p.terms = make([]term, 0, len(p.tokens)/2)
 	for i := 0; i < len(p.tokens); {
 		e, n := p.words.match(p.tokens, i)
 		if e == nil {
@@ -208,7 +210,7 @@ func (p *page) findTerms() {
 		for k := i; k < i+n; k++ {
 			p.places[k].term = len(p.terms)
 		}
-		p.terms = append(p.terms, term{i, i + n, p.innerOil(i, n, e.senses), p.words.language})
+		p.terms = append(p.terms, term{i, i + n, p.innerOil(i, n, e.senses)})
 		i += n
 	}
 }

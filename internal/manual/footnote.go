@@ -8,7 +8,7 @@ const mostNote = 14
 // footnotes puts what a footnote says where its mark stands in a row: "capacity 2) … 1.4 L"
 // and below "2) with filter" are one row. Without its mark in a row a line stays.
 func footnotes(list []piece) []piece {
-	var kept []piece
+	kept := make([]piece, 0, len(list))
 	rows := map[string][]int{} // of each mark, the rows that end a cell with it
 	for i := range list {
 		p := &list[i]

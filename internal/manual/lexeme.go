@@ -21,6 +21,8 @@ type lexeme struct {
 	looks    string  // the word that it looks like, "" for none
 	neared   bool    // those one letter off were looked for
 	near     []int32
+	parted   bool // it was looked at for the words that are joined in it
+	ends     []int
 
 	measured, begins bool // it was looked up as a unit; units begin so
 	unit             string

@@ -68,7 +68,7 @@ func (p *page) names(n int) bool {
 // end of a frame's tube is the tank's; below a heading of another job a bare cover or plug
 // is of that job.
 func (p *page) settleMentions() {
-	defer func() { p.usual, p.geared = "", "" }() // asked for before all was named
+	defer func() { p.usual, p.geared, p.several = "", "", notAsked }() // asked for before all was named
 	p.settleScooter()
 	p.settleTwoStroke()
 	own := -1 // the last paragraph in which one of ours is named in full
@@ -605,14 +605,27 @@ func (r *readings) byDefault(what string, at int) bool {
 
 // severalOils reports whether the page names an oil beside the engine's.
 func (p *page) severalOils() bool {
-	for i := range p.mentions {
-		m := &p.mentions[i]
-		if !m.foreign && (m.gear || m.circuit != "" && m.circuit != "engine") {
-			return true
+	if p.several == notAsked {
+		p.several = no
+		for i := range p.mentions {
+			m := &p.mentions[i]
+			if !m.foreign && (m.gear || m.circuit != "" && m.circuit != "engine") {
+				p.several = yes
+				break
+			}
 		}
 	}
-	return false
+	return p.several == yes
 }
+
+// asked is what was found of a page once it was asked for.
+type asked uint8
+
+const (
+	notAsked asked = iota
+	no
+	yes
+)
 
 // usualOil is the oil that a page speaks of where it does not say which: the engine's,
 // but of a page that names one other only.

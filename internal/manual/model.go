@@ -35,7 +35,7 @@ type modelHead struct {
 // byModel takes the rows of such tables apart: one row of the label and the figure of each
 // model, or one for all where they have the same.
 func (p *page) byModel() {
-	var list []piece
+	list := make([]piece, 0, len(p.pieces))
 	for n := 0; n < len(p.pieces); n++ {
 		h := p.modelHead(n)
 		list = append(list, p.pieces[n])

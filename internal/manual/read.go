@@ -70,7 +70,7 @@ func pageOf(text, tag string) *page {
 	p.findLostPoints()
 	p.findSizes()
 	p.findHeads()
-	slices.SortStableFunc(p.facts, func(a, b fact) int { return a.from - b.from })
+	p.sortFacts()
 	p.joinTwins()
 	for i := range p.facts {
 		p.facts[i].promote()
@@ -153,6 +153,25 @@ var smallWords = sync.OnceValue(func() map[string]uint32 {
 	return all
 })
 
+// sortFacts brings the facts into the order of their tokens, those that begin at one as
+// they were found: each is put at once where it belongs.
+func (p *page) sortFacts() {
+	at := make([]int32, len(p.places)+1)
+	for i := range p.facts {
+		at[p.facts[i].from+1]++
+	}
+	for i := 1; i < len(at); i++ {
+		at[i] += at[i-1]
+	}
+	sorted := make([]fact, len(p.facts))
+	for i := range p.facts {
+		from := p.facts[i].from
+		sorted[at[from]] = p.facts[i]
+		at[from]++
+	}
+	p.facts = sorted
+}
+
 // mostForLanguage is how many tokens are looked at for a page's language.
 const mostForLanguage = 500
 
@@ -202,7 +221,7 @@ func (r *readings) sayOf(what, text string, from, to, at int, doubts ...finding.
 		doubts = append(doubts, doubt("manual-of-one-model", "text", text, "model", model))
 	}
 	for i := range r.list {
-		if o := &r.list[i]; o.What == what && o.Text == text && o.Model == model {
+		if o := &r.list[i]; o.Text == text && o.What == what && o.Model == model {
 			return
 		}
 	}

@@ -187,36 +187,40 @@ func behindWord(tokens []token, i int, d *dictionary) bool {
 
 // repairGlued parts words that stand together without a blank, and words from the
 // numbers behind them.
-func repairGlued(tokens []token, d *dictionary) (list []token) {
+func repairGlued(tokens []token, d *dictionary) []token {
 	for i := range tokens {
-		t := tokens[i]
 		if behindWord(tokens, i, d) {
-			t.gap, t.repaired = blank, true
+			tokens[i].gap, tokens[i].repaired = blank, true
 		}
+	}
+	return rewritten(tokens, func(at int) (list []token, next int) {
+		t := &tokens[at]
 		if t.kind != word || len(t.text) != len(t.fold) {
-			list = append(list, t)
-			continue
+			return nil, at + 1
 		}
 		from := 0
-		ends := d.partedWord(t.lexeme)
-		for _, end := range ends {
-			w := part([]token{t}, from, end, word, t.text[from:end])
+		for _, end := range d.partedWord(t.lexeme) {
+			w := part(tokens[at:at+1], from, end, word, t.text[from:end])
 			if from > 0 {
 				w.gap = blank
 			}
 			list = append(list, w)
 			from = end
 		}
-		if from == 0 {
-			list = append(list, t)
-		}
-	}
-	return list
+		return list, at + 1
+	})
 }
 
 // partedWord gives where the words end that stand together in one, nil if it is not made
 // of words of the dictionary alone, each of two letters at least, the first of three.
 func (d *dictionary) partedWord(x *lexeme) []int {
+	if !x.parted {
+		x.parted, x.ends = true, d.endsOf(x)
+	}
+	return x.ends
+}
+
+func (d *dictionary) endsOf(x *lexeme) []int {
 	w := x.fold
 	if len(w) < 6 || len(w) >= mostWord || x.known || x.function || x.single != nil {
 		return nil

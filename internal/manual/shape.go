@@ -11,6 +11,13 @@ import (
 // findShapes takes what looks like amounts and is none: grades, marks, categories,
 // threads, references, part numbers, dates.
 func (p *page) findShapes() {
+	figures := 0
+	for i := range p.tokens {
+		if p.tokens[i].kind == number {
+			figures++
+		}
+	}
+	p.facts = make([]fact, 0, figures)
 	for i := 0; i < len(p.places); {
 		if p.places[i].taken {
 			i++

@@ -246,7 +246,6 @@ func Spelled(spelling string) string {
 type term struct {
 	from, to int // tokens
 	senses   []string
-	language string
 }
 
 func (t *term) has(sense string) bool {
@@ -316,7 +315,7 @@ func (d *dictionary) settled(t *token) *lexeme {
 
 // settle looks a word up.
 func (d *dictionary) settle(x *lexeme) {
-	x.of, x.word, x.known, x.function, x.likened, x.neared, x.near = d, -1, false, false, false, false, nil
+	x.of, x.word, x.known, x.function, x.likened, x.neared, x.near, x.parted, x.ends = d, -1, false, false, false, false, nil, false, nil
 	if n := d.slots[d.slot(hashOf(x.fold), x.fold, "")]; n > 0 {
 		v := &d.words[n-1]
 		x.word, x.known, x.function = n-1, v.known(), v.function

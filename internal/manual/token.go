@@ -44,7 +44,7 @@ type row struct {
 
 // rowsOf takes a text apart, line by line; empty lines go.
 func rowsOf(text string) []row {
-	var rows []row
+	rows := make([]row, 0, strings.Count(text, "\n")+1)
 	var line []letter
 	words := &lexemes{}
 	room := make([]token, 0, len(text)/4+16)

@@ -104,9 +104,13 @@ func (t *taking) order() []int {
 		}
 		return 1
 	}
+	ranks := make([]int, len(t.list))
+	for n := range t.list {
+		ranks[n] = rank(t.list[n].What)
+	}
 	slices.SortStableFunc(order, func(x, y int) int {
 		a, b := &t.list[x], &t.list[y]
-		return cmp.Or(cmp.Compare(rank(a.What), rank(b.What)), cmp.Compare(first(a.Over), first(b.Over)),
+		return cmp.Or(cmp.Compare(ranks[x], ranks[y]), cmp.Compare(first(a.Over), first(b.Over)),
 			cmp.Compare(a.Quote.From, b.Quote.From), cmp.Compare(a.Text, b.Text))
 	})
 	return order

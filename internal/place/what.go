@@ -7,7 +7,7 @@
 package place
 
 import (
-	"slices"
+	"sync"
 
 	"tidysump/internal/card"
 )
@@ -159,5 +159,16 @@ func Known(what What) bool { return rank(what) >= 0 }
 
 // rank is the place of a name in the list, -1 where there is none of it.
 func rank(what What) int {
-	return slices.IndexFunc(entries, func(e entry) bool { return e.what == what })
+	if n, is := ranks()[what]; is {
+		return n
+	}
+	return -1
 }
+
+var ranks = sync.OnceValue(func() map[What]int {
+	all := make(map[What]int, len(entries))
+	for i := range entries {
+		all[entries[i].what] = i
+	}
+	return all
+})

@@ -205,6 +205,9 @@ func (q *Ask) findUnit(word string) (*Unit, []finding.Finding, bool) {
 			Values: finding.Values("text", word, "unit", u.ID, "other", other+stem)}
 		return u, []finding.Finding{note}, ok
 	}
+	if u, ok := Find(everySpelling()[word]); ok && u.spelled(word) {
+		return u, nil, true
+	}
 	for i := range Units {
 		if Units[i].spelled(word) {
 			return &Units[i], nil, true
