@@ -190,7 +190,7 @@ func (p *page) partOilFrom() {
 		for i := t.from + 1; i < t.to; i++ {
 			p.places[i].term = -1
 			if e, size := p.words.match(p.tokens[:t.to], i); e != nil {
-				rest = append(rest, term{i, i + size, e.senses, t.language})
+				rest = append(rest, term{i, i + size, e.senses})
 				i += size - 1
 			}
 		}
