@@ -596,7 +596,7 @@ func (p *page) twins(f *fact) (end int) {
 		case inside && (t.text == ")" || t.text == "]"):
 			inside = false
 			end = at + 1
-		case t.text == "." && t.gap == glued && at+1 < len(p.places) && (p.places[at+1].kind == number || p.places[at+1].text == "(" || inside): // "38 oz. 1.12 L"
+		case t.text == "." && t.gap == glued && at+1 < len(p.places) && (p.places[at+1].kind == number || strings.Contains("(/=", p.places[at+1].text) || inside): // "38 oz. 1.12 L", "2.6 pt. / 1.5 l"
 		case strings.Contains("/,;=", t.text) && t.kind == sign:
 		case inside && (p.senseAt(at, "join.or") || p.senseAt(at, "label.figure")):
 		case t.kind == number || t.kind == word:

@@ -189,6 +189,9 @@ func shortened(tokens []token, i int, next *token) bool {
 	if before.kind != word {
 		return false
 	}
+	if next.text == "/" || next.text == "=" || next.text == "(" && (before.unitOf() != "" || len(before.text) <= 2) { // "2.6 pt. / 1.5 l."
+		return true
+	}
 	if next.gap == wide && i > 1 && (tokens[i-2].kind == number || tokens[i-2].text == ".") && before.unitOf() != "" {
 		return true // "3.5 qts.   3.3 L"
 	}

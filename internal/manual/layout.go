@@ -625,9 +625,10 @@ func chapter(tokens []token) bool {
 func joinWords(list []piece) []piece {
 	for i := 1; i < len(list); i++ {
 		a, b := list[i-1].tokens, list[i].tokens
-		if !list[i].joined || !hyphened(a) || b[0].kind != word || !small(b) {
+		if !hyphened(a) || b[0].kind != word || !(list[i].joined && small(b)) && !(capitals(a[len(a)-2:]) && capitals(b[:1]) && !list[i].blank) {
 			continue
 		}
+		list[i].joined = true
 		t := b[0]
 		t.lexeme = newLexeme(t.lexeme, word, a[len(a)-2].text+t.text, a[len(a)-2].fold+t.fold)
 		list[i].tokens = append([]token{t}, b[1:]...)

@@ -70,6 +70,7 @@ func (p *page) names(n int) bool {
 func (p *page) settleMentions() {
 	defer func() { p.usual, p.geared, p.several = "", "", notAsked }() // asked for before all was named
 	p.settleScooter()
+	p.settleShared()
 	p.settleTwoStroke()
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {

@@ -100,7 +100,7 @@ func (p *page) modelName(cell []token) bool {
 			if len(t.text) > 4 || strings.ContainsAny(t.text, ".,") {
 				return false
 			}
-			if _, n := unitAt(cell, i+1); n > 0 && !oneCapital(&cell[i+1]) {
+			if _, n := unitAt(cell, i+1); n > 0 && !oneCapital(&cell[i+1]) && !(unknown && n == 1 && cell[i+1].text == "L" && len(t.text) > 1) { // "Rook 250 L"
 				return false
 			}
 			numbered = true
@@ -151,8 +151,8 @@ func (h *modelHead) rows(row *piece, models []string) []piece {
 				return []piece{*row}
 			}
 		}
-		if of[k] = c; c[0].kind == sign && len(c) == 1 {
-			of[k] = nil // a dash: it has none
+		if of[k] = c; c[0].kind == sign && len(c) == 1 || c[0].text == "(" && !numbered(c, 0, 0) {
+			of[k] = nil // a dash, or "(no filter)": it has none
 		}
 	}
 	head := row.tokens[:len(row.tokens)]

@@ -102,7 +102,7 @@ const termsEN = "" +
 	"number.two-and-a-half\ttwo and a half\n" +
 	"number.two-thirds\ttwo thirds|two thirds of a\n" +
 	"oil.any\tchange oil|change the oil|changing oil|changing the oil|lubricant|lubricating oil|oil|oils|renew the oil|replace oil|replace the oil\n" +
-	"oil.engine\tchanging the engine oil|crankcase|crankcase drain bolt*|crankcase drain plug*|crankcase oil|engine|engine and clutch|engine case|engine lubricant|engine lubrication|engine oil|engine oil tank|engine sump|motor|motor oil|oil pan|oil reservoir|oil sump|oil tank|oil tank in the frame|sump\n" +
+	"oil.engine\tc case|c case oil|changing the engine oil|crank case|crankcase|crankcase drain bolt*|crankcase drain plug*|crankcase oil|engine|engine and clutch|engine case|engine lubricant|engine lubrication|engine oil|engine oil tank|engine sump|motor|motor oil|oil pan|oil reservoir|oil sump|oil tank|oil tank in the frame|sump\n" +
 	"oil.final\tbevel box|bevel drive|bevel gear|bevel gear oil|final drive|final drive case|final drive housing|final drive oil|final gear|final gear case|final gear oil|final gearbox|final gearbox oil|final oil|final reduction|final transmission|final transmission oil|gear housing at the rear wheel|hub gear|hub oil|rear drive|rear drive oil|rear drive unit|rear gear|rear gear box|rear gear case|rear gear oil|rear gearbox|rear gearbox oil|rear hub|rear hub gear|rear hub oil|rear transmission|rear wheel drive|rear wheel gear|reduction gear|reduction gear oil|shaft drive|shaft drive oil|wheel hub\n" +
 	"oil.gear\tgear lubricant|gear oil|hypoid\n" +
 	"oil.gearbox\tgear box|gear box oil|gear case|gear case oil|gear housing|gear unit|gearbox|gearbox oil|gearcase|gearcase oil|transmission|transmission case|transmission housing|transmission lubricant|transmission oil\n" +
@@ -144,6 +144,7 @@ const termsEN = "" +
 	"seal.paper\tpaper gasket|paper seal|paper washer\n" +
 	"seal.square-ring\trectangular ring|square cut ring|square o ring|square ring|square seal|square section ring|square section seal\n" +
 	"seal.washer\tcrush ring|crush washer*|drain washer|gasket|gaskets|joint washer|plug washer|seal|seal ring|sealing|sealing ring|sealing washer*|washer|washers\n" +
+	"shared\talso lubricates|also serves|combined|common oil|in common|in unit|one oil|same oil|share|shared|shares|sharing|together\n" +
 	"stance.centre-stand\tcenter stand|centerstand|central stand|centre stand|centrestand|main stand|mainstand|paddock stand\n" +
 	"stance.side-stand\tjiffy stand|kick stand|kickstand|prop stand|side prop|side stand|sidestand\n" +
 	"stance.upright\tbolt upright|held straight|held upright|hold upright|level and upright|perpendicular|straight up|upright|upright position|vertical|vertically\n" +

@@ -134,6 +134,7 @@ const termsES = "" +
 	"seal.paper\tarandela de papel|empaque de papel|empaquetadura de papel|junta de papel\n" +
 	"seal.square-ring\tanillo cuadrada|anillo cuadrado|anillo de perfil cuadrado|anillo de seccion cuadrada|anillo de seccion rectangular|anillo rectangular|junta cuadrada|junta cuadrado|junta de perfil cuadrado|junta de seccion cuadrada|junta de seccion rectangular|junta rectangular\n" +
 	"seal.washer\tanillo de estanqueidad|anillo de junta|anillo de sellado|anillo sellador|arandela|arandela aplastable|arandela de cierre|arandela de estanqueidad|arandela de junta|arandela de sellado|arandela de sello|arandela selladora|arandela sellante|arandelas|empaque|empaquetadura|golilla|guarnicion|junta|junta anular|junta de estanqueidad|junta de sellado|juntas|reten|rondana|sello\n" +
+	"shared\tcomparte|comparten|comun|comunes|conjunto|el mismo aceite|juntos\n" +
 	"stance.centre-stand\tapoyo central|caballete|caballete central|caballete de taller|caballete de trabajo|caballete principal|caballete trasero|descanso central|gato central|parador central|pie central|soporte central|soporte principal\n" +
 	"stance.side-stand\tapoyo lateral|caballete lateral|descanso lateral|muleta|muleta lateral|parador lateral|pata de cabra|pata lateral|pie lateral|soporte lateral\n" +
 	"stance.upright\tderecha|derecho|en posicion recta|en posicion vertical|en vertical|enderezada|erguida|posicion recta|recta|recto|totalmente vertical|vertical|verticalmente\n" +

@@ -134,6 +134,7 @@ const termsIT = "" +
 	"seal.paper\tguarnizione carta|guarnizione di carta|guarnizione in carta\n" +
 	"seal.square-ring\tanello a sezione quadra|anello a sezione quadrata|anello a sezione rettangolare|anello quadrato|anello quadro|anello rettangolare|guarnizione a sezione quadrata|guarnizione a sezione rettangolare|guarnizione quadra|guarnizione quadrata|guarnizione rettangolare\n" +
 	"seal.washer\tanello di guarnizione|anello di tenuta|anello tenuta|guarnizione|guarnizione ad anello|guarnizioni|paraolio|ranella|rondella|rondella di guarnizione|rondella di tenuta|rondelle|rosetta|tenuta\n" +
+	"shared\tcomune|comuni|condivide|condividono|insieme|lo stesso olio\n" +
 	"stance.centre-stand\tcavalletto|cavalletto alzamoto|cavalletto centrale|cavalletto posteriore|cavalletto principale\n" +
 	"stance.side-stand\tcavalletto laterale|gamba laterale|laterale|stampella|stampella laterale|stampelle\n" +
 	"stance.upright\tdiritta|diritto|dritta|dritto|eretta|in piedi|in posizione verticale|in verticale|perfettamente verticale|perpendicolare|posizione verticale|raddrizzata|verticale|verticalmente\n" +

@@ -134,6 +134,7 @@ const termsNL = "" +
 	"seal.paper\tpapieren pakking|papieren pakkingring|papieren ring|papierpakking\n" +
 	"seal.square-ring\trechthoekige ring|ring met vierkante doorsnede|vierkante o ring|vierkante ring|vierkantring\n" +
 	"seal.washer\tafdichting*|afdichtingsring*|afdichtring*|dichtring*|keerring|onderlegring*|pakking*|pakkingen|pakkingring*|ring|ringen|sluitring*\n" +
+	"shared\tdeelt|delen|dezelfde olie|gemeenschappelijk|gemeenschappelijke|samen\n" +
 	"stance.centre-stand\tbok|hoofdstandaard|middelste standaard|middenbok|middenstandaard|paddockstand\n" +
 	"stance.side-stand\tjiffy|zijpoot|zijstandaard\n" +
 	"stance.upright\tloodrecht|recht|recht houden|rechtop|rechtopstaand|verticaal|waterpas rechtop\n" +

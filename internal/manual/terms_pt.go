@@ -134,6 +134,7 @@ const termsPT = "" +
 	"seal.paper\tarruela de papel|gaxeta de papel|junta de papel|vedante de papel\n" +
 	"seal.square-ring\tanel de perfil quadrado|anel de secao quadrada|anel de secao retangular|anel de seccao quadrada|anel quadrado|anel rectangular|anel retangular|junta quadrada\n" +
 	"seal.washer\tanel de vedacao|anel vedante|anilha|anilha de vedacao|anilha vedante|anilhas|arruela|arruela de encosto|arruela de pressao|arruela de vedacao|arruela vedadora|arruelas|gaxeta|guarnicao|junta|juntas|retentor|vedacao|vedador|vedante\n" +
+	"shared\tcompartilham|comum|comuns|conjunto|juntos|o mesmo oleo|partilham\n" +
 	"stance.centre-stand\tapoio central|apoio principal|cavalete|cavalete central|cavalete principal|cavalete traseiro|descanso central|descanso principal|macaco central|suporte central|suporte principal\n" +
 	"stance.side-stand\tapoio lateral|cavalete lateral|descanso lateral|pe lateral|pezinho|pezinho lateral|suporte lateral\n" +
 	"stance.upright\ta direito|aprumada|direita|direita na vertical|em pe|em posicao reta|ereta|na posicao reta|na posicao vertical|na vertical|perpendicular|posicao vertical|reta|vertical|verticalmente\n" +

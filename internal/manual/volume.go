@@ -477,7 +477,11 @@ func (r *readings) displacement(v *volume, begin int) bool {
 			return false
 		}
 	} else {
-		from = r.termAt(from).from
+		if t := r.termAt(from); f.from-t.to <= mostPhrase {
+			from = t.from
+		} else {
+			from = f.from
+		}
 	}
 	r.sayAt("displacement", f.text, from, f.end(), f.from, r.witnesses(f)...)
 	f.used = true

@@ -122,3 +122,17 @@ func TestRead_FilterStays(t *testing.T) {
 		}
 	}
 }
+
+// One oil of the engine and its gears is the engine's, in any language.
+func TestRead_SharedOil(t *testing.T) {
+	for text, want := range map[string]string{
+		"Crankcase oil (engine, gearbox and clutch together)\n   oil change .... 2.6 Imp. pt. / 3.2 U.S. pt. / 1.5 l.": "oil.engine.oil-only 2.6 imp pt",
+		"Engine and gearbox share their oil: 1.5 L":                                           "oil.engine.oil-only 1.5 L",
+		"Motor und Getriebe haben einen gemeinsamen Ölvorrat.\nÖlwechsel: 1,5 l":              "oil.engine.oil-only 1.5 L",
+		"Le moteur et la boîte de vitesses partagent la même huile : 1,5 litre à la vidange.": "oil.engine.oil-only 1.5 L",
+	} {
+		if got := said(text, "oil."); !slices.Equal(got, []string{want}) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
