@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -215,6 +216,9 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 		before.repaired = true // "at300 km"
 	}
 	id, end := p.unitOfNumber(i, at)
+	if id == "" && first.fraction && p.places[min(at, len(p.places)-1)].function && p.senseAt(at+1, "number.1") { // "a quarter of a pint"
+		id, end = p.unitFrom(p.termAt(at + 1).to)
+	}
 	from := at
 	if id != "" {
 		from = end
@@ -314,7 +318,7 @@ func (p *page) british() bool {
 			case t.text == "US" || t.text == "U" && p.at(i+1).text == "." && p.at(i+2).text == "S":
 				american = true
 			}
-			quart = quart || strings.HasPrefix(p.places[i].fold, "quart") || p.places[i].fold == "qt" || p.places[i].fold == "qts"
+			quart = quart || strings.HasPrefix(p.places[i].fold, "quart") && !p.senseAt(i, "number.quarter") || p.places[i].fold == "qt" || p.places[i].fold == "qts"
 		}
 		switch {
 		case imperial && !american:
@@ -485,6 +489,27 @@ func (p *page) findAmounts() {
 		}
 		p.facts = append(p.facts, f)
 		i = end
+	}
+	p.settlePints()
+}
+
+// settlePints takes the pints of a page that does not say whose they are for those that one of
+// them is by its litres.
+func (p *page) settlePints() {
+	if p.units != "open" || !slices.ContainsFunc(p.facts, func(f fact) bool { return strings.HasPrefix(f.unit, "imp ") }) {
+		return
+	}
+	for i := range p.facts {
+		f := &p.facts[i]
+		id, open := imperialOf[f.unit]
+		if !open || len(f.twins) > 0 || p.american(f) {
+			continue
+		}
+		us, _ := quantity.Find(f.unit)
+		imp, _ := quantity.Find(id)
+		scale := imp.Scale / us.Scale
+		f.text = strings.TrimSuffix(f.text, f.unit) + id
+		f.low, f.high, f.half, f.unit, f.doubts = f.low*scale, f.high*scale, f.half*scale, id, nil
 	}
 }
 

@@ -14,6 +14,9 @@ func (r *readings) filters() {
 			r.say("filter.every", every, t.from, t.to)
 			continue
 		}
+		if every == "1" && r.volumeBeside(t) {
+			continue // "if you fit a new filter at the same time, 1.6 litres"
+		}
 		isIt := func(m *mention) bool { return m.part == "filter" || m.part == "strainer" || m.foreign }
 		before, after := r.near(t.from, from, to, isIt)
 		m := before
@@ -165,6 +168,9 @@ func (r *readings) filterTurned(sense string) (from, to int) {
 		}
 		if before == nil && (t.has("action.screw") || t.has("drive.hand") && r.about(begin, t.from, "device.screwed")) { // "Oil its ring, and screw it on"
 			before = r.spokenOf(t.from, begin)
+		}
+		if before != nil && (r.about(before.from, before.to, "part.plug") || r.about(before.from, before.to, "part.fastener")) {
+			continue
 		}
 		if before != nil && !r.about(before.to, t.from, "part.cover") && !r.hasCover() && before.part == "filter" && !before.foreign && !r.otherJob(t.from) {
 			if r.places[before.from].sentence == r.places[t.from].sentence {

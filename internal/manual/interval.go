@@ -216,6 +216,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if hard > begin && r.at(hard-1).kind == number { // "every 6 races or 15 hours"
 		hard = -1
 	}
+	if hard > begin && r.ofGrade(hard) {
+		hard = -1
+	}
 	if hard < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
 		hard = begin
 	}
@@ -264,6 +267,14 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		return regular, every
 	}
 	return regular, f.from
+}
+
+// ofGrade reports whether a word is said of the grade right before it: "SAE 30 (winter)".
+func (r *readings) ofGrade(at int) bool {
+	for at--; at > 0 && (r.places[at].function || r.places[at].text == "("); at-- {
+	}
+	f := r.factAt(at)
+	return f != nil && f.kind == "grade"
 }
 
 // againAt gives where the next figure of a figure's kind begins in its sentence.

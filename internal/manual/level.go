@@ -326,7 +326,8 @@ func (r *readings) denied(i int) bool {
 // shortTime reads a wait, a run before reading the level, or a run for draining.
 func (r *readings) shortTime(f *fact, from, to int, next string, level bool) {
 	role, at := "", f.from
-	for i := f.from - 1; i >= from && role == ""; i-- {
+	behind := r.roleBehind(f, to)
+	for i := f.from - 1; i >= from && role == "" && !behind; i-- {
 		if g := r.factAt(i); g != nil && g.kind == f.kind {
 			break
 		}
@@ -376,6 +377,18 @@ func (r *readings) shortTime(f *fact, from, to int, next string, level bool) {
 	case role == "run" && !r.about(from, to, "time.wait") && r.warmSection(f.from, from, to):
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	}
+}
+
+// roleBehind reports whether what a time is for is said right behind it, with no more than a small
+// word between: "2 minutes at idle and 1 minute of rest".
+func (r *readings) roleBehind(f *fact, to int) bool {
+	i := f.to
+	if i < to && r.places[i].function && !r.senseAt(i, "join.and") && !r.senseAt(i, "when.then") {
+		i++
+	}
+	t := r.termAt(i)
+	from, _ := r.clauseOf(f.from)
+	return i > f.to && i < to && t != nil && (t.has("time.wait") || t.has("time.run")) && r.figureIn(from, f.from)
 }
 
 // oilRuns reports whether what runs is the oil, out of a plug that was named before in the

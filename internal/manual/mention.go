@@ -334,6 +334,8 @@ func (p *page) mentionOf(first, last int) mention {
 	switch {
 	case strainer:
 		m.part, m.strainer = "strainer", drain
+	case plug && m.part == "filter" && p.gauzed():
+		m.part = "strainer" // "filter plug", of a page that speaks of its gauze
 	case cover && m.part == "filter":
 		m.part = "filter-cover"
 	case tank && m.part == "drain":
@@ -372,6 +374,11 @@ func (p *page) joined(from, to int) bool {
 		}
 	}
 	return p.figureIn(from, to)
+}
+
+// gauzed reports whether a page speaks of a strainer.
+func (p *page) gauzed() bool {
+	return slices.ContainsFunc(p.terms, func(t term) bool { return t.has("part.strainer") })
 }
 
 // washing reports whether a fluid is what something is washed in: cleaning is spoken of right

@@ -161,7 +161,7 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	case after != nil && r.places[after.from].clause == r.places[f.end()-1].clause:
 		r.of(v, after)
 	default:
-		if v.what == "" && r.stray(begin, f.from) && !r.oilIn(begin, f.from) {
+		if v.what == "" && r.stray(begin, f.from) && !r.oilIn(begin, f.from) && !r.gradeIn(begin, f.from) {
 			return
 		}
 		circuit, foreign, named := r.circuitAt(f.from)
@@ -181,7 +181,7 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	if v.what == "" {
 		// A figure beside the oil's name, without another word, is what it holds.
 		_, _, named := r.circuitAt(f.from)
-		if before != nil || r.oilIn(begin, f.from) || named && !r.stray(begin, f.from) {
+		if before != nil || r.oilIn(begin, f.from) || r.gradeIn(begin, f.from) || named && !r.stray(begin, f.from) {
 			v.what = "amount.capacity"
 		}
 	}
@@ -277,8 +277,14 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 		return "amount.oil-only", t
 	case t.has("with") && r.filterNear(t.to):
 		return "amount.with-filter", t
-	case (t.has("part.filter") || t.has("part.filter-element")) && r.senseAt(t.from-1, "new") && r.pieces[r.places[i].piece].cells:
+	case (t.has("part.filter") || t.has("part.filter-element")) && r.senseAt(t.from-1, "new"):
 		return "amount.with-filter", t // "drained, new filter .. 2.1 L"
+	case t.has("amount.apart") && r.behindVolume(i): // "the lines are 0.3 litre apart"
+		return "amount.band", t
+	case t.has("amount.apart") && !r.about(max(i-mostPhrase, 0), i, "device.window") && r.oilIn(max(i-mostPhrase, 0), i): // "with the crankcase halves apart"
+		return "amount.dry", t
+	case t.has("when.change") && r.senseAt(t.to, "only.it"):
+		return "amount.oil-only", &term{from: t.from, to: t.to + 1, senses: t.senses}
 	case t.has("part.filter"), t.has("part.filter-element"):
 		return r.filterChanged(t)
 	case t.has("stay"): // "leave the old filter"
@@ -295,6 +301,12 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 		return "amount.oil-only", t
 	}
 	return "", nil
+}
+
+// behindVolume reports whether a volume ends right before a token.
+func (r *readings) behindVolume(i int) bool {
+	f := r.factAt(i - 1)
+	return f != nil && f.kind == string(quantity.Volume)
 }
 
 // ends reports whether a clause ends at a token.
