@@ -150,7 +150,7 @@ func (r *readings) levelWords(from, to int) {
 			r.sayOnce(prefix+"state", s, t.from, t.to)
 		}
 		if s, ok := t.begin("stance."); ok && !r.denied(i) {
-			r.sayOnce(prefix+"stance", s, t.from, t.to)
+			r.say(prefix+"stance", s, t.from, t.to)
 		}
 		i = t.to - 1
 	}
