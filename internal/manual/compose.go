@@ -46,6 +46,14 @@ func (p *page) composeTerms() {
 			sense = "amount.oil-only"
 		case t.has("with"):
 			sense = "amount.with-filter"
+		case t.has("if"):
+			if last, not := p.changedIf(n); last > n {
+				if sense = "amount.with-filter"; not {
+					sense = "amount.oil-only"
+				}
+				p.composed(n, last, sense)
+			}
+			continue
 		case (t.has("amount.change") || t.has("when.change")) && n+2 < len(p.terms) && p.filterJoined(n):
 			p.composed(n, n+2, "amount.with-filter") // "change of oil and filter"
 			whole := &p.terms[n+2]
@@ -176,6 +184,40 @@ func (p *page) composeUnscrewed() {
 		}
 		p.composed(n, k, "device.resting")
 	}
+}
+
+// changedIf gives the term with which it has been said, behind "if", that a filter is changed,
+// in either order: "if you have changed the filter", "wenn der Filter gewechselt wurde". 0 for
+// none; not says that it is not.
+func (p *page) changedIf(n int) (last int, not bool) {
+	t := &p.terms[n]
+	change, filter := false, false
+	for k := n + 1; k < len(p.terms) && !(change && filter); k++ {
+		o := &p.terms[k]
+		if o.from-t.to > mostBetween || p.places[o.from].clause != p.places[t.from].clause {
+			return 0, false
+		}
+		for i := p.terms[k-1].to; i < o.from; i++ {
+			if q := &p.places[i]; q.taken || q.kind == number || q.kind == sign && q.text != "'" && q.text != "-" || q.kind == word && !q.function && len(q.fold) > 4 {
+				return 0, false
+			}
+		}
+		switch {
+		case o.has("part.filter"), o.has("part.filter-element"), o.has("part.filter-spin-on"):
+			filter = true
+		case o.has("when.change"), o.has("amount.change"):
+			change = true
+		case o.has("not"):
+			not = true
+		case !p.small(o) && !o.has("known") && !o.has("if"):
+			return 0, false
+		}
+		last = k
+	}
+	if !change || !filter {
+		return 0, false
+	}
+	return last, not
 }
 
 // partOilFrom parts "oil and filter" again behind a filter: "the filter of the oil and the

@@ -213,9 +213,25 @@ func (p *page) findTerms() {
 		for k := i; k < i+n; k++ {
 			p.places[k].term = len(p.terms)
 		}
-		p.terms = append(p.terms, term{i, i + n, p.innerOil(i, n, e.senses)})
+		p.terms = append(p.terms, term{i, i + n, p.compoundOil(i, n, p.innerOil(i, n, e.senses))})
 		i += n
 	}
+}
+
+// compoundOil gives a term of one word the oil too that its beginning names: "Getriebeöl" in
+// "Getriebeölablassschraube".
+func (p *page) compoundOil(at, n int, senses []string) []string {
+	if n != 1 || !slices.Contains(senses, "part.drain") && !slices.Contains(senses, "part.level") && !slices.Contains(senses, "part.filler") {
+		return senses
+	}
+	p.words.each(p.tokens, at, func(e *entry, size int) {
+		for _, s := range e.senses {
+			if size == 1 && strings.HasPrefix(s, "oil.") && s != "oil.any" && !slices.Contains(senses, s) {
+				senses = append(slices.Clone(senses), s)
+			}
+		}
+	})
+	return senses
 }
 
 // innerOil gives a term of several words the oil too that stands in it: "engine oil

@@ -587,13 +587,15 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 		return head, true
 	}
 	paragraph := r.paragraphOf(at)
-	own := false // oil is named since
+	own := false                                                                     // oil is named since
+	labelled := r.about(from, at, "amount.change") && r.entry(r.places[at].item, at) // "Oil change: …"
 	for n := r.mentionFrom(from) - 1; n >= 0; n-- {
 		m := &r.mentions[n]
 		if r.places[m.from].piece < paragraph || r.places[m.from].section != r.places[at].section || r.pieces[r.places[m.from].piece].cells {
 			break
 		}
 		switch {
+		case m.foreign && labelled && r.places[m.from].item != r.places[at].item:
 		case m.foreign && (own || r.gradeIn(m.to, from)): // "SAE 10W-40" is nearer
 			return r.usualOil(), true
 		case m.foreign && (!oil && !changes || r.fluidIn(m)):

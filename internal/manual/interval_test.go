@@ -111,3 +111,16 @@ func TestRead_Subjects(t *testing.T) {
 		}
 	}
 }
+
+// A line of its own that begins with the change of oil is of that, whatever stands above it.
+func TestRead_OwnLine(t *testing.T) {
+	for _, text := range []string{
+		"Olio motore: cambio 2,6 l\nCoppie: tappo scarico 30 Nm - tappo radiatore 5 Nm\nCambio olio: primo 1.000 km, poi ogni 10.000 km.",
+		"Motoröl: 2,6 l\nKühlmittel: 1,2 l\nÖlwechsel: erstmals 1.000 km, dann alle 10.000 km.",
+		"Aceite de motor: 2,6 l\nLíquido refrigerante: 1,2 l\nCambio de aceite: primero a 1.000 km, luego cada 10.000 km.",
+	} {
+		if got := said(text, "interval."); !slices.Equal(got, []string{"interval.distance 10000 km", "interval.first 1000 km"}) {
+			t.Errorf("%q: %q", text, got)
+		}
+	}
+}

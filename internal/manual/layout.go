@@ -402,7 +402,7 @@ func (d *dictionary) open(tokens []token) int {
 		return 2
 	case hyphened(tokens), bracketed(tokens), last.text == ",", last.text == "(", last.text == "/", last.text == "&":
 		return 3
-	case last.kind == word && last.function && last.gap != glued && (len(tokens) > 1 || !capitals(tokens)):
+	case last.kind == word && last.function && last.gap != glued && !measure(tokens) && (len(tokens) > 1 || !capitals(tokens)):
 		return 3
 	case last.kind == number && len(tokens) > 2 && !hasGap(tokens):
 		return 2
@@ -410,6 +410,13 @@ func (d *dictionary) open(tokens []token) int {
 		return 0
 	}
 	return 1
+}
+
+// measure reports whether a line ends with a number and its unit, which may be a small word
+// too: "1.2 l".
+func measure(tokens []token) bool {
+	n := len(tokens)
+	return n > 1 && tokens[n-2].kind == number && tokens[n-1].unitOf() != ""
 }
 
 // capitals reports whether a line is written in capitals, as headings are.

@@ -92,6 +92,11 @@ func (p *page) settleMentions() {
 				m.part, m.circuit, m.loose = "strainer", "engine", whole
 			}
 		}
+		if n > 0 && m.part == "drain" && m.circuit == "" { // "oil strainer, closing plug": a row's label
+			if o := &p.mentions[n-1]; o.part == "strainer" && !o.foreign && o.to+1 == m.from && p.places[o.to].text == "," && p.places[o.from].piece == here.piece {
+				m.part, m.circuit, m.strainer = "strainer", "engine", true
+			}
+		}
 		if m.loose == aCover && m.from > 0 && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
 			m.foreign = true // a row of a cover that nobody here knows
 		}
@@ -815,7 +820,7 @@ func (p *page) gearOil() string {
 			final = final || p.terms[i].has("oil.final")
 		}
 		p.geared = "final"
-		if gearbox && (!final || p.gearApart() || p.gearListed()) {
+		if gearbox && (!final || p.gearApart() || p.gearListed()) || p.gearPart() {
 			p.geared = "gearbox"
 		}
 	}
@@ -845,6 +850,23 @@ func (p *page) gearListed() bool {
 	for _, s := range seen {
 		if s == gear|final {
 			return true
+		}
+	}
+	return false
+}
+
+// gearPart reports whether a page names a plug of gear oil and such a plug of the final drive:
+// then gear oil is the gearbox's.
+func (p *page) gearPart() bool {
+	for i := range p.mentions {
+		m := &p.mentions[i]
+		if !m.gear || m.part == "" || m.foreign || m.circuit != "" {
+			continue
+		}
+		for k := range p.mentions {
+			if o := &p.mentions[k]; o.circuit == "final" && o.part == m.part && !o.foreign {
+				return !p.scooter()
+			}
 		}
 	}
 	return false

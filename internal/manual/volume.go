@@ -133,6 +133,11 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 		v.from = beside.from
 		return
 	}
+	if opposite := map[string]string{"amount.with-filter": "amount.oil-only", "amount.oil-only": "amount.with-filter"}; beside != nil && opposite[beside.what] != "" && r.about(max(begin, f.from-3), f.from, "else") {
+		v.what, v.circuit = opposite[beside.what], beside.circuit // "if the filter is changed 1.4 L, otherwise 1.2 L"
+		v.from, v.to = beside.from, f.end()
+		return
+	}
 	if v.what == "amount.band" {
 		if v.circuit = r.levelOf(f.from); r.otherJob(f.from) {
 			v.what = ""
@@ -275,7 +280,7 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 	switch {
 	case t.has("without") && r.filterNear(t.to):
 		return "amount.oil-only", t
-	case t.has("with") && r.filterNear(t.to):
+	case t.has("with") && (!t.has("join.and") || r.filterAt(t.to)) && r.filterNear(t.to):
 		return "amount.with-filter", t
 	case (t.has("part.filter") || t.has("part.filter-element")) && r.senseAt(t.from-1, "new"):
 		return "amount.with-filter", t // "drained, new filter .. 2.1 L"
@@ -307,6 +312,19 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 func (r *readings) behindVolume(i int) bool {
 	f := r.factAt(i - 1)
 	return f != nil && f.kind == string(quantity.Volume)
+}
+
+// filterAt reports whether a filter is named at a token, or behind a small word.
+func (r *readings) filterAt(at int) bool {
+	for i := at; i < len(r.places) && i < at+mostPhrase; i++ {
+		if r.senseAt(i, "part.filter") || r.senseAt(i, "part.filter-element") || r.senseAt(i, "amount.with-filter") {
+			return true
+		}
+		if !r.places[i].function {
+			break
+		}
+	}
+	return false
 }
 
 // ends reports whether a clause ends at a token.
@@ -373,7 +391,27 @@ func (r *readings) belongs(t *term, role string, f *fact, begin, next, from, to 
 	if mine != other {
 		return mine < other
 	}
+	if joined := r.joinedBetween(t, f, begin, next); joined != 0 {
+		return joined > 0
+	}
 	return before == r.rolesFirst(from, to)
+}
+
+// joinedBetween tells by an "and" which of two figures a role between them is of: "1.4 L with
+// the filter and 1.8 L" it is behind its figure, "1.2 L and with the filter 1.4 L" before it.
+// 1 where it is this figure's, -1 where it is the other's, 0 where no "and" tells.
+func (r *readings) joinedBetween(t *term, f *fact, begin, next int) int {
+	near, far := r.about(t.to, f.from, "join.and"), r.about(begin, t.from, "join.and")
+	if t.from > f.from {
+		near, far = r.about(f.end(), t.from, "join.and"), r.about(t.to, next, "join.and")
+	}
+	switch {
+	case near == far:
+		return 0
+	case near:
+		return -1
+	}
+	return 1
 }
 
 // ofOtherOil reports whether a role is said of another oil than a figure's: behind the figure
