@@ -468,9 +468,13 @@ func (p *page) amountNear(from, to int) bool {
 
 // findAmounts reads all amounts, each with its twins behind it.
 func (p *page) findAmounts() {
-	for i := 0; i < len(p.places); {
-		f, ok := p.amountAt(i)
-		if !ok || f.unit == "in" && p.preposition(&f) {
+	var f fact
+	for i, ok := 0, false; i < len(p.places); {
+		if t := &p.places[i]; t.taken || t.kind != number && t.term < 0 {
+			i++
+			continue
+		}
+		if f, ok = p.amountAt(i); !ok || f.unit == "in" && p.preposition(&f) {
 			i++
 			continue
 		}

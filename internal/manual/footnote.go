@@ -21,7 +21,11 @@ func footnotes(list []piece) []piece {
 			mark, n := noteMark(note, 0)
 			at := rows[mark]
 			if n == 0 || len(at) == 0 || n == len(note) || len(note)-n > mostNote {
-				rest = append(rest, note...)
+				if rest == nil {
+					rest = note[:len(note):len(note)]
+				} else {
+					rest = append(rest, note...)
+				}
 				continue
 			}
 			for _, row := range at {

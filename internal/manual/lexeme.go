@@ -27,6 +27,9 @@ type lexeme struct {
 	measured, begins bool // it was looked up as a unit; units begin so
 	unit             string
 
+	likenedUnit bool // it was looked up as a unit by its looks
+	unitLooks   string
+
 	told    bool // the languages were told whose small word it is
 	tongues uint32
 }

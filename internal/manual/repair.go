@@ -794,14 +794,22 @@ func mostlyCapitals(text string) bool {
 
 // unitLike gives the unit that a word looks like, "" where it is one itself or is none.
 func unitLike(tokens []token, i int) string {
-	t := &tokens[i]
-	if i == 0 || len(t.fold) > 12 {
+	if i == 0 {
 		return ""
 	}
-	if t.unitOf() != "" {
+	x := tokens[i].lexeme
+	if !x.likenedUnit {
+		x.likenedUnit, x.unitLooks = true, x.likeUnit()
+	}
+	return x.unitLooks
+}
+
+// likeUnit is unitLike for a word alone.
+func (x *lexeme) likeUnit() string {
+	if len(x.fold) > 12 || x.unitOf() != "" {
 		return ""
 	}
-	u := strings.ReplaceAll(t.fold, "rn", "m")
+	u := strings.ReplaceAll(x.fold, "rn", "m")
 	switch u {
 	case "lmp", "1mp":
 		u = "imp"
@@ -816,7 +824,7 @@ func unitLike(tokens []token, i int) string {
 	if len(u) >= 3 && blur(u) == blur("min") {
 		u = "min"
 	}
-	if u == t.fold || u != "imp" && unitOf(u) == "" && u != "lbf" && u != "lb" && u != "lbs" && !(u == "cm" && i+1 < len(tokens) && tokens[i+1].text == "3") {
+	if u == x.fold || u != "imp" && unitOf(u) == "" && u != "lbf" && u != "lb" && u != "lbs" {
 		return ""
 	}
 	return u

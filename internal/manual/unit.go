@@ -30,7 +30,11 @@ func unitAt(tokens []token, at int) (id string, length int) {
 		if t.kind == number && (t.gap != glued || len(t.text) > 1) {
 			break
 		}
-		text += strings.ToLower(t.text)
+		if n > 0 {
+			text += strings.ToLower(t.text)
+		} else if text = t.text; !t.upper || t.fold != text {
+			text = strings.ToLower(text)
+		}
 		if t.kind == sign && strings.Contains(".-·*×/", t.text) {
 			continue
 		}
@@ -39,7 +43,13 @@ func unitAt(tokens []token, at int) (id string, length int) {
 				continue
 			}
 		}
-		if unit := unitOf(text); unit != "" && !(n == 0 && len(t.text) == 1 && strings.Contains("SHDM", t.text)) {
+		unit := ""
+		if n == 0 && text == t.fold {
+			unit = t.unitOf()
+		} else {
+			unit = unitOf(text)
+		}
+		if unit != "" && !(n == 0 && len(t.text) == 1 && strings.Contains("SHDM", t.text)) {
 			id, length = unit, n+1
 		}
 	}

@@ -136,6 +136,14 @@ func groups(text string, i int) bool {
 // blanks, points, brackets and signs of multiplication that are written in it or
 // left out.
 func bare(word string) string {
+	plain := true
+	for i := 0; i < len(word) && plain; i++ {
+		c := word[i]
+		plain = c >= 'a' && c <= 'z' || c >= '0' && c <= '9'
+	}
+	if plain {
+		return word
+	}
 	var b strings.Builder
 	for _, r := range strings.ToLower(word) {
 		switch r {
