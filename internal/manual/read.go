@@ -72,6 +72,7 @@ func pageOf(text, tag string) *page {
 	p.findHeads()
 	p.sortFacts()
 	p.joinTwins()
+	p.dropOld()
 	for i := range p.facts {
 		p.facts[i].promote()
 	}

@@ -104,6 +104,9 @@ const termsDE = "" +
 	"oil.gear\tgetriebeoel*|getriebeol*|getriebeolsorte|getriebeolstand|getriebeschmierstoff|hypoidgetriebeol*|hypoidoel*|hypoidol*\n" +
 	"oil.gearbox\tgetriebe|getriebegehause|getriebekasten|getriebeolwanne|getriebes|schaltgetriebe|schaltgetriebeoel*|schaltgetriebeol*|schaltgetriebes|wechselgetriebe|wechselgetriebeol\n" +
 	"oil.primary\tkettenkasten|primarantrieb|primarantriebs|primardeckel|primargehause|primarkasten|primarkette|primarkettengehause|primarkettenkasten|primarkettenkastenol|primarkettenol|primaroel*|primarol*|primarseite|primartrieb|primartriebol|primartriebs\n" +
+	"old\talte angabe|alte handbuch|alte wert|alten handbuch|alten wert|alter wert|altes handbuch|anstatt|anstelle|anstelle von|bisher|bisherige|ersetzt die|erste auflage|ersten auflage|fruher galt|fruher war|fruher waren|fruhere auflage|nicht mehr|statt|vormals\n" +
+	"old.behind\tdruckfehler|falsch gedruckt|fehlerhaft|gelten nicht mehr|gilt nicht mehr|irrtumlich|ist falsch|nicht mehr gultig|sind falsch|uberholt|ungultig|zuruckgezogen\n" +
+	"old.right\talt|bislang|war|waren\n" +
 	"ordinal.1\terstere|ersteren|ersterer\n" +
 	"ordinal.2\t2te|letztere|letzteren|letzterer|ubernachsten|zweite|zweitem|zweiten|zweiter|zweites\n" +
 	"ordinal.3\tdritte|drittem|dritten|dritter|drittes\n" +

@@ -112,6 +112,9 @@ const termsEN = "" +
 	"oil.gear\tgear lubricant|gear oil|hypoid\n" +
 	"oil.gearbox\tgear box|gear box oil|gear case|gear case oil|gear housing|gear unit|gearbox|gearbox oil|gearcase|gearcase oil|transmission|transmission case|transmission housing|transmission lubricant|transmission oil\n" +
 	"oil.primary\tchain case|chaincase|chaincase oil|primary|primary case|primary chain|primary chain case|primary chaincase|primary chaincase lubricant|primary cover|primary drive|primary drive oil|primary oil\n" +
+	"old\tearlier edition|earlier manual|first edition|formerly|in place of|instead of|no longer|old figure|old manual|old value|previous edition|previous figure|previous value|previously|printed as|prints|rather than|replaces|stands there with|stood there with|supersedes|up to now|used to be|was given as|was printed as\n" +
+	"old.behind\tare wrong|does not apply|erroneous|in error|incorrect|is cancelled|is wrong|misprint|must be deleted|no longer applies|no longer valid|obsolete|out of date|outdated|printing error|superseded|was wrong|withdrawn\n" +
+	"old.right\told|previous|was|were\n" +
 	"only.it\talone|only\n" +
 	"ordinal.1\tformer\n" +
 	"ordinal.2\t2nd|alternate|latter|other|second\n" +

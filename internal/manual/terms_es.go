@@ -104,6 +104,9 @@ const termsES = "" +
 	"oil.gear\taceite de engranaje|aceite de engranajes|aceite de la transmision|aceite de transmision|aceite de transmisiones|aceite hipoide|aceite para engranaje|aceite para engranajes|aceite para transmision|aceite para transmisiones|transmision|valvulina\n" +
 	"oil.gearbox\taceite de cambio|aceite del cambio|caja|caja de cambios|caja de engranajes|caja de marchas|caja de velocidades|caja del cambio|cambio|el de la caja|el del cambio|la del cambio\n" +
 	"oil.primary\taceite de la transmision primaria|aceite de transmision primaria|cadena primaria|cadena primario|primaria|primario|transmision primaria|transmision primario\n" +
+	"old\tanteriormente|antes era|antes eran|edicion anterior|en lugar de|en vez de|manual antiguo|primera edicion|valor anterior|valor antiguo|ya no\n" +
+	"old.behind\tanulada|anulado|errata|error de imprenta|es erronea|es erroneo|es incorrecta|es incorrecto|obsoleta|obsoleto|por error|ya no es valido|ya no vale\n" +
+	"old.right\tanterior|antiguo|era|eran\n" +
 	"ordinal.2\t2ª|2º|segunda|segundo\n" +
 	"ordinal.3\t3er|3ª|3º|tercer|tercera|tercero\n" +
 	"other.action\tajustar|ajuste|comprobar|compruebe|control|engrasar|engrase|examinar|examine|inspeccion|inspeccionar|inspeccione|limpiar|limpie|limpieza|lubricar|lubrique|reglaje|revisar|revise|verificar|verifique\n" +

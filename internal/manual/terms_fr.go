@@ -104,6 +104,9 @@ const termsFR = "" +
 	"oil.gear\thuile d engrenage|huile d engrenages|huile de la transmission|huile de transmission|huile de transmissions|huile hypoide|huile pour engrenages|huile pour transmission|huile pour transmissions|huile transmission|lubrifiant de transmission\n" +
 	"oil.gearbox\tboite|boite a vitesses|boite de vitesse|boite de vitesses|boite vitesses|boitier de vitesses|bv|carter de boite|carter de boite de vitesses|huile boite de vitesses|huile de boite|huile de boite a vitesses|huile de boite de vitesse|huile de boite de vitesses|huile de la boite|huile de la boite de vitesses\n" +
 	"oil.primary\tcarter de chaine primaire|carter de transmission primaire|chaine primaire|huile de carter primaire|huile de chaine primaire|huile de transmission primaire|primaire|transmission primaire\n" +
+	"old\tancien couple|ancien manuel|ancienne edition|ancienne valeur|au lieu de|au lieu des|auparavant|n est plus|ne sont plus|plutot que|precedemment|premiere edition\n" +
+	"old.behind\tannule|annulee|coquille|erreur d impression|est errone|est erronee|est fausse|est faux|n est plus valable|ne s applique plus|par erreur|perime|perimee\n" +
+	"old.right\tancien|ancienne|etaient|etait\n" +
 	"ordinal.2\t2e|2eme|deuxieme|second|seconde\n" +
 	"ordinal.3\t3e|3eme|troisieme\n" +
 	"other.action\tcontrole|controler|controlez|examiner|graissage|graisser|inspecter|inspection|lubrifier|nettoyage|nettoyer|nettoyez|purge|purger|reglage|regler|verification|verifier|verifiez\n" +

@@ -104,6 +104,9 @@ const termsIT = "" +
 	"oil.gear\tolio della trasmissione|olio di trasmissione|olio ingranaggi|olio ipoide|olio per ingranaggi|olio per trasmissioni|olio trasmissione|olio trasmissioni|trasmissione\n" +
 	"oil.gearbox\tcambio|cambio di velocita|cambio velocita|olio cambio|olio del cambio|olio ingranaggi cambio|olio per cambio|olio per ingranaggi cambio|olio scatola cambio|quello del cambio|scatola cambio|scatola del cambio|scatola marce\n" +
 	"oil.primary\tcarter primario|catena primaria|olio catena primaria|olio della trasmissione primaria|olio trasmissione primaria|primaria|trasmissione primaria\n" +
+	"old\tal posto di|anziche|edizione precedente|in precedenza|invece di|non piu|precedentemente|prima edizione|valore precedente|vecchio manuale|vecchio valore\n" +
+	"old.behind\tannullata|annullato|e errata|e errato|e sbagliata|e sbagliato|errore di stampa|non e piu valido|non vale piu|per errore|refuso|superata|superato\n" +
+	"old.right\tera|erano|precedente|vecchio\n" +
 	"ordinal.2\t2ª|2°|seconda|secondo\n" +
 	"ordinal.3\t3ª|3°|terza|terzo\n" +
 	"other.action\tcontrollare|controllo|esaminare|ingrassare|ispezionare|ispezione|lubrificare|pulire|pulizia|regolare|regolazione|verifica|verificare\n" +

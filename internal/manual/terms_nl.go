@@ -104,6 +104,9 @@ const termsNL = "" +
 	"oil.gear\thypoidolie|tandwielolie\n" +
 	"oil.gearbox\tbakolie|schakelbak|transmissie|transmissieolie|versnellingsbak*|versnellingsbakolie\n" +
 	"oil.primary\tprimair carter|primaire aandrijf*|primaire aandrijving|primaire ketting|primaire kettingkast|primaire transmissie|primaire*\n" +
+	"old\teerste druk|in plaats van|niet meer|oude handboek|oude waarde|voorheen|vorige druk|vorige waarde|vroeger was\n" +
+	"old.behind\tabusievelijk|drukfout|geldt niet meer|is fout|is onjuist|ongeldig|verouderd|vervallen\n" +
+	"old.right\toud|waren|was\n" +
 	"ordinal.2\t2e|andere|tweede\n" +
 	"ordinal.3\t3e|derde\n" +
 	"other.action\tafstellen|controle|controleer|controleren|inspecteer|inspecteren|inspectie|nakijken|onderzoeken|reinig|reinigen|schoonmaken|smeer|smeren|stel af\n" +

@@ -104,6 +104,9 @@ const termsPT = "" +
 	"oil.gear\toleo da transmissao|oleo das engrenagens|oleo de engrenagens|oleo de transmissao|oleo de transmissoes|oleo hipoide|oleo para engrenagens|transmissao|valvulina\n" +
 	"oil.gearbox\tcaixa|caixa de engrenagens|caixa de marchas|caixa de mudancas|caixa de velocidades|cambio\n" +
 	"oil.primary\tcorrente primaria|oleo da corrente primaria|oleo da transmissao primaria|oleo de transmissao primaria|primaria|primario|transmissao primaria\n" +
+	"old\tanteriormente|antes era|antes eram|ao inves de|edicao anterior|em lugar de|em vez de|ja nao|manual antigo|primeira edicao|valor anterior|valor antigo\n" +
+	"old.behind\tanulada|anulado|erro de impressao|esta errada|esta errado|esta incorreto|gralha|ja nao vale|nao e mais valido|obsoleto|por engano|por erro\n" +
+	"old.right\tanterior|antigo|era|eram\n" +
 	"ordinal.2\t2ª|2º|segunda|segundo\n" +
 	"ordinal.3\t3ª|3º|terceira|terceiro\n" +
 	"other.action\tajustar|ajuste|controlar|examine|inspecao|inspecionar|inspecione|lavar|lave|limpar|limpe|limpeza|lubrificacao da corrente|lubrificar|lubrifique|regular|regule|verificacao|verificar|verifique\n" +

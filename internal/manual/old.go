@@ -1,0 +1,93 @@
+package manual
+
+import "tidysump/internal/quantity"
+
+// dropOld takes out the figures that a page names only to say that they hold no longer: "use
+// 30 N·m instead of 42 N·m", "42 N·m is a misprint", a column headed "old".
+func (p *page) dropOld() {
+	told := false
+	for i := range p.terms {
+		t := &p.terms[i]
+		told = told || t.has("old") || t.has("old.behind") || t.has("old.right") || t.has("not")
+	}
+	if !told {
+		return
+	}
+	kept := p.facts[:0]
+	for i := range p.facts {
+		f := &p.facts[i]
+		if f.unit == "" || !p.oldBefore(i) && !p.oldBehind(i) && !p.oldColumn(f) {
+			kept = append(kept, *f)
+		}
+	}
+	p.facts = kept
+}
+
+// oldBefore reports whether words before a figure say that it is no longer so: in its clause,
+// behind the figure before it.
+func (p *page) oldBefore(n int) bool {
+	f := &p.facts[n]
+	for i := f.from - 1; i >= 0 && p.places[i].clause == p.places[f.from].clause && !(p.places[i].taken && p.places[i].kind == number); i-- {
+		t := p.termAt(i)
+		switch {
+		case t == nil:
+		case t.has("old"):
+			return true
+		case t.has("old.right"), t.has("not") && !t.has("without") && f.kind != string(quantity.Volume): // "with the filter 2.4 l, if not 2.2 l"
+			if f.from-t.to <= 1 && (f.from == t.to || p.places[t.to].function) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// oldBehind reports whether words behind a figure say that it is no longer so: in its
+// sentence, before the next figure.
+func (p *page) oldBehind(n int) bool {
+	f := &p.facts[n]
+	for i := f.end(); i < len(p.places) && p.places[i].sentence == p.places[f.from].sentence; i++ {
+		q := &p.places[i]
+		if q.taken && q.kind == number || q.text == ";" {
+			return false
+		}
+		if p.senseAt(i, "old.behind") {
+			return true
+		}
+	}
+	return false
+}
+
+// oldColumn reports whether a figure's cell stands below a head that says so, beside one that
+// does not.
+func (p *page) oldColumn(f *fact) bool {
+	t := &p.places[f.from]
+	if t.gap != wide || !p.pieces[t.piece].cells {
+		return false
+	}
+	for n := t.piece - 1; n >= 0 && n > t.piece-mostBackRows; n-- {
+		from, to := p.pieceTokens(n)
+		if from == to || p.places[from].section != t.section && !p.pieces[n].heading {
+			return false
+		}
+		cells, old, apart := 0, false, 1<<20
+		for i := from; i < to; i++ {
+			q := &p.places[i]
+			if q.kind == number {
+				cells = 0
+				break
+			}
+			if i > from && q.gap != wide {
+				continue
+			}
+			cells++
+			if d := abs(q.col - t.col); d < apart {
+				apart, old = d, p.senseAt(i, "old") || p.senseAt(i, "old.right")
+			}
+		}
+		if cells > 1 {
+			return old
+		}
+	}
+	return false
+}
