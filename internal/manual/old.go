@@ -20,7 +20,7 @@ func (p *page) dropOld() {
 			kept = append(kept, *f)
 		}
 	}
-	p.facts = kept
+	p.facts, p.byToken = kept, nil
 }
 
 // oldBefore reports whether words before a figure say that it is no longer so: in its clause,

@@ -76,7 +76,6 @@ func pageOf(text, tag string) *page {
 	for i := range p.facts {
 		p.facts[i].promote()
 	}
-	p.dropFormer()
 	p.findUnread()
 	p.settleTerms()
 	p.findMentions()

@@ -45,8 +45,6 @@ const termsEN = "" +
 	"every.half-year\tevery half year|every six months|half yearly|twice a year\n" +
 	"every.month\teach month|every month|once a month\n" +
 	"every.year\tannually|each year|every year|once a year|once every year|per year|yearly\n" +
-	"former.before\tformer figure|former value|formerly|instead of|old figure|old torque|old value|previous|previously|rather than|superseded figure|until now|used to be\n" +
-	"former.behind\tdoes not apply|is a misprint|is an error|is superseded|is wrong|no longer|superseded|was wrong\n" +
 	"if\tif|when|where\n" +
 	"join.and\t&|and|as well as|plus\n" +
 	"join.or\teither|or\n" +
@@ -112,8 +110,8 @@ const termsEN = "" +
 	"oil.gear\tgear lubricant|gear oil|hypoid\n" +
 	"oil.gearbox\tgear box|gear box oil|gear case|gear case oil|gear housing|gear unit|gearbox|gearbox oil|gearcase|gearcase oil|transmission|transmission case|transmission housing|transmission lubricant|transmission oil\n" +
 	"oil.primary\tchain case|chaincase|chaincase oil|primary|primary case|primary chain|primary chain case|primary chaincase|primary chaincase lubricant|primary cover|primary drive|primary drive oil|primary oil\n" +
-	"old\tearlier edition|earlier manual|first edition|formerly|in place of|instead of|no longer|old figure|old manual|old value|previous edition|previous figure|previous value|previously|printed as|prints|rather than|replaces|stands there with|stood there with|supersedes|up to now|used to be|was given as|was printed as\n" +
-	"old.behind\tare wrong|does not apply|erroneous|in error|incorrect|is cancelled|is wrong|misprint|must be deleted|no longer applies|no longer valid|obsolete|out of date|outdated|printing error|superseded|was wrong|withdrawn\n" +
+	"old\tearlier edition|earlier manual|first edition|former figure|former value|formerly|in place of|instead of|no longer|old figure|old manual|old torque|old value|previous edition|previous figure|previous torque|previous value|previously|printed as|prints|rather than|replaces|stands there with|stood there with|superseded figure|supersedes|until now|up to now|used to be|was given as|was printed as\n" +
+	"old.behind\tare wrong|does not apply|erroneous|in error|incorrect|is an error|is cancelled|is superseded|is wrong|misprint|must be deleted|no longer applies|no longer valid|obsolete|out of date|outdated|printing error|superseded|was wrong|withdrawn\n" +
 	"old.right\told|previous|was|were\n" +
 	"only.it\talone|only\n" +
 	"ordinal.1\tformer\n" +
