@@ -234,7 +234,7 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 	}
 	if mark != "" && behind < len(p.places) {
 		if second, last, is := p.valueAt(behind); is {
-			if unit, to := p.unitOfNumber(behind, last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.v >= first.v || id != "") {
+			if unit, to := p.unitOfNumber(behind, last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.v >= first.v || id != "" && id != unit) {
 				return p.amount(i, to, unit, first, second, mark), true
 			}
 		}

@@ -26,6 +26,7 @@ type section struct {
 type page struct {
 	usual             string // the oil that is meant where none is named, once it was asked for
 	geared            string // whose gear oil is, once it was asked for
+	guessed           bool   // neither a gearbox nor a final drive tells that
 	several           asked  // whether oils beside the engine's are named
 	twoStroke         string // whose plain oil is where the engine burns its own, "" of other pages
 	text              string
@@ -210,6 +211,9 @@ func (p *page) findTerms() {
 			i++
 			continue
 		}
+		if last, m := p.words.match(p.tokens, i+n-1); n > 2 && m > 1 && namesOil(e) && namesOil(last) {
+			e, n = last, n-1+m // "the oil of the transmission" ends within "final transmission"
+		}
 		for k := i; k < i+n; k++ {
 			p.places[k].term = len(p.terms)
 		}
@@ -232,6 +236,11 @@ func (p *page) compoundOil(at, n int, senses []string) []string {
 		}
 	})
 	return senses
+}
+
+// namesOil reports whether a spelling names whose oil it is.
+func namesOil(e *entry) bool {
+	return slices.ContainsFunc(e.senses, func(s string) bool { return strings.HasPrefix(s, "oil.") && s != "oil.any" })
 }
 
 // innerOil gives a term of several words the oil too that stands in it: "engine oil

@@ -71,6 +71,9 @@ func (r *readings) intervals() {
 		if before := r.factAt(begin - 1); begin == f.from && before != nil && before.text == f.text && r.places[f.from].gap == wide {
 			continue // the next column of its row
 		}
+		if r.nth(begin, f.from) {
+			continue // "the first change at 500 km, the second at 1500 km"
+		}
 		role, at := r.intervalRole(f, begin, from, to)
 		subjects, ok := r.subjectsOf(f, role, begin, from, to, &last)
 		if list, over := r.listBelow(f); over {
@@ -98,6 +101,11 @@ func (r *readings) intervals() {
 			r.filterToo(f, to)
 		}
 	}
+}
+
+// nth reports whether a further change is told of between two tokens, and not each.
+func (r *readings) nth(from, to int) bool {
+	return (r.about(from, to, "ordinal.2") || r.about(from, to, "ordinal.3")) && !r.about(from, to, "when.every") && !r.about(from, to, "each")
 }
 
 // longFacts gives all distances and long times in the order of the page, also those in

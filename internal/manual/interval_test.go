@@ -34,6 +34,8 @@ func TestRead_Intervals(t *testing.T) {
 		{"Vidange du moteur à 500 km, puis tous les 4 000 km ou tous les ans. Courroie : 15 000 km.", []string{"interval.distance 4000 km", "interval.first 500 km", "interval.months 12 months"}},
 		{"Huile moteur toutes les 15 heures ; en compétition, toutes les 5 heures.", []string{"interval.hours 15 h", "interval.severe-hours 5 h"}},
 		{"Liquide de frein : tous les deux ans.", nil},
+		{"The first oil change is at 500 km, the second at 1,500 km.", []string{"interval.first 500 km"}},
+		{"Gearbox          engine oil SAE 40       0.9 l      every 8,000 km\nAir filter       engine oil              -          every 2,000 km\nEngine           engine oil SAE 40       2.0 l      every 3,000 km\n", []string{"interval.distance 3000 km", "interval.gearbox 8000 km"}},
 	} {
 		if got := said(c.text, "interval."); !slices.Equal(got, c.want) {
 			t.Errorf("%q: %q, want %q", c.text, got, c.want)

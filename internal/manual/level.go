@@ -240,11 +240,14 @@ func (r *readings) levelPrefix(at int) string {
 // paragraph, else in the heading; else of the engine's.
 func (r *readings) levelOf(at int) string {
 	circuit := ""
-	from := r.paragraph(at)
+	from, step := r.paragraph(at), r.stepOf(at)
 	for n := r.mentionFrom(at) - 1; n >= 0 && r.mentions[n].from >= from && circuit == ""; n-- {
 		m := &r.mentions[n]
 		if r.places[m.from].sentence != r.places[at].sentence && r.dated(m.from) {
 			continue // "gearbox oil every 10,000 km. Level: …"
+		}
+		if m.from < step && m.part != "level" {
+			continue // a step before it
 		}
 		if m.gear {
 			circuit = r.gearOil()
@@ -262,6 +265,34 @@ func (r *readings) levelOf(at int) string {
 		return r.usualOil()
 	}
 	return circuit
+}
+
+// stepOf gives where the step of a list begins that a token stands in; 0 for none.
+func (r *readings) stepOf(at int) int {
+	for n := r.places[at].piece; n > 0 && !r.pieces[n].blank; n-- {
+		if !r.pieces[n].joined && bullet(r.pieces[n].tokens) > 0 {
+			return r.starts[n]
+		}
+	}
+	return 0
+}
+
+// afterOther reports whether the oil of a level's words is told by nothing in their step of a
+// list, and a step before it named another oil than the one it is taken for.
+func (r *readings) afterOther(at int) bool {
+	from, step := r.paragraph(at), r.stepOf(at)
+	circuit := r.levelOf(at)
+	other := false
+	for n := r.mentionFrom(at) - 1; n >= 0 && r.mentions[n].from >= from; n-- {
+		switch m := &r.mentions[n]; {
+		case m.foreign:
+		case m.from >= step && (m.circuit != "" || m.gear):
+			return false
+		default:
+			other = other || m.gear || m.circuit != "" && m.circuit != circuit
+		}
+	}
+	return other
 }
 
 // onlyLevel gives the oil whose level plug is the only one of the page, where a token's

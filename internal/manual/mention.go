@@ -71,6 +71,7 @@ func (p *page) settleMentions() {
 	defer func() { p.usual, p.geared, p.several = "", "", notAsked }() // asked for before all was named
 	p.settleScooter()
 	p.settleShared()
+	p.settleProducts()
 	p.settleTwoStroke()
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {
@@ -103,6 +104,7 @@ func (p *page) settleMentions() {
 		if m.circuit == "" && !m.foreign && (m.part != "" && !m.ofFilter() || m.loose != whole) && p.foreignItem(here.item, n) {
 			m.foreign = true // "FORK OIL. Undo the drain screw"
 		}
+		p.strainersPlug(n)
 		bare := m.circuit == "engine" && m.part == "" && m.to-m.from == 1 // "engine cold"
 		switch {
 		case m.foreign:
@@ -162,6 +164,39 @@ func (p *page) meansSame(n int) {
 			m.part = "drain"
 		}
 		m.from = p.termAt(at).from
+	}
+}
+
+// strainersPlug takes a bare plug or cover for the strainer's where that is the label before it:
+// "Strainer: plug M20, 15 N·m".
+func (p *page) strainersPlug(n int) {
+	m := &p.mentions[n]
+	if n == 0 || m.foreign || m.circuit != "" || m.part != "drain" && m.loose != aPlug && m.loose != aCover || p.saysOil(m) {
+		return
+	}
+	if o := &p.mentions[n-1]; o.part == "strainer" && !o.foreign && m.from == o.to+1 && p.places[o.to].text == ":" {
+		m.part, m.loose, m.circuit = "strainer", whole, "engine"
+	}
+}
+
+// settleProducts takes the oil that a row of a table names behind the thing it is for as that
+// thing's: "Gearbox   engine oil SAE 40   0.9 l", "Air filter   engine oil".
+func (p *page) settleProducts() {
+	for n := 1; n < len(p.mentions); n++ {
+		m, label := &p.mentions[n], &p.mentions[n-1]
+		at := &p.places[m.from]
+		if m.part != "" || m.foreign || m.loose != whole || m.tank || !m.oil || at.gap != wide || !p.pieces[at.piece].cells || !p.saysOil(m) {
+			continue
+		}
+		if from, _ := p.pieceTokens(at.piece); p.mentionFrom(from) != n-1 || p.places[label.from].piece != at.piece || label.part != "" && !label.foreign || label.loose != whole || p.figureIn(label.to, m.from) {
+			continue
+		}
+		switch {
+		case label.foreign && !label.measure:
+			m.foreign = true
+		case label.circuit != "" && label.circuit != "engine" && !p.saysOil(label):
+			m.circuit, m.gear = label.circuit, false
+		}
 	}
 }
 
@@ -588,6 +623,10 @@ func (p *page) rowLike(at int) bool {
 // which it is, on a page that names another.
 func (r *readings) byDefault(what string, at int) bool {
 	switch {
+	case strings.Contains(what, "gearbox"), strings.Contains(what, "final"):
+		return r.gearOil() != "" && r.guessed && strings.Contains(what, r.geared)
+	case strings.HasPrefix(what, "level."):
+		return r.afterOther(at)
 	case strings.HasPrefix(what, "bolt.drain."), strings.HasPrefix(what, "bolt.level."), strings.HasPrefix(what, "bolt.filler."):
 	case what == "oil.engine.with-filter", what == "oil.engine.oil-only":
 		from, to := r.sentenceOf(at)
@@ -817,15 +856,33 @@ func (p *page) gearOil() string {
 		gearbox, final := false, p.scooter()
 		for i := range p.terms {
 			gearbox = gearbox || p.terms[i].has("oil.gearbox") || p.terms[i].has("oil.primary")
-			final = final || p.terms[i].has("oil.final")
+			final = final || p.terms[i].has("oil.final") || p.terms[i].has("bike.shaft")
 		}
-		p.geared = "final"
-		if gearbox && (!final || p.gearApart() || p.gearListed()) || p.gearPart() {
+		p.geared, p.guessed = "final", !gearbox && !final
+		if gearbox && (!final || p.gearApart() || p.gearListed()) || p.gearPart() || p.guessed && p.gearMuch() {
 			p.geared = "gearbox"
 		}
 	}
 	return p.geared
 }
+
+// gearMuch reports whether more gear oil is told of than a final drive holds.
+func (p *page) gearMuch() bool {
+	for i := range p.facts {
+		f := &p.facts[i]
+		if f.kind != string(quantity.Volume) || f.low <= mostFinal {
+			continue
+		}
+		from, _ := p.sentenceOf(f.from)
+		if n := p.mentionFrom(f.from) - 1; n >= 0 && p.mentions[n].from >= from && p.mentions[n].gear && p.mentions[n].part == "" {
+			return true
+		}
+	}
+	return false
+}
+
+// mostFinal is the most oil in litres that a final drive is believed to hold. From memory.
+const mostFinal = 0.4
 
 // gearListed reports whether a table has a row for gear oil, one for the final drive's, and
 // none for the gearbox's by its name: "Change gear oil", "Change oil of final drive".

@@ -137,6 +137,8 @@ func (r *readings) nameFrom(i, end int) int {
 			if t.function && !code || !capital(t.text) && t.gap != glued {
 				return n
 			}
+		case t.text == "/" && r.places[n-1].kind == number && r.at(n+1).kind == number: // "Bulletin 3/2008"
+			return i
 		case t.text == "\"" || t.text == "'":
 		case t.gap == glued && strings.Contains("-/+.", t.text) && n+1 < end && r.places[n+1].gap == glued:
 		default:
@@ -240,7 +242,7 @@ func (r *readings) wordsOnly(from, to int) bool {
 // alone reports whether a token is a cell of its own, or one that a sign parts.
 func (r *readings) alone(i, from, to int) bool {
 	before := i == from || r.places[i].gap == wide || r.places[i-1].kind == sign
-	after := i+1 == to || r.senseAt(i+1, "label.model") || r.places[i+1].gap == wide || r.places[i+1].kind == sign && r.places[i+1].text != "-" && r.places[i+1].text != "."
+	after := i+1 == to || r.senseAt(i+1, "label.model") || r.places[i+1].gap == wide || r.places[i+1].kind == sign && !strings.Contains("-.:", r.places[i+1].text)
 	return before && after && len(r.places[i].text) > 3
 }
 

@@ -13,6 +13,7 @@ func TestRead_Names(t *testing.T) {
 		"ROTHFELS  X-450 Enduro        Bedienungsanleitung          31":    {"make Rothfels", "model X-450 Enduro"},
 		"TRESMONT  Bicylindre 500, type M 6         Tableau de graissage":  {"make Tresmont", "model Bicylindre 500 type M 6"},
 		"Kranzau Specht 250 S                     Betriebsanleitung     3": {"make Kranzau", "model Specht 250 S"},
+		"SERVICEINFORMATION 3/2008                  MORGENTAU Zephir 450":  {"make Morgentau", "model Zephir 450"},
 		"Wartung       M12 x 1,5       25":                                 nil,
 	} {
 		got := append(said(head+page, "make"), said(head+page, "model")...)

@@ -146,8 +146,8 @@ var smallWords = sync.OnceValue(func() map[string]uint32 {
 	all := map[string]uint32{}
 	for i, l := range allLanguages() {
 		for _, f := range l.function {
-			if len(f) > 1 && f[0] != '~' { // a letter alone is a unit as often: "0.5 l"
-				all[fold(f)] |= 1 << i
+			if small := fold(f); len(small) > 1 && f[0] != '~' { // a letter alone is a unit as often, or a mark: "0.5 l", "E"
+				all[small] |= 1 << i
 			}
 		}
 	}

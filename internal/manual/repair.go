@@ -591,7 +591,7 @@ func repairParted(tokens []token, d *dictionary, head bool) []token {
 		a, b := &tokens[at], &tokens[next]
 		ends := next+1 == len(tokens) || tokens[next+1].gap == wide || tokens[next+1].kind == sign
 		switch {
-		case a.kind == word && b.kind == word && a.gap != glued && !b.familiar() && (len(b.text) > 1 || len(a.text) > 2 && !a.familiar()):
+		case a.kind == word && b.kind == word && a.gap != glued && b.text != "M" && !b.familiar() && (len(b.text) > 1 || len(a.text) > 2 && !a.familiar()):
 			whole := a.fold + b.fold
 			name := head && len(a.text) == 1 && len(b.text) > 3 && inCapitalsOnly(a.text+b.text)
 			if !name && (len(whole) < 4 || a.familiar() || !d.knows(whole) && d.likeWord(whole, 4) == "") {

@@ -101,6 +101,8 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 			thousands = f.unit // "(x 1000 km)"
 		case i == from && f != nil && r.overLabels(n):
 			return nil
+		case i == from && r.overLabels(n) && r.thousandsIn(i, end):
+			thousands = "km" // "mileage in km (x 1000)", "Kilometerstand x 1000"
 		case i == from && f == nil:
 		case f != nil:
 			list = append(list, c)
@@ -136,6 +138,17 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 	}
 	return list
+}
+
+// thousandsIn reports whether a cell says that its row is of thousands of kilometres.
+func (r *readings) thousandsIn(from, to int) bool {
+	thousand, km := false, false
+	for i := from; i < to; i++ {
+		t := &r.places[i]
+		thousand = thousand || t.text == "1000" || t.text == "1.000" || t.text == "1,000"
+		km = km || strings.HasPrefix(t.fold, "kilomet") || strings.HasPrefix(t.fold, "quilomet") || t.fold == "km"
+	}
+	return thousand && km
 }
 
 // overLabels reports whether the first cell of a table's head stands over the labels of its
