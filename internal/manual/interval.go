@@ -274,6 +274,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	case every >= 0:
 		return regular, every
 	}
+	if r.prose(f.from) && !r.about(from, f.from, "when.then") && !r.about(from, to, "when.every") && len(f.doubts) == 0 { // "at 1,000 km": once, or each time
+		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
+	}
 	return regular, f.from
 }
 
@@ -610,7 +613,7 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 			return "", false
 		case m.foreign:
 		case role == first && !oil:
-			return "engine", true
+			return r.usualOil(), true
 		case m.gear:
 			return r.gearOil(), true
 		case m.circuit != "":
@@ -743,7 +746,7 @@ func (r *readings) headOf(from, to int, sense string) (found *term) {
 func (r *readings) row(at int) bool {
 	from, _ := r.sentenceOf(at)
 	for i := from; i < at; i++ {
-		if r.places[i].text == ":" || r.places[i+1].gap == wide {
+		if r.places[i].text == ":" && !(i == from+1 && len(r.places[from].text) == 1) || r.places[i+1].gap == wide { // "A:" answers
 			return true
 		}
 	}

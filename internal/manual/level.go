@@ -130,7 +130,7 @@ func (r *readings) drains(from, to int) bool {
 func (r *readings) levelWords(from, to int) {
 	for i := from; i < to; i++ {
 		t := r.termAt(i)
-		if t == nil || t.from != i {
+		if t == nil || t.from != i || r.asked(i) {
 			continue
 		}
 		prefix := r.levelPrefix(i)
@@ -210,6 +210,12 @@ func (r *readings) leaks(what string, t *term) {
 		}
 	}
 	r.sayOnce(what, "hole", first, last)
+}
+
+// asked reports whether a token's clause is a question, which states nothing: "Cold or hot?"
+func (r *readings) asked(at int) bool {
+	_, to := r.clauseOf(at)
+	return r.places[to-1].text == "?"
 }
 
 // clauseEnd gives where the clause of a token ends.

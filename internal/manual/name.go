@@ -1,6 +1,11 @@
 package manual
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+
+	"tidysump/internal/finding"
+)
 
 // names reads make, model and years, and how the engine is cooled.
 func (r *readings) names() {
@@ -62,14 +67,47 @@ func (r *readings) makeAndModel() {
 	}
 	switch {
 	case to > 0 && (r.at(from+1).kind == number || to == from+1 || lone[0] < from && r.headCell(from)) && lone[1] > 0:
-		r.say("make", r.cased(lone[0], lone[1]), lone[0], lone[1])
-		r.say("model", r.cased(from, to), from, to)
+		r.name("make", lone[0], lone[1], r.twice(lone[0], from) || r.labelled(lone[0]))
+		r.name("model", from, to, r.twice(from, lone[0]) || r.labelled(from))
+	case to == from+2 && r.labelled(from): // "Model Rebeco 74"
+		r.name("model", from, to, true)
 	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
-		r.say("make", r.cased(from, from+1), from, from+1)
-		r.say("model", r.cased(from+1, to), from+1, to)
+		sure := r.places[from].piece == 0 && r.strangeAt(from+1) && numbered && !r.spoilt
+		r.name("make", from, from+1, sure || r.twice(from, from+1))
+		r.name("model", from+1, to, sure)
 	case lone[1] > 0 && len(r.models) > 0:
-		r.say("make", r.cased(lone[0], lone[1]), lone[0], lone[1])
+		r.name("make", lone[0], lone[1], r.twice(lone[0], lone[0]))
 	}
+}
+
+// name reads a make or a model. It is asked for unless it is clear that it is one.
+func (r *readings) name(what string, from, to int, clear bool) {
+	var doubts []finding.Finding
+	text := r.cased(from, to)
+	if !clear {
+		doubts = append(doubts, doubt("manual-by-context", "text", text))
+	}
+	r.say(what, text, from, to, doubts...)
+}
+
+// labelled reports whether a word such as "model" stands right before a name.
+func (r *readings) labelled(at int) bool {
+	k := at - 1
+	for k > 0 && r.places[k].kind == sign {
+		k--
+	}
+	return k >= 0 && r.places[k].piece == r.places[at].piece && r.senseAt(k, "label.model")
+}
+
+// twice reports whether a word of a name also stands elsewhere on the page, where another word
+// than that of the token beside follows.
+func (r *readings) twice(at, beside int) bool {
+	for i := range r.places {
+		if i != at && r.places[i].fold == r.places[at].fold && r.at(i+1).fold != r.at(beside).fold && r.at(i+1).kind == word && r.places[i].piece < headPieces {
+			return true
+		}
+	}
+	return false
 }
 
 // tableHead reports whether a line is the head of a table: it has units without a number,
@@ -133,8 +171,8 @@ func (r *readings) nameFrom(i, end int) int {
 				return n
 			}
 		case t.kind == word:
-			code := n > i+1 && len(t.text) == 1 && capital(t.text) && r.places[n-1].kind == number && (n+1 == end || r.places[n+1].gap == wide) // "700 A"
-			if t.function && !code || !capital(t.text) && t.gap != glued {
+			code := n > i+1 && len(t.text) == 1 && (capital(t.text) || unitOf(t.fold) == "") && r.places[n-1].kind == number && (n+1 == end || r.places[n+1].gap == wide) // "700 A"
+			if t.function && !code || !capital(t.text) && t.gap != glued && !code {
 				return n
 			}
 		case t.text == "/" && r.places[n-1].kind == number && r.at(n+1).kind == number: // "Bulletin 3/2008"
@@ -266,7 +304,8 @@ func casedName(tokens []token) string {
 			b.WriteByte(' ')
 		}
 		if t.kind == word && len(t.text) > 3 && t.text == strings.ToUpper(t.text) {
-			b.WriteString(t.text[:1] + strings.ToLower(t.text[1:]))
+			_, first := utf8.DecodeRuneInString(t.text)
+			b.WriteString(t.text[:first] + strings.ToLower(t.text[first:]))
 		} else {
 			b.WriteString(t.text)
 		}

@@ -1,6 +1,10 @@
 package manual
 
-import "strings"
+import (
+	"strings"
+
+	"tidysump/internal/finding"
+)
 
 // oils gives grades, marks and categories the oils that they are of.
 func (r *readings) oils() {
@@ -29,9 +33,19 @@ func (r *readings) oils() {
 			if from > 0 && r.places[from-1].fold == "sae" {
 				from--
 			}
-			r.sayAt("oil."+c+"."+kind, f.text, from, f.to, f.to-1)
+			var doubts []finding.Finding
+			if c == "engine" && gearGrade(f) {
+				doubts = append(doubts, doubt("manual-by-context", "text", f.text))
+			}
+			r.sayAt("oil."+c+"."+kind, f.text, from, f.to, f.to-1, doubts...)
 		}
 	}
+}
+
+// gearGrade reports whether a grade is one of gears: SAE J306 counts them from 70 on, engines'
+// end at 60.
+func gearGrade(f *fact) bool {
+	return f.kind == "grade" && f.text[0] >= '7' && len(f.text) > 1 && f.text[1] >= '0' && f.text[1] <= '9' || f.kind == "grade" && len(f.text) >= 3 && f.text[2] >= '0' && f.text[2] <= '9'
 }
 
 // ofOil reports whether a fact is a grade, a mark or a category.

@@ -485,7 +485,7 @@ func (r *readings) filterNear(at int) bool {
 	}
 	from, _ := r.sentenceOf(at - 1)
 	behind := at
-	for behind < to && r.places[behind].kind == word && r.places[behind].function {
+	for behind < to && r.places[behind].kind == word && (r.places[behind].function || r.senseAt(behind, "number.1")) { // "without one"
 		behind++
 	}
 	if behind < to && r.places[behind].kind == word {
