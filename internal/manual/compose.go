@@ -316,6 +316,9 @@ func (p *page) namesGearbox(n int, geared bool) bool {
 			return true
 		}
 	}
+	if p.belowOil(t.from) {
+		return false
+	}
 	first := &p.places[t.from]
 	begins := t.from == 0 || p.places[t.from-1].clause != first.clause
 	if start := t.from - 1; start >= 0 && !begins && p.places[start].function && (start == 0 || p.places[start-1].sentence != first.sentence) && p.gearedSentence(t.to) {
@@ -338,6 +341,31 @@ func (p *page) namesGearbox(n int, geared bool) bool {
 	}
 	f := p.factAt(t.to)
 	return p.labelled(first.section, t.from) || f != nil && f.kind == "torque"
+}
+
+// belowOil reports whether a token's line stands further in than a line above it that names
+// an oil: "Engine oil" over "   change    0.9 l".
+func (p *page) belowOil(at int) bool {
+	here := p.places[at].piece
+	from, _ := p.pieceTokens(here)
+	for n := here - 1; n >= 0 && n > here-mostBackRows; n-- {
+		a, b := p.pieceTokens(n)
+		if a == b || p.pieces[n+1].blank || p.pieces[n+1].joined {
+			return false
+		}
+		if p.places[a].col+1 >= p.places[from].col {
+			continue
+		}
+		for i := a; i < b; i++ {
+			if o := p.termAt(i); o != nil {
+				if c, is := o.begin("oil."); is && c != "any" && !o.has("amount.change") && !o.has("when.change") {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	return false
 }
 
 // gearedSentence reports whether a grade or a category of gear oil stands behind a token in

@@ -101,3 +101,22 @@ func TestRead_TablesWithoutPlaces(t *testing.T) {
 		})
 	}
 }
+
+// Where all words stand two blanks apart, as a phone reads wide print, two blanks begin no
+// cell. All figures are invented.
+func TestRead_BlanksDoubled(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"Aceite  de  motor :  SAE  10W-40 ,  API  SJ\n  Cambio  periódico        0,90  l\n  Desmontaje  total        1,05  l\nAceite  de  transmisión  final :  SAE  90\n  Cambio                   0,12  l\n\nMotor :  a  los  500  km ,  luego  cada  3.000  km .  Transmisión  final :  cada  6.000  km .\n",
+			[]string{"interval.distance 3000 km", "interval.final 6000 km", "interval.first 500 km", "oil.engine.dry 1.05 L", "oil.engine.grades 10W-40", "oil.engine.oil-only 0.90 L", "oil.engine.service SJ", "oil.final.grades 90", "oil.final.volume 0.12 L"}},
+		{"Motoröl  mit  Filter        2,6  l\nMotoröl  ohne  Filter       2,4  l\nÖlablassschraube  M12       25  Nm   mit  neuem  Kupferring\nWechsel  des  Motoröls  alle  6.000  km ,  erstmals  bei  1.000  km .\n",
+			[]string{"interval.distance 6000 km", "interval.first 1000 km", "oil.engine.oil-only 2.4 L", "oil.engine.with-filter 2.6 L"}},
+	} {
+		got := append(said(c.text, "interval."), said(c.text, "oil.")...)
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%q, want %q\n%s", got, c.want, c.text)
+		}
+	}
+}

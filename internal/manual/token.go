@@ -42,17 +42,43 @@ type row struct {
 	side   bool // another column stood beside it, and is parted from it
 }
 
+// leastDoubled is how many words two blanks apart a page has at least that has two blanks
+// between all its words, as phones see them in wide print.
+const leastDoubled = 16
+
+// blanksDoubled reports whether two blanks stand between the words of a text where others
+// have one: then they begin no cell.
+func blanksDoubled(text string) bool {
+	single, double, run := 0, 0, -1 // no word has begun in its line
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; {
+		case c == '\n':
+			run = -1
+		case c != ' ':
+			if run == 1 {
+				single++
+			} else if run == 2 {
+				double++
+			}
+			run = 0
+		case run >= 0:
+			run++
+		}
+	}
+	return double >= leastDoubled && double > 3*single
+}
+
 // rowsOf takes a text apart, line by line; empty lines go.
 func rowsOf(text string) []row {
 	rows := make([]row, 0, strings.Count(text, "\n")+1)
 	var line []letter
-	words := &lexemes{}
+	words, doubled := &lexemes{}, blanksDoubled(text)
 	room := make([]token, 0, len(text)/4+16)
 	empty := false
 	for at, n := 0, 0; at < len(text); n++ {
 		line, at = lineOf(line[:0], text, at)
 		from := len(room)
-		room = tokensOf(room, line, words)
+		room = tokensOf(room, line, words, doubled)
 		tokens := room[from:len(room):len(room)]
 		markStep(tokens)
 		empty = empty || len(tokens) == 0
@@ -85,7 +111,7 @@ func cutOf(tokens []token) int {
 }
 
 // tokensOf adds the tokens of a line to others.
-func tokensOf(list []token, line []letter, words *lexemes) []token {
+func tokensOf(list []token, line []letter, words *lexemes, doubled bool) []token {
 	begin := len(list)
 	spelled := words.spelled
 	gap, col, led := uint8(blank), 0, false
@@ -100,7 +126,7 @@ func tokensOf(list []token, line []letter, words *lexemes) []token {
 			if gap == glued {
 				gap = blank
 			}
-			if n > 2 || r == '\t' || n == 2 && !typed(list[begin:], line[at+n:]) {
+			if n > 3 || n > 2 && !doubled || r == '\t' || n == 2 && !doubled && !typed(list[begin:], line[at+n:]) {
 				gap = wide
 			}
 			at, col = at+n, col+n
@@ -114,6 +140,9 @@ func tokensOf(list []token, line []letter, words *lexemes) []token {
 			continue
 		}
 		k := sign
+		if doubled && gap == blank && strings.ContainsRune(".;:,)", r) && (at+1 == len(line) || line[at+1].r == ' ') {
+			gap = glued // such a print parts the stops from their words too
+		}
 		switch {
 		case isDigit(r):
 			k = number
