@@ -13,7 +13,8 @@ import { chooseText } from './choose-file.js';
 import { download } from './download.js';
 import { goTo, startJob, stored, tapDone } from './job-page.js';
 import { temporaryFolder } from './launch.js';
-import { seen, tap, tapText, untilSeen } from './person.js';
+import { staysAmiss } from './layout.js';
+import { alerts, seen, tap, tapText, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -38,14 +39,13 @@ test('after a hostile backup every job opens, its notes, sheet and bill, and the
       await goTo(page, `#/${address}/${encodeURIComponent(id)}`);
       const shown = await seen(page);
       assert.ok(shown.includes(card.make), `#/${address}/${id}: ${shown}`);
-      const alert = await page.$('[role=alert]');
-      assert.equal(alert, null, `#/${address}/${id}: ${shown}`);
+      assert.deepEqual(await staysAmiss(page, alerts), [], `#/${address}/${id}: ${shown}`);
     }
   await goTo(page, '#/record/behind');
   await untilSeen(page, 'came all the same');
   for (const address of ['bikes', 'record', 'cards', 'due', 'settings', 'keep']) {
     await goTo(page, `#/${address}`);
-    assert.equal(await page.$('[role=alert]'), null, `#/${address}`);
+    assert.deepEqual(await staysAmiss(page, alerts), [], `#/${address}`);
   }
   const aside = await stored(page, 'aside');
   await untilSeen(page, words('aside.what', { count: aside.length }));

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { buildPseudoSite, setPhone } from './pseudo-site.js';
-import { cutOff, notIsolated, readTexts, stickingOut, textSize } from './layout.js';
+import { cutOff, notIsolated, readTexts, staysAmiss, stickingOut, textSize } from './layout.js';
 import { openPhones } from './open-phones.js';
 import { phoneOf, screens } from './screens.js';
 import { untranslated } from './untranslated.js';
@@ -44,10 +44,10 @@ async function check(t, page, language) {
       assert.deepEqual(await notIsolated(page), []);
     });
   await t.test('nothing is cut off at 360 px, nor with text of 200 %', async () => {
-    assert.deepEqual(await lost(page), []);
+    assert.deepEqual(await staysAmiss(page, lost), []);
     await textSize(page, 2);
     try {
-      assert.deepEqual(await lost(page), [], 'text of 200 %');
+      assert.deepEqual(await staysAmiss(page, lost), [], 'text of 200 %');
     } finally {
       await textSize(page, 1);
     }

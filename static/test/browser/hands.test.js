@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { planOf, untilStep } from './job-page.js';
+import { staysAmiss } from './layout.js';
 import { openPhones } from './open-phones.js';
 import { polling } from './page.js';
 import { heading, untilSeen } from './person.js';
@@ -72,12 +73,17 @@ async function tabTo(text) {
   const covered = [];
   for (let tabs = 0; tabs < 120; tabs++) {
     await page.keyboard.press('Tab');
-    const [name, hidden] = await page.evaluate(focused);
-    if (hidden) covered.push(name);
+    const [name] = await page.evaluate(focused);
+    covered.push(...(await staysAmiss(page, hidden)));
     if (name.startsWith(text)) return assert.deepEqual(covered, [], 'covered by something');
   }
   throw new Error(`Tab never comes to "${text}"`);
 }
+
+const hidden = async () => {
+  const [name, isHidden] = await page.evaluate(focused);
+  return isHidden ? [name] : [];
+};
 
 /** Runs in the page: what has the focus, and whether something covers it. */
 function focused() {

@@ -4,11 +4,11 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { done, goTo, planOf, plant, startJob, stored, tapDone, untilStep } from './job-page.js';
 import { hostileJob, markup, wordId } from './hostile-texts.js';
-import { figuresTurned, stickingOut } from './layout.js';
+import { figuresTurned, staysAmiss, stickingOut } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
-import { untilSeen } from './person.js';
+import { alerts, untilSeen } from './person.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
 
@@ -28,7 +28,7 @@ test('the core dies with an error in mid-job: the next tap finds a new one', asy
   await page.waitForFunction(() => globalThis.tidysump.core.state === 'starting', { polling });
   await done(page, 1);
   await page.waitForFunction(() => globalThis.tidysump.core.state === 'ready', { polling });
-  assert.equal(await page.$('[role=alert]'), null, 'nobody waited: nothing to tell');
+  assert.deepEqual(await staysAmiss(page, alerts), [], 'nobody waited: nothing to tell');
   assert.deepEqual(
     (await stored(page, 'events')).map(({ kind, step }) => [kind, step]),
     [['done', 'identify']],

@@ -16,7 +16,7 @@ import { startFolderHost } from './folder-host.js';
 import { goTo, startJob, stored } from './job-page.js';
 import { doneTo, note } from './job-walk.js';
 import { openBrowser, temporaryFolder } from './launch.js';
-import { cutOff, stickingOut } from './layout.js';
+import { cutOff, staysAmiss, stickingOut } from './layout.js';
 import { openPhones } from './open-phones.js';
 import { phone } from './open-site.js';
 import { untilState } from './page.js';
@@ -177,8 +177,7 @@ test('every screen is whole and can be read without what is newer in styles', as
       await page.setViewport(phone);
       await way(page);
       assert.ok((await seen(page)).length > 40, 'there is something');
-      assert.deepEqual(await stickingOut(page), []);
-      assert.deepEqual(await cutOff(page), []);
+      for (const look of [stickingOut, cutOff]) assert.deepEqual(await staysAmiss(page, look), []);
       for (const colours of ['light', 'dark']) {
         await theme(page, colours);
         assert.deepEqual(await violations(page, ['color-contrast']), [], colours);

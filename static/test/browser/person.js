@@ -88,6 +88,10 @@ export async function enter(page, label, text) {
   await tap(page, words('job.keep'));
 }
 
+/** What is told as an alert: that the store takes long, too, while it does. */
+export const alerts = (page) =>
+  page.$$eval('[role=alert]', (all) => all.map((alert) => alert.innerText));
+
 /** The heading of the screen. */
 export const heading = (page) =>
   page.evaluate(() => document.querySelector('h1').textContent.replace(/\s+/g, ' ').trim());

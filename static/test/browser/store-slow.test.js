@@ -4,10 +4,11 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { setTimeout as pause } from 'node:timers/promises';
 import { goTo, plant, startJob, stored, tapDone } from './job-page.js';
+import { staysAmiss } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
-import { answer, heading, seen, tap, tapText, type, typed, untilSeen } from './person.js';
+import { alerts, answer, heading, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -254,8 +255,7 @@ test('settings of any kind leave the first screen as it is, and a job to go on w
       polling,
       timeout: patience(),
     });
-    const trouble = await page.$$eval('[role=alert]', (all) => all.map((a) => a.innerText));
-    assert.deepEqual(trouble, [], JSON.stringify(value));
+    assert.deepEqual(await staysAmiss(page, alerts), [], JSON.stringify(value));
   }
   for (const address of [
     '#/settings',

@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { goTo, openAllSteps, startJob, stored, tapDone, untilStep } from './job-page.js';
+import { staysAmiss } from './layout.js';
 import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
 import { choose, heading, seen, tap, tapText, type, untilSeen } from './person.js';
@@ -214,21 +215,28 @@ test('by keyboard alone: from the first screen to an answer', async (t) => {
 async function tabTo(page, text) {
   for (let tabs = 0; tabs < 80; tabs++) {
     await page.keyboard.press('Tab');
-    const [name, covered] = await page.evaluate(() => {
-      const element = document.activeElement;
-      const shown = element.closest('label') ?? element;
-      const { x, y, width, height } = shown.getClientRects()[0] ?? new DOMRect();
-      const top = document.elementFromPoint(x + width / 2, y + height / 2);
-      return [
-        shown.textContent.replace(/\s+/g, ' ').trim(),
-        !(shown.contains(top) || top?.contains(shown)),
-      ];
-    });
+    const [name] = await page.evaluate(focused);
     if (!name.startsWith(text)) continue;
-    assert.ok(!covered, `"${text}" is covered`);
+    const covered = async () => {
+      const [now, isCovered] = await page.evaluate(focused);
+      return isCovered ? [now] : [];
+    };
+    assert.deepEqual(await staysAmiss(page, covered), [], 'covered by something');
     return;
   }
   throw new Error(`Tab never comes to "${text}"`);
+}
+
+/** Runs in the page: what has the focus, and whether something covers it. */
+function focused() {
+  const element = document.activeElement;
+  const shown = element.closest('label') ?? element;
+  const { x, y, width, height } = shown.getClientRects()[0] ?? new DOMRect();
+  const top = document.elementFromPoint(x + width / 2, y + height / 2);
+  return [
+    shown.textContent.replace(/\s+/g, ' ').trim(),
+    !(shown.contains(top) || top?.contains(shown)),
+  ];
 }
 
 test('a problem kept in a job warns on its steps until it is taken back, and stands in the record', async (t) => {
