@@ -252,6 +252,10 @@ func (d *dictionary) endsOf(x *lexeme) []int {
 	return ends
 }
 
+// digital reports whether a word begins as a figure whose digits are letters may, or as a
+// thread does.
+func (x *lexeme) digital() bool { return x.text[0] == 'M' || digits[x.text[0]] != 0 }
+
 // glueOf gives where a run of tokens ends that stand together without blanks: letters,
 // digits, and the signs that either may have been.
 func glueOf(tokens []token, at int) int {
@@ -271,6 +275,11 @@ func glueOf(tokens []token, at int) int {
 // if it is none. changed says how many letters were put right, true digits how many were
 // digits.
 func figures(text string) (number string, changed, kept int) {
+	for i := 0; i < len(text); i++ {
+		if c := text[i]; (c < '0' || c > '9') && c != '.' && c != ',' && digits[c] == 0 {
+			return "", 0, 0
+		}
+	}
 	out := make([]byte, 0, len(text))
 	for i := 0; i < len(text); i++ {
 		c := text[i]
@@ -281,11 +290,9 @@ func figures(text string) (number string, changed, kept int) {
 			if i == 0 || i+1 == len(text) {
 				return "", 0, 0
 			}
-		case digits[c] != 0:
+		default:
 			c = digits[c]
 			changed++
-		default:
-			return "", 0, 0
 		}
 		out = append(out, c)
 	}
@@ -296,13 +303,16 @@ func figures(text string) (number string, changed, kept int) {
 // by blanks; on a page that is known to be spoilt also those that may be something else.
 func repairFigures(tokens []token, d *dictionary, spoilt bool) []token {
 	return rewritten(tokens, func(at int) ([]token, int) {
-		if n := parted(tokens, at, d); n > 0 {
-			return []token{joinedToken(tokens[at:at+n], number, "")}, at + n
-		}
 		if tokens[at].kind == sign {
 			return nil, at + 1
 		}
 		end := glueOf(tokens, at)
+		if tokens[at].kind == word && !tokens[at].digital() && end == at+1 {
+			return nil, end
+		}
+		if n := parted(tokens, at, d); n > 0 {
+			return []token{joinedToken(tokens[at:at+n], number, "")}, at + n
+		}
 		if at+2 < len(tokens) && end == at+1 && (tokens[at].text == "l" || tokens[at].text == "I") && tokens[at+1].text == "/" && tokens[at+1].gap == glued && tokens[at+2].gap == glued && strings.Contains("2 3 4 8", tokens[at+2].text) {
 			return []token{joinedToken(tokens[at:end], number, "1")}, end // a half
 		}
@@ -681,6 +691,11 @@ func inSmall(text string, d *dictionary) string {
 // inCapitals gives a word in capitals without the digits and the small letters that stand
 // singly in it; "" for one that has none, or more, or is none.
 func inCapitals(text string) string {
+	for i := 0; i < len(text); i++ {
+		if c := text[i]; (c < 'A' || c > 'Z') && strings.IndexByte("l1!|058", c) < 0 {
+			return ""
+		}
+	}
 	out := []byte(text)
 	large, odd := 0, 0
 	for i := 0; i < len(out); i++ {

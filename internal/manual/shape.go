@@ -135,7 +135,7 @@ func (p *page) markAt(i int) int {
 		case t.kind == sign && strings.Contains(":/,-;", t.text), end > 0 && (p.senseAt(i+n, "join.or") || p.senseAt(i+n, "join.and")):
 			n++
 			continue
-		case t.kind == word:
+		case t.kind == word && t.upper:
 			text, size := t.text, 1
 			if d := p.at(i + n + 1); d.kind == number && d.gap == glued {
 				text, size = text+d.text, 2
@@ -146,7 +146,6 @@ func (p *page) markAt(i int) int {
 			}
 			l := oil.ReadLabel(text)
 			switch {
-			case t.text != strings.ToUpper(t.text):
 			case kind == "mark" && len(l.Marks) == 1 && l.Unread == "":
 				p.facts = append(p.facts, fact{kind: kind, text: l.Marks[0], from: start(i, i+n, end), to: i + n + size})
 				end = n + size

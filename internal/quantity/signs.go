@@ -26,14 +26,26 @@ var spelledOut = [...][2]string{{"½", " 1/2"}, {"¼", " 1/4"}, {"¾", " 3/4"}, 
 // Typed brings the blanks, dashes, dots, digits and fractions that phones and
 // packagings have to plain ones, and takes out what isn't seen.
 func Typed(text string) string {
-	text = strings.Map(plainSign, PlainDigits(text))
-	for i := range spelledOut {
-		text = strings.ReplaceAll(text, spelledOut[i][0], spelledOut[i][1])
+	if !plain(text) {
+		text = strings.Map(plainSign, PlainDigits(text))
+		for i := range spelledOut {
+			text = strings.ReplaceAll(text, spelledOut[i][0], spelledOut[i][1])
+		}
 	}
 	for strings.Contains(text, "  ") {
 		text = strings.ReplaceAll(text, "  ", " ")
 	}
 	return strings.TrimSpace(text)
+}
+
+// plain reports whether a text has no sign that may stand for another.
+func plain(text string) bool {
+	for i := 0; i < len(text); i++ {
+		if c := text[i]; c < ' ' || c > '~' || c == '+' {
+			return false
+		}
+	}
+	return true
 }
 
 // PlainDigits brings the digits of all scripts, the marks that stand in their numbers and what
