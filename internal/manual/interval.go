@@ -97,7 +97,7 @@ func (r *readings) intervals() {
 			}
 		}
 		if contains(subjects, "engine") {
-			r.filterWith(begin, f.from)
+			r.filterWith(begin, f.from, f.end())
 			r.filterToo(f, to)
 		}
 	}
@@ -188,6 +188,17 @@ func (r *readings) onlyJoins(from, to int) bool {
 		}
 	}
 	return true
+}
+
+// gradesJoin reports whether nothing but an oil's grades and standards, and what joins, stands
+// between two tokens: "engine oil SAE 10W-40, API SJ, and filter".
+func (r *readings) gradesJoin(from, to int) bool {
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); (f == nil || !ofOil(f)) && !r.onlyJoins(i, i+1) && r.places[i].fold != "sae" {
+			return false
+		}
+	}
+	return to-from <= mostLead
 }
 
 // intervalRole says whether a figure is of the first change, of each, or of hard use, and
@@ -398,7 +409,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		if s == anyOil {
 			s = r.usualOil()
 		}
-		if s == "filter" && (contains(list, "engine") || contains(list, anyOil)) {
+		if (s == "filter" || s == "strainer") && (contains(list, "engine") || contains(list, anyOil)) {
 			continue // with each change of the oil
 		}
 		if !contains(kept, s) {
@@ -517,7 +528,7 @@ func (r *readings) changedBefore(from, to int) (list []string, foreign bool) {
 	next := to
 	for n := r.mentionFrom(to) - 1; n >= 0 && r.mentions[n].from >= from; n-- {
 		m := &r.mentions[n]
-		if next != to && !r.onlyJoins(m.to, next) {
+		if next != to && !r.onlyJoins(m.to, next) && !r.gradesJoin(m.to, next) {
 			break
 		}
 		if s := r.changed(m); s != "" {
@@ -938,15 +949,14 @@ func (r *readings) filterToo(f *fact, to int) {
 	}
 }
 
-func (r *readings) filterWith(from, to int) {
+func (r *readings) filterWith(from, to, end int) {
 	begin := -1
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
 		m := &r.mentions[n]
 		if s := r.changed(m); s == "engine" || s == anyOil {
 			begin = m.from
-		} else if s == "filter" && begin >= 0 {
-			r.say("filter.every", "1", begin, m.to)
-			return
+		} else if (s == "filter" || s == "strainer") && begin >= 0 {
+			r.sayAt(s+".every", "1", begin, end, m.from)
 		}
 	}
 	for i := from; i < to; i++ {

@@ -43,6 +43,17 @@ func TestRead_Intervals(t *testing.T) {
 	}
 }
 
+// A strainer that is named with the oil before its time is cleaned with each change of oil.
+func TestRead_StrainerWithOil(t *testing.T) {
+	const text = "Motoröl und Ölfilter wechseln, Ölsieb reinigen: nach 1 Betriebsstunde, danach alle 15 Betriebsstunden."
+	if got := said(text, "strainer."); !slices.Equal(got, []string{"strainer.every 1"}) {
+		t.Errorf("%q: %q", text, got)
+	}
+	if got := said(text, "interval."); !slices.Equal(got, []string{"interval.first-hours 1 h", "interval.hours 15 h"}) {
+		t.Errorf("%q: %q", text, got)
+	}
+}
+
 // A filter that is named with the oil before its distance is changed with each change of
 // oil; it has no distance of its own.
 func TestRead_FilterWithOil(t *testing.T) {
@@ -50,6 +61,7 @@ func TestRead_FilterWithOil(t *testing.T) {
 		"Engine oil and oil filter every 6,000 km.",
 		"Motoröl und Ölfilter alle 6.000 km.",
 		"Huile moteur et filtre à huile tous les 6 000 km.",
+		"Motoröl SAE 10W-40, API SJ, und Filter alle 6 000 km.",
 	} {
 		if got := said(text, "filter.every"); !slices.Equal(got, []string{"filter.every 1"}) {
 			t.Errorf("%q: %q", text, got)

@@ -175,7 +175,7 @@ func (r *readings) nameFrom(i, end int) int {
 			if t.function && !code || !capital(t.text) && t.gap != glued && !code {
 				return n
 			}
-		case t.text == "/" && r.places[n-1].kind == number && r.at(n+1).kind == number: // "Bulletin 3/2008"
+		case t.text == "/" && r.places[n-1].kind == number && isYear(r.at(n+1).text): // "Bulletin 3/2008"
 			return i
 		case t.text == "\"" || t.text == "'":
 		case t.gap == glued && strings.Contains("-/+.", t.text) && n+1 < end && r.places[n+1].gap == glued:

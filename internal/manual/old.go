@@ -33,7 +33,7 @@ func (p *page) oldBefore(n int) bool {
 		case t == nil:
 		case t.has("old"):
 			return true
-		case t.has("old.right"), t.has("not") && !t.has("without") && f.kind != string(quantity.Volume): // "with the filter 2.4 l, if not 2.2 l"
+		case t.has("old.right"), t.has("old.behind"), t.has("not") && !t.has("without") && f.kind != string(quantity.Volume): // "with the filter 2.4 l, if not 2.2 l"
 			if f.from-t.to <= 1 && (f.from == t.to || p.places[t.to].function) {
 				return true
 			}
@@ -52,7 +52,8 @@ func (p *page) oldBehind(n int) bool {
 			return false
 		}
 		if p.senseAt(i, "old.behind") {
-			return true
+			next := p.at(p.termAt(i).to)
+			return !(next.taken && next.kind == number) // "30 N·m (wrongly 45 N·m in the handbook)"
 		}
 	}
 	return false

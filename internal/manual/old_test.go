@@ -16,6 +16,7 @@ func TestRead_OldFigures(t *testing.T) {
 		"                        old        new\nOil drain plug          42 N·m     30 N·m\n": "30 N·m",
 		"                        was        now\nOil drain plug, N·m     42         30\n":     "30 N·m",
 		"Ölablassschraube: 30 Nm statt bisher 42 Nm.":                                         "30 N·m",
+		"Ölablassschraube: 30 Nm (in der Anleitung irrtümlich 42 Nm).":                        "30 N·m",
 		"Ölablassschraube: 42 Nm ist ein Druckfehler.":                                        "",
 		"Bouchon de vidange d'huile : 30 N·m au lieu de 42 N·m.":                              "30 N·m",
 		"Tapón de vaciado de aceite: 30 N·m en lugar de 42 N·m.":                              "30 N·m",
