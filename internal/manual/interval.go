@@ -355,6 +355,11 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	if len(list) == 0 && last.looked {
 		list, foreign = r.changedBefore(from, f.from)
 	}
+	if n := r.places[f.from].piece; len(list) == 0 && !foreign && r.pieces[n].cells && r.starts[n] < from { // "Oil filter   Replace.   Every 20,000 km"
+		if list, foreign = r.changedBefore(r.starts[n], f.from); foreign && len(list) == 0 {
+			return nil, false
+		}
+	}
 	goesOn := begin > from && len(list) == 0 && !foreign && !last.looked
 	switch {
 	case goesOn && len(last.subjects) == 0, goesOn && r.newLabel(begin, f.from):
@@ -855,6 +860,10 @@ func (r *readings) ruleStart(f *fact, at int) int {
 	clause := r.places[f.from].clause
 	for i := f.from - 1; i >= 0 && i >= f.from-mostLead; i-- {
 		t := &r.places[i]
+		if g := r.factAt(i); g != nil && g.kind != f.kind && (g.kind == string(quantity.Distance) || g.kind == string(quantity.Duration)) && r.onlyJoins(g.end(), f.from) && !r.about(g.end(), f.from, "when.every") {
+			at, i = min(at, g.from), g.from // "at 1,000 km (600 miles, 2 months)"
+			continue
+		}
 		switch {
 		case i == f.from-2 && t.kind == number && r.sameBefore(f, i) >= 0: // "de 10.000 em 10.000 km"
 			i = r.sameBefore(f, i)
@@ -890,13 +899,20 @@ func (r *readings) sameBefore(f *fact, last int) int {
 func (r *readings) ruleEnd(f *fact) int {
 	_, to := r.sentenceOf(f.from)
 	next := r.nextLong(f.end(), to)
-	if g := r.factAt(next); next < to && g != nil && g.kind != f.kind && r.places[next].gap != wide && r.onlyJoins(f.end(), next) {
+	if g := r.factAt(next); next < to && g != nil && g.kind != f.kind && r.places[next].gap != wide && r.onlyJoins(f.end(), next) && !r.about(f.end(), next, "when.every") {
 		return g.end()
 	}
 	for i := f.end(); i < min(next, f.end()+mostRest); i++ {
 		if t := r.termAt(i); t != nil && (t.has("every.year") || t.has("every.half-year")) && f.unit != "months" && r.places[i].gap != wide && r.onlyJoins(f.end(), t.from) { // "6,000 km or yearly"
 			return t.to
 		}
+	}
+	if n := r.places[f.from].piece; r.pieces[n].cells && !r.pieces[n].joined { // the rest of its cell
+		end := f.end()
+		for end < len(r.places) && r.places[end].piece == n && r.places[end].gap != wide && r.places[end].text != ";" {
+			end++
+		}
+		return end
 	}
 	for i := f.end(); i < min(next, f.end()+mostRest) && r.places[i].clause == r.places[f.end()-1].clause; i++ {
 		if r.senseAt(i, "when.first") { // "1,000 km for the first time"

@@ -291,6 +291,8 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 	switch {
 	case hyphened(a):
 		return true
+	case b[0].text == "(" && len(b) > 2 && b[1].kind == number && bullet(b) == 0 && !hasGap(b) && endsInFigure(a):
+		return true // its twins
 	case bullet(b) > 0:
 		return false
 	case hasGap(a) || hasGap(b):
@@ -582,6 +584,11 @@ func (d *dictionary) inTurn(block []row) []piece {
 // answers reports whether a line is a figure for the label that the line before it is, as
 // where a table's cells stand below each other.
 func answers(label, figure []token) bool {
+	step := bullet(label)
+	label = label[step:]
+	if len(label) == 0 {
+		return false
+	}
 	colon := label[len(label)-1].text == ":"
 	if len(label) > 8 || len(figure) > 24 || closed(label) && !colon || hasGap(label) || hasGap(figure) || label[0].kind != word {
 		return false
@@ -596,7 +603,7 @@ func answers(label, figure []token) bool {
 	}
 	_, n := unitAt(figure, 1)
 	last := figure[len(figure)-1].text
-	return n > 0 && (len(figure) == 1+n || figure[1+n].kind == sign && (!colon || last == ")" || last == "."))
+	return n > 0 && (len(figure) == 1+n || figure[1+n].kind == sign && (!colon || step > 0 || last == ")" || last == "."))
 }
 
 // bullet gives how many tokens the mark of a list's item takes that begins a line.

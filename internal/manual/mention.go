@@ -785,7 +785,7 @@ func (p *page) headCircuit(at int) (circuit string, foreign bool) {
 				circuit = m.circuit
 			}
 		}
-		if circuit != "" || foreign || s.heading == 0 || capitals(p.tokens[s.from:s.from+s.heading]) {
+		if circuit != "" || foreign || s.heading == 0 || capitals(p.tokens[s.from:s.from+s.heading]) || bullet(p.tokens[s.from:s.from+s.heading]) > 0 {
 			break
 		}
 	}

@@ -327,6 +327,10 @@ func (r *readings) resolved(m *mention) *mention {
 			if gauze == nil {
 				gauze = o
 			}
+		case m.loose == aFastener && (o.part == "filler" || o.part == "level") && !r.shareWord(m, o) && r.places[o.from].paragraph == here.paragraph:
+			if gauze == nil { // "the drain bolt and the filler cap … the bolt"
+				gauze = o
+			}
 		case m.loose == aPlug && (o.part == "drain" || o.part == "tank-drain" || o.part == "level" || o.part == "filler" || o.part == "strainer"),
 			m.loose == aCover && (o.part == "filter-cover" || o.part == "strainer"),
 			m.loose == aFastener && o.part != "" && (near || r.places[o.from].paragraph == here.paragraph):
@@ -334,6 +338,18 @@ func (r *readings) resolved(m *mention) *mention {
 		}
 	}
 	return gauze
+}
+
+// shareWord reports whether a word stands in both of two mentions.
+func (r *readings) shareWord(m, o *mention) bool {
+	for i := m.from; i < m.to; i++ {
+		for k := o.from; k < o.to; k++ {
+			if r.places[i].fold == r.places[k].fold && r.places[i].kind == word {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // onlyPlug gives the drain plug that a bare "plug" is where the page names no other plug
