@@ -303,7 +303,7 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 	case m.part == "", metal && (m.part == "filter" || m.part == "filter-cover"):
 		return false
 	case m.part != "filter" || r.about(m.from, m.to, "part.filter-bolt"):
-		r.boltOf(m, f, "seal", kind, false, f.from)
+		r.boltOf(m, f, "seal", kind, false, r.materialIn(f))
 		if m.part == "drain" && r.about(max(m.from-2, 0), m.from, "when.every") { // "all drain plugs"
 			for n := range r.mentions {
 				if o := &r.mentions[n]; (o.part == "drain" || o.part == "tank-drain") && !o.foreign {
@@ -332,6 +332,21 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		r.boltOf(r.lid(m), f, "seal", kind, false, f.from)
 	}
 	return true
+}
+
+// materialIn gives the token of a seal's words that says what it is made of, its first where
+// none does: words that are torn are quoted there.
+func (r *readings) materialIn(f *fact) int {
+	for i := f.from; i < f.to; i++ {
+		if e, _ := r.words.match(r.tokens[:i+1], i); e != nil {
+			for _, s := range e.senses {
+				if strings.HasPrefix(s, "material.") {
+					return i
+				}
+			}
+		}
+	}
+	return f.from
 }
 
 // circuitOf gives the oil that a part is of, "engine" also where that is not said.

@@ -386,7 +386,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	if len(list) == 0 && !oil {
 		follows := len(last.subjects) > 0 && (every || role != regular)
 		known := !r.stray(from, f.from)
-		if !changes && !follows && !(known && (every || role == first)) {
+		if !changes && !follows && !(known && (every || role != regular)) {
 			return nil, false
 		}
 		if follows && !changes && (role != first || contains(last.subjects, "engine")) {

@@ -116,6 +116,7 @@ func TestRead_Subjects(t *testing.T) {
 		want []string
 	}{
 		{"Olio motore: primo a 1.000 km, poi ogni 12.000 km; brugnole laterali ogni 24.000 km.", []string{"interval.distance 12000 km", "interval.first 1000 km"}},
+		{"Óleo do motor: SAE 10W-40\n\nPrimeira troca aos 1.000 km, depois a cada 6.000 km;\nfiltro: a cada duas trocas. Uso severo: 3.000 km.", []string{"interval.distance 6000 km", "interval.first 1000 km", "interval.severe 3000 km"}},
 		{"Motoröl alle 6.000 km; Quarbel alle 24.000 km.", []string{"interval.distance 6000 km"}},
 		{"Óleo do motor.\nA tela do filtro de óleo e o filtro centrífugo devem ser limpos a cada 12.000 km.", []string{"interval.filter 12000 km", "interval.strainer 12000 km"}},
 		{"Mudança do óleo e do filtro a cada 6.000 km.", []string{"interval.distance 6000 km"}},

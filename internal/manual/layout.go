@@ -187,6 +187,9 @@ func twoTexts(left, right []row) bool {
 	if l >= 1 && r >= 1 && l+r >= 3 && gaps*3 <= len(left) && !mostlyFigures(right) { // and no table whose cells are wrapped
 		return true
 	}
+	if gaps*3 <= len(left) && (l >= leastProse && selfLabelled(right) >= leastProse || r >= leastProse && selfLabelled(left) >= leastProse) {
+		return true // a text beside a list
+	}
 	labelled, at := 0, 0
 	for _, a := range left {
 		for at < len(right) && right[at].number < a.number {
@@ -197,6 +200,20 @@ func twoTexts(left, right []row) bool {
 		}
 	}
 	return labelled >= 2
+}
+
+// leastProse is how many lines of a side go on at least that is a text, or name their figures
+// that is a list beside one.
+const leastProse = 3
+
+// selfLabelled counts the lines that name their figure with a colon.
+func selfLabelled(rows []row) (n int) {
+	for _, r := range rows {
+		if labels(r.tokens) && !hasGap(r.tokens) {
+			n++
+		}
+	}
+	return n
 }
 
 // figured counts the lines that have a number.

@@ -52,7 +52,7 @@ func (r *readings) deviceIn(from, to int) bool {
 		last = n
 		t := &r.terms[n]
 		d, is := t.begin("device.")
-		if is && (d != "screwed" && d != "pushed" || t.has("device.stick")) { // a plug is screwed in too
+		if is && (d != "screwed" && d != "pushed" && d != "resting" || t.has("device.stick") || d == "resting" && r.stickNear(i)) { // a plug is screwed in too
 			return true
 		}
 	}

@@ -100,7 +100,7 @@ const termsNL = "" +
 	"number.two-thirds\ttwee derde|tweederde\n" +
 	"oil.any\tolie|olien|smeermiddel*|smeerolie\n" +
 	"oil.engine\tcarter|carterolie|motor|motorblok|motorolie*|motorsmering|olie van de motor|oliecarter|smering\n" +
-	"oil.final\tachteras|achterasolie|achterbrug overbrenging|asaandrijving|cardan*|cardanolie|eindaandrijving*|eindoverbrenging*|eindreductie*|eindversnelling|haakse aandrijving|haakse overbrenging|kroonwiel|naafoverbrenging|reductiekast*\n" +
+	"oil.final\tachteras|achterasolie|achterbrug overbrenging|achterwielaandrijving|asaandrijving|cardan*|cardanolie|eindaandrijving*|eindoverbrenging*|eindreductie*|eindversnelling|haakse aandrijving|haakse overbrenging|kroonwiel|naafoverbrenging|reductiekast*\n" +
 	"oil.gear\thypoidolie|tandwielolie\n" +
 	"oil.gearbox\tbakolie|schakelbak|transmissie|transmissieolie|versnellingsbak*|versnellingsbakolie\n" +
 	"oil.primary\tprimair carter|primaire aandrijf*|primaire aandrijving|primaire ketting|primaire kettingkast|primaire transmissie|primaire*\n" +

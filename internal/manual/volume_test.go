@@ -138,3 +138,26 @@ func TestRead_SharedOil(t *testing.T) {
 		}
 	}
 }
+
+// A text in one column beside a list of figures in the other is read down, and not across.
+func TestRead_TextBesideList(t *testing.T) {
+	text := `CAMBIO OLIO                        TABELLA DEI DATI
+Portare il motore in tempera-      Olio: SAE 15W-50, API SG
+tura e spegnerlo. Togliere il      Con filtro: 2,1 litri
+tappo di scarico (brugola da       Senza filtro: 1,9 litri
+8 mm) e far colare l'olio.         Motore smontato: 2,4 litri
+Rimontare il tappo con una         Tappo di scarico: 28 Nm
+rondella di rame nuova.            Viti coperchio filtro: 9 Nm
+Svitare le quattro viti del        Candela: 18 Nm
+coperchio del filtro e cam-        Perno ruota: 65 Nm
+biare la cartuccia filtrante.      Forcella: 200 cc per stelo
+`
+	want := []string{"bolt.drain.seal flat-copper", "bolt.drain.size 8 mm", "bolt.drain.torque 28 N·m", "bolt.filter-cover.count 4", "bolt.filter-cover.torque 9 N·m",
+		"oil.engine.dry 2.4 L", "oil.engine.oil-only 1.9 L", "oil.engine.with-filter 2.1 L"}
+	got := append(said(text, "bolt."), said(text, "oil.")...)
+	for _, w := range want {
+		if !slices.Contains(got, w) {
+			t.Errorf("%s is not in %q", w, got)
+		}
+	}
+}
