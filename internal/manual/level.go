@@ -249,7 +249,7 @@ func (r *readings) levelOf(at int) string {
 	from, step := r.paragraph(at), r.stepOf(at)
 	for n := r.mentionFrom(at) - 1; n >= 0 && r.mentions[n].from >= from && circuit == ""; n-- {
 		m := &r.mentions[n]
-		if r.places[m.from].sentence != r.places[at].sentence && r.dated(m.from) {
+		if r.places[m.from].sentence != r.places[at].sentence && r.dated(m.from) || r.places[m.from].item != r.places[at].item && r.rowLike(m.from) {
 			continue // "gearbox oil every 10,000 km. Level: …"
 		}
 		if m.from < step && m.part != "level" {
@@ -262,7 +262,10 @@ func (r *readings) levelOf(at int) string {
 		}
 	}
 	if circuit == "" {
-		circuit, _ = r.headCircuit(at)
+		circuit, _ = r.rowCircuit(at)
+	}
+	if head := r.sections[r.places[at].section]; circuit == "" && (r.oilIn(head.from, head.from+head.heading) || !r.about(head.from, head.from+head.heading, "level.check")) {
+		circuit, _ = r.headCircuit(at) // and not what a heading before one on the level names
 	}
 	if circuit == "" {
 		circuit = r.onlyLevel(at)

@@ -633,6 +633,9 @@ func (r *readings) byDefault(what string, at int) bool {
 		if r.about(from, to, "amount.with-filter") || r.about(from, to, "amount.oil-only") {
 			return false
 		}
+	case strings.HasPrefix(what, "level."):
+		circuit, _, other := strings.Cut(what[len("level."):], ".")
+		return other && r.namesEngine() && !r.namedNear(circuit, at)
 	case strings.HasPrefix(what, "oil.engine."), what == "interval.distance", what == "interval.months", what == "interval.hours":
 	default:
 		return false
@@ -653,6 +656,30 @@ func (r *readings) byDefault(what string, at int) bool {
 	}
 	_, _, named := r.circuitAt(at)
 	return !named
+}
+
+// namesEngine reports whether a page names the engine's oil.
+func (p *page) namesEngine() bool {
+	return slices.ContainsFunc(p.mentions, func(m mention) bool { return m.circuit == "engine" && !m.foreign && m.oil })
+}
+
+// namedNear reports whether an oil is named in a token's sentence or item, in the heading over
+// it, or in a line that it stands further in than.
+func (p *page) namedNear(circuit string, at int) bool {
+	here := &p.places[at]
+	s := p.sections[here.section]
+	for n := p.mentionFrom(s.from); n < len(p.mentions); n++ {
+		m := &p.mentions[n]
+		there := &p.places[m.from]
+		if there.item > here.item {
+			break
+		}
+		if c := m.circuit; (c == circuit || m.gear && p.gearOil() == circuit) && !m.foreign && (there.item == here.item || m.from < s.from+s.heading) {
+			return true
+		}
+	}
+	row, _ := p.rowCircuit(at)
+	return row == circuit
 }
 
 // severalOils reports whether the page names an oil beside the engine's.
