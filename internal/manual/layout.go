@@ -290,7 +290,7 @@ func (d *dictionary) mended(rows []row) []piece {
 				p := piece{tokens: r.tokens, blank: r.blank, cells: hasGap(r.tokens)}
 				if i > 0 {
 					p.joined = d.follows(block[i-1].tokens, r.tokens, left, width)
-					if !p.joined && answers(block[i-1].tokens, r.tokens) {
+					if !p.joined && (answers(block[i-1].tokens, r.tokens) || d.dueBelow(block[i-1].tokens, r.tokens)) {
 						p.joined, p.below = true, true
 					}
 				}
@@ -621,6 +621,26 @@ func answers(label, figure []token) bool {
 	_, n := unitAt(figure, 1)
 	last := figure[len(figure)-1].text
 	return n > 0 && (len(figure) == 1+n || figure[1+n].kind == sign && (!colon || step > 0 || last == ")" || last == "."))
+}
+
+// dueBelow reports whether a line begins with "every", or another small word and a number, below
+// a short label: "Gearbox oil" over "every 10,000 km".
+func (d *dictionary) dueBelow(label, due []token) bool {
+	if len(label) > 6 || len(due) < 3 || len(due) > 16 || closed(label) || capitals(label) || hasGap(label) || hasGap(due) || label[0].kind != word || small(label) || !endsInFigure(due) {
+		return false
+	}
+	for i := range label {
+		if label[i].kind != word {
+			return false
+		}
+	}
+	e, n := d.match(due, 0)
+	if e == nil || !slices.Contains(e.senses, "when.every") {
+		if n = 1; !due[0].function {
+			return false
+		}
+	}
+	return n < len(due) && due[n].kind == number
 }
 
 // bullet gives how many tokens the mark of a list's item takes that begins a line.

@@ -166,7 +166,7 @@ func (r *readings) stickPut(t *term, to int) (device string, end int) {
 	}
 	if !r.about(from, to, "device.stick") && !r.about(from, to, "part.filler") { // "Insert the dipstick. Screw it right in."
 		before, _ := r.sentenceOf(max(from-1, 0))
-		if from == 0 || r.places[from-1].item != r.places[from].item || !r.about(before, from, "device.stick") {
+		if from == 0 || r.places[from-1].item != r.places[from].item && from-before > mostLabel || !r.about(before, from, "device.stick") {
 			return "", 0
 		}
 	}
@@ -189,6 +189,9 @@ func (r *readings) stickPut(t *term, to int) (device string, end int) {
 	}
 	return "stick-pushed", end
 }
+
+// mostLabel is how many tokens a line has at most that is the label of the one below it.
+const mostLabel = 3
 
 // leaks reads that oil comes out at the hole of a level plug that is named in the sentence, or
 // in the one before it in its item.
@@ -247,6 +250,8 @@ func (r *readings) levelPrefix(at int) string {
 func (r *readings) levelOf(at int) string {
 	circuit := ""
 	from, step := r.paragraph(at), r.stepOf(at)
+	headed, _ := r.headCircuit(at)
+	partly := ""
 	for n := r.mentionFrom(at) - 1; n >= 0 && r.mentions[n].from >= from && circuit == ""; n-- {
 		m := &r.mentions[n]
 		if r.places[m.from].sentence != r.places[at].sentence && r.dated(m.from) || r.places[m.from].item != r.places[at].item && r.rowLike(m.from) {
@@ -255,11 +260,20 @@ func (r *readings) levelOf(at int) string {
 		if m.from < step && m.part != "level" {
 			continue // a step before it
 		}
+		c := m.circuit
 		if m.gear {
-			circuit = r.gearOil()
-		} else {
-			circuit = m.circuit
+			c = r.gearOil()
 		}
+		if (m.part == "drain" || m.part == "filler") && headed != "" && r.places[m.from].sentence != r.places[at].sentence {
+			if partly == "" {
+				partly = c // its plugs are spoken of, and maybe not its level
+			}
+			continue
+		}
+		circuit = c
+	}
+	if circuit == "" {
+		circuit = partly
 	}
 	if circuit == "" {
 		circuit, _ = r.rowCircuit(at)
