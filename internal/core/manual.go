@@ -117,13 +117,10 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 	}
 	a := &manualAnswer{language: p.Language, models: p.Models, page: p.Number}
 	var list []place.Reading
+	if slices.Contains(p.Models, i.model) { // else it is one of another page's
+		p.Chosen(i.model)
+	}
 	for _, r := range p.Readings {
-		if i.model != "" && r.Model != "" && r.Model != i.model {
-			continue
-		}
-		if i.model != "" {
-			r.Settle()
-		}
 		a.readings = append(a.readings, manualReading{Reading: r})
 		list = append(list, place.Reading{What: r.What, Text: r.Text, Quote: place.Span(r.Quote), Model: r.Model})
 	}

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -115,5 +116,56 @@ func TestReadPage_Said(t *testing.T) {
 		if !strings.Contains(out, c.want) {
 			t.Errorf("%s: %s", c.say, out)
 		}
+	}
+}
+
+// Of a page of several models the one that was chosen is left: nothing is of another, the
+// name of none is read, and which of them it is is asked no more.
+func TestReadPage_Chosen(t *testing.T) {
+	files, err := filepath.Glob("../../testdata/pages/*/*.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	type answer struct {
+		OK struct {
+			Models   []string
+			Readings []struct {
+				What, Text, Model, Sure string
+				Doubts                  []struct{ Code string }
+			}
+		}
+	}
+	read := func(text, model string) (a answer) {
+		in, err := json.Marshal(map[string]string{"text": text, "model": model})
+		if err != nil || json.Unmarshal(core.Call("read-page", in), &a) != nil {
+			t.Fatal(text, err)
+		}
+		return a
+	}
+	choices := 0
+	for _, name := range files {
+		var page struct{ Text string }
+		file, err := os.ReadFile(name)
+		if err != nil || json.Unmarshal(file, &page) != nil {
+			t.Fatal(name, err)
+		}
+		models := read(page.Text, "").OK.Models
+		for _, chosen := range models {
+			choices++
+			for _, r := range read(page.Text, chosen).OK.Readings {
+				named := r.What == "model" || r.What == "years"
+				if r.Model != "" && r.Model != chosen || named && r.Text != chosen && slices.Contains(models, r.Text) {
+					t.Errorf("%s, %s: %s %s is of %q", name, chosen, r.What, r.Text, r.Model)
+				}
+				for _, d := range r.Doubts {
+					if d.Code == "manual-of-one-model" || d.Code == "manual-several-models" {
+						t.Errorf("%s, %s: %s %s: %s", name, chosen, r.What, r.Text, d.Code)
+					}
+				}
+			}
+		}
+	}
+	if choices < 10 {
+		t.Errorf("only %d choices", choices)
 	}
 }

@@ -7,10 +7,26 @@ import (
 	"tidysump/internal/finding"
 )
 
-// Settle takes the doubt away that a reading is of one of several models: it is that one.
-func (r *Reading) Settle() {
-	r.Doubts = slices.DeleteFunc(r.Doubts, func(f finding.Finding) bool { return f.Code == "manual-of-one-model" })
-	r.Sure = len(r.Doubts) == 0
+// Chosen leaves of what a page of several models says what is of that one, without the
+// doubts which of them is meant.
+func (p *Page) Chosen(model string) {
+	p.Readings = slices.DeleteFunc(p.Readings, func(r Reading) bool {
+		other := r.Model != "" && r.Model != model
+		return other || p.named(&r) && r.Text != model
+	})
+	for i := range p.Readings {
+		r := &p.Readings[i]
+		named := p.named(r)
+		r.Doubts = slices.DeleteFunc(r.Doubts, func(f finding.Finding) bool {
+			return f.Code == "manual-of-one-model" || named && (f.Code == "manual-several-models" || f.Code == "manual-says-both" && slices.Contains(p.Models, f.Values["other"]))
+		})
+		r.Sure = len(r.Doubts) == 0
+	}
+}
+
+// named reports whether a reading is the name, or the years, of one of several models.
+func (p *Page) named(r *Reading) bool {
+	return (r.What == "model" || r.What == "years") && slices.Contains(p.Models, r.Text)
 }
 
 // cellsOf parts a line at its gaps.

@@ -27,6 +27,8 @@ type Oil struct {
 	// Read is what the card knows of how its level is read: how long the engine runs
 	// before, and the wait.
 	Read []shown.Figure
+	// Quoted are the words that come from the words of a manual.
+	Quoted []shown.Figure
 }
 
 // Members names the sheet's members.
@@ -43,6 +45,7 @@ func (o *Oil) Members(m *wire.Members) {
 	wire.Optional(m, "chart", &o.Chart)
 	wire.Optional(m, "rows", &o.Rows)
 	wire.List(m, "read", &o.Read)
+	wire.List(m, "quoted", &o.Quoted)
 }
 
 func (p *planner) oils() {
@@ -50,7 +53,7 @@ func (p *planner) oils() {
 		c := &p.card.Circuits[i]
 		o := Oil{Circuit: c.ID, Role: "role." + string(c.Role), Today: p.doing(c.ID) && !p.bench.GetHome,
 			Due:    p.print.Card("due", p.volume(c), "volume"),
-			Grades: c.Oil.Grades, Marks: c.Oil.Marks, Service: c.Oil.Service, Need: p.need(c)}
+			Grades: c.Oil.Grades, Marks: c.Oil.Marks, Service: c.Oil.Service, Need: p.need(c), Quoted: p.quoted(c.ID)}
 		o.Chart, o.Rows = p.charted(c)
 		switch {
 		case p.filterChanged(c.ID):
@@ -104,12 +107,13 @@ type BoltSheet struct {
 	Tool    []string // what it is turned with: a word id after "@", and a size if it has one; empty when not known
 	Torque  shown.Figure
 	Turn    *shown.Figure
-	By      Measure // which of the two counts
-	Seal    string  // word id of the kind
-	SealFor string  // its size, "12 × 16 × 1.5 mm"
-	Today   bool    // turned today
-	Listed  bool    // how tight it gets today is worth reading beforehand
-	Leave   bool    // to be left alone today
+	By      Measure        // which of the two counts
+	Seal    string         // word id of the kind
+	SealFor string         // its size, "12 × 16 × 1.5 mm"
+	Today   bool           // turned today
+	Listed  bool           // how tight it gets today is worth reading beforehand
+	Leave   bool           // to be left alone today
+	Quoted  []shown.Figure // as an oil has them
 }
 
 // Members names the sheet's members.
@@ -130,6 +134,7 @@ func (b *BoltSheet) Members(m *wire.Members) {
 	m.Bool("today", &b.Today)
 	m.Bool("listed", &b.Listed)
 	m.Bool("leave", &b.Leave)
+	wire.List(m, "quoted", &b.Quoted)
 }
 
 func (p *planner) bolts() {
@@ -137,7 +142,7 @@ func (p *planner) bolts() {
 		b := &p.card.Bolts[i]
 		s := BoltSheet{ID: b.ID, Purpose: "purpose." + string(b.Purpose), Place: b.Place, Count: b.Number(),
 			Thread: b.Thread, Size: p.print.Card("size", b.Size, "size"), Torque: p.print.Card("torque", b.Torque, "torque"),
-			By: measureOf(b), Today: p.turned(b), Listed: p.listed(b), Leave: p.left(b)}
+			By: measureOf(b), Today: p.turned(b), Listed: p.listed(b), Leave: p.left(b), Quoted: p.quoted(b.ID)}
 		s.Tool = toolOf(b, &s.Size)
 		if b.Drive != "" {
 			s.Drive = "drive." + string(b.Drive)

@@ -48,8 +48,8 @@ export function drawAnswer(op, answer, poured) {
   `;
 }
 
-// The lists of figures that an answer may have, in the order of reading.
-const lists = {
+/** The lists of figures that an answer may have, in the order of reading, with their titles. */
+export const lists = {
   before: 'bench.before',
   after: 'bench.after',
   figures: '',

@@ -6,14 +6,16 @@ import { settings } from '../store/settings.js';
 import { ifSoon } from '../store/database.js';
 import { Drafts } from '../store/drafts.js';
 import { setting } from '../store/store.js';
-import { t, text } from '../words/catalogue.js';
+import { loadWordsOf, t, text } from '../words/catalogue.js';
 import { label, named } from '../ui/labels.js';
 import { finding, findings } from '../ui/findings.js';
 import { icon } from '../ui/icon.js';
 import { canListen, hear } from '../phone/ear.js';
+import { canSpeak, hush, speak } from '../phone/voice.js';
 import { own, setOwn } from '../site/own.js';
 import { fitted, roomFor } from '../ui/letters.js';
 import { drawAnswer } from './answer.js';
+import { said, spokenAnswer, spokenFinding } from './spoken.js';
 
 /** @import { Finding, Goal, LineReading, Piece, PlaceSpan, Put } from '../core/core.d.ts' */
 
@@ -30,6 +32,8 @@ export class Line {
   /** @type {{ stop: () => void } | undefined} */
   #ear;
   #deaf = false; // the listening came to nothing
+  #spoken = false; // the line was said, and not typed
+  #aloud = false;
   /** @type {string | undefined} the calculation that was chosen for it */
   #op;
   /** @type {Put[]} what the person said of pieces that were offered */
@@ -45,9 +49,11 @@ export class Line {
   constructor(forms, app) {
     this.#forms = forms;
     this.#app = app;
-    canListen().then((language) => {
+    canListen().then(async (language) => {
+      if (!language) return;
+      await loadWordsOf('hands');
       this.#language = language;
-      if (language) app.redraw();
+      app.redraw();
     });
   }
 
@@ -76,6 +82,8 @@ export class Line {
     else this.#drafts.drop('text');
     this.#op = undefined;
     this.#put = [];
+    this.#spoken = false;
+    hush();
   }
 
   async #ask() {
@@ -97,7 +105,18 @@ export class Line {
     this.#reading = ok;
     this.#refused = refused;
     this.#read = line;
+    if (this.#spoken && canSpeak()) this.#sayAloud();
     this.#app.redraw();
+  }
+
+  /** Says how the line was read, and its answer, to who has no eye for the phone. */
+  #sayAloud() {
+    hush();
+    this.#aloud = true;
+    speak(this.#sentences(), () => {
+      this.#aloud = false;
+      this.#app.redraw();
+    });
   }
 
   /** The wrenches and bottles that the forms of the calculations know, unless the store takes long to say them. */
@@ -114,12 +133,14 @@ export class Line {
 
   /** Listens for one line, or stops. */
   #listen() {
+    if (this.#aloud) return hush();
     if (this.#ear) return this.#stop();
     this.#deaf = false;
-    const heard = (said) => {
+    const heard = (line) => {
       this.#stop();
-      if (!said) return;
-      this.#type(said);
+      if (!line) return;
+      this.#type(line);
+      this.#spoken = true;
       this.#ask();
     };
     this.#ear = hear(this.#language ?? '', heard, () => {
@@ -135,8 +156,9 @@ export class Line {
     this.#app.redraw();
   }
 
-  /** Stops listening when the screen is left. */
+  /** Stops listening and reading when the screen is left. */
   end() {
+    hush();
     this.#ear?.stop();
     this.#ear = undefined;
   }
@@ -166,22 +188,51 @@ export class Line {
         ${this.#language ? html`<small>${t('bench.line.say.why')}</small>` : nothing}
         ${this.#deaf ? html`<p role="alert">${t('bench.line.deaf')}</p>` : nothing}
       </form>
-      <div class="worked" aria-live="polite">${this.#drawReading()}</div>`;
+      <div class="worked" aria-live=${this.#spoken && canSpeak() ? 'off' : 'polite'}>
+        ${this.#drawReading()}
+      </div>`;
   }
 
   #submit = async (event) => {
     event.preventDefault();
     const screen = event.target.parentElement;
     const before = document.activeElement;
+    this.#spoken = false;
+    hush();
     await this.#ask();
     if (document.activeElement !== before) return; // whoever has gone on stays there
     screen.querySelector('.worked h2, .worked .finding')?.scrollIntoView({ block: 'start' });
   };
 
   #microphone() {
+    const word = this.#ear ? 'bench.line.listening' : 'bench.line.say';
     return html`<button type="button" class="quiet" @click=${() => this.#listen()}>
-      ${icon('microphone')} ${t(this.#ear ? 'bench.line.listening' : 'bench.line.say')}
+      ${this.#aloud ? html`${icon('speaker')} ${t('hands.reading')}` : html`${icon('microphone')} ${t(word)}`}
     </button>`;
+  }
+
+  /** What is read aloud: what stands below the line, in its order. */
+  #sentences() {
+    const { op, ops = [], pieces = [], unread = [], answer } = this.#reading ?? {};
+    if (!this.#reading) return (this.#refused ?? []).map(spokenFinding);
+    if (!op)
+      return ops.length
+        ? [t('bench.line.which-question'), ...ops.map((one) => t(`calc.${one}`))]
+        : [spokenFinding({ code: 'line-not-read' })];
+    const { missing, others } = this.#lacks(this.#reading);
+    return [
+      t(`calc.${op}`),
+      ...pieces
+        .filter(({ field }) => field)
+        .map((piece) => `${this.#label(op, piece)}: ${saidValue(piece)}`),
+      ...pieces.flatMap(({ quote, options = [] }) =>
+        options.length ? [this.#asking(op, quote, options).question] : [],
+      ),
+      ...unread.map((quote) => spokenFinding(this.#unreadPiece(quote))),
+      ...(missing.length ? [[t('bench.line.missing'), missing.join(', ')].join(': ')] : []),
+      ...others.map(spokenFinding),
+      ...(answer ? spokenAnswer(answer) : []),
+    ];
   }
 
   #drawReading() {
@@ -281,16 +332,13 @@ export class Line {
    */
   #offered(op, { quote, options = [] }) {
     if (!options.length) return nothing;
-    const one = options.every(({ field }) => field === options[0].field);
-    const question = one ? 'bench.line.which-unit' : 'bench.line.which-field';
+    const { one, question } = this.#asking(op, quote, options);
     const choose = (goal) => {
       this.#put = [...this.#put, { quote, list: goal.list, field: goal.field, text: goal.text }];
       this.#ask();
     };
     return html`<div class="finding" data-grade="doubt">
-      <p>
-        ${t(question, { text: this.#quote(quote), field: one ? this.#label(op, options[0]) : '' })}
-      </p>
+      <p>${question}</p>
       <div class="entry">
         ${options.map(
           (goal) =>
@@ -302,31 +350,53 @@ export class Line {
     </div>`;
   }
 
+  /** What is asked about a piece that may be several things; `one`: only its unit is open. */
+  #asking(op, quote, options) {
+    const one = options.every(({ field }) => field === options[0].field);
+    const values = { text: this.#quote(quote), field: one ? this.#label(op, options[0]) : '' };
+    return { one, question: t(one ? 'bench.line.which-unit' : 'bench.line.which-field', values) };
+  }
+
   /** @param {LineReading} reading */
   #unread({ unread = [] }) {
-    return unread.map((quote) =>
-      finding({ code: 'line-unread', grade: 'note', values: { text: this.#quote(quote) } }),
-    );
+    return unread.map((quote) => finding(this.#unreadPiece(quote)));
+  }
+
+  #unreadPiece(quote) {
+    return {
+      code: 'line-unread',
+      grade: /** @type {const} */ ('note'),
+      values: { text: this.#quote(quote) },
+    };
   }
 
   /**
-   * What keeps it from an answer: the fields that are missing in one list, and the rest.
+   * What keeps it from an answer: the names of the fields that are missing, and the rest.
    *
    * @param {LineReading} reading
    */
-  #lacking({ op = '', lacks = [] }) {
+  #lacks({ op = '', lacks = [] }) {
     const field = ({ where }) => this.#field(op, goalOf(where));
     const missing = lacks.filter(({ code, where }) => code === 'missing' && where.length > 1);
     const others = lacks.filter((found) => !missing.includes(found));
+    return {
+      missing: missing.map((found) => label(op, field(found))),
+      others: others.map((found) => (field(found) ? named(op, field(found), found) : found)),
+    };
+  }
+
+  /** @param {LineReading} reading */
+  #lacking(reading) {
+    const { missing, others } = this.#lacks(reading);
     return html`${
       missing.length
         ? html`<h3>${t('bench.line.missing')}</h3>
             <ul>
-              ${missing.map((found) => html`<li>${label(op, field(found))}</li>`)}
+              ${missing.map((name) => html`<li>${name}</li>`)}
             </ul>`
         : nothing
     }
-    ${findings(others.map((found) => (field(found) ? named(op, field(found), found) : found)))}`;
+    ${findings(others)}`;
   }
 }
 
@@ -349,6 +419,10 @@ const valueOf = ({ word, text: value }) =>
   word
     ? html`<strong>${t(word)}</strong>`
     : html`<span class="value">${value === 'yes' ? t('bench.line.yes') : text(value)}</span>`;
+
+/** @param {Goal | Piece} goal */
+const saidValue = ({ word, text: value }) =>
+  word ? t(word) : value === 'yes' ? t('bench.line.yes') : said(value);
 
 /** The address of the full form, filled in; lists and what is ticked go there as JSON. */
 const formOf = (op, given = {}) =>

@@ -65,8 +65,9 @@ function draw(state, app) {
         hint: t('bikes.search.hint'),
         enter: () => enter(state),
       })}
-      <a class="button quiet" href=${address('edit')} aria-label=${t('bikes.new')}>+</a>
       ${later?.button()}
+      <a class="button quiet" href=${address('edit')}>+ ${t('bikes.new')}</a>
+      ${later?.paste()}
     </div>
     ${later?.panel()} ${told?.visits(typed)} ${later?.answer()} ${listed(state, app)}
     ${later?.foot()}

@@ -110,19 +110,21 @@ export class Later {
       this.#open = !this.#open;
       this.#app.redraw();
     };
-    return html`${toManual()}<button
-        type="button"
-        class="quiet"
-        aria-expanded=${this.#open}
-        aria-label=${t(this.chosen ? 'bikes.filter.on' : 'bikes.filter')}
-        data-on=${Boolean(this.chosen)}
-        @click=${turn}
-      >
-        <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
-          ${svg`<path d="M2 5h20M6 12h12M10 19h4" fill="none" stroke="currentColor" stroke-width="2.5" />`}
-        </svg>
-      </button>`;
+    return html`<button
+      type="button"
+      class="quiet"
+      aria-expanded=${this.#open}
+      aria-label=${t(this.chosen ? 'bikes.filter.on' : 'bikes.filter')}
+      data-on=${Boolean(this.chosen)}
+      @click=${turn}
+    >
+      <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
+        ${svg`<path d="M2 5h20M6 12h12M10 19h4" fill="none" stroke="currentColor" stroke-width="2.5" />`}
+      </svg>
+    </button>`;
   }
+
+  paste = toManual;
 
   panel() {
     if (!this.#open) return nothing;
@@ -163,7 +165,8 @@ export class Later {
     const { day, at } = known;
     const by = day && at ? 'both' : day ? 'day' : at && 'at';
     const when = by ? t(`bikes.due.${by}`, { day: day && dayText(day), at }) : '';
-    return known.remind <= today() ? ['●', t('bikes.due'), when].filter(Boolean).join(' ') : when;
+    if (known.remind > today()) return when;
+    return `● ${when ? t('bikes.due.now', { when }) : t('bikes.due')}`;
   }
 
   #dueOf = ({ key }) => this.#state.due.find(({ id }) => id === key);
@@ -204,10 +207,11 @@ export class Later {
 
 /** The way to a bike whose manual is at hand: its page is pasted. */
 const toManual = () =>
-  html`<a class="button quiet" href=${address('manual')} aria-label=${t('bikes.paste')}>
+  html`<a class="button quiet" href=${address('manual')}>
     <svg class="icon" viewBox="0 0 24 24" aria-hidden="true">
       ${svg`<path d="M8 4H4v18h16V4h-4M8 2h8v5H8zM8 12h8M8 17h5" fill="none" stroke="currentColor" stroke-width="2.2" />`}
     </svg>
+    ${t('bikes.paste')}
   </a>`;
 
 const layoutOf = ({ bike, card }) => (bike ?? card?.bike)?.layout ?? '';

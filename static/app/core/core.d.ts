@@ -949,6 +949,8 @@ export interface Oil {
    * wait.
    */
   read?: ShownFigure[];
+  /** Quoted are the words that come from the words of a manual. */
+  quoted?: ShownFigure[];
 }
 
 /**
@@ -1897,6 +1899,8 @@ export interface BoltSheet {
   listed?: boolean;
   /** to be left alone today */
   leave?: boolean;
+  /** as an oil has them */
+  quoted?: ShownFigure[];
 }
 
 /**

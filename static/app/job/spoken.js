@@ -1,34 +1,10 @@
 import { sayItem } from './tally.js';
 import { piece } from '../still-open/strip.js';
 import { textsOf } from '../ui/figure.js';
-import { hasWord, idsOf, t, text, verbatim } from '../words/catalogue.js';
+import { hasWord, t, text, verbatim } from '../words/catalogue.js';
+import { saidFigure, saidSentence } from '../words/said.js';
 
 // What is read aloud of a step: what stands on the screen, with units as words.
-
-const plain = (sentence) => sentence.replace(/\u00a0/g, ' ');
-const literal = (s) => s.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
-
-/** The units that can be said, the longest first: "US fl oz" holds "oz". */
-const units = () => idsOf('say.').sort((a, b) => b.length - a.length);
-
-/** What goes before a unit, as a count: of a fraction, "3/16 inch", there is one. */
-const counted = (number) => (number.includes('/') ? 1 : number);
-
-/** A figure as one says it: "5–10 min" is "5 to 10 minutes". */
-export function saidFigure(figure) {
-  const unit = units().map(literal).join('|');
-  // What stands before is taken too: older browsers can't look behind.
-  const amount = new RegExp(`(^|[^\\d.])(\\d[\\d.,/]*) ?(${unit})(?![\\p{L}\\d·²³])`, 'gu');
-  return plain(figure)
-    .replace(amount, (_, before, n, u) => `${before}${n} ${t(`say.${u}`, { count: counted(n) })}`)
-    .replace(/([\p{L}\d]) ?[–…] ?(?=-?\d)/gu, (_, before) => `${before} ${t('hands.to')} `);
-}
-
-/** A sentence with the units in it said: only those that cannot be a word. */
-function saidSentence(sentence) {
-  const odd = units().filter((unit) => /[·°]\p{L}/u.test(unit));
-  return odd.reduce((s, unit) => s.replaceAll(unit, t(`say.${unit}`)), plain(sentence));
-}
 
 const saidValues = (values = {}) =>
   Object.fromEntries(

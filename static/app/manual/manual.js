@@ -303,7 +303,7 @@ class Pages {
           id=${name}
           name=${name}
           autocomplete="off"
-          .value=${reading.typed(name) || own(card, name) || (name === 'model' ? reading.model : '')}
+          .value=${reading.typed(name) || own(card, name) || (name === 'model' ? reading.modelName : '')}
           @input=${({ target }) => reading.type(name, fitted(target))}
         />
         ${roomFor(name, limits.entry)}

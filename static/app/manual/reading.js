@@ -114,7 +114,7 @@ export class Reading {
     const groups = new Map();
     for (const one of this.all) {
       if (one.decided ? !this.refused.has(one.id) : one.sure === 'yes') continue;
-      if (one.model && !this.model) continue; // which of them it is, is asked first
+      if (this.asksModel && (one.model || this.models.includes(one.text))) continue; // asked first
       const key = isList(one.what) ? one.id : `${one.n} ${one.what}`;
       groups.set(key, [...(groups.get(key) ?? []), one]);
     }
@@ -144,9 +144,21 @@ export class Reading {
   }
 
   get name() {
-    const said = (what) => this.all.find((one) => one.what === what)?.text ?? '';
+    const said = (is) => this.all.find(({ what }) => what === is)?.text ?? '';
     const { make, model } = this.card ?? {};
-    return `${make || said('make')} ${model || said('model')}`.trim();
+    return `${make || said('make')} ${model || (this.asksModel ? '' : said('model'))}`.trim();
+  }
+
+  /** What the model that was chosen is called; '' where they were told apart by their years. */
+  get modelName() {
+    return this.all.some(({ what, text }) => what === 'model' && text === this.model)
+      ? this.model
+      : '';
+  }
+
+  /** The model that was chosen, for a page that is of it and of others. */
+  #modelOn({ answer }) {
+    return answer?.ok?.models?.includes(this.model) ? this.model : undefined;
   }
 
   /** Does something to what is known, works out what follows, and keeps it. */
@@ -322,7 +334,7 @@ export class Reading {
       text: page.text,
       title: card.sources?.[0]?.title || title,
       page: page.number ?? page.answer.ok.page,
-      model: this.model || undefined,
+      model: this.#modelOn(page),
     });
     if (page.handed !== input) {
       page.handed = input;

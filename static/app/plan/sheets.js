@@ -43,7 +43,7 @@ export function oilSheets(oils) {
           ${standing(oil.due)}
           <dl>
             ${figureRow(oil.need)}
-            ${[oil.chart, oil.rows, ...(oil.figures ?? [])].filter(Boolean).map(figureRow)}
+            ${[oil.chart, oil.rows, ...(oil.figures ?? []), ...(oil.quoted ?? [])].filter(Boolean).map(figureRow)}
           </dl>
         </article>`,
     ),
@@ -62,7 +62,16 @@ export function boltSheets(bolts = []) {
 }
 
 function bolt(sheet) {
-  const { purpose, place, count, thread, tool, turn, seal, sealSize } = sheet;
+  const { purpose, place, count, thread, tool, size, turn, seal, sealSize, quoted = [] } = sheet;
+  const row = (word, content) => {
+    const from =
+      quoted.find(({ name }) => name === word) ??
+      (word === 'plan.tool' && size?.quote ? size : undefined);
+    return html`<div class="figure">
+      <dt>${t(word)}</dt>
+      <dd>${content || t('not-known')} ${from ? standing(from) : nothing}</dd>
+    </div>`;
+  };
   const tight = own(sheet, sheet.by);
   return html`<article class="sheet">
     <h3>
@@ -79,12 +88,6 @@ function bolt(sheet) {
     </dl>
   </article>`;
 }
-
-const row = (word, content) =>
-  html`<div class="figure">
-    <dt>${t(word)}</dt>
-    <dd>${content || t('not-known')}</dd>
-  </div>`;
 
 /**
  * What a part is held against before it is fitted.

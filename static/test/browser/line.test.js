@@ -65,7 +65,41 @@ test('a said line is read as a typed one, where the phone listens by itself', as
   await page.evaluate(() => globalThis.phone.hear('twenty-five newton metres'));
   await untilSeen(page, words('calc.convert'));
   await untilSeen(page, '18.4 lbf·ft');
-  await untilSeen(page, words('bench.line.say'));
+  await untilSeen(page, words('hands.reading'));
   assert.equal(await page.evaluate(() => globalThis.phone.ears.size), 0, 'it listens no longer');
+  assert.deepEqual(complaints, []);
+});
+
+test('the answer to a said line is read aloud, that to a typed one is left to a screen reader', async (t) => {
+  const { page, complaints } = await openSite(t, ready);
+  const live = () => page.$eval('.worked', (element) => element.getAttribute('aria-live'));
+  await goTo(page, '#/bench');
+  await tap(page, words('bench.line.say'));
+  await page.waitForFunction(() => globalThis.phone.ears.size === 1, { polling });
+  await page.evaluate(() => globalThis.phone.hear('twenty-five newton metres'));
+  await untilSeen(page, words('hands.reading'));
+  const said = await page.evaluate(() => globalThis.phone.said);
+  for (const part of [words('calc.convert'), '25 newton metres', '18.4 pound-feet'])
+    assert.ok(
+      said.some((sentence) => sentence.includes(part)),
+      `${part} in ${said.join(' | ')}`,
+    );
+  assert.equal(await live(), 'off', 'a screen reader does not speak at the same time');
+  await page.evaluate(() => globalThis.phone.finish());
+  await untilSeen(page, words('bench.line.say'));
+  assert.equal(await live(), 'off', 'what was read is not read again');
+
+  await type(page, words('bench.line'), '30 Nm');
+  await tap(page, words('bench.line.read'));
+  await untilSeen(page, '3.06 kgf·m');
+  assert.equal(await live(), 'polite');
+  assert.deepEqual(await page.evaluate(() => globalThis.phone.said), said, 'nothing more is said');
+
+  await tap(page, words('bench.line.say'));
+  await page.waitForFunction(() => globalThis.phone.ears.size === 1, { polling });
+  await page.evaluate(() => globalThis.phone.hear('ten newton metres'));
+  await tap(page, words('hands.reading'));
+  await untilSeen(page, words('bench.line.say'));
+  assert.deepEqual(await page.evaluate(() => globalThis.phone.spoken), [], 'a tap ends it');
   assert.deepEqual(complaints, []);
 });

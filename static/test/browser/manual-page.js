@@ -11,6 +11,16 @@ const root = new URL('../../../testdata/pages/', import.meta.url);
 /** A page of testdata/pages, such as 'en/11-service-information'. */
 export const pageOf = (name) => JSON.parse(readFileSync(new URL(`${name}.json`, root), 'utf8'));
 
+/** A table whose head names two models. */
+export const twoModels = `PLAINFORD                                                        3-4
+                                HERON 320            HERON 520
+Engine oil, filter changed      1.6 L                2.7 L
+Engine oil, filter stays        1.5 L                2.4 L
+Engine oil grade                SAE 10W-30           SAE 20W-50
+Oil drain plug                  24 N·m               43 N·m
+Spin-on oil filter              16 N·m               19 N·m
+Change oil every                5,000 km             12,000 km`;
+
 /** Opens the screen with nothing pasted yet. */
 export async function freshManual(page, address = '#/manual') {
   await goTo(page, address);

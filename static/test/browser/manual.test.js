@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { goTo, stored } from './job-page.js';
 import { openBrowser, startServer } from './launch.js';
-import { freshManual, giveText, leaveAll, takeSure } from './manual-page.js';
+import { freshManual, giveText, leaveAll, takeSure, twoModels } from './manual-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
@@ -119,6 +119,36 @@ test('two places that contradict each other are both shown, one is chosen, and a
   await untilSeen(page, words('plan.start'));
   const [{ card }] = await stored(page, 'cards');
   assert.equal(card.bolts.find(({ purpose }) => purpose === 'drain-plug').torque.value, 30);
+  assert.deepEqual(complaints, []);
+});
+
+test('of a page of two models one is chosen, and nothing is told of the other', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await untilState(page, 'ready');
+  await freshManual(page);
+  await giveText(page, twoModels);
+  await untilSeen(page, words('manual.models'));
+  await tap(page, 'Heron 520', 'radio');
+  await page.waitForFunction(() => document.querySelector('.plate')?.textContent.includes('43'), {
+    polling,
+    timeout: patience(),
+  });
+  const others = ['24 N·m', '1.6 L', '1.5 L', '10W-30', '16 N·m', '5000 km'];
+  const told = await page.$eval('.plate', (plate) => plate.textContent);
+  assert.equal(await heading(page), 'Plainford Heron 520');
+  await takeSure(page);
+  await leaveAll(page);
+  await tap(page, words('manual.to-plan'));
+  await untilSeen(page, words('plan.start'));
+  await openAll(page);
+  const plan = (await seen(page)).replaceAll('\u00a0', ' ');
+  for (const figure of ['43 N·m', '2.7 L', '20W-50', '19 N·m'])
+    assert.ok(plan.includes(figure), `${figure} in ${plan}`);
+  for (const figure of others) {
+    assert.ok(!told.replaceAll('\u00a0', ' ').includes(figure), `${figure} in ${told}`);
+    assert.ok(!plan.includes(figure), `${figure} of the other model in ${plan}`);
+  }
+  assert.ok(!plan.includes('Heron 320'), plan);
   assert.deepEqual(complaints, []);
 });
 

@@ -1,5 +1,5 @@
 // The page of a manual that is pasted.
-import { freshManual, giveText, leaveAll, takeSure } from '../manual-page.js';
+import { freshManual, giveText, leaveAll, takeSure, twoModels } from '../manual-page.js';
 import { tap, untilSeen } from '../person.js';
 import { words } from '../words.js';
 
@@ -49,6 +49,11 @@ export const manual = {
     await giveText(page, 'PLAINFORD HERON 320\nOil drain bolt, M12 x 1.5 ... 25 N·m');
     await takeSure(page);
     await untilSeen(page, words('manual.layout'));
+  },
+  'manual: of which of two models': async (page) => {
+    await freshManual(page);
+    await giveText(page, twoModels);
+    await untilSeen(page, words('manual.models'));
   },
   'manual: all decided': async (page) => {
     await taken(page);
