@@ -16,7 +16,8 @@ import { nameOf, valueOf } from './what.js';
  */
 export function question(list, acts, { number, count, found, typed, type }) {
   const [first] = list;
-  const doubts = uniqueOf([...list.flatMap((one) => one.doubts ?? []), ...found]);
+  const several = list.length > 1;
+  const doubts = ({ doubts: all = [] }) => all.filter((one) => !(several && isChoice(one)));
   const enter = (event) => {
     event.preventDefault();
     const text = event.target.elements.figure.value.trim();
@@ -34,10 +35,16 @@ export function question(list, acts, { number, count, found, typed, type }) {
     <h2 id="next" tabindex="-1">
       ${t('manual.question', { number, count, what: nameOf(first.what) })}
     </h2>
-    ${findings(doubts)}
-    ${list.map((one) => html`${inText(one)}${list.length > 1 ? html`<p class="entry">${take(one)}</p>` : nothing}`)}
+    ${several ? html`<p>${t('manual.several')}</p>` : nothing}
+    ${findings(uniqueOf([...(several ? [] : doubts(first)), ...found]))}
+    ${list.map((one) =>
+      several
+        ? html`${inText(one)} ${findings(uniqueOf(doubts(one)))}
+            <p class="entry">${take(one)}</p>`
+        : inText(one),
+    )}
     <p class="entry">
-      ${list.length > 1 ? nothing : take(first)}
+      ${several ? nothing : take(first)}
       <button type="button" class="quiet" @click=${acts.leave}>${t('manual.leave')}</button>
     </p>
     <details class="more" ?open=${Boolean(typed)}>
@@ -60,6 +67,9 @@ export function question(list, acts, { number, count, found, typed, type }) {
     </details>
   </section>`;
 }
+
+/** Whether a finding says no more than that the page says something else too: that stands there. */
+const isChoice = ({ code }) => ['manual-says-both', 'reading-twice'].includes(code);
 
 /** The lines of the page in which the words of a reading stand, with these marked. */
 export function inText({ quote, page }) {

@@ -311,7 +311,9 @@ export class Reading {
     const input = JSON.stringify({ text, say, card, model: this.model || undefined });
     if (page.asked === input) return page.answer;
     page.asked = input;
-    return call('read-page', input);
+    const answer = await call('read-page', input);
+    if (!answer.ok) page.asked = undefined; // a core that stopped may read it the next time
+    return answer;
   }
 
   /** The card with what is taken of a page. */
