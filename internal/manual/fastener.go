@@ -300,7 +300,7 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 	switch {
 	case m.foreign:
 		return true
-	case m.part == "", metal && (m.part == "filter" || m.part == "filter-cover"):
+	case m.part == "", metal && (m.part == "filter" || m.part == "filter-cover" || m.part == "strainer" && m.from < f.from && r.onlyCleaned(m)):
 		return false
 	case m.part != "filter" || r.about(m.from, m.to, "part.filter-bolt"):
 		r.boltOf(m, f, "seal", kind, false, r.materialIn(f))

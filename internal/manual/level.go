@@ -77,7 +77,7 @@ func (r *readings) levels() {
 			for i := z.from; i < z.to; {
 				from, to := r.sentenceOf(i)
 				tells := r.about(from, to, "level.check") || r.deviceIn(from, to) || r.about(from, to, "action.out")
-				if tells == direct && !r.foreignSentence(from, to) && !r.drains(from, to) && !r.governedBeyond(from) {
+				if tells == direct && (direct || r.besideLevel(from, to, z)) && !r.foreignSentence(from, to) && !r.drains(from, to) && !r.governedBeyond(from) {
 					r.levelWords(from, min(to, z.to))
 				}
 				inZone[r.places[i].sentence] = true
@@ -101,6 +101,51 @@ func (r *readings) levels() {
 			r.warmth(f, from, to)
 		}
 	}
+}
+
+// besideLevel reports whether a sentence of a zone stands below a heading of the level's, or
+// beside a sentence on it, with nothing between them that tells of other work: "Ride for ten
+// minutes so that the oil is hot. Undo the plug. … Read the level at the window."
+func (r *readings) besideLevel(from, to int, z zone) bool {
+	s := r.sections[r.places[from].section]
+	if r.about(s.from, s.from+s.heading, "level.check") {
+		return true
+	}
+	tells := func(a, b int) bool { return r.about(a, b, "level.check") || r.deviceIn(a, b) }
+	for k, at := 0, from; k < mostBack && at > z.from; k++ {
+		a, _ := r.sentenceOf(at - 1)
+		if tells(a, at) {
+			return true
+		}
+		if r.otherWork(a, at) {
+			break
+		}
+		at = a
+	}
+	for k, at := 0, to; k < mostBack && at < z.to; k++ {
+		_, b := r.sentenceOf(at)
+		if tells(at, b) {
+			return true
+		}
+		if r.otherWork(at, b) {
+			break
+		}
+		at = b
+	}
+	return false
+}
+
+// otherWork reports whether a sentence tells of draining, of the filter or of filling in.
+func (r *readings) otherWork(from, to int) bool {
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && (f.kind == string(quantity.Volume) || f.kind == string(quantity.Torque)) {
+			return true
+		}
+		if t := r.termAt(i); t != nil && (t.has("warm.drain") || t.has("part.drain") || t.has("part.filter") || t.has("part.filter-spin-on") || t.has("part.filter-element") || t.has("part.plug")) {
+			return true
+		}
+	}
+	return false
 }
 
 // foreignSentence reports whether a sentence tells of another job only. A part behind the

@@ -91,10 +91,10 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 			if f := long[k]; f != nil && c.fact == nil {
 				c.fact = f
 			}
-			t := r.termAt(k)
-			c.every = c.every || t != nil && (t.has("when.every") || t.has("every.year") || t.has("every.half-year"))
-			c.first = c.first || t != nil && t.has("when.first")
-			c.hard = c.hard || t != nil && t.has("when.severe")
+			c.told(r.termAt(k))
+		}
+		if c.fact != nil {
+			r.toldOver(n, &c)
 		}
 		switch f := c.fact; {
 		case i == from && f != nil && r.overLabels(n) && f.kind == string(quantity.Distance) && (f.text == "1000 km" || f.text == "1000 mi"):
@@ -138,6 +138,41 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 	}
 	return list
+}
+
+// told notes what a word of a column's head says.
+func (c *scheduleColumn) told(t *term) {
+	if t != nil {
+		c.every = c.every || t.has("when.every") || t.has("every.year") || t.has("every.half-year")
+		c.first = c.first || t.has("when.first")
+		c.hard = c.hard || t.has("when.severe")
+	}
+}
+
+// toldOver notes what the line above a head says in the cell over a column: "first  every"
+// over "1,000 km  6,000 km".
+func (r *readings) toldOver(n int, c *scheduleColumn) {
+	if n == 0 || !r.pieces[n-1].cells {
+		return
+	}
+	from, to := r.pieceTokens(n - 1)
+	if r.numbered(from, to) {
+		return
+	}
+	first, last, apart := 0, 0, 4*mostOffCell
+	for i := from; i < to; {
+		end := i + 1
+		for end < to && r.places[end].gap != wide {
+			end++
+		}
+		if d := abs(r.places[i].col + r.places[end-1].end - c.mid); d < apart {
+			first, last, apart = i, end, d
+		}
+		i = end
+	}
+	for i := first; i < last; i++ {
+		c.told(r.termAt(i))
+	}
 }
 
 // thousandsIn reports whether a cell says that its row is of thousands of kilometres.

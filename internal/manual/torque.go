@@ -1,6 +1,10 @@
 package manual
 
-import "tidysump/internal/quantity"
+import (
+	"strings"
+
+	"tidysump/internal/quantity"
+)
 
 // torques gives every torque the part that it is of.
 func (r *readings) torques() {
@@ -175,7 +179,30 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	case r.stray(begin, f.from) && !r.ringIn(begin, f.from), r.pieces[r.places[f.from].piece].cells && r.stray(r.starts[r.places[f.from].piece], begin):
 		return nil, false
 	}
-	return r.lid(r.spokenOf(f.from, begin)), true
+	spoken := r.spokenOf(f.from, begin)
+	if spoken != nil && spoken.part == "filter" && r.metalIn(from, f.from) {
+		for n := r.mentionFrom(from) - 1; n >= 0 && r.mentions[n].from > from-mostSentence && r.places[r.mentions[n].from].section == r.places[f.from].section; n-- {
+			if o := &r.mentions[n]; (o.part == "drain" || o.part == "tank-drain") && !o.foreign {
+				return o, true // "fit a new copper ring and tighten to 28 N·m", behind the filter
+			}
+			if o := &r.mentions[n]; o.loose == aPlug {
+				return r.onlyPlug(o), true
+			}
+		}
+	}
+	return r.lid(spoken), true
+}
+
+// metalIn reports whether a ring of metal, which lies below a plug, stands between two tokens.
+func (r *readings) metalIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if n := r.places[i].term; n >= 0 {
+			if kind := r.sealOf(n); strings.HasPrefix(kind, "flat-") || kind == "folded" || kind == "bonded" {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // ringIn reports whether a ring is named between two tokens: then a sentence goes on about the
@@ -400,6 +427,7 @@ func (r *readings) strayAt(m *mention) bool {
 func (r *readings) spokenOf(at, before int) *mention {
 	here := &r.places[at]
 	own := r.ownRow(at)
+	var cleaned *mention // a strainer without a plug of its own
 	for n := r.mentionFrom(before) - 1; n >= 0; n-- {
 		m := &r.mentions[n]
 		if r.places[m.from].paragraph != here.paragraph {
@@ -414,9 +442,19 @@ func (r *readings) spokenOf(at, before int) *mention {
 			}
 			return r.onlyPlug(m)
 		}
+		if m.part == "strainer" && cleaned == nil && r.onlyCleaned(m) {
+			cleaned = m
+			continue
+		}
+		if cleaned != nil && (m.foreign || m.part != "" && m.part != "drain" && m.part != "tank-drain") {
+			break
+		}
 		if m.part != "" || m.foreign {
 			return m
 		}
+	}
+	if cleaned != nil {
+		return cleaned
 	}
 	head := r.sections[here.section]
 	for n := r.mentionFrom(head.from); n < len(r.mentions) && r.mentions[n].from < head.from+head.heading; n++ {
@@ -425,6 +463,13 @@ func (r *readings) spokenOf(at, before int) *mention {
 		}
 	}
 	return nil
+}
+
+// onlyCleaned reports whether a strainer is told of as what lies behind another plug: it is
+// cleaned, and its own plug or cover is not named.
+func (r *readings) onlyCleaned(m *mention) bool {
+	from, to := r.sentenceOf(m.from)
+	return r.about(from, to, "other.action") && !m.strainer && !r.about(from, to, "part.cover") && !r.about(from, to, "part.plug") && !r.about(from, to, "part.drain") && !r.about(from, to, "action.screw")
 }
 
 // ownRow reports whether a figure stands in a row of a table that begins with an oil or its

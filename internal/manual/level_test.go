@@ -1,0 +1,20 @@
+package manual_test
+
+import (
+	"slices"
+	"testing"
+)
+
+// How warm the engine is and how it stands is of the level where nothing else is told between.
+func TestRead_BesideLevel(t *testing.T) {
+	for text, want := range map[string][]string{
+		"Ride for ten minutes so that the oil is hot and put the bike on its centre stand. Undo the drain plug. Fill in 3.4 L of oil. Hold the bike upright and read the level at the sight glass.": {"level.device window", "level.stance upright"},
+		"Motor kalt, Motorrad auf dem Hauptständer. Ölstand am Schauglas ablesen.":                                                                                                                  {"level.device window", "level.stance centre-stand", "level.state cold"},
+		"Contrôler le niveau d'huile au hublot. La moto est droite, le moteur froid.":                                                                                                               {"level.device window", "level.stance upright", "level.state cold"},
+		"Scaldare il motore. Svitare il tappo di scarico e far uscire l'olio. Controllare il livello dall'oblò.":                                                                                    {"level.device window"},
+	} {
+		if got := said(text, "level."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
