@@ -1,6 +1,8 @@
 // What is typed comes back after the browser was killed, and once it is kept it doesn't.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { setTimeout as pause } from 'node:timers/promises';
+import { isDeepStrictEqual } from 'node:util';
 import { startJob, stored, tapDone, untilStep } from './job-page.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
@@ -12,14 +14,12 @@ import { sampleCard, words } from './words.js';
 const card = sampleCard('tessaly-corda-570');
 const bike = `${card.make} ${card.model}`;
 
-/** Waits until as many drafts as that are written down. */
-async function untilDrafts(page, count) {
-  const from = Date.now();
-  for (;;) {
-    const drafts = await stored(page, 'drafts');
-    if (drafts.length === count) return drafts;
-    if (Date.now() - from > patience()) throw new Error(`${drafts.length} drafts, not ${count}`);
-    await page.evaluate((ms) => new Promise((resolve) => setTimeout(resolve, ms)), polling);
+/** Waits until these texts, and no others, are written down as drafts. */
+async function untilDrafts(page, ...wanted) {
+  for (const from = Date.now(); ; await pause(polling)) {
+    const texts = (await stored(page, 'drafts')).map(({ value }) => value).sort();
+    if (isDeepStrictEqual(texts, wanted.sort())) return;
+    if (Date.now() - from > patience()) assert.deepEqual(texts, wanted);
   }
 }
 
@@ -31,7 +31,7 @@ test('what is typed outlives the browser, and goes when it is kept', async (t) =
   await type(first.page, words('ask.odometer'), '12 4');
   await tapText(first.page, words('job.note'));
   await type(first.page, words('job.note'), 'half a sen');
-  await untilDrafts(first.page, 2);
+  await untilDrafts(first.page, '12 4', 'half a sen');
   await killBrowser(first.browser);
 
   const { page, complaints } = await startAgain(t, profile, url);
@@ -42,10 +42,10 @@ test('what is typed outlives the browser, and goes when it is kept', async (t) =
   await type(page, words('ask.odometer'), '12 400 km');
   await tap(page, words('job.keep'));
   await untilSeen(page, words('job.kept', { value: '12400 km' }));
-  await untilDrafts(page, 1);
+  await untilDrafts(page, 'half a sen');
   await tapDone(page);
   await untilStep(page, 2);
-  assert.deepEqual(await untilDrafts(page, 0), []);
+  await untilDrafts(page);
   const texts = (await stored(page, 'events')).map(
     ({ kind, text, value }) => kind + (text ?? value ?? ''),
   );
@@ -58,13 +58,13 @@ test('what is typed is written down when the page is left', async (t) => {
   const { page } = await startAgain(t, profile, await visitOnce(t, profile));
   await startJob(page, bike);
   await type(page, words('ask.odometer'), '12 4');
-  await page.evaluate(() => {
+  const leave = () => {
     const field = document.activeElement;
     field.value = '12 47';
     field.dispatchEvent(new InputEvent('input', { bubbles: true }));
     location.reload();
-  });
+  };
+  await Promise.all([page.waitForNavigation(), page.evaluate(leave)]);
   await untilStep(page, 1);
-  await page.waitForFunction(() => document.readyState === 'complete', { polling });
   assert.equal(await typed(page, words('ask.odometer')), '12 47');
 });
