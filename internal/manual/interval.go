@@ -356,8 +356,14 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		list, foreign = r.changedBefore(from, f.from)
 	}
 	if n := r.places[f.from].piece; len(list) == 0 && !foreign && r.pieces[n].cells && r.starts[n] < from { // "Oil filter   Replace.   Every 20,000 km"
-		if list, foreign = r.changedBefore(r.starts[n], f.from); foreign && len(list) == 0 {
+		label := r.starts[n]
+		for label < from && (r.places[label].gap != wide || r.mentionFrom(r.starts[n]) == r.mentionFrom(label)) {
+			label++
+		}
+		if list, foreign = r.changedBefore(r.starts[n], label); label < from && foreign && len(list) == 0 {
 			return nil, false
+		} else if label == from {
+			list, foreign = nil, false
 		}
 	}
 	goesOn := begin > from && len(list) == 0 && !foreign && !last.looked
