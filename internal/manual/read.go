@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"runtime"
 	"slices"
 	"sync"
 
@@ -38,8 +39,10 @@ func Read(text string, tag string) Page {
 		return Page{Language: p.words.language, page: p}
 	}
 	r := readings{page: p}
+	breathe()
 	r.torques()
 	r.intervals()
+	breathe()
 	r.levels()
 	r.fasteners()
 	r.oils()
@@ -54,21 +57,27 @@ func pageOf(text, tag string) *page {
 	rows := rowsOf(text)
 	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
 	p.words.settleRows(rows)
+	breathe()
 	p.spoilt = repair(rows, p.words)
+	breathe()
 	p.number = numberOf(rows, p.words)
 	p.pieces = layoutOf(rows, p.words)
 	if len(p.pieces) == 0 {
 		return p
 	}
+	breathe()
 	p.byModel()
 	p.flowOf()
+	breathe()
 	p.findTerms()
 	p.composeTerms()
 	p.findShapes()
+	breathe()
 	p.findAmounts()
 	p.findBare()
 	p.findLostPoints()
 	p.findSizes()
+	breathe()
 	p.findHeads()
 	p.sortFacts()
 	p.joinTwins()
@@ -77,12 +86,18 @@ func pageOf(text, tag string) *page {
 		p.facts[i].promote()
 	}
 	p.findUnread()
+	breathe()
 	p.settleTerms()
 	p.findMentions()
 	p.settleMentions()
 	p.findOrders()
 	return p
 }
+
+// breathe lets a collection of garbage that began come to its end: there is no other
+// thread that would, and until then each pointer that is written costs several times as
+// much.
+func breathe() { runtime.Gosched() }
 
 // languageOf tells the language of a text by its small words, and where there are few, as
 // in a table, by the terms of the trade that stand in it.
