@@ -31,10 +31,32 @@ func room(size int32) unsafe.Pointer {
 //
 //go:wasmexport call
 func call(name int32) int32 {
-	out = core.Call(string(in[:name]), in[name:])
+	op := string(in[:name])
+	if large = op == "read-page"; large {
+		setGCPercent(seldom)
+		defer setGCPercent(usual)
+	}
+	out = core.Call(op, in[name:])
 	in = nil
 	return int32(len(out))
 }
+
+// large is whether the last call was one that makes much at once and keeps none of it.
+// While a collection goes on each pointer that is written costs several times as much, and
+// 100 kB of a manual took a third longer for it: within such a call there is none, unless
+// what it makes is several times what the program holds (some 20 MB), and one after it.
+var large bool
+
+// By how many percent of what is held memory grows until the next collection.
+const (
+	usual  = 100
+	seldom = 800
+)
+
+// setGCPercent is debug.SetGCPercent, which would bring fmt and os along.
+//
+//go:linkname setGCPercent runtime/debug.setGCPercent
+func setGCPercent(percent int32) (before int32)
 
 // answer gives the address of the last call's answer.
 //
@@ -49,6 +71,10 @@ func answer() unsafe.Pointer { return unsafe.Pointer(unsafe.SliceData(out)) }
 //go:wasmexport rest
 func rest() {
 	out = nil
+	if large {
+		in = make([]byte, 64<<10) // what is so large begins a collection that is due
+		in, large = nil, false
+	}
 	for range 3 { // it marks in several turns
 		runtime.Gosched()
 	}

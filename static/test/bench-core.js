@@ -15,6 +15,7 @@ const root = new URL('../../', import.meta.url);
 const warmUp = 100;
 const runs = 500;
 const surveys = 40;
+const starts = 5; // of browsers
 
 /** [{name, micros}]: what the plans of all sample cards cost; native comes first. */
 export async function coreCosts() {
@@ -53,12 +54,16 @@ export async function surveyCosts() {
   }
 }
 
-/** [{name, micros}]: what it costs to read 100 kB of manuals' pages. */
+/**
+ * [{name, micros}]: what it costs to read 100 kB of manuals' pages, and what the first text
+ * costs that a program reads: what it needs is made then, and its code is still slow.
+ */
 export async function pageCosts() {
   const folder = new URL('testdata/pages/', root);
   const pages = readdirSync(folder, { recursive: true }).filter((name) => name.endsWith('.json'));
   const texts = pages.map((name) => JSON.parse(readFileSync(new URL(name, folder), 'utf8')).text);
-  const input = JSON.stringify({ text: texts.join('\n\n').slice(0, 100_000) });
+  const text = texts.join('\n\n').slice(0, 100_000);
+  const input = JSON.stringify({ text });
   const call = await coreInNode();
   const times = Array.from({ length: surveys }, () => {
     const begin = performance.now();
@@ -68,7 +73,46 @@ export async function pageCosts() {
   return [
     { name: 'native', micros: await native('Read$/^100kB', {}, './internal/manual') },
     { name: 'WebAssembly in Node', micros: median(times) * 1000 },
+    ...(await readInPage(text)),
   ];
+}
+
+/** What a text costs the page's worker, first of all and later. */
+async function readInPage(text) {
+  const endings = [];
+  const server = await startServer({ after: (end) => endings.push(end) });
+  const firsts = [];
+  const laters = [];
+  for (let run = 0; run < starts; run++) {
+    const browser = await launchChromium();
+    try {
+      const page = await browser.newPage();
+      await page.goto(server.url);
+      const [first, ...later] = await page.evaluate(timeReading, text, surveys / starts);
+      firsts.push(first);
+      laters.push(...later);
+    } finally {
+      await browser.close();
+    }
+  }
+  for (const end of endings) await end();
+  return [
+    { name: "the page's worker", micros: median(laters) * 1000 },
+    { name: '  its first text', micros: median(firsts) * 1000 },
+  ];
+}
+
+/** Runs in the page. */
+async function timeReading(text, count) {
+  const { core } = globalThis.tidysump;
+  await core.call('forms', {}); // the program has started
+  const times = [];
+  for (let run = 0; run <= count; run++) {
+    const begin = performance.now();
+    await core.call('read-page', { text });
+    times.push(performance.now() - begin);
+  }
+  return times;
 }
 
 async function native(benchmark = 'Plan', env = {}, room = './internal/core') {

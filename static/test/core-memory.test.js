@@ -36,6 +36,7 @@ const large = [
   ['cards', { canonical: true, cards: Array.from({ length: 8 }, () => cards).flat() }],
   ['survey', { cards: [card], jobs: Array.from({ length: 120 }, () => job) }],
   ['replay', { card, events: events(6000) }],
+  ['read-page', { text: 'Engine oil drain plug ... 25 N·m (2.5 kgf·m, 18 lbf·ft)\n'.repeat(1700) }],
 ].map(([op, input]) => [op, JSON.stringify(input)]);
 
 test(`${rounds} rounds of large calls need little more memory than one`, () => {
