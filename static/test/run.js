@@ -4,7 +4,7 @@ import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { measureSlowness } from './slowness.js';
 
-const hangs = 600; // s after which a test is given up on a quiet machine
+const hangs = 1800; // s after which a file of tests is given up on a quiet machine; its waits end sooner (patience.js)
 
 const slowness = Number(process.env.TEST_SLOWNESS) || (await measureSlowness());
 if (slowness > 1) console.log(`This machine is ${slowness} times slower than a quiet one now.`);

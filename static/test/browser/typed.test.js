@@ -183,7 +183,10 @@ test('the answers about a problem come back in its job, and go with it', async (
   for (const { id } of asking) {
     await goTo(opened.page, at(id));
     await opened.page.waitForFunction((hash) => location.hash === hash, { polling }, answered[id]);
-    assert.ok(await opened.page.$eval('main fieldset input', ({ checked }) => checked), id);
+    await opened.page.waitForFunction(
+      () => document.querySelector('main fieldset input')?.checked,
+      { polling, timeout: patience() },
+    );
     await untilSeen(opened.page, words('draft.written'));
   }
   const [{ id }] = asking;
