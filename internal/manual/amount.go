@@ -232,7 +232,7 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 	if mark == "" && i > 0 && p.senseAt(i-1, "range.between") && p.senseAt(from, "join.and") {
 		mark, behind = "-", p.termAt(from).to
 	}
-	if mark != "" && behind < len(p.places) {
+	if mark != "" && behind < len(p.places) && !(id == "" && p.places[i].kind == word && p.places[behind].kind == number) { // "tighten both to 20 N·m"
 		if second, last, is := p.valueAt(behind); is {
 			if unit, to := p.unitOfNumber(behind, last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.v >= first.v || id != "" && id != unit) {
 				return p.amount(i, to, unit, first, second, mark), true
@@ -660,6 +660,11 @@ func (p *page) twins(f *fact) (end int) {
 func (p *page) torn(i int) bool {
 	if i < 2 || p.places[i-1].text != "," && p.places[i-1].text != "." || p.places[i-1].gap != glued {
 		return false
+	}
+	for k := i - 3; k >= 0 && k > i-6; k-- {
+		if t := p.termAt(k); t != nil && p.isTool(t) {
+			return false // "key of 22, 35 N·m"
+		}
 	}
 	before := &p.places[i-2]
 	return before.kind == number && !before.taken && before.piece == p.places[i].piece && len(before.text) <= 2 && !strings.ContainsAny(p.places[i].text, ".,")

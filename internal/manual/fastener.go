@@ -243,14 +243,17 @@ func (r *readings) sealed(t *term, kind string) {
 	}
 	for n := r.mentionFrom(from) - 1; n >= 0 && r.places[r.mentions[n].from].section == r.places[t.from].section; n-- {
 		if r.sealOn(&r.mentions[n], f, kind) {
-			return
+			if !both || r.mentions[n].foreign {
+				return
+			}
+			both = false
 		}
 	}
 }
 
 // both reports whether a clause says "both" before a token.
 func (r *readings) both(at int) bool {
-	for i := max(at-mostBetween, 0); i < at; i++ {
+	for i := max(at-2*mostBetween, 0); i < at; i++ {
 		if t := r.termAt(i); t != nil && t.has("both") && r.places[i].clause == r.places[at].clause {
 			return true
 		}

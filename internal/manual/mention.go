@@ -138,11 +138,34 @@ func (p *page) foreignItem(item, n int) bool {
 // mostRunIn is how many tokens a heading has at most that stands in the line of its text.
 const mostRunIn = 8
 
+// besidePart takes what holds an oil for its drain plug too where it is named with such a plug:
+// "the drain plugs of the oil tank and of the crankcase".
+func (p *page) besidePart(o, m *mention) bool {
+	if o.part != "drain" && o.part != "tank-drain" || o.foreign || !m.tank && p.saysOil(m) || m.from-o.to > mostPhrase || !p.senseAt(o.to, "join.and") || o.circuit == m.circuit && o.part == "drain" && !m.tank {
+		return false
+	}
+	for i := o.to + 1; i < m.from; i++ {
+		if !p.places[i].function || p.places[i].gap == wide || p.senseAt(i, "same") {
+			return false
+		}
+	}
+	if p.figureIn(m.to, min(m.to+2, len(p.places))) {
+		return false
+	}
+	if m.part = "drain"; m.tank {
+		m.part, m.circuit = "tank-drain", "engine"
+	}
+	return true
+}
+
 // meansSame gives an oil's name, or that of what holds it, the part that was named last where
 // a word stands before it that repeats it: "the drain plug of the tank and that of the sump".
 func (p *page) meansSame(n int) {
 	m := &p.mentions[n]
 	if m.foreign || m.part != "" || m.loose != whole || !m.tank && m.circuit == "" {
+		return
+	}
+	if n > 0 && p.besidePart(&p.mentions[n-1], m) {
 		return
 	}
 	at := m.from - 1
@@ -772,7 +795,7 @@ func (p *page) rowCircuit(at int) (circuit string, foreign bool) {
 		if a == b || p.places[a].section != p.places[from].section || p.pieces[n+1].blank {
 			break
 		}
-		if p.pieces[n].joined || p.places[a].col+1 >= indent {
+		if p.pieces[n].joined || p.places[a].col >= indent {
 			continue
 		}
 		indent = p.places[a].col

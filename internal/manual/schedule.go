@@ -248,7 +248,7 @@ func (r *readings) markAt(i, to int, cleaned bool) (due, sure bool) {
 		return false, false
 	}
 	switch {
-	case t.kind == sign && strings.Contains("●•○◆■□✓✔×*+", t.text), t.fold == "x":
+	case t.kind == sign && strings.Contains("●·○◆■□✓✔×*+", t.text), t.fold == "x":
 		due = true
 	case t.kind != word || len(t.text) > 2:
 		return false, false

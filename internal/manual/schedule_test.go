@@ -26,6 +26,8 @@ func TestRead_Schedules(t *testing.T) {
 			[]string{"interval.distance 8000 km", "interval.first 1000 km", "interval.gearbox 16000 km"}},
 		{"words over the distances", "                      Premiers     Tous les     Tous les\n                      1 000 km     6 000 km     12 000 km\nHuile moteur          R            R\nFiltre à huile        R                         R\nBougies                            C            R\nR : remplacer, C : contrôler\n",
 			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.first 1000 km"}},
+		{"points as marks", "Opération             1 000 km    6 000 km    12 000 km   18 000 km   24 000 km\nHuile moteur              •           •            •           •           •\nFiltre à huile            •                        •                       •\nBougies                                            •                       •\n• remplacement\n",
+			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.first 1000 km"}},
 		{"the unit behind the last", "Onderhoud                1.000    6.000    12.000   18.000 km\nMotorolie                V        V        V        V\nV = vervangen\n",
 			[]string{"interval.distance 6000 km", "interval.first 1000 km"}},
 		{"looked at only", "Manutenzione            ogni 6.000 km    ogni 12.000 km\nOlio motore                   C\nOlio cambio                   C               S\nC controllare, S sostituire\n",

@@ -41,12 +41,12 @@ func (r *readings) torques() {
 			}
 		}
 		r.figure("bolt."+m.bolt(circuit)+".torque", f, m, byContext)
-		if o := r.paired(m); o != nil && !byContext {
+		if o := r.paired(m); o != nil && (!byContext || r.both(f.from)) {
 			both := *o
 			if both.circuit == "" {
 				both.circuit = circuit
 			}
-			r.figure("bolt."+both.bolt(circuit)+".torque", f, o, false)
+			r.figure("bolt."+both.bolt(circuit)+".torque", f, o, byContext)
 		}
 	}
 }

@@ -41,6 +41,8 @@ func TestRead_WhatGoverns(t *testing.T) {
 	}{
 		{"the begin of a paragraph", "GEARBOX. Capacity 0.9 l, SAE 80W-90. Drain plug: 25 N·m. Level plug: 10 N·m.", []string{"bolt.gearbox-drain.torque 25 N·m", "bolt.gearbox-level.torque 10 N·m"}},
 		{"a plug behind which a strainer is cleaned", "Undo the oil drain plug and drain the oil. Clean the strainer. Torque: 20 N·m.", []string{"bolt.drain.torque 20 N·m"}},
+		{"plugs of two", "Drain the oil. The drain plugs of the oil tank and of the crankcase are opened. Tighten both to 20 N·m.", []string{"bolt.drain.torque 20 N·m", "bolt.tank-drain.torque 20 N·m"}},
+		{"a key before a torque", "Bouchon de vidange d'huile : clé de 22, 35 Nm.", []string{"bolt.drain.drive hexagon", "bolt.drain.size 22 mm", "bolt.drain.torque 35 N·m"}},
 		{"a ring below a plug", "Undo the oil drain plug. Unscrew the oil filter. Fit a new copper washer and tighten to 28 N·m.", []string{"bolt.drain.seal flat-copper", "bolt.drain.torque 28 N·m"}},
 		{"a strainer before its plug", "Engine oil strainer: plug M20x1.5, 15 N·m.", []string{"bolt.strainer.thread M20x1.5", "bolt.strainer.torque 15 N·m"}},
 		{"no range that falls", "The torque of the drain plug changes from 40 N·m to 32 N·m.", []string{"bolt.drain.torque 32 N·m", "bolt.drain.torque 40 N·m"}},
