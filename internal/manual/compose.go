@@ -237,7 +237,7 @@ func (p *page) partOilFrom() {
 			}
 		}
 		t.to, t.senses = t.from+1, []string{"oil.any"}
-		p.terms = slices.Insert(p.terms, n+1, rest...)
+		p.terms = append(p.terms[:n+1:n+1], append(rest, p.terms[n+1:]...)...)
 		for k := n + 1; k < len(p.terms); k++ {
 			for i := p.terms[k].from; i < p.terms[k].to; i++ {
 				p.places[i].term = k

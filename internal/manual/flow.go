@@ -190,6 +190,9 @@ func shortened(tokens []token, i int, next *token) bool {
 	if before.kind != word {
 		return false
 	}
+	if next.kind == word && before.unitOf() != "" && strings.Contains("|u|us|usa|uk|imp|imperial|", "|"+next.fold+"|") { // "38 oz. U.S."
+		return true
+	}
 	if next.text == "/" || next.text == "=" || next.text == "(" && (before.unitOf() != "" || len(before.text) <= 2) { // "2.6 pt. / 1.5 l."
 		return true
 	}

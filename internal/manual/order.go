@@ -1,7 +1,5 @@
 package manual
 
-import "slices"
-
 // findOrders reads "the first … the second", "the former … the latter" in a sentence that
 // names no part as the two parts that were named last before it: "Undo the plug of the frame,
 // then that of the crankcase. Tighten the first to 18 N·m, the second to 30 N·m."
@@ -32,7 +30,7 @@ func (p *page) findOrders() {
 	}
 	if len(found) > 0 {
 		p.mentions = append(p.mentions, found...)
-		slices.SortStableFunc(p.mentions, func(a, b mention) int { return a.from - b.from })
+		p.mentions = inOrder(p.mentions, func(m *mention) int { return m.from })
 	}
 }
 

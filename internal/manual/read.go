@@ -282,7 +282,7 @@ func (r *readings) adjoining(a, b *place) bool {
 // finished gives the readings in the order of the page, those that contradict each other
 // with a doubt.
 func (r *readings) finished() []Reading {
-	slices.SortStableFunc(r.list, func(a, b Reading) int { return a.Quote.From - b.Quote.From })
+	r.list = inOrder(r.list, func(a *Reading) int { return a.Quote.From })
 	first := map[string]int{} // of each thing, the first reading
 	for i := range r.list {
 		a := &r.list[i]
@@ -308,6 +308,21 @@ func differ(a, b *Reading) {
 	if len(a.Doubts) < 3 {
 		a.Doubts = append(a.Doubts, doubt("manual-says-both", "text", a.Text, "other", b.Text))
 	}
+}
+
+// inOrder gives a list in the order of its places. It sorts pointers, for which one sorting
+// serves all types.
+func inOrder[T any](list []T, place func(*T) int) []T {
+	at := make([]*T, len(list))
+	for i := range list {
+		at[i] = &list[i]
+	}
+	slices.SortStableFunc(at, func(a, b *T) int { return place(a) - place(b) })
+	sorted := make([]T, len(list))
+	for i := range at {
+		sorted[i] = *at[i]
+	}
+	return sorted
 }
 
 func doubt(code string, values ...string) finding.Finding {
