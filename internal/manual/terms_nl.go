@@ -60,7 +60,7 @@ const termsNL = "" +
 	"material.copper\tkoper|koperen\n" +
 	"material.fibre\tfiber\n" +
 	"material.paper\tpapier\n" +
-	"new\taltijd nieuw|nieuw|nieuwe|steeds vernieuwen|vernieuwen\n" +
+	"new\tnieuw|nieuwe|steeds vernieuwen|vernieuwen\n" +
 	"not\tgeen|niet|nooit|zonder\n" +
 	"number.1\teen\n" +
 	"number.10\ttien\n" +
@@ -112,16 +112,16 @@ const termsNL = "" +
 	"other.action\tafstellen|controle|controleer|controleren|inspecteer|inspecteren|inspectie|nakijken|onderzoeken|reinig|reinigen|schoonmaken|smeer|smeren|stel af\n" +
 	"other.fluid\tantivries|benzine*|brandstof*|demperolie|dempingsolie|dot 3|dot 4|dot 5|expansievat|koelmiddel|koelsysteem|koelvloeistof*|mengsmering|per poot|per vorkbuis|radiateur*|remvloeistof*|reserve|reservoir|tankinhoud|telescoopvork|tweetaktolie|vering|vet|voorvork*|vork|vorkolie|vorkpoot|vorkpoten\n" +
 	"other.part\taandrijfriem|accu*|achterbrug*|achterwielmoer|afstelling*|alternator*|as|asmoer*|assen|bagagedrager|balhoofd*|band|banden|bandenspanning*|banjobout|belasting|bodemplaat|borgmoer*|boring|boring x slag|bougie*|bout van de zijstandaard|breedte|carburateur*|carterbescherm*|carterbout*|carterdeksel*|carterhelft*|cilinderkop*|compressie*|contactpunten|contramoer*|demper|distributieketting|drijfstang*|druk|dynamo*|elektrode*|gas|gaskabel|gewicht*|hendel*|holle bout|hoogte|hydraulisch*|injector*|inspectiedeksel|kabel*|ketting*|kickstarter|klem|klembout*|klemmen|klep*|kopbout*|koplamp*|kopmoer*|koppel van de motor|koppeling*|kroonplaat|kruiskoppeling|krukas*|kuip*|lager*|lambdasonde|lamp*|lengte|luchtfilter*|massa|max koppel|maximum koppel|maximumkoppel|motorbevestig*|motordeksel*|motorkoppel|motorophanging*|motorsteun*|naaf|naald|nippel*|nokkenas*|oliedruk|oliedrukschakelaar|oliekanaal*|oliekoeler*|olieleiding*|oliepomp*|omw / min|ontluchting*|ontsteking*|overdrukventiel|pedaal|pedalen|poelie*|rem|remblok*|remhendel|remklauw*|remleiding*|remmen|rempedaal|remschijf*|remschoen*|remslang*|remtrommel*|riem*|rotor*|rpm|schakelaar*|schakelpedaal|schijf|schokbreker*|schokdemper*|sensor*|slag x boring|slang*|slijtage*|snelheid*|spaak*|spaken|spanner*|spanning|spatbord*|speling|spiegel*|sproeier*|standaard bout|startmotor*|stator|stuur*|swingarm|tandwiel*|tapeind*|thermostaat*|toerental*|tpm|tuimelaar*|uitlaat*|v snaar|valbeugel*|variateur*|variator*|velg*|verbruik*|vermogen*|vliegwiel*|vlotter*|voetsteun*|vooras|vrije slag|wartel*|waterpomp*|wiel*|windscherm|zadel*|zekering*|zijdeksel*|zithoogte|zuiger*\n" +
-	"page.word\taanhaalmomenten|aanvulling|algemeen|algemene gegevens|algemene informatie|berijdershandleiding|bezittershandleiding|blz|boek|bouwjaar|bromfiets|editie|eigenaarshandleiding|gebruikershandleiding|gegevens|gids|handboek|handleiding|hoofdstuk|informatie|inhoud|inhouden|instructieboek|instructieboekje|instructiehandleiding|kaart|modeljaar|modellen|motor|motorfiets|motorolie|olie|olie verversen|onderhoud|onderhoudsboekje|onderhoudsgegevens|onderhoudshandboek|onderhoudsschema|overzicht|pagina|periodiek onderhoud|scooter|service|serviceblad|servicehandboek|smeermiddelen|smering|specificaties|tabel|technische gegevens|uitgave|verzorging|vulhoeveelheden|werkplaats|werkplaatshandboek|werkplaatshandleiding\n" +
+	"page.word\taanhaalmomenten|aanvulling|algemeen|algemene gegevens|algemene informatie|berijdershandleiding|bezittershandleiding|blz|boek|bouwjaar|bromfiets|editie|eigenaarshandleiding|gebruikershandleiding|gegevens|gids|handboek|handleiding|hoofdstuk|informatie|inhoud|inhouden|instructieboek|instructieboekje|instructiehandleiding|kaart|modeljaar|modellen|motor|motorfiets|motorolie|olie|onderhoud|onderhoudsboekje|onderhoudsgegevens|onderhoudshandboek|onderhoudsschema|overzicht|pagina|periodiek onderhoud|scooter|service|serviceblad|servicehandboek|smeermiddelen|smering|specificaties|tabel|technische gegevens|uitgave|verzorging|vulhoeveelheden|werkplaats|werkplaatshandboek|werkplaatshandleiding\n" +
 	"part.cover\tdeksel|deksels|kap|kappen\n" +
 	"part.drain\taftap plug|aftapbout*|aftapdop*|aftapopening|aftapplug*|aftapschroef|aftapschroeven|afvoerplug*|carteraftapplug*|carterpan plug|carterplug*|olieaftapbout*|olieaftapplug*|olieaftapschroef\n" +
 	"part.fastener\tbevestigingsbouten|bevestigingsschroeven|bout|bouten|schroef|schroeven\n" +
 	"part.filler\tolievuldop*|olievulopening|olievulplug*|vulbout|vuldop*|vulgat|vulopening*|vulplug*|vulschroef\n" +
 	"part.filter\tfilter|filters|motoroliefilter|oliefilter*\n" +
-	"part.filter-bolt\tbout van het filterhuis|centraalbout|centrale bout|filterbout*|filterhuisbout*|middenbout*|oliefilterbout*\n" +
+	"part.filter-bolt\tbout van het filterhuis|centraalbout|centrale bout|filterbout*|filterhuisbout*|middenbout*\n" +
 	"part.filter-centrifugal\tcentrifugaal filter|centrifugaal oliefilter|centrifugaalfilter*|centrifuge|middelpuntvliedend filter|oliecentrifuge\n" +
-	"part.filter-cover\tdeksel van het filter|deksel van het oliefilter|filterdeksel*|filterhuis|filterhuisdeksel*|filterkap*|oliefilterdeksel*|oliefilterhuis|oliefilterkap*\n" +
-	"part.filter-element\telement|filterelement*|filterinzet*|filterpatronen|filterpatroon*|oliefilterelement*|oliefilterpatroon*|papierfilter*|patroon\n" +
+	"part.filter-cover\tfilterdeksel*|filterhuis|filterhuisdeksel*|filterkap*|oliefilterdeksel*|oliefilterhuis|oliefilterkap*\n" +
+	"part.filter-element\telement|filterelement*|filterinzet*|filterpatronen|filterpatroon*|papierfilter*|patroon\n" +
 	"part.filter-spin-on\taanschroeffilter|filterbus|opschroefbaar*|opschroeffilter*|opschroefpatroon|schroeffilter*|schroefpatroon|spin on|wegwerpfilter*\n" +
 	"part.level\tcontrolebout*|controleplug*|controleschroef*|inspectieplug|niveaubout*|niveauplug*|niveauschroef|oliepeilbout|oliepeilplug*|overlooplug|overlooplug*|overloopplug*|peilbout*|peilplug*\n" +
 	"part.plug\tdop|doppen|plug|pluggen\n" +
@@ -146,9 +146,9 @@ const termsNL = "" +
 	"state.cold\tbij koude motor|koud|koude|koude motor|met koude motor|motor koud|voor het starten\n" +
 	"state.hot\tbedrijfstemperatuur|bedrijfswarm|bedrijfswarme|heet|hete|hete motor|normale temperatuur|op bedrijfstemperatuur|werktemperatuur\n" +
 	"state.warm\tbij warme motor|handwarm|lauw|met warme motor|motor warm|opgewarmd|warm|warme|warme motor|warme olie|warmgedraaid\n" +
-	"time.run\tdraaien|gedraaid|gelopen|gereden|laat de motor draaien*|laat de motor lopen*|laat de motor stationair*|laat draaien|laat draaien*|laat hem draaien*|laat hem lopen*|laat hem stationair*|laat lopen*|laat stationair*|laten draaien|laten lopen|lopen|rijd|rijden|rit|rit van|start|start de motor|starten|stationair|stationair draaien|stationair laten draaien|stationair lopen|stationair toerental|warm laten draaien|warmdraaien|warmrijden\n" +
-	"time.stop\tafgezet|afzetten|motor afgezet|motor uit|na het afzetten|na het stilzetten|na het stoppen|na het uitschakelen|na het uitzetten|schakel de motor uit|stilgezet|stilstaande motor|stop*|uitgeschakeld|uitgezet|uitschakelen|uitzetten|voor het afzetten|voor het stoppen|voor het uitschakelen|voor het uitzetten|zet de motor af|zet de motor uit|zet hem uit|zet uit\n" +
-	"time.wait\tafwachten|bezinken|gewacht|laat bezinken|laat de motor bezinken|laat de motor rusten|laat de motor staan|laat de motor uitlekken|laat de motor zakken|laat de motorfiets bezinken|laat de motorfiets rusten|laat de motorfiets staan|laat de motorfiets uitlekken|laat de motorfiets zakken|laat de olie bezinken|laat de olie rusten|laat de olie staan|laat de olie uitlekken|laat de olie zakken|laat rusten|laat staan|laat uitlekken|laat zakken|laten bezinken|laten de motor bezinken|laten de motor rusten|laten de motor staan|laten de motor uitlekken|laten de motor zakken|laten de motorfiets bezinken|laten de motorfiets rusten|laten de motorfiets staan|laten de motorfiets uitlekken|laten de motorfiets zakken|laten de olie bezinken|laten de olie rusten|laten de olie staan|laten de olie uitlekken|laten de olie zakken|laten rusten|laten staan|laten uitlekken|laten zakken|rusten|wacht|wachten|wachttijd|zakken\n" +
+	"time.run\tdraaien|gedraaid|gelopen|gereden|laat de motor draaien*|laat de motor lopen*|laat de motor stationair*|laat draaien*|laat hem draaien*|laat hem lopen*|laat hem stationair*|laat lopen*|laat stationair*|laten draaien|laten lopen|lopen|rijd|rijden|rit|start|start de motor|starten|stationair|stationair laten draaien|stationair toerental|warm laten draaien|warmdraaien|warmrijden\n" +
+	"time.stop\tafgezet|afzetten|motor afgezet|motor uit|na het stilzetten|na het stoppen|schakel de motor uit|stilgezet|stilstaande motor|stop*|uitgeschakeld|uitgezet|uitschakelen|uitzetten|voor het stoppen|zet de motor af|zet de motor uit|zet hem uit|zet uit\n" +
+	"time.wait\tafwachten|bezinken|gewacht|laat de motor bezinken|laat de motor rusten|laat de motor staan|laat de motor uitlekken|laat de motor zakken|laat de motorfiets staan|laat de motorfiets uitlekken|laat de olie bezinken|laat de olie rusten|laat de olie staan|laat de olie uitlekken|laat de olie zakken|laat staan|laat uitlekken|laten bezinken|laten de motor bezinken|laten de motor rusten|laten de motor staan|laten de motor uitlekken|laten de motor zakken|laten de motorfiets bezinken|laten de motorfiets rusten|laten de motorfiets staan|laten de motorfiets uitlekken|laten de motorfiets zakken|laten de olie bezinken|laten de olie rusten|laten de olie staan|laten de olie uitlekken|laten de olie zakken|laten rusten|laten staan|laten uitlekken|laten zakken|rusten|wacht|wachten|wachttijd|zakken\n" +
 	"tool.wrench\tdop|dopsleutel*|moersleutel|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw\n" +
 	"unit.L\tliter|liters|ltr\n" +
 	"unit.N·m\tnewton meter|newtonmeter*\n" +
@@ -184,263 +184,263 @@ const termsNL = "" +
 
 const benchNL = "" +
 	"@nl\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n" +
-	"\t\n"
+	"\tband|tussen de merktekens|tussen de streepjes|tussen min en max\n" +
+	"\theet|naam\n" +
+	"\tnog in|over|rest\n" +
+	"\tbehoefte|benodigd|nodig|voor\n" +
+	"\taangebroken|geopend|open\n" +
+	"\tkost|prijs\n" +
+	"\tfles|fles van|flessen|grootte\n" +
+	"\tklasse|sterkteklasse\n" +
+	"\tbuiten|lucht|luchttemperatuur|omgeving\n" +
+	"\tbinnen|ertussen|in|na\n" +
+	"\tdaarvoor|eerst|eerste|van\n" +
+	"\tdan|later|nu|tweede\n" +
+	"\tdoel|tot|wachten tot\n" +
+	"\tweer|zoals de vorige keer\n" +
+	"\teerste beurt|eerste olieverversing|na een reparatie\n" +
+	"\tlamp ging aan|olielamp|olielamp ging aan\n" +
+	"\tmeer dan de vorige keer|meer dan vorige keer\n" +
+	"\tdoorsnede|grootte|stukken\n" +
+	"\tdiep|diepte|pels\n" +
+	"\tkoeler leeg|oliekoeler|oliekoeler geleegd\n" +
+	"\talleen de tank|alleen tank\n" +
+	"\thoeveelheid|olie|vulhoeveelheid\n" +
+	"\tgevonden|vondst\n" +
+	"\tdaarvoor|peil daarvoor|was\n" +
+	"\tdaarvoor bij|was bij\n" +
+	"\tnieuw|nieuwe olie|vers\n" +
+	"\tgemeten|nu gemeten\n" +
+	"\tnu|peil nu|thans\n" +
+	"\tnu bij|thans bij\n" +
+	"\tafgetapt|eruit|kwam eruit\n" +
+	"\tgestegen|gestegen met|meer\n" +
+	"\tingevuld|olie\n" +
+	"\tolie|sae|soort|viscositeit\n" +
+	"\tdeelstreep|schaaldeel|schaalverdeling\n" +
+	"\tin de beker|in het dopje|opgevangen|verzameld\n" +
+	"\tdruppels\n" +
+	"\trand|randbreedte\n" +
+	"\tdruppel elke|een druppel elke|elke|iedere\n" +
+	"\telk uur|per uur\n" +
+	"\talle olie|olie|oliehoeveelheid\n" +
+	"\tlangs|op|traject\n" +
+	"\tgetikt bij|taps\n" +
+	"\tbinnen|in|tijd|tijdens\n" +
+	"\tboven|boven het merkteken|boven het onderste merkteken\n" +
+	"\tbedekt|van het glas|van het venster\n" +
+	"\tglas|kijkglas|venster\n" +
+	"\tgekanteld|helling|overhelling\n" +
+	"\tafstand van de merktekens|merkafstand|merktekens\n" +
+	"\tnaast het midden|uit het midden|verschuiving\n" +
+	"\tschuin|schuinte|stok schuin\n" +
+	"\tmotor bevat|olie in de motor|vulhoeveelheid\n" +
+	"\tgeldt bij|handboek bij|moet bij\n" +
+	"\tgemeten op|nauwkeurig op|nauwkeurigheid\n" +
+	"\tdiepte|groefdiepte\n" +
+	"\tgroef|groefbodem|groefdiameter\n" +
+	"\tbinnen|binnendiameter|binnenmaat\n" +
+	"\tbuiten|buitendiameter|buitenmaat\n" +
+	"\tdik|dikte|snoer|snoerdikte\n" +
+	"\tgebruikt|oude ring\n" +
+	"\tbij|hoe dik bij\n" +
+	"\teerste|gegevensblad|viscositeit\n" +
+	"\tbij|eerste bij\n" +
+	"\tindex|vi|viscositeitsindex\n" +
+	"\tpour point|stolpunt|vloeipunt\n" +
+	"\ttweede|tweede viscositeit\n" +
+	"\tbij|tweede bij\n" +
+	"\teerste|eerste olie\n" +
+	"\teerste|eerste olie\n" +
+	"\teerste|eerste olie\n" +
+	"\tandere|tweede|tweede olie\n" +
+	"\tandere|tweede|tweede olie\n" +
+	"\tandere|tweede|tweede olie\n" +
+	"\teindwaarde|manometer tot|schaaleinde\n" +
+	"\thandboek|minimumdruk|minstens|moet\n" +
+	"\tbij|handboek bij|moet bij\n" +
+	"\tbij|toerental handboek|voorgeschreven toerental\n" +
+	"\thoogstens|maximumdruk\n" +
+	"\tdruk|gemeten|manometer|wijst aan\n" +
+	"\tbij|omw min|omwentelingen per minuut|toerental\n" +
+	"\tbij|daarbij|olie heeft\n" +
+	"\tbijvullen met|erbij|toevoegen\n" +
+	"\tdeze olie|fles|op de fles\n" +
+	"\tdeze olie|fles|op de fles\n" +
+	"\tdeze olie|fles|op de fles\n" +
+	"\tkaart|tabel\n" +
+	"\tkoudste|koudste lucht|minstens|tot omlaag\n" +
+	"\tenergiebesparend|energy conserving|resource conserving\n" +
+	"\tbevat|motor bevat\n" +
+	"\thandboek zegt|moet|motorfiets|vereist|voorgeschreven\n" +
+	"\theetste|hoogstens|warmste|warmste lucht\n" +
+	"\thandboek zegt|jaso|motorfiets|vereist|voorgeschreven\n" +
+	"\tapi|handboek zegt|motorfiets|vereist|voorgeschreven\n" +
+	"\tdichtheid\n" +
+	"\tbij|dichtheid bij\n" +
+	"\tbij|gemeten bij|koud bij|van\n" +
+	"\tgewogen|massa|weegt\n" +
+	"\thoeveel bij|naar|warm bij\n" +
+	"\tbij 100|viscositeit bij 100\n" +
+	"\tbij 40|viscositeit bij 40\n" +
+	"\tboven het gat|hoogte boven het gat|oliediepte\n" +
+	"\thoogte|hoogte van de wanden|wandhoogte\n" +
+	"\taftapopening|boring|gat|opening\n" +
+	"\tminder dan|tot minder dan\n" +
+	"\tlang|laten lopen|minuten|voor\n" +
+	"\tbevochtigd oppervlak|wanden|wandoppervlak\n" +
+	"\toliepeil|oliestand|peil|van de band\n" +
+	"\tbij|olie heeft|olietemperatuur|temperatuur\n" +
+	"\tdraad|schroef|schroefdraad\n" +
+	"\taanhaalmoment|aanhalen met|met|op\n" +
+	"\tbinnen|binnendiameter|ring binnen\n" +
+	"\tdraadlengte|inschroefdiepte|inschroeflengte\n" +
+	"\tbuiten|buitendiameter|ring buiten\n" +
+	"\tdraai|draaien|gedraaid met|met\n" +
+	"\thoeveelheid|inhoud|olie|oliehoeveelheid\n" +
+	"\tbereiken|doel|gewenst|voor\n" +
+	"\tin balans bij|zwaartepunt\n" +
+	"\tmeetbereik tot|schaal eindigt bij|schaal tot\n" +
+	"\taan een hefboom van|hefboom|hefboomarm\n" +
+	"\thefboom nauwkeurig op|hefboom onnauwkeurig\n" +
+	"\tgewicht|hangt|massa\n" +
+	"\tgewicht nauwkeurig op|massa onnauwkeurig|massa op\n" +
+	"\teigen gewicht|eigen massa|sleutel weegt\n" +
+	"\taflezing|klikt bij|slaat af bij|wijst aan\n" +
+	"\tadapter|kraaienpoot|opzetstuk|verlenging\n" +
+	"\thaaks|hoek|onder een hoek van\n" +
+	"\tgreep|greeplengte|hefboom\n" +
+	"\tmeetbereik tot|schaal tot|sleutel tot\n" +
+	"\tgenaamd|heet|naam\n" +
+	"\tmeetbereik|schaal|schaal van\n" +
+	"\tmomentsleutel|sleutel\n" +
+	"\tenkele|weinig\n" +
+	"\tveel|vele\n" +
+	"\tblank|glanzend|zilverkleurig\n" +
+	"\tgrijs en zacht|mat\n" +
+	"\tgeel|koperkleurig|messing|roodachtig\n" +
+	"\tkleeft niet|niet magnetisch\n" +
+	"\tgeen magneet|magneet niet geprobeerd\n" +
+	"\tkleeft aan de magneet|magnetisch\n" +
+	"\tmiddelgroot|twee tot vijf millimeter\n" +
+	"\tpiepklein|tot een halve millimeter\n" +
+	"\tgroot|meer dan vijf millimeter\n" +
+	"\tklein|tot twee millimeter\n" +
+	"\tspaan|splinter\n" +
+	"\tbruine kruimels|kruimels|vezels\n" +
+	"\tdraadspaan|draadspiraal|spiraal\n" +
+	"\tkrullen|schilfers|vlokken\n" +
+	"\tdons|haarfijn|pels\n" +
+	"\tglinstert|glitter|schittering\n" +
+	"\thoop|klonten\n" +
+	"\tniets|niets gevonden\n" +
+	"\tklem|kogel|naald|onderdeel|tand\n" +
+	"\tgrijze pasta|pasta|slib\n" +
+	"\tkunststof|plastic|rubber\n" +
+	"\tkorrels|zand|zoals zand\n" +
+	"\tafdichtmiddel|pakkingrest\n" +
+	"\tflessen|schap|verpakkingen|welke flessen\n" +
+	"\thoeveel is|in andere eenheden|omrekenen|wat is\n" +
+	"\tafkoelen|koelt af|opwarmen|wacht|wachten\n" +
+	"\tin de opvangbak|op de magneet|slijpsel|spanen\n" +
+	"\teerste start|eerste vulling|voor de eerste start\n" +
+	"\tbenzine|benzine in de olie|brandstof|olieverdunning\n" +
+	"\tdruppelt|lek|lekt|verliest olie\n" +
+	"\tbijvullen|oliepeil|oliestand|peil\n" +
+	"\tafdichtring|o ring|oring|welke ring\n" +
+	"\tdikvloeibaar|hoe dik|stroperig|viscositeit\n" +
+	"\tgemengd|mengen|mengsel\n" +
+	"\tdruk|oliedruk\n" +
+	"\tgeschikt|juiste olie|mag ik|past\n" +
+	"\tomgerekend naar|uitzetting|warmer of kouder|zet uit\n" +
+	"\taftappen|leeglopen|loopt leeg|loopt uit|uitlopen\n" +
+	"\taanhaalmoment controleren|geloofwaardig|klopt het aanhaalmoment|plausibel\n" +
+	"\tgebruikelijk aanhaalmoment|hoe vast|zonder handboek\n" +
+	"\tdraaiweg|hoe ver|spoed|weg per omwenteling\n" +
+	"\tmomentsleutel|sleutel|welke sleutel\n" +
+	"\tmomentsleutel controleren|momentsleutel testen|sleutel controleren|sleutel testen\n" +
+	"\tdroge koppeling\n" +
+	"\tkoppeling in olie|natte koppeling\n" +
+	"\tgeen aanduiding|zonder peilstok\n" +
+	"\tpeilstaaf|peilstok|peilstok ingestoken\n" +
+	"\tniet ingeschroefd|peilstok opgezet|stok opgelegd\n" +
+	"\tingeschroefd|peilstok ingeschroefd\n" +
+	"\tals|de|een|en|graag|heb|heeft|het|het is|hoe|ik|is|mijn|motor|ok|olie|veel|wanneer|wat|welke\n" +
+	"\telement|filterelement|patroon\n" +
+	"\tnieuw opschroeffilter|opschroeffilter\n" +
+	"\tfilter blijft|oud filter\n" +
+	"\talleen zeef|zeef\n" +
+	"\tdroge carter|olietank\n" +
+	"\tkleine motor|motor met zeef\n" +
+	"\tnatte carter\n" +
+	"\tmotor staat stil|motor uit|uit\n" +
+	"\tdraait|motor draaide|motor draait\n" +
+	"\tflikkert|lamp flikkert\n" +
+	"\tlamp aan|lamp blijft aan|olielamp brandt\n" +
+	"\tgeen lamp|lamp onbekend\n" +
+	"\tlamp gaat uit|lamp uit|olielamp uit\n" +
+	"\tergens|plaats onbekend\n" +
+	"\taftapplug|deksel|pakking|schroef\n" +
+	"\tfilter|oliekoeler|olieleiding|slang\n" +
+	"\tband droog|band schoon|geen olie op de band\n" +
+	"\tband niet bekeken|band onbekend\n" +
+	"\tolie aan de band|olie op de band|olie op de rem\n" +
+	"\tin de beker|in het dopje|opgevangen\n" +
+	"\tdruppels|geteld\n" +
+	"\thet loopt|straal|stroomt\n" +
+	"\tdruppelspoor|op straat|spoor\n" +
+	"\tdroge schroefdraad|droog\n" +
+	"\tgeolied|gesmeerd|gevet\n" +
+	"\topening naar beneden|opening onder\n" +
+	"\topening opzij|opzij\n" +
+	"\topening boven|opening naar boven\n" +
+	"\tgeluid gaat weg|geluid verdwijnt\n" +
+	"\tgeen geluid|geen nieuw geluid\n" +
+	"\tgeluid blijft|kloppen|nieuw geluid|rammelen\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\t\n" +
+	"\tmaal|x\n" +
+	"\tmin\n" +
+	"\t\n" +
+	"\tkomma|punt\n" +
+	"\t\n" +
+	"\tolieverversing|voor het verversen\n" +
+	"\taanvullen|om bij te vullen\n" +
+	"\truikt verbrand|verbrand\n" +
+	"\tolie bruin|olie donker|olie zwart\n" +
+	"\tschuim|schuim onder de dop\n" +
+	"\tbenzinelucht|ruikt naar benzine\n" +
+	"\tdun van benzine|olie dun\n" +
+	"\tmelkachtig|zoals koffie met melk\n" +
+	"\teerst water|water\n" +
+	"\tlegering 380|spuitgiet 380\n" +
+	"\tlegering 383|spuitgiet 383\n" +
+	"\ta 380|a380\n" +
+	"\ta 413|a413\n" +
+	"\tadc 12|adc12\n" +
+	"\talu|aluminium|lichtmetaal\n" +
+	"\taz 91 d|az91d\n" +
+	"\tgietijzer|grijs gietijzer\n" +
+	"\t46000|en ac 46000\n" +
+	"\tmagnesium\n" +
+	"\tin staal|staal\n" +
+	"\tgecoat|gelakt\n" +
+	"\tblank metaal|metaal\n" +
+	"\tkunststof|plastic|rubber\n" +
+	"\tbuigbalk|buigstaaf\n" +
+	"\tklikkend|kliksleutel|klikt\n" +
+	"\taanwijzing|digitaal|wijzer\n" +
+	"\tprocent\n" +
+	"\tcentimeter\n" +
+	"\tgram\n" +
+	"\tkilo|kilogram\n" +
+	"\tpond voet|voet pond\n" +
+	"\tfilter|oliefilter|opschroeffilter\n" +
+	"\taftapplug|olieaftapplug|plug\n" +
+	"\tbout|dekselbout|schroef\n"
