@@ -29,15 +29,25 @@ export function room({ above, actions, tabs, height, before }) {
 /**
  * What the focus comes to by keys is brought clear of the bars as a whole: a browser does it
  * for the line in which the cursor is, and for a field that only its label shows not at all.
- * It stays clear of them when something comes late above it, until one scrolls or goes on;
- * what is returned brings it there after the bars have changed.
+ * It stays clear of them when something comes late above it, until the page is scrolled or
+ * one goes on; what is returned brings it there after the bars have changed, which cover so
+ * many px of the window.
  */
 function clearFocus() {
   let byKey = false;
   /** @type {HTMLElement | undefined} */
   let held;
-  const keep = () => held === document.activeElement && bring(held);
+  let scrolled = 0; // px, when it was seen last
+  let [above, below] = [0, 0];
   const letGo = () => (held = undefined);
+  function keep() {
+    if (!held || held !== document.activeElement) return;
+    const { top, bottom } = held.getBoundingClientRect();
+    const isClear = top >= above && bottom <= innerHeight - below;
+    if (scrollY !== scrolled && !isClear) return letGo(); // somebody wants to see something else
+    bring(held);
+    scrolled = scrollY;
+  }
   addEventListener(
     'keydown',
     ({ key, target }) => {
@@ -52,15 +62,19 @@ function clearFocus() {
     letGo();
     if (!byKey || !(target instanceof HTMLElement)) return;
     held = target;
+    scrolled = scrollY;
     keep();
   });
   new ResizeObserver(keep).observe(document.body);
-  return keep;
+  return (/** @type {number} */ top, /** @type {number} */ bottom) => {
+    [above, below] = [top, bottom];
+    keep();
+  };
 }
 
-/** @param {HTMLElement | undefined} focused */
+/** @param {HTMLElement} focused */
 const bring = (focused) =>
-  (focused?.closest('.file') ?? focused)?.scrollIntoView({ block: 'nearest' });
+  (focused.closest('.file') ?? focused).scrollIntoView({ block: 'nearest' });
 
 /**
  * Measures the bars of the page whenever they or the window change, and tells the styles:
@@ -104,7 +118,7 @@ export function watchBars() {
     if (letGo) root.setAttribute('data-let-go', letGo);
     else root.removeAttribute('data-let-go');
     tabsBelow = lowest;
-    keepFocus();
+    keepFocus(above, below);
   }
 
   // Measured while sizes are being told, it would have the page laid out once more, of which
