@@ -412,10 +412,11 @@ func (r *readings) sayOnce(what, text string, from, to int) {
 	r.say(what, text, from, to)
 }
 
-// denied reports whether "not" stands before a token.
+// denied reports whether "not" stands before a token, with no sign between, also at the end of
+// the line before.
 func (r *readings) denied(i int) bool {
-	for k := max(i-3, 0); k < i; k++ {
-		if r.senseAt(k, "not") && r.places[k].clause == r.places[i].clause {
+	for k := i - 1; k >= 0 && k >= i-3 && r.places[k].kind != sign; k-- {
+		if r.senseAt(k, "not") {
 			return true
 		}
 	}

@@ -59,6 +59,9 @@ func pageOf(text, tag string) *page {
 	p.words.settleRows(rows)
 	breathe()
 	p.spoilt = repair(rows, p.words)
+	if p.spoilt {
+		justified(rows)
+	}
 	breathe()
 	p.number = numberOf(rows, p.words)
 	p.pieces = layoutOf(rows, p.words)
