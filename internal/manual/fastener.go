@@ -27,6 +27,13 @@ func (r *readings) fasteners() {
 			r.turn(f)
 		}
 	}
+	for n := range r.terms { // where it is to be new is quoted before where it is only named
+		if t := &r.terms[n]; r.senseAt(t.from-1, "new") || t.from > 1 && r.places[t.from-1].function && r.senseAt(t.from-2, "new") {
+			if kind := r.sealOf(n); kind != "" {
+				r.sealed(t, kind)
+			}
+		}
+	}
 	for n := range r.terms {
 		t := &r.terms[n]
 		if kind := r.sealOf(n); kind != "" {

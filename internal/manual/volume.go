@@ -383,6 +383,9 @@ func (r *readings) belongs(t *term, role string, f *fact, begin, next, from, to 
 	if !before && next == to { // no figure behind it
 		return r.apart(f.end(), t.from) == 0 || !r.toldBefore(begin, f.from)
 	}
+	if !before && r.at(t.to).text == ":" { // "170 ml, after dismantling: 200 ml"
+		return false
+	}
 	// The role stands between two figures: here is the one, there the other.
 	mine, other := r.apart(t.to, f.from), r.apart(begin, t.from)
 	if !before {
