@@ -19,6 +19,12 @@ func (r *readings) torques() {
 			m, byContext = o, false
 		}
 		last = f.to
+		if from, _ := r.sentenceOf(f.from); r.senseAt(from, "both") {
+			if r.bothPlugs(f, m, byContext) {
+				continue
+			}
+			byContext = true // the page names one of them only
+		}
 		if m == nil || m.foreign || m.part == "" {
 			continue
 		}
@@ -49,6 +55,29 @@ func (r *readings) torques() {
 			r.figure("bolt."+both.bolt(circuit)+".torque", f, o, byContext)
 		}
 	}
+}
+
+// bothPlugs reads a torque of the two plugs that were named last, where its sentence begins so:
+// "Both plugs: 25 N·m".
+func (r *readings) bothPlugs(f *fact, m *mention, byContext bool) bool {
+	from, _ := r.sentenceOf(f.from)
+	if m == nil || m.foreign {
+		return false
+	}
+	a, b := r.lastTwo(from)
+	if a == nil || a.ofFilter() || b.ofFilter() {
+		return false
+	}
+	for _, o := range [...]*mention{a, b} {
+		circuit, foreign := o.circuit, false
+		if circuit == "" {
+			circuit, foreign = r.circuitOfPart(o)
+		}
+		if !foreign {
+			r.figure("bolt."+o.bolt(circuit)+".torque", f, o, byContext)
+		}
+	}
+	return true
 }
 
 // strangeLabel reports whether a row's label has a word before the part that nobody here

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"tidysump/internal/manual"
 )
 
 // What an amount is of follows from what parts it from the words beside it.
@@ -125,6 +127,19 @@ func TestRead_FilterStays(t *testing.T) {
 	} {
 		if !slices.Contains(said(text, "oil."), "oil.engine.oil-only 2.7 L") {
 			t.Errorf("%q", text)
+		}
+	}
+}
+
+// "Both plugs" are the two that were named last; where one is, it is asked.
+func TestRead_BothPlugs(t *testing.T) {
+	two := said("The engine oil drain plug and the gearbox drain plug lie below. Both plugs: 25 N·m.", "bolt.")
+	if want := []string{"bolt.drain.torque 25 N·m", "bolt.gearbox-drain.torque 25 N·m"}; !slices.Equal(two, want) {
+		t.Errorf("%q, want %q", two, want)
+	}
+	for _, r := range manual.Read("Remove the oil drain plug. Both plugs are tightened to 20 N·m.", "").Readings {
+		if r.What == "bolt.drain.torque" && r.Sure {
+			t.Errorf("%s is sure, and one plug is not named", r.Text)
 		}
 	}
 }
