@@ -158,7 +158,9 @@ func (f *fitted) choose(last bool) {
 				word = ""
 			}
 			p := Piece{Span: f.quote(m.first, m.last), Goal: f.place(c.slot, c.word, word)}
-			p.Row = f.rowBefore(p.List, p.From, p.Row)
+			if row := f.rowBefore(p.List, p.From, p.Row); !f.told(p.List, p.Field, row) {
+				p.Row = row
+			}
 			f.pieces = append(f.pieces, p)
 		case len(open) > 1:
 			f.bound[i] = true
@@ -181,6 +183,11 @@ func (f *fitted) rowBefore(list string, at, row int) int {
 		}
 	}
 	return row
+}
+
+// told reports whether a row of a list has a field already.
+func (f *fitted) told(list, field string, row int) bool {
+	return slices.ContainsFunc(f.pieces, func(p Piece) bool { return p.List == list && p.Row == row && p.Field == field })
 }
 
 // asked reports whether a field makes sense with what is chosen so far.
