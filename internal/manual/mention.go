@@ -349,7 +349,7 @@ func (p *page) mentionOf(first, last int) mention {
 	cover, drain, strainer, tank, fastener, plug := false, false, false, false, false, false
 	for n := first; n <= last; n++ {
 		t := &p.terms[n]
-		where := n > first && m.circuit != "" && m.part == "" && t.has("other.part") && !t.has("other.fluid") && t.from > p.terms[n-1].to
+		where := n > first && (m.circuit != "" || m.gear) && m.part == "" && t.has("other.part") && !t.has("other.fluid") && t.from > p.terms[n-1].to
 		if where || t.has("other.fluid") && p.washing(t) {
 			continue // "the bevel box at the rear wheel", "wash it in petrol"
 		}

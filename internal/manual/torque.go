@@ -497,7 +497,7 @@ func (r *readings) spokenOf(at, before int) *mention {
 // onlyCleaned reports whether a strainer is told of as what lies behind another plug: it is
 // cleaned, and its own plug or cover is not named.
 func (r *readings) onlyCleaned(m *mention) bool {
-	from, to := r.sentenceOf(m.from)
+	from, to := r.clauseOf(m.from)
 	return r.about(from, to, "other.action") && !m.strainer && !r.about(from, to, "part.cover") && !r.about(from, to, "part.plug") && !r.about(from, to, "part.drain") && !r.about(from, to, "action.screw")
 }
 
