@@ -123,6 +123,8 @@ func readFigure(text string) (r reading, ok bool) {
 		id = "mL"
 	case "day", "week", "month", "year":
 		id += "s"
+	case "turns":
+		id = "turn"
 	}
 	unit, ok := quantity.Find(id)
 	if !ok {
