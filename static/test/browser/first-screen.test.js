@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { goTo, plantIn, startJob, untilReady } from './job-page.js';
+import { staysAmiss } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
 import { heading, seen, tap, type, untilSeen } from './person.js';
@@ -23,13 +24,19 @@ const wholeRows = (page) =>
     }).length;
   });
 
+/** Waits until so many rows are seen as a whole; how high the bars are is measured a moment later. */
+const untilRowsWhole = async (page, least) => {
+  const tooFew = async () => [await wholeRows(page)].filter((rows) => rows < least);
+  assert.deepEqual(await staysAmiss(page, tooFew), [], `fewer than ${least} rows`);
+};
+
 const signed = (page) =>
   page.waitForFunction(() => document.querySelector('.bikes svg.outline'), { polling });
 
 test('a fresh phone shows seven bikes as a whole, and the way to help under the thumb', async (t) => {
   const { page } = await openSite(t);
   await signed(page);
-  assert.ok((await wholeRows(page)) >= 7, `${await wholeRows(page)} rows`);
+  await untilRowsWhole(page, 7);
   const way = await page.$eval('.wrong a', (a) => {
     const { top, height } = a.getBoundingClientRect();
     return { top: top / innerHeight, height, leads: a.hash };
@@ -54,7 +61,7 @@ test('with two open jobs four bikes are seen, and the jobs say where they are', 
   await untilSeen(page, words('bikes.begun', { date: '' }).trim());
   await signed(page);
   assert.equal(await page.$$eval('.resume', (jobs) => jobs.length), 2);
-  assert.ok((await wholeRows(page)) >= 4, `${await wholeRows(page)} rows`);
+  await untilRowsWhole(page, 4);
 });
 
 test('a job on the first screen counts down the time that is left', async (t) => {
