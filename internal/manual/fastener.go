@@ -51,6 +51,9 @@ func (r *readings) fasteners() {
 			if size != nil && !r.adjoining(&r.places[t.from], &r.places[t.to-1]) && t.to-t.from > 1 {
 				at = size.from // its words are torn
 			}
+			if size != nil && t.from > size.to && r.broken(size.from, t.from) {
+				at = size.from // a column's line ends between the size and its key
+			}
 			if w := &r.places[at]; size != nil && len(w.text) > w.to-w.from {
 				at = size.from // the word is torn at the line's end
 			}
@@ -58,6 +61,16 @@ func (r *readings) fasteners() {
 		}
 	}
 	r.counts()
+}
+
+// broken reports whether something else of the page stands between two tokens.
+func (r *readings) broken(from, to int) bool {
+	for i := from; i < to; i++ {
+		if !r.adjoining(&r.places[i], &r.places[i+1]) {
+			return true
+		}
+	}
+	return false
 }
 
 // is reports whether a mention is of a part.

@@ -27,6 +27,9 @@ func (r *readings) filters() {
 			if m = r.spokenOf(t.from, from); m != nil && m.part != "filter" && m.part != "strainer" {
 				continue
 			}
+			if o, _ := r.near(t.from, from, to, func(o *mention) bool { return o.part != "" }); o != nil {
+				continue // "replace the drain plug's washer at each oil change"
+			}
 		}
 		if m != nil && m.part == "filter" && r.about(from, t.from, "other.action") && !r.about(from, t.from, "when.change") {
 			continue // it is cleaned, and stays
@@ -146,7 +149,7 @@ func (r *readings) hasTorque(what string, t *term) bool {
 
 // filterInHand finds a filter that is itself screwed, turned by hand or with a strap.
 func (r *readings) filterInHand() (from, to int) {
-	for _, sense := range [...]string{"drive.hand", "action.screw", "drive.strap"} { // the plainest first
+	for _, sense := range [...]string{"drive.hand", "action.screw", "drive.strap", "tool.filter"} { // the plainest first
 		if from, to = r.filterTurned(sense); to > 0 {
 			break
 		}

@@ -695,6 +695,10 @@ func joinWords(list []piece) []piece {
 // own.
 const mostHeading = 5
 
+// mostWords is how many words a heading has at most, mostCapitals how many where it stands in
+// capitals above what does not.
+const mostWords, mostCapitals = 7, 12
+
 // markHeadings marks the lines that say what stands below them.
 func markHeadings(list []piece) {
 	for i := range list {
@@ -710,7 +714,7 @@ func markHeadings(list []piece) {
 			}
 		}
 		last := p.tokens[n-1].text
-		if words == 0 || words > 7 || last == "." || last == "," {
+		if words == 0 || words > mostWords && !(p.blank && words <= mostCapitals && capitals(p.tokens) && !capitals(list[i+1].tokens)) || last == "." || last == "," {
 			continue
 		}
 		if hasUnit(p.tokens) || namesGrade(p.tokens) || bareRow(p.tokens) || i > 0 && !p.blank && rowLike(p.tokens) && cellEnds(list[i-1].tokens) {

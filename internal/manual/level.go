@@ -52,7 +52,7 @@ func (r *readings) deviceIn(from, to int) bool {
 		last = n
 		t := &r.terms[n]
 		d, is := t.begin("device.")
-		if is && (d != "screwed" && d != "pushed" && d != "resting" || t.has("device.stick") || d == "resting" && r.stickNear(i)) { // a plug is screwed in too
+		if is && (d != "screwed" && d != "pushed" && d != "resting" || t.has("device.stick") || d == "resting" && (t.to-t.from > 1 || r.stickSpoken(i))) { // a plug is screwed in too
 			return true
 		}
 	}
@@ -282,6 +282,16 @@ func (r *readings) stickNear(at int) bool {
 	return r.about(from, to, "device.stick") || r.about(from, to, "part.filler") || !r.about(from, to, "part.filter") && !r.about(from, to, "part.filter-spin-on") && !r.about(from, to, "part.filter-element") && !r.about(from, to, "part.drain")
 }
 
+// stickSpoken reports whether a dipstick, or a cap that may have one, is named in the sentence of
+// a token or in the one before: a motorcycle rests on its stand too.
+func (r *readings) stickSpoken(at int) bool {
+	from, to := r.sentenceOf(at)
+	if from > 0 && r.places[from-1].section == r.places[at].section {
+		from, _ = r.sentenceOf(from - 1)
+	}
+	return r.about(from, to, "device.stick") || r.about(from, to, "part.filler")
+}
+
 // levelPrefix is how the what-list begins what is said of the level at a token.
 func (r *readings) levelPrefix(at int) string {
 	if circuit := r.levelOf(at); circuit != "engine" {
@@ -301,6 +311,9 @@ func (r *readings) levelOf(at int) string {
 		m := &r.mentions[n]
 		if r.places[m.from].sentence != r.places[at].sentence && r.dated(m.from) || r.places[m.from].item != r.places[at].item && r.rowLike(m.from) {
 			continue // "gearbox oil every 10,000 km. Level: …"
+		}
+		if m.circuit == "engine" && m.part == "" && headed != "" && !r.saysOil(m) {
+			continue // the engine that cools down, below a heading of another oil
 		}
 		if m.from < step && m.part != "level" {
 			continue // a step before it

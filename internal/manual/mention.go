@@ -217,10 +217,24 @@ func (p *page) settleProducts() {
 		switch {
 		case label.foreign && !label.measure:
 			m.foreign = true
-		case label.circuit != "" && label.circuit != "engine" && !p.saysOil(label):
+		case label.circuit != "" && label.circuit != "engine" && (!p.saysOil(label) || p.gradedBehind(m)):
 			m.circuit, m.gear = label.circuit, false
+		case label.gear && p.gradedBehind(m):
+			m.circuit, m.gear = "", true
 		}
 	}
+}
+
+// gradedBehind reports whether a grade, a mark or a category stands right behind a mention: then
+// it says what the oil is, "engine oil SAE 15W-50", and is no head of a column.
+func (p *page) gradedBehind(m *mention) bool {
+	for n := range p.facts {
+		f := &p.facts[n]
+		if f.from >= m.to && f.from <= m.to+2 && ofOil(f) && p.places[f.from].piece == p.places[m.from].piece {
+			return true
+		}
+	}
+	return false
 }
 
 // settleScooter takes a scooter's transmission oil for that of its final drive, unless the

@@ -16,6 +16,9 @@ func (r *readings) names() {
 			continue
 		}
 		if c, ok := t.begin("cooling."); ok {
+			if from, _ := r.sentenceOf(i); t.to-i == 1 && r.about(from, i, "other.action") {
+				continue // "clean it with air"
+			}
 			r.say("cooling", c, t.from, t.to)
 		}
 	}

@@ -33,7 +33,7 @@ const termsDE = "" +
 	"drive.hexagon\t6kt|aussensechskant|gabelschlussel|maulschlussel|nuss|ringgabelschlussel|ringschlussel|schlussel|schlusselweite|schraubenschlussel|sechskant|sechskantig|sechskantkopf|sechskantmutter|sechskantschlussel aussen|sechskantschraube|stecknuss|steckschlussel|steckschlusseleinsatz|sw\n" +
 	"drive.hexagon-key\tallen|imbus*|imbusschlussel*|imbusschraube*|inbus*|inbusnuss|inbusschlussel*|inbusschraube*|innen sechskant|innen sechskantschlussel|innensechskant schlussel|innensechskant*|innensechskanteinsatz|innensechskantschlussel*|innensechskantschraube*|isk|sechskanteinsatz|sechskantschlussel|sechskantstiftschlussel*|stiftschlussel|winkelschraubendreher|winkelstiftschlussel\n" +
 	"drive.six-lobe\taussentorx|innen torx|innensechsrund*|innentorx|innenvielrund|innenvielzahn|sechsrund|sternantrieb|sternschlussel|torx schlussel|torx*|torxschlussel|vielzahn\n" +
-	"drive.strap\tbandschluessel|bandschlussel|filterband|filterschlussel|filterspinne|filterzange|gurtschlussel|kettenschlussel|oelfilterschlussel|olfilterband|olfilterbandschlussel|olfilterschlussel|olfilterzange|spannband\n" +
+	"drive.strap\tbandschluessel|bandschlussel|filterband|gurtschlussel|kettenschlussel|olfilterband|olfilterbandschlussel|spannband\n" +
 	"each\talle|jede|jedem|jeden|jeder|jedes\n" +
 	"else\tandernfalls|ansonsten|sonst\n" +
 	"every.1\tbei jedem mal|bei jedem motorolwechsel|bei jedem ol wechsel|bei jedem wechsel|gemeinsam mit dem ol|gleichzeitig mit dem ol|immer|immer zusammen|jedes mal|jedesmal|jeweils|mit dem motorol|mit dem ol|stets|zugleich mit dem ol|zusammen mit dem ol\n" +
@@ -151,6 +151,7 @@ const termsDE = "" +
 	"time.run\tanlassen|den motor laufen lassen|drehen lassen|fahren|fahrstrecke|fahrt|fahrzeit|gefahren|gelaufen|im stand laufen lassen|kurz laufen lassen|lassen sie den motor laufen|laufen|laufenlassen|lauft|leerlauf|leerlaufdrehzahl|mit leerlaufdrehzahl|motor anlassen|motor laufen lassen|motor starten|probefahrt|standgas|starten|starten sie den motor|warm fahren|warm laufen lassen|warm zu fahren|warmfahren|warmlauf|warmlaufen|warmzulaufen\n" +
 	"time.stop\tabgeschaltet|abgestellt|abschalten|abstellen|abstellen des motors|abstellt|abzustellen|anhalten|ausgeschaltet|ausschalten|den motor abschalten|den motor abstellen|den motor ausschalten|motor abgestellt|motor abschalten|motor abstellen|motor aus|motor ausgeschaltet|motor ausschalten|motor stillsetzen|motor stoppen|motorstillstand|motorstopp|nach abstellen des motors|nach dem abstellen des motors|schalten sie den motor aus|stellen sie den motor ab|stillsetzen|stoppen|zundung aus|zundung ausschalten\n" +
 	"time.wait\tabgestellt lassen|ablaufen kann|absetzen|absinken|abwarten|gestanden|gewartet|ruhen|ruhezeit|sammeln|setzen lassen|sich setzen|stand zeit|standzeit|stehen lassen|stehenlassen|steht|stehzeit|stillstand|warte|warten|wartet|wartezeit|zuruckfliessen|zurucklaufen\n" +
+	"tool.filter\tfilterschlussel|filterspinne|filterzange|oelfilterschlussel|olfilterschlussel|olfilterzange\n" +
 	"tool.wrench\tgabel ringschlussel|gabelschlussel|maulschlussel|nuss|ringgabelschlussel|ringschlussel|schluessel|schlussel|schlusselgrosse|schlusselweite|schraubenschlussel|stecknuss|steckschlussel|steckschlusseleinsatz|sw|werkzeug\n" +
 	"unit.L\thalben liter|halber liter|lit|liter|litern|liters|ltr\n" +
 	"unit.N·m\tnewton meter|newtonmeter|newtonmetern\n" +

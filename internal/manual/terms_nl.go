@@ -33,7 +33,7 @@ const termsNL = "" +
 	"drive.hexagon\tbuitenzeskant|dop|dopsleutel*|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw|zeskant*|zeskantbout|zeskantkop*\n" +
 	"drive.hexagon-key\tallen|allensleutel|binnenzeskant*|imbus*|inbus*|inbusbout*|inbusschroef|inbussleutel*|stiftsleutel|zeskantsleutel*\n" +
 	"drive.six-lobe\ttorx|torxbit|torxsleutel|zesster\n" +
-	"drive.strap\tbandsleutel*|filterband|filtersleutel*|filtertang|kettingsleutel*|oliefiltersleutel*|riemsleutel*\n" +
+	"drive.strap\tbandsleutel*|filterband|kettingsleutel*|riemsleutel*\n" +
 	"each\telk|elke|ieder|iedere|om de\n" +
 	"else\tanders\n" +
 	"every.1\taltijd met de olie|altijd met filter|bij elke beurt|bij elke keer|bij elke olie verversing|bij elke olie*|bij iedere beurt|bij iedere keer|bij iedere olie verversing|elke keer|gelijktijdig|iedere keer|met de olie|samen met de olie|steeds|steeds met het filter|steeds samen met de olie|tegelijk|tegelijk met de olie|telkens|telkens als de olie wordt ververst|telkens bij\n" +
@@ -149,6 +149,7 @@ const termsNL = "" +
 	"time.run\tdraaien|gedraaid|gelopen|gereden|laat de motor draaien*|laat de motor lopen*|laat de motor stationair*|laat draaien*|laat hem draaien*|laat hem lopen*|laat hem stationair*|laat lopen*|laat stationair*|laten draaien|laten lopen|lopen|rijd|rijden|rit|start|start de motor|starten|stationair|stationair laten draaien|stationair toerental|warm laten draaien|warmdraaien|warmrijden\n" +
 	"time.stop\tafgezet|afzetten|motor afgezet|motor uit|na het stilzetten|na het stoppen|schakel de motor uit|stilgezet|stilstaande motor|stop*|uitgeschakeld|uitgezet|uitschakelen|uitzetten|voor het stoppen|zet de motor af|zet de motor uit|zet hem uit|zet uit\n" +
 	"time.wait\tafwachten|bezinken|gewacht|laat de motor bezinken|laat de motor rusten|laat de motor staan|laat de motor uitlekken|laat de motor zakken|laat de motorfiets staan|laat de motorfiets uitlekken|laat de olie bezinken|laat de olie rusten|laat de olie staan|laat de olie uitlekken|laat de olie zakken|laat staan|laat uitlekken|laten bezinken|laten de motor bezinken|laten de motor rusten|laten de motor staan|laten de motor uitlekken|laten de motor zakken|laten de motorfiets bezinken|laten de motorfiets rusten|laten de motorfiets staan|laten de motorfiets uitlekken|laten de motorfiets zakken|laten de olie bezinken|laten de olie rusten|laten de olie staan|laten de olie uitlekken|laten de olie zakken|laten rusten|laten staan|laten uitlekken|laten zakken|rusten|wacht|wachten|wachttijd|zakken\n" +
+	"tool.filter\tfiltersleutel*|filtertang|oliefiltersleutel*\n" +
 	"tool.wrench\tdop|dopsleutel*|moersleutel|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw\n" +
 	"unit.L\tliter|liters|ltr\n" +
 	"unit.N·m\tnewton meter|newtonmeter*\n" +

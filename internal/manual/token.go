@@ -139,6 +139,10 @@ func tokensOf(list []token, line []letter, words *lexemes, doubled bool) []token
 			at, col, gap, led = at+2, col+2, wide, true // a leader for which there was little room
 			continue
 		}
+		if gap == blank && !doubled && r == '.' && len(list) > 0 && loneLeader(list[len(list)-1], line[at+1:], list) {
+			at, col, gap, led = at+1, col+1, wide, true
+			continue
+		}
 		k := sign
 		if doubled && gap == blank && strings.ContainsRune(".;:,)", r) && (at+1 == len(line) || line[at+1].r == ' ') {
 			gap = glued // such a print parts the stops from their words too
@@ -182,6 +186,19 @@ func markStep(tokens []token) {
 func typed(before []token, behind []letter) bool {
 	n := len(before)
 	return n > 0 && len(behind) > 0 && isLetter(behind[0].r) && strings.Contains(".!?", before[n-1].text) && before[n-1].gap == glued
+}
+
+// loneLeader reports whether a dot between blanks leads to a figure, as behind a label for which
+// there was hardly room: "3 screws M6 . 10". A number before it may go on behind it, "2 . 5".
+func loneLeader(before token, behind []letter, list []token) bool {
+	if before.kind == number && (before.gap != glued || len(list) < 2 || list[len(list)-2].kind != word) || before.kind == sign || len(before.text) < 2 && before.kind == word {
+		return false
+	}
+	n := 1
+	for n < len(behind) && (isDigit(behind[n].r) || behind[n].r == '.' || behind[n].r == ',') {
+		n++
+	}
+	return n > 1 && behind[0].r == ' ' && isDigit(behind[1].r) && (n == len(behind) || n+2 < len(behind) && behind[n].r == ' ' && behind[n+1].r == ' ')
 }
 
 // leader gives how many signs a leader has that begins here: three dots or more, with

@@ -532,6 +532,12 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 			return o.circuit, false // "the drain plug of the gearbox 28 N·m and the filler plug 30 N·m"
 		}
 	}
+	if n := r.mentionFrom(m.to); n < len(r.mentions) && r.pieces[r.places[m.from].piece].cells { // "drain plug, gearbox    25 N·m"
+		o := &r.mentions[n]
+		if o.part == "" && !o.foreign && o.loose == whole && o.circuit != "" && o.from-m.to <= 2 && r.places[o.from].gap != wide && r.places[o.from].sentence == r.places[m.from].sentence && r.places[m.to].text == "," {
+			return o.circuit, false
+		}
+	}
 	if circuit, foreign = r.rowCircuit(m.from); circuit != "" || foreign {
 		return circuit, foreign
 	}

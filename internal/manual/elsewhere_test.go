@@ -1,0 +1,64 @@
+package manual_test
+
+import (
+	"slices"
+	"testing"
+)
+
+// Words that look like a reading, and stand for something else.
+func TestRead_Elsewhere(t *testing.T) {
+	gears := []string{"oil.gearbox.grades 10W-40", "oil.gearbox.service SG"}
+	upright := []string{"level.gearbox.device hole", "level.gearbox.stance upright"}
+	run := []string{"warm.time 3 min"}
+	for _, c := range []struct {
+		text, begin string
+		want        []string
+	}{
+		// An engine's oil that a gearbox is filled with is the gearbox's.
+		{"Single-cylinder two-stroke\nGearbox oil, type ........ engine oil SAE 10W-40, API SG\n", "oil.", gears},
+		{"Einzylinder-Zweitaktmotor\nSchaltgetriebeöl, Sorte ........ Motoröl SAE 10W-40, API SG\n", "oil.", gears},
+		{"Moteur monocylindre deux temps\nHuile de boîte, type ........ huile moteur SAE 10W-40, API SG\n", "oil.", gears},
+		{"Motore monocilindrico due tempi\nOlio cambio, tipo ........ olio motore SAE 10W-40, API SG\n", "oil.", gears},
+		// The engine that cools is not whose level is read.
+		{"GEARBOX OIL\nLet the engine cool, hold the machine upright and take out the level screw: a little oil runs out of the hole.\n", "level.", upright},
+		{"SCHALTGETRIEBEÖL\nMotor abkühlen lassen, Motorrad senkrecht halten, Kontrollschraube herausdrehen, bis Öl austritt.\n", "level.", upright},
+		// A heading may be long where it is in capitals.
+		{"CHECKING THE OIL LEVEL\nRead the level at the window.\n\nCHANGING THE ENGINE OIL AND CLEANING THE OIL STRAINER\nRun the engine for 3 minutes. Undo the drain plug.\n", "warm.", run},
+		{"VERIFICA LIVELLO OLIO\nControllare il livello dall'oblò.\n\nSOSTITUZIONE OLIO MOTORE E PULIZIA DEL FILTRO A RETE\nScaldare il motore per 3 minuti. Svitare il tappo di scarico.\n", "warm.", run},
+		{"ÖLSTAND PRÜFEN\nÖlstand am Schauglas ablesen.\n\nMOTORÖL WECHSELN UND DAS ÖLSIEB IM KURBELGEHÄUSE REINIGEN\nMotor 3 Minuten laufen lassen. Ablassschraube herausdrehen.\n", "warm.", run},
+		// Air that cleans does not cool.
+		{"Pulire la retina del filtro con aria compressa.", "cooling", nil},
+		{"Limpiar el tamiz con aire comprimido.", "cooling", nil},
+		{"Raffreddamento: aria", "cooling", []string{"cooling air"}},
+		// What turns a filter need not be a strap.
+		{"Take off the oil filter with the cap wrench.", "bolt.", nil},
+		{"Den Ölfilter mit dem Ölfilterschlüssel lösen.", "bolt.", nil},
+		{"Dévisser le filtre à huile avec une clé à filtre.", "bolt.", nil},
+		{"Unscrew the oil filter with a strap wrench.", "bolt.", []string{"bolt.filter.drive strap"}},
+		// A washer at each change is no strainer at each.
+		{"Oil strainer: clean every 12,000 km. Replace the washer of the drain plug at every oil change.", "strainer.", nil},
+		{"Ölsieb alle 12.000 km reinigen. Den Dichtring der Ablassschraube bei jedem Ölwechsel erneuern.", "strainer.", nil},
+		{"Clean the oil strainer at every oil change.", "strainer.", []string{"strainer.every 1"}},
+		// A motorcycle rests on its stand, and no dipstick.
+		{"Cambie el aceite con la moto apoyada en la pata de cabra.", "level.", nil},
+		{"Change the oil with the bike resting on its side stand.", "level.", nil},
+	} {
+		if got := said(c.text, c.begin); !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}
+
+// A leader may be one dot long, and an oil may stand behind its plug.
+func TestRead_HardlyRoom(t *testing.T) {
+	for text, want := range map[string][]string{
+		"TORQUES                         N·m     kgf·m\nOil drain plug, M12 x 1.5 ..... 22      2.2\nOil filter cover, 3 screws M6 . 10      1.0\n": {"bolt.drain.torque 22 N·m", "bolt.filter-cover.torque 10 N·m"},
+		"ANZUGSMOMENTE                   Nm      kpm\nÖlablassschraube .............. 22      2,2\nÖlfilterdeckel, 3 Schrauben M6 . 10     1,0\n":   {"bolt.drain.torque 22 N·m", "bolt.filter-cover.torque 10 N·m"},
+		"Drain plug, gearbox    M12x1.5    20 Nm    copper washer\nDrain plug, engine     M14x1.5    30 Nm    aluminium washer\n":                   {"bolt.drain.torque 30 N·m", "bolt.gearbox-drain.torque 20 N·m"},
+	} {
+		got := slices.DeleteFunc(said(text, "bolt."), func(s string) bool { return s[len(s)-4:] != "N·m" })
+		if !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
