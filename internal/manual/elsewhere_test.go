@@ -62,3 +62,23 @@ func TestRead_HardlyRoom(t *testing.T) {
 		}
 	}
 }
+
+// A footnote that has figures of its own, or is long, tells of its row, and of nothing before it.
+func TestRead_LongFootnotes(t *testing.T) {
+	oil := []string{"oil.engine.with-filter 3.6 L", "oil.final.dry 200 mL", "oil.final.volume 170 mL"}
+	level := []string{"level.final.device hole", "level.final.stance centre-stand"}
+	for _, c := range []struct {
+		text, begin string
+		want        []string
+	}{
+		{"Filling         Quantity     Renew every\nEngine          3.6 l 1)     12,000 km\nFinal drive     170 ml 2)    24,000 km\n\n1) Filter renewed.\n2) After dismantling: 200 ml.\n", "oil.", oil},
+		{"Füllmengen\nMotoröl            3,6 l *\nHinterachsöl       170 ml **\n\n* mit Filterwechsel.\n** Nach dem Zerlegen: 200 ml.\n", "oil.", oil},
+		{"Capacités\nHuile moteur          3,6 l (1)\nHuile de pont         170 ml   (2)\n\n(2) Après démontage : 200 ml.\n", "oil.final", oil[1:]},
+		{"Tightening                   N·m\nEngine drain plug            34\nFinal drive filler cap *     12\n\n* New O-ring. The oil stands level with the lower edge of the opening, with the machine on its centre stand.\n", "level.", level},
+		{"Anzugsmomente                Nm\nÖlablassschraube             34\nEinfüllschraube Hinterachsantrieb *     12\n\n* Dichtring erneuern. Das Öl steht bis zur Unterkante der Öffnung, das Motorrad auf dem Hauptständer.\n", "level.", level},
+	} {
+		if got := said(c.text, c.begin); !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}

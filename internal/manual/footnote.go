@@ -5,22 +5,44 @@ import "slices"
 // mostNote is the most tokens of a footnote that is read in its row.
 const mostNote = 14
 
+// mostNoted is the most rows that one footnote may be of, which is read with each of them.
+const mostNoted = 4
+
 // footnotes puts what a footnote says where its mark stands in a row: "capacity 2) … 1.4 L"
-// and below "2) with filter" are one row. Without its mark in a row a line stays.
+// and below "2) with filter" are one row. What has figures of its own, or is long, is read as a
+// line below the row's label: "Final drive … 170 ml 5)", "5) After dismantling: 200 ml".
+// Without its mark in a row a line stays.
 func footnotes(list []piece) []piece {
 	kept := make([]piece, 0, len(list))
 	rows := map[string][]int{} // of each mark, the rows that end a cell with it
 	for i := range list {
 		p := &list[i]
-		if p.joined || i+1 < len(list) && list[i+1].joined {
+		goesOn := i+1 < len(list) && list[i+1].joined
+		if p.joined {
+			kept = append(kept, *p)
+			continue
+		}
+		notes := notesOf(p.tokens)
+		if goesOn && len(notes) > 1 {
 			kept = append(kept, *p)
 			continue
 		}
 		var rest []token
-		for _, note := range notesOf(p.tokens) {
+		var lines []piece
+		for _, note := range notes {
 			mark, n := noteMark(note, 0)
 			at := rows[mark]
-			if n == 0 || len(at) == 0 || n == len(note) || len(note)-n > mostNote {
+			var first, more []token
+			if len(at) > 0 {
+				first, more = noteParts(note[n:], goesOn)
+			}
+			var own [][]token
+			for _, row := range at {
+				if label := labelOf(kept[row].tokens); len(more) > 0 && len(label) > 0 && len(at) <= mostNoted {
+					own = append(own, append(label, more...))
+				}
+			}
+			if n == 0 || len(at) == 0 || n == len(note) || len(more) > 0 && len(own) < len(at) || goesOn && len(own) > 1 {
 				if rest == nil {
 					rest = note[:len(note):len(note)]
 				} else {
@@ -29,28 +51,74 @@ func footnotes(list []piece) []piece {
 				continue
 			}
 			for _, row := range at {
-				kept[row].tokens = noted(kept[row].tokens, mark, note[n:])
+				if len(first) > 0 {
+					kept[row].tokens = noted(kept[row].tokens, mark, first)
+				}
+			}
+			for _, tokens := range own {
+				q := *p
+				q.tokens = tokens
+				lines = append(lines, q)
 			}
 			delete(rows, mark) // a mark that comes again is of what stands between
 		}
-		if len(rest) == 0 {
-			continue
-		}
-		for k := 1; k < len(rest); k++ {
-			mark, n := noteMark(rest, k)
-			if n == 0 {
-				continue
+		if len(rest) > 0 {
+			for k := 1; k < len(rest) && !goesOn; k++ {
+				mark, n := noteMark(rest, k)
+				if n == 0 {
+					continue
+				}
+				if k+n == len(rest) || rest[k+n].gap == wide {
+					rows[mark] = append(rows[mark], len(kept))
+				}
+				k += n - 1
 			}
-			if k+n == len(rest) || rest[k+n].gap == wide {
-				rows[mark] = append(rows[mark], len(kept))
-			}
-			k += n - 1
+			q := *p
+			q.tokens = rest
+			kept = append(kept, q)
 		}
-		q := *p
-		q.tokens = rest
-		kept = append(kept, q)
+		kept = append(kept, lines...)
 	}
 	return kept
+}
+
+// noteParts parts what a footnote says: what is read in its row, and what has figures of its
+// own or is long.
+func noteParts(note []token, goesOn bool) (first, more []token) {
+	end := len(note)
+	for k := 1; k+1 < len(note); k++ {
+		if note[k].text == "." && note[k].gap == glued && note[k+1].gap != glued && note[k+1].kind == word && !small(note[k+1:k+2]) {
+			end = k + 1
+			break
+		}
+	}
+	if goesOn || end > mostNote || hasUnit(note[:end]) {
+		return nil, note
+	}
+	if len(note) <= mostNote && !hasUnit(note) {
+		return note, nil
+	}
+	return note[:end], note[end:]
+}
+
+// labelOf gives a row's first cell without a footnote's mark, for another line; nil for a cell
+// that is no label.
+func labelOf(row []token) (label []token) {
+	for k := range row {
+		if k > 0 && row[k].gap == wide {
+			break
+		}
+		if _, n := noteMark(row, k); k > 0 && n > 0 {
+			break
+		}
+		t := row[k]
+		t.moved = true
+		label = append(label, t)
+	}
+	if len(label) > mostNote || len(label) == 0 || label[0].kind != word {
+		return nil
+	}
+	return label
 }
 
 // notesOf parts a line of several footnotes: "1) with filter   2) API SE".
