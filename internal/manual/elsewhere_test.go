@@ -82,3 +82,33 @@ func TestRead_LongFootnotes(t *testing.T) {
 		}
 	}
 }
+
+// A long name ends where a longer part begins, a raised figure marks a footnote, a column of
+// figures is none of text, and a cell may say how the engine is cooled.
+func TestRead_CellsAndNames(t *testing.T) {
+	hole := []string{"level.gearbox.device hole"}
+	severe := []string{"interval.distance 12000 km", "interval.severe 6000 km"}
+	for _, c := range []struct {
+		text, begin string
+		want        []string
+	}{
+		{"GEARBOX OIL\nTake out the gearbox oil level screw: a little oil has to run out of the hole.\n", "level.", hole},
+		{"GEARBOX OIL\nUndo the gearbox oil level plug; some oil should run out.\n", "level.", hole},
+		{"Gearbox oil level bolt: 6 N·m. Engine oil drain bolt: 25 N·m.", "bolt.", []string{"bolt.drain.torque 25 N·m", "bolt.gearbox-level.torque 6 N·m"}},
+		{"Engine oil, renew     every 12 000 km ¹)\nBrake fluid, renew    every 2 years\n¹) In dust: every 6 000 km.\n", "interval.", severe},
+		{"Motoröl wechseln           alle 12 000 km¹\nBremsflüssigkeit wechseln  alle 2 Jahre\n¹ Bei Staub: alle 6 000 km.\n", "interval.", severe},
+		{"Vidange huile moteur    tous les 12 000 km ²\nLiquide de frein        tous les 2 ans\n² Dans la poussière : tous les 6 000 km.\n", "interval.", severe},
+		{"Engine ....... single cylinder\nCooling ...... air\nEngine oil ... 1.2 L\n", "cooling", []string{"cooling air"}},
+		{"Kühlung: Flüssigkeit\nMotoröl: 1,2 l\n", "cooling", []string{"cooling liquid"}},
+		{"Cooling: air filter cleaned at each change", "cooling", nil},
+		{"Tapón de vaciado, líquido ..... 10 N·m\nRefrigeración ..... aire\n", "cooling", []string{"cooling air"}},
+		{"Oil filter cover screws (3 off, M6): 10 N·m", "bolt.filter-cover.count", []string{"bolt.filter-cover.count 3"}},
+		{"Engine oil: API service classification: SG or higher", "oil.", []string{"oil.engine.service SG"}},
+		{"Motoröl: API-Klasse SG, JASO MA", "oil.", []string{"oil.engine.marks MA", "oil.engine.service SG"}},
+		{"Huile moteur : API classe SG", "oil.", []string{"oil.engine.service SG"}},
+	} {
+		if got := said(c.text, c.begin); !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}

@@ -216,6 +216,10 @@ func (p *page) findTerms() {
 		}
 		if last, m := p.words.match(p.tokens, i+n-1); n > 2 && m > 1 && namesOil(e) && namesOil(last) {
 			e, n = last, n-1+m // "the oil of the transmission" ends within "final transmission"
+		} else if n > 2 && m > 1 && slices.Contains(last.senses, "part.level") && !slices.Contains(e.senses, "part.level") {
+			if shorter, k := p.words.match(p.tokens[:i+n-1], i); k == n-1 {
+				e, n = shorter, k // "gearbox oil level" ends within "level plug"
+			}
 		}
 		for k := i; k < i+n; k++ {
 			p.places[k].term = len(p.terms)

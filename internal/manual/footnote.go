@@ -1,6 +1,9 @@
 package manual
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // mostNote is the most tokens of a footnote that is read in its row.
 const mostNote = 14
@@ -37,8 +40,8 @@ func footnotes(list []piece) []piece {
 				first, more = noteParts(note[n:], goesOn)
 			}
 			var own [][]token
-			for _, row := range at {
-				if label := labelOf(kept[row].tokens); len(more) > 0 && len(label) > 0 && len(at) <= mostNoted {
+			for k := 0; k < len(at) && len(at) <= mostNoted && len(more) > 0; k++ {
+				if label := labelOf(kept[at[k]].tokens); len(label) > 0 {
 					own = append(own, append(label, more...))
 				}
 			}
@@ -115,7 +118,7 @@ func labelOf(row []token) (label []token) {
 		t.moved = true
 		label = append(label, t)
 	}
-	if len(label) > mostNote || len(label) == 0 || label[0].kind != word {
+	if len(label) > mostNote || len(label) == 0 || label[0].kind != word || hasUnit(label) {
 		return nil
 	}
 	return label
@@ -140,7 +143,8 @@ func notesOf(tokens []token) (list [][]token) {
 	return append(list, slices.Clip(tokens[from:]))
 }
 
-// noteMark reads a footnote's mark at a token: stars, a dagger, "2)", "(a)", and "(1)" in a
+// noteMark reads a footnote's mark at a token: stars, a dagger, "2)", "(a)", a raised figure
+// that is none of a unit's, and "(1)" in a
 // cell or a line of its own: behind a word it counts screws.
 func noteMark(tokens []token, at int) (mark string, length int) {
 	switch t := &tokens[at]; {
@@ -150,6 +154,11 @@ func noteMark(tokens []token, at int) (mark string, length int) {
 			length++
 		}
 		return mark, length
+	case t.kind == sign && strings.Contains("¹²³⁴⁵⁶⁷⁸⁹", t.text) && !(at > 0 && t.gap == glued && tokens[at-1].kind == word && (t.text == "²" || t.text == "³") && len(tokens[at-1].text) < 3):
+		if at+1 < len(tokens) && tokens[at+1].text == ")" && tokens[at+1].gap == glued {
+			return t.text, 2
+		}
+		return t.text, 1
 	case (t.kind == number || t.kind == word && t.text == t.fold) && len(t.text) == 1 && at+1 < len(tokens) && tokens[at+1].text == ")" && tokens[at+1].gap == glued && (at == 0 || tokens[at-1].text != "(" && t.gap != glued):
 		return t.text + ")", 2
 	case t.text == "(" && at+2 < len(tokens) && tokens[at+2].text == ")" && len(tokens[at+1].text) == 1 && tokens[at+1].gap == glued && tokens[at+2].gap == glued &&

@@ -174,7 +174,7 @@ const mostIndent = 6
 // twoTexts reports whether what stands side by side are two texts, and not the columns
 // of a table: lines go on within their side, or both sides name their figures.
 func twoTexts(left, right []row) bool {
-	if figured(left) == 0 && 3*figured(right) >= 2*len(right) { // labels, and their figures
+	if figured(left) == 0 && 3*figured(right) >= 2*len(right) || mostlyFigures(right) { // labels, and their figures
 		return false
 	}
 	l, r := continued(left), continued(right)
@@ -184,7 +184,7 @@ func twoTexts(left, right []row) bool {
 			gaps++
 		}
 	}
-	if l >= 1 && r >= 1 && l+r >= 3 && gaps*3 <= len(left) && !mostlyFigures(right) { // and no table whose cells are wrapped
+	if l >= 1 && r >= 1 && l+r >= 3 && gaps*3 <= len(left) { // and no table whose cells are wrapped
 		return true
 	}
 	if gaps*3 <= len(left) && (l >= leastProse && selfLabelled(right) >= leastProse || r >= leastProse && selfLabelled(left) >= leastProse) {
@@ -231,7 +231,7 @@ func figured(rows []row) (n int) {
 func mostlyFigures(side []row) bool {
 	figures := 0
 	for _, r := range side {
-		if r.tokens[0].kind == number && endsInFigure(r.tokens) {
+		if r.tokens[0].kind == number && (endsInFigure(r.tokens) || !slices.ContainsFunc(r.tokens, func(t token) bool { return t.kind == word })) {
 			figures++
 		}
 	}

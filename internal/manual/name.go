@@ -22,7 +22,33 @@ func (r *readings) names() {
 			r.say("cooling", c, t.from, t.to)
 		}
 	}
+	for i := range r.places {
+		if e, to := r.rowMatch(i); e != nil {
+			t := term{i, to, e.senses}
+			if c, ok := t.begin("cooling."); ok {
+				r.say("cooling", c, i, to)
+			}
+		}
+	}
 	r.years()
+}
+
+// rowMatch gives the spelling that a label's last word and the one word of the cell behind it
+// make together: "Cooling ..... air".
+func (r *readings) rowMatch(at int) (e *entry, to int) {
+	i := at + 1
+	if r.at(i).text == ":" {
+		i++
+	}
+	if label, value := r.at(at), r.at(i); label.kind != word || value.kind != word || i == at+1 && value.gap != wide || value.piece != label.piece || i+1 < len(r.places) && r.places[i+1].kind == word && r.places[i+1].piece == value.piece && r.places[i+1].gap != wide {
+		return nil, 0
+	}
+	both := []token{*r.places[at].token, *r.places[i].token}
+	both[1].gap = blank
+	if e, n := r.words.match(both, 0); n == 2 {
+		return e, i + 1
+	}
+	return nil, 0
 }
 
 // headPieces is in how many lines from the top make and model are looked for.

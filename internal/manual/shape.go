@@ -106,6 +106,9 @@ func (p *page) grade(from, to int, text string) bool {
 	return ok
 }
 
+// besideCategory are the words that may stand between a standard's name and its category.
+const besideCategory = "|t|service|api|class|type|standard|category|classification|rating|quality|grade|klasse|klassifikation|classe|clase|categoria|categorie|kategorie|norm|norme|norma|classificazione|classificacao|clasificacion|"
+
 // markAt reads JASO marks and API categories with the name of their standard, and lists
 // of them.
 func (p *page) markAt(i int) int {
@@ -129,7 +132,7 @@ func (p *page) markAt(i int) int {
 	for n < 16 {
 		t := p.at(i + n)
 		switch {
-		case t.kind == word && (t.fold == "t" || t.fold == "service" || t.fold == "api" || t.fold == "class" || t.fold == "type" || t.fold == "standard" || t.fold == "category"), t.kind == number && t.gap == glued && p.at(i+n-1).fold == "t", t.kind == number && t.text == "903":
+		case t.kind == word && (strings.Contains(besideCategory, "|"+t.fold+"|")), t.kind == number && t.gap == glued && p.at(i+n-1).fold == "t", t.kind == number && t.text == "903":
 			n++
 			continue
 		case t.kind == sign && strings.Contains(":/,-;", t.text), end > 0 && (p.senseAt(i+n, "join.or") || p.senseAt(i+n, "join.and")):
