@@ -51,7 +51,7 @@ func (r *readings) fasteners() {
 			if size != nil && !r.adjoining(&r.places[t.from], &r.places[t.to-1]) && t.to-t.from > 1 {
 				at = size.from // its words are torn
 			}
-			if size != nil && t.from > size.to && r.broken(size.from, t.from) {
+			if size != nil && t.from >= size.to && r.broken(size.from, t.from) {
 				at = size.from // a column's line ends between the size and its key
 			}
 			if w := &r.places[at]; size != nil && len(w.text) > w.to-w.from {
