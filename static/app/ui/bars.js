@@ -57,7 +57,6 @@ function clearFocus() {
     true,
   );
   addEventListener('pointerdown', () => (letGo(), (byKey = false)), true); // nothing moves under a finger
-  addEventListener('wheel', letGo, { capture: true, passive: true });
   addEventListener('focusin', ({ target }) => {
     letGo();
     if (!byKey || !(target instanceof HTMLElement)) return;
