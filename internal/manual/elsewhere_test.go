@@ -112,3 +112,22 @@ func TestRead_CellsAndNames(t *testing.T) {
 		}
 	}
 }
+
+// "All three oils" are the three that the page names; a sentence before "Then every" tells of
+// the first change.
+func TestRead_AllOils(t *testing.T) {
+	two := []string{"interval.first 1000 km", "interval.gearbox-first 1000 km"}
+	for text, want := range map[string][]string{
+		"Engine oil 4 L. Gearbox oil 0.9 L. Primary oil 1 L.\nFirst service: 1,000 miles, all three oils.\n": {"interval.first 1000 mi", "interval.gearbox-first 1000 mi", "interval.primary-first 1000 mi"},
+		"Engine oil 4 L. Gearbox oil 0.9 L.\nFirst change of both oils: 1,000 km.\n":                         two,
+		"Motoröl 4 L. Schaltgetriebeöl 0,9 L.\nErster Wechsel bei 1.000 km, beide Öle.\n":                    two,
+		"Huile moteur 4 L. Huile de boîte 0,9 L.\nPremière vidange des deux huiles à 1 000 km.\n":            two,
+		"Change the engine oil at 1,000 km. Then change it every 6,000 km.\n":                                {"interval.distance 6000 km", "interval.first 1000 km"},
+		"Motoröl bei 1.000 km wechseln. Danach alle 6.000 km wechseln.\n":                                    {"interval.distance 6000 km", "interval.first 1000 km"},
+		"Changer l'huile moteur à 1 000 km. Ensuite, la changer tous les 6 000 km.\n":                        {"interval.distance 6000 km", "interval.first 1000 km"},
+	} {
+		if got := said(text, "interval."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

@@ -285,6 +285,11 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	case every >= 0:
 		return regular, every
 	}
+	if next == to && r.senseAt(to, "when.then") && to < len(r.places) && r.places[to].item == r.places[f.from].item { // "… at 1,000 km. Then every 6,000 km."
+		if _, end := r.sentenceOf(to); r.about(to, end, "when.every") && r.longIn(to, end) {
+			return first, clauseFrom
+		}
+	}
 	if r.prose(f.from) && !r.about(from, f.from, "when.then") && !r.about(from, to, "when.every") && len(f.doubts) == 0 { // "at 1,000 km": once, or each time
 		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
 	}
@@ -408,6 +413,11 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	if n := r.mentionFrom(from); len(list) == 1 && list[0] == anyOil && n < len(r.mentions) && r.mentions[n].from < f.from && r.mentions[n].foreign && r.begins(n) {
 		return nil, false // "Chain: SAE 90 oil every 500 km"
 	}
+	if len(list) == 1 && list[0] == anyOil {
+		if all := r.allOils(from, next); len(all) > 0 {
+			list = all
+		}
+	}
 	if len(list) == 0 || len(list) == 1 && list[0] == anyOil {
 		circuit, is := r.oilSpokenOf(f.from, from, role, oil, changes)
 		if !is {
@@ -428,6 +438,39 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		}
 	}
 	return kept, true
+}
+
+// allOils gives the oils of the page where a number of them is named between two tokens, and
+// the page has as many: "all three oils".
+func (r *readings) allOils(from, to int) (list []string) {
+	count := 0
+	for i := from; i+1 < to; i++ {
+		if t, o := r.termAt(i), r.termAt(i+1); t != nil && o != nil && t != o && o.has("oil.any") {
+			switch {
+			case t.has("number.2"):
+				count = 2
+			case t.has("number.3"):
+				count = 3
+			}
+		}
+	}
+	if count == 0 {
+		return nil
+	}
+	for n := range r.mentions {
+		m := &r.mentions[n]
+		c := m.circuit
+		if m.gear {
+			c = r.gearOil()
+		}
+		if c != "" && !m.foreign && !contains(list, c) {
+			list = append(list, c)
+		}
+	}
+	if len(list) != count {
+		return nil
+	}
+	return list
 }
 
 // newLabel reports whether behind a semicolon a label stands before a figure that nobody here
