@@ -3,6 +3,8 @@ package manual_test
 import (
 	"slices"
 	"testing"
+
+	"tidysump/internal/manual"
 )
 
 // Words that look like a reading, and stand for something else.
@@ -128,6 +130,26 @@ func TestRead_AllOils(t *testing.T) {
 	} {
 		if got := said(text, "interval."); !slices.Equal(got, want) {
 			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Months that another part of the book has are a doubt of those that a page tells.
+func TestRead_OtherMonths(t *testing.T) {
+	for text, sure := range map[string]bool{
+		"Engine oil is changed every 10,000 km or 12 months. The chart has 24 months.":                      false,
+		"Das Motoröl wird alle 10.000 km oder 12 Monate gewechselt. In der Tabelle stehen 24 Monate.":       false,
+		"L'huile moteur se change tous les 10 000 km ou 12 mois. Le tableau de la page 90 indique 24 mois.": false,
+		"Engine oil is changed every 10,000 km or 12 months. The brake fluid lasts 24 months.":              true,
+		"Engine oil is changed every 10,000 km or 12 months. The chart has 12 months too.":                  true,
+	} {
+		for _, r := range manual.Read(text, "").Readings {
+			if r.What == "interval.months" && (r.Text != "12 months" || r.Sure != sure) {
+				t.Errorf("%q: %s is sure: %v, want %v", text, r.Text, r.Sure, sure)
+			}
+		}
+		if got := said(text, "interval.months"); len(got) != 1 {
+			t.Errorf("%q: %q", text, got)
 		}
 	}
 }

@@ -85,6 +85,7 @@ func (r *readings) intervals() {
 		}
 		if !ok {
 			last.subjects = nil
+			r.otherwise(f, from, to)
 			continue
 		}
 		if role == first {
@@ -99,6 +100,26 @@ func (r *readings) intervals() {
 		if contains(subjects, "engine") {
 			r.filterWith(begin, f.from, f.end())
 			r.filterToo(f, to)
+		}
+	}
+}
+
+// otherwise doubts the months between changes where the sentence behind theirs has others and
+// names nothing that they are of: "The chart has 24 months".
+func (r *readings) otherwise(f *fact, from, to int) {
+	if f.kind != string(quantity.Duration) || f.unit == "h" || from == 0 || r.places[from-1].item != r.places[from].item || r.namesPart(from, to) {
+		return
+	}
+	before, _ := r.sentenceOf(from - 1)
+	for i := before; i < from; i++ {
+		g := r.factAt(i)
+		if g == nil || g.from != i || !g.used || g.kind != f.kind || g.low == f.low {
+			continue
+		}
+		for n := range r.list {
+			if a := &r.list[n]; a.What == "interval.months" && a.Text == g.text {
+				differ(a, &Reading{Text: f.text})
+			}
 		}
 	}
 }
@@ -270,6 +291,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		case "when.first":
 			return first, clauseFrom
 		case "when.severe":
+			return severe, f.from
+		}
+		if hard >= 0 && hard < f.from && r.places[hard].piece == r.places[f.from].piece { // the row says so
 			return severe, f.from
 		}
 		return regular, f.from

@@ -95,6 +95,7 @@ func TestRead_Quotes(t *testing.T) {
 		{"L'olio motore si cambia ogni 10.000 km o almeno una volta l'anno.", "interval.distance", "ogni 10.000 km o almeno una volta l'anno"},
 		{"Mudança do óleo do motor: a primeira aos 1.000 km e as seguintes de 12.000 em 12.000 km ou uma vez por ano.", "interval.distance", "de 12.000 em 12.000 km ou uma vez por ano"},
 		{"Der Primärkasten wird mit 200 cm³ SAE 20 gefüllt.", "oil.primary.volume", "Primärkasten wird mit 200 cm³ SAE 20"},
+		{"OIL                                 FILTER\n1. Remove the drain bolt (17 mm     4. Remove the filter cover and\nwrench) and let the oil drain       take out the old element. Wipe\ninto a pan below the engine.        the housing of the filter dry.\n", "bolt.drain.drive", "drain bolt (17 mm"},
 		{"Cambie el filtro de aceite: para quitarlo hace falta una llave de cinta. El nuevo se enrosca a mano.", "filter.kind", "se enrosca"},
 	} {
 		for _, r := range manual.Read(c.text, "").Readings {

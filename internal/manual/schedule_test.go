@@ -32,6 +32,12 @@ func TestRead_Schedules(t *testing.T) {
 			[]string{"interval.distance 6000 km", "interval.first 1000 km"}},
 		{"looked at only", "Manutenzione            ogni 6.000 km    ogni 12.000 km\nOlio motore                   C\nOlio cambio                   C               S\nC controllare, S sostituire\n",
 			[]string{"interval.gearbox 12000 km"}},
+		{"a row of hard use", "Item                    First       Then every    Not later than\nEngine oil              1 000 km    12 000 km     12 months\n   in dust              –           6 000 km      –\nBrake fluid             –           –             24 months\n",
+			[]string{"interval.distance 12000 km", "interval.first 1000 km", "interval.months 12 months", "interval.severe 6000 km"}},
+		{"a row of the same oil in hard use", "Arbeit                  Erstmals    Danach alle   Spätestens\nMotoröl                 1 000 km    12 000 km     12 Monate\nMotoröl, bei Staub      –           6 000 km      –\n",
+			[]string{"interval.distance 12000 km", "interval.first 1000 km", "interval.months 12 months", "interval.severe 6000 km"}},
+		{"a column of hard use", "Opération           Premier     Ensuite tous les    Compétition\nHuile moteur        2 h         20 h                10 h\n",
+			[]string{"interval.first-hours 2 h", "interval.hours 20 h", "interval.severe-hours 10 h"}},
 		{"uneven steps", "Service        1,000 km   7,000 km   12,000 km   30,000 km\nEngine oil        R          R          R           R\nR replace\n",
 			[]string{}},
 	} {
