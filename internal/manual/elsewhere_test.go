@@ -2,6 +2,7 @@ package manual_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/manual"
@@ -150,6 +151,21 @@ func TestRead_OtherMonths(t *testing.T) {
 		}
 		if got := said(text, "interval.months"); len(got) != 1 {
 			t.Errorf("%q: %q", text, got)
+		}
+	}
+}
+
+// A photo has 5 for S, S for 5 and Z for 2 in marks and categories too; a clean page has not.
+func TestRead_SpoiltCategories(t *testing.T) {
+	for text, want := range map[string][]string{
+		"Engine oil   SAE 1OW-4O   APl SF or 5G   JASO MAZ\nOil drain p1ug ..... 3O Nrn\n":        {"oil.engine.grades 10W-40", "oil.engine.marks MA2", "oil.engine.service SF", "oil.engine.service SG"},
+		"Motoröl   SAE 1OW-4O   API 5J\nHinterachsöl   API GL-S\nÖlablassschraube ..... 3O Nrn\n": {"oil.engine.grades 10W-40", "oil.engine.service SJ", "oil.final.service GL-5"},
+		"Huile moteur   API 5L, JASO MAZ\nVis de vidange d'huile ..... 3O Nrn\n":                  {"oil.engine.marks MA2", "oil.engine.service SL"},
+		"Engine oil   API SF, 5G network\nOil drain plug ..... 30 Nm\n":                           {"oil.engine.service SF"},
+	} {
+		got := slices.DeleteFunc(said(text, "oil."), func(s string) bool { return strings.Contains(s, "volume") })
+		if !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}
 }

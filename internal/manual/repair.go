@@ -658,7 +658,7 @@ func repairNames(tokens []token, d *dictionary) []token {
 			return nil, at + 1
 		}
 		end := glueOf(tokens, at)
-		if tokens[at].fold == "sae" { // "SAE5W-30"
+		if t := &tokens[at]; t.fold == "sae" || end == at+1 && t.repaired && t.text != strings.ToUpper(t.text) && t.fold != fold(t.text) && d.knows(t.fold) { // "SAE5W-30", "Eng1ne"
 			return nil, end
 		}
 		text := textOf(tokens[at:end])

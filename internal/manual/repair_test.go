@@ -69,6 +69,7 @@ func TestRepair(t *testing.T) {
 		{"01L CHANGE, 548 crn3, 5 rnim", "[oil] change , 548 [cm] 3 , 5 [min]"},
 		{"P ENDRIFT 25O   (1 959-l964)", "[pendrift] [250] ( [1959] - [1964] )"},
 		{"Oi1 dr ain p1ug 13/ l6 in", "[oil] [drain] [plug] 13 / [16] in"},
+		{"Eng1ne oil, C1utch cover, dr ain p1ug l5 Nm", "[engine] oil , [clutch] cover , [drain] [plug] [15] nm"},
 		{"24 N-m (l8 1b . ft, 2.4kgf-m), l.0kgf-m", "24 n - m ( [18] [lb] . ft , 2.4 kgf - m ) , [1.0] [kgf] - m"},
 		{"P1ug M2O, Ml4x1.5 , MA2 MB", "[plug] [m] [20] , [m] [14] [x] [1.5] , ma 2 mb"},
 		{"GRlLLO llO, fi1ter, 0-ring", "[grillo] [110] , [filter] , [o] - ring"},

@@ -131,6 +131,7 @@ func (p *page) markAt(i int) int {
 	end := 0
 	for n < 16 {
 		t := p.at(i + n)
+		spelt, size := p.spoiltCategory(i+n, kind)
 		switch {
 		case t.kind == word && (strings.Contains(besideCategory, "|"+t.fold+"|")), t.kind == number && t.gap == glued && p.at(i+n-1).fold == "t", t.kind == number && t.text == "903":
 			n++
@@ -138,14 +139,12 @@ func (p *page) markAt(i int) int {
 		case t.kind == sign && strings.Contains(":/,-;", t.text), end > 0 && (p.senseAt(i+n, "join.or") || p.senseAt(i+n, "join.and")):
 			n++
 			continue
-		case t.kind == word && t.upper:
-			text, size := t.text, 1
-			if d := p.at(i + n + 1); d.kind == number && d.gap == glued {
-				text, size = text+d.text, 2
-			} else if dash := p.at(i + n + 1); dash.text == "-" && p.at(i+n+2).kind == number && t.fold == "gl" {
-				text, size = text+"-"+p.at(i+n+2).text, 3
-			} else if d.kind == number && t.fold == "gl" && d.gap == blank {
-				text, size = text+"-"+d.text, 2
+		case size > 0 || t.kind == word && t.upper:
+			text := spelt
+			if size > 0 {
+				p.places[i+n].repaired = true
+			} else {
+				text, size = p.category(i + n)
 			}
 			l := oil.ReadLabel(text)
 			switch {
@@ -164,6 +163,38 @@ func (p *page) markAt(i int) int {
 		break
 	}
 	return end
+}
+
+// category gives the text of a mark or a category at a word, with the figure behind it.
+func (p *page) category(i int) (text string, size int) {
+	t, next := p.at(i), p.at(i+1)
+	switch {
+	case next.kind == number && next.gap == glued:
+		return t.text + next.text, 2
+	case t.fold == "gl" && next.text == "-" && p.at(i+2).kind == number:
+		return t.text + "-" + p.at(i+2).text, 3
+	case t.fold == "gl" && next.kind == number && next.gap == blank:
+		return t.text + "-" + next.text, 2
+	}
+	return t.text, 1
+}
+
+// spoiltCategory puts right what a photo has made of a mark or a category, where the page is
+// spoilt: "5G", "GL-S", "MAZ"; size is 0 for all else.
+func (p *page) spoiltCategory(i int, kind string) (text string, size int) {
+	if !p.spoilt {
+		return "", 0
+	}
+	t, next := p.at(i), p.at(i+1)
+	switch {
+	case kind == "service" && t.text == "5" && next.kind == word && next.gap == glued && len(next.text) == 1 && next.upper:
+		return "S" + next.text, 2
+	case kind == "service" && t.text == "GL" && next.text == "-" && p.at(i+2).text == "S":
+		return "GL-5", 3
+	case kind == "mark" && t.text == "MAZ":
+		return "MA2", 1
+	}
+	return "", 0
 }
 
 // start is where the first of a list begins: with its standard's name.
