@@ -15,12 +15,28 @@ const all = (store) =>
     };
   });
 
+/**
+ * Waits until the page has made its store: whoever opens it before makes an empty one. An
+ * old browser, which doesn't say which stores there are, is asked too late for that.
+ */
+export const untilStore = (page) =>
+  page.waitForFunction(
+    async () =>
+      !indexedDB.databases ||
+      (await indexedDB.databases()).some(({ name, version }) => name === 'tidysump' && version),
+    { polling, timeout: patience() },
+  );
+
 /** All records of one of the store's lists: 'jobs' or 'events'. */
-export const stored = (page, store) => page.evaluate(all, store);
+export const stored = async (page, store) => {
+  await untilStore(page);
+  return page.evaluate(all, store);
+};
 
 /** Puts a job with its events into the store unseen by the page. */
-export const plant = (page, job, events = []) =>
-  page.evaluate(
+export const plant = async (page, job, events = []) => {
+  await untilStore(page);
+  await page.evaluate(
     (record, list) =>
       new Promise((resolve, reject) => {
         const opening = indexedDB.open('tidysump');
@@ -43,10 +59,12 @@ export const plant = (page, job, events = []) =>
     job,
     events,
   );
+};
 
 /** Puts records into one of the store's lists behind the page's back; settings as [key, value]. */
-export const plantIn = (page, list, ...records) =>
-  page.evaluate(
+export const plantIn = async (page, list, ...records) => {
+  await untilStore(page);
+  await page.evaluate(
     (of, all) =>
       new Promise((resolve, reject) => {
         const opening = indexedDB.open('tidysump');
@@ -63,6 +81,7 @@ export const plantIn = (page, list, ...records) =>
     list,
     records,
   );
+};
 
 /** Puts a setting into the store behind the page's back. */
 export const plantSetting = (page, key, value) => plantIn(page, 'settings', [key, value]);
