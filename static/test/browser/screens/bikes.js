@@ -3,7 +3,7 @@ import { goTo } from '../job-page.js';
 import { polling } from '../page.js';
 import { patience } from '../patience.js';
 import { choose, tap, tapText, type, untilSeen } from '../person.js';
-import { sampleCard, words } from '../words.js';
+import { pieces, sampleCard, words } from '../words.js';
 import { on, openAll } from './on-screen.js';
 
 const gappy = sampleCard('hallowmoor-drover-1360');
@@ -45,7 +45,7 @@ export const bikes = {
   'bikes, oil due': on('overdue', async (page) => {
     await goTo(page, '#/due'); // where the core works it out
     await untilSeen(page, words('due.notice'));
-    await bikesWith(words('bikes.due'))(page);
+    await bikesWith(`● ${pieces('bikes.due.now')[0]}`)(page);
   }),
   'bikes with hostile texts': on('hostile texts', bikesWith(words('bikes.resume'))),
   'bikes, just updated': on('just updated', bikesWith(words('changed.title'))),
