@@ -19,7 +19,7 @@ const all = (store) =>
  * Waits until the page has made its store: whoever opens it before makes an empty one. An
  * old browser, which doesn't say which stores there are, is asked too late for that.
  */
-export const untilStore = (page) =>
+const untilStore = (page) =>
   page.waitForFunction(
     async () =>
       !indexedDB.databases ||
@@ -28,10 +28,7 @@ export const untilStore = (page) =>
   );
 
 /** All records of one of the store's lists: 'jobs' or 'events'. */
-export const stored = async (page, store) => {
-  await untilStore(page);
-  return page.evaluate(all, store);
-};
+export const stored = (page, store) => page.evaluate(all, store);
 
 /** Puts a job with its events into the store unseen by the page. */
 export const plant = async (page, job, events = []) => {

@@ -23,7 +23,7 @@ function* freeTexts(value, name) {
 
 // What the ways to the screens type into fields, and what their files say that nobody knows.
 const typed =
-  'wheel,polish-tank,polish,Clear as water,Plainford One,Plainford Other,hovercraft,stick-in,parsecs,four,ERU,short,long,Orrinshaw Pike,Orrinshaw,Pike 300,Plainford Heron,25 Nm,60 mm adapter,scale 10 to 60 Nm,grip 300 mm,quickly'.split(
+  'wheel,polish-tank,polish,Clear as water,Plainford One,Plainford Other,hovercraft,stick-in,parsecs,four,ERU,short,long,Orrinshaw Pike,Orrinshaw,Pike 300,Plainford Heron,Plainford,Heron 320,Heron 520,25 Nm,60 mm adapter,scale 10 to 60 Nm,grip 300 mm,quickly'.split(
     ',',
   );
 
