@@ -41,7 +41,8 @@ function clearFocus() {
   let [above, below] = [0, 0];
   const letGo = () => (held = undefined);
   function keep() {
-    if (!held || held !== document.activeElement) return;
+    if (held !== document.activeElement) letGo(); // it may be of a screen that is gone
+    if (!held) return;
     const { top, bottom } = held.getBoundingClientRect();
     const isClear = top >= above && bottom <= innerHeight - below;
     if (scrollY !== scrolled && !isClear) return letGo(); // somebody wants to see something else

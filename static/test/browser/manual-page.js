@@ -58,13 +58,17 @@ export async function takeSure(page) {
 
 /** Leaves out whatever is asked about, and says that the likeliest layout is the bike's. */
 export async function leaveAll(page) {
+  // Without a handle on what is left: a driver would hold it, and all that hung on it.
+  const leaveOne = (leave) => {
+    const asked = document.querySelector('.question h2');
+    const buttons = [...document.querySelectorAll('.question button')];
+    const named = buttons.find((button) => button.textContent.trim() === leave);
+    (named ?? document.querySelector('.question .choices button'))?.click();
+    return asked?.textContent;
+  };
   for (;;) {
-    const asked = await page.$('.question h2');
-    if (!asked) return;
-    const before = await asked.evaluate((heading) => heading.textContent);
-    const leave = await page.$(`.question ::-p-aria([name="${words('manual.leave')}"])`);
-    const answer = leave ?? (await page.$('.question .choices button'));
-    await answer.evaluate((button) => button.click());
+    const before = await page.evaluate(leaveOne, words('manual.leave'));
+    if (before === undefined) return;
     await page.waitForFunction(
       (said) => document.querySelector('.question h2')?.textContent !== said,
       { polling, timeout: patience() },
