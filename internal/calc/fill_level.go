@@ -114,6 +114,7 @@ func (f *Form) reading(g *gauge) {
 	} else if g.window && (g.share < low+edge || g.share > high-edge) {
 		f.say(finding.Doubt, "no-line", g.way)
 	}
+	g.share = fill.AsTold(g.share)
 }
 
 // lean works out how wrong a leaning bike makes the reading.
@@ -126,7 +127,7 @@ func (f *Form) lean(a *Answer, g *gauge) {
 		return
 	}
 	off := fill.Tilt(f.number("offset"), f.number("lean"))
-	g.off = off / fill.Upright(g.marks, f.number("slant"))
+	g.off = fill.AsTold(off / fill.Upright(g.marks, f.number("slant")))
 	a.amount("figures", "tilt-error", "tilt", off, off, "mm", 2)
 	a.amount("figures", "tilt-share", "tilt", g.off, g.off, "%", 2)
 }
@@ -155,12 +156,12 @@ func (f *Form) heat(a *Answer, g *gauge) {
 // advise says what to do about the level: the change in L is less than nothing
 // where oil is to be taken out.
 func (f *Form) advise(a *Answer, g *gauge) {
-	now := g.share + g.heat
+	now := fill.AsTold(g.share + g.heat)
 	advice, ml := fill.Amend(g.share, now, g.band, g.off)
 	litres := ml / 1000
 	a.word("verdict", "amend."+string(advice))
-	a.number("share", round(g.share, 1e4))
-	a.number("corrected", round(now, 1e4))
+	a.number("share", g.share)
+	a.number("corrected", now)
 	switch advice {
 	case fill.AddOil:
 		a.millilitres("pour-now", "level-step", litres, 2)

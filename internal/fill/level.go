@@ -17,6 +17,11 @@ const (
 // to count as one: common practice, no source. What is less is no reason to pour.
 const Reliable = 1.0 / 8
 
+// AsTold rounds a share of the band to the ten-thousandth in which it is told, far less than
+// a gauge shows. What is decided is decided by the share that is told, never by digits that
+// nobody sees.
+func AsTold(share float64) float64 { return math.Round(share*1e4)/1e4 + 0 } // no "-0"
+
 // leastStep is the least in mL that is poured at once, where so much is missing and a
 // reading doesn't show less: common practice, no source.
 const leastStep = 50
@@ -36,7 +41,8 @@ const (
 // Amend says what to do about a level, given as a share of the band (0 the
 // lower mark, 1 the upper) as it was read and as it will stand at the temperature that
 // the marks are meant for, and how many millilitres that is; band is the
-// volume between the marks in mL, off how wrong the reading may be as a share.
+// volume between the marks in mL, off how wrong the reading may be as a share. All shares
+// are as they are told.
 //
 // How the oil grows decides nothing alone: oil that still hangs up in the engine works
 // against it, and how much that is isn't known. Nor is a level within the marks that

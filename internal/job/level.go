@@ -33,6 +33,7 @@ func (r *replayer) levelRead(e *placed, step *plan.Step, ask *plan.Ask, read *Re
 		return false
 	}
 	r.tell(e, list)
+	share.Base = fill.AsTold(share.Base)
 	read.Texts = share.Show(r.print.System)
 	read.Share, _, _ = strings.Cut(read.Texts[0], " ")
 	r.levelIs(e, read, string(fill.LevelAt(share.Base)))
