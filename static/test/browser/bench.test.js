@@ -2,10 +2,22 @@
 // network, with what was typed kept.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { tapAt } from './finger.js';
 import { goTo, startJob, stored } from './job-page.js';
 import { openBrowser, startServer } from './launch.js';
 import { untilState } from './page.js';
-import { answer, enter, field, heading, tap, tapText, type, typed, untilSeen } from './person.js';
+import {
+  answer,
+  chooseFrom,
+  enter,
+  field,
+  heading,
+  tap,
+  tapText,
+  type,
+  typed,
+  untilSeen,
+} from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -93,9 +105,9 @@ test('what is wrong is said beside its field, and the field keeps it', async (t)
 test('a figure in the wrong column is found out', async (t) => {
   const page = await offlinePage(t);
   await goTo(page, '#/bench/torque-check');
-  await (await page.waitForSelector('select[name=what]')).select('plug');
+  await chooseFrom(page, 'select[name=what]', 'plug');
   await type(page, words('ask.thread'), 'M12x1.5');
-  await (await page.$('select[name=seal]')).select('flat-copper');
+  await chooseFrom(page, 'select[name=seal]', 'flat-copper');
   await type(page, words('ask.torque-check.torque'), '177 Nm');
   await tap(page, words('bench.work'));
   await untilSeen(page, words('torque.not-believable'));
@@ -136,7 +148,7 @@ test('drops are counted by tapping along, with a finger or a key', async (t) => 
   await untilSeen(page, words('bench.tap'));
   await answer(page, words('ask.leak.engine'), words('leak-engine.running'));
   await page.evaluate(everyTwoSeconds);
-  await page.click('.tap');
+  await tapAt(page, '.tap');
   await untilSeen(page, words('bench.taps', { count: 1 }));
   await untilSeen(page, words('finding.taps-few', { fewest: 4 }));
   for (const count of [2, 3, 4, 5]) {

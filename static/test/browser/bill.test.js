@@ -5,7 +5,7 @@ import { goTo, plant, planOf, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { polling } from './page.js';
 import { printed } from './pdf.js';
-import { choose, seen, tap, untilSeen } from './person.js';
+import { choose, chooseFrom, leave, seen, tap, untilSeen, write } from './person.js';
 import { startAgain, visitOnce } from './restart.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
@@ -35,16 +35,8 @@ async function phone(t) {
 
 /** Types into the nth field of that name, in place of what it held, and leaves it. */
 async function fill(page, name, text, nth = 0) {
-  await page.waitForSelector(`[name="${name}"]`);
-  const input = (await page.$$(`[name="${name}"]`))[nth];
-  await input.evaluate((e) => {
-    for (let at = e.closest('details'); at; at = at.parentElement.closest('details'))
-      at.open = true;
-    e.scrollIntoView({ block: 'center' });
-    e.select();
-  });
-  await input.type(text);
-  await input.evaluate((e) => e.blur());
+  await write(page, `[name="${name}"]`, text, nth);
+  await leave(page);
 }
 
 const openBill = async (page, job) => {
@@ -82,7 +74,7 @@ test('an estimate, then the bill: worked out, kept and printed without a network
     await fillIn(page, ['14.00', '12', '1,50', '70', '3.00']);
     await fill(page, 'count', '2.5 L');
     await fill(page, 'count', '42 min', 3);
-    await page.select('[name="prices"]', 'net');
+    await chooseFrom(page, '[name="prices"]', 'net');
     await fill(page, 'tax', '20 %', 5); // after those of the lines
     await fill(page, 'seller', 'Yard Nine\n12 Mill Lane');
     // 2.5 · 14.00 + 12.00 + 1.50 + 0.7 · 70.00 + 3.00 = 100.50; with 20 % 120.60.
@@ -95,7 +87,7 @@ test('an estimate, then the bill: worked out, kept and printed without a network
     // 3.4 · 14.00 and the rest: 113.10; with 20 % 135.72, which is 12.5 % more.
     await untilSeen(page, /Total .?135\.72/);
     await untilSeen(page, words('finding.over-estimate', { share: '12.5' }));
-    await page.select('[name="cash"]', '0.05');
+    await chooseFrom(page, '[name="cash"]', '0.05');
     await untilSeen(page, /Total .?135\.70/);
   });
 

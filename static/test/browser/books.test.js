@@ -11,7 +11,7 @@ import { temporaryFolder } from './launch.js';
 import { openWithoutServer } from './open-site.js';
 import { patience } from './patience.js';
 import { untilState } from './page.js';
-import { seen, tap, tapText, type, typed, untilSeen } from './person.js';
+import { chooseFrom, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { words } from './words.js';
 
 /** The page of somebody who keeps books, with those facts and jobs in its store. */
@@ -130,7 +130,7 @@ test('the shelf: a thing is written down, and what open jobs need is held agains
   await goTo(page, '#/books/list');
   await untilSeen(page, words('books.list.missing'));
   await untilSeen(page, words('books.list.lacks', { much: '0.5 L' }));
-  await page.select('#list-add', job.card.id);
+  await chooseFrom(page, '#list-add', job.card.id);
   await untilSeen(page, words('books.list.drop'));
   await untilSeen(page, '3 L'); // what a second bike needs is missing whole
   await page.reload();

@@ -1,5 +1,6 @@
 // Taking cards in and giving them away, as a person does it.
 import { download } from './download.js';
+import { tapFound } from './finger.js';
 import { goTo } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
@@ -52,11 +53,10 @@ export async function keep(page, count) {
 
 /** Ticks a card by the name that stands on it. */
 export async function tick(page, name) {
-  const find = (text) =>
+  const label = (text) =>
     [...document.querySelectorAll('label.pick')].find((l) => l.textContent.includes(text));
-  const label = (await page.waitForFunction(find, { polling }, name)).asElement();
-  await label.evaluate((element) => element.scrollIntoView({ block: 'center' }));
-  await label.click();
+  const find = (timeout) => page.waitForFunction(label, { polling, timeout }, name);
+  await tapFound(page, find, name);
 }
 
 /** Saves the ticked cards; resolves to the file's path and text. */

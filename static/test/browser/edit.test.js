@@ -5,7 +5,7 @@ import { keep, openFile, save, tick } from './cards-page.js';
 import { goTo, stored } from './job-page.js';
 import { openBrowser, startServer, temporaryFolder } from './launch.js';
 import { polling, untilState } from './page.js';
-import { choose, tap, tapText, untilSeen } from './person.js';
+import { choose, chooseFrom, leave, tap, tapText, untilSeen, write } from './person.js';
 import { edit } from './screens/cards.js';
 import { openAll } from './screens/on-screen.js';
 import { words } from './words.js';
@@ -36,11 +36,11 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
   await tapText(page, words('layout.wet-sump'));
   await page.waitForSelector('[name="/make"]');
 
-  for (const [name, text] of printed.slice(0, 4)) await write(page, name, text);
+  for (const [name, text] of printed.slice(0, 4)) await enter(page, name, text);
   await page.reload();
   await page.waitForSelector('[name="/make"]');
   assert.equal(await held(page, '/make'), 'Plainford', 'half-done, and kept');
-  for (const [name, text] of printed.slice(4)) await write(page, name, text);
+  for (const [name, text] of printed.slice(4)) await enter(page, name, text);
   for (const [name, typed, read] of [
     ['/circuits/0/oil/grades', '10w40', '10W-40'],
     ['/circuits/0/oilOnly', '1,3', '1.3 L'],
@@ -49,23 +49,23 @@ test('an own card: written in, left half-done, doubted, kept with a reason, plan
     assert.equal(await held(page, name), typed, 'echoed as it was typed');
     await untilSeen(page, words('edit.read-as', { text: read }));
   }
-  await write(page, '/bolts/0/torque', '26 N·m (2.7 kgf·m, 25 lbf·ft)');
+  await enter(page, '/bolts/0/torque', '26 N·m (2.7 kgf·m, 25 lbf·ft)');
   const twins = { text: '26 N·m', other: '25 lbf·ft' };
   await untilSeen(page, words('finding.twin-differs', twins));
-  await write(page, '/bolts/0/torque', '18-20 ft-lb');
+  await enter(page, '/bolts/0/torque', '18-20 ft-lb');
   await page.waitForFunction(
     (text) => !document.body.innerText.includes(text),
     {},
     words('finding.twin-differs', twins),
   );
 
-  await write(page, '/circuits/0/withFilter', '1.4 parsecs');
+  await enter(page, '/circuits/0/withFilter', '1.4 parsecs');
   await untilSeen(page, words('finding.unknown-unit', { text: 'parsecs' }));
   assert.equal(await held(page, '/circuits/0/withFilter'), '1.4 parsecs', 'nothing typed is lost');
-  await write(page, '/circuits/0/withFilter', '14 L');
+  await enter(page, '/circuits/0/withFilter', '14 L');
   const doubt = words('finding.volume-odd', { value: '14 L', displacement: '250 cm³' });
   await untilSeen(page, doubt);
-  await write(page, '/circuits/0/withFilter/kept', 'the manual says so twice');
+  await enter(page, '/circuits/0/withFilter/kept', 'the manual says so twice');
   await page.waitForFunction((text) => !document.body.innerText.includes(text), {}, doubt);
 
   await tap(page, words('edit.plan'), 'link');
@@ -100,14 +100,14 @@ test('a card is told what is in front of what, and which step a note belongs to'
   await choose(page, words('edit.filter-cartridge'));
   await tapText(page, words('layout.wet-sump'));
   await tapText(page, `+ ${words('purpose.panel')}`);
-  await write(page, '/bolts/3/place', 'belly pan');
+  await enter(page, '/bolts/3/place', 'belly pan');
   const panel = `${words('purpose.panel')} · belly pan`;
   assert.ok((await offered(page, '/bolts/0/behind')).includes(panel));
   assert.ok(!(await offered(page, '/bolts/3/behind')).includes(panel), 'in front of itself');
-  await page.select('[name="/bolts/0/behind"]', 'panel');
-  await page.select('[name="/bolts/3/behind"]', 'drain-plug');
+  await chooseFrom(page, '[name="/bolts/0/behind"]', 'panel');
+  await chooseFrom(page, '[name="/bolts/3/behind"]', 'drain-plug');
   await untilSeen(page, words('finding.behind-circle'));
-  await page.select('[name="/bolts/3/behind"]', '');
+  await chooseFrom(page, '[name="/bolts/3/behind"]', '');
   await page.waitForFunction(
     (text) => !document.body.innerText.includes(text),
     {},
@@ -116,11 +116,11 @@ test('a card is told what is in front of what, and which step a note belongs to'
 
   await tapText(page, `+ ${words('edit.note-at')}`);
   await untilSeen(page, words('finding.note-empty'));
-  await page.select('[name="/notesAt/0/at"]', 'filter-off');
-  await write(page, '/notesAt/0/text', 'Fold a spout.');
-  await write(page, '/make', 'Plainford');
-  await write(page, '/model', 'Three');
-  await write(page, '/sources/0/title', 'Plainford Three, manual');
+  await chooseFrom(page, '[name="/notesAt/0/at"]', 'filter-off');
+  await enter(page, '/notesAt/0/text', 'Fold a spout.');
+  await enter(page, '/make', 'Plainford');
+  await enter(page, '/model', 'Three');
+  await enter(page, '/sources/0/title', 'Plainford Three, manual');
   const [{ card }] = await stored(page, 'cards');
   assert.equal(card.bolts[0].behind, 'panel');
   assert.deepEqual(card.notesAt, [{ at: 'filter-off', text: 'Fold a spout.' }]);
@@ -134,16 +134,10 @@ const offered = (page, name) =>
   page.$eval(`[name="${name}"]`, ({ options }) => [...options].map((option) => option.text));
 
 /** Writes into an entry, and waits until it is taken in. */
-async function write(page, name, text) {
-  const input = await page.waitForSelector(`[name="${name}"]`);
-  await input.evaluate((element) => {
-    for (let up = element; up; up = up.parentElement) if (up.tagName === 'DETAILS') up.open = true;
-    element.scrollIntoView({ block: 'center' });
-    element.select();
-  });
-  await input.type(text);
-  await input.press('Enter');
-  await input.evaluate((element) => element.blur());
+async function enter(page, name, text) {
+  await write(page, `[name="${name}"]`, text);
+  await page.keyboard.press('Enter');
+  await leave(page);
   await page.waitForSelector('[aria-busy=false]');
 }
 
@@ -173,12 +167,12 @@ test('a new card asks for five figures first; the rest is folded, and the plan s
     });
     assert.ok(top >= 0 && bottom <= height / 3, `the bar stands from ${top} to ${bottom}`);
   }
-  await write(page, '/circuits/0/level/wait', '3 minutes after idling 3–5 min');
+  await enter(page, '/circuits/0/level/wait', '3 minutes after idling 3–5 min');
   assert.equal(await held(page, '/circuits/0/level/wait'), '3 minutes after idling 3–5 min');
   await untilSeen(page, words('edit.read-as', { text: '3 min' }));
 
   // Its plate grows: in the line above the form, and beside it where there is room.
-  await write(page, '/circuits/0/withFilter', '4,2');
+  await enter(page, '/circuits/0/withFilter', '4,2');
   const grown = (selector) =>
     page.waitForFunction(
       (of) => document.querySelector(of)?.innerText.includes('4.2'),
@@ -207,14 +201,14 @@ test('what stands in the words of a manual shows them, until it is written other
     'push the dipstick home',
   ];
   assert.deepEqual((await quotes()).sort(), [volume, device].sort());
-  await write(page, '/circuits/0/oilOnly', '3.4 L');
+  await enter(page, '/circuits/0/oilOnly', '3.4 L');
   await page.waitForFunction(
     (words) => !document.body.innerText.includes(words),
     { polling },
     volume,
   );
   assert.deepEqual(await quotes(), [device], 'what was not touched keeps its words');
-  await write(page, '/circuits/0/oilOnly', '3.6 L');
+  await enter(page, '/circuits/0/oilOnly', '3.6 L');
   await untilSeen(page, volume);
 
   await goTo(page, '#/bike/quoted');

@@ -6,7 +6,7 @@ import { goTo, plantIn, startJob, untilReady } from './job-page.js';
 import { staysAmiss } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
-import { heading, seen, tap, type, untilSeen } from './person.js';
+import { chooseFrom, heading, seen, tap, type, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -135,11 +135,11 @@ test('the filter shows a part of the list, and says so', async (t) => {
   const { page } = await openSite(t);
   await signed(page);
   await tap(page, words('bikes.filter'));
-  await page.select('#filter', 'layout.scooter');
+  await chooseFrom(page, '#filter', 'layout.scooter');
   await page.waitForFunction(() => document.querySelectorAll('.bikes li').length === 1, {
     polling,
   });
   assert.ok(await page.$(`[aria-label="${words('bikes.filter.on')}"]`));
-  await page.select('#filter', 'mine');
+  await chooseFrom(page, '#filter', 'mine');
   await page.waitForFunction(() => !document.querySelector('.bikes li'), { polling });
 });

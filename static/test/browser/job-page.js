@@ -1,4 +1,5 @@
 // The job on the screen and in the store.
+import { tapAt } from './finger.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
 import { tap, tapText, untilSeen } from './person.js';
@@ -117,9 +118,7 @@ export const untilReady = (page) =>
 
 /** Taps the large button of a step; asked whether nothing was looked at, goes on all the same. */
 export async function tapDone(page) {
-  await untilReady(page);
-  const main = await page.waitForSelector('.actions .main', { visible: true, timeout: patience() });
-  await main.click();
+  await tapAt(page, '.step[data-ready] .actions .main');
   if (await page.$('.actions.brake')) await goOn(page);
 }
 
@@ -150,8 +149,7 @@ export async function goTo(page, address) {
 
 /** From a step to all of them, by where the job stands. */
 export async function openAllSteps(page) {
-  const link = await page.waitForSelector('.head .all', { visible: true, timeout: patience() });
-  await link.click();
+  await tapAt(page, '.head .all');
   await untilSeen(page, words('job.all-steps'));
 }
 

@@ -1,6 +1,7 @@
 // In a wide window the list of bikes stands beside the plan of one, and says which is shown.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { tapAt } from './finger.js';
 import { goTo } from './job-page.js';
 import { barsAmiss, staysAmiss, stickingOut } from './layout.js';
 import { openSite } from './open-site.js';
@@ -25,7 +26,7 @@ test('list and plan stand side by side from 820 px, and no list below', async (t
   for (const look of [inTheWay, stickingOut, barsAmiss])
     assert.deepEqual(await staysAmiss(page, look), []);
 
-  await (await page.waitForSelector('.list-beside a[href="#/bike/marrowick-pip-130"]')).click();
+  await tapAt(page, '.list-beside a[href="#/bike/marrowick-pip-130"]');
   await page.waitForFunction(
     () => document.querySelector('.list-beside [aria-current]')?.innerText.includes('Pip'),
     { polling },

@@ -1,5 +1,6 @@
 // The page of a manual, as a person pastes it.
 import { readFileSync } from 'node:fs';
+import { tapAt, tapFound } from './finger.js';
 import { goTo } from './job-page.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
@@ -46,14 +47,14 @@ export async function giveText(page, text) {
 
 /** Takes all that is sure. */
 export async function takeSure(page) {
-  const take = await page.waitForSelector('.actions .main', { visible: true, timeout: patience() });
-  const before = await take.evaluate((button) => button.textContent.trim());
-  await take.click();
-  await page.waitForFunction(
-    (said) => document.querySelector('.actions .main')?.textContent.trim() !== said,
-    { polling, timeout: patience() },
-    before,
-  );
+  const isThere = (toPlan, there) => {
+    const said = document.querySelector('.actions .main')?.textContent.trim();
+    return (said !== undefined && said !== toPlan) === there;
+  };
+  const options = { polling, timeout: patience() };
+  await page.waitForFunction(isThere, options, words('manual.to-plan'), true);
+  await tapAt(page, '.actions .main');
+  await page.waitForFunction(isThere, options, words('manual.to-plan'), false);
 }
 
 /** Leaves out whatever is asked about, and says that the likeliest layout is the bike's. */
@@ -75,4 +76,14 @@ export async function leaveAll(page) {
       before,
     );
   }
+}
+
+/** Taps a word of the page's text. */
+export async function tapWord(page, text) {
+  const named = (word) =>
+    [...document.querySelectorAll('.page-text [data-from]')].find(
+      (one) => one.textContent.trim() === word,
+    );
+  const find = (timeout) => page.waitForFunction(named, { polling, timeout }, text);
+  await tapFound(page, find, text);
 }

@@ -1,12 +1,13 @@
 // What a person says that words of a page are is read there, and goes into the card.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { tapAt } from './finger.js';
 import { stored } from './job-page.js';
-import { freshManual, giveText, leaveAll, takeSure } from './manual-page.js';
+import { freshManual, giveText, leaveAll, takeSure, tapWord } from './manual-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
-import { tap, untilSeen } from './person.js';
+import { chooseFrom, tap, untilSeen } from './person.js';
 import { words } from './words.js';
 
 const page300 = `PLAINFORD HERON 300
@@ -22,11 +23,12 @@ test('a person says what words of a page are; what they can’t be is refused', 
   await takeSure(page);
   await tapWord(page, '18');
   await untilSeen(page, words('manual.saying'));
-  await page.select('#thing', 'bolt.filter');
+  await chooseFrom(page, '#thing', 'bolt.filter');
   const isTorque = `.choices ::-p-aria([name="${words('manual.what', { thing: words('manual.of.bolt.filter'), aspect: words('manual.is.thread') })}"])`;
-  await (await page.waitForSelector(isTorque)).click();
+  await tapAt(page, isTorque);
   await untilSeen(page, words('finding.manual-not-that', { text: '18' }));
-  await page.click(
+  await tapAt(
+    page,
     `.choices ::-p-aria([name="${words('manual.what', { thing: words('manual.of.bolt.filter'), aspect: words('manual.is.torque') })}"])`,
   );
   await page.waitForFunction(
@@ -42,16 +44,3 @@ test('a person says what words of a page are; what they can’t be is refused', 
   assert.ok(card.quotes.some(({ of }) => of.some(({ at }) => at === `${can.id}/torque`)));
   assert.deepEqual(complaints, []);
 });
-
-/** Taps a word of the page's text. */
-async function tapWord(page, text) {
-  const find = (word) =>
-    [...document.querySelectorAll('.page-text [data-from]')].find(
-      (one) => one.textContent.trim() === word,
-    );
-  const word = (
-    await page.waitForFunction(find, { polling, timeout: patience() }, text)
-  ).asElement();
-  await word.evaluate((element) => element.scrollIntoView({ block: 'center' }));
-  await word.click();
-}

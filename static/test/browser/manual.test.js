@@ -3,11 +3,11 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { goTo, stored } from './job-page.js';
 import { openBrowser, startServer } from './launch.js';
-import { freshManual, giveText, leaveAll, takeSure, twoModels } from './manual-page.js';
+import { freshManual, giveText, leaveAll, takeSure, tapWord, twoModels } from './manual-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
-import { heading, seen, tap, untilSeen } from './person.js';
+import { chooseFrom, heading, seen, tap, untilSeen, write } from './person.js';
 import { openAll } from './screens/on-screen.js';
 import { words } from './words.js';
 
@@ -65,9 +65,7 @@ test('from the first screen to the plan in eight taps at most, with nothing type
   assert.equal(await heading(page), 'Plainford Heron 320');
   await takeSure(page);
   await leaveAll(page); // which taps by itself
-  const main = await page.waitForSelector('.actions .main', { timeout: patience() });
-  assert.equal(await main.evaluate((button) => button.textContent.trim()), words('manual.to-plan'));
-  await main.click();
+  await tap(page, words('manual.to-plan'));
   await untilSeen(page, words('plan.start'));
   for (const figure of ['1.6 L', '25 N·m', '12 N·m']) await untilSeen(page, figure);
   assert.ok(!(await seen(page)).includes('16 N·m'), 'the spark plug is no part of it');
@@ -211,8 +209,7 @@ test('pages come one after the other: typed, chosen, dropped, shared by another 
     field.dispatchEvent(new Event('change', { bubbles: true }));
   });
   await untilSeen(page, words('manual.is-pdf'));
-  const area = await page.$('#page-text');
-  await area.type('Oil drain');
+  await write(page, '#page-text', 'Oil drain');
   await page.evaluate(() => dispatchEvent(new Event('pagehide')));
   await tap(page, words('manual.back'));
   await untilPages(3);
@@ -231,9 +228,7 @@ test('a word is tapped, and said to be what the page calls otherwise', async (t)
   await freshManual(page);
   await giveText(page, 'PLAINFORD HERON 320\nPlug A .......... 31 N·m');
   await takeSure(page);
-  const word = await page.$$('.page-text [data-from]');
-  for (const one of word)
-    if ((await one.evaluate((element) => element.textContent)) === '31') await one.click();
+  await tapWord(page, '31');
   await untilSeen(page, words('manual.saying'));
   assert.equal(
     await page.$$eval('[aria-pressed=true]', (all) => all.map((b) => b.textContent.trim()).join()),
@@ -241,7 +236,7 @@ test('a word is tapped, and said to be what the page calls otherwise', async (t)
   );
   const say = async (what) => {
     const [, thing, aspect] = /^(.*)\.(.*)$/.exec(what);
-    await page.select('#thing', thing);
+    await chooseFrom(page, '#thing', thing);
     const of = { thing: `@manual.of.${thing}`, aspect: `@manual.is.${aspect}` };
     await tap(page, words('manual.what', of));
   };

@@ -1,10 +1,10 @@
 // The job on one page, told afterwards; and stage by stage.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { tapFound } from './finger.js';
 import { goTo, startJob, stored, tapDone } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
-import { patience } from './patience.js';
 import { choose, seen, tap, tapText, type, typed, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
@@ -27,14 +27,12 @@ function counted(page) {
 
 /** Ticks the line whose title begins so. */
 async function tick(page, title) {
-  const find = (want) =>
+  const titled = (want) =>
     [...document.querySelectorAll('label.tick')].find((l) =>
       l.textContent.trim().toLowerCase().startsWith(want.toLowerCase()),
     );
-  const found = await page.waitForFunction(find, { polling, timeout: patience() }, title);
-  const label = found.asElement();
-  await label.evaluate((element) => element.scrollIntoView({ block: 'center' }));
-  await label.click();
+  const find = (timeout) => page.waitForFunction(titled, { polling, timeout }, title);
+  await tapFound(page, find, title);
 }
 
 const countOf = (page, part, lines = 'li') =>

@@ -2,15 +2,16 @@
 // and the way back to where one was.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { clockAhead, putBeforeEnd } from './clock.js';
+import { tapAt } from './finger.js';
 import { goTo, openStep, phone, startJob, stored } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
 import { heading, tap, untilSeen } from './person.js';
-import { clockAhead, voices } from './voices.js';
+import { voices } from './voices.js';
 import { pieces, sampleCard, words } from './words.js';
 
-const minutes = 60_000; // ms
 const nameOf = ({ make, model }) => `${make} ${model}`;
 const [first, second] = ['tessaly-corda-570', 'marrowick-lirro-140'].map(sampleCard);
 const draining = words('step.run-out', { of: '@role.engine' });
@@ -20,8 +21,6 @@ const ready = async (page) => {
   await page.evaluateOnNewDocument(voices);
   await page.evaluateOnNewDocument(clockAhead, 0);
 };
-
-const putOn = (page, ms) => page.evaluate((more) => void (globalThis.ahead += more), ms);
 
 /** The lines of the strip. */
 const lines = (page) =>
@@ -64,7 +63,7 @@ test('the timer of one bike ends while one works on the other, rings, and is tol
   const { page, complaints } = await twoJobs(t);
   const [line] = await lines(page);
   assert.match(line, /^.* (Ready|Drain|Warm) [0-5]:\d\d$/, 'bike, stage, time left');
-  await putOn(page, 5 * minutes);
+  await putBeforeEnd(page, 0);
   await untilSeen(page, isOver);
   await page.waitForFunction(() => globalThis.phone.shakes, { polling, timeout: patience() });
   assert.ok((await phone(page, 'tones')) >= 3);
@@ -76,7 +75,7 @@ test('the timer of one bike ends while one works on the other, rings, and is tol
   assert.equal(await phone(page, 'shakes'), 1, 'it rings once');
 
   // One tap leads back to the step that one left, and the other job is in the strip now.
-  await (await page.$('.others a[data-over=true]')).click();
+  await tapAt(page, '.others a[data-over=true]');
   await untilSeen(page, words('timer.seen'));
   assert.equal(await heading(page), draining);
   assert.deepEqual(
@@ -98,11 +97,11 @@ test('one tap changes the bike, and comes back to the step that was left', async
   await goTo(page, `#/job/${two}/step/lay-out`);
   const left = await heading(page);
   await untilLine(page, nameOf(first));
-  await (await page.$('.others a')).click();
+  await tapAt(page, '.others a');
   await untilSeen(page, words('timer.stop'));
   assert.equal(await heading(page), draining);
   await untilLine(page, nameOf(second));
-  await (await page.$('.others a')).click();
+  await tapAt(page, '.others a');
   await page.waitForFunction(
     (step) => location.hash.endsWith(step),
     { polling, timeout: patience() },
@@ -128,7 +127,7 @@ test('with two windows it rings in one of them, and what is seen in one is seen 
   await other.bringToFront();
   await other.mouse.click(5, 5); // a tap allows it to ring
   await untilLine(other, nameOf(first));
-  for (const window of [page, other]) await putOn(window, 5 * minutes);
+  for (const window of [page, other]) await putBeforeEnd(window, 0);
   for (const window of [page, other]) {
     await window.bringToFront();
     await untilLine(window, over);
@@ -136,7 +135,7 @@ test('with two windows it rings in one of them, and what is seen in one is seen 
   }
   const rung = await Promise.all([page, other].map((window) => phone(window, 'shakes')));
   assert.equal(rung[0] + rung[1], 1, `${rung}`);
-  await (await other.$('.others a[data-over=true]')).click();
+  await tapAt(other, '.others a[data-over=true]');
   await tap(other, words('timer.seen'));
   await page.waitForFunction(() => !document.querySelector('.others [data-over=true]'), {
     polling,

@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { download } from './download.js';
+import { tapAt } from './finger.js';
 import { goTo, openStep, startJob, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { openSite } from './open-site.js';
@@ -44,7 +45,7 @@ test('the sheet for the owner is one page with what was done, found and measured
     for (const text of asked) assert.ok(pages[0].includes(text), `${text} in ${pages[0]}`);
     assert.ok(!pages[0].includes(words('nav.settings')), 'nothing of the screen round it');
   }
-  await page.click('input[type=checkbox]');
+  await tapAt(page, 'input[type=checkbox]');
   await page.waitForSelector('.paper img');
   const file = await download(page, await temporaryFolder(t), words('paper.share'));
   assert.match(file.name, /^Tessaly-Corda-570.*\.html$/);

@@ -1,5 +1,6 @@
 // What a person does at the page: reads, taps, types. Things are found by what
 // they are called, never by how they are styled.
+import { tapAt, tapFound } from './finger.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
 import { words } from './words.js';
@@ -23,61 +24,70 @@ export async function untilSeen(page, text, timeout = patience()) {
   }
 }
 
-/** Waits for a thing and brings it where a finger reaches it, clear of the bars. */
-async function reach(page, selector) {
-  const thing = await page.waitForSelector(selector, { visible: true, timeout: patience() });
-  await thing.evaluate((element) => element.scrollIntoView({ block: 'center' }));
-  return thing;
-}
-
-/** Taps a thing; one that was just drawn anew is looked for again, as a person would. */
-async function tapThing(page, selector) {
-  for (let tries = 3; ; tries--) {
-    try {
-      return await (await reach(page, selector)).click();
-    } catch (error) {
-      if (!tries || !error.message.includes('detached')) throw error;
-    }
-  }
-}
-
 /** Taps what has that role and that whole name. */
 export const tap = (page, name, role = 'button') =>
-  tapThing(page, `::-p-aria([name="${name}"][role="${role}"])`);
+  tapAt(page, `::-p-aria([name="${name}"][role="${role}"])`);
 
 /** Taps the innermost thing that holds the text. */
-export const tapText = (page, text) => tapThing(page, `::-p-text(${text})`);
+export const tapText = (page, text) => tapAt(page, `::-p-text(${text})`);
 
 /** Chooses one of several, by the words beside it. */
 export async function choose(page, text) {
-  const find = (want) =>
+  const label = (want) =>
     [...document.querySelectorAll('label')].find((l) => l.textContent.trim() === want);
-  const label = (
-    await page.waitForFunction(find, { polling, timeout: patience() }, text)
-  ).asElement();
-  await label.evaluate((element) => element.scrollIntoView({ block: 'center' }));
-  await label.click();
+  const find = (timeout) => page.waitForFunction(label, { polling, timeout }, text);
+  await tapFound(page, find, text);
 }
 
+/**
+ * Runs in the page: the field whose label begins with the text. To be `held` it must take
+ * letters, in place of what it holds.
+ */
+const labelled = (text, held) => {
+  const field = [...document.querySelectorAll('input, textarea')].find(({ labels }) =>
+    [...labels].some((l) => l.textContent.trim().startsWith(text)),
+  );
+  if (!field || !held) return field;
+  field.focus();
+  field.select();
+  return document.activeElement === field;
+};
+
 /** The field whose label begins with the text. */
-export async function field(page, label) {
-  const find = (text) =>
-    [...document.querySelectorAll('input, textarea')].find(({ labels }) =>
-      [...labels].some((l) => l.textContent.trim().startsWith(text)),
-    );
-  const handle = await page.waitForFunction(find, { polling, timeout: patience() }, label);
+export async function field(page, label, timeout = patience()) {
+  const handle = await page.waitForFunction(labelled, { polling, timeout }, label);
   return handle.asElement();
 }
 
 /** Types into a field, in place of what it held. */
 export async function type(page, label, text) {
-  const input = await field(page, label);
-  await input.evaluate(
-    (element) => (element.scrollIntoView({ block: 'center' }), element.select()),
-  );
-  await input.click({ count: 3 });
-  await input.type(text);
+  await tapFound(page, (timeout) => field(page, label, timeout), label);
+  await page.waitForFunction(labelled, { polling, timeout: patience() }, label, true);
+  await page.keyboard.type(text);
 }
+
+/**
+ * Runs in the page: makes the nth field that the selector means take letters, in place of
+ * what it holds, wherever it is folded away; says whether it does.
+ */
+const held = (selector, nth) => {
+  const field = document.querySelectorAll(selector)[nth];
+  if (!field) return false;
+  for (let up = field; up; up = up.parentElement) if (up.tagName === 'DETAILS') up.open = true;
+  field.scrollIntoView({ block: 'center', behavior: 'instant' });
+  field.focus();
+  field.select();
+  return document.activeElement === field;
+};
+
+/** Types into the nth field that the selector means, in place of what it held. */
+export async function write(page, selector, text, nth = 0) {
+  await page.waitForFunction(held, { polling, timeout: patience() }, selector, nth);
+  await page.keyboard.type(text);
+}
+
+/** Leaves the field that has the focus. */
+export const leave = (page) => page.evaluate(() => document.activeElement.blur());
 
 /** What a field holds. */
 export const typed = async (page, label) => (await field(page, label)).evaluate((i) => i.value);
@@ -104,22 +114,34 @@ export const under = (page, title) =>
     return found?.closest('article, section').innerText.replace(/\s+/g, ' ');
   }, title);
 
+/** Chooses an entry of the list that the selector means, by its value, once both are there. */
+export async function chooseFrom(page, selector, value) {
+  const chosen = (of, want) => {
+    const list = document.querySelector(of);
+    if (!list || ![...list.options].some((option) => option.value === want)) return false;
+    list.value = want;
+    for (const heard of ['input', 'change'])
+      list.dispatchEvent(new Event(heard, { bubbles: true }));
+    return true;
+  };
+  await page.waitForFunction(chosen, { polling, timeout: patience() }, selector, value);
+}
+
 /** Answers a question that has a list of answers, by the words of both. */
 export async function answer(page, label, text) {
   const marks = /[\u2066-\u2069]/g;
   const wanted = [label, text].map((said) => said.replace(marks, ''));
-  const find = (want, one) => {
+  const choosesIn = (want, one) => {
     const plain = (part) => part.textContent.replace(/[\u2066-\u2069]/g, '').trim();
     for (const list of document.querySelectorAll('select')) {
       const option = [...list.options].find((o) => plain(o) === one); // some come late
-      if (option && [...list.labels].some((l) => plain(l) === want)) return [list, option.value];
+      if (!option || ![...list.labels].some((l) => plain(l) === want)) continue;
+      list.value = option.value;
+      for (const heard of ['input', 'change'])
+        list.dispatchEvent(new Event(heard, { bubbles: true }));
+      return true;
     }
-    return undefined;
+    return false;
   };
-  const options = { polling, timeout: patience() };
-  const found = await page.waitForFunction(find, options, ...wanted);
-  const [list, value] = await Promise.all(
-    [0, 1].map((n) => found.evaluateHandle((pair, at) => pair[at], n)),
-  );
-  await list.asElement().select(await value.jsonValue());
+  await page.waitForFunction(choosesIn, { polling, timeout: patience() }, ...wanted);
 }

@@ -4,7 +4,7 @@ import { writeFile } from 'node:fs/promises';
 import { temporaryFolder } from './launch.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
-import { tapText, untilSeen } from './person.js';
+import { chooseFrom, tapText, untilSeen } from './person.js';
 import { words } from './words.js';
 
 /** Chooses a picture from the phone at the step that is on the screen, as `what`. */
@@ -13,7 +13,7 @@ export async function choosePicture(t, page, bytes, what, name = 'picture.jpg') 
   await writeFile(path, bytes);
   const open = await page.$eval('details.take', (details) => details.open);
   if (!open) await tapText(page, words('photo.take'));
-  if (what) await page.select('select[id^="photo-what"]', what);
+  if (what) await chooseFrom(page, 'select[id^="photo-what"]', what);
   const input = await page.waitForSelector('input[id^="photo-choose"]');
   await input.uploadFile(path);
 }

@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { randomBytes } from 'node:crypto';
 import { test } from 'node:test';
 import { halves, segments, withExif } from './exif.js';
+import { tapAt } from './finger.js';
 import { goTo, plant, startJob, stored } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
@@ -25,9 +26,7 @@ const kinds = async (page) => (await stored(page, 'events')).map(({ kind }) => k
 
 /** Taps the first photo on the screen; a tap enlarges it. */
 async function enlarge(page) {
-  const photo = await page.waitForSelector('.photos button', { visible: true });
-  await photo.evaluate((button) => button.scrollIntoView({ block: 'center' }));
-  await photo.click();
+  await tapAt(page, '.photos button');
   await page.waitForSelector('dialog[open] img');
 }
 

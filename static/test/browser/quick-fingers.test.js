@@ -67,19 +67,35 @@ const fieldsHere = () => {
     .map(({ id, type }) => ({ id, chosen: type === 'select-one' }));
 };
 
+/** Runs in the page: chooses the last entry of a list. */
+const chooseLast = (id) => {
+  const list = document.getElementById(id);
+  if (!list) return;
+  list.value = [...list.options].at(-1).value;
+  for (const heard of ['input', 'change']) list.dispatchEvent(new Event(heard, { bubbles: true }));
+};
+
+/** Runs in the page: brings a field clear of the bars, and says where its middle is. */
+const placeOf = (id) => {
+  const field = document.getElementById(id);
+  if (!field) return undefined;
+  field.scrollIntoView({ block: 'center', behavior: 'instant' });
+  const { left, top, width, height } = field.getBoundingClientRect();
+  return [left + width / 2, top + height / 2];
+};
+
 /**
  * Taps a field and types in place of what stood there, or chooses the last of several;
  * resolves to what must stand in fields then. What was chosen before may have taken it away.
  */
 async function fill(page, { id, chosen }, text, delay) {
-  const field = await page.$(`[id="${id}"]`);
-  if (!field) return [];
   if (chosen) {
-    await field.select(await field.evaluate(({ options }) => [...options].at(-1).value));
+    await page.evaluate(chooseLast, id);
     return [];
   }
-  await field.evaluate((element) => element.scrollIntoView({ block: 'center' })); // clear of the bars
-  await field.click();
+  const place = await page.evaluate(placeOf, id);
+  if (!place) return [];
+  await page.mouse.click(...place); // at once: what is drawn between is what is tried
   await page.evaluate(() => document.activeElement.select?.());
   await page.keyboard.type(text, { delay });
   return [[id, text]];

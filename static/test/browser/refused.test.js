@@ -6,6 +6,7 @@ import { goTo, plantIn } from './job-page.js';
 import { openPhones } from './open-phones.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
+import { chooseFrom, leave, write } from './person.js';
 import { openAll } from './screens/on-screen.js';
 import { screens } from './screens.js';
 import { sampleCard, words } from './words.js';
@@ -66,7 +67,7 @@ const forms = {
     field: '#details-figure-value',
     text: 'a lot',
     keep: 'details.figure.keep',
-    before: (page) => page.select('#details-figure-what', 'volume/engine'),
+    before: (page) => chooseFrom(page, '#details-figure-what', 'volume/engine'),
   },
   'visit, arrival': {
     way: screens.visit['visit, just begun'],
@@ -79,7 +80,7 @@ const forms = {
     way: at('#/bill/open-job'),
     field: '#bill-lines-0-price',
     text: 'dear',
-    before: (page) => write(page, '#bill-currency', 'EUR'),
+    before: (page) => fill(page, '#bill-currency', 'EUR'),
   },
   'book of old oil': {
     way: screens.books['books of old oil, what was handed in'],
@@ -116,13 +117,9 @@ const standing = (field) => {
 };
 
 /** Types into a field in place of what stood there, and leaves it. */
-async function write(page, selector, text) {
-  const input = await page.waitForSelector(selector, { timeout: patience() });
-  await input.evaluate((element) => element.scrollIntoView({ block: 'center' }));
-  await input.click({ count: 3 });
-  await page.keyboard.type(text);
-  await input.evaluate((element) => element.blur());
-  return input;
+async function fill(page, selector, text) {
+  await write(page, selector, text);
+  await leave(page);
 }
 
 let phones;
@@ -140,8 +137,8 @@ for (const [name, { way, on = 'in use', field, text, keep, before: first }] of O
     await page.waitForSelector('main :is(input, textarea)', { timeout: patience() });
     await openAll(page);
     await first?.(page);
-    const input = await write(page, field, text);
-    if (keep) await enter(page, input, words(keep));
+    await fill(page, field, text);
+    if (keep) await enter(page, field, words(keep));
     await page
       .waitForFunction(
         (of) => document.querySelector(of)?.getAttribute('aria-invalid') === 'true',
@@ -155,11 +152,15 @@ for (const [name, { way, on = 'in use', field, text, keep, before: first }] of O
   });
 
 /** Taps the button that belongs to a field: in its form, or else on the screen. */
-async function enter(page, input, label) {
-  await input.evaluate((field, want) => {
-    const all = [...(field.form ?? document).querySelectorAll('button')];
-    const button = all.find(({ innerText }) => innerText.trim() === want);
-    if (!button) throw new Error(`no button "${want}": ${all.map((b) => b.innerText)}`);
-    button.click();
-  }, label);
+async function enter(page, selector, label) {
+  await page.$eval(
+    selector,
+    (field, want) => {
+      const all = [...(field.form ?? document).querySelectorAll('button')];
+      const button = all.find(({ innerText }) => innerText.trim() === want);
+      if (!button) throw new Error(`no button "${want}": ${all.map((b) => b.innerText)}`);
+      button.click();
+    },
+    label,
+  );
 }

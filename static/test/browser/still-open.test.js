@@ -2,6 +2,7 @@
 // touched can be ticked; at the roadside one is offered to get home.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { tapAt } from './finger.js';
 import { eventsTo } from './job-events.js';
 import { goTo, openStep, plant, startJob, stored, tapDone, untilPast } from './job-page.js';
 import { temporaryFolder } from './launch.js';
@@ -88,8 +89,8 @@ test('the strip leads to the step that closes, and goes with the last of it', as
   for (let open; ({ open } = await stateOf(page)), open;) {
     await goTo(page, `#/job/${job.id}/step/decide`);
     await untilStrip(page, true);
-    await page.click('.still-open summary');
-    await page.click('.still-open .closes');
+    await tapAt(page, '.still-open summary');
+    await tapAt(page, '.still-open .closes');
     await page.waitForFunction(
       (step) => location.hash.endsWith(`/step/${step}`),
       { polling, timeout: patience() },
@@ -142,7 +143,7 @@ test('what was ticked outlives a killed browser, and goes when the step is done'
   const [label] = await first.page.$$('.tally label');
   const size = await label.boundingBox();
   assert.ok(size.height >= 64 && size.width > 250, JSON.stringify(size));
-  await label.click();
+  await tapAt(first.page, '.tally label');
   await untilSeen(first.page, words('draft.written'));
   await killBrowser(first.browser);
 
@@ -165,7 +166,7 @@ test('the roadside offers to get home first, with the whole job one tap away, an
   await tapText(page, bike);
   await untilSeen(page, words('plan.start'));
   assert.equal(await page.$('.short-form'), null, 'in the garage it is the whole job');
-  await page.click('.today summary');
+  await tapAt(page, '.today summary');
   await choose(page, words('plan.place.roadside'));
   await untilSeen(page, words('plan.get-home'));
   await tap(page, words('plan.get-home.whole'));

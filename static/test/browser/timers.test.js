@@ -1,13 +1,25 @@
 // Timers: through a dead phone, on every screen, by keyboard.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { goTo, openStep, phone, startJob, stored, tapDone } from './job-page.js';
+import { clockAhead, putBeforeEnd, putOn } from './clock.js';
+import { tapAt } from './finger.js';
+import {
+  goTo,
+  openStep,
+  phone,
+  startJob,
+  stored,
+  tapDone,
+  untilPast,
+  untilReady,
+} from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
+import { patience } from './patience.js';
 import { heading, tap, untilSeen } from './person.js';
 import { killBrowser, startAgain, visitOnce } from './restart.js';
-import { clockAhead, voices } from './voices.js';
+import { voices } from './voices.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -46,17 +58,17 @@ test('a timer outlives the killed browser, and says how long ago it ended', asyn
   const [event] = await timerEvents(first.page);
   assert.equal(event.what, 'drain');
   const runs = Date.parse(event.until) - Date.parse(event.time);
-  assert.ok(Math.abs(runs - 5 * minutes) < 1000, `${runs} ms`);
+  assert.ok(Math.abs(runs - 5 * minutes) < minutes / 2, `${runs} ms`);
   await killBrowser(first.browser);
 
   const second = await startAgain(t, profile, url);
-  await second.page.evaluateOnNewDocument(clockAhead, 2 * minutes);
+  await second.page.evaluateOnNewDocument(clockAhead, minutes);
   await second.page.reload();
   await openStep(second.page, 'first-start');
-  const line = await second.page.waitForSelector('.others a');
-  assert.ok((await digits(second.page)) <= 180, 'two minutes have passed');
+  await second.page.waitForSelector('.others .digits');
+  assert.ok((await digits(second.page)) <= 240, 'a minute has passed');
   await untilSeen(second.page, words('timer.drain'));
-  await line.click();
+  await tapAt(second.page, '.others a');
   await untilSeen(second.page, words('timer.stop'));
   assert.equal(await heading(second.page), draining);
   assert.deepEqual([...first.complaints, ...second.complaints], []);
@@ -67,7 +79,7 @@ test('a timer outlives the killed browser, and says how long ago it ended', asyn
   await third.page.reload();
   await openStep(third.page, 'run-out');
   await untilSeen(third.page, words('timer.over'));
-  await untilSeen(third.page, /1[12] min ago/);
+  await untilSeen(third.page, /(1[2-9]|[2-5]\d) min ago/); // and as long as all this took
   await tap(third.page, words('timer.seen'));
   await untilSeen(third.page, plain(start));
   assert.deepEqual(third.complaints, []);
@@ -78,31 +90,29 @@ const ready = async (page) => {
   await page.evaluateOnNewDocument(clockAhead, 0);
 };
 
-const putOn = (page, ms) => page.evaluate((more) => void (globalThis.ahead += more), ms);
-
 test('it rings once at its end, on any screen, and is there until it is answered', async (t) => {
   const { page, complaints } = await openSite(t, ready);
   await startJob(page, bike);
   await startDraining(page);
   await goTo(page, '#/bench/run-out');
-  await putOn(page, 4.5 * minutes);
+  await putBeforeEnd(page, 59_000);
   await untilSeen(page, words('timer.minute', { name: '@timer.drain' }));
   assert.equal(await phone(page, 'shakes'), 0);
-  await putOn(page, 0.5 * minutes);
+  await putBeforeEnd(page, 0);
   await page.waitForFunction(() => globalThis.phone.shakes, { polling });
   await untilSeen(page, words('timer.over'));
   assert.ok((await phone(page, 'tones')) >= 3, 'a tone that the tap allowed');
   await openStep(page, 'first-start');
-  await (await page.waitForSelector('.others a[data-over=true]')).click();
+  await tapAt(page, '.others a[data-over=true]');
   await untilSeen(page, words('timer.again', { length: '5 min' }));
   await putOn(page, 10 * minutes);
-  await untilSeen(page, /10 min ago/);
+  await untilSeen(page, /1\d min ago/);
   assert.equal(await phone(page, 'shakes'), 1);
 
   // Started again it replaces the one before; stopped, neither comes back.
   await tap(page, words('timer.again', { length }));
   await untilSeen(page, words('timer.stop'));
-  assert.ok((await digits(page)) > 290);
+  assert.ok((await digits(page)) > 200);
   await tap(page, words('timer.stop'));
   await untilSeen(page, plain(start));
   assert.equal((await timerEvents(page)).length, 2, 'what happened stays in the record');
@@ -111,10 +121,35 @@ test('it rings once at its end, on any screen, and is there until it is answered
   await tap(page, start);
   await untilSeen(page, words('timer.stop'));
   await tapDone(page);
+  await untilPast(page, 'run-out');
   await page.waitForFunction(() => !document.querySelector('.others'), { polling });
   await tap(page, words('job.undo'));
   await untilSeen(page, words('timer.stop'));
   assert.deepEqual(complaints, []);
+});
+
+test('while a timer counts, nothing that a finger may lie on is drawn anew', async (t) => {
+  const { page } = await openSite(t, ready);
+  await startJob(page, bike);
+  for (const step of ['run-out', 'first-start']) {
+    if (step === 'run-out') await startDraining(page);
+    else await openStep(page, step);
+    await untilReady(page);
+    await page.waitForSelector('.digits');
+    const under = await page.evaluateHandle(() => [...document.querySelectorAll('a, button')]);
+    for (let seconds = 2; seconds; seconds--) {
+      const before = await page.$eval('.digits', ({ textContent }) => textContent);
+      await page.waitForFunction(
+        (then) => document.querySelector('.digits').textContent !== then,
+        { polling, timeout: patience() },
+        before,
+      );
+    }
+    const gone = await under.evaluate((all) =>
+      all.filter(({ isConnected }) => !isConnected).map(({ outerHTML }) => outerHTML),
+    );
+    assert.deepEqual(gone, []);
+  }
 });
 
 test('by keyboard alone a timer is started and stopped', async (t) => {

@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
+import { tapAt } from './finger.js';
 import {
   goTo,
   plant,
@@ -232,18 +233,16 @@ test('every field of the editor comes back, is marked, and is entered or dropped
   assert.ok((await seen(page)).split(mark).length > 20, 'they are marked');
   const kept = (await stored(page, 'cards'))[0].card;
   assert.equal(kept.make, own.make, 'nothing was entered by itself');
-  const make = await page.waitForSelector('.field:has([name="/make"])');
-  const drop = await make.waitForSelector(`::-p-aria([name="${words('draft.drop')}"])`);
-  await drop.evaluate((button) => button.click());
+  const on = (entry, word) =>
+    `.field:has([name="${entry}"]) ::-p-aria([name="${words(word)}"][role="button"])`;
+  await tapAt(page, on('/make', 'draft.drop'));
   await page.waitForFunction(
     (name) => document.querySelector('[name="/make"]').value === name,
     { polling },
     own.make,
   );
-  const model = await page.waitForSelector('.field:has([name="/model"])');
-  const typedModel = await model.$eval('input', ({ value }) => value);
-  const enter = await model.waitForSelector(`::-p-aria([name="${words('draft.enter')}"])`);
-  await enter.evaluate((button) => button.click());
+  const typedModel = await page.$eval('[name="/model"]', ({ value }) => value);
+  await tapAt(page, on('/model', 'draft.enter'));
   await page.waitForFunction(() => !document.querySelector('.field:has([name="/model"]) .draft'), {
     polling,
   });

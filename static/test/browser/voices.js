@@ -41,17 +41,3 @@ export function voices() {
     start.apply(this, when);
   };
 }
-
-/** Runs in the page, before it: its clock is so many milliseconds ahead, and can be put on. */
-export function clockAhead(ms) {
-  const Real = Date;
-  globalThis.ahead = ms;
-  globalThis.Date = class extends Real {
-    constructor(...parts) {
-      super(...(parts.length ? parts : [Real.now() + globalThis.ahead]));
-    }
-    static now() {
-      return Real.now() + globalThis.ahead;
-    }
-  };
-}

@@ -4,6 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { beginBike } from './bike-page.js';
+import { tapAt } from './finger.js';
 import {
   done,
   goTo,
@@ -115,7 +116,7 @@ test('a big twin with three oils, one of them written down wrong', async (t) => 
   await page.goto(server.url);
   await tapText(page, nameOf(card));
   await untilSeen(page, words('plan.start'));
-  await page.click('.today summary');
+  await tapAt(page, '.today summary');
   for (const role of ['primary', 'gearbox']) {
     await choose(page, words(`role.${role}`));
     await untilSeen(page, words('plan.start'));

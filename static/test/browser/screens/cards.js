@@ -1,7 +1,7 @@
 // Cards that travel, and the editor of cards.
 import { ownCard, packOf, paste, tick } from '../cards-page.js';
 import { goTo, plantIn } from '../job-page.js';
-import { field, tap, tapText, untilSeen } from '../person.js';
+import { chooseFrom, field, leave, tap, tapText, untilSeen, write } from '../person.js';
 import { sampleCard, words } from '../words.js';
 import { on, openAll } from './on-screen.js';
 
@@ -13,8 +13,7 @@ const newCard = (entries) => async (page) => {
   await tapText(page, words('layout.wet-sump'));
   await page.waitForSelector('[name="/make"]');
   await openAll(page);
-  for (const [name, text] of entries)
-    await (await page.waitForSelector(`[name="${name}"]`)).type(`${text}\n`);
+  for (const [name, text] of entries) await write(page, `[name="${name}"]`, `${text}\n`);
 };
 
 /** Pastes texts of codes. */
@@ -115,18 +114,19 @@ export const edit = {
     await newCard([])(page);
     await tapText(page, `+ ${words('purpose.panel')}`);
     await tapText(page, `+ ${words('edit.note-at')}`);
-    await (await page.waitForSelector('[name="/notesAt/0/text"]')).evaluate((note) => note.blur());
-    await page.select('[name="/bolts/3/behind"]', 'drain-plug');
-    await page.select('[name="/bolts/0/behind"]', 'panel');
+    await page.waitForSelector('[name="/notesAt/0/text"]');
+    await leave(page);
+    await chooseFrom(page, '[name="/bolts/3/behind"]', 'drain-plug');
+    await chooseFrom(page, '[name="/bolts/0/behind"]', 'panel');
     await untilSeen(page, words('finding.behind-circle'));
   },
   'editor: rows of the manual’s chart': async (page) => {
     await newCard([])(page);
     for (const [row, grade] of ['10W-40', '20W-50'].entries()) {
       await tapText(page, `+ ${words('edit.chart-row')}`);
-      await (await page.waitForSelector(`[name="/chart/${row}/grade"]`)).type(`${grade}\n`);
+      await write(page, `[name="/chart/${row}/grade"]`, `${grade}\n`);
     }
-    await (await page.waitForSelector('[name="/chart/0/to"]')).type('30 °C\n');
+    await write(page, '[name="/chart/0/to"]', '30 °C\n');
     await untilSeen(page, words('finding.chart-no-air', { grade: 'SAE 20W-50' }));
   },
   'editor: words of the manual': async (page) => {

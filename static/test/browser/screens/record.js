@@ -1,5 +1,7 @@
 // The record, when the oil is due again, and what goes out on paper.
 import { goTo, plant } from '../job-page.js';
+import { polling } from '../page.js';
+import { patience } from '../patience.js';
 import { choose, tap, type, untilSeen } from '../person.js';
 import { sampleCard, pieces, words } from '../words.js';
 import { on, openAll, plantPhoto } from './on-screen.js';
@@ -61,7 +63,12 @@ export const record = {
     await plantPhoto(page);
     await goTo(page, '#/record/open-job');
     // Not by a finger: what is due comes later, and moves everything after it.
-    await (await page.waitForSelector('.photos button')).evaluate((button) => button.click());
+    const enlarged = () => {
+      const photo = document.querySelector('.photos button');
+      photo?.click();
+      return photo !== null;
+    };
+    await page.waitForFunction(enlarged, { polling, timeout: patience() });
     await tap(page, words('photo.delete'));
     await untilSeen(page, words('photo.delete.sure'));
   },
