@@ -76,7 +76,7 @@ func planWords(t *testing.T) []family {
 		{"caution.", append(fields(jobs, "warns"), arguments(jobs, "CautionOf", 0)...), []string{"", ".more"}},
 		{"figure.", figures, plain},
 		{"take.", append(texts([]card.Drive{card.Hexagon, card.HexagonKey, card.SixLobe}), "hexagon-bit", "filter-grip", "filter-cup"), plain},
-		{"take.filter-", texts([]card.FilterKind{card.SpinOn, card.Cartridge}), plain},
+		{"take.filter-", texts([]card.FilterKind{card.SpinOn, card.Cartridge, card.KindUnknown}), plain},
 		{"method.", arguments(jobs, "Estimate", 1), plain},
 		{"lookup.", slices.Concat(arguments(jobs, "Card", 2), arguments(jobs, "Unknown", 1), arguments(jobs, "gap", 1)), plain},
 		{"gap.", arguments(jobs, "gap", 0), []string{"", ".of"}},

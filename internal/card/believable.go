@@ -41,7 +41,7 @@ func (c *checker) believable(k *Card) {
 		c.torque(at+"/torque", b, &t)
 		c.across(at+"/size", b, &t)
 		// Screws hold a cover or flange, whose seal is as wide as that.
-		if b.Seal != nil && b.Number() == 1 && b.Purpose != FilterCover {
+		if b.Seal != nil && b.Number() == 1 && b.Purpose != FilterCover && b.Purpose != FilterClosed {
 			c.ring(at+"/seal", b.Seal, &t)
 		}
 	}
@@ -51,7 +51,7 @@ func (c *checker) believable(k *Card) {
 // strength of its thread; the case is taken to be of aluminium.
 func (c *checker) torque(at string, b *Bolt, t *bolt.Thread) {
 	a, ok := b.Torque.Amount()
-	if !ok || b.Purpose == FilterCanned {
+	if !ok || b.Purpose == FilterCanned || b.Purpose == FilterClosed {
 		return
 	}
 	j := bolt.Joint{Thread: *t, What: bolt.Plug, Seat: bolt.Aluminium}

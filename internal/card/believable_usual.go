@@ -21,7 +21,7 @@ var usualTorques = [...]struct {
 	purpose   Purpose
 	low, high float64
 }{
-	{DrainPlug, 4, 70}, {StrainerCap, 4, 70}, {FilterCanned, 5, 40}, {FilterCover, 2.5, 45}, {LevelScrew, 1, 70}, {FillerCap, 1, 70},
+	{DrainPlug, 4, 70}, {StrainerCap, 4, 70}, {FilterCanned, 5, 40}, {FilterCover, 2.5, 45}, {FilterClosed, 2.5, 45}, {LevelScrew, 1, 70}, {FillerCap, 1, 70},
 }
 
 // mostDry is how many times as much as at a change an engine may take that is dry.

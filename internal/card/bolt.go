@@ -4,7 +4,8 @@ import (
 	"tidysump/internal/wire"
 )
 
-// Bolt is a fastener: a plug, a cap, a screw, or a spin-on filter.
+// Bolt is a fastener: a plug, a cap, a screw, a spin-on filter, or what closes a filter whose
+// kind is not known.
 type Bolt struct {
 	ID      string
 	Purpose Purpose

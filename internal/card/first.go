@@ -7,7 +7,8 @@ const mostFirst = 5
 
 // First gives the places of the five figures that a plan of the card needs most, as
 // pointers into it, in the order in which they are asked for: grade and volume of the
-// engine's oil, how tight its drain and its filter get, then the volumes of the other
+// engine's oil, how tight its drain and its filter get and of what kind that is, where
+// nobody said it, then the volumes of the other
 // oils, how the level is read, the thread of the drain. Which they are follows from the
 // layout: from what the card has, and never from what it knows already. Common practice,
 // no source.
@@ -36,13 +37,18 @@ func First(c *Card) []string {
 			break
 		}
 	}
+	for n := range c.Filters {
+		if c.Filters[n].Kind == KindUnknown {
+			list = append(list, "/filters/"+strconv.Itoa(n)+"/kind")
+		}
+	}
 	for n := range c.Bolts {
 		b := &c.Bolts[n]
 		if b.Purpose == FilterCanned {
 			list = append(list, boltAt(n, "turn"))
 			break
 		}
-		if b.Purpose == FilterCover {
+		if b.Purpose == FilterCover || b.Purpose == FilterClosed {
 			list = append(list, boltAt(n, "torque"))
 			break
 		}

@@ -120,7 +120,8 @@ const (
 	DrainPlug    Purpose = "drain-plug"
 	StrainerCap  Purpose = "strainer-cap" // also the drain when Drains is set
 	FilterCover  Purpose = "filter-cover-screw"
-	FilterCanned Purpose = "filter-can" // a spin-on filter itself
+	FilterCanned Purpose = "filter-can"      // a spin-on filter itself
+	FilterClosed Purpose = "filter-or-cover" // either of the two, of a filter whose kind is not known
 	FillerCap    Purpose = "filler-cap"
 	LevelScrew   Purpose = "level-screw"
 	Panel        Purpose = "panel"       // holds a panel or guard that is in the way
@@ -128,7 +129,7 @@ const (
 )
 
 // Purposes lists the purposes.
-var Purposes = []Purpose{DrainPlug, StrainerCap, FilterCover, FilterCanned, FillerCap, LevelScrew, Panel, LeaveAlone}
+var Purposes = []Purpose{DrainPlug, StrainerCap, FilterCover, FilterCanned, FilterClosed, FillerCap, LevelScrew, Panel, LeaveAlone}
 
 // Drive is what a fastener is turned with.
 type Drive string
@@ -167,15 +168,28 @@ var SealKinds = []SealKind{FlatAluminium, FlatCopper, Folded, Bonded, Fibre, ORi
 type FilterKind string
 
 // The kinds of filters. A centrifugal one throws the dirt out: it is cleaned and
-// put back, and doesn't count as a filter that is changed.
+// put back, and doesn't count as a filter that is changed. One of which nobody said
+// whether it is screwed on or lies under a cover is of no kind until somebody looked.
 const (
 	SpinOn      FilterKind = "spin-on"
 	Cartridge   FilterKind = "cartridge"
 	Centrifugal FilterKind = "centrifugal"
+	KindUnknown FilterKind = "unknown"
 )
 
 // FilterKinds lists the kinds of filters.
-var FilterKinds = []FilterKind{SpinOn, Cartridge, Centrifugal}
+var FilterKinds = []FilterKind{SpinOn, Cartridge, Centrifugal, KindUnknown}
+
+// HeldBy is what a fastener is for that a filter of that kind is closed with.
+func (k FilterKind) HeldBy() Purpose {
+	switch k {
+	case SpinOn:
+		return FilterCanned
+	case KindUnknown:
+		return FilterClosed
+	}
+	return FilterCover
+}
 
 // Mount is where the open end of a mounted filter points.
 type Mount string

@@ -112,7 +112,7 @@ var Words = []Word{Added, Removed, Sequence, Key, Invented, Make, Model, YearFro
 
 // Parts lists the word ids of what a change is of, after "differs-of.", besides the roles
 // of oils, the purposes of fasteners and the moments of notes.
-var Parts = []string{"spin-on", "cartridge", "centrifugal", "strainer", "interval", "interval-first", "interval-severe"}
+var Parts = []string{"spin-on", "cartridge", "centrifugal", "unknown", "strainer", "interval", "interval-first", "interval-severe"}
 
 // Change is one thing that differs.
 type Change struct {

@@ -11,6 +11,8 @@ import (
 	"testing"
 
 	"tidysump/internal/card"
+	"tidysump/internal/plan/plantest"
+	"tidysump/internal/wire"
 	"tidysump/specs"
 )
 
@@ -66,6 +68,12 @@ func TestPlan_Golden(t *testing.T) {
 			t.Run(name, func(t *testing.T) { checkGolden(t, name, cardInput(text, in)) })
 		}
 	}
+	unlooked := "tessaly-corda-570.filter-unknown.json"
+	wanted[unlooked] = true
+	t.Run(unlooked, func(t *testing.T) {
+		c := plantest.Unlooked(plantest.Sample(t, "tessaly-corda-570"))
+		checkGolden(t, unlooked, cardInput(wire.Write(c), `{"system":"metric"}`))
+	})
 	files, err := filepath.Glob("../../testdata/plans/*.json")
 	if err != nil {
 		t.Fatal(err)

@@ -32,6 +32,7 @@ var operations = [...]Operation{
 	operation("csv", csvText),
 	tolerant(operation("check-card", checkCard)),
 	operation("fault", judgeFault),
+	tolerant(operation("filter-kind", filterKind)),
 	operation("find", findBikes),
 	operation("first-entries", firstEntries),
 	operation("forms", forms),

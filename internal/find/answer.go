@@ -42,7 +42,7 @@ var purposes = [...]struct {
 	purpose []card.Purpose
 }{
 	{Drain, []card.Purpose{card.DrainPlug}},
-	{Filter, []card.Purpose{card.FilterCanned, card.FilterCover}},
+	{Filter, []card.Purpose{card.FilterCanned, card.FilterCover, card.FilterClosed}},
 	{Strainer, []card.Purpose{card.StrainerCap}},
 	{Filler, []card.Purpose{card.FillerCap}},
 	{LevelScrew, []card.Purpose{card.LevelScrew}},

@@ -64,6 +64,8 @@ func billedAs(lines []plan.Item, line *plan.Item) bool {
 		line.Word = "bill.filter-spin-on"
 	case "part.filter-cartridge":
 		line.Word = "bill.filter-cartridge"
+	case "part.filter-unknown":
+		line.Word = "bill.filter-unknown"
 	}
 	if line.Values["kind"] == "" {
 		return false

@@ -12,8 +12,6 @@ type parter struct {
 	card *card.Card
 	bare map[string]bool // ids of parts of which the card says nothing
 	said map[string]bool // of which things the page says something: "strainer", "filter.kind"
-	// guessed is the filter that was made though nobody says of what kind it is.
-	guessed string
 }
 
 // partsOf looks at a card as it is handed in.
@@ -69,7 +67,7 @@ func (p *parter) name(e *entry) string {
 	case ofOil:
 		return p.circuit(e.role) + "/" + e.at
 	case ofFilter:
-		return p.filter(card.SpinOn).ID + "/" + e.at
+		return p.filter(card.KindUnknown).ID + "/" + e.at
 	case ofStrainer:
 		return p.strainer() + "/" + e.at
 	case ofBolt:
@@ -145,17 +143,18 @@ func (p *parter) filter(kind card.FilterKind) *card.Filter {
 	c.Filters = append(c.Filters, card.Filter{ID: p.freeID("filter"), Kind: kind, Circuit: p.circuit(card.EngineOil)})
 	f := &c.Filters[len(c.Filters)-1]
 	p.holder(f)
-	if kind == card.SpinOn && !p.said["filter.kind"] && !p.said["bolt."+filterBolt+".turn"] {
-		p.guessed = f.ID
-	}
 	return f
 }
 
-// holder gives the fastener that a filter is held by: itself, or what is over it.
+// holder gives the fastener that a filter is held by: itself, or what is over it; where
+// nobody said of what kind it is, what is either.
 func (p *parter) holder(f *card.Filter) *card.Bolt {
-	purpose, stem, drive := card.FilterCover, "cover-screw", card.Drive("")
-	if f.Kind == card.SpinOn {
-		purpose, stem, drive = card.FilterCanned, "filter-can", card.Strap
+	purpose, stem, drive := f.Kind.HeldBy(), "cover-screw", card.Drive("")
+	switch purpose {
+	case card.FilterCanned:
+		stem, drive = "filter-can", card.Strap
+	case card.FilterClosed:
+		stem = "filter-or-cover"
 	}
 	return p.fastener(purpose, f.ID, func() card.Bolt {
 		return card.Bolt{ID: p.freeID(stem), Purpose: purpose, Circuit: f.Circuit, Holds: f.ID, Drive: drive}
@@ -174,17 +173,37 @@ func (p *parter) fastener(purpose card.Purpose, holds string, made func() card.B
 	return &c.Bolts[len(c.Bolts)-1]
 }
 
-// become makes a filter one of another kind, with what holds it.
+// become makes a filter one of another kind, with what holds it. What is said of a filter
+// before its kind is known is true of it afterwards; what is said of one kind is true of no
+// other.
 func (p *parter) become(f *card.Filter, kind card.FilterKind) {
 	was := f.Kind
 	f.Kind = kind
-	if (was == card.SpinOn) == (kind == card.SpinOn) {
+	if was.HeldBy() == kind.HeldBy() {
 		return
 	}
 	c := p.card
+	if was == card.KindUnknown || kind == card.KindUnknown {
+		for i := range c.Bolts {
+			if b := &c.Bolts[i]; b.Holds == f.ID && b.Purpose == was.HeldBy() {
+				b.Purpose = kind.HeldBy()
+				switch {
+				case kind == card.SpinOn && b.Drive == "" && !b.Size.Known():
+					b.Drive = card.Strap
+				case kind != card.SpinOn && b.Drive == card.Strap:
+					b.Drive = ""
+				}
+			}
+		}
+		if kind == card.Cartridge {
+			f.Thread = ""
+		}
+		p.holder(f)
+		return
+	}
 	kept := c.Bolts[:0]
 	for _, b := range c.Bolts {
-		if b.Holds != f.ID || b.Purpose != card.FilterCanned && b.Purpose != card.FilterCover {
+		if b.Holds != f.ID || b.Purpose != was.HeldBy() {
 			kept = append(kept, b)
 		}
 	}
@@ -238,11 +257,22 @@ func (p *parter) bolt(of *part) *card.Bolt {
 	case card.StrainerCap:
 		return p.cap(p.strainer())
 	case card.FilterCanned:
-		return p.filterBolt(p.filter(card.SpinOn))
+		kind := card.KindUnknown
+		if p.said["bolt."+filterBolt+".turn"] {
+			kind = card.SpinOn // what is turned on from where its gasket touches screws on itself
+		}
+		f := p.filter(kind)
+		if f.Kind == card.KindUnknown {
+			p.become(f, kind)
+		}
+		return p.filterBolt(f)
 	case card.FilterCover:
 		f := p.filter(card.Cartridge)
 		if f.Kind == card.SpinOn && p.bare[f.ID] && !p.said["filter.kind"] && !p.said[filterBolt] {
 			p.become(f, card.Cartridge)
+		}
+		if f.Kind == card.KindUnknown {
+			p.covered(f)
 		}
 		return p.fastener(card.FilterCover, f.ID, func() card.Bolt {
 			return card.Bolt{ID: p.freeID("cover-screw"), Purpose: card.FilterCover, Circuit: f.Circuit, Holds: f.ID}
@@ -251,6 +281,17 @@ func (p *parter) bolt(of *part) *card.Bolt {
 		return p.drain(of, circuit)
 	}
 	return p.opening(of, circuit)
+}
+
+// covered makes a filter whose kind nobody said one under a cover, since a page tells of
+// that. What was said to close the filter is then the bolt through it, beside the cover.
+func (p *parter) covered(f *card.Filter) {
+	said := !p.holdersBare(f.ID)
+	p.become(f, card.Cartridge)
+	if said {
+		cover := card.Bolt{ID: p.freeID("cover-screw"), Purpose: card.FilterCover, Circuit: f.Circuit, Holds: f.ID}
+		p.card.Bolts = append([]card.Bolt{cover}, p.card.Bolts...)
+	}
 }
 
 // filterBolt gives the fastener that is a filter itself, or the one bolt through its

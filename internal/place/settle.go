@@ -2,18 +2,13 @@ package place
 
 import (
 	"tidysump/internal/card"
-	"tidysump/internal/finding"
 )
 
 // settle fills in what follows from what was read.
 func (t *taking) settle() {
 	c := t.card
 	if engine := c.Circuit(t.circuit(card.EngineOil)); t.entered[engine.ID+"/withFilter"] {
-		t.filter(card.SpinOn) // there is one
-	}
-	if t.guessed != "" {
-		t.notes = append(t.notes, finding.Finding{Code: "filter-kind-open", Where: "/card", Grade: finding.Doubt,
-			Values: finding.Values("kind", "@purpose.filter-can")})
+		t.filter(card.KindUnknown) // there is one
 	}
 	for i := range c.Bolts {
 		// A cap that gets a torque or a size isn't one that is turned by hand.

@@ -243,9 +243,13 @@ func (t *taking) gives(n int, name string, s *card.Slot, has []string) bool {
 }
 
 // weak reports whether what stands there goes without saying of a part of which the card
-// says nothing else: how often a filter is due, and with what it is turned.
+// says nothing else: how often a filter is due, and with what it is turned. That a filter's
+// kind is not known says nothing either.
 func (t *taking) weak(e *entry, name string) bool {
 	id, _, _ := strings.Cut(name, "/")
+	if e.of == ofFilter && e.at == "kind" && t.filter(card.KindUnknown).Kind == card.KindUnknown {
+		return true
+	}
 	return t.bare[id] && !t.entered[name] && (e.at == "drive" || e.at == "everyNth" || e.at == "kind")
 }
 

@@ -68,7 +68,7 @@ func beginnings(t testing.TB) map[string]*card.Card {
 	}
 	all := map[string]*card.Card{}
 	for layout, begin := range table.Layouts {
-		for _, filter := range []string{"", "edit.filter-spin-on", "edit.filter-cartridge"} {
+		for _, filter := range []string{"", "edit.filter-spin-on", "edit.filter-cartridge", "edit.filter-unknown"} {
 			c := map[string]any{"format": "tidysump-card", "version": 1, "id": "own", "make": "", "model": "", "layout": layout,
 				"sources": []any{map[string]any{"id": "manual", "title": ""}}, "circuits": begin.Circuits}
 			for _, part := range begin.Parts {
@@ -272,12 +272,17 @@ func TestTake_NothingIsOverwritten(t *testing.T) {
 				bare[string(c.Bolts[i].Purpose)] = true
 			}
 		}
+		for i := range c.Filters {
+			f := c.Filters[i]
+			said := f.Place != "" || f.OwnNumber != "" || f.Mount != "" || f.RingWith != "" || f.Behind != "" || len(f.Seals) > 0
+			bare["differs.kind"] = bare["differs.kind"] || !said || f.Kind == card.KindUnknown
+		}
 		for _, change := range changes.Between(c, taken.Card, quantity.Metric) {
 			kind := strings.TrimPrefix(change.Part, "purpose.")
 			switch {
 			case change.Before == nil && change.Word != "differs.removed", change.Origin:
 			case change.Word == "differs.quote", change.Word == "differs.sequence":
-			case bare[kind], change.Word == "differs.every-nth", change.Word == "differs.count" && change.Before.First() == "1":
+			case bare[kind], bare[change.Word], change.Word == "differs.every-nth", change.Word == "differs.count" && change.Before.First() == "1":
 				// what went without saying
 			case change.After != nil && change.Before != nil && change.Before.Standing == card.Estimated:
 			default:
@@ -431,30 +436,32 @@ func TestTake_Roundings(t *testing.T) {
 	}
 }
 
-// A page that gives a volume with the filter has a filter; where nobody says of which kind,
-// it is the usual one, and that is told.
+// A page that gives a volume with the filter, or how tight it gets, has a filter; where
+// nobody says of which kind, it is of none, and no page says that it is.
 func TestTake_FilterOfNoKind(t *testing.T) {
 	begin := beginnings(t)["wet-sump "]
 	for _, c := range []struct {
 		list []place.Reading
 		kind card.FilterKind
-		open bool
 	}{
-		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}}, card.SpinOn, true},
-		{[]place.Reading{{What: "filter.every", Text: "2"}}, card.SpinOn, true},
-		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}, {What: "filter.kind", Text: "cartridge"}}, card.Cartridge, false},
-		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}, {What: "bolt.filter-cover.count", Text: "3"}}, card.Cartridge, false},
-		{[]place.Reading{{What: "bolt.filter.turn", Text: "3/4 turn"}}, card.SpinOn, false},
-		{[]place.Reading{{What: "oil.engine.oil-only", Text: "1.6 L"}}, "", false},
+		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}}, card.KindUnknown},
+		{[]place.Reading{{What: "filter.every", Text: "2"}}, card.KindUnknown},
+		{[]place.Reading{{What: "interval.filter", Text: "12000 km"}}, card.KindUnknown},
+		{[]place.Reading{{What: "bolt.filter.torque", Text: "18 N·m"}, {What: "bolt.filter.thread", Text: "M20x1.5"}}, card.KindUnknown},
+		{[]place.Reading{{What: "bolt.filter.torque", Text: "18 N·m"}, {What: "filter.kind", Text: "spin-on"}}, card.SpinOn},
+		{[]place.Reading{{What: "filter.kind", Text: "unknown"}}, ""},
+		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}, {What: "filter.kind", Text: "cartridge"}}, card.Cartridge},
+		{[]place.Reading{{What: "oil.engine.with-filter", Text: "1.6 L"}, {What: "bolt.filter-cover.count", Text: "3"}}, card.Cartridge},
+		{[]place.Reading{{What: "bolt.filter.turn", Text: "3/4 turn"}}, card.SpinOn},
+		{[]place.Reading{{What: "oil.engine.oil-only", Text: "1.6 L"}}, ""},
 	} {
 		taken := place.Take(begin, c.list, &place.Page{}, quantity.Metric)
 		kind := card.FilterKind("")
 		if len(taken.Card.Filters) > 0 {
 			kind = taken.Card.Filters[0].Kind
 		}
-		open := slices.ContainsFunc(taken.Findings, func(f finding.Finding) bool { return f.Code == "filter-kind-open" })
-		if kind != c.kind || open != c.open {
-			t.Errorf("%v: %q, open %v", c.list, kind, open)
+		if kind != c.kind {
+			t.Errorf("%v: %q, not %q", c.list, kind, c.kind)
 		}
 	}
 }

@@ -54,6 +54,8 @@ func (t *taking) read(e *entry, s *card.Slot, text string) (*value, []finding.Fi
 		v.words = []string{quantity.PlainDigits(text)}
 	case e.at == "make" || e.at == "model":
 		v.words = []string{text}
+	case e.at == "kind" && strings.EqualFold(text, string(card.KindUnknown)):
+		list = finding.Refusal("unknown-word", "", "text", text) // nobody reads that
 	default:
 		v.words = []string{strings.ToLower(text)}
 	}

@@ -136,6 +136,8 @@ func (d *day) warnHolds(word string, on subject) bool {
 		return on.filter.Mount == card.OpenSideways
 	case "wrench-unit":
 		return on.bolt.Torque.Known()
+	case "filter-box":
+		return !on.bolt.Torque.Known() && !on.bolt.Turn.Known()
 	case "torque-unknown":
 		return !on.bolt.Torque.Known() && measureOf(on.bolt) != ByTurn
 	}

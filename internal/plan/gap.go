@@ -80,6 +80,9 @@ func (p *planner) boltGaps(b *card.Bolt, purpose string) {
 	if !b.Torque.Known() && measureOf(b) == ByTorque {
 		p.gap("torque", "torque", purpose, place)
 	}
+	if b.Purpose == card.FilterClosed {
+		return // and what grips this one by its kind
+	}
 	if b.Drive != card.Strap && (b.Drive == "" || !b.Size.Known()) {
 		p.gap("size", "size", purpose, place)
 	}

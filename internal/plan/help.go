@@ -119,6 +119,8 @@ func (h *Help) torque(b *card.Bolt) {
 func (h *Help) fastener(b *card.Bolt) {
 	what := bolt.Whats[bolt.Plug-1]
 	switch b.Purpose {
+	case card.FilterClosed:
+		what = "" // a filter, or a screw
 	case card.FilterCanned:
 		what = bolt.Whats[bolt.Filter-1]
 	case card.FilterCover, card.LevelScrew, card.Panel:
@@ -178,7 +180,10 @@ func (d *day) filling(h *Help, c *card.Circuit) {
 		}
 		h.put("filter", string(fill.Stays))
 		if d.filterChanged(c.ID) {
-			h.put("filter", string(f.Kind))
+			delete(h.Given, "filter")
+			if f.Kind != card.KindUnknown {
+				h.put("filter", string(f.Kind))
+			}
 			h.put("mount", string(f.Mount))
 		}
 	}

@@ -12,11 +12,7 @@ func withHolders(c *card.Card) *card.Card {
 	full.Bolts = append([]card.Bolt(nil), c.Bolts...)
 	for i := range c.Filters {
 		f := &c.Filters[i]
-		purpose := card.FilterCover
-		if f.Kind == card.SpinOn {
-			purpose = card.FilterCanned
-		}
-		hold(&full, card.Bolt{ID: f.ID, Holds: f.ID, Circuit: f.Circuit, Place: f.Place, Purpose: purpose})
+		hold(&full, card.Bolt{ID: f.ID, Holds: f.ID, Circuit: f.Circuit, Place: f.Place, Purpose: f.Kind.HeldBy()})
 	}
 	for i := range c.Strain {
 		s := &c.Strain[i]

@@ -143,7 +143,7 @@ func (p *planner) oldSeals(f *card.Filter) {
 			seals = append(seals, *b.Seal)
 		}
 	}
-	rings, gaskets := f.Kind == card.SpinOn, false
+	rings, gaskets := f.Kind == card.SpinOn || f.Kind == card.KindUnknown, false
 	for i := range seals {
 		kind := seals[i].Kind
 		rings = rings || kind == card.ORing || kind == card.SquareRing
@@ -281,6 +281,8 @@ func (p *planner) tighten(b *card.Bolt) {
 	switch {
 	case b.Purpose == card.FilterCanned:
 		p.onBolt("filter-on-"+string(measureOf(b)), b)
+	case b.Purpose == card.FilterClosed:
+		p.onBolt("filter-close", b)
 	case b.Number() > 1 && b.Order != "":
 		p.onBolt("tighten-in-order", b)
 	case b.Number() > 1:

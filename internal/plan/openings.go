@@ -15,7 +15,7 @@ func (d *day) turned(b *card.Bolt) bool {
 	switch b.Purpose {
 	case card.LeaveAlone:
 		return false
-	case card.FilterCover, card.FilterCanned:
+	case card.FilterCover, card.FilterCanned, card.FilterClosed:
 		return d.changing(b.Holds)
 	case card.Panel:
 		return b.Circuit == "" || d.doing(b.Circuit)

@@ -94,6 +94,9 @@ func (p *planner) filter(f *card.Filter) {
 	hold("ring", ring, p.printed(f.Ring))
 	hold("height", "@against.height", p.printed(f.Height))
 	hold("own", "@against.own", f.OwnNumber)
+	if f.Kind == card.KindUnknown {
+		p.gap("filter-kind", "filter-kind", i.Values["circuit"][1:], i.Values["place"])
+	}
 	if len(i.Against) == 0 {
 		p.gap("filter", "filter", i.Values["circuit"][1:], i.Values["place"])
 	}
@@ -133,7 +136,7 @@ func (d *day) roleOf(circuit string) string {
 // sealsOf is one for each fastener; but a gasket or ring of a cover lies under
 // the cover and not under its screws.
 func sealsOf(b *card.Bolt) int {
-	cover := b.Purpose == card.FilterCover || b.Purpose == card.StrainerCap || b.Purpose == card.LevelScrew
+	cover := b.Purpose == card.FilterCover || b.Purpose == card.FilterClosed || b.Purpose == card.StrainerCap || b.Purpose == card.LevelScrew
 	switch b.Seal.Kind {
 	case card.Paper:
 		return 1

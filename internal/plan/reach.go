@@ -56,7 +56,7 @@ func (p *planner) reachOne(id string) bool {
 
 // isCover reports whether a fastener may come off for what is behind it alone.
 func (d *day) isCover(b *card.Bolt) bool {
-	return !b.Drains && b.Holds == "" && (b.Purpose == card.FilterCover || b.Purpose == card.StrainerCap || b.Purpose == card.FilterCanned)
+	return !b.Drains && b.Holds == "" && (b.Purpose == card.FilterCover || b.Purpose == card.StrainerCap || b.Purpose == card.FilterCanned || b.Purpose == card.FilterClosed)
 }
 
 // offered marks what the bench may leave as done today.

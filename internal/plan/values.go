@@ -99,8 +99,11 @@ func (d *day) boltValues(b *card.Bolt) map[string]string {
 		"count", strconv.Itoa(b.Number()),
 		"to", "@tight-to.torque",
 	)
-	if measureOf(b) == ByTurn {
+	switch {
+	case measureOf(b) == ByTurn:
 		v["to"] = "@tight-to.turn"
+	case b.Purpose == card.FilterClosed && !b.Torque.Known():
+		v["to"] = "@tight-to.box"
 	}
 	if b.Order != "" {
 		v["order"] = b.Order
@@ -119,14 +122,17 @@ func (d *day) filterValues(word string, f *card.Filter) map[string]string {
 	switch word {
 	case "look-filter":
 		v["with"] = "@with.knife"
-		if f.Kind == card.SpinOn {
+		switch f.Kind {
+		case card.SpinOn:
 			v["with"] = "@with.cutter"
+		case card.KindUnknown:
+			v["with"] = "@with.either"
 		}
-	case "prepare-spin-on":
+	case "prepare-spin-on", "prepare-unknown":
 		v["coat"] = "@coat." + coatOf(f)
 	case "prepare-cartridge":
 		v["coat"] = "@coat-rings." + coatOf(f)
-	case "filter-off-cartridge", "filter-off-cap":
+	case "filter-off-cartridge", "filter-off-cap", "filter-off-unknown":
 		d.oftenNew(v, f)
 	case "filter-off-spin-on":
 		d.oftenNew(v, f)

@@ -309,6 +309,29 @@ func Samples(t *testing.T, check func(t *testing.T, c *card.Card, b plan.Bench, 
 	}
 }
 
+// Unlooked gives a card of whose filters nobody has seen whether they are screwed on or lie
+// under a cover.
+func Unlooked(c *card.Card) *card.Card {
+	next := *c
+	next.Filters, next.Bolts = slices.Clone(c.Filters), slices.Clone(c.Bolts)
+	for i := range next.Filters {
+		f := &next.Filters[i]
+		if f.Kind == card.Centrifugal {
+			continue
+		}
+		for n := range next.Bolts {
+			if b := &next.Bolts[n]; b.Holds == f.ID && b.Purpose == f.Kind.HeldBy() {
+				b.Purpose = card.FilterClosed
+				if b.Drive == card.Strap {
+					b.Drive = ""
+				}
+			}
+		}
+		f.Kind, f.Thread = card.KindUnknown, ""
+	}
+	return &next
+}
+
 // Made makes the plan of a card that is checked first.
 func Made(c *card.Card, b plan.Bench) (*plan.Plan, []finding.Finding) {
 	checked, list := card.Accept(c)

@@ -19,6 +19,7 @@ export interface Ops {
   csv: { in: CsvInput; out: TextAnswer };
   'check-card': { in: CardInput; out: CheckAnswer };
   fault: { in: FaultInput; out: FaultAnswer };
+  'filter-kind': { in: KindInput; out: KindAnswer };
   find: { in: Search; out: FindFound };
   'first-entries': { in: CardInput; out: PlacesAnswer };
   forms: { in: CalcAsk; out: Forms };
@@ -199,7 +200,7 @@ export type FactKind =
   | 'handed';
 
 /** FilterKind is a kind of oil filter. */
-export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal';
+export type FilterKind = 'spin-on' | 'cartridge' | 'centrifugal' | 'unknown';
 
 /** Goods are what may lie on a shelf. */
 export type Goods = 'oil' | 'filter' | 'washer' | 'ring' | 'other';
@@ -305,6 +306,7 @@ export type Purpose =
   | 'strainer-cap'
   | 'filter-cover-screw'
   | 'filter-can'
+  | 'filter-or-cover'
   | 'filler-cap'
   | 'level-screw'
   | 'panel'
@@ -552,7 +554,10 @@ export interface Degrees {
   kept?: string;
 }
 
-/** Bolt is a fastener: a plug, a cap, a screw, or a spin-on filter. */
+/**
+ * Bolt is a fastener: a plug, a cap, a screw, a spin-on filter, or what closes a filter whose kind
+ * is not known.
+ */
 export interface Bolt {
   id: string;
   purpose: Purpose;
@@ -1314,6 +1319,18 @@ export interface Warn {
    * opens from it.
    */
   short?: boolean;
+}
+
+/** KindInput is a card, however unfinished, and what somebody saw of a filter of it. */
+export interface KindInput {
+  card: Card;
+  filter: string;
+  kind: FilterKind;
+}
+
+/** KindAnswer is the card with a filter of that kind. */
+export interface KindAnswer {
+  card?: Card;
 }
 
 /**

@@ -39,6 +39,7 @@ export class Draft {
   #key;
   #table;
   #record;
+  #settled = ''; // the pointer of what was asked first, and is known by now
   #restored = new Set(); // pointers of what was typed before the page was left
   /** @type {Drafts} what is typed and not in the card: by pointer */
   #drafts;
@@ -177,9 +178,24 @@ export class Draft {
       this.echo.set(entry.at, { text, notes });
       const figure = isFigure(entry) ? { ...value, ...this.#stated(origin) } : value.value;
       put(this.card, entry.at, words ? listed(entry, words) : figure);
-    } else this.#put(entry, text.trim());
+    } else if (!entry.settles) this.#put(entry, text.trim());
+    else if (!(await this.#settle(entry, text))) return false;
     this.#takeAside(entry, origin);
     await this.#save();
+    return true;
+  }
+
+  /** Says of what kind a filter is, from which it follows what closes it. */
+  async #settle(entry, text) {
+    const { id } = at(this.card, above(entry.at));
+    const kind = text || 'unknown';
+    const { ok, findings } = await call('filter-kind', { card: this.card, filter: id, kind });
+    if (!ok) {
+      this.unread.set(entry.at, { text, findings });
+      return false;
+    }
+    this.card = ok.card;
+    this.#settled = entry.at;
     return true;
   }
 
@@ -239,6 +255,7 @@ export class Draft {
   add = (part) =>
     this.#inTurn(async () => {
       const before = new Set(this.sections.map(({ at: place }) => place));
+      this.#settled = ''; // it stands at a place that may be another's now
       addPart(this.card, this.#table, part);
       for (const { at: place } of this.sections)
         if (place && !before.has(place)) this.unfolded.add(place); // it is written into next
@@ -257,6 +274,7 @@ export class Draft {
 
   async #remove(pointer) {
     const before = placesOf(this.card);
+    this.#settled = '';
     this.echo.clear(); // it stands at places that are others now
     removePart(this.card, pointer);
     const after = placesOf(this.card);
@@ -288,12 +306,19 @@ export class Draft {
       call('plan', { card: named(card), bench: { system: settings.system } }),
     ]);
     this.plate = plan.ok?.plate ?? [];
-    this.first = first.ok?.places ?? this.first;
+    this.first = this.#steady(first.ok?.places ?? this.first);
     this.quotes = ok?.quotes ?? [];
     this.found = (ok?.findings ?? findings).map((f) => ({
       ...f,
       where: f.where.replace(/^\/card/, ''),
     }));
+  }
+
+  /** What is asked first, with what stood among it until it was answered: it stays where it is. */
+  #steady(places) {
+    const was = this.first.indexOf(this.#settled);
+    if (was < 0 || places.includes(this.#settled)) return places;
+    return [...places.slice(0, was), this.#settled, ...places.slice(was)];
   }
 
   async #save() {

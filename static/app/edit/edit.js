@@ -36,7 +36,7 @@ export async function edit([key], app) {
 async function beginning(app) {
   const { layouts } = await file('entries.json');
   const { bikes } = await file('bikes.json');
-  let filter = 'filter-spin-on';
+  let filter = 'filter-unknown';
   const open = (made) => app.attempt(async () => go('edit', (await made).key));
   const pick = (kind) => {
     filter = kind;
@@ -48,7 +48,7 @@ async function beginning(app) {
     <h1 tabindex="-1">${t('bikes.new')}</h1>
     <p><a class="button" href=${address('manual')}>${t('edit.paste')}</a></p>
     <p>${t('edit.new.how')}</p>
-    ${radios('edit.filter', 'edit', filter, ['filter-spin-on', 'filter-cartridge', 'filter-none'], pick)}
+    ${radios('edit.filter', 'edit', filter, ['filter-unknown', 'filter-spin-on', 'filter-cartridge', 'filter-none'], pick)}
     <h2>${t('edit.layout')}</h2>
     <ul class="choices">
       ${Object.keys(layouts).map(

@@ -42,7 +42,7 @@ const circuits = ({ circuits: oils }) =>
 
 /**
  * What may be in front of a part: id -> its name, and where it is. A filter that is screwed
- * on is its own fastener, and comes once.
+ * on is its own fastener, and comes once; so does one that may be.
  */
 function partsBut(card, base, chosen) {
   const list = ['filters', 'strainers', 'bolts'].flatMap((name) =>
@@ -51,7 +51,9 @@ function partsBut(card, base, chosen) {
   const may = list.filter(
     ({ part, at: place }) =>
       part.id === chosen ||
-      (place !== base && part.kind !== 'spin-on' && part.purpose !== 'leave-alone'),
+      (place !== base &&
+        !['spin-on', 'unknown'].includes(part.kind) &&
+        part.purpose !== 'leave-alone'),
   );
   return new Map(may.map(({ name, part }) => [part.id, [wordOf(name, part), part.place]]));
 }
