@@ -2,6 +2,7 @@ import { scriptURL } from '../site/trusted.js';
 
 // What a worker is asked is lost with one that is ended meanwhile: it is asked again.
 const answerDeadline = 5000; // ms
+const longestWait = 32 * answerDeadline; // each time twice as long; what is late counts too
 const questions = 4; // at most; if no new worker takes over then, a plain reload
 
 /**
@@ -17,7 +18,6 @@ const questions = 4; // at most; if no new worker takes over then, a plain reloa
  *
  * @param {ServiceWorker} worker
  * @param {(standing: Standing) => void} tell
- * @returns {MessagePort} where it tells
  */
 function ask(worker, tell) {
   const { port1, port2 } = new MessageChannel();
@@ -27,7 +27,6 @@ function ask(worker, tell) {
     tell(data);
   };
   worker.postMessage({ type: 'standing' }, [port2]);
-  return port1;
 }
 
 /**
@@ -189,20 +188,17 @@ export class Offline {
    * Has a worker count what is kept.
    *
    * @param {ServiceWorker | null} worker
-   * @param {number} [left] how often it may be asked
+   * @param {number} [wait] ms until it is asked again
    */
-  #count(worker, left = questions) {
-    if (!worker || !left) return;
-    const port = ask(worker, (standing) => {
+  #count(worker, wait = answerDeadline) {
+    if (!worker || wait > longestWait) return;
+    ask(worker, (standing) => {
       clearTimeout(again);
       this.#standing = standing;
       if (this.#asked && standing.served !== this.state.version) return this.#reloadOnce();
       this.#stand();
     });
-    const again = setTimeout(() => {
-      port.close();
-      this.#count(worker, left - 1);
-    }, answerDeadline);
+    const again = setTimeout(() => this.#count(worker, 2 * wait), wait);
   }
 
   /** What the page says of itself follows from what its worker told, and from the one that waits. */

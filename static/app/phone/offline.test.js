@@ -103,7 +103,8 @@ test('what the browser dropped is counted, and ready is said when it was fetched
   assert.equal(active.told.length, 2, 'what is whole is counted once a start');
 });
 
-test('nothing is ready while no worker has counted: one of before never answers', async () => {
+test('nothing is ready while no worker has counted: one of before never answers', async (t) => {
+  t.mock.timers.enable({ apis: ['setTimeout'] });
   const active = new FakeServiceWorker('v0');
   active.postMessage = (_, [port]) => port.close();
   const { offline } = await begun({ active });
@@ -232,15 +233,16 @@ test('a worker that was ended before it could answer is asked again, and not for
   t.mock.timers.enable({ apis: ['setTimeout'] });
   const active = new FakeServiceWorker('v1');
   const answer = active.postMessage;
-  active.postMessage = ({ type }) => active.told.push(type);
+  active.postMessage = ({ type }, [port]) => (port.close(), active.told.push(type));
   const { offline } = world({ active });
   await offline.start();
   assert.equal(offline.state.ready, false);
-  for (let n = 0; n < 9; n++) t.mock.timers.tick(5000);
-  assert.deepEqual(active.told, Array(4).fill('standing'), 'a worker that never answers');
+  for (let n = 0; n < 200; n++) t.mock.timers.tick(5000);
+  assert.deepEqual(active.told, Array(6).fill('standing'), 'a worker that never answers');
 
   const woken = new FakeServiceWorker('v1');
-  woken.postMessage = ({ type }) => {
+  woken.postMessage = ({ type }, [port]) => {
+    port.close();
     woken.told.push(type);
     woken.postMessage = answer;
   };
@@ -250,4 +252,18 @@ test('a worker that was ended before it could answer is asked again, and not for
   t.mock.timers.tick(5000);
   await ready;
   assert.equal(woken.told.length, 2);
+});
+
+test('a worker that is slow is heard, however late it answers', async (t) => {
+  t.mock.timers.enable({ apis: ['setTimeout'] });
+  const active = new FakeServiceWorker('v1');
+  const answer = active.postMessage;
+  const asked = [];
+  active.postMessage = (...question) => asked.push(question);
+  const { offline } = world({ active });
+  await offline.start();
+  for (let n = 0; n < 200; n++) t.mock.timers.tick(5000);
+  assert.equal(offline.state.ready, false);
+  for (const question of asked) answer.apply(active, question);
+  await until(offline, (state) => state.ready);
 });
