@@ -42,17 +42,11 @@ const stackWidth = 60
 func stackedRows(rows []row) []row {
 	list := make([]row, 0, len(rows))
 	for at := 0; at < len(rows); {
-		columns, count := 0, 0
-		for unit := at + 1; unit < len(rows) && unit < at+mostStacked && !rows[unit].blank && !hasGap(rows[unit].tokens); unit++ {
-			if !unitAlone(rows[unit].tokens) {
-				continue
+		columns, count := stackAt(rows[at:])
+		for next := 1; next < mostStacked && at+next < len(rows) && count > 0; next++ { // a title stands above the head
+			if n, k := stackAt(rows[at+next:]); n*k > columns*count {
+				columns, count = 0, 0
 			}
-			for n := unit - at + 1; n <= mostStacked; n++ {
-				if k := stackedCount(rows[at:], unit-at, n); k > 1 && k*n > columns*count {
-					columns, count = n, k
-				}
-			}
-			break
 		}
 		if count == 0 {
 			list = append(list, rows[at])
@@ -77,6 +71,23 @@ func stackedRows(rows []row) []row {
 	return list
 }
 
+// stackAt gives how many columns and rows a table has whose head begins with the first of
+// some lines; 0 for none.
+func stackAt(rows []row) (columns, count int) {
+	for unit := 1; unit < len(rows) && unit < mostStacked && !rows[unit].blank && !hasGap(rows[unit].tokens); unit++ {
+		if !unitAlone(rows[unit].tokens) {
+			continue
+		}
+		for n := unit + 1; n <= mostStacked; n++ {
+			if k := stackedCount(rows, unit, n); k > 1 && k*n > columns*count {
+				columns, count = n, k
+			}
+		}
+		break
+	}
+	return columns, count
+}
+
 // unitAlone reports whether a line is a unit of torque.
 func unitAlone(tokens []token) bool {
 	id, n := unitAt(tokens, 0)
@@ -99,7 +110,7 @@ func stackedCount(rows []row, unit, n int) (count int) {
 			}
 		}
 		label, figure := rows[at].tokens, rows[at+unit].tokens
-		if label[0].kind != word || len(label[0].text) < 2 || figure[0].kind != number && figure[0].text != "-" {
+		if label[0].kind != word || len(label[0].text) < 2 || unitAlone(label) || figure[0].kind != number && figure[0].text != "-" {
 			break
 		}
 		count++

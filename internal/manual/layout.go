@@ -21,7 +21,7 @@ type piece struct {
 // torn sentences together.
 func layoutOf(rows []row, d *dictionary) []piece {
 	var list []piece
-	for _, run := range columnsOf(wholeRows(stackedRows(rows))) {
+	for _, run := range columnsOf(wholeRows(answeredRows(stackedRows(rows)))) {
 		list = append(list, d.mended(run)...)
 	}
 	list = footnotes(joinWords(list))
