@@ -124,6 +124,10 @@ func (r *readings) otherwise(f *fact, from, to int) {
 	}
 }
 
+// leastHours is how many minutes are the least between changes that are counted in hours: a
+// quarter of an hour is how long an engine runs. Common practice, no source.
+const leastHours = 60
+
 // nth reports whether a further change is told of between two tokens, and not each.
 func (r *readings) nth(from, to int) bool {
 	return (r.about(from, to, "ordinal.2") || r.about(from, to, "ordinal.3")) && !r.about(from, to, "when.every") && !r.about(from, to, "each")
@@ -134,7 +138,7 @@ func (r *readings) nth(from, to int) bool {
 func (r *readings) longFacts() (list []*fact) {
 	for i := range r.facts {
 		f := &r.facts[i]
-		long := f.kind == string(quantity.Duration) && f.low > shortest || f.unit == "h" && f.low > 0
+		long := f.kind == string(quantity.Duration) && f.low > shortest || f.unit == "h" && f.low >= leastHours
 		if long || f.kind == string(quantity.Distance) && f.low > 0 {
 			list = append(list, f)
 		}

@@ -90,12 +90,12 @@ func (r *readings) levels() {
 		from, to := r.sentenceOf(f.from)
 		switch {
 		case r.foreignSentence(from, to):
-		case f.kind == string(quantity.Duration) && f.low <= 60 && f.unit != "h":
+		case f.kind == string(quantity.Duration) && f.low <= 60 && (f.unit != "h" || f.low < leastHours && r.about(from, f.from, "time.run")):
 			if r.governedBeyond(f.from) || r.otherJob(f.from) {
 				continue
 			}
 			next := r.next(f)
-			level := next == "level" || inZone[r.places[f.from].sentence] && next != "fill" || len(zones) > 0 && r.about(from, to, "time.wait") && r.about(from, to, "time.run")
+			level := next == "level" || inZone[r.places[f.from].sentence] && next != "fill" || len(zones) > 0 && r.waits(from, to) && r.about(from, to, "time.run")
 			r.shortTime(f, from, to, next, level && !r.drains(from, to))
 		case f.kind == string(quantity.Temperature):
 			r.warmth(f, from, to)
@@ -481,16 +481,45 @@ func (r *readings) shortTime(f *fact, from, to int, next string, level bool) {
 	prefix := r.levelPrefix(f.from)
 	switch {
 	case role == "run" && r.oilRuns(from, at):
-	case role == "run" && !r.about(from, to, "time.wait") && next == "drain" && r.warmSection(f.from, from, to):
+	case role == "run" && !r.waits(from, to) && next == "drain" && r.warmSection(f.from, from, to):
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	case level && role != "":
 		r.sayAt(prefix+role, f.text, at, end, f.from)
 	case level:
 		r.say(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
-	case role == "run" && !r.about(from, to, "time.wait") && r.warmSection(f.from, from, to):
+	case role == "run" && !r.waits(from, to) && r.warmSection(f.from, from, to):
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	}
 }
+
+// waits reports whether a rest is told of between two tokens: what is left or allowed to run
+// does not rest.
+func (r *readings) waits(from, to int) bool {
+	for i := from; i < to; i++ {
+		t := r.termAt(i)
+		if t == nil || t.from != i || !t.has("time.wait") {
+			continue
+		}
+		runs := false
+		for k := t.to; k <= t.to+mostToRun && k < to && r.places[k].clause == r.places[i].clause; k++ {
+			if r.about(t.to, k, "time.run") {
+				runs = true
+				break
+			}
+			if q := &r.places[k]; q.kind == number || q.taken {
+				break
+			}
+		}
+		if !runs {
+			return true
+		}
+	}
+	return false
+}
+
+// mostToRun is how many tokens stand at most between "allow" and what is allowed: "allow the
+// engine of the machine to run".
+const mostToRun = 6
 
 // roleBehind reports whether what a time is for is said right behind it, with no more than a small
 // word between: "2 minutes at idle and 1 minute of rest".
