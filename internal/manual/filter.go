@@ -70,7 +70,11 @@ func (r *readings) filterKind() {
 			for i := range r.places { // the sentence says that it is turned by hand
 				if r.places[i].from == o.Quote.From {
 					from, _ := r.sentenceOf(i)
-					if q := r.quote(from, i+1, i); q.To <= o.Quote.To && o.Quote.To-q.From <= mostQuote {
+					q := r.quote(from, i+1, i)
+					if q.From == r.places[from].from {
+						q = r.quote(r.screwedBefore(from), i+1, i)
+					}
+					if q.To <= o.Quote.To && o.Quote.To-q.From <= mostQuote {
 						o.Quote.From = min(o.Quote.From, q.From)
 					}
 					for k := from; k < i; k++ { // in a line that stands elsewhere
@@ -106,6 +110,22 @@ func (r *readings) filterKind() {
 		}
 		r.say("filter.kind", "cartridge", t.from, t.to)
 	}
+}
+
+// screwedBefore gives where the sentence before one begins to say that something is screwed
+// on, else where that one begins: "Spin it on until the gasket touches. Then turn it 3/4."
+func (r *readings) screwedBefore(from int) int {
+	if from == 0 || r.places[from-1].paragraph != r.places[from].paragraph {
+		return from
+	}
+	begin, _ := r.sentenceOf(from - 1)
+	for k := from - 1; k >= begin; k-- {
+		if t := r.termAt(k); t != nil && t.has("action.screw") {
+			begin, _ = r.clauseOf(k)
+			return begin
+		}
+	}
+	return from
 }
 
 // turnedIn reports whether words for screwing or for the hand stand in a quote.
@@ -149,7 +169,7 @@ func (r *readings) hasTorque(what string, t *term) bool {
 
 // filterInHand finds a filter that is itself screwed, turned by hand or with a strap.
 func (r *readings) filterInHand() (from, to int) {
-	for _, sense := range [...]string{"drive.hand", "action.screw", "drive.strap", "tool.filter"} { // the plainest first
+	for _, sense := range [...]string{"drive.hand", "action.screw", "device.screwed", "drive.strap", "tool.filter"} { // the plainest first
 		if from, to = r.filterTurned(sense); to > 0 {
 			break
 		}
@@ -168,6 +188,9 @@ func (r *readings) filterTurned(sense string) (from, to int) {
 		before, after := r.near(t.from, begin, end, isFilter)
 		if before == nil && !t.has("drive.hand") {
 			before = after
+		}
+		if before == nil && after == nil && sense != "drive.hand" && r.about(begin, t.from, "amount.with-filter") && !r.hasCover() && !r.otherJob(t.from) {
+			return begin, t.to // "Replace the filter: oil the gasket and spin it on."
 		}
 		if before == nil && (t.has("action.screw") || t.has("drive.hand") && r.about(begin, t.from, "device.screwed")) { // "Oil its ring, and screw it on"
 			before = r.spokenOf(t.from, begin)
