@@ -101,6 +101,9 @@ func (p *page) settleMentions() {
 		if m.loose == aCover && m.from > 0 && p.at(m.from-1).piece == here.piece && p.unknown(m.from-1) && (m.from == 1 || p.places[m.from-2].piece != here.piece) {
 			m.foreign = true // a row of a cover that nobody here knows
 		}
+		if p.coverOfCase(n) {
+			m.foreign, m.loose = true, whole
+		}
 		if m.circuit == "" && !m.foreign && (m.part != "" && !m.ofFilter() || m.loose != whole) && p.foreignItem(here.item, n) {
 			m.foreign = true // "FORK OIL. Undo the drain screw"
 		}
@@ -118,6 +121,36 @@ func (p *page) settleMentions() {
 			}
 		}
 	}
+}
+
+// coverOfCase reports whether a bare cover or its screws stand in one cell with the oil whose
+// case they close, on either side: "Transmission side cover screws", "vis du couvercle de la
+// boîte".
+func (p *page) coverOfCase(n int) bool {
+	m := &p.mentions[n]
+	if m.loose != aCover && m.loose != aFastener || !p.pieces[p.places[m.from].piece].cells {
+		return false
+	}
+	for _, k := range [...]int{n - 1, n + 1} {
+		if k < 0 || k >= len(p.mentions) {
+			continue
+		}
+		o := &p.mentions[k]
+		if o.part == "" && !o.tank && o.loose == whole && (o.circuit != "" || o.gear || o.foreign && !o.measure) && p.oneCell(min(o.to, m.to), max(o.from, m.from)) {
+			return true
+		}
+	}
+	return false
+}
+
+// oneCell reports whether nothing but words stands between two tokens of a cell.
+func (p *page) oneCell(from, to int) bool {
+	for i := from; i <= to; i++ {
+		if t := &p.places[i]; t.gap == wide || t.piece != p.places[from].piece || i < to && t.kind != word {
+			return false
+		}
+	}
+	return true
 }
 
 // foreignItem reports whether an item, of which mention n is one, begins with a heading in its
@@ -238,20 +271,45 @@ func (p *page) gradedBehind(m *mention) bool {
 }
 
 // settleScooter takes a scooter's transmission oil for that of its final drive, unless the
-// page names both.
+// page names both; and a gear case for the final drive's where that is the end of the final
+// drive's name, and the page calls no other thing so: "rear gear case", "gear case".
 func (p *page) settleScooter() {
-	scooter := false
+	scooter, final, short := false, false, true
 	for i := range p.terms {
-		if p.terms[i].has("oil.final") {
-			return
-		}
-		scooter = scooter || p.terms[i].has("bike.scooter")
+		t := &p.terms[i]
+		final = final || t.has("oil.final")
+		scooter = scooter || t.has("bike.scooter")
+		short = short && (!t.has("oil.gearbox") || p.shortFinal(t))
+	}
+	if final && !short || !final && !scooter {
+		return
 	}
 	for n := range p.mentions {
-		if scooter && p.mentions[n].circuit == "gearbox" {
+		if p.mentions[n].circuit == "gearbox" {
 			p.mentions[n].circuit = "final"
 		}
 	}
+}
+
+// shortFinal reports whether a term of two words or more stands in the name of a final drive.
+func (p *page) shortFinal(t *term) bool {
+	size := t.to - t.from
+	for i := range p.terms {
+		o := &p.terms[i]
+		if !o.has("oil.final") || o.to-o.from <= size || size < 2 {
+			continue
+		}
+		for at := o.from; at+size <= o.to; at++ {
+			k := 0
+			for k < size && p.places[at+k].fold == p.places[t.from+k].fold {
+				k++
+			}
+			if k == size {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // settleTwoStroke takes a two-stroke's plain oil for its gears': what its engine burns is no
