@@ -43,6 +43,9 @@ func (r *readings) intervals() {
 		if heads[f.from] || r.scheduleHead(f) {
 			continue
 		}
+		if r.isAge(f) {
+			continue
+		}
 		from, to := r.sentenceOf(f.from)
 		if last.sentence != r.places[f.from].sentence {
 			last.sentence, last.end, last.all, last.looked = r.places[f.from].sentence, from, nil, false
@@ -122,6 +125,12 @@ func (r *readings) otherwise(f *fact, from, to int) {
 			}
 		}
 	}
+}
+
+// isAge reports whether a time tells for how long something has been so, and not how often
+// something is done: "I have had mine for eleven years".
+func (r *readings) isAge(f *fact) bool {
+	return f.kind == string(quantity.Duration) && f.unit != "h" && f.low == f.high && r.senseAt(f.from-1, "when.since")
 }
 
 // leastHours is how many minutes are the least between changes that are counted in hours: a

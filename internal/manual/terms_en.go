@@ -48,7 +48,7 @@ const termsEN = "" +
 	"if\tif|when|where\n" +
 	"join.and\t&|and|as well as|plus\n" +
 	"join.or\teither|or\n" +
-	"known\tabout|again|also|amounts|apply|approx|approximately|back|big|bottom|carefully|check for leaks|clean it|clockwise|close|coat|completely|contact|contacts|container|crosswise|diagonally|discard|do|drain off|draw|drip out|drip tray|drop in|ensure|evenly|finally|finish|firmly|fit|fitting|flow out|fully|further|give|hand side|held|hold|holds it|how|inner|insert|install|installing|its stand|large|left|left hand|left hand side|let|let all the oil run out|let it run out|let the oil run off|let the oil run out|lies|lift|lift off|lightly|located|loosen|make sure|mount|new one|next|nip|now|old|old one|on a stand|on its stand|on the stand|once|only|open|outer|pinch|place|please|position|press|pull|pull out|push|put|put back|reassembling|receptacle|refit|refitting|reinstall|remove|replace it|right|right hand|right hand side|roughly|round|run off|run out|runs out|screw on|seated|seats|securely|see that|set|should|side|slacken|slide|slip|small|smear|specified|spin on|start|sure|take off|take out|the stand|them|there|this time|thoroughly|tightening|tightly|top|torque wrench|touches|touching|tray|turn|turn it|undo|unscrew|until|use a|using|wash it|what|where|which|will|wipe|wipe off|withdraw\n" +
+	"known\tabout|again|also|amounts|apply|approx|approximately|back|big|bottom|carefully|check for leaks|clean it|clockwise|close|coat|completely|contact|contacts|container|crosswise|diagonally|discard|do|drain off|draw|drip out|drip tray|drop in|ensure|evenly|finally|finish|firmly|fit|fitting|flow out|fully|further|give|hand side|held|hold|holds it|how|inner|insert|install|installing|its stand|large|left|left hand|left hand side|let|let all the oil run out|let it run out|let the oil run off|let the oil run out|lies|lift|lift off|lightly|located|loosen|make sure|mount|new one|next|nip|now|old|old one|on a stand|on its stand|on the stand|once|only|open|outer|pinch|place|please|position|press|pull|pull out|push|put|put back|reassembling|receptacle|refit|refitting|reinstall|remove|replace it|right|right hand|right hand side|roughly|round|run off|run out|runs out|say|says|says the handbook|screw on|seated|seats|securely|see that|set|should|side|slacken|slide|slip|small|smear|specified|spin on|start|sure|take off|take out|the stand|them|there|this time|thoroughly|tightening|tightly|top|torque wrench|touches|touching|tray|turn|turn it|undo|unscrew|until|use a|using|wash it|what|where|which|will|wipe|wipe off|withdraw\n" +
 	"label.count\thow many|no of|no off|nos|number of|off|pcs|pieces|q ty|qty|quantity\n" +
 	"label.displacement\t4 stroke|boxer|capacity of the engine|cubic capacity|cylinder|cylinder capacity|cylinders|displacement|engine capacity|engine displacement|engine size|engine type|flat twin|four cylinder|four stroke|parallel twin|piston displacement|single|single cylinder|swept volume|three cylinder|twin|twin cylinder|v twin\n" +
 	"label.figure\tchapter|fig|figure|item|no|note|ref|section|see|step|table\n" +
@@ -61,12 +61,12 @@ const termsEN = "" +
 	"level.check\tcheck the level|check the oil|check the oil level|checking the level|checking the oil|checking the oil level|engine oil level|gearbox oil level|inspect the oil level|level|level check|oil level|oil level check|oil level inspection|read the level|reading the level|reading the oil level\n" +
 	"mark.high\tfull|high|max|maximum|upper\n" +
 	"mark.low\tadd|low|lower|min|minimum\n" +
-	"material.aluminium\talloy|alu|aluminium|aluminum\n" +
+	"material.aluminium\talloy|ally|alu|aluminium|aluminum\n" +
 	"material.copper\tcopper\n" +
 	"material.fibre\tfiber|fibre\n" +
 	"material.folded\tfolded\n" +
 	"material.paper\tpaper\n" +
-	"new\talways|fresh|new|renew|replace\n" +
+	"new\ta new one|always|fresh|fresh one|new|new one|renew|replace\n" +
 	"not\tdo not|don t|never|no|not|without\n" +
 	"number.1\ta|a full|a whole|an|one|one complete|one full|one whole\n" +
 	"number.10\tten\n" +
@@ -200,6 +200,7 @@ const termsEN = "" +
 	"when.every\tafter every|at every|at intervals of|change interval|each|every|how often|interval|intervals|normal|normal conditions|normal use|normally|oil change interval|per|regular|regularly|when to change\n" +
 	"when.first\t1st|after running in|after the first|at first|at the first|break in|break in service|change initially|first|first change|first inspection|first oil change|first service|first time|for the first time|from new|initial|initial change|initial service|initially|new engine|new machine|once after|once at|replace initially|run in|run in period|running in|running in check|running in service|the first time|when new\n" +
 	"when.severe\tadverse|adverse conditions|arduous|arduous conditions|city|city traffic|city use|cold climate|commuting|competition|competition use|continuous high speed|deliveries|delivery|dirt|dirt roads|dust|dusty|dusty conditions|dusty roads|enduro|every day in town|extreme|extreme conditions|gravel|hard riding|hard service|hard use|harsh|heavy duty|heavy traffic|high speed|in winter|mostly town|motocross|mud|off road|off road use|offroad|race|race track|race use|races|racing|rain|rough use|sand|severe|severe conditions|severe service|severe use|short journeys|short rides|short runs|short trip|short trips|sidecar|stop and go|stop and go traffic|towing|town|town traffic|town use|track|track use|traffic|trailer|trials|unpaved|unpaved roads|unusual|very hot|wet conditions|wet or dusty|winter\n" +
+	"when.since\tfor|for about|for more than|for over|for some|for the last|since\n" +
 	"when.then\tafter that|after this|afterwards|and then|following that|from then on|later|subsequently|then|thereafter\n" +
 	"with\talso|incl|including|inclusive of|plus|with\n" +
 	"without\texcl|excluding|less|no|not including|w / o|without\n" +

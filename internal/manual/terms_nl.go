@@ -45,7 +45,7 @@ const termsNL = "" +
 	"if\tals|indien|wanneer\n" +
 	"join.and\tals de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
-	"known\tachter|alleen|als|altijd|bak|bijbehorende|bovenste|breng aan|dezelfde|draai|draaien|eruit|goed|grote|hem|keer|kleine|korte|laat|lange|linker|links|los|maak|maar|men|montage|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|opvangbak|plaats|plaatsen|rechter|rechts|reinig|schroef|schroeven|sluit|sluiten|steek|stuks|terugplaatsen|veeg|verwijder|verwijderen|voorgeschreven|weer|wij|zet|zetten|zijn|zit\n" +
+	"known\tachter|alleen|als|altijd|bak|bijbehorende|bovenste|breng aan|dezelfde|draai|draaien|eruit|goed|grote|hem|keer|kleine|korte|laat|lange|linker|links|los|maak|maar|men|montage|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|opvangbak|plaats|plaatsen|rechter|rechts|reinig|schroef|schroeven|sluit|sluiten|steek|stuks|terugplaatsen|veeg|verwijder|verwijderen|voorgeschreven|weer|wij|zegt|zet|zetten|zijn|zit\n" +
 	"label.count\taant|aantal|st|stuks\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
@@ -177,6 +177,7 @@ const termsNL = "" +
 	"when.every\telk|elke|ieder|iedere|interval|intervallen|met tussenpozen van|om de|onderhoudsinterval|per|telkens na|verversingsinterval|verversingstermijn\n" +
 	"when.first\t1e|aanvankelijk|begin|eerst|eerste|inrijbeurt|inrijcontrole|inrijden|inrijperiode|nieuwe motorfiets\n" +
 	"when.severe\taanhanger|bezorg*|circuit|circuitgebruik|cross|enduro|extreme omstandigheden|file|files|intensief gebruik|korte afstanden|korte ritjes|korte ritten|korte trajecten|koud klimaat|modder|moeilijke omstandigheden|offroad|ongunstige omstandigheden|race*|racen|sportief gebruik|stad|stadsgebruik|stadsverkeer|stof|stoffig*|stoffige*|terrein|terreingebruik|wedstrijd*|wedstrijden|winter|zand|zijspan|zwaar|zware\n" +
+	"when.since\tal|al meer dan|al ruim|al zo n|sinds\n" +
 	"when.then\taansluitend|daarna|daaropvolgend*|dan|erna|hierna|later|nadien|verder|vervolgens|volgende\n" +
 	"with\ten|incl|inclusief|met|plus\n" +
 	"without\tbehalve|excl|exclusief|zonder\n" +

@@ -236,7 +236,7 @@ func (r *readings) of(v *volume, m *mention) {
 	default:
 		v.circuit = m.circuit
 	}
-	near := v.from-m.to <= 4 || r.pieces[r.places[v.f.from].piece].cells
+	near := v.from-m.to <= 4 && (v.to <= v.f.end() || r.apart(m.to, v.f.from) == 0) || r.pieces[r.places[v.f.from].piece].cells
 	if m.from < v.from && near && r.places[m.from].sentence == r.places[v.from].sentence {
 		v.from = m.from
 	}
@@ -488,7 +488,7 @@ func (r *readings) filterNear(at int) bool {
 	}
 	from, _ := r.sentenceOf(at - 1)
 	behind := at
-	for behind < to && r.places[behind].kind == word && (r.places[behind].function || r.senseAt(behind, "number.1")) { // "without one"
+	for behind < to && r.places[behind].kind == word && (r.places[behind].function || r.senseAt(behind, "number.1") || r.senseAt(behind, "new")) { // "without one", "with a new one"
 		behind++
 	}
 	if behind < to && r.places[behind].kind == word {
