@@ -24,7 +24,9 @@ func layoutOf(rows []row, d *dictionary) []piece {
 	for _, run := range columnsOf(wholeRows(answeredRows(stackedRows(rows)))) {
 		list = append(list, d.mended(run)...)
 	}
-	list = footnotes(joinWords(list))
+	list = joinWords(list)
+	d.namedNotes(list)
+	list = footnotes(list)
 	markHeadings(list)
 	return list
 }

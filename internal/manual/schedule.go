@@ -103,6 +103,8 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 			return nil
 		case i == from && r.overLabels(n) && r.thousandsIn(i, end):
 			thousands = "km" // "mileage in km (x 1000)", "Kilometerstand x 1000"
+		case f != nil && len(list) == 0 && r.timesThousand(i, f):
+			thousands = f.unit // "Item    x 1,000 km    1    12"
 		case i == from && f == nil:
 		case f != nil:
 			list = append(list, c)
@@ -184,6 +186,13 @@ func (r *readings) thousandsIn(from, to int) bool {
 		km = km || strings.HasPrefix(t.fold, "kilomet") || strings.HasPrefix(t.fold, "quilomet") || t.fold == "km"
 	}
 	return thousand && km
+}
+
+// timesThousand reports whether a cell says no distance but what the numbers of its line are
+// multiplied with: "x 1,000 km".
+func (r *readings) timesThousand(from int, f *fact) bool {
+	t := &r.places[from]
+	return from < f.from && (t.fold == "x" || t.text == "×") && (f.text == "1000 km" || f.text == "1000 mi")
 }
 
 // overLabels reports whether the first cell of a table's head stands over the labels of its
@@ -317,9 +326,7 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			case c.hard:
 				say(c.fact, s, severe, false)
 			case c.first || i == 0 && (every && !c.every || grid > 0):
-				if s == "engine" {
-					say(c.fact, s, first, !c.first && !sooner(c, columns))
-				}
+				say(c.fact, s, first, !c.first && !sooner(c, columns))
 			case every:
 				say(c.fact, s, regular, false)
 			}

@@ -50,6 +50,7 @@ const termsDE = "" +
 	"label.displacement\t4 takt|bauart|boxer|boxermotor|dreizylinder*|einzylinder viertakt|einzylinder*|einzylindermotor|gesamthubraum|hubraum|hubraums|hubvolumen|motorbauart|motortyp|parallel twin|reihenzweizylinder|v twin|v2|viertakt|viertakt motor|viertakter|viertaktmotor|vierzylinder*|zweitakter|zweitaktmotor|zweizylinder*|zylinder|zylinderinhalt|zylinderzahl\n" +
 	"label.figure\tabb|abbildung|abschnitt|bild|bilder|fig|hinweis|kapitel|nr|nummer|pos|position|punkt|schritt|siehe|siehe auch|siehe seite|skizze|tabelle|teil|zeichnung|ziffer\n" +
 	"label.model\tausfuhrung|baureihe|bezeichnung|fahrzeug|fahrzeuge|fahrzeugtyp|maschine|modell|modellbezeichnung|modelle|motorrad|typ|typbezeichnung|typen|variante|varianten|version\n" +
+	"label.note\tanm|anmerkung|anmerkungen|bemerkung|bemerkungen|fussnote|hinweis|hinweise\n" +
 	"label.page\tabschnitt|blatt|kapitel|seite|seiten\n" +
 	"label.thread\tabmessung|gewinde|gewindedurchmesser|gewindegrosse\n" +
 	"label.torque\tangezogen|anziehdrehmoment*|anziehdrehmomente|anziehen|anziehen mit|anziehmoment*|anziehwert|anziehwerte|anzug|anzugs drehmoment|anzugsdrehmoment*|anzugsmoment*|anzugsmomente|anzugswert*|anzuziehen|drehmoment|drehmomentangaben|drehmomente|drehmomentschlussel|drehmomentwerte|festdrehen|festgezogen|festziehen|festziehen mit|md|mit drehmoment|moment|nachziehen|schraubmoment|vorgeschriebenes drehmoment|ziehen\n" +

@@ -53,6 +53,7 @@ const termsEN = "" +
 	"label.displacement\t4 stroke|boxer|capacity of the engine|cubic capacity|cylinder|cylinder capacity|cylinders|displacement|engine capacity|engine displacement|engine size|engine type|flat twin|four cylinder|four stroke|parallel twin|piston displacement|single|single cylinder|swept volume|three cylinder|twin|twin cylinder|v twin\n" +
 	"label.figure\tchapter|fig|figure|item|no|note|ref|section|see|step|table\n" +
 	"label.model\tmachine|model|models|motor cycle|motor cycles|motorcycle|motorcycles|type|version\n" +
+	"label.note\tfootnote|note|notes|remark|remarks\n" +
 	"label.page\tp|page|pg|sheet\n" +
 	"label.thread\tdiameter|size|thread|thread dia|thread diameter|thread o|thread size|threads\n" +
 	"label.torque\ttighten|tighten to|tightened|tightening specifications|tightening torque|tightening torques|torque|torque settings|torque specification|torque to|torque value|torque values|torques\n" +

@@ -50,6 +50,7 @@ const termsES = "" +
 	"label.displacement\t4 tiempos|bicilindrica|bicilindrico|boxer|capacidad del motor|cilindrada|cilindrada total|cuatro cilindros|cuatro tiempos|desplazamiento|desplazamiento del motor|dos cilindros|en linea|monocilindrica|monocilindrico|tetracilindrico|tipo de motor|tres cilindros|tricilindrico|un cilindro|volumen de los cilindros\n" +
 	"label.figure\tapartado|cap|capitulo|fig|figura|nota|num|numero|nº|paso|punto|ref|seccion|tabla|vea|vease|ver\n" +
 	"label.model\tmodelo|modelos|motocicleta|tipo|variante|version|versiones\n" +
+	"label.note\tnota|notas|obs|observacion|observaciones\n" +
 	"label.page\thoja|p|pag|pagina\n" +
 	"label.thread\tdiametro|diametro de la rosca|diametro de rosca|rosca\n" +
 	"label.torque\tajuste|apretadas|apretado a|apretados|apretandolo|apretar|apretarla|apretarlo|aprieta|aprietan|apriete|apriete a|apriete con|aprietela|aprietelas|aprietelo|aprietelos|fuerza de apriete|lleva|momento de apriete|momento de torsion|par|par de ajuste|par de apriete|par de torsion|pares|pares de apriete|pares de torsion|se aprieta|se aprieta a|se aprietan|torque|torque de apriete|torques|torques de apriete|torsion|torsion de apriete|valores de apriete\n" +

@@ -50,6 +50,7 @@ const termsFR = "" +
 	"label.displacement\t4 temps|architecture|bicylindre|bicylindre a plat|bicylindre en v|bicylindre parallele|cylindre|cylindree|cylindree exacte|cylindree totale|cylindree unitaire|cylindres|deux cylindres|flat twin|monocylindre|moteur monocylindre|quatre cylindres|quatre temps|trois cylindres|twin|type de moteur\n" +
 	"label.figure\tchapitre|croquis|etape|fig|figure|illustration|no|note|numero|paragraphe|photo|planche|point|ref|reference|renvoi|rep|repere|schema|section|tableau|voir|voir page\n" +
 	"label.model\tappellation|designation|machine|modele|modeles|moto|motocyclette|motos|type|types|variante|variantes|vehicule|version|versions\n" +
+	"label.note\tnote|notes|rem|remarque|remarques|renvoi\n" +
 	"label.page\tfeuille|fiche|folio|p|page|pages|pg\n" +
 	"label.thread\tdiametre|diametre du filetage|filet|filetage\n" +
 	"label.torque\ta serrer|au couple|au couple de|bloquer|bloquez|cle dynamometrique|couple|couple de serrage|couple de serrage du|couple preconise|couple prescrit|couple specifie|couples|couples de serrage|resserrer|resserrer a|resserrez|resserrez a|se serre|serrage|serrages|serrant|serrant a|serre|serree|serrees|serrer|serrer a|serrer au couple de|serrez|serrez a|serrez au couple de|valeur de serrage|valeurs de serrage\n" +

@@ -50,6 +50,7 @@ const termsIT = "" +
 	"label.displacement\t4 tempi|bicilindrico|cilindrata|cilindrata effettiva|cilindrata totale|due cilindri|monocilindrico|quadricilindrico|quattro cilindri|quattro tempi|tipo motore|tre cilindri|tricilindrico|un cilindro\n" +
 	"label.figure\tcap|capitolo|fig|figura|n|nota|operazione|paragrafo|particolare|passo|punto|rif|sezione|tabella|vedere|vedi\n" +
 	"label.model\tallestimento|modelli|modello|motociclo|tipo|veicolo|versione|versioni\n" +
+	"label.note\tnota|note|osservazione|osservazioni\n" +
 	"label.page\tfoglio|p|pag|pagina\n" +
 	"label.thread\tdiametro|diametro filettatura|filettatura|filetto\n" +
 	"label.torque\tavvitare a|avvitarlo con|bloccare|bloccare a|bloccarla|bloccarlo|chiudere a|chiuderla|chiuderlo|coppia|coppia di serraggio|coppia serraggio|coppie|coppie di serraggio|da serrare a|momento di serraggio|serraggi|serraggio|serrando a|serrare|serrare a|serrare con|serrarla|serrarle|serrarli|serrarlo|serrata|serrata a|serrate|serrate a|serrati a|serrato|si serra|si serrano|si serri|si stringe|stretta|stringere|stringere a|stringerla|stringerli|stringerlo|stringete|stringete a|va serrata|va serrato|va stretto|valori di serraggio|vanno serrate|vanno serrati\n" +

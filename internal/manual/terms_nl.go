@@ -50,6 +50,7 @@ const termsNL = "" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +
+	"label.note\tnoot|noten|opm|opmerking|opmerkingen|voetnoot\n" +
 	"label.page\tblad|bladzijde|blz|p|pag|pagina\n" +
 	"label.thread\tdiameter|draad|draadmaat|schroefdraad\n" +
 	"label.torque\taandraaien|aandraaimoment*|aangedraaid|aangehaald|aangetrokken|aanhaalkoppel*|aanhaalmoment*|aanhaalmomenten|aanhalen|aantrekken|aantrekmoment*|draai aan|draai vast|haal aan|koppel|koppels|met een moment van|moment|momenten|trek aan|vast met|vastdraaien|vastgedraaid|vastgezet|vastzetten|zet hem vast|zet vast\n" +

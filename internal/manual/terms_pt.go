@@ -50,6 +50,7 @@ const termsPT = "" +
 	"label.displacement\t4 tempos|bicilindrico|capacidade do motor|cilindrada|cilindrada total|deslocamento|dois cilindros|monocilindrico|monocilindro|quatro cilindros|quatro tempos|tipo de motor|tres cilindros|tricilindrico|um cilindro|volume deslocado\n" +
 	"label.figure\tcap|capitulo|consulte|etapa|fig|figura|item|n|nota|passo|ponto|quadro|ref|secao|seccao|tabela|veja|ver\n" +
 	"label.model\tmodelo|modelos|motocicleta|motociclo|tipo|versao|versoes\n" +
+	"label.note\tnota|notas|obs|observacao|observacoes\n" +
 	"label.page\tfolha|p|pag|pagina\n" +
 	"label.thread\tdiametro|diametro da rosca|rosca\n" +
 	"label.torque\taperta la|aperta lo|aperta se|apertada|apertado|apertados|apertam se|apertando o|apertar|aperte|aperte a|aperte com|aperte o|aperto|aperto com|aperto especificado|apertos|binario|binario de aperto|binarios|binarios de aperto|forca de aperto|leva|levam|momento de aperto|recebe|recebem|torque|torque de aperto|torque especificado|torques|torques de aperto|valores de aperto\n" +
