@@ -32,7 +32,7 @@ func TestRead_Elsewhere(t *testing.T) {
 		// Air that cleans does not cool.
 		{"Pulire la retina del filtro con aria compressa.", "cooling", nil},
 		{"Limpiar el tamiz con aire comprimido.", "cooling", nil},
-		{"Raffreddamento: aria", "cooling", []string{"cooling air"}},
+		{"Raffreddamento: aria\nOlio motore: 1,2 l\n", "cooling", []string{"cooling air"}},
 		// What turns a filter need not be a strap.
 		{"Take off the oil filter with the cap wrench.", "bolt.", nil},
 		{"Den Ölfilter mit dem Ölfilterschlüssel lösen.", "bolt.", nil},

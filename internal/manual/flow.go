@@ -14,6 +14,7 @@ type place struct {
 	term                          int  // index of terms, -1 for none
 	taken                         bool // a shape or an amount has it
 	unread                        bool // a number at a row's end of which nobody knows the unit
+	foreign                       bool // in a passage of another job
 }
 
 // section is what stands below a heading.
@@ -95,7 +96,7 @@ func (p *page) flowOf() {
 				around = p.sections[len(p.sections)-1]
 			}
 			over = -1
-			if piece.over {
+			if piece.over && !(piece.blank && capitals(piece.tokens)) { // in capitals and apart it is below no other
 				over = piece.tokens[0].col
 			}
 			p.sections[len(p.sections)-1].to = len(p.places)
@@ -290,6 +291,19 @@ func (p *page) termAt(i int) *term {
 func (p *page) senseAt(i int, sense string) bool {
 	t := p.termAt(i)
 	return t != nil && t.has(sense)
+}
+
+// about reports whether a sense stands between two tokens.
+func (p *page) about(from, to int, sense string) bool {
+	last := -1
+	for i := max(from, 0); i < min(to, len(p.places)); i++ {
+		if n := p.places[i].term; n != last && n >= 0 {
+			if last = n; p.terms[n].has(sense) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // unknown reports whether a token is a word that says something nobody here knows.

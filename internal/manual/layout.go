@@ -674,6 +674,13 @@ func chapter(tokens []token) bool {
 	return t.kind == word && n == 0 && len(t.text) > 1 && capital(t.text)
 }
 
+// chaptered reports whether a line begins with the number of a chapter within another, which no
+// step has: "7.3 Wheels".
+func chaptered(tokens []token) bool {
+	t := &tokens[0]
+	return t.kind == number && strings.Contains(t.text, ".") && bullet(tokens) == 1
+}
+
 // joinWords puts words together that are parted at a line's end.
 func joinWords(list []piece) []piece {
 	for i := 1; i < len(list); i++ {
@@ -724,7 +731,8 @@ func markHeadings(list []piece) {
 		}
 		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
 		p.over = deeper
-		p.heading = deeper || p.tokens[0].text == "[" && last == "]" || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && ((p.blank || i == 0) && !list[i+1].blank || p.blank && !p.cells && words <= mostHeading && !closed(p.tokens))
+		numbered := words <= mostHeading && !closed(p.tokens) && !p.cells && chaptered(p.tokens) && !chaptered(list[i+1].tokens)
+		p.heading = deeper || numbered || p.tokens[0].text == "[" && last == "]" || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && (p.blank || i == 0) && (!list[i+1].blank || !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
 }
 

@@ -29,19 +29,6 @@ func (r *readings) levelZones() (list []zone) {
 	return list
 }
 
-// about reports whether a sense stands between two tokens.
-func (r *readings) about(from, to int, sense string) bool {
-	last := -1
-	for i := max(from, 0); i < min(to, len(r.places)); i++ {
-		if n := r.places[i].term; n != last && n >= 0 {
-			if last = n; r.terms[n].has(sense) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
 func (r *readings) deviceIn(from, to int) bool {
 	last := -1
 	for i := max(from, 0); i < min(to, len(r.places)); i++ {

@@ -911,7 +911,7 @@ func (p *page) headCircuit(at int) (circuit string, foreign bool) {
 			break
 		}
 	}
-	return circuit, circuit == "" && (foreign || p.foreignPage())
+	return circuit, circuit == "" && (foreign && p.places[at].foreign || p.foreignPage())
 }
 
 // foreignPage reports whether a page is of another job as a whole: its title names one,

@@ -92,6 +92,7 @@ func pageOf(text, tag string) *page {
 	breathe()
 	p.settleTerms()
 	p.findMentions()
+	p.findScopes()
 	p.settleMentions()
 	p.findOrders()
 	return p
@@ -232,6 +233,9 @@ func (r *readings) sayAt(what, text string, from, to, at int, doubts ...finding.
 
 // sayOf is sayAt where the page says whose the figure is in another place than beside it.
 func (r *readings) sayOf(what, text string, from, to, at int, doubts ...finding.Finding) {
+	if r.places[at].foreign && !ofBike(what) {
+		return
+	}
 	if r.repairedIn(from, to) {
 		doubts = append(doubts, doubt("manual-repaired", "text", text))
 	}

@@ -268,7 +268,7 @@ func (r *readings) housed() bool {
 		element = element || r.terms[i].has("part.filter-element") || r.terms[i].has("part.filter-centrifugal")
 	}
 	for i := range r.mentions {
-		lid = lid || r.mentions[i].loose == aCover
+		lid = lid || r.mentions[i].loose == aCover && !r.mentions[i].foreign
 		if r.mentions[i].part == "filter-cover" {
 			return true
 		}

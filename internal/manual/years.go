@@ -98,7 +98,9 @@ func (r *readings) isYear(i int) bool {
 		r.places[i].kind == number && isYear(r.places[i].text)
 }
 
-func isYear(text string) bool { return len(text) == 4 && text >= "1920" && text <= "2099" }
+func isYear(text string) bool {
+	return len(text) == 4 && text >= "1920" && text <= "2099" && !strings.ContainsAny(text, ".,")
+}
 
 // yearsLike gives a text that begins with a year, "" for another.
 func yearsLike(text string) string {
