@@ -9,6 +9,15 @@ import { words } from './words.js';
 export const seen = (page) =>
   page.evaluate(() => document.body.innerText.replace(/\s+/g, ' ').replace(/[\u2066-\u2069]/g, ''));
 
+/** Waits until the function, called in the page, gives something true; complains of what there is instead. */
+async function until(page, complaint, fn, args, timeout = patience()) {
+  try {
+    await page.waitForFunction(fn, { polling, timeout }, ...args);
+  } catch (cause) {
+    throw new Error(`${complaint}; there is: ${await seen(page)}`, { cause });
+  }
+}
+
 /** Waits until a text, or something that fits a pattern, stands on the screen. */
 export async function untilSeen(page, text, timeout = patience()) {
   const plain = typeof text === 'string';
@@ -17,11 +26,7 @@ export async function untilSeen(page, text, timeout = patience()) {
     const all = document.body.innerText.replace(/\s+/g, ' ').replace(/[\u2066-\u2069]/g, '');
     return isPlain ? all.includes(want) : new RegExp(want).test(all);
   };
-  try {
-    await page.waitForFunction(stands, { polling, timeout }, source, plain);
-  } catch {
-    throw new Error(`"${source}" does not appear; there is: ${await seen(page)}`);
-  }
+  await until(page, `"${source}" does not appear`, stands, [source, plain], timeout);
 }
 
 /** Taps what has that role and that whole name. */
@@ -62,7 +67,7 @@ export async function field(page, label, timeout = patience()) {
 /** Types into a field, in place of what it held. */
 export async function type(page, label, text) {
   await tapFound(page, (timeout) => field(page, label, timeout), label);
-  await page.waitForFunction(labelled, { polling, timeout: patience() }, label, true);
+  await until(page, `"${label}" takes no letters`, labelled, [label, true]);
   await page.keyboard.type(text);
 }
 
@@ -82,7 +87,7 @@ const held = (selector, nth) => {
 
 /** Types into the nth field that the selector means, in place of what it held. */
 export async function write(page, selector, text, nth = 0) {
-  await page.waitForFunction(held, { polling, timeout: patience() }, selector, nth);
+  await until(page, `${selector}, ${nth}, takes no letters`, held, [selector, nth]);
   await page.keyboard.type(text);
 }
 
@@ -124,7 +129,7 @@ export async function chooseFrom(page, selector, value) {
       list.dispatchEvent(new Event(heard, { bubbles: true }));
     return true;
   };
-  await page.waitForFunction(chosen, { polling, timeout: patience() }, selector, value);
+  await until(page, `${selector} has no "${value}"`, chosen, [selector, value]);
 }
 
 /** Answers a question that has a list of answers, by the words of both. */
@@ -143,5 +148,5 @@ export async function answer(page, label, text) {
     }
     return false;
   };
-  await page.waitForFunction(choosesIn, { polling, timeout: patience() }, ...wanted);
+  await until(page, `no list "${label}" has "${text}"`, choosesIn, wanted);
 }

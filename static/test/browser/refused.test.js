@@ -67,7 +67,7 @@ const forms = {
     field: '#details-figure-value',
     text: 'a lot',
     keep: 'details.figure.keep',
-    before: (page) => chooseFrom(page, '#details-figure-what', 'volume/engine'),
+    before: (page) => chooseFrom(page, '#details-figure-what', 'volume.engine'),
   },
   'visit, arrival': {
     way: screens.visit['visit, just begun'],
