@@ -237,6 +237,11 @@ func (r *readings) sealOf(n int) string {
 // has such a seal, else the first behind it, else the one that was spoken of.
 func (r *readings) sealed(t *term, kind string) {
 	f := &fact{kind: "seal", from: t.from, to: t.to}
+	if n := r.places[t.from].term; n > 0 && t.from-r.terms[n-1].to <= 1 && r.places[r.terms[n-1].from].sentence == r.places[t.from].sentence && t.has("seal.washer") { // "fibre washer"
+		if _, is := r.terms[n-1].begin("material."); is {
+			f.from = r.terms[n-1].from
+		}
+	}
 	from, to := r.sentenceOf(t.from)
 	first := r.mentionFrom(t.from)
 	for n := first; n < len(r.mentions) && n < first+2 && r.linked(t.to, r.mentions[n].from); n++ { // "the ring of the cover"

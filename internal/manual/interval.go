@@ -588,7 +588,7 @@ func (r *readings) tells(item, to int) bool {
 
 // looks reports whether something is looked at between two tokens, and not changed.
 func (r *readings) looks(from, to int) bool {
-	return (r.about(from, to, "other.action") || r.about(from, to, "level.check")) && !r.about(from, to, "when.change") && !r.about(from, to, "when.first") && !r.about(from, to, "amount.with-filter")
+	return (r.about(from, to, "other.action") || r.about(from, to, "level.check") || r.about(from, to, "top-up")) && !r.about(from, to, "when.change") && !r.about(from, to, "when.first") && !r.about(from, to, "amount.with-filter")
 }
 
 // cleaned reports whether what is named before a figure is a filter or a strainer: it is

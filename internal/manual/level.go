@@ -46,9 +46,10 @@ func (r *readings) deviceIn(from, to int) bool {
 	return false
 }
 
-// comesOut reports whether it is told between two tokens that oil comes out at a level plug.
+// comesOut reports whether it is told between two tokens that oil comes out at a level plug, or is
+// filled in up to one.
 func (r *readings) comesOut(from, to int) bool {
-	return r.about(from, to, "action.out") && r.about(from, to, "part.level")
+	return r.about(from, to, "part.level") && (r.about(from, to, "action.out") || r.about(from, to, "top-up"))
 }
 
 // devices are the words of a card for what the level is read at, by sense.
@@ -63,7 +64,7 @@ func (r *readings) levels() {
 		for _, z := range zones {
 			for i := z.from; i < z.to; {
 				from, to := r.sentenceOf(i)
-				tells := r.about(from, to, "level.check") || r.deviceIn(from, to) || r.about(from, to, "action.out")
+				tells := r.about(from, to, "level.check") || r.deviceIn(from, to) || r.about(from, to, "action.out") || r.about(from, to, "top-up")
 				if tells == direct && (direct || r.besideLevel(from, to, z)) && !r.foreignSentence(from, to) && !r.drains(from, to) && !r.governedBeyond(from) {
 					r.levelWords(from, min(to, z.to))
 				}
@@ -154,7 +155,7 @@ func (r *readings) foreignSentence(from, to int) bool {
 
 // drains reports whether a sentence tells of draining, and not of a level.
 func (r *readings) drains(from, to int) bool {
-	return (r.about(from, to, "warm.drain") || r.about(from, to, "part.drain")) && !r.about(from, to, "level.check") &&
+	return (r.about(from, to, "warm.drain") || r.about(from, to, "part.drain")) && !r.about(from, to, "level.check") && !r.about(from, to, "top-up") &&
 		!r.about(from, to, "device.window") && !r.about(from, to, "device.stick") && !r.about(from, to, "device.hole")
 }
 
@@ -168,6 +169,9 @@ func (r *readings) levelWords(from, to int) {
 		prefix := r.levelPrefix(i)
 		if plug := r.mentionFrom(t.to); t.has("level.check") && r.senseAt(t.to, "with") && plug < len(r.mentions) && r.mentions[plug].part == "level" && r.mentions[plug].from <= t.to+2 {
 			r.sayOnce(prefix+"device", "hole", t.from, r.mentions[plug].to) // "check the level with the check bolt"
+		}
+		if t.has("part.level") && r.filledTo(t) {
+			r.sayOnce(prefix+"device", "hole", t.from, t.to) // "top up to the level plug"
 		}
 		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) {
 			r.say(prefix+"device", devices[d], t.from, t.to)
@@ -229,6 +233,11 @@ const mostLabel = 3
 // in the one before it in its item.
 func (r *readings) leaks(what string, t *term) {
 	from, to := r.sentenceOf(t.from)
+	if plug := r.plugBehind(t, to); plug != nil && r.about(from, to, "level.check") {
+		first, _ := r.clauseOf(t.from)
+		r.sayOnce(what, "hole", first, plug.to) // "the level is right when oil drips from the red screw"
+		return
+	}
 	if begin := from; !r.about(from, to, "part.level") {
 		if begin > 0 && r.places[begin-1].item == r.places[from].item {
 			begin, _ = r.sentenceOf(begin - 1)
@@ -245,6 +254,30 @@ func (r *readings) leaks(what string, t *term) {
 		}
 	}
 	r.sayOnce(what, "hole", first, last)
+}
+
+// plugBehind gives the bare plug or screw that is named behind a term in its clause; nil for
+// none.
+func (r *readings) plugBehind(t *term, to int) *mention {
+	n := r.mentionFrom(t.to)
+	if n == len(r.mentions) || r.mentions[n].from >= to || r.mentions[n].from-t.to > mostBetween || r.places[r.mentions[n].from].clause != r.places[t.from].clause {
+		return nil
+	}
+	if m := &r.mentions[n]; !m.foreign && (m.loose == aPlug || m.loose == aFastener) {
+		return m
+	}
+	return nil
+}
+
+// filledTo reports whether oil is filled in up to a level plug: a word for "to" stands right
+// before it, and one for filling in its clause.
+func (r *readings) filledTo(t *term) bool {
+	to := false
+	for i := max(t.from-mostLabel, 0); i < t.from; i++ {
+		to = to || r.senseAt(i, "range.to")
+	}
+	a, b := r.clauseOf(t.from)
+	return to && (r.about(a, b, "top-up") || r.about(a, b, "amount.capacity") || r.about(a, b, "amount.change"))
 }
 
 // asked reports whether a token's clause is a question, which states nothing: "Cold or hot?"

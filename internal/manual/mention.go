@@ -84,6 +84,7 @@ func (p *page) settleMentions() {
 				m.part, m.circuit = "tank-drain", "engine"
 			}
 		}
+		p.plugOf(n)
 		if (m.loose == aCover || m.loose == aPlug) && n+1 < len(p.mentions) && !p.figureIn(m.to, p.mentions[n+1].from) {
 			next := &p.mentions[n+1] // "the cap below the engine carries the gauze"
 			if bare := *next; bare.circuit == "engine" && bare.part == "" && n+2 < len(p.mentions) {
@@ -122,6 +123,37 @@ func (p *page) settleMentions() {
 		}
 	}
 }
+
+// plugOf takes a bare plug for the drain plug of what it is said to be at: "the plug at the foot
+// of the tank", and beside such a one "the larger plug beneath the crankcase".
+func (p *page) plugOf(n int) {
+	m := &p.mentions[n]
+	if m.loose != aPlug || m.foreign || n+1 == len(p.mentions) {
+		return
+	}
+	o := &p.mentions[n+1]
+	if o.foreign || o.part != "" || o.loose != whole || o.from-m.to > mostPlace || p.places[o.from].clause != p.places[m.from].clause || p.figureIn(m.to, o.from) {
+		return
+	}
+	for i := m.to; i < o.from; i++ {
+		if p.places[i].kind != word || p.senseAt(i, "join.and") || p.senseAt(i, "with") || p.senseAt(i, "put.in") {
+			return
+		}
+	}
+	switch {
+	case o.tank && p.oilTank():
+		m.part, m.circuit, m.loose = "tank-drain", "engine", whole
+	case o.circuit == "engine" && !p.saysOil(o) && n > 0:
+		for k := n - 1; k >= 0 && p.places[p.mentions[k].from].sentence == p.places[m.from].sentence; k-- {
+			if p.mentions[k].part == "tank-drain" {
+				m.part, m.circuit, m.loose = "drain", "engine", whole
+			}
+		}
+	}
+}
+
+// mostPlace is how many words stand at most between a plug and what it is at.
+const mostPlace = 5
 
 // coverOfCase reports whether a bare cover or its screws stand in one cell with the oil whose
 // case they close, on either side: "Transmission side cover screws", "vis du couvercle de la

@@ -101,7 +101,8 @@ func (r *readings) makeAndModel() {
 	case to == from+2 && r.labelled(from): // "Model Rebeco 74"
 		r.name("model", from, to, true)
 	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
-		sure := r.places[from].piece == 0 && r.strangeAt(from+1) && numbered && !r.spoilt
+		quoted := r.places[from+1].text == "\"" // The Sandling "Lark"
+		sure := r.places[from].piece == 0 && (r.strangeAt(from+1) && numbered || quoted) && !r.spoilt
 		r.name("make", from, from+1, sure || r.twice(from, from+1))
 		r.name("model", from+1, to, sure)
 	case lone[1] > 0 && len(r.models) > 0:

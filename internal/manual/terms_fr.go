@@ -4,6 +4,7 @@ package manual
 
 const termsFR = "" +
 	"@fr\tle|la|les|et|du|des|avec|pour|est|sont|une|un|dans|sur|ou|puis|par|sans|au|aux|que|si|en|ce|tous|de|pas|votre|vous|qui|jusqu|~l|~d|~à|~leur\n" +
+	"action.out\tapparait|coule|deborde|s ecoule|s ecouler|sort|sorte|suinte\n" +
 	"action.screw\tdevis*|reviss*|revisser|revissez|viss*|visse|visser|vissez\n" +
 	"amount.band\td un niveau a l autre|d un repere a l autre|d un trait a l autre|d une marque a l autre|de min a max|de mini a maxi|difference entre|difference mini maxi|du mini au maxi|du minimum au maximum|ecart entre|ecart entre les reperes|entre bas et haut|entre deux reperes|entre inferieur et superieur|entre le mini et le maxi|entre le minimum et le maximum|entre le repere inferieur et le repere superieur|entre le repere mini et le repere maxi|entre le trait inferieur et le trait superieur|entre les deux encoches|entre les deux marques|entre les deux reperes|entre les deux traits|entre les encoches|entre les lignes|entre les limites|entre les marques|entre les niveaux|entre les niveaux mini et maxi|entre les reperes|entre les reperes inferieur et superieur|entre les reperes min et max|entre les reperes mini et maxi|entre les traits|entre max et min|entre maxi et mini|entre maximum et minimum|entre min et max|entre mini et maxi|entre minimum et maximum|entre niveau mini et niveau maxi|entre reperes|les deux reperes|min max\n" +
 	"amount.capacity\tajouter|ajoutez|capacite|capacite du carter|capacite en huile|capacite huile|capacites|contenance|contenance du carter|contenance en huile|contenance huile|contenances|contient|faire le plein|il faut|introduire|introduisez|mettre|plein|prevoir|quantite|quantite a verser|quantite d huile|quantite d huile moteur|quantite d huile necessaire|quantite de remplissage|quantite necessaire|quantite preconisee|quantite recommandee|quantite requise|quantites|refaire le plein|remplir|remplissage|remplissez|versement|verser|versez|volume\n" +
@@ -130,7 +131,7 @@ const termsFR = "" +
 	"part.strainer\tbouchon de crepine|bouchon de crepine a huile|bouchon de la crepine|bouchon de la crepine a huile|bouchon de vidange a crepine|bouchon de vidange a tamis|bouchon de vidange avec crepine|bouchon de vidange avec tamis|bouchon de vidange crepine|bouchon de vidange et crepine|capuchon de crepine|couvercle de crepine|couvercle de crepine a huile|couvercle de crepine de l huile|couvercle de la crepine|crepine a huile|crepine*|ecran d huile|filtre a crepine|filtre a huile a tamis|filtre a treillis|filtre grille|filtre metallique|grille d huile|grille filtrante|prefiltre|tamis|tamis filtrant|toile metallique|vis de crepine|vis de la crepine\n" +
 	"part.tank\tbache|cadre|cadre faisant reservoir|cadre reservoir|huile dans le cadre|poutre du cadre|reservoir|tube avant du cadre|tube de cadre|tube de cadre avant|tube du cadre\n" +
 	"range.between\tentre\n" +
-	"range.to\ta|au|jusqu a\n" +
+	"range.to\ta|au|jusqu a|jusqu au|jusqu aux\n" +
 	"same\tcelle|celui\n" +
 	"seal.bonded\tbague bs|joint a levre caoutchouc|joint acier caoutchouc|joint bague|joint bs|joint caoutchouc metal|joint composite|joint metal caoutchouc|joint metal et caoutchouc|joint surmoule|rondelle a joint caoutchouc|rondelle a levre|rondelle a levre caoutchouc|rondelle acier caoutchouc|rondelle avec caoutchouc|rondelle avec joint caoutchouc|rondelle avec levre caoutchouc|rondelle bimatiere|rondelle caoutchouc metal|rondelle d etancheite caoutchouc metal|rondelle metal caoutchouc|rondelle surmoulee|rondelle vulcanisee\n" +
 	"seal.fibre\tfibre|joint de fibre|joint en fibre|joint fibre|rondelle de fibre|rondelle en fibre|rondelle en fibre vulcanisee|rondelle fibre\n" +
@@ -153,6 +154,7 @@ const termsFR = "" +
 	"time.wait\tattendant|attendez|attendre|attente|decanter|immobile|laisser decanter|laisser descendre|laisser l huile redescendre|laisser l huile se stabiliser|laisser redescendre|laisser reposer|laisser s ecouler|laisser se stabiliser|laisser stabiliser|laissez l huile redescendre|laissez l huile se stabiliser|laissez se stabiliser|le temps que l huile|patienter|patientez|repos|reposer|temps d attente|temps de repos\n" +
 	"tool.filter\tcle a filtre|cle a filtre a huile|cle cloche pour filtre|cle de filtre|cle de filtre a huile|cle filtre|cle pour filtre|cle pour filtre a huile|cle serpent|clef a filtre|outil pour filtre\n" +
 	"tool.wrench\tcle|cle a cliquet|cle a douille|cle a fourche|cle a oeil|cle a pipe|cle de|cle en tube|cle mixte|cle plate|cle polygonale|clef|cles|douille|entre plats|sur plats|surplats\n" +
+	"top-up\tappoint|completer|completez|faire l appoint|remettre a niveau\n" +
 	"unit.L\tdemi litre|litre|litres|lt|quart de litre|un demi litre|un quart de litre\n" +
 	"unit.N·m\tm n|metre newton|mn|newton metre|newton metres|newtonmetre|newtonmetres|newtons metres\n" +
 	"unit.US qt\tpintes us|pte|pte us|qt us|quart us|quarts us|us qt\n" +

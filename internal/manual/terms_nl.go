@@ -4,9 +4,10 @@ package manual
 
 const termsNL = "" +
 	"@nl\tde|het|een|en|van|met|voor|niet|zijn|wordt|worden|bij|naar|op|aan|dat|deze|dan|na|elke|iedere|daarna|zonder|tot|uit|ook|te|is|er|moet|~in|~om|~door|~dit\n" +
+	"action.out\tdruppelt|eruit loopt|naar buiten komt|naar buiten loopt|sijpelt|uitloopt\n" +
 	"action.screw\tafgeschroefd|afschroe*|draai los|losdraai*|losgedraaid|opdraaien|opgedraaid|opgeschroefd|opschroe*|schroef|vastdraaien\n" +
 	"amount.band\tmin max|tussen de bovenste en|tussen de lijnen|tussen de markeringen|tussen de merk*|tussen de onderste en|tussen de streepjes|tussen de strepen|tussen de twee lijnen|tussen de twee markeringen|tussen de twee streepjes|tussen de twee strepen|tussen het maximum en|tussen het minimum en|tussen lijnen|tussen markeringen|tussen max en|tussen maximum en|tussen merk*|tussen min en|tussen minimum en|tussen onderste en bovenste|tussen streepjes|tussen strepen|tussen twee lijnen|tussen twee markeringen|tussen twee streepjes|tussen twee strepen|van de onderste tot de bovenste|van min tot max|van minimum tot maximum|verschil tussen\n" +
-	"amount.capacity\tbijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
+	"amount.capacity\tbevat|bijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
 	"amount.change\taftappen|bij olie vervangen|bij vervanging|hervullen|na olie vervangen|na vervanging|olie verversen|olieverversing*|oliewissel|periodieke vervanging|verversen|verversing*|verversingshoeveelheid|voor het aftappen|voor het verversen|voor olie vervangen|voor vervanging\n" +
 	"amount.dry\tdemontage|droge motor|droge vulling|droog|eerste vulling|gedemonteerd|gedemonteerde motor|gereviseerd|gereviseerde motor|leeg|lege motor|motorrevisie|na opbouw|nieuwe motor|revisie|totaal|totaalinhoud|totale capaciteit|totale hoeveelheid|totale inhoud|totale olie inhoud|totale vulhoeveelheid|uit elkaar\n" +
 	"amount.oil-only\talleen de olie|alleen olie|alleen olieverversing|alleen verversen|filter blijft|filter niet vervangen|filter niet wordt vervangen|het filter niet is vervangen|het oliefilter niet is vervangen|oliefilter niet vervangen|oliefilter niet wordt vervangen|oude filter|slechts olie|zonder filterwissel*\n" +
@@ -152,6 +153,7 @@ const termsNL = "" +
 	"time.wait\tafwachten|bezinken|gewacht|laat de motor bezinken|laat de motor rusten|laat de motor staan|laat de motor uitlekken|laat de motor zakken|laat de motorfiets staan|laat de motorfiets uitlekken|laat de olie bezinken|laat de olie rusten|laat de olie staan|laat de olie uitlekken|laat de olie zakken|laat staan|laat uitlekken|laten bezinken|laten de motor bezinken|laten de motor rusten|laten de motor staan|laten de motor uitlekken|laten de motor zakken|laten de motorfiets bezinken|laten de motorfiets rusten|laten de motorfiets staan|laten de motorfiets uitlekken|laten de motorfiets zakken|laten de olie bezinken|laten de olie rusten|laten de olie staan|laten de olie uitlekken|laten de olie zakken|laten rusten|laten staan|laten uitlekken|laten zakken|rusten|wacht|wachten|wachttijd|zakken\n" +
 	"tool.filter\tfiltersleutel*|filtertang|oliefiltersleutel*\n" +
 	"tool.wrench\tdop|dopsleutel*|moersleutel|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw\n" +
+	"top-up\tbijgevuld|bijvullen|bijvullen tot\n" +
 	"unit.L\tliter|liters|ltr\n" +
 	"unit.N·m\tnewton meter|newtonmeter*\n" +
 	"unit.days\tdag|dagen\n" +

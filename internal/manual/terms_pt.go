@@ -4,6 +4,7 @@ package manual
 
 const termsPT = "" +
 	"@pt\to|os|as|do|da|dos|das|no|na|nos|nas|em|ao|aos|à|com|uma|um|para|que|por|se|cada|sem|até|após|não|é|ou|seu|sua|deve|quando|pelo|pela|num|numa|mais|também|depois|e|~de|~a|~dum|~duma\n" +
+	"action.out\tescorra|escorre|pinga|sai|saia|sair|transborda\n" +
 	"action.screw\t*enrosc*|*enrosq*|rosque*\n" +
 	"amount.band\tda marca inferior|de min a max|diferenca entre|do minimo ao maximo|do nivel inferior|entre a e b|entre a linha inferior e|entre a linha max e|entre a linha maxima e|entre a linha maximo e|entre a linha min e|entre a linha minima e|entre a linha minimo e|entre a linha superior e|entre a marca inferior e|entre a marca max e|entre a marca maxima e|entre a marca maximo e|entre a marca min e|entre a marca minima e|entre a marca minimo e|entre a marca superior e|entre add e full|entre as duas linhas|entre as duas marcas|entre as linhas|entre as marcas|entre duas linhas|entre duas marcas|entre inferior e|entre l e f|entre l e h|entre linhas|entre marcas|entre max e|entre maxima e|entre maximo e|entre min e|entre minima e|entre minimo e|entre o inferior e|entre o max e|entre o maxima e|entre o maximo e|entre o min e|entre o minima e|entre o minimo e|entre o nivel inferior e|entre o nivel max e|entre o nivel maxima e|entre o nivel maximo e|entre o nivel min e|entre o nivel minima e|entre o nivel minimo e|entre o nivel superior e|entre o superior e|entre os dois limites|entre os dois niveis|entre os dois tracos|entre os limites|entre os niveis|entre os tracos|entre superior e|min max\n" +
 	"amount.capacity\tabasteca|abastecer|abastecimento|acrescente|adicionar|adicione|bastam|cabem|capacidade|capacidades|colocar|coloque|comporta|contem|conteudo|deitar|deite|despejar|despeje|encha|encher|entra|entram|introduza|leva|levam|necessita|ponha|precisa|quantidade|quantidades|reabasteca|reabastecer|recebe|vai|vao|verta|verter|volume\n" +
@@ -152,6 +153,7 @@ const termsPT = "" +
 	"time.wait\taguardando|aguardar|aguarde|assente|baixar ao carter|decorridos|deixando assentar|deixando decantar|deixando descansar|deixando em repouso|deixando repousar|deixar assentar|deixar decantar|deixar descansar|deixar em repouso|deixar repousar|deixe a motocicleta|deixe assentar|deixe decantar|deixe descansar|deixe o oleo assentar|deixe passar|espera|esperando|esperar|espere|passados|repousar|repouso\n" +
 	"tool.filter\tchave de filtro|chave de filtro de oleo|chave de filtros|chave do filtro|chave para filtro|chave para filtro de oleo|chave para filtros|extrator de filtro|saca filtro|saca filtros\n" +
 	"tool.wrench\tchave|chave cachimbo|chave combinada|chave de boca|chave de bocas|chave de caixa|chave de estria|chave de luneta|chave de roquete|chave estrela|chave estriada|chave fixa|chave inglesa|chave l|chave sextavada|chave soquete|chave tubular|distancia entre faces|entre faces|medida da chave|soquete\n" +
+	"top-up\tcompletar|completar o nivel|complete|repor\n" +
 	"unit.L\tlitro|litros|lt|lts\n" +
 	"unit.N·m\tnewton metro|newton metros|newtonmetro*|newtons metro\n" +
 	"unit.US fl oz\tonca|oncas|oncas liquidas|oncas us\n" +

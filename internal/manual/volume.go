@@ -193,14 +193,14 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 }
 
 // oilTank reports whether the page tells of a tank that holds the engine's oil.
-func (r *readings) oilTank() bool {
-	for n := range r.mentions {
-		if m := &r.mentions[n]; m.tank && !m.foreign && (m.oil || m.part == "tank-drain") {
+func (p *page) oilTank() bool {
+	for n := range p.mentions {
+		if m := &p.mentions[n]; m.tank && !m.foreign && (m.oil || m.part == "tank-drain") {
 			return true
 		}
 	}
-	for i := range r.terms {
-		if r.terms[i].has("bike.dry-sump") || r.terms[i].has("bike.frame") {
+	for i := range p.terms {
+		if p.terms[i].has("bike.dry-sump") || p.terms[i].has("bike.frame") {
 			return true
 		}
 	}
@@ -523,13 +523,13 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	for from < f.from && !r.senseAt(from, "label.displacement") {
 		from++
 	}
-	if from == f.from {
+	if from == f.from && !r.inTitle(f) {
 		a, b := r.sentenceOf(f.from)
 		behind := r.senseAt(f.end(), "label.displacement") // "500 c.c. twin"
 		if !behind && !r.coolingIn(a, b) || r.oilIn(begin, f.from) && !r.about(begin, f.from, "oil.engine") {
 			return false
 		}
-	} else {
+	} else if from < f.from {
 		if t := r.termAt(from); f.from-t.to <= mostPhrase {
 			from = t.from
 		} else {
@@ -539,6 +539,27 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	r.sayAt("displacement", f.text, from, f.end(), f.from, r.witnesses(f)...)
 	f.used = true
 	return true
+}
+
+// inTitle reports whether a volume is a cell of the page's first line, behind what that line
+// names: "THE CURLEW   350 c.c."
+func (r *readings) inTitle(f *fact) bool {
+	at, end := &r.places[f.from], f.end()
+	if r.at(end).text == "." && r.at(end).gap == glued {
+		end++ // "350 c.c."
+	}
+	return at.piece == 0 && f.from > 0 && at.gap == wide && (end == len(r.places) || r.places[end].piece > 0 || r.places[end].gap == wide) && r.capitalIn(f.from) && !r.oilIn(0, f.from)
+}
+
+// capitalIn reports whether a strange word with a capital stands in the first line before a
+// token.
+func (r *readings) capitalIn(to int) bool {
+	for i := range to {
+		if r.strangeAt(i) && capital(r.places[i].text) {
+			return true
+		}
+	}
+	return false
 }
 
 // coolingIn reports whether it is said between two tokens how the engine is cooled.

@@ -1,0 +1,49 @@
+package manual_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"tidysump/internal/manual"
+)
+
+// How old handbooks tell it, in sentences: plugs by where they are, levels by where oil comes
+// out, what is topped up beside what is changed.
+func TestRead_Handbooks(t *testing.T) {
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"plugs by their places", "The engine has a dry sump; the oil is carried in a tank. Undo the hexagon plug at the bottom of the tank and the plug under the crankcase and let the oil run out. Both copper washers are to be renewed.",
+			[]string{"bolt.drain.seal flat-copper", "bolt.tank-drain.drive hexagon", "bolt.tank-drain.seal flat-copper"}},
+		{"a plug of a fuel tank", "Drain the petrol through the plug at the bottom of the tank. Engine oil: 1.2 L.", []string{"oil.engine.oil-only 1.2 L"}},
+		{"topped up and changed", "GEARBOX. Contains 0.5 litre of oil. Top up to the level plug every 500 miles; drain and refill every 3,000 miles.",
+			[]string{"interval.gearbox 3000 mi", "level.gearbox.device hole", "oil.gearbox.volume 0.5 L"}},
+		{"out of a screw", "PRIMARY CHAINCASE. The level is right when oil begins to flow from the small screw.", []string{"level.primary.device hole"}},
+		{"out of a screw, in German", "GETRIEBE. Der Ölstand ist richtig, wenn das Öl an der roten Schraube austritt.", []string{"level.gearbox.device hole"}},
+		{"filled in to a plug, in Italian", "OLIO DEL CAMBIO. Rabboccare l'olio fino al tappo di livello ogni 1.000 km; sostituire l'olio ogni 10.000 km.", []string{"interval.gearbox 10000 km", "level.gearbox.device hole"}},
+		{"filled in to a plug, in French", "BOÎTE DE VITESSES. Compléter jusqu'au bouchon de niveau tous les 1 000 km ; vidanger l'huile tous les 10 000 km.", []string{"interval.gearbox 10000 km", "level.gearbox.device hole"}},
+		{"filled in to a plug, in Spanish", "CAJA DE CAMBIOS. Completar el aceite hasta el tapón de nivel cada 1.000 km; cambiar el aceite cada 10.000 km.", []string{"interval.gearbox 10000 km", "level.gearbox.device hole"}},
+		{"a title with its displacement", "THE SANDLING \"LARK\"   250 c.c.      12\n\nEngine oil: 3 pints (1.7 litres).\n", []string{"displacement 250 mL", "make Sandling", "model Lark", "oil.engine.oil-only 3 imp pt"}},
+		{"an age", "I have had mine for seven years now. Change the engine oil every 4,000 km.", []string{"interval.distance 4000 km"}},
+		{"an age, in German", "Ich fahre sie seit sieben Jahren. Das Motoröl wechsle ich alle 4.000 km.", []string{"interval.distance 4000 km"}},
+		{"an age, in French", "Je l'ai depuis sept ans. L'huile du moteur se change tous les 4 000 km.", []string{"interval.distance 4000 km"}},
+		{"allowed to run", "Start the engine and allow it to run for five minutes. Stop it, undo the oil drain plug and let the oil drain.", []string{"warm.time 5 min"}},
+		{"part of an hour", "Ride for half an hour, then undo the engine oil drain plug. The oil is changed every 20 hours.", []string{"interval.hours 20 h", "warm.time 1/2 h"}},
+		{"with a new one", "Fill in 2.2 litres if you leave the filter, 2.4 litres with a new one.", []string{"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var got []string
+			for _, r := range manual.Read(c.text, "").Readings {
+				if r.Text != "" && !strings.HasPrefix(r.What, "level.run") {
+					got = append(got, r.What+" "+r.Text)
+				}
+			}
+			slices.Sort(got)
+			if !slices.Equal(got, c.want) {
+				t.Errorf("%q: %q, want %q", c.text, got, c.want)
+			}
+		})
+	}
+}
