@@ -16,3 +16,9 @@ func (p *page) hints() (h Hints) {
 	}
 	return h
 }
+
+// add adds what another page tells.
+func (h *Hints) add(o Hints) {
+	h.Tank, h.Frame, h.Scooter = h.Tank || o.Tank, h.Frame || o.Frame, h.Scooter || o.Scooter
+	h.Shaft, h.Flat = h.Shaft || o.Shaft, h.Flat || o.Flat
+}

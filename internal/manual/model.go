@@ -10,6 +10,17 @@ import (
 // Chosen leaves of what a page of several models says what is of that one, without the
 // doubts which of them is meant.
 func (p *Page) Chosen(model string) {
+	if p.parts != nil {
+		p.Hints, p.Number = Hints{}, ""
+	}
+	for i := range p.parts {
+		if q := &p.parts[i]; slices.Contains(q.models, model) {
+			p.Hints.add(q.hints)
+			if p.Number == "" {
+				p.Number = q.number
+			}
+		}
+	}
 	p.Readings = slices.DeleteFunc(p.Readings, func(r Reading) bool {
 		other := r.Model != "" && r.Model != model
 		return other || p.named(&r) && r.Text != model

@@ -330,7 +330,7 @@ func casedName(tokens []token) string {
 		if t.kind == sign && !strings.Contains("-/+.", t.text) {
 			continue
 		}
-		if b.Len() > 0 && t.gap != glued {
+		if b.Len() > 0 && (t.gap != glued || tokens[i-1].text == "\"") {
 			b.WriteByte(' ')
 		}
 		if t.kind == word && len(t.text) > 3 && t.text == strings.ToUpper(t.text) {

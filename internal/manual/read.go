@@ -29,12 +29,24 @@ type Page struct {
 	Number   string   // printed page number
 	Hints    Hints
 
-	page *page
+	page  *page
+	parts []pageOfBike // where a text was parted
 }
 
-// Read reads a page's text. It takes time in proportion to its length.
+// Read reads the text of a page, or of several. It takes time in proportion to its length.
 func Read(text string, tag string) Page {
-	p := pageOf(text, tag)
+	rows := rowsOf(text)
+	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
+	p.words.settleRows(rows)
+	if list := p.partsOf(rows); list != nil {
+		return readParts(text, tag, list)
+	}
+	return p.read(rows)
+}
+
+// read reads a page of one bike.
+func (p *page) read(rows []row) Page {
+	p.prepare(rows)
 	if len(p.pieces) == 0 {
 		return Page{Language: p.words.language, page: p}
 	}
@@ -52,10 +64,8 @@ func Read(text string, tag string) Page {
 	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Number: p.number, Hints: p.hints(), page: p}
 }
 
-// pageOf takes a text apart and marks what is in it, before anything is given its role.
-func pageOf(text, tag string) *page {
-	rows := rowsOf(text)
-	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
+// prepare marks what is in a page's rows, before anything is given its role.
+func (p *page) prepare(rows []row) {
 	p.words.settleRows(rows)
 	breathe()
 	p.spoilt = repair(rows, p.words)
@@ -66,7 +76,7 @@ func pageOf(text, tag string) *page {
 	p.number = numberOf(rows, p.words)
 	p.pieces = layoutOf(rows, p.words)
 	if len(p.pieces) == 0 {
-		return p
+		return
 	}
 	breathe()
 	p.byModel()
@@ -95,7 +105,6 @@ func pageOf(text, tag string) *page {
 	p.findScopes()
 	p.settleMentions()
 	p.findOrders()
-	return p
 }
 
 // breathe lets a collection of garbage that began come to its end: there is no other

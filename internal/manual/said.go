@@ -12,6 +12,16 @@ import (
 // word of that kind that stands in it. It refuses a piece that has none.
 func (of *Page) Said(what string, piece Span) (Reading, []finding.Finding) {
 	p, r := of.page, Reading{What: what, Quote: piece}
+	for i := range of.parts {
+		if q := &of.parts[i]; piece.From >= q.From && piece.To <= q.To {
+			r, list := (&Page{page: q.page}).Said(what, Span{piece.From - q.From, piece.To - q.From})
+			r.Quote = piece
+			return r, list
+		}
+	}
+	if p == nil {
+		return r, finding.Refusal("quote-outside", "")
+	}
 	text := p.text
 	if piece.From < 0 || piece.To > len(text) || piece.From >= piece.To {
 		return r, finding.Refusal("quote-outside", "")

@@ -42,6 +42,11 @@ func lineOf(list []letter, text string, at int) (line []letter, next int) {
 				return list, at
 			case '\n':
 				return list, at
+			case '\f', '\v': // a page's end, as good as a blank line
+				if len(list) > 0 {
+					at--
+				}
+				return list, at
 			}
 			list = append(list, letter{rune(c), int32(at - 1), int32(at)})
 			continue

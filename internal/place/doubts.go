@@ -33,11 +33,20 @@ func Doubts(c *card.Card, list []Reading) [][]finding.Finding {
 	all := make([][]finding.Finding, len(list))
 	page := &Page{Text: strings.Repeat(" ", longest(list))}
 	for _, page.Model = range models {
-		for _, f := range Take(c, list, page, quantity.Metric).Findings {
+		var own []Reading
+		var at []int // where they stand
+		for i := range list {
+			if m := list[i].Model; m == "" || m == page.Model {
+				own, at = append(own, list[i]), append(at, i)
+			}
+		}
+		for _, f := range Take(c, own, page, quantity.Metric).Findings {
 			rest, ok := strings.CutPrefix(f.Where, "/readings/")
 			n, err := strconv.Atoi(rest)
-			if !ok || err != nil || f.Grade == finding.Note || slices.Contains(open[:], f.Code) ||
-				slices.ContainsFunc(all[n], func(o finding.Finding) bool { return o.Code == f.Code }) {
+			if !ok || err != nil || f.Grade == finding.Note || slices.Contains(open[:], f.Code) {
+				continue
+			}
+			if n = at[n]; slices.ContainsFunc(all[n], func(o finding.Finding) bool { return o.Code == f.Code }) {
 				continue
 			}
 			f.Where = ""

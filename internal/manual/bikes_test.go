@@ -1,0 +1,129 @@
+package manual_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"tidysump/internal/manual"
+	"tidysump/internal/manual/pagetest"
+)
+
+// bikesPage is a page of one bike, and what it says when it is read alone.
+type bikesPage struct {
+	*pagetest.Page
+	model string
+	alone manual.Page
+}
+
+// pagesOfOne gives the pages of testdata that name one model each, by language.
+func pagesOfOne(t *testing.T) map[string][]bikesPage {
+	all := map[string][]bikesPage{}
+	for _, folder := range []string{"pages", "blind-pages"} {
+		pages, err := pagetest.Load("../../testdata/" + folder)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, p := range pages {
+			q := bikesPage{Page: p, alone: manual.Read(p.Text, "")}
+			named := 0
+			for _, f := range p.Truth {
+				if f.What == "model" {
+					named++
+				}
+			}
+			for _, r := range q.alone.Readings {
+				if r.What == "model" {
+					q.model = r.Text
+				}
+			}
+			if named == 1 && q.model != "" && len(q.alone.Models) == 0 {
+				all[p.Language] = append(all[p.Language], q)
+			}
+		}
+	}
+	return all
+}
+
+// sureOf gives what is said for sure, "what text" each.
+func sureOf(list []manual.Reading) (sure []string) {
+	for _, r := range list {
+		if r.Sure {
+			sure = append(sure, r.What+" "+r.Text)
+		}
+	}
+	slices.Sort(sure)
+	return sure
+}
+
+// Pages of several bikes that are pasted one after another are told apart: nothing is sure
+// before one is chosen, all are in the list, and of the one that is chosen the same is said as
+// of its page alone.
+func TestRead_PagesOfSeveralBikes(t *testing.T) {
+	all := pagesOfOne(t)
+	var tags []string
+	for tag, pages := range all {
+		if len(pages) > 3 {
+			tags = append(tags, tag)
+		}
+	}
+	slices.Sort(tags)
+	rapid.Check(t, func(t *rapid.T) {
+		pages := all[rapid.SampledFrom(tags).Draw(t, "language")]
+		between := rapid.SampledFrom([]string{"\n\n", "\n", "\n\n\n", "\n\f", "\f", "\n\n\f\n"}).Draw(t, "between")
+		foot := rapid.Bool().Draw(t, "foot")
+		if between == "\n" { // a head in a photo, or in a sentence, is known by a blank line alone
+			pages = slices.DeleteFunc(slices.Clone(pages), func(p bikesPage) bool {
+				first, _, _ := strings.Cut(p.Text, "\n")
+				return p.Kind == pagetest.Photo || strings.HasSuffix(first, ".")
+			})
+		}
+		list := rapid.SliceOfNDistinct(rapid.SampledFrom(pages), 2, 4, func(p bikesPage) string { return p.model }).Draw(t, "pages")
+		var text strings.Builder
+		var ends []int
+		for _, p := range list {
+			text.WriteString(p.Text)
+			if foot {
+				first, _, _ := strings.Cut(strings.TrimLeft(p.Text, "\n"), "\n")
+				number := p.model[strings.LastIndexByte(p.model, ' ')+1:]
+				if strings.Contains(first, number) { // its head
+					text.WriteString("\n\n" + first)
+				}
+			}
+			ends = append(ends, text.Len())
+			text.WriteString(between)
+		}
+		read := manual.Read(text.String(), "")
+		if sure := sureOf(read.Readings); len(sure) > 0 {
+			t.Errorf("sure though nobody knows of which bike: %q\n%s", sure, text.String())
+		}
+		from := 0
+		for n, p := range list {
+			if !slices.Contains(read.Models, p.model) {
+				t.Errorf("%s %s is none of %q\n%s", p.Name, p.model, read.Models, text.String())
+				return
+			}
+			one := manual.Read(text.String(), "")
+			one.Chosen(p.model)
+			for _, r := range one.Readings {
+				if r.Sure && (r.Quote.From < from || r.Quote.To > ends[n]) {
+					t.Errorf("%s: %s %s is of another\n%s", p.model, r.What, r.Text, text.String())
+				}
+			}
+			got, want := sureOf(one.Readings), sureOf(p.alone.Readings)
+			for _, s := range want {
+				if !foot && !slices.Contains(got, s) {
+					t.Errorf("%s: %s is sure of its page alone\n%s", p.model, s, text.String())
+				}
+			}
+			for _, s := range got {
+				if !foot && !slices.Contains(want, s) && !strings.HasPrefix(s, "make ") && !strings.HasPrefix(s, "model ") { // a name is surer where it comes first
+					t.Errorf("%s: %s is not sure of its page alone\n%s", p.model, s, text.String())
+				}
+			}
+			from = ends[n]
+		}
+	})
+}
