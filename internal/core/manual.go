@@ -16,6 +16,7 @@ type manualInput struct {
 	text, language, model string
 	card                  *card.Card
 	say                   []said
+	warm                  int // which of the program's own texts is read instead, from 1; 0 for none
 }
 
 func (i *manualInput) Members(m *wire.Members) {
@@ -24,6 +25,7 @@ func (i *manualInput) Members(m *wire.Members) {
 	m.String("model", &i.model)
 	wire.Optional(m, "card", &i.card)
 	wire.List(m, "say", &i.say)
+	m.Int("warm", &i.warm)
 }
 
 // said is what a person says that a piece of the text is.
@@ -43,6 +45,7 @@ type manualAnswer struct {
 	language, page string
 	models         []string
 	layout         *manualLayout
+	more           bool // there is a further text to warm up on
 }
 
 func (a *manualAnswer) Members(m *wire.Members) {
@@ -51,6 +54,7 @@ func (a *manualAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "models", &a.models)
 	m.String("page", &a.page)
 	wire.Optional(m, "layout", &a.layout)
+	m.Bool("more", &a.more)
 }
 
 // manualLayout is how the bike keeps its oil, as far as the page tells.
@@ -109,8 +113,13 @@ func (i *manualInput) saidOf(p *manual.Page) (refused []finding.Finding) {
 	return refused
 }
 
-// readManual reads the text of a manual's page.
+// readManual reads the text of a manual's page, or one of the program's own for nothing.
 func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.Finding) {
+	if i.warm > 0 {
+		text, more := manual.WarmText(i.language, i.warm-1)
+		readManual(&manualInput{text: text, language: i.language}, nil)
+		return &manualAnswer{more: more}, nil
+	}
 	p := manual.Read(i.text, i.language)
 	if list := i.saidOf(&p); list != nil {
 		return nil, list

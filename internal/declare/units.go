@@ -143,10 +143,11 @@ var units = map[string]string{
 	"LimitsAnswer.survey":  "Count",
 	"LimitsAnswer.page":    "Bytes",
 
-	"PlaceSpan.from": "Bytes",
-	"PlaceSpan.to":   "Bytes",
-	"Piece.row":      "Count",
-	"Goal.row":       "Count",
+	"ManualInput.warm": "Count",
+	"PlaceSpan.from":   "Bytes",
+	"PlaceSpan.to":     "Bytes",
+	"Piece.row":        "Count",
+	"Goal.row":         "Count",
 
 	"Field.low":     "Percent",
 	"Field.high":    "Percent",

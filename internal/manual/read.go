@@ -115,12 +115,10 @@ func breathe() { runtime.Gosched() }
 // languageOf tells the language of a text by its small words, and where there are few, as
 // in a table, by the terms of the trade that stand in it.
 func languageOf(rows []row, tag string) *language {
-	all := allLanguages()
-	for _, l := range all {
-		if l.tag == tag {
-			return l
-		}
+	if l := languageOfTag(tag); l != nil {
+		return l
 	}
+	all := allLanguages()
 	counts := make([]int, len(all))
 	var tokens []token
 	for _, r := range rows {

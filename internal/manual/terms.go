@@ -74,6 +74,16 @@ func allLanguages() []*language {
 	return languages
 }
 
+// languageOfTag gives the language that has a tag, such as "en"; nil for none.
+func languageOfTag(tag string) *language {
+	for _, l := range allLanguages() {
+		if l.tag == tag {
+			return l
+		}
+	}
+	return nil
+}
+
 func (l *language) dictionary() *dictionary {
 	l.once.Do(func() {
 		d := newDictionary(l.tag, strings.Count(l.lines, "|")+strings.Count(l.lines, "\n"))

@@ -2167,6 +2167,8 @@ export interface ManualInput {
   model?: string | null;
   card?: Card | null;
   say?: CoreSaid[] | null;
+  /** which of the program's own texts is read instead, from 1; 0 for none */
+  warm?: Count | null;
 }
 
 /** CoreSaid is what a person says that a piece of the text is. */
@@ -2182,6 +2184,8 @@ export interface ManualAnswer {
   models?: string[];
   page?: string;
   layout?: ManualLayout;
+  /** there is a further text to warm up on */
+  more?: boolean;
 }
 
 /** ManualReading is one reading of it. */

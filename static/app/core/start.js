@@ -8,7 +8,7 @@ import { remoteWorker } from './remote.js';
 const program = Uint8Array.of(0, 0x61, 0x73, 0x6d, 1, 0, 0, 0);
 
 /** Whether programs run here: older browsers know none, or don't know by which word the page's policy lets them. */
-function computes() {
+export function computes() {
   try {
     return Boolean(new WebAssembly.Module(program));
   } catch {

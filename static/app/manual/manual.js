@@ -1,5 +1,7 @@
 import { html, nothing } from 'lit-html';
+import { call } from '../core/client.js';
 import { limits, loadLimits } from '../core/limits.js';
+import { afterFirstPaint, computes } from '../core/start.js';
 import { takeShared } from '../phone/shared.js';
 import { gaps } from '../plan/sheets.js';
 import { file } from '../site/data.js';
@@ -20,6 +22,7 @@ import { linesOf, markedLine } from './lines.js';
 import { question } from './question.js';
 import { Reading } from './reading.js';
 import { Saying } from './saying.js';
+import { warm } from './warm.js';
 import { nameOf } from './what.js';
 
 const linesAtOnce = 60; // lines of a page that are drawn
@@ -43,7 +46,14 @@ export async function manual([key, ...rest], app) {
   const pages = new Pages(reading, app, Object.keys(layouts));
   if (shared) await pages.intake.files(await takeShared(globalThis.caches));
   screen.draw = () => pages.draw();
-  screen.close = pages.watchDrops();
+  const endDrops = pages.watchDrops();
+  let open = true;
+  screen.close = () => {
+    open = false;
+    endDrops();
+  };
+  const language = document.documentElement.lang.split('-')[0];
+  if (computes()) afterFirstPaint(() => warm(call, language, () => open && !reading.pages.length));
   return screen;
 }
 

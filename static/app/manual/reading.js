@@ -282,7 +282,9 @@ export class Reading {
 
   /** Reads the pages one after the other, each beside what the card says by then. */
   async #work() {
-    for (const page of this.pages) page.answer ??= await this.#read(page, undefined);
+    if (!this.known)
+      // the card begins with the layout that the pages tell
+      for (const page of this.pages) page.answer ??= await this.#read(page, undefined);
     let card = this.#begun();
     let asked = this.known;
     Object.assign(this, { gaps: [], found: [] });
