@@ -65,7 +65,7 @@ func (r *readings) makeAndModel() {
 			continue
 		}
 		from, to := r.pieceTokens(n)
-		if r.tableHead(from, to) {
+		if r.tableHead(from, to) || r.clockIn(from, to) {
 			continue
 		}
 		for i := from; i < to; {
@@ -149,6 +149,17 @@ func (r *readings) tableHead(from, to int) bool {
 		}
 	}
 	return r.about(from, to, "label.count") || r.about(from, to, "label.thread")
+}
+
+// clockIn reports whether a time of day stands between two tokens, as in the head of a letter or
+// of a post, whose names are those of days and people: "Sun 14 Feb, 21:07".
+func (r *readings) clockIn(from, to int) bool {
+	for i := from; i+2 < to; i++ {
+		if h, m := &r.places[i], &r.places[i+2]; h.kind == number && m.kind == number && r.places[i+1].text == ":" && r.places[i+1].gap == glued && m.gap == glued && len(h.text) <= 2 && len(m.text) == 2 && m.text < "60" {
+			return true
+		}
+	}
+	return false
 }
 
 // modelIn reads the name of a table's model where the head has it.

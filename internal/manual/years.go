@@ -40,6 +40,8 @@ func (r *readings) years() {
 		switch {
 		case said:
 			r.sayOnce("years", text, from, end)
+		case len(text) == 4 && r.at(i-1).text == "(" && r.at(end).text == ")" && r.places[i].piece < headPieces && r.at(i-2).kind != sign && r.bracketsName(i-2): // "the Curlew 350 (1958)"
+			later = append(later, [2]int{i, end})
 		case r.inHead(i, end):
 			if len(text) == 4 { // it may be when the book was printed
 				later = append(later, [2]int{i, end})
@@ -49,6 +51,15 @@ func (r *readings) years() {
 		}
 		i = end
 	}
+}
+
+// bracketsName reports whether the name of a model ends at a token: a strange word, or a number
+// right behind one.
+func (r *readings) bracketsName(at int) bool {
+	if at > 0 && r.at(at).kind == number {
+		at--
+	}
+	return at >= 0 && r.strangeAt(at) && capital(r.places[at].text)
 }
 
 // inHead reports whether years stand in the page's first line as a cell of their own, behind a
