@@ -96,13 +96,14 @@ func (r *readings) makeAndModel() {
 	}
 	switch {
 	case to > 0 && (r.at(from+1).kind == number || to == from+1 || lone[0] < from && r.headCell(from)) && lone[1] > 0:
-		r.name("make", lone[0], lone[1], r.twice(lone[0], from) || r.labelled(lone[0]))
-		r.name("model", from, to, r.twice(from, lone[0]) || r.labelled(from))
+		beside := r.besideName(lone, from, to)
+		r.name("make", lone[0], lone[1], beside || r.twice(lone[0], from) || r.labelled(lone[0]))
+		r.name("model", from, to, beside || r.twice(from, lone[0]) || r.labelled(from))
 	case to == from+2 && r.labelled(from): // "Model Rebeco 74"
 		r.name("model", from, to, true)
 	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
 		quoted := r.places[from+1].text == "\"" // The Sandling "Lark"
-		sure := r.places[from].piece == 0 && (r.strangeAt(from+1) && numbered || quoted) && !r.spoilt
+		sure := (r.places[from].piece == 0 || r.titled(from, to)) && (r.strangeAt(from+1) && numbered || quoted) && !r.spoilt
 		r.name("make", from, from+1, sure || r.twice(from, from+1))
 		r.name("model", from+1, to, sure)
 	case lone[1] > 0 && len(r.models) > 0:
@@ -149,6 +150,41 @@ func (r *readings) tableHead(from, to int) bool {
 		}
 	}
 	return r.about(from, to, "label.count") || r.about(from, to, "label.thread")
+}
+
+// besideName reports whether a word in capitals begins the page, and the name of a model with its
+// number stands a few blanks behind it, as a title sets make and model apart: "GREVENSEE  Dohle 175".
+func (r *readings) besideName(lone [2]int, from, to int) bool {
+	first, next := &r.places[lone[0]], r.at(lone[1])
+	if to < len(r.places) && r.places[to].piece == first.piece && r.places[to].gap != wide {
+		return false // "Lark 250 i.e."
+	}
+	return lone[0] == 0 && lone[1] == from && next.piece == first.piece && first.upper && next.col-r.places[lone[1]-1].end <= mostApart && r.isNamed(from, to) && !r.spoilt
+}
+
+// mostApart is how many blanks stand at most between make and model of a title.
+const mostApart = 3
+
+// titled reports whether a name begins its line below a title that names nothing, and years stand
+// in a cell behind it: "QUICK REFERENCE CARD" over "Pelluca Lagoon 150i      2015-2019".
+func (r *readings) titled(from, to int) bool {
+	n := r.places[from].piece
+	if n > 1 || r.starts[n] != from || to >= len(r.places) || r.places[to].piece != n || r.places[to].gap != wide || r.capitalIn(r.starts[n]) && !r.pageWords(0) {
+		return false
+	}
+	_, end := r.pieceTokens(n)
+	for i := to; i < end; i++ {
+		if r.isYear(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// pageWords reports whether a line begins with words for a page or a book: a title.
+func (r *readings) pageWords(n int) bool {
+	from, _ := r.pieceTokens(n)
+	return r.senseAt(from, "page.word")
 }
 
 // clockIn reports whether a time of day stands between two tokens, as in the head of a letter or

@@ -3,6 +3,8 @@ package manual_test
 import (
 	"slices"
 	"testing"
+
+	"tidysump/internal/manual"
 )
 
 // Make and model as they stand in the first line of a page. All are invented.
@@ -19,6 +21,27 @@ func TestRead_Names(t *testing.T) {
 		got := append(said(head+page, "make"), said(head+page, "model")...)
 		if !slices.Equal(got, want) {
 			t.Errorf("%q: %q, want %q", head, got, want)
+		}
+	}
+}
+
+// Where a name stands as a title does it is sure; where a part of it may be missing, or a title
+// that nobody here knows may stand before it, it is asked.
+func TestRead_NamesThatAreSure(t *testing.T) {
+	const page = "\n\nMotoröl wechseln: 2,5 Liter SAE 20W-50.\n"
+	for head, want := range map[string]bool{
+		"GREVENSEE  Dohle 175                     Werkstattblatt 4":              true,
+		"DER BRENDEL \"LERCHE\"   250 ccm          12":                           true,
+		"Datenblatt für die Werkstatt\n\nLagune 150i           Modelljahre 2015": false,
+		"Wartung\n\nPelluca Lagune 150           Modelljahre 2015-2019":          true,
+		"FAHRWERKSTEILE               Dohle 175":                                 false,
+		"GREVENSEE  Dohle 175 i.e.                Werkstattblatt 4":              false,
+		"Gesendet: Son 14 Feb, 21:07\n\nMeine Grevensee Dohle 175 (1986)":        false,
+	} {
+		for _, r := range manual.Read(head+page, "").Readings {
+			if r.What == "model" && r.Sure != want {
+				t.Errorf("%q: %q sure %v", head, r.Text, r.Sure)
+			}
 		}
 	}
 }
