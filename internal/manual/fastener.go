@@ -416,6 +416,8 @@ func (r *readings) counts() {
 			o := r.resolved(m)
 			if next := n + 1; m.loose == aFastener && (o == nil || o.part != "filter-cover") && next < len(r.mentions) && r.places[r.mentions[next].from].item == r.places[m.from].item {
 				o = &r.mentions[next] // "remove the two screws and take off the filter cover"
+			} else if m.loose == aCover && o == nil && next < len(r.mentions) && r.mentions[next].part == "filter" && r.places[r.mentions[next].from].sentence == r.places[m.from].sentence && r.housed() {
+				o = &mention{part: "filter-cover"} // "undo the two cover screws and take out the element"
 			}
 			if o != nil && o.part == "filter-cover" && !o.foreign {
 				m = &mention{from: m.from, to: m.to, part: o.part}

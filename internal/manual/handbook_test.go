@@ -31,6 +31,10 @@ func TestRead_Handbooks(t *testing.T) {
 		{"an age, in French", "Je l'ai depuis sept ans. L'huile du moteur se change tous les 4 000 km.", []string{"interval.distance 4000 km"}},
 		{"allowed to run", "Start the engine and allow it to run for five minutes. Stop it, undo the oil drain plug and let the oil drain.", []string{"warm.time 5 min"}},
 		{"part of an hour", "Ride for half an hour, then undo the engine oil drain plug. The oil is changed every 20 hours.", []string{"interval.hours 20 h", "warm.time 1/2 h"}},
+		{"an oil that is brought to its warmth", "Bring the oil to 60 °C. Undo the oil drain plug and let it drain.", []string{"warm.target 60 °C"}},
+		{"an oil that is brought to its warmth, in German", "Das Öl auf 60 °C bringen. Die Ölablassschraube lösen und das Öl ablassen.", []string{"warm.target 60 °C"}},
+		{"a filter at each second change", "Change the engine oil every 4,000 km, with the filter at every second change.", []string{"filter.every 2", "interval.distance 4000 km"}},
+		{"screws before their element", "Undo the two cover screws and take out the oil filter element. Tighten the screws to 9 N·m.", []string{"bolt.filter-cover.count 2", "bolt.filter-cover.torque 9 N·m", "filter.kind cartridge"}},
 		{"with a new one", "Fill in 2.2 litres if you leave the filter, 2.4 litres with a new one.", []string{"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

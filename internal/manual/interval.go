@@ -409,6 +409,12 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		}
 	}
 	goesOn := begin > from && len(list) == 0 && !foreign && !last.looked
+	if at := r.strangeSubject(begin, f.from); goesOn && at >= 0 {
+		if s := r.shortPart(at); s != "" {
+			return []string{s}, true
+		}
+		return nil, false
+	}
 	switch {
 	case goesOn && len(last.subjects) == 0, goesOn && r.newLabel(begin, f.from):
 		return nil, false
@@ -508,6 +514,17 @@ func (r *readings) allOils(from, to int) (list []string) {
 		return nil
 	}
 	return list
+}
+
+// strangeSubject gives the word, which nobody here knows, that is all that is named between "and"
+// and "every": "the strainer every 6,000 km and the rotor every 12,000 km"; -1 for none.
+func (r *readings) strangeSubject(from, to int) int {
+	for i := from + 1; i+1 < to; i++ {
+		if r.unknown(i) && r.senseAt(i+1, "when.every") && (r.senseAt(i-1, "join.and") || r.places[i-1].function && i > from+1 && (r.senseAt(i-2, "join.and") || r.places[i-2].text == ",")) {
+			return i
+		}
+	}
+	return -1
 }
 
 // newLabel reports whether behind a semicolon a label stands before a figure that nobody here
@@ -1042,6 +1059,8 @@ func (r *readings) filterToo(f *fact, to int) {
 		t := r.termAt(i)
 		switch {
 		case t == nil:
+		case t.has("amount.with-filter") && r.eachTime(t.to): // "with the filter at every second change"
+			return
 		case t.has("amount.with-filter"):
 			r.say("filter.every", "1", t.from, t.to)
 			return
@@ -1062,7 +1081,7 @@ func (r *readings) filterWith(from, to, end int) {
 		}
 	}
 	for i := from; i < to; i++ {
-		if t := r.termAt(i); t != nil && t.has("amount.with-filter") && !r.volumeBeside(t) {
+		if t := r.termAt(i); t != nil && t.has("amount.with-filter") && !r.volumeBeside(t) && !r.eachTime(t.to) {
 			if begin < 0 || begin > t.from {
 				begin = t.from
 			}

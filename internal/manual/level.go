@@ -596,12 +596,18 @@ func (r *readings) warmSection(at, from, to int) bool {
 	return r.about(from, to, "warm.drain") || r.about(from, to, "state.warm") || r.about(s.from, min(s.to, to+40), "warm.drain") || r.about(s.from, min(s.to, to+40), "part.drain")
 }
 
+// brought reports whether it is the oil that is to come to a temperature, before it is drained:
+// "bring the oil to 60 °C".
+func (r *readings) brought(f *fact, from int) bool {
+	return r.oilIn(from, f.from) && r.prose(f.from) && r.next(f) == "drain" && (r.senseAt(f.from-1, "range.to") || r.senseAt(f.from-1, "bound.least"))
+}
+
 // warmth reads how warm the oil is to be for draining.
 func (r *readings) warmth(f *fact, from, to int) {
 	if (f.low < 20 || f.high > 130) && len(f.differing()) == 0 {
 		return
 	}
-	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || r.drains(from, to) && (r.about(from, to, "state.warm") || r.about(from, to, "state.hot")) || r.about(from, to, "time.run") && r.warmSection(f.from, from, to)
+	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || r.drains(from, to) && (r.about(from, to, "state.warm") || r.about(from, to, "state.hot")) || r.about(from, to, "time.run") && r.warmSection(f.from, from, to) || r.brought(f, from)
 	for i := from; i < to; i++ {
 		if g := r.factAt(i); g != nil && g.kind == "grade" {
 			return

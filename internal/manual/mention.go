@@ -85,6 +85,9 @@ func (p *page) settleMentions() {
 			}
 		}
 		p.plugOf(n)
+		if m.foreign && !m.measure && m.to-m.from == 1 && p.shortPart(m.from) == "filter" {
+			m.foreign, m.part, m.circuit = false, "filter", "engine"
+		}
 		if (m.loose == aCover || m.loose == aPlug) && n+1 < len(p.mentions) && !p.figureIn(m.to, p.mentions[n+1].from) {
 			next := &p.mentions[n+1] // "the cap below the engine carries the gauze"
 			if bare := *next; bare.circuit == "engine" && bare.part == "" && n+2 < len(p.mentions) {
@@ -154,6 +157,25 @@ func (p *page) plugOf(n int) {
 
 // mostPlace is how many words stand at most between a plug and what it is at.
 const mostPlace = 5
+
+// shortPart gives what is changed where a word is one of a filter's or a strainer's name
+// elsewhere on the page: "the rotor" of "the oil filter's rotor". "" for none.
+func (p *page) shortPart(at int) string {
+	for n := range p.terms {
+		t := &p.terms[n]
+		name, is := t.begin("part.")
+		part := partOf[name]
+		if !is || part != "filter" && part != "strainer" || t.to-t.from < 2 {
+			continue
+		}
+		for i := t.from; i < t.to; i++ {
+			if p.places[i].fold == p.places[at].fold {
+				return part
+			}
+		}
+	}
+	return ""
+}
 
 // coverOfCase reports whether a bare cover or its screws stand in one cell with the oil whose
 // case they close, on either side: "Transmission side cover screws", "vis du couvercle de la

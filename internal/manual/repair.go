@@ -390,6 +390,9 @@ func parted(tokens []token, at int, d *dictionary) int {
 	if point.gap != glued && behind.gap != glued && point.text != "." {
 		return 0
 	}
+	if point.gap == glued && point.text == "," && len(tail) == 3 && tail[0] == '0' && whole[0] != '0' && len(whole) <= 3 && end < len(tokens) && d.unitAt(tokens, end) { // "4, 000 km": nothing counts from nought
+		return end - at
+	}
 	if before && (kept > 0 || pitch) || end < len(tokens) && (at > 0 || before) && (point.text == "." || before) && (d.unitAt(tokens, end) || litreLike(tokens, end)) {
 		return end - at
 	}
