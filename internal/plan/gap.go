@@ -11,6 +11,7 @@ type Gap struct {
 	Word   string // word id of what is missing
 	Values map[string]string
 	Lookup string // word id of where to find it
+	At     string // its place in the card, a JSON pointer, where it is chosen and not looked up
 }
 
 // Members names the gap's members.
@@ -18,6 +19,7 @@ func (g *Gap) Members(m *wire.Members) {
 	m.String("word", &g.Word, wire.Required)
 	m.TextMap("values", &g.Values)
 	m.String("lookup", &g.Lookup)
+	m.String("at", &g.At)
 }
 
 // gap notes that something is not known: what it belongs to is a word id, and the

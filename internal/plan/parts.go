@@ -96,6 +96,7 @@ func (p *planner) filter(f *card.Filter) {
 	hold("own", "@against.own", f.OwnNumber)
 	if f.Kind == card.KindUnknown {
 		p.gap("filter-kind", "filter-kind", i.Values["circuit"][1:], i.Values["place"])
+		p.plan.Gaps[len(p.plan.Gaps)-1].At = p.kindAt(f)
 	}
 	if len(i.Against) == 0 {
 		p.gap("filter", "filter", i.Values["circuit"][1:], i.Values["place"])
@@ -104,6 +105,16 @@ func (p *planner) filter(f *card.Filter) {
 		p.gap("mount", "mount", i.Values["circuit"][1:], i.Values["place"])
 	}
 	p.plan.Parts = append(p.plan.Parts, i)
+}
+
+// kindAt is the place in the card at which the kind of a filter stands.
+func (d *day) kindAt(f *card.Filter) string {
+	for n := range d.card.Filters {
+		if &d.card.Filters[n] == f {
+			return "/filters/" + strconv.Itoa(n) + "/kind"
+		}
+	}
+	return ""
 }
 
 // filterThread is the thread of a spin-on filter: the filter's, or that of the fastener

@@ -2042,6 +2042,8 @@ export interface Gap {
   values?: { [name: string]: string };
   /** word id of where to find it */
   lookup?: string;
+  /** its place in the card, a JSON pointer, where it is chosen and not looked up */
+  at?: string;
 }
 
 /** EntryInput is what a person writes into a card, and what kind of thing it is. */

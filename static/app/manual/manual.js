@@ -196,7 +196,7 @@ class Pages {
                 </button>
               </p>`,
           )}
-          ${asking && taken.length ? gaps(reading.gaps, 'manual.gaps') : nothing}
+          ${asking && taken.length ? gaps(reading.gaps, { word: 'manual.gaps' }) : nothing}
         </div>
         <div class="pages">${pages.map((page, n) => this.#page(page, n))}</div>
       </div>

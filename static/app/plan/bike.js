@@ -100,14 +100,20 @@ export async function bike([id, alone], app) {
     html`${draw(machine, bench, answer, change, due, acts, state.asking)}
       <p class="entry">
         ${toTrouble(machine.id || id)} ${machine.id ? toDetails(machine.id) : nothing}
-        ${toPaper(bench, id, alone)}
-        ${machine.at.key && machine.at.key !== machine.at.card?.id ? toEdit(machine.at.key) : nothing}
+        ${toPaper(bench, id, alone)} ${ownKey(machine) ? toEdit(ownKey(machine)) : nothing}
       </p>
       ${twins(machine, acts)} ${begin(answer, acts)}`;
   makePlan();
   due.begin(bench, change);
   return screen;
 }
+
+/**
+ * The key of the card where that is one's own, which can be changed.
+ *
+ * @param {Machine} machine
+ */
+const ownKey = ({ at: { key, card } }) => (key && key !== card?.id ? key : '');
 
 function draw(machine, bench, answer, change, due, acts, asking) {
   const { card } = machine;
@@ -117,21 +123,22 @@ function draw(machine, bench, answer, change, due, acts, asking) {
     ${told(machine, [plan?.years && text(plan.years), card.invented && t('plan.invented')])}
     ${corrected(machine, acts)} ${plan && bench.place ? shortOrWhole(bench, change) : nothing}
     ${asking ? asks(machine, acts) : nothing}
-    ${plan ? figures(plan) : answer ? findings(answer.findings) : html`<p>${t('plan.waiting')}</p>`}
+    ${plan ? figures(plan, ownKey(machine)) : answer ? findings(answer.findings) : html`<p>${t('plan.waiting')}</p>`}
     ${plan && bench.place ? today(bench, plan, change, due) : nothing} ${due.line()}
     ${plan ? lines(card, plan) : nothing}
   `;
 }
 
 /** What somebody who knows the job looks for, and what has to be found before it. */
-function figures({ plate: plated, bolts, gaps: missing, findings: doubts = [] }) {
+function figures({ plate: plated, bolts, gaps: missing, findings: doubts = [] }, key) {
   return html`<section class="first-seen">
       <h2 class="hidden">${t('plate.title')}</h2>
       ${plated?.length ? plate(plated) : nothing}
       <p class="line">${t('plan.manual-first')}</p>
       ${leftAlone(bolts)}
     </section>
-    ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing} ${gaps(missing)}`;
+    ${doubts.length ? section('plan.doubts', doubts.map(finding)) : nothing}
+    ${gaps(missing, { key })}`;
 }
 
 /** What is laid out and read before a job, as far as one wants to. */

@@ -1,21 +1,32 @@
 import { html, nothing } from 'lit-html';
 import { t, text } from '../words/catalogue.js';
 import { figureRow, standing, textsOf, value } from '../ui/figure.js';
+import { address } from '../ui/address.js';
 import { fold } from '../ui/section.js';
 import { own } from '../site/own.js';
 
 /** @import { Item } from '../core/core.d.ts' */
 
-/** What the card does not know: a line each, which opens to where it is found. */
-export function gaps(list = [], word = 'plan.gaps') {
+/**
+ * What the card does not know: a line each, which opens to where it is found; in one's own
+ * card, whose key is given, what is chosen is chosen there.
+ */
+export function gaps(list = [], { word: title = 'plan.gaps', key = '' } = {}) {
   if (!list.length) return nothing;
   return html`<section class="unknowns">
-    <h2>${t(word)} <span class="count">${list.length}</span></h2>
+    <h2>${t(title)} <span class="count">${list.length}</span></h2>
     ${list.map(
-      ({ word, values, lookup }) =>
+      ({ word, values, lookup, at: place }) =>
         html`<details>
           <summary><span aria-hidden="true">?</span> ${t(`${word}.of`, values)}</summary>
           <p>${t(word, values)}. ${t(lookup)}</p>
+          ${
+            place && key
+              ? html`<p>
+                  <a class="button quiet" href=${address('edit', key)}>${t('plan.gap.choose')}</a>
+                </p>`
+              : nothing
+          }
         </details>`,
     )}
   </section>`;

@@ -7,13 +7,26 @@ import { freshManual, giveText, leaveAll, takeSure, tapWord } from './manual-pag
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
 import { patience } from './patience.js';
-import { chooseFrom, tap, untilSeen } from './person.js';
+import { chooseFrom, tap, tapText, untilSeen } from './person.js';
 import { words } from './words.js';
 
 const page300 = `PLAINFORD HERON 300
 Engine oil without filter replacement ......... 1.5 L
 Oil drain bolt ............. 25 N·m
 The big one on the left 18 N·m`;
+
+/** Runs in the page: whether a filter of that kind lies in the store. */
+const isKnown = (kind) =>
+  new Promise((resolve) => {
+    const opening = indexedDB.open('tidysump');
+    opening.onsuccess = () => {
+      const reading = opening.result.transaction('cards').objectStore('cards').getAll();
+      reading.onsuccess = () => {
+        opening.result.close();
+        resolve(reading.result.some(({ card }) => card.filters?.[0].kind === kind));
+      };
+    };
+  });
 
 test('a person says what words of a page are; what they can’t be is refused', async (t) => {
   const { page, complaints } = await openSite(t);
@@ -39,8 +52,23 @@ test('a person says what words of a page are; what they can’t be is refused', 
   await tap(page, words('manual.to-plan'));
   await untilSeen(page, words('plan.start'));
   const [{ card }] = await stored(page, 'cards');
-  const can = card.bolts.find(({ purpose }) => purpose === 'filter-can');
-  assert.equal(can?.torque?.value, 18);
-  assert.ok(card.quotes.some(({ of }) => of.some(({ at }) => at === `${can.id}/torque`)));
+  const closed = card.bolts.find(({ purpose }) => purpose === 'filter-or-cover');
+  assert.equal(closed?.torque?.value, 18, 'nobody said of what kind the filter is');
+  const quoted = ({ quotes }) =>
+    quotes.some(({ of }) => of.some(({ at }) => at === `${closed.id}/torque`));
+  assert.ok(quoted(card));
+
+  // Who has looked says it in the card, to which the plan leads.
+  await tapText(page, words('gap.filter-kind.of', { which: words('role.engine') }));
+  await tap(page, words('plan.gap.choose'), 'link');
+  await untilSeen(page, words('edit.first'));
+  await chooseFrom(page, '[name="/filters/0/kind"]', 'spin-on');
+  await page.waitForFunction(isKnown, { polling, timeout: patience() }, 'spin-on');
+  const [{ card: known }] = await stored(page, 'cards');
+  const can = known.bolts.find(({ purpose }) => purpose === 'filter-can');
+  assert.deepEqual([can?.id, can?.torque?.value], [closed.id, 18], 'nothing is lost');
+  assert.ok(quoted(known));
+  await tap(page, words('edit.plan'), 'link');
+  await untilSeen(page, words('plan.start'));
   assert.deepEqual(complaints, []);
 });

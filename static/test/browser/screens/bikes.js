@@ -1,5 +1,6 @@
 // The first screen with the messages that stand above any screen, and a bike's plan.
-import { goTo } from '../job-page.js';
+import { ownCard } from '../cards-page.js';
+import { goTo, plantIn } from '../job-page.js';
 import { polling } from '../page.js';
 import { patience } from '../patience.js';
 import { choose, tap, tapText, type, untilSeen } from '../person.js';
@@ -55,6 +56,20 @@ export const bikes = {
   'bikes, the core starts again': on('core restarting', bikesWith(words('core.restarting'))),
 };
 
+/** To the plan of one's own card of whose filter nobody said whether it is screwed on. */
+async function unlooked(page) {
+  const own = ownCard('unlooked', 'Heron', ({ filters, bolts }) => {
+    filters[0] = { id: filters[0].id, kind: 'unknown', circuit: 'engine', everyNth: 1 };
+    const closed = bolts.find((bolt) => bolt.of === filters[0].id);
+    const { place: _, count: __, ...known } = closed;
+    bolts[bolts.indexOf(closed)] = { ...known, purpose: 'filter-or-cover' };
+  });
+  const text = JSON.stringify(own);
+  await plantIn(page, 'cards', { key: 'unlooked', card: own, text, changed: '2026-11-01' });
+  await goTo(page, '#/bike/unlooked');
+  await untilSeen(page, words('plan.start'));
+}
+
 export const bike = {
   'plan, all opened': async (page) => {
     await goTo(page, `#/bike/${gappy.id}`);
@@ -106,6 +121,11 @@ export const bike = {
     await tap(page, words('plan.start'));
     await untilSeen(page, words('bike.which'));
   }),
+  'plan of a filter that nobody looked at': async (page) => {
+    await unlooked(page);
+    await openAll(page);
+    await untilSeen(page, words('plan.gap.choose'));
+  },
   'plan without a core': on('no core', async (page) => {
     await goTo(page, `#/bike/${card.id}`);
     await untilSeen(page, words('finding.core-unavailable'));
