@@ -190,7 +190,7 @@ func (p *parter) become(f *card.Filter, kind card.FilterKind) {
 				switch {
 				case kind == card.SpinOn && b.Drive == "" && !b.Size.Known():
 					b.Drive = card.Strap
-				case kind != card.SpinOn && b.Drive == card.Strap:
+				case was == card.SpinOn && b.Drive == card.Strap:
 					b.Drive = ""
 				}
 			}
