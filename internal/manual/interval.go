@@ -165,6 +165,9 @@ func (r *readings) longFacts() (list []*fact) {
 		default:
 			continue
 		}
+		if n := r.places[t.from].piece; r.pieces[n].heading && !r.about(r.starts[n], t.to, "when.change") && !r.oilIn(r.starts[n], t.to) {
+			continue // "Torques (all years)", in words that say "each year" too
+		}
 		if !r.anyTaken(t.from, t.to) {
 			list = append(list, &fact{kind: string(quantity.Duration), text: text, unit: "months", from: t.from, to: t.to})
 		}
@@ -294,6 +297,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 			}
 		}
 	}
+	if then := has(f.end(), to, "when.then"); every < 0 && !goesOn && then >= 0 && next == to && (has(then, to, "when.every") >= 0 || has(then, to, "each") >= 0) {
+		return first, clauseFrom // "at 1,000 km, and after that each", whose end is torn off
+	}
 	if every < 0 && !goesOn && begin == from && r.firstOfTwo(f) {
 		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
 		return first, f.from
@@ -322,6 +328,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	case every >= 0:
 		return regular, every
 	}
+	if every < 0 && begin == from && r.everyBelow(f) {
+		return first, f.from
+	}
 	if next == to && r.senseAt(to, "when.then") && to < len(r.places) && r.places[to].item == r.places[f.from].item { // "… at 1,000 km. Then every 6,000 km."
 		if _, end := r.sentenceOf(to); r.about(to, end, "when.every") && r.longIn(to, end) {
 			return first, clauseFrom
@@ -331,6 +340,24 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
 	}
 	return regular, f.from
+}
+
+// everyBelow reports whether a figure begins a row of a list of what is due, without a word for
+// each, and a row below it begins with such a word and a longer one.
+func (r *readings) everyBelow(f *fact) bool {
+	if r.cellBehind(f) == 0 {
+		return false
+	}
+	here := r.places[f.from].piece
+	for n := here + 1; n < len(r.pieces) && n <= here+mostLabel && !r.pieces[n].blank; n++ {
+		from, to := r.pieceTokens(n)
+		for i := from; i < to && i < from+mostLabel; i++ {
+			if g := r.factAt(i); g != nil && g.kind == f.kind && g.low > f.low && r.about(from, i, "when.every") {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // ofGrade reports whether a word is said of the grade right before it: "SAE 30 (winter)".
@@ -394,6 +421,11 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		next = r.nextLong(g.end(), to)
 	}
 	list, foreign := r.changedBefore(begin, f.from)
+	if end := r.cellBehind(f); end > 0 { // a row of a list of what is due
+		if list, foreign = r.changedBehind(f.end(), end); len(list) == 0 && !r.about(f.end(), end, "when.severe") && !r.about(f.end(), end, "when.first") && !r.about(f.end(), end, "when.change") && !r.oilIn(f.end(), end) {
+			return nil, false // "Every 15,000 km    belt, rollers"
+		}
+	}
 	if len(list) == 0 && last.looked {
 		list, foreign = r.changedBefore(from, f.from)
 	}
@@ -483,6 +515,22 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	return kept, true
 }
 
+// cellBehind gives where a row ends that begins with a figure and has words in the cell behind it,
+// 0 for any other.
+func (r *readings) cellBehind(f *fact) int {
+	from, to := r.pieceTokens(r.places[f.from].piece)
+	at := f.end()
+	if at >= to || r.places[at].gap != wide || r.places[at].kind != word || r.mentionFrom(from) != r.mentionFrom(f.from) || f.from-from > mostLabel {
+		return 0
+	}
+	for i := from; i < f.from; i++ {
+		if r.places[i].kind == word && !r.places[i].function && !r.senseAt(i, "when.every") {
+			return 0
+		}
+	}
+	return to
+}
+
 // allOils gives the oils of the page where a number of them is named between two tokens, and
 // the page has as many: "all three oils".
 func (r *readings) allOils(from, to int) (list []string) {
@@ -560,11 +608,12 @@ func (r *readings) listBelow(f *fact) (list []string, over bool) {
 		if k == n+1 && (r.pieces[k].joined || r.pieces[k].cells) {
 			return nil, false
 		}
-		if !r.about(a, b, "when.change") && !r.about(a, b, "other.action") && !r.about(a, b, "amount.with-filter") {
+		changes := r.about(a, b, "when.change") || r.about(a, b, "amount.with-filter") || r.about(a, b, "warm.drain") || r.oilBegins(a, b) && r.about(a, b, "amount.change")
+		if !changes && !r.about(a, b, "other.action") {
 			continue
 		}
 		over = over || k == n+1
-		if !r.about(a, b, "when.change") && !r.about(a, b, "amount.with-filter") {
+		if !changes {
 			continue
 		}
 		for m := r.mentionFrom(a); m < len(r.mentions) && r.mentions[m].from < b; m++ {
@@ -578,6 +627,13 @@ func (r *readings) listBelow(f *fact) (list []string, over bool) {
 		}
 	}
 	return list, over
+}
+
+// oilBegins reports whether what begins at a token is the name of an oil alone: "GEARBOX. Drain
+// and refill".
+func (r *readings) oilBegins(from, to int) bool {
+	n := r.mentionFrom(from)
+	return n < len(r.mentions) && r.mentions[n].from < to && r.mentions[n].circuit != "" && r.mentions[n].part == "" && r.begins(n)
 }
 
 // longIn reports whether a distance or a long time stands between two tokens.

@@ -179,6 +179,9 @@ func twoTexts(left, right []row) bool {
 	if figured(left) == 0 && 3*figured(right) >= 2*len(right) || mostlyFigures(right) { // labels, and their figures
 		return false
 	}
+	if mostlyMeasures(left) { // "every 5,000 km", and what is done then
+		return false
+	}
 	l, r := continued(left), continued(right)
 	gaps := 0
 	for i := range left {
@@ -238,6 +241,18 @@ func mostlyFigures(side []row) bool {
 		}
 	}
 	return figures*2 > len(side)
+}
+
+// mostlyMeasures reports whether more than half of a side's lines are a figure with its unit and
+// a word or two: they are the labels of what stands beside them.
+func mostlyMeasures(side []row) bool {
+	measures := 0
+	for _, r := range side {
+		if len(r.tokens) <= mostLabel+2 && measure(r.tokens) && !slices.ContainsFunc(r.tokens, func(t token) bool { return t.text == ":" }) {
+			measures++
+		}
+	}
+	return measures*2 > len(side)
 }
 
 func continued(rows []row) (n int) {

@@ -323,6 +323,9 @@ func (r *readings) levelPrefix(at int) string {
 // levelOf says whose level is read at a token: of the oil that was named last in its
 // paragraph, else in the heading; else of the engine's.
 func (r *readings) levelOf(at int) string {
+	if circuit := r.levelBeside(at); circuit != "" {
+		return circuit
+	}
 	circuit := ""
 	from, step := r.paragraph(at), r.stepOf(at)
 	headed, _ := r.headCircuit(at)
@@ -366,6 +369,28 @@ func (r *readings) levelOf(at int) string {
 		return r.usualOil()
 	}
 	return circuit
+}
+
+// levelBeside gives the oil that stands right beside the word for a level in a token's sentence:
+// "LEVEL, ENGINE: on the centre stand …".
+func (r *readings) levelBeside(at int) string {
+	from, to := r.sentenceOf(at)
+	for i := from; i < to; i++ {
+		t := r.termAt(i)
+		if t == nil || t.from != i || !t.has("level.check") {
+			continue
+		}
+		n := r.mentionFrom(t.to)
+		if n == len(r.mentions) || r.mentions[n].from >= to {
+			break
+		}
+		m := &r.mentions[n]
+		after := r.at(m.to)
+		if m.circuit == "engine" && m.part == "" && !m.foreign && (m.from == t.to || m.from == t.to+1 && r.places[t.to].function) && (after.gap == wide || after.text == ":") {
+			return "engine"
+		}
+	}
+	return ""
 }
 
 // stepOf gives where the step of a list begins that a token stands in; 0 for none.

@@ -267,9 +267,11 @@ func (p *page) meansSame(n int) {
 	}
 	switch o := &p.mentions[n-1]; {
 	case o.foreign:
-	case o.part == "drain" || o.part == "tank-drain" || (o.part == "level" || o.part == "filler") && !m.tank:
+	case o.loose == aPlug && p.places[o.from].sentence == p.places[m.from].sentence && (m.tank || m.circuit == "engine"), o.part == "drain" || o.part == "tank-drain" || (o.part == "level" || o.part == "filler") && !m.tank:
 		if m.part = o.part; m.tank {
 			m.part, m.circuit = "tank-drain", "engine"
+		} else if o.loose == aPlug { // "two plugs: that of the frame and that of the sump"
+			m.part = "drain"
 		} else if o.part == "tank-drain" {
 			m.part = "drain"
 		}
@@ -295,6 +297,9 @@ func (p *page) settleProducts() {
 	for n := 1; n < len(p.mentions); n++ {
 		m, label := &p.mentions[n], &p.mentions[n-1]
 		at := &p.places[m.from]
+		if m.part == "" && !m.foreign && !m.gear && m.oil && p.saysOil(m) {
+			p.settleProduct(n)
+		}
 		if m.part != "" || m.foreign || m.loose != whole || m.tank || !m.oil || at.gap != wide || !p.pieces[at.piece].cells || !p.saysOil(m) {
 			continue
 		}
@@ -309,6 +314,32 @@ func (p *page) settleProducts() {
 		case label.gear && p.gradedBehind(m):
 			m.circuit, m.gear = "", true
 		}
+	}
+}
+
+// settleProduct takes an engine's oil for that of the gears that a sentence fills with it: "the
+// gearbox holds 800 c.c. of engine oil"; one that a sentence warns of, "never use engine oil SAE
+// 10W-40", is nobody's.
+func (p *page) settleProduct(n int) {
+	m := &p.mentions[n]
+	if m.circuit != "engine" {
+		return
+	}
+	from, _ := p.sentenceOf(m.from)
+	if p.gradedBehind(m) && p.about(from, m.from, "not") && !p.about(from, m.from, "without") && !p.figureIn(from, m.from) {
+		m.circuit, m.oil = "", false
+		return
+	}
+	label := &p.mentions[n-1]
+	filled := p.factAt(m.from - 1)
+	if filled == nil && p.places[m.from-1].function {
+		filled = p.factAt(m.from - 2)
+	}
+	if filled == nil || filled.kind != string(quantity.Volume) || label.from < from || label.foreign || label.part != "" || label.loose != whole {
+		return
+	}
+	if c := label.circuit; c != "" && c != "engine" {
+		m.circuit = c
 	}
 }
 

@@ -538,6 +538,9 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 			return o.circuit, false
 		}
 	}
+	if circuit = r.runIn(m.from); circuit != "" {
+		return circuit, false
+	}
 	if circuit, foreign = r.rowCircuit(m.from); circuit != "" || foreign {
 		return circuit, foreign
 	}
@@ -549,6 +552,27 @@ func (r *readings) circuitOfPart(m *mention) (circuit string, foreign bool) {
 		return circuit, foreign
 	}
 	return r.usualOil(), false
+}
+
+// runIn gives the oil that a label with a colon names at the beginning of a token's item:
+// "Final drive: 120 cc, SAE 80W-90. Drain screw 15 N·m".
+func (r *readings) runIn(at int) string {
+	item := r.places[at].item
+	n := r.mentionFrom(at) - 1
+	for n > 0 && r.places[r.mentions[n-1].from].item == item {
+		n--
+	}
+	if n < 0 || r.places[r.mentions[n].from].item != item || !r.begins(n) {
+		return ""
+	}
+	m := &r.mentions[n]
+	if m.part != "" || m.foreign || r.at(m.to).text != ":" {
+		return ""
+	}
+	if m.gear {
+		return r.gearOil()
+	}
+	return m.circuit
 }
 
 // figureIn reports whether an amount stands between two tokens.

@@ -9,6 +9,7 @@ import (
 // with a word that says from when on.
 func (r *readings) years() {
 	var later [][2]int
+	until := false
 	defer func() {
 		if len(later) == 1 && !slices.ContainsFunc(r.list, func(o Reading) bool { return o.What == "years" }) {
 			from, end := later[0][0], later[0][1]
@@ -20,6 +21,12 @@ func (r *readings) years() {
 		if text == "" {
 			i++
 			continue
+		}
+		if end == i+1 || strings.HasSuffix(text, "-") {
+			if at := i - 1; at >= 0 && r.isYear(i) && r.senseAt(at, "bound.most") && len(r.places[at].text) > 2 { // "until 2012": of other years too
+				i, until = end, true
+				continue
+			}
 		}
 		from := i
 		said := open
@@ -50,6 +57,11 @@ func (r *readings) years() {
 			}
 		}
 		i = end
+	}
+	for n := range r.list {
+		if a := &r.list[n]; until && a.What == "years" && a.Sure {
+			a.Sure, a.Doubts = false, append(a.Doubts, doubt("manual-by-context", "text", a.Text))
+		}
 	}
 }
 
