@@ -31,7 +31,7 @@ func TestRead_Beside(t *testing.T) {
 		// All years are no interval, and another job's capacity no oil.
 		{"Torques (todos os anos)\n  Bujão de drenagem do óleo ..... 24 N.m\n", "interval.", nil},
 		{"ACEITE DE MOTOR\nCantidad en el cambio ......... 1.350 cm³\n\nREFRIGERACIÓN\nCapacidad del circuito ........ 1.100 cm³\n", "oil.", []string{"oil.engine.oil-only 1350 mL"}},
-		{"Oil change: 1,000 km, and after that each\nRefill, filter replaced: 3.0 litres\n", "interval.", []string{"interval.first 1000 km"}},
+		{"Oil change: 1,000 km, and after that each\nDrain plug: 32 N·m\n", "interval.", []string{"interval.first 1000 km"}},
 	} {
 		got := said(c.text, c.begin)
 		if !slices.Equal(got, c.want) {
