@@ -28,6 +28,7 @@ type named struct {
 	bikes     []bike
 	row, last int
 	text      string
+	stacked   bool // they are named a line each
 	full      bool // figures stand behind it, before another bike is named
 }
 
@@ -47,9 +48,17 @@ func (p *page) partsOf(rows []row) []stretch {
 			continue
 		}
 		next := named{bikes: bikes, row: n, last: n, text: text}
-		if k := len(list) - 1; k >= 0 && list[k].same(&next) {
-			list[k].last = n
-			continue
+		if k := len(list) - 1; k >= 0 {
+			below := (list[k].row == list[k].last || list[k].stacked) && n == list[k].last+1 && !rows[n].blank
+			if below && !list[k].same(&next) { // the heads of a table, a cell a line
+				list[k].bikes = append(list[k].bikes, bikes...)
+				list[k].last, list[k].stacked = n, true
+				continue
+			}
+			if list[k].same(&next) {
+				list[k].last = n
+				continue
+			}
 		}
 		for i := range list { // another page of it
 			if list[i].same(&next) {

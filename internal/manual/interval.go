@@ -2,6 +2,7 @@ package manual
 
 import (
 	"slices"
+	"strings"
 
 	"tidysump/internal/quantity"
 )
@@ -27,6 +28,8 @@ type rule struct {
 	all           []string // what the sentence has named to be changed
 	looked        bool     // its figure was of looking, and not of changing
 	role          string
+	piece         int      // the line in which it told of its subjects
+	told          []string // what the paragraph has told of, up to there
 }
 
 // intervals reads distances, months and hours between changes.
@@ -51,6 +54,9 @@ func (r *readings) intervals() {
 			last.sentence, last.end, last.all, last.looked = r.places[f.from].sentence, from, nil, false
 			n, item := r.paragraphOf(f.from), r.places[f.from].item
 			if n != last.paragraph || r.places[f.from].section != last.section || item != last.item && r.tells(item, from) {
+				if n != last.paragraph || r.places[f.from].section != last.section {
+					last.told = nil
+				}
 				last.subjects, last.paragraph, last.section = nil, n, r.places[f.from].section
 			}
 			last.item = r.places[f.from].item
@@ -82,6 +88,9 @@ func (r *readings) intervals() {
 		if list, over := r.listBelow(f); over {
 			subjects, ok = list, len(list) > 0
 		}
+		if ok && role == first && r.bareFirst(f.from) {
+			subjects = r.ofBareFirst(f, subjects, &last)
+		}
 		last.subjects, last.role = subjects, role
 		if again && role == first && at == f.from { // "1000, 6000, then every 12000 km"
 			continue
@@ -94,10 +103,14 @@ func (r *readings) intervals() {
 		if role == first {
 			f = r.firstOfList(f)
 		}
+		last.piece = r.places[f.from].piece
 		for _, s := range subjects {
 			r.interval(f, s, role, at)
 			if !contains(last.all, s) {
 				last.all = append(last.all, s)
+			}
+			if !contains(last.told, s) {
+				last.told = append(last.told, s)
 			}
 		}
 		if contains(subjects, "engine") {
@@ -105,6 +118,71 @@ func (r *readings) intervals() {
 			r.filterToo(f, to)
 		}
 	}
+}
+
+// bareFirst reports whether a line says that a figure is the first, and nothing of what: "First:
+// 1,000 km".
+func (r *readings) bareFirst(at int) bool {
+	words := 0
+	for i := r.starts[r.places[at].piece]; i < at; i++ {
+		t := r.termAt(i)
+		switch {
+		case r.places[i].kind == sign || r.places[i].function:
+		case t != nil && t.has("when.first") && (i == t.from || !r.senseful(i)): // "the first time", and no "first service"
+			if i == t.from {
+				words++
+			}
+		default:
+			return false
+		}
+	}
+	return words == 1 && !r.pieces[r.places[at].piece].joined
+}
+
+// senseful reports whether a word says something by itself.
+func (r *readings) senseful(i int) bool {
+	e, _ := r.words.match(r.tokens[i:i+1], 0)
+	return e != nil && !slices.ContainsFunc(e.senses, func(s string) bool { return s == "known" || strings.HasPrefix(s, "number.") })
+}
+
+// ofBareFirst gives what such a line is of: what the line above it tells of, where that stands
+// further out or below a label of its own, or where more than one such line follows another; else
+// the page may mean all that its paragraph has told of, and it is asked.
+func (r *readings) ofBareFirst(f *fact, subjects []string, last *rule) []string {
+	above, n := last.subjects, r.places[f.from].piece
+	if len(last.told) == 0 || len(above) == len(last.told) && slices.Equal(above, subjects) {
+		return subjects
+	}
+	alone := len(above) == len(last.told) && !r.namesPart(r.pieceTokens(last.piece))
+	if len(above) > 0 && (alone || r.pieces[n].tokens[0].col > r.pieces[last.piece].tokens[0].col+1 || r.bareFirsts(n) > 1) {
+		return above
+	}
+	f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
+	if len(above) == len(last.told) {
+		return above
+	}
+	return subjects
+}
+
+// bareFirsts counts the lines of a line's paragraph that say of a figure that it is the first, and
+// nothing of what, behind others.
+func (r *readings) bareFirsts(n int) (count int) {
+	bare := true // the line before
+	for k := r.paragraphOf(r.starts[n]); k < len(r.pieces) && k <= n+mostParagraph && (k <= n || !r.pieces[k].blank); k++ {
+		from, to := r.pieceTokens(k)
+		was := bare
+		bare = false
+		for i := from; i < to && !bare; i++ {
+			if f := r.factAt(i); f != nil {
+				bare = r.bareFirst(i)
+				break
+			}
+		}
+		if bare && !was {
+			count++
+		}
+	}
+	return count
 }
 
 // otherwise doubts the months between changes where the sentence behind theirs has others and

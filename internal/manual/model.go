@@ -56,6 +56,7 @@ func cellsOf(tokens []token) (cells [][]token) {
 type modelHead struct {
 	names []string
 	cols  []int // where each begins
+	end   int   // of the last
 	spans []Span
 }
 
@@ -110,7 +111,7 @@ func (p *page) modelHead(n int) *modelHead {
 			name = casedName(c)
 		}
 		h.names = append(h.names, name)
-		h.cols = append(h.cols, c[0].col)
+		h.cols, h.end = append(h.cols, c[0].col), c[len(c)-1].end
 		h.spans = append(h.spans, Span{c[0].from, c[len(c)-1].to})
 	}
 	return h
@@ -169,6 +170,9 @@ func (h *modelHead) rows(row *piece, models []string) []piece {
 	if label == 0 || len(cells) == label || len(models) != len(h.names) {
 		return []piece{*row}
 	}
+	if len(cells)-label == 1 && h.spanned(cells[label]) {
+		return []piece{*row}
+	}
 	of := make([][]token, len(h.cols))
 	for i, c := range cells[label:] {
 		k := i
@@ -208,6 +212,18 @@ func (h *modelHead) rows(row *piece, models []string) []piece {
 		list = append(list, q)
 	}
 	return list
+}
+
+// spanned reports whether a cell that stands alone in its row is of all models: it reaches below
+// the second name, or lies amid them, or it is words or grades, which are printed once.
+func (h *modelHead) spanned(cell []token) bool {
+	from, to := cell[0].col, cell[len(cell)-1].end
+	first := h.cols[0]
+	if from <= first+mostOffCell && to > h.cols[1] || from > first+mostOffCell && to < h.end && abs(from+to-first-h.end) <= 2*mostOffCell {
+		return true
+	}
+	grade := namesGrade(cell) || len(cell) > 1 && cell[1].fold == "w" && cell[1].gap == glued
+	return from <= first+mostOffCell && (grade || cell[0].kind == word && !hasUnit(cell))
 }
 
 // column gives the column that a cell stands below, -1 for none.
