@@ -14,8 +14,9 @@ import { afterFirstPaint, startCore } from './start.js';
  * @property {number} crashes that it was blamed for
  */
 
-const startDeadline = 60_000; // ms; the first start loads the core over the network
-const callDeadline = 10_000; // ms; a call takes less than one
+// ms; the first start loads the core over the network, and a call that takes less than a
+// second here takes long in an old browser of a phone that is busy: to stop it is no help.
+const deadline = 60_000;
 
 /**
  * Calls the core in its worker, one call at a time, so that a crash is known to
@@ -111,13 +112,12 @@ export class CoreClient {
     const ifMine = (fn) => (event) => worker === this.#worker && fn(event);
     worker.onmessage = ifMine(({ data }) => this.#receive(data));
     worker.onerror = worker.onmessageerror = ifMine(() => this.#crash());
-    this.#arm(startDeadline);
+    this.#arm();
   }
 
-  /** @param {number} ms */
-  #arm(ms) {
+  #arm() {
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => this.#crash(), ms);
+    this.#timer = setTimeout(() => this.#crash(), deadline);
   }
 
   #pump() {
@@ -128,7 +128,7 @@ export class CoreClient {
     const { op, input } = call;
     const id = this.#nextId++;
     this.#current = { ...call, id };
-    this.#arm(callDeadline);
+    this.#arm();
     this.#worker.postMessage({ id, op, input });
   }
 
