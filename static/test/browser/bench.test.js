@@ -2,6 +2,7 @@
 // network, with what was typed kept.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { comesTo } from './comes-to.js';
 import { tapAt } from './finger.js';
 import { goTo, startJob, stored } from './job-page.js';
 import { openBrowser, startServer } from './launch.js';
@@ -34,7 +35,7 @@ test('a step opens its calculation with what the card knows, and loses nothing',
 
   await untilSeen(page, words('ask.wrenches'));
   assert.equal(await heading(page), words('calc.wrench'));
-  assert.equal(await typed(page, words('ask.wrench.torque')), torque);
+  await comesTo(() => typed(page, words('ask.wrench.torque')), torque);
   await type(page, words('ask.id'), 'half inch');
   await type(page, words('ask.wrench.low'), '20 Nm');
   await type(page, words('ask.wrench.high'), '100 Nm');
@@ -44,7 +45,7 @@ test('a step opens its calculation with what the card knows, and loses nothing',
 
   await tap(page, words('nav.back'));
   await untilSeen(page, words('job.must'));
-  assert.equal(await typed(page, words('ask.torque')), '27 Nm', 'what was typed and not kept');
+  await comesTo(() => typed(page, words('ask.torque')), '27 Nm', 'what was typed and not kept');
 
   await goTo(page, '#/bench/wrench');
   await untilSeen(page, words('bench.take'));
@@ -63,7 +64,7 @@ test('the step that measures what came out asks how much fuel is in it', async (
     '',
     'the card knows how much was put in',
   );
-  assert.equal(await typed(page, words('ask.fuel.grade')), card.circuits[0].oil.grades[0]);
+  await comesTo(() => typed(page, words('ask.fuel.grade')), card.circuits[0].oil.grades[0]);
   await type(page, words('ask.fuel.volume'), '3 L');
   await type(page, words('ask.fuel.grade'), '10W-40');
   await type(page, words('ask.fuel.out'), '3.8 L');
@@ -86,7 +87,7 @@ test('what is wrong is said beside its field, and the field keeps it', async (t)
     await field(page, words('ask.run-out.hole'))
   ).evaluate((input) => input.parentElement.querySelector('.finding').textContent);
   assert.ok(beside.includes(words('finding.unknown-unit', { text: 'parsecs' })), beside);
-  assert.equal(await typed(page, words('ask.run-out.volume')), '300 L');
+  await comesTo(() => typed(page, words('ask.run-out.volume')), '300 L');
 
   await type(page, words('ask.run-out.volume'), '3 L');
   await type(page, words('ask.run-out.hole'), '12 mm');
@@ -97,9 +98,9 @@ test('what is wrong is said beside its field, and the field keeps it', async (t)
 
   await goTo(page, '#/bikes');
   await goTo(page, '#/bench/run-out');
-  assert.equal(await typed(page, words('ask.run-out.hole')), '12 mm', 'kept for the next time');
+  await comesTo(() => typed(page, words('ask.run-out.hole')), '12 mm', 'kept for the next time');
   await tap(page, words('bench.clear'));
-  assert.equal(await typed(page, words('ask.run-out.hole')), '');
+  await comesTo(() => typed(page, words('ask.run-out.hole')), '');
 });
 
 test('a figure in the wrong column is found out', async (t) => {
@@ -124,15 +125,15 @@ test('what is poured is off the shelf, and the next step asks for the rest', asy
   await untilSeen(page, words('job.poured.left', { poured: '1.5 L', due: '2.5 L', left: '1 L' }));
   await tap(page, words('calc.bottles'), 'link');
   await untilSeen(page, words('ask.bottles.bottles'));
-  assert.equal(await typed(page, words('ask.bottles.need')), '1 L');
+  await comesTo(() => typed(page, words('ask.bottles.need')), '1 L');
   await tap(page, words('bench.add'));
   await type(page, words('ask.bottles.size'), '4 L');
   await type(page, words('ask.bottles.left'), '2.5 L');
   await tap(page, words('bench.work'));
   await tap(page, words('bench.poured'));
   await untilSeen(page, words('bench.poured.said'));
-  assert.equal(await typed(page, words('ask.bottles.left')), '1.5 L');
-  assert.equal(await typed(page, words('ask.bottles.need')), '');
+  await comesTo(() => typed(page, words('ask.bottles.left')), '1.5 L');
+  await comesTo(() => typed(page, words('ask.bottles.need')), '');
 });
 
 test('drops are counted by tapping along, with a finger or a key', async (t) => {

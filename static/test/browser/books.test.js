@@ -5,6 +5,7 @@ import { test } from 'node:test';
 import { read, utils } from 'xlsx';
 import { bookFacts, drainedJob } from './book-facts.js';
 import { chooseSmallPicture } from './choose-file.js';
+import { comesTo } from './comes-to.js';
 import { download } from './download.js';
 import { goTo, plant, plantIn, plantSetting, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
@@ -49,7 +50,7 @@ test('old oil: a can is filled, warns, and is handed in with its receipt; the ye
   await untilSeen(page, words('draft.written'));
   await page.reload();
   await untilSeen(page, words('draft.written'));
-  assert.equal(await typed(page, words('books.oil.name')), 'Blue can', 'it is there again');
+  await comesTo(() => typed(page, words('books.oil.name')), 'Blue can', 'it is there again');
   await type(page, words('books.oil.size'), '5 L');
   await tap(page, words('books.keep'));
   await untilSeen(page, words('can.empty'));

@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { beginBike } from './bike-page.js';
+import { comesTo } from './comes-to.js';
 import { done, goTo, plantIn, startJob, stored, untilStep } from './job-page.js';
 import { openSite, openWithoutServer } from './open-site.js';
 import { polling } from './page.js';
@@ -86,11 +87,11 @@ test('what is refused stands beside its field, and nothing typed is lost', async
   );
   await tap(page, words('details.figure.keep'));
   await page.waitForSelector('.finding[data-grade="refuse"]');
-  assert.equal(await typed(page, words('details.figure.value')), 'a lot');
+  await comesTo(() => typed(page, words('details.figure.value')), 'a lot');
   assert.deepEqual(await stored(page, 'facts'), []);
   await page.reload();
   await untilSeen(page, words('draft.written'));
-  assert.equal(await typed(page, words('details.figure.value')), 'a lot');
+  await comesTo(() => typed(page, words('details.figure.value')), 'a lot');
 });
 
 test('a bike that was entered twice becomes one, and two again', async (t) => {

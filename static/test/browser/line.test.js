@@ -1,6 +1,7 @@
 // One line at the bench: typed and said, read, answered, and opened as a full form.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { comesTo } from './comes-to.js';
 import { goTo } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
@@ -35,8 +36,8 @@ test('a typed line is read piece by piece, answered, and opens its form filled i
   await tap(page, words('bench.line.form'), 'link');
   await untilSeen(page, words('bench.from'));
   assert.equal(await heading(page), words('calc.wrench'));
-  assert.equal(await typed(page, words('ask.wrench.torque')), '25 N·m');
-  assert.equal(await typed(page, words('ask.wrench.high')), '60 N·m');
+  await comesTo(() => typed(page, words('ask.wrench.torque')), '25 N·m');
+  await comesTo(() => typed(page, words('ask.wrench.high')), '60 N·m');
   await tap(page, words('nav.back'));
   await untilSeen(page, words('bench.line.form'));
   assert.match(await typed(page, words('bench.line')), /^25 Nm/, 'the line stands there still');

@@ -1,6 +1,7 @@
 // The job on one page, told afterwards; and stage by stage.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { comesTo } from './comes-to.js';
 import { tapFound } from './finger.js';
 import { goTo, startJob, stored, tapDone } from './job-page.js';
 import { openSite } from './open-site.js';
@@ -97,7 +98,7 @@ test('what is refused stands beside its line, and nothing that was filled in is 
 
   await goTo(page, `#/job/${id}`);
   await goTo(page, `#/job/${id}/page`);
-  assert.equal(await typed(page, words('ask.torque')), 'four');
+  await comesTo(() => typed(page, words('ask.torque')), 'four');
   await type(page, words('ask.torque'), '28 Nm');
   await tap(page, words('page.keep'));
   await untilSeen(page, words('page.kept'));

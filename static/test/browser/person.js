@@ -9,10 +9,10 @@ import { words } from './words.js';
 export const seen = (page) =>
   page.evaluate(() => document.body.innerText.replace(/\s+/g, ' ').replace(/[\u2066-\u2069]/g, ''));
 
-/** Waits until the function, called in the page, gives something true; complains of what there is instead. */
+/** Waits until the function, called in the page, gives something true, and resolves to a handle of it; complains of what there is instead. */
 async function until(page, complaint, fn, args, timeout = patience()) {
   try {
-    await page.waitForFunction(fn, { polling, timeout }, ...args);
+    return await page.waitForFunction(fn, { polling, timeout }, ...args);
   } catch (cause) {
     throw new Error(`${complaint}; there is: ${await seen(page)}`, { cause });
   }
@@ -111,13 +111,16 @@ export const alerts = (page) =>
 export const heading = (page) =>
   page.evaluate(() => document.querySelector('h1').textContent.replace(/\s+/g, ' ').trim());
 
-/** What stands under the heading `title`, to the end of its article or section. */
-export const under = (page, title) =>
-  page.evaluate((text) => {
+/** What stands under the heading `title`, to the end of its article or section, once it is there. */
+export async function under(page, title) {
+  const part = (text) => {
     const all = [...document.querySelectorAll('h2, h3')];
     const found = all.find((h) => h.textContent.replace(/\s+/g, ' ').trim() === text);
     return found?.closest('article, section').innerText.replace(/\s+/g, ' ');
-  }, title);
+  };
+  const told = await until(page, `there is no "${title}"`, part, [title]);
+  return told.jsonValue();
+}
 
 /** Chooses an entry of the list that the selector means, by its value, once both are there. */
 export async function chooseFrom(page, selector, value) {

@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { setTimeout as pause } from 'node:timers/promises';
 import { isDeepStrictEqual } from 'node:util';
+import { comesTo } from './comes-to.js';
 import { startJob, stored, tapDone, untilStep } from './job-page.js';
 import { polling } from './page.js';
 import { patience } from './patience.js';
@@ -37,8 +38,8 @@ test('what is typed outlives the browser, and goes when it is kept', async (t) =
   const { page, complaints } = await startAgain(t, profile, url);
   await tapText(page, words('bikes.resume'));
   await untilStep(page, 1);
-  assert.equal(await typed(page, words('ask.odometer')), '12 4');
-  assert.equal(await typed(page, words('job.note')), 'half a sen');
+  await comesTo(() => typed(page, words('ask.odometer')), '12 4');
+  await comesTo(() => typed(page, words('job.note')), 'half a sen');
   await type(page, words('ask.odometer'), '12 400 km');
   await tap(page, words('job.keep'));
   await untilSeen(page, words('job.kept', { value: '12400 km' }));
@@ -66,5 +67,5 @@ test('what is typed is written down when the page is left', async (t) => {
   };
   await Promise.all([page.waitForNavigation(), page.evaluate(leave)]);
   await untilStep(page, 1);
-  assert.equal(await typed(page, words('ask.odometer')), '12 47');
+  await comesTo(() => typed(page, words('ask.odometer')), '12 47');
 });

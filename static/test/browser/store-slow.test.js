@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { setTimeout as pause } from 'node:timers/promises';
+import { comesTo } from './comes-to.js';
 import { goTo, plant, startJob, stored, tapDone } from './job-page.js';
 import { staysAmiss } from './layout.js';
 import { openSite } from './open-site.js';
@@ -124,11 +125,11 @@ test('a calculation does not wait for what was kept, and loses nothing of it', a
   await add('1 L');
   await untilSeen(page, bottles(1));
   await goTo(page, '#/bench');
-  assert.equal(await typed(page, words('bench.line')), '');
+  await comesTo(() => typed(page, words('bench.line')), '');
   await page.evaluate(() => globalThis.answer());
   await untilOver(page);
   await untilSeen(page, words('bench.line.read-as'));
-  assert.equal(await typed(page, words('bench.line')), '3 L in mL');
+  await comesTo(() => typed(page, words('bench.line')), '3 L in mL');
   await goTo(page, '#/bench/bottles');
   await untilSeen(page, bottles(2));
   assert.deepEqual(await kept(), ['2.5 L', '1 L']);

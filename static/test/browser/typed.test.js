@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
+import { comesTo } from './comes-to.js';
 import { tapAt } from './finger.js';
 import {
   goTo,
@@ -118,11 +119,11 @@ test('every field of a job comes back, and is gone once it is kept', async (t) =
     );
 
   await goTo(page, '#/job/open-job/steps');
-  const marks = (await seen(page)).split(words('draft.written')).length - 1;
-  assert.equal(marks, (await steps(page)).length, 'each step is marked, for its note');
+  const marks = async () => (await seen(page)).split(words('draft.written')).length - 1;
+  await comesTo(marks, (await steps(page)).length, 'each step is marked, for its note');
   await goTo(page, '#/job/open-job/step/look-oil');
-  assert.ok((await seen(page)).includes(words('draft.written')));
-  assert.ok((await seen(page)).includes(words('job.drafted')));
+  await untilSeen(page, words('draft.written'));
+  await untilSeen(page, words('job.drafted'));
   assert.ok(!(await seen(page)).includes(words('job.saved')), 'not all of it is kept');
   const before = new Set((await stored(page, 'drafts')).map(({ key }) => key));
   await tap(page, words('job.note.save'));

@@ -1,6 +1,7 @@
 // What was taken back can be taken back too, and what two windows say at once is said once.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { comesTo } from './comes-to.js';
 import { done, goTo, planOf, startJob, stored, untilStep } from './job-page.js';
 import { openSite } from './open-site.js';
 import { polling } from './page.js';
@@ -78,6 +79,6 @@ test('what is typed while the same field is being kept stays in it', async (t) =
     field.dispatchEvent(new InputEvent('input', { bubbles: true }));
   });
   await page.waitForFunction(() => document.querySelector('.asks .kept'), { polling });
-  assert.equal(await typed(page, words('ask.odometer')), '12 400 miles');
+  await comesTo(() => typed(page, words('ask.odometer')), '12 400 miles');
   await untilSeen(page, words('draft.written'));
 });

@@ -4,6 +4,7 @@ import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { chooseSmallPicture } from './choose-file.js';
+import { comesTo } from './comes-to.js';
 import { goTo, openStep, plantIn, plantSetting, startJob, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
 import { printed } from './pdf.js';
@@ -75,7 +76,7 @@ test('a customer’s visit, from arrival to signature and label, without a netwo
       await pick(page, 'visit-promised-time', '17:00');
       await tap(page, words('visit.arrival.keep'));
       await untilSeen(page, words('finding.not-a-number', { text: 'far' }));
-      assert.equal(await typed(page, words('visit.ask.odometer')), 'far', 'it is not lost');
+      await comesTo(() => typed(page, words('visit.ask.odometer')), 'far', 'it is not lost');
       await shot(page, 'arrival');
       await type(page, words('visit.ask.odometer'), '34 210 km');
       await tap(page, words('visit.arrival.keep'));

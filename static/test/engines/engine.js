@@ -4,7 +4,7 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { patience } from '../browser/patience.js';
-import { boxOf, chooseEntry, focusField, place, textSeen } from './in-page.js';
+import { boxOf, chooseEntry, fingerMet, focusField, place, textSeen } from './in-page.js';
 
 const polling = 50; // ms
 const samePlace = 10; // CSS pixels
@@ -77,14 +77,33 @@ export class Engine {
     );
   }
 
-  /** Taps what the selector or {role, name} means, once it can be hit. */
+  /**
+   * Taps what the selector or {role, name} means, once it can be hit; what was drawn anew
+   * or moved meanwhile is looked for again, as a person would.
+   */
   async tap(what) {
+    await this.#untilTrue(
+      () => this.#tapOnce(what),
+      () => `${JSON.stringify(what)} is drawn anew or moves whenever it is tapped`,
+    );
+  }
+
+  /** Reports whether the tap met what was meant. */
+  async #tapOnce(what) {
     const where = await this.#placeOf(what);
     const { x, y, at } = this.#last;
     const again = Math.hypot(where.x - x, where.y - y) < samePlace;
     if (again) await pause(Math.max(0, at + this.doubleTap - performance.now()));
     await this.touch([where]);
     this.#last = { ...where, at: performance.now() };
+    const end = performance.now() + patience(2);
+    for (;;) {
+      // A page that was left by the tap can't be asked.
+      const met = await this.evaluate(fingerMet).catch(() => true);
+      if (met !== undefined) return met;
+      if (performance.now() > end) return false;
+      await pause(polling);
+    }
   }
 
   /** Types into the field whose label begins so, in place of what it holds. */

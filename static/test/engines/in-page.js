@@ -7,7 +7,8 @@ export const textSeen = () =>
 
 /**
  * Looks for the thing that is meant, brings it to the middle of the screen, and says
- * where a finger hits it: {x, y}, or {lacks}, a sentence. `what` is a selector, or
+ * where a finger hits it: {x, y}, or {lacks}, a sentence. `globalThis.finger` says from
+ * then on what the next click met. `what` is a selector, or
  * {role, name}: without a role anything that can be tapped and is called so, else the
  * innermost thing that holds the text.
  */
@@ -81,11 +82,22 @@ export function place(what) {
   const y = box.top + box.height / 2;
   const hit = document.elementFromPoint(x, y);
   if (!hit) return { lacks: `it is beyond the screen, at ${x}, ${y}` };
-  const label = hit.closest('label');
-  const same =
-    element.contains(hit) || hit.contains(element) || (label && label.control === element);
-  return same ? { x, y } : { lacks: `${hit.outerHTML.slice(0, 120)} covers it` };
+  const whole = (part) => part.closest('a, button, label, summary');
+  const meets = (other) => {
+    const label = other.closest('label');
+    const within = other.contains(element) && whole(other) && whole(other) === whole(element);
+    return element.contains(other) || within || (label && label.control === element);
+  };
+  if (!meets(hit)) return { lacks: `${hit.outerHTML.slice(0, 120)} covers it` };
+  const finger = {};
+  globalThis.finger = finger;
+  const see = ({ target }) => (finger.met = Boolean(meets(target)));
+  addEventListener('click', see, { capture: true, once: true });
+  return { x, y };
 }
+
+/** Whether the click after place() met what was meant; nothing while there was none. */
+export const fingerMet = () => (globalThis.finger ? globalThis.finger.met : true);
 
 /** Marks the field whose label begins with the text, with the focus; says whether there is one. */
 export function focusField(label) {

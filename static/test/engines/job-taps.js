@@ -52,13 +52,24 @@ export async function noteDown({ engine }, text) {
 export const eventsOf = async (phone, kind) =>
   (await everyEvent(phone)).filter((event) => event.job === phone.left.job && event.kind === kind);
 
+/** Runs in the page: what came of Done at a step, 'gate' or 'left'; '' while nothing did. */
+const cameOf = (step) => {
+  if (document.querySelector('.actions.brake')) return 'gate';
+  const here = document.querySelector('.step');
+  return here && here.dataset.step === step ? '' : 'left';
+};
+
 /** Taps Done at the step on the screen once it has stood there; goes on from a gate all the same. */
 export async function tapDone(phone) {
   const { engine } = phone;
-  const ready = () => engine.until(() => document.querySelector('.step[data-ready]') !== null);
-  await ready();
+  const ready = () =>
+    engine.until(() => {
+      const step = document.querySelector('.step[data-ready]');
+      return step && step.dataset.step;
+    });
+  const step = await ready();
   await phone.tap(words('job.done'), 'button');
-  if (!(await engine.evaluate(() => document.querySelector('.actions.brake') !== null))) return;
+  if ((await engine.until(cameOf, step)) === 'left') return;
   await ready();
   await phone.tap(words('job.brake.on'), 'button');
 }

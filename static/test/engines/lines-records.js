@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { gunzipSync } from 'node:zlib';
+import { comes, comesTo } from '../browser/comes-to.js';
 import { held } from '../browser/held.js';
 import { stored } from '../browser/job-page.js';
 import { pieces, words } from '../browser/words.js';
@@ -43,14 +44,15 @@ export const editor = {
       ['/bolts/0/torque', '18-20 ft-lb'],
     ])
       await enter(phone, name, text);
-    assert.equal(await holds(phone, '/circuits/0/oilOnly'), '2,6 L', 'as it was typed');
+    await comesTo(() => holds(phone, '/circuits/0/oilOnly'), '2,6 L', 'as it was typed');
     await engine.untilSeen(words('edit.read-as', { text: '2.6 L' }));
-    const [own, ...others] = await stored(page, 'cards');
-    assert.deepEqual(others, []);
-    assert.deepEqual(
-      [own.card.make, own.card.circuits[0].oil.grades, own.card.circuits[0].oilOnly.value],
-      ['Plainford', ['10W-40'], 2.6],
-    );
+    const kept = async () =>
+      (await stored(page, 'cards')).map(({ card: { make, circuits } }) => [
+        make,
+        circuits[0].oil?.grades,
+        circuits[0].oilOnly?.value,
+      ]);
+    await comesTo(kept, [['Plainford', ['10W-40'], 2.6]]);
     await phone.tap(words('edit.plan'), 'link');
     await engine.untilSeen(words('plan.start'));
     await engine.untilSeen('18–20 lbf·ft');
@@ -66,19 +68,30 @@ Engine oil, wet sump
 Oil drain bolt, M12 x 1.5 ............. 25 N·m (18 lbf·ft)
 Spark plug ............................ 16 N·m (12 lbf·ft)`;
 
-/** Runs in the page: puts a text into a field, which must be there. */
+/** Runs in the page: puts a text into a field, which must be there, and tells the page of it. */
 const putInto = (selector, text) => {
   const field = document.querySelector(selector);
-  if (field) field.value = text;
-  return field !== null;
+  if (!field) return false;
+  field.value = text;
+  for (const heard of ['input', 'change']) field.dispatchEvent(new Event(heard, { bubbles: true }));
+  return true;
 };
 
-/** Runs in the page: gives the first answer to what is asked there; says whether the plan is next. */
+/**
+ * Runs in the page: gives the first answer to what is asked there, once each; says whether
+ * the plan is next.
+ */
 const answered = (toPlan) => {
   const main = document.querySelector('.actions .main');
-  if (main && main.textContent.trim() === toPlan) return true;
-  const answer = document.querySelector('.question button');
-  if (answer) answer.click();
+  if (main && main.textContent.trim() === toPlan) {
+    delete globalThis.answeredLast;
+    return true;
+  }
+  const question = document.querySelector('.question');
+  const asked = question && question.querySelector('h2').textContent;
+  if (!question || asked === globalThis.answeredLast) return false;
+  globalThis.answeredLast = asked;
+  question.querySelector('button').click();
   return false;
 };
 
@@ -95,10 +108,12 @@ export const manual = {
     await phone.tap(words('manual.to-plan'), 'button');
     await engine.untilSeen(words('plan.start'));
     await engine.untilSeen('25 N·m');
-    const all = await stored(page, 'cards');
-    const [{ card }] = all.filter((one) => one.card.model === 'Stoat 320');
-    const { torque } = card.bolts.find(({ purpose }) => purpose === 'drain-plug');
-    assert.deepEqual([torque.value, torque.standing], [25, 'manual']);
+    const torques = async () =>
+      (await stored(page, 'cards'))
+        .filter((one) => one.card.model === 'Stoat 320')
+        .map((one) => one.card.bolts.find(({ purpose }) => purpose === 'drain-plug')?.torque)
+        .map((torque) => [torque?.value, torque?.standing]);
+    await comesTo(torques, [[25, 'manual']]);
   },
 };
 
@@ -137,14 +152,14 @@ export const restore = {
     await engine.until(() => !globalThis.beforeErasing && globalThis.tidysump?.offline.state.ready);
     await engine.untilSeen(words('bikes.title'));
     const nothing = { photos: [], jobs: [], events: [], cards: [], lines: [] };
-    assert.deepEqual(await held(page), nothing);
+    await comesTo(() => held(page), nothing);
     await phone.goTo('#/keep');
     await engine.file('#backup-file', left.backup);
     await engine.untilSeen(words('restore.rule'));
     assert.deepEqual(await held(page), nothing, 'nothing is changed before it is said');
     await phone.tap(words('restore.do'), 'button');
     await engine.untilSeen(words('restore.done'));
-    assert.deepEqual(inOrder(await held(page)), inOrder(left.store));
+    await comesTo(async () => inOrder(await held(page)), inOrder(left.store));
     await phone.goTo(`#/record/${left.job}`);
     await engine.untilSeen(`${card.make} ${card.model}`);
   },
@@ -178,20 +193,20 @@ export const codes = {
     const cannot = words('qr.cannot');
     const seen = await engine.until(oneOf, [words('qr.show.how'), cannot]);
     if (seen === cannot) return fallsBack(cannot);
-    const { width, height } = await engine.evaluate(() => {
-      const box = document.querySelector('.qr svg').getBoundingClientRect();
-      return { width: box.width, height: box.height };
-    });
-    assert.ok(Math.abs(width - height) < 1 && width > 200, `${width} by ${height} px`);
+    const sizeOf = () => {
+      const code = document.querySelector('.qr svg');
+      if (!code) return [0, 0];
+      const { width, height } = code.getBoundingClientRect();
+      return [width, height];
+    };
+    const square = ([width, height]) => Math.abs(width - height) < 1 && width > 200;
+    const size = await comes(() => engine.evaluate(sizeOf), square);
+    assert.ok(square(size), `${size.join(' by ')} px`);
     await phone.tap(words('qr.as-text'), 'summary');
-    const texts = await engine.evaluate(() => document.querySelector('details textarea').value);
+    const texts = await engine.until(() => document.querySelector('details textarea')?.value);
     assert.match(texts, /^TSC1:/);
     await phone.goTo('#/cards/read');
-    await engine.until((all) => {
-      const field = document.querySelector('#qr-codes');
-      if (field) field.value = all;
-      return field !== null;
-    }, texts);
+    await engine.until(putInto, '#qr-codes', texts);
     await phone.tap(words('qr.paste.read'), 'button');
     await engine.untilSeen(words('pack.same.why'));
     return undefined;

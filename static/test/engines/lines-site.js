@@ -1,6 +1,7 @@
 // The lines of the walk about the site as such: the visit, offline, an update, a dead
 // battery, two windows.
 import assert from 'node:assert/strict';
+import { comes, comesTo } from '../browser/comes-to.js';
 import { heading } from '../browser/person.js';
 import { words } from '../browser/words.js';
 import { contrast, overWide } from './on-screen.js';
@@ -17,7 +18,7 @@ export const visit = {
     assert.equal(await heading(page), words('bikes.title'));
     for (const { make, model } of samples) await engine.untilSeen(`${make} ${model}`);
     assert.equal(await engine.evaluate(() => innerWidth), 360);
-    assert.equal(await engine.evaluate(overWide), 0, 'px wider than the screen');
+    await comesTo(() => engine.evaluate(overWide), 0, 'px wider than the screen');
   },
 };
 
@@ -59,7 +60,10 @@ export const colours = {
       await engine.until((want) => document.documentElement.dataset.theme === want, theme);
       for (const address of ['#/settings', '#/bikes', '#/bench/level']) {
         await phone.goTo(address);
-        const found = await engine.evaluate(contrast);
+        const found = await comes(
+          () => engine.evaluate(contrast),
+          (now) => now.dark === dark && now.least >= leastContrast,
+        );
         assert.equal(found.dark, dark, `${theme} at ${address}`);
         assert.ok(
           found.least >= leastContrast,
@@ -88,7 +92,7 @@ export const update = {
     await engine.until(() => globalThis.edition === 'next');
     await phone.untilOffline('ready');
     assert.notEqual((await phone.offline()).version, left.version);
-    assert.deepEqual(await everyEvent(phone), before);
+    await comesTo(() => everyEvent(phone), before);
     left.version = (await phone.offline()).version;
     await phone.loseNetwork();
     await phone.reload();
@@ -107,16 +111,17 @@ export const resume = {
     const { engine, host, left } = phone;
     await engine.open(`${host.url}?from=icon`);
     await engine.untilSeen(words('bikes.title'));
-    assert.deepEqual(await everyEvent(phone), before);
+    await comesTo(() => everyEvent(phone), before);
     assert.equal((await phone.offline()).version, left.version);
     await engine.tap(`a[href="#/job/${left.job}"]`);
     await engine.until((id) => document.getElementById(`note-${id}`) !== null, step);
     await tapDone(phone);
     await engine.until((id) => document.getElementById(`note-${id}`) === null, step);
-    const [last] = (await everyEvent(phone)).filter(
-      ({ id }) => !before.some((event) => event.id === id),
-    );
-    assert.deepEqual([last.kind, last.step], ['done', step]);
+    const since = async () =>
+      (await everyEvent(phone))
+        .filter(({ id }) => !before.some((event) => event.id === id))
+        .map((event) => [event.kind, event.step]);
+    await comesTo(since, [['done', step]]);
   },
 };
 
@@ -130,7 +135,7 @@ export const twoWindows = {
     await noteDown(phone, text);
     await engine.windows.switch(0);
     await engine.untilSeen(`✎ ${text}`);
-    const notes = (await everyEvent(phone)).filter((event) => event.text === text);
-    assert.equal(notes.length, 1);
+    const notes = async () => (await everyEvent(phone)).filter((event) => event.text === text);
+    await comesTo(async () => (await notes()).length, 1);
   },
 };
