@@ -25,6 +25,7 @@ type scheduleRow struct {
 	from, to int    // tokens
 	marked   []bool // of each column
 	doubtful bool   // that it is changed is said by nothing but its mark
+	told     bool   // the page says what its marks mean
 }
 
 // schedule is such a table.
@@ -240,6 +241,7 @@ func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []sche
 			}
 			row.marked[best], any = true, true
 			row.doubtful = row.doubtful || !sure && !change
+			row.told = row.told || sure
 		}
 		if any {
 			list = append(list, row)
@@ -304,6 +306,7 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 	for i := range columns {
 		every = every || columns[i].every
 	}
+	clear := len(columns) >= leastGrid && row.told
 	grid := 0 // where the columns begin that are each so far from the one before it
 	if !every {
 		if grid = gridOf(columns); grid < 0 {
@@ -326,7 +329,7 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			case c.hard:
 				say(c.fact, s, severe, false)
 			case c.first || i == 0 && (every && !c.every || grid > 0):
-				say(c.fact, s, first, !c.first && !sooner(c, columns))
+				say(c.fact, s, first, !c.first && !sooner(c, columns) && !(clear && grid > 0 && columns[grid].fact.low >= leastTimes*c.fact.low))
 			case every:
 				say(c.fact, s, regular, false)
 			}
@@ -335,10 +338,14 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			continue
 		}
 		if i := stepOf(row.marked[grid:]); i >= 0 {
-			say(columns[grid+i].fact, s, regular, true)
+			say(columns[grid+i].fact, s, regular, !clear)
 		}
 	}
 }
+
+// leastGrid is how many columns a schedule has at least whose equal steps say how often a thing is
+// done, where the page says what its marks mean.
+const leastGrid = 4
 
 // sooner reports whether a column is told by its distance to be of a first service.
 func sooner(c *scheduleColumn, columns []scheduleColumn) bool {
