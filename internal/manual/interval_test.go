@@ -80,6 +80,7 @@ func TestRead_Sizes(t *testing.T) {
 	for _, c := range []struct{ text, want string }{
 		{"Oil drain plug (A/F 17): 25 N·m", "bolt.drain.size 17 mm"},
 		{"Remove the oil drain plug (17 mm).", "bolt.drain.size 17 mm"},
+		{"Oil drain plug, M12 x 1.5 (17 mm) .... 22 N·m", "bolt.drain.size 17 mm"},
 		{"Ölablassschraube (SW 17): 25 Nm", "bolt.drain.size 17 mm"},
 		{"Ölablassschraube mit 17er Ringschlüssel lösen.", "bolt.drain.size 17 mm"},
 		{"Bouchon de vidange d'huile (clé de 17) : 25 N.m", "bolt.drain.size 17 mm"},

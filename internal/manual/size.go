@@ -102,6 +102,11 @@ func (r *readings) bracketSize(f *fact) bool {
 	if r.at(at-1).text != "(" || !strings.Contains("),;", r.at(f.to).text) {
 		return false
 	}
+	if k := r.factAt(at - 2); k != nil && k.kind == "thread" { // "drain bolt, M12 x 1.5 (17 mm)"
+		if at = k.from; r.at(at-1).text != "," {
+			at++
+		}
+	}
 	n := r.mentionFrom(at) - 1
 	return n >= 0 && r.mentions[n].to == at-1 && r.mentions[n].part != "" && r.mentions[n].part != "filter"
 }
