@@ -272,8 +272,31 @@ func (r *readings) quote(from, to, at int) Span {
 	for first > from && r.adjoining(&r.places[first-1], &r.places[first]) && r.places[last].to-r.places[first-1].from <= mostQuote {
 		first--
 	}
-	return Span{r.places[first].from, r.places[last].to}
+	return Span{r.places[first].from, r.places[r.closing(first, last)].to}
 }
+
+// closing gives the token that closes the brackets which are open behind some tokens, where it
+// stands near; else the last of them.
+func (r *readings) closing(first, last int) int {
+	open := 0
+	for i := first; i < len(r.places) && i <= last+mostInBrackets; i++ {
+		if i > last && (open == 0 || !r.adjoining(&r.places[i-1], &r.places[i])) {
+			break
+		}
+		switch r.places[i].text {
+		case "(":
+			open++
+		case ")":
+			if open = max(open-1, 0); open == 0 && i > last && r.places[i].to-r.places[first].from <= mostQuote {
+				return i
+			}
+		}
+	}
+	return last
+}
+
+// mostInBrackets is how many tokens are quoted at most to close a bracket.
+const mostInBrackets = 12
 
 // adjoining reports whether nothing of the page stands between two tokens.
 func (r *readings) adjoining(a, b *place) bool {

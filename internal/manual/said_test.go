@@ -55,3 +55,13 @@ func TestSaid_Pages(t *testing.T) {
 		}
 	}
 }
+
+// A quote that opens a bracket closes it, where it is near.
+func TestRead_QuotesCloseTheirBrackets(t *testing.T) {
+	text := "Engine oil with filter ..... 1.6 L (1.7 US qt, 1.4 Imp qt)\nOil drain plug ..... 25 N·m (2.5 kgf·m)\n"
+	for _, r := range manual.Read(text, "").Readings {
+		if q := text[r.Quote.From:r.Quote.To]; strings.Count(q, "(") != strings.Count(q, ")") {
+			t.Errorf("%s: %q", r.What, q)
+		}
+	}
+}
