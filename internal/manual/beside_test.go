@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"tidysump/internal/manual"
 )
 
 // Whose it is where something nearer than a heading says so.
@@ -32,6 +34,8 @@ func TestRead_Beside(t *testing.T) {
 		{"Torques (todos os anos)\n  Bujão de drenagem do óleo ..... 24 N.m\n", "interval.", nil},
 		{"ACEITE DE MOTOR\nCantidad en el cambio ......... 1.350 cm³\n\nREFRIGERACIÓN\nCapacidad del circuito ........ 1.100 cm³\n", "oil.", []string{"oil.engine.oil-only 1350 mL"}},
 		{"Oil change: 1,000 km, and after that each\nDrain plug: 32 N·m\n", "interval.", []string{"interval.first 1000 km"}},
+		// What is told twice is due each time, and what follows the first is each other.
+		{"Primeira mudança do óleo: 1.000 km; seguintes: de 8.000 em 8.000 km.\n", "interval.", []string{"interval.distance 8000 km", "interval.first 1000 km"}},
 	} {
 		got := said(c.text, c.begin)
 		if !slices.Equal(got, c.want) {
@@ -42,5 +46,24 @@ func TestRead_Beside(t *testing.T) {
 		if strings.Contains(years, "2012") {
 			t.Errorf("%q", years)
 		}
+	}
+}
+
+// A figure in another unit than the head of its column says, and a state that the page tells in
+// two ways, are asked.
+func TestRead_TwoWays(t *testing.T) {
+	for _, text := range []string{
+		"COPPIE DI SERRAGGIO                     Nm\nTappo scarico olio, M12x1,25 ..... 25\nFiltro olio ...................... 15 kgm\n",
+		"TORQUES                                 N·m\nOil drain bolt ................... 25\nOil filter ....................... 15 kgf·m\n",
+	} {
+		for _, r := range manual.Read(text, "").Readings {
+			if strings.HasSuffix(r.What, ".torque") && r.Sure != (r.What == "bolt.drain.torque") {
+				t.Errorf("%q: %s %s is sure: %v", text, r.What, r.Text, r.Sure)
+			}
+		}
+	}
+	text := "LIVELLO OLIO\nControllare il livello a motore freddo, all'oblò.\nIl livello si controlla solo a motore caldo.\n"
+	if got := said(text, "level.state"); len(got) != 2 {
+		t.Errorf("%q: %q", text, got)
 	}
 }

@@ -1,5 +1,7 @@
 package manual
 
+import "slices"
+
 // filters reads what kind of filter there is and how often filter and strainer are changed.
 func (r *readings) filters() {
 	r.filterKind()
@@ -92,6 +94,9 @@ func (r *readings) filterKind() {
 		}
 	}
 	switch from, to := r.filterInHand(); {
+	case len(turned) > 0 && r.tornAt(turned[0].Quote.From) && r.filterUnscrewed(&from, &to):
+		r.say("filter.kind", "spin-on", from, to)
+		return
 	case len(turned) > 0 && (to == 0 || r.turnedIn(turned[0].Quote)):
 		r.list = append(r.list, turned[0])
 		return
@@ -126,6 +131,11 @@ func (r *readings) screwedBefore(from int) int {
 		}
 	}
 	return from
+}
+
+// tornAt reports whether a quote begins within a word that is torn at a line's end.
+func (r *readings) tornAt(from int) bool {
+	return slices.ContainsFunc(r.places, func(t place) bool { return t.from == from && len(t.text) > t.to-t.from })
 }
 
 // turnedIn reports whether words for screwing or for the hand stand in a quote.
@@ -175,6 +185,22 @@ func (r *readings) filterInHand() (from, to int) {
 		}
 	}
 	return from, to
+}
+
+// filterUnscrewed finds a filter named right behind the word for screwing: "Unscrew the filter".
+func (r *readings) filterUnscrewed(from, to *int) bool {
+	for n := range r.mentions {
+		m := &r.mentions[n]
+		at := m.from - 1
+		for at > 0 && r.places[at].function {
+			at--
+		}
+		if t := r.termAt(at); t != nil && t.has("action.screw") && m.part == "filter" && !m.foreign && r.places[at].clause == r.places[m.from].clause {
+			*from, *to = t.from, m.to
+			return true
+		}
+	}
+	return false
 }
 
 func (r *readings) filterTurned(sense string) (from, to int) {

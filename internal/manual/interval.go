@@ -334,6 +334,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if t := r.termAt(f.from); every < 0 && t != nil && (t.has("every.year") || t.has("every.half-year")) {
 		every = f.from
 	}
+	if every < 0 && r.twiceTold(f) {
+		every = f.from - 2
+	}
 	one := has(begin, f.from, "when.first")
 	if one >= 0 && has(one, f.from, "when.then") >= 0 { // "1,000 km first, then 7,500 km"
 		one = -1
@@ -418,6 +421,13 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
 	}
 	return regular, f.from
+}
+
+// twiceTold reports whether a figure is told twice with a small word between, which says "each":
+// "de 8.000 em 8.000 km".
+func (r *readings) twiceTold(f *fact) bool {
+	k := f.from - 2
+	return k >= 0 && r.places[k].kind == number && r.places[k].text == r.places[f.from].text && r.places[k+1].function
 }
 
 // everyBelow reports whether a figure begins a row of a list of what is due, without a word for
@@ -546,7 +556,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		list = []string{"engine"}
 	}
 	oil := r.oilIn(from, next)
-	every := r.about(begin, f.from, "when.every") || r.senseAt(f.from, "every.year") || r.senseAt(f.from, "every.half-year")
+	every := r.about(begin, f.from, "when.every") || r.twiceTold(f) || r.senseAt(f.from, "every.year") || r.senseAt(f.from, "every.half-year")
 	if len(list) == 0 && !oil {
 		follows := len(last.subjects) > 0 && (every || role != regular)
 		known := !r.stray(from, f.from)

@@ -183,7 +183,11 @@ func (r *readings) levelWords(from, to int) {
 			r.sayOnce(prefix+"device", device, t.from, end)
 		}
 		if s, ok := t.begin("state."); ok && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) { // "warm to operating temperature"
-			r.sayOnce(prefix+"state", s, t.from, t.to)
+			if a, b := r.sentenceOf(i); r.about(a, b, "level.check") {
+				r.say(prefix+"state", s, t.from, t.to) // where the page says two things, both are shown
+			} else {
+				r.sayOnce(prefix+"state", s, t.from, t.to)
+			}
 		}
 		if s, ok := t.begin("stance."); ok && !r.denied(i) {
 			r.say(prefix+"stance", s, t.from, t.to)

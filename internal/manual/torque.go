@@ -114,6 +114,9 @@ func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 	if byContext {
 		doubts = append(doubts, doubt("manual-by-context", "text", f.text))
 	}
+	if other := r.inHeadsUnit(f); other != "" {
+		doubts = append(doubts, doubt("manual-units-differ", "text", f.text, "other", other))
+	}
 	from := f.from
 	if m != nil && m.from < from && r.places[m.from].sentence == r.places[from].sentence {
 		from = m.from
@@ -124,6 +127,26 @@ func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 	}
 	f.used = true
 	r.sayAt(what, f.text, from, r.clauseRest(to), f.from, doubts...)
+}
+
+// inHeadsUnit gives what a torque of a table would be in the unit that the head says, where its row
+// has another unit and no twin: one of them is a slip. "" where they agree.
+func (r *readings) inHeadsUnit(f *fact) string {
+	if r.places[f.from].gap != wide || f.to-f.from < 2 || len(f.twins) > 0 {
+		return ""
+	}
+	for n := len(r.heads) - 1; n >= 0; n-- {
+		h := &r.heads[n]
+		if h.kind != f.kind || h.to > f.from {
+			continue
+		}
+		if v, _, ok := r.figureAt(f.from); ok && len(h.units) == 1 && h.units[0] != f.unit && r.places[h.from].section == r.places[f.from].section {
+			g := r.amount(f.from, f.from+1, h.units[0], v, v, "")
+			return g.text
+		}
+		break
+	}
+	return ""
 }
 
 // mostRest is how many tokens of a clause are quoted behind a figure.
