@@ -417,6 +417,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 			return first, clauseFrom
 		}
 	}
+	if n := r.places[f.from].piece + 1; begin == from && every < 0 && r.starts[n-1] == f.from && r.at(f.end()).text == ":" && n < len(r.pieces) && !r.pieces[n].blank && r.words.dueEntry(r.pieces[n].tokens) {
+		return first, f.from // "1,000 km: engine oil" over "every 4,000 km: engine oil"
+	}
 	if r.prose(f.from) && !r.about(from, f.from, "when.then") && !r.about(from, to, "when.every") && len(f.doubts) == 0 { // "at 1,000 km": once, or each time
 		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
 	}

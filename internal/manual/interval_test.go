@@ -38,6 +38,8 @@ func TestRead_Intervals(t *testing.T) {
 		{"The oil filter rotor spins. Change the oil every 3,000 km, clean the strainer every 6,000 km and the rotor every 12,000 km.", []string{"interval.distance 3000 km", "interval.filter 12000 km", "interval.strainer 6000 km"}},
 		{"Le rotor du filtre tourne. Changer l'huile tous les 3 000 km, nettoyer la crépine tous les 6 000 km et le rotor tous les 12 000 km.", []string{"interval.distance 3000 km", "interval.filter 12000 km", "interval.strainer 6000 km"}},
 		{"Change the oil every 3,000 km. Clean the strainer every 6,000 km and the wossname every 12,000 km.", []string{"interval.distance 3000 km", "interval.strainer 6000 km"}},
+		{"Service\n1 000 km: engine oil\nevery 4 000 km: engine oil, oil filter\nevery 8 000 km: gearbox oil\n", []string{"interval.distance 4000 km", "interval.first 1000 km", "interval.gearbox 8000 km"}},
+		{"Wartung des Motors\n1 000 km: Motoröl\nalle 5 000 km: Motoröl\nalle 10 000 km: Ölfilter\n", []string{"interval.distance 5000 km", "interval.filter 10000 km", "interval.first 1000 km"}},
 		{"The first oil change is at 500 km, the second at 1,500 km.", []string{"interval.first 500 km"}},
 		{"Gearbox          engine oil SAE 40       0.9 l      every 8,000 km\nAir filter       engine oil              -          every 2,000 km\nEngine           engine oil SAE 40       2.0 l      every 3,000 km\n", []string{"interval.distance 3000 km", "interval.gearbox 8000 km"}},
 	} {

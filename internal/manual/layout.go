@@ -325,6 +325,8 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 	switch {
 	case hyphened(a):
 		return true
+	case (d.dueEntry(a) || a[0].kind == number && entryColon(a)) && d.dueEntry(b):
+		return false // "1,000 km: engine oil" over "every 4,000 km: engine oil, filter"
 	case b[0].text == "(" && len(b) > 2 && b[1].kind == number && bullet(b) == 0 && !hasGap(b) && endsInFigure(a):
 		return true // its twins
 	case bullet(b) > 0:
@@ -659,6 +661,27 @@ func (d *dictionary) dueBelow(label, due []token) bool {
 	}
 	return n < len(due) && due[n].kind == number
 }
+
+// dueEntry reports whether a line begins with "every", a number and a colon behind its unit, as an
+// entry of a list of what is due.
+func (d *dictionary) dueEntry(tokens []token) bool {
+	e, n := d.match(tokens, 0)
+	return e != nil && slices.Contains(e.senses, "when.every") && n < len(tokens) && tokens[n].kind == number && entryColon(tokens)
+}
+
+// entryColon reports whether a colon stands among the first tokens of a line, with words behind it.
+func entryColon(tokens []token) bool {
+	for i := 1; i+1 < len(tokens) && i < mostEntry; i++ {
+		if tokens[i].text == ":" {
+			return true
+		}
+	}
+	return false
+}
+
+// mostEntry is behind how many tokens a colon stands at most that parts an entry's interval from
+// its works: "every 12 000 km or 12 months:".
+const mostEntry = 10
 
 // bullet gives how many tokens the mark of a list's item takes that begins a line.
 func bullet(tokens []token) int {

@@ -164,7 +164,7 @@ const termsEN = "" +
 	"time.stop\tafter it has stopped|after shutdown|after shutting off|after stopping|after switching off|after the engine has stopped|engine off|engine stopped|has been stopped|has been switched off|ignition off|kill the engine|shut down|shut it off|shut off|shut the engine down|shut the engine off|shutting off|stop|stop it|stop the engine|stopped|stopping|stopping the engine|switch it off|switch off|switch off the engine|switch the engine off|switched off|switching off|turn it off|turn off|turn the engine off|turned off|turning off\n" +
 	"time.wait\tafter standing|allow|allow to settle|has stood|have stood|leave for|leave it|let it rest|let it settle|let it sit|let it stand|let it stand for|let stand|let the bike stand|let the engine rest|let the engine stand|let the machine stand|let the motorcycle stand|let the oil settle|rest|settle|sit for|stand for|standing|standing for|wait|waiting\n" +
 	"tool.filter\tcap wrench|cartridge wrench|claw wrench|filter cap wrench|filter cartridge wrench|filter socket|filter tool|filter wrench|oil filter cap wrench|oil filter socket|oil filter tool|oil filter wrench\n" +
-	"tool.wrench\ta / f|a f|across flats|af|box wrench|head|open end wrench|ring spanner|ring wrench|size across flats|socket|socket wrench|spanner|width across flats|wrench\n" +
+	"tool.wrench\ta / f|a f|across flats|af|box wrench|head|key|key size|open end wrench|ring spanner|ring wrench|size across flats|socket|socket wrench|spanner|width across flats|wrench\n" +
 	"top-up\ttop it up|top up|top up with oil|topped up|topping up\n" +
 	"unit.L\tliter*|litre*|lt|ltr|ltrs\n" +
 	"unit.N·m\tnewton meter*|newton metre*\n" +
