@@ -102,8 +102,8 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 			thousands = f.unit // "(x 1000 km)"
 		case i == from && f != nil && r.overLabels(n):
 			return nil
-		case i == from && r.overLabels(n) && r.thousandsIn(i, end):
-			thousands = "km" // "mileage in km (x 1000)", "Kilometerstand x 1000"
+		case len(list) == 0 && end < to && (i == from && f == nil || r.timesIn(i, end)) && r.thousandsIn(i, end) != "":
+			thousands = r.thousandsIn(i, end) // "mileage in km (x 1000)", "Kilometerstand x 1000"
 		case f != nil && len(list) == 0 && r.timesThousand(i, f):
 			thousands = f.unit // "Item    x 1,000 km    1    12"
 		case i == from && f == nil:
@@ -178,15 +178,33 @@ func (r *readings) toldOver(n int, c *scheduleColumn) {
 	}
 }
 
-// thousandsIn reports whether a cell says that its row is of thousands of kilometres.
-func (r *readings) thousandsIn(from, to int) bool {
-	thousand, km := false, false
+// thousandsIn gives the unit of which a cell says that its row is of thousands; "" for none.
+func (r *readings) thousandsIn(from, to int) (unit string) {
+	thousand := false
 	for i := from; i < to; i++ {
 		t := &r.places[i]
 		thousand = thousand || t.text == "1000" || t.text == "1.000" || t.text == "1,000"
-		km = km || strings.HasPrefix(t.fold, "kilomet") || strings.HasPrefix(t.fold, "quilomet") || t.fold == "km"
+		switch {
+		case strings.HasPrefix(t.fold, "kilomet"), strings.HasPrefix(t.fold, "quilomet"), t.fold == "km":
+			unit = "km"
+		case t.fold == "mi", strings.HasPrefix(t.fold, "mile"), strings.HasPrefix(t.fold, "mill"):
+			unit = "mi"
+		}
 	}
-	return thousand && km
+	if !thousand {
+		return ""
+	}
+	return unit
+}
+
+// timesIn reports whether a sign for times stands between two tokens.
+func (r *readings) timesIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if t := &r.places[i]; t.text == "×" || t.fold == "x" {
+			return true
+		}
+	}
+	return false
 }
 
 // timesThousand reports whether a cell says no distance but what the numbers of its line are
