@@ -125,7 +125,8 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 		return nil, list
 	}
 	a := &manualAnswer{language: p.Language, models: p.Models, page: p.Number}
-	var list []place.Reading
+	list := make([]place.Reading, 0, len(p.Readings))
+	a.readings = make([]manualReading, 0, len(p.Readings))
 	if slices.Contains(p.Models, i.model) { // else it is one of another page's
 		p.Chosen(i.model)
 	}

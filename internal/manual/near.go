@@ -11,6 +11,12 @@ const leastNear = 8
 // mostEnding is how many letters of a word may be its ending: "lubricate", "lubricated".
 const mostEnding = 3
 
+// sized is a word of the dictionary with its letters.
+type sized struct {
+	stem string
+	word int32
+}
+
 // nearWord gives the word of the dictionary that is one letter off a long word that nobody
 // knows, "" where there is none or several: one letter more, less or another, and none of the
 // first two, nor one of its ending.
@@ -40,16 +46,16 @@ func (d *dictionary) nearWords(x *lexeme) []int32 {
 	d.once.near.Do(func() {
 		for i := range d.words {
 			if v := &d.words[i]; v.spelled && len(v.text) <= mostWord {
-				n := len(strings.TrimSuffix(v.text, "*"))
-				d.bySize[n] = append(d.bySize[n], int32(i))
+				stem := strings.TrimSuffix(v.text, "*")
+				d.bySize[len(stem)] = append(d.bySize[len(stem)], sized{stem, int32(i)})
 			}
 		}
 	})
 	x.neared = true
 	for size := max(len(x.fold)-1, 0); size <= min(len(x.fold)+1, mostWord); size++ {
-		for _, n := range d.bySize[size] {
-			if oneOff(x.fold, strings.TrimSuffix(d.words[n].text, "*")) {
-				x.near = append(x.near, n)
+		for i := range d.bySize[size] {
+			if s := &d.bySize[size][i]; oneOff(x.fold, s.stem) {
+				x.near = append(x.near, s.word)
 			}
 		}
 	}
@@ -61,7 +67,7 @@ func oneOff(a, b string) bool {
 	if len(a) > len(b) {
 		a, b = b, a
 	}
-	if len(b)-len(a) > 1 {
+	if n := len(a) - 1; len(b)-len(a) > 1 || n > 0 && a[0] != b[0] && a[n] != b[len(b)-1] { // most words, at once
 		return false
 	}
 	from := 0

@@ -120,7 +120,6 @@ func languageOf(rows []row, tag string) *language {
 	}
 	all := allLanguages()
 	counts := make([]int, len(all))
-	var tokens []token
 	for _, r := range rows {
 		for i := range r.tokens {
 			x := r.tokens[i].lexeme
@@ -130,9 +129,6 @@ func languageOf(rows []row, tag string) *language {
 			for n, t := 0, x.tongues; t != 0; n, t = n+1, t>>1 {
 				counts[n] += int(t & 1)
 			}
-		}
-		if len(tokens) < mostForLanguage {
-			tokens = append(tokens, r.tokens...)
 		}
 	}
 	best, second := 0, 0
@@ -148,6 +144,12 @@ func languageOf(rows []row, tag string) *language {
 	}
 	if counts[best] >= 8 && counts[best] >= 2*second {
 		return all[best]
+	}
+	var tokens []token
+	for _, r := range rows {
+		if len(tokens) < mostForLanguage {
+			tokens = append(tokens, r.tokens...)
+		}
 	}
 	for i, l := range all {
 		d := l.dictionary()

@@ -43,7 +43,7 @@ type dictionary struct {
 	blur    *dictionary           // its words, as they look
 	oil     []string              // for oil, of whatever
 	not     []string              // for "not" and "without"
-	bySize  [mostWord + 1][]int32 // words, by how many letters they have
+	bySize  [mostWord + 1][]sized // words, by how many letters they have
 }
 
 // innerLetters is how many letters an inner stem is looked up by.

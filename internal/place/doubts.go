@@ -16,7 +16,7 @@ var open = [...]string{"reading-twice", "pitch-missing", "torque-and-turn", "no-
 
 // Doubts says of each reading what is odd about it beside a card, nil for none, and beside
 // the others of its model: that the card says something else, or what the card's check
-// finds not believable. Findings have no place.
+// finds not believable. Of one without a text there is none. Findings have no place.
 func Doubts(c *card.Card, list []Reading) [][]finding.Finding {
 	if c == nil {
 		c = Bare(card.WetSump)
@@ -32,11 +32,12 @@ func Doubts(c *card.Card, list []Reading) [][]finding.Finding {
 	}
 	all := make([][]finding.Finding, len(list))
 	page := &Page{Text: strings.Repeat(" ", longest(list))}
-	for _, page.Model = range models {
+	for k, model := range models {
+		page.Model = model
 		var own []Reading
 		var at []int // where they stand
 		for i := range list {
-			if m := list[i].Model; m == "" || m == page.Model {
+			if m := list[i].Model; (m == model || m == "" && k < mostBeside) && list[i].Text != "" {
 				own, at = append(own, list[i]), append(at, i)
 			}
 		}
@@ -55,6 +56,11 @@ func Doubts(c *card.Card, list []Reading) [][]finding.Finding {
 	}
 	return all
 }
+
+// mostBeside is the most models with which what is of all is judged: a text of many bikes has
+// many readings of which nobody knows whose they are, and their doubts would take time in
+// proportion to both.
+const mostBeside = 8
 
 // longest is a length of a text that holds all that is quoted.
 func longest(list []Reading) (most int) {

@@ -86,6 +86,7 @@ type taking struct {
 	entered  map[string]bool // names of places that this page has filled
 	at       []string
 	notes    []finding.Finding // of this run
+	found    []finding.Finding // by the card's own check, once nothing is refused any more
 	findings []finding.Finding
 }
 
@@ -255,7 +256,8 @@ func (t *taking) weak(e *entry, name string) bool {
 
 // check refuses readings for what the card's own check refuses at their places.
 func (t *taking) check() {
-	for _, f := range card.Check(t.card) {
+	t.found = card.Check(t.card)
+	for _, f := range t.found {
 		if f.Grade != finding.Refuse {
 			continue
 		}
@@ -294,7 +296,7 @@ func (t *taking) tell(before *card.Card) {
 	for n := range t.list {
 		t.at[n] = t.pointer(n)
 	}
-	for _, f := range card.Check(t.card) {
+	for _, f := range t.found {
 		told := false
 		for n, at := range t.at {
 			if within(f.Where, at) {
