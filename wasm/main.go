@@ -50,7 +50,7 @@ var large bool
 // By how many percent of what is held memory grows until the next collection.
 const (
 	usual  = 100
-	seldom = 800
+	seldom = 1200
 )
 
 // setGCPercent is debug.SetGCPercent, which would bring fmt and os along.

@@ -32,8 +32,9 @@ type page struct {
 	twoStroke         string // whose plain oil is where the engine burns its own, "" of other pages
 	text              string
 	words             *dictionary
-	spoilt            bool  // letters were put right
-	theme             uint8 // of foreignPage, 0 before it was asked
+	spoilt            bool              // letters were put right
+	theme             uint8             // of foreignPage, 0 before it was asked
+	inNames           map[string]string // of shortPart, nil before it was asked
 	pieces            []piece
 	tokens            []token
 	places            []place

@@ -115,7 +115,7 @@ func benchOf(tag string) (lines string, known bool) {
 // Hear takes a line apart, and gives all terms that stand in it.
 func (e *Ear) Hear(line string) (tokens []Token, heard []Heard) {
 	var list []token
-	for n, r := range rowsOf(line) {
+	for n, r := range rowsOf(line, &lexemes{}) {
 		if n > 0 {
 			r.tokens[0].gap = wide
 		}

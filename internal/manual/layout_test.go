@@ -9,7 +9,7 @@ import (
 // order gives the lines of a text in the order in which they are read; a line that goes on
 // stands behind the one before it.
 func order(text string) (list []string) {
-	rows := rowsOf(text)
+	rows := rowsOf(text, &lexemes{})
 	d := languageOf(rows, "").dictionary()
 	d.settleRows(rows)
 	for _, p := range layoutOf(rows, d) {

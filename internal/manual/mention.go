@@ -161,6 +161,15 @@ const mostPlace = 5
 // shortPart gives what is changed where a word is one of a filter's or a strainer's name
 // elsewhere on the page: "the rotor" of "the oil filter's rotor". "" for none.
 func (p *page) shortPart(at int) string {
+	if p.inNames == nil {
+		p.inNames = p.filterNames()
+	}
+	return p.inNames[p.places[at].fold]
+}
+
+// filterNames gives of each word in a filter's or a strainer's name on the page which it is.
+func (p *page) filterNames() map[string]string {
+	names := map[string]string{}
 	for n := range p.terms {
 		t := &p.terms[n]
 		name, is := t.begin("part.")
@@ -169,12 +178,12 @@ func (p *page) shortPart(at int) string {
 			continue
 		}
 		for i := t.from; i < t.to; i++ {
-			if p.places[i].fold == p.places[at].fold {
-				return part
+			if w := p.places[i].fold; names[w] == "" {
+				names[w] = part
 			}
 		}
 	}
-	return ""
+	return names
 }
 
 // coverOfCase reports whether a bare cover or its screws stand in one cell with the oil whose
@@ -975,10 +984,14 @@ func (p *page) rowCircuit(at int) (circuit string, foreign bool) {
 // mostBackRows is how many lines are looked back for the one that a line stands below.
 const mostBackRows = 24
 
+// mostBackHeads is how many headings are looked back.
+const mostBackHeads = 24
+
 // headCircuit gives the oil that the heading over a token names; below one that names
 // nothing and is not written in capitals, what the heading before that names.
 func (p *page) headCircuit(at int) (circuit string, foreign bool) {
-	for k := p.places[at].section; k >= 0; k-- {
+	last := p.places[at].section
+	for k := last; k >= max(0, last-mostBackHeads); k-- {
 		s := p.sections[k]
 		for n := p.mentionFrom(s.from); n < len(p.mentions) && p.mentions[n].from < s.from+s.heading; n++ {
 			m := &p.mentions[n]

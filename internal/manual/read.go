@@ -35,11 +35,12 @@ type Page struct {
 
 // Read reads the text of a page, or of several. It takes time in proportion to its length.
 func Read(text string, tag string) Page {
-	rows := rowsOf(text)
+	words := &lexemes{}
+	rows := rowsOf(text, words)
 	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
 	p.words.settleRows(rows)
 	if list := p.partsOf(rows); list != nil {
-		return readParts(text, tag, list)
+		return readParts(text, tag, list, p.words, words)
 	}
 	return p.read(rows)
 }

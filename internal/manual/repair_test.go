@@ -10,7 +10,7 @@ import (
 // repairedText is a text's tokens after the repair, parted by blanks; those that were put
 // right stand in brackets, as they are compared.
 func repairedText(text, language string) (shown string, repaired int) {
-	rows := rowsOf(text)
+	rows := rowsOf(text, &lexemes{})
 	d := languageOf(rows, language).dictionary()
 	d.settleRows(rows)
 	repair(rows, d)

@@ -68,11 +68,12 @@ func blanksDoubled(text string) bool {
 	return double >= leastDoubled && double > 3*single
 }
 
-// rowsOf takes a text apart, line by line; empty lines go.
-func rowsOf(text string) []row {
+// rowsOf takes a text apart, line by line; empty lines go. Words that are known already are
+// those of others.
+func rowsOf(text string, words *lexemes) []row {
 	rows := make([]row, 0, strings.Count(text, "\n")+1)
 	var line []letter
-	words, doubled := &lexemes{}, blanksDoubled(text)
+	doubled := blanksDoubled(text)
 	room := make([]token, 0, len(text)/4+16)
 	empty := false
 	for at, n := 0, 0; at < len(text); n++ {
