@@ -94,15 +94,15 @@ func TestCardWords_AreSpeltInOnePlace(t *testing.T) {
 // person asks for. All else takes a card that was checked.
 func TestCards_AreCheckedOnce(t *testing.T) {
 	want := map[string]string{
-		"internal/core/card.go":     "Accept Check",      // of a list; and what is being written
-		"internal/core/find.go":     "Accept",            // of which something is asked
-		"internal/core/job.go":      "Accept",            // of a plan or a job
-		"internal/core/lay.go":      "Accept",            // that figures are to lie over
-		"internal/core/survey.go":   "Accept",            // of many jobs
-		"internal/core/take.go":     "Accept",            // that readings were taken into
-		"internal/core/roadside.go": "Accept",            // of a bike that stands
-		"internal/job/trace.go":     "Accept",            // of an earlier job
-		"internal/place/take.go":    "Check Check Check", // as handed in, with each reading, and with all that can be used
+		"internal/core/card.go":     "Accept Check", // of a list; and what is being written
+		"internal/core/find.go":     "Accept",       // of which something is asked
+		"internal/core/job.go":      "Accept",       // of a plan or a job
+		"internal/core/lay.go":      "Accept",       // that figures are to lie over
+		"internal/core/survey.go":   "Accept",       // of many jobs
+		"internal/core/take.go":     "Accept",       // that readings were taken into
+		"internal/core/roadside.go": "Accept",       // of a bike that stands
+		"internal/job/trace.go":     "Accept",       // of an earlier job
+		"internal/place/take.go":    "Check Check",  // as handed in, and with what can be used
 	}
 	got := map[string]string{}
 	err := filepath.WalkDir("..", func(path string, d fs.DirEntry, err error) error {
