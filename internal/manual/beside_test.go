@@ -57,13 +57,36 @@ func TestRead_TwoWays(t *testing.T) {
 		"TORQUES                                 N·m\nOil drain bolt ................... 25\nOil filter ....................... 15 kgf·m\n",
 	} {
 		for _, r := range manual.Read(text, "").Readings {
-			if strings.HasSuffix(r.What, ".torque") && r.Sure != (r.What == "bolt.drain.torque") {
-				t.Errorf("%q: %s %s is sure: %v", text, r.What, r.Text, r.Sure)
+			if strings.HasSuffix(r.What, ".torque") && (r.Sure != (r.What == "bolt.drain.torque") || r.Sure != (r.Text != "")) {
+				t.Errorf("%q: %s %q is sure: %v", text, r.What, r.Text, r.Sure)
 			}
 		}
 	}
 	text := "LIVELLO OLIO\nControllare il livello a motore freddo, all'oblò.\nIl livello si controlla solo a motore caldo.\n"
 	if got := said(text, "level.state"); len(got) != 2 {
 		t.Errorf("%q: %q", text, got)
+	}
+}
+
+// A torque behind its label is of the one part that was spoken of since the heading, and is asked
+// where there were two.
+func TestRead_OneSpokenOf(t *testing.T) {
+	for text, sure := range map[string]bool{
+		"OIL CHANGE\nUndo the drain plug (17 mm spanner). Renew the copper washer.\nTorque: 25 N·m\n":                                       true,
+		"ÖLWECHSEL\nAblassschraube (SW 17) herausdrehen. Kupferring erneuern.\nAnzugsmoment: 25 Nm\n":                                       true,
+		"VIDANGE\nDéposer le bouchon de vidange (clé de 17). Remplacer le joint de cuivre.\nCouple de serrage : 25 N·m\n":                   true,
+		"OIL CHANGE\nUndo the drain plug (17 mm spanner). Clean the oil strainer and its cover. Renew the copper washer.\nTorque: 25 N·m\n": false,
+	} {
+		found := false
+		for _, r := range manual.Read(text, "").Readings {
+			if strings.HasSuffix(r.What, ".torque") {
+				if found = true; r.Sure != sure {
+					t.Errorf("%q: %s is sure: %v", text, r.What, r.Sure)
+				}
+			}
+		}
+		if !found && sure {
+			t.Errorf("%q: no torque", text)
+		}
 	}
 }

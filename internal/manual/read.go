@@ -303,6 +303,9 @@ const mostInBrackets = 12
 
 // adjoining reports whether nothing of the page stands between two tokens.
 func (r *readings) adjoining(a, b *place) bool {
+	if a.from == b.from && a.to == b.to && a.moved == b.moved {
+		return true // "¾" is three tokens
+	}
 	if a.to > b.from || a.moved != b.moved || b.broken {
 		return false
 	}

@@ -114,8 +114,9 @@ func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 	if byContext {
 		doubts = append(doubts, doubt("manual-by-context", "text", f.text))
 	}
-	if other := r.inHeadsUnit(f); other != "" {
-		doubts = append(doubts, doubt("manual-units-differ", "text", f.text, "other", other))
+	text := f.text
+	if other := r.inHeadsUnit(f); other != "" { // nobody says which of the two is meant
+		doubts, text = append(doubts, doubt("manual-units-differ", "text", f.text, "other", other)), ""
 	}
 	from := f.from
 	if m != nil && m.from < from && r.places[m.from].sentence == r.places[from].sentence {
@@ -126,7 +127,7 @@ func (r *readings) figure(what string, f *fact, m *mention, byContext bool) {
 		to = m.to
 	}
 	f.used = true
-	r.sayAt(what, f.text, from, r.clauseRest(to), f.from, doubts...)
+	r.sayAt(what, text, from, r.clauseRest(to), f.from, doubts...)
 }
 
 // inHeadsUnit gives what a torque of a table would be in the unit that the head says, where its row
@@ -242,7 +243,28 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 			}
 		}
 	}
-	return r.lid(spoken), true
+	m = r.lid(spoken)
+	return m, m == nil || m != spoken || !r.onlySpoken(m, f.from)
+}
+
+// onlySpoken reports whether a part is the only one that is spoken of between the heading over a
+// figure and the figure, in sentences: then "Torque: 25 N·m" is of nothing else.
+func (r *readings) onlySpoken(m *mention, at int) bool {
+	s := r.sections[r.places[at].section]
+	if m.foreign || m.part == "" || m.from < s.from+s.heading || at-m.to > mostNext || r.pieces[r.places[m.from].piece].cells || r.pieces[r.places[at].piece].cells {
+		return false
+	}
+	from, to := r.sentenceOf(at)
+	if !r.about(from, to, "label.torque") {
+		return false
+	}
+	for n := r.mentionFrom(s.from); n < len(r.mentions) && r.mentions[n].from < at; n++ {
+		o := &r.mentions[n]
+		if o.foreign && !o.measure || o.part != "" && (o.part != m.part || o.circuit != m.circuit) || o.loose == aCover || o.loose == aFastener && m.part != "drain" {
+			return false
+		}
+	}
+	return true
 }
 
 // metalIn reports whether a ring of metal, which lies below a plug, stands between two tokens.
