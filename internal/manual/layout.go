@@ -300,9 +300,11 @@ func (d *dictionary) mended(rows []row) []piece {
 			end++
 		}
 		block := rows[at:end]
+		var dealt []piece
 		if !block[0].side && d.torn(block) {
-			list = append(list, d.inTurn(block)...)
-		} else {
+			dealt = d.inTurn(block)
+		}
+		if list = append(list, dealt...); dealt == nil {
 			for i, r := range block {
 				p := piece{tokens: r.tokens, blank: r.blank, cells: hasGap(r.tokens)}
 				if i > 0 {
@@ -323,12 +325,12 @@ func (d *dictionary) mended(rows []row) []piece {
 // column that reaches from left to width.
 func (d *dictionary) follows(a, b []token, left, width int) bool {
 	switch {
-	case hyphened(a):
+	case hyphened(a), unitBelow(a, b) && !hasGap(b):
+		return true
+	case twinsBelow(a, b):
 		return true
 	case (d.dueEntry(a) || a[0].kind == number && entryColon(a)) && d.dueEntry(b):
 		return false // "1,000 km: engine oil" over "every 4,000 km: engine oil, filter"
-	case b[0].text == "(" && len(b) > 2 && b[1].kind == number && bullet(b) == 0 && !hasGap(b) && endsInFigure(a):
-		return true // its twins
 	case bullet(b) > 0:
 		return false
 	case hasGap(a) || hasGap(b):
@@ -475,7 +477,7 @@ func capitals(tokens []token) bool {
 // within a sentence though the one before it has ended, and another waits.
 func (d *dictionary) torn(block []row) bool {
 	for i := 2; i < len(block); i++ {
-		if !small(block[i].tokens) || d.open(block[i-1].tokens) > 0 || bullet(block[i].tokens) > 0 || !prose(block[i].tokens) {
+		if !small(block[i].tokens) || d.open(block[i-1].tokens) > 0 || unitBelow(block[i-1].tokens, block[i].tokens) || !ended(block[i-1].tokens) || bullet(block[i].tokens) > 0 || !prose(block[i].tokens) {
 			continue
 		}
 		for k := i - 2; k >= 0 && k >= i-mostBack; k-- {
@@ -486,6 +488,66 @@ func (d *dictionary) torn(block []row) bool {
 		}
 	}
 	return false
+}
+
+// ended reports whether a line that waits for nothing has come to its end: a figure ends a row
+// with a label, and may stand amid a sentence; behind a sentence's end another has begun.
+func ended(tokens []token) bool {
+	if capitals(tokens) || hasGap(tokens) {
+		return true
+	}
+	if tokens[0].kind == number && len(tokens) > mostBegun && !endsInFigure(tokens) && stopped(tokens) {
+		return closed(tokens)
+	}
+	for i := len(tokens) - 2; i > 1 && i > len(tokens)-mostBegun && tokens[i+1].kind == word; i-- {
+		if t := &tokens[i]; t.text == "." && t.gap == glued && tokens[i+1].gap != glued && len(tokens[i-1].text) > 1 && !closed(tokens) {
+			return false
+		}
+	}
+	return !endsInFigure(tokens) || slices.ContainsFunc(tokens, func(t token) bool { return t.text == ":" })
+}
+
+// stopped reports whether a comma or a full stop stands amid a line, and not in brackets.
+func stopped(tokens []token) bool {
+	deep := 0
+	for i := 1; i < len(tokens)-1; i++ {
+		switch t := &tokens[i]; {
+		case t.text == "(":
+			deep++
+		case t.text == ")":
+			deep--
+		case deep <= 0 && (t.text == "," || t.text == ".") && t.gap == glued && tokens[i+1].gap != glued:
+			return true
+		}
+	}
+	return false
+}
+
+// mostBegun is how many tokens of a sentence are looked at that begins at a line's end.
+const mostBegun = 6
+
+// unitBelow reports whether a line begins with the unit, or the rest of it, of the number that ends
+// the one above it: "20" over "N·m", "0.6 Imp." over "pint".
+func unitBelow(a, b []token) bool {
+	for i := len(a) - 1; i >= 0 && i > len(a)-mostUnit; i-- {
+		if a[i].kind == number {
+			both := append(slices.Clone(a[i+1:]), b[:min(len(b), mostUnit)]...)
+			_, n := unitAt(both, 0)
+			return n > len(a)-1-i
+		}
+	}
+	return false
+}
+
+// twinsBelow reports whether a line begins with the twins of the figure that ends the one above it.
+func twinsBelow(a, b []token) bool {
+	if len(b) < 3 || b[0].text != "(" || b[1].kind != number || bullet(b) > 0 || hasGap(b) {
+		return false
+	}
+	if n := len(a) - 1; n > 0 && a[n].text == "." && a[n].gap == glued && a[n-1].unitOf() != "" { // "104 cu. in."
+		a = a[:n]
+	}
+	return endsInFigure(a)
 }
 
 // turns reports whether each of some lines but the last waits for what goes on, up to one that
@@ -530,8 +592,10 @@ const (
 func (d *dictionary) against(a, b []token) int {
 	waits := d.open(a)
 	switch {
-	case hyphened(a) && small(b):
+	case hyphened(a) && small(b), unitBelow(a, b), twinsBelow(a, b):
 		return fits
+	case small(b) && waits == 0 && !ended(a):
+		return unusual
 	case small(b) && waits == 0:
 		return wrongly
 	case small(b):
@@ -586,6 +650,16 @@ func (d *dictionary) inTurn(block []row) []piece {
 		if turns[last][n].cost < turns[last][at].cost {
 			at = n
 		}
+	}
+	one, certain := 0, false // what speaks against one column
+	for i := 1; i < len(block); i++ {
+		a, b := block[i-1].tokens, block[i].tokens
+		one += d.against(a, b)
+		n := len(a)
+		certain = certain || n > 1 && small(b) && bullet(b) == 0 && closed(a) && len(a[n-2].fold) > 3 && a[n-2].unitOf() == "" // "its washer." over "new element"
+	}
+	if !certain && 2*(one-turns[last][at].cost) < len(block) {
+		return nil
 	}
 	column := make([]int, len(block)) // 1 where it is not that of the last line
 	for i := last; i > 0; i-- {
