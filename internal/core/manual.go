@@ -121,6 +121,9 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 		return &manualAnswer{more: more}, nil
 	}
 	p := manual.Read(i.text, i.language)
+	if i.card != nil {
+		p.Beside(i.card.Model)
+	}
 	if list := i.saidOf(&p); list != nil {
 		return nil, list
 	}

@@ -207,12 +207,7 @@ func (p *Page) take(q *pageOfBike, r *Reading, said map[string]int) {
 	for _, m := range models {
 		o := *r
 		if o.Model == "" {
-			code := "manual-of-one-model"
-			if o.What == "model" && o.Text == m {
-				code = "manual-several-models"
-			}
-			o.Doubts = append(slices.Clone(r.Doubts), doubt(code, "text", o.Text, "model", m))
-			o.Sure, o.Model = false, m
+			o.of(m)
 		}
 		if o.Text == "" {
 			p.Readings = append(p.Readings, o)

@@ -35,6 +35,49 @@ func (p *Page) Chosen(model string) {
 	}
 }
 
+// Beside says of a page that names another bike than the card beside which it is read, of the
+// model that is given, that it is of that one: it is asked which of the two it is to be.
+func (p *Page) Beside(model string) {
+	if model == "" || len(p.Models) > 0 {
+		return
+	}
+	named := slices.IndexFunc(p.Readings, func(r Reading) bool { return r.What == "model" && r.Text != "" })
+	if named < 0 || sameModel(p.Readings[named].Text, model) {
+		return
+	}
+	p.Models = []string{model, p.Readings[named].Text}
+	for i := range p.Readings {
+		p.Readings[i].of(p.Models[1])
+	}
+}
+
+// of says of a reading that it is of one model.
+func (r *Reading) of(model string) {
+	code := "manual-of-one-model"
+	if r.What == "model" && r.Text == model {
+		code = "manual-several-models"
+	}
+	r.Doubts = append(slices.Clone(r.Doubts), doubt(code, "text", r.Text, "model", model))
+	r.Sure, r.Model = false, model
+}
+
+// sameModel reports whether two names may be of one model: one has it longer than the other.
+func sameModel(a, b string) bool {
+	x, y := bareName(a), bareName(b)
+	return x == "" || y == "" || strings.Contains(x, y) || strings.Contains(y, x)
+}
+
+// bareName gives the letters and figures of a name as they are compared.
+func bareName(text string) string {
+	var b strings.Builder
+	for _, r := range plainWord(text) {
+		if isLetter(r) || isDigit(r) {
+			b.WriteRune(r)
+		}
+	}
+	return b.String()
+}
+
 // named reports whether a reading is the name, or the years, of one of several models.
 func (p *Page) named(r *Reading) bool {
 	return (r.What == "model" || r.What == "years") && slices.Contains(p.Models, r.Text)

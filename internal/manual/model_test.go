@@ -45,3 +45,30 @@ func TestRead_SpannedCells(t *testing.T) {
 		}
 	}
 }
+
+// Beside the card of another bike it is asked whose a page is: nothing of it is sure, and of the card's
+// bike nothing is taken. A name that is longer or shorter is no other.
+func TestPage_Beside(t *testing.T) {
+	const text = "ORRINSHAW PIKE 300   Service data\n\nOil drain plug: 25 N·m\nEngine oil with filter: 1.2 L\n"
+	for model, other := range map[string]bool{"": false, "Pike 300": false, "Pike 300 ABS": false, "pike": false, "Pike 450": true, "Heron 300": true} {
+		alone := len(sureOf(manual.Read(text, "").Readings))
+		p := manual.Read(text, "")
+		p.Beside(model)
+		if asked := len(p.Models) == 2; asked != other || asked && len(sureOf(p.Readings)) > 0 || alone == 0 {
+			t.Errorf("beside %q: %q, sure %q", model, p.Models, sureOf(p.Readings))
+		}
+		if !other {
+			continue
+		}
+		p.Chosen("Pike 300")
+		if got := len(sureOf(p.Readings)); got != alone {
+			t.Errorf("beside %q: of its own bike %d are sure, %d alone", model, got, alone)
+		}
+		q := manual.Read(text, "")
+		q.Beside(model)
+		q.Chosen(model)
+		if len(q.Readings) > 0 {
+			t.Errorf("of %q it says %v", model, q.Readings)
+		}
+	}
+}
