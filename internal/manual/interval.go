@@ -191,6 +191,9 @@ func (r *readings) otherwise(f *fact, from, to int) {
 	if f.kind != string(quantity.Duration) || f.unit == "h" || from == 0 || r.places[from-1].item != r.places[from].item || r.namesPart(from, to) {
 		return
 	}
+	if !r.about(from, to, "page.word") && !r.about(from, to, "label.page") && !r.about(from, to, "label.figure") && !r.about(from, to, "label.interval") && !r.about(from, to, "when.every") && !r.about(from, to, "when.change") {
+		return // "The warranty lasts 24 months."
+	}
 	before, _ := r.sentenceOf(from - 1)
 	for i := before; i < from; i++ {
 		g := r.factAt(i)
