@@ -1,5 +1,5 @@
 import { lineOfJob } from '../store/of-bike.js';
-import { log } from '../store/store.js';
+import { log, saveSetting, setting } from '../store/store.js';
 import { watchJobs } from '../store/windows.js';
 import { hasWord, loadWordsOf, t } from '../words/catalogue.js';
 import { alarm } from './alarm.js';
@@ -19,7 +19,8 @@ const timersOf = (/** @type {LogLine} */ { summary }) =>
 class OpenJobs {
   /** @type {Map<string, LogLine>} */
   #lines = new Map();
-  #strip = new Strip();
+  // A way that can't be kept leads to where the job stands.
+  #strip = new Strip((ways) => void saveSetting('ways', ways).catch(() => {}));
   /** @type {any} */
   #app;
   #before = Promise.resolve(); // reads come one after the other: the last counts
@@ -29,6 +30,10 @@ class OpenJobs {
     this.#app = app;
     app.beside = () => this.#draw();
     watchJobs((id) => this.#read(id));
+    this.#before = setting('ways').then(
+      (ways) => this.#strip.remember(ways ?? {}),
+      () => {},
+    );
     return this.#read();
   }
 

@@ -41,6 +41,23 @@ const firstOf = (/** @type {JobTimer[]} */ timers) =>
 export class Strip {
   /** @type {Map<string, string[]>} job -> the way to what was shown of it last */
   #ways = new Map();
+  #job = ''; // shown last
+  #left;
+
+  /** @param {(ways: { [job: string]: string[] }) => void} left hears the ways, once a job was left for another */
+  constructor(left) {
+    this.#left = left;
+  }
+
+  /**
+   * Takes the ways that an earlier page knew.
+   *
+   * @param {{ [job: string]: string[] }} ways
+   */
+  remember(ways) {
+    for (const [job, way] of Object.entries(ways))
+      if (!this.#ways.has(job)) this.#ways.set(job, way);
+  }
 
   /**
    * Draws it. On the first screen the open jobs stand by themselves: there it says only
@@ -55,11 +72,26 @@ export class Strip {
     if (!root || !hasWord('timer.over')) return;
     /** @type {Shown | undefined} */
     const shown = screen?.shows?.();
-    if (shown) this.#ways.set(shown.job, shown.way);
+    if (shown) this.#show(shown, jobs);
     const all = this.#lines(jobs, shown);
     const few = screen?.name === 'bikes' ? all.filter((line) => ends(line) <= 0) : all;
     const lines = screen?.pictured ? [] : few;
     render(lines.length ? strip(lines) : nothing, root);
+  }
+
+  /**
+   * Notes what is shown of a job. Where another was left for it, of all that are open it is
+   * told, so that the phone may die meanwhile.
+   *
+   * @param {Shown} shown
+   * @param {LogLine[]} jobs
+   */
+  #show({ job, way }, jobs) {
+    this.#ways.set(job, way);
+    if (job === this.#job) return;
+    this.#job = job;
+    const open = [...this.#ways].filter(([id]) => jobs.some((one) => one.id === id));
+    if (open.length > 1) this.#left(Object.fromEntries(open));
   }
 
   /**

@@ -67,6 +67,7 @@ const shapes = new Map(
     planned: text(100),
     garage: text(100),
     promise: record({ time, kept: flag }),
+    ways: recordOf(listOf(text(1000))),
   }),
 );
 
@@ -85,6 +86,7 @@ const here = new Set([
   'planned',
   'garage',
   'promise',
+  'ways',
 ]);
 
 /**

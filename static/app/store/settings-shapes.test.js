@@ -63,6 +63,7 @@ const written = {
   planned: ['4f2a9c1e'],
   garage: ['4f2a9c1e'],
   promise: [{ time: '2026-11-25T12:00:00.000Z', kept: false }],
+  ways: [{}, { '36c36de0-d328-4eeb-bd18-3226bbd92542': ['step', 'lay-out'], other: [] }],
   'calculation/density': [
     {},
     { temperature: '20', hot: true, bottles: [{ size: '1', count: '4', open: true }] },
@@ -132,6 +133,15 @@ test('a name that every object answers to is no setting', async () => {
 });
 
 test('what is about this phone alone is known as such', () => {
-  const here = ['askedOdometer', 'backup', 'backupLater', 'erased', 'planned', 'garage', 'promise'];
+  const here = [
+    'askedOdometer',
+    'backup',
+    'backupLater',
+    'erased',
+    'planned',
+    'garage',
+    'promise',
+    'ways',
+  ];
   assert.deepEqual(known.filter(ofThisPhone), here);
 });

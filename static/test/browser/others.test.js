@@ -2,6 +2,7 @@
 // and the way back to where one was.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { setTimeout as pause } from 'node:timers/promises';
 import { clockAhead, putBeforeEnd } from './clock.js';
 import { tapAt } from './finger.js';
 import { goTo, openStep, phone, startJob, stored } from './job-page.js';
@@ -117,6 +118,22 @@ test('one tap changes the bike, and comes back to the step that was left', async
   await goTo(page, '#/bench');
   const there = await page.$$eval('.others a', (all) => all.map(({ hash }) => hash));
   assert.deepEqual(there, [`#/job/${one}/page`, '#/bikes']);
+});
+
+test('a phone that was off in between still knows the step that was left', async (t) => {
+  const { page } = await twoJobs(t);
+  const jobs = await stored(page, 'jobs');
+  const one = jobs.find(({ card }) => card.id === first.id).id;
+  const two = jobs.find(({ card }) => card.id === second.id).id;
+  await goTo(page, `#/job/${two}/step/lay-out`);
+  await goTo(page, `#/job/${one}/step/run-out`);
+  const kept = (setting) => setting?.[two]?.at(-1) === 'lay-out';
+  while (!(await stored(page, 'settings')).some(kept)) await pause(polling);
+  await page.reload();
+  await untilLine(page, nameOf(second));
+  assert.deepEqual(await page.$$eval('.others a', (all) => all.map(({ hash }) => hash)), [
+    `#/job/${two}/step/lay-out`,
+  ]);
 });
 
 test('with two windows it rings in one of them, and what is seen in one is seen in both', async (t) => {
