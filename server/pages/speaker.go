@@ -36,7 +36,11 @@ func newSpeaker(l specs.Language) *speaker {
 	return s
 }
 
-var placeholder = regexp.MustCompile(`\{(\w+)\}`)
+// placeholder is where a value goes, with the full stop behind it.
+var placeholder = regexp.MustCompile(`\{(\w+)\}(\.?)`)
+
+// stopped is how a value ends that brings its own end of a sentence.
+var stopped = regexp.MustCompile(`[.?!…]\x{2069}?$`)
 
 // t gives the sentence of a word id, its {placeholders} filled. A value that begins with
 // "@" is itself a word id, and is filled from the other values.
@@ -51,7 +55,7 @@ func (s *speaker) fill(id string, v values, depth int) string {
 		return id
 	}
 	return placeholder.ReplaceAllStringFunc(s.form(&e, v), func(mark string) string {
-		name := mark[1 : len(mark)-1]
+		name, stop, _ := strings.Cut(mark[1:], "}")
 		value, given := v[name]
 		if !given {
 			return mark
@@ -62,7 +66,11 @@ func (s *speaker) fill(id string, v values, depth int) string {
 				others[other] = is
 			}
 		}
-		return s.read(value, others, depth+1)
+		filled := s.read(value, others, depth+1)
+		if stopped.MatchString(filled) {
+			return filled // one stop is enough
+		}
+		return filled + stop
 	})
 }
 
