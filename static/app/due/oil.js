@@ -16,9 +16,9 @@ export const verdictOf = ({ grade = 0, verdict, values }) =>
 /** How urgent an oil is and when it is due, in one line; of one that is not due yet the day says both. */
 export function dueLine(oil) {
   const { grade = 0, at, hours, day } = oil;
-  if (grade || !(at || hours || day)) return html`${verdictOf(oil)} ${whenDue(oil)}`;
-  return html`<span aria-hidden="true">${own(shapes, 0)}</span>
-    ${t('due.line', { when: whenDue(oil) })}`;
+  const when = at || hours || day ? t('due.line', { when: whenDue(oil) }) : '';
+  if (grade || !when) return html`${verdictOf(oil)} ${when}`;
+  return html`<span aria-hidden="true">${own(shapes, 0)}</span> ${when}`;
 }
 
 /** When an oil is due again. */

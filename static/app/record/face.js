@@ -15,7 +15,9 @@ function nextOf(job, due) {
   const { oils = [], first } = due?.outlook ?? {};
   const oil = oils.find(({ circuit }) => circuit === first);
   if (oil) return whenDue(oil);
-  return job.state.dueAgain ? text(job.state.dueAgain.texts[0]) : '';
+  const { dueAgain, change } = job.state;
+  const next = { at: dueAgain?.texts, hours: undefined, day: change.day };
+  return next.at || next.day ? whenDue(next) : '';
 }
 
 /**

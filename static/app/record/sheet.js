@@ -175,7 +175,7 @@ const watch = ({ findings: doubts = [], actions = [], summary: { stop } }) => ht
 `;
 
 /** When the oil is due again, by the card. */
-function due({ change: { at, after: time, day: by }, summary }) {
+function due({ change: { at, after: time, day: by }, dueAgain, summary }) {
   if (summary.home) return html`<p>${t('finding.home-only')}</p>`;
   const when = by ?? time;
   if (!at && !when) return html`<p>${t('not-known')}</p>`;
@@ -184,6 +184,7 @@ function due({ change: { at, after: time, day: by }, summary }) {
     ${when ? html`<strong class="large">${text(when)}</strong>` : nothing}
     ${at && when ? html`<span>${t('paper.due.first')}</span>` : nothing}
     ${by || !time ? nothing : html`<span>${t('paper.due.after')}</span>`}
+    ${at && by && !dueAgain ? html`<span>${t('paper.due.distance-after')}</span>` : nothing}
   </p>`;
 }
 

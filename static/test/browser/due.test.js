@@ -139,6 +139,8 @@ test('what is due stands on the first screen, and a notice is asked for by a tap
   await goTo(page, '#/due');
   await untilSeen(page, words('due.over', { by: '@due.days', count: '\\d+' }).split('\\d')[0]);
   await untilSeen(page, words('due.notice'));
+  const line = await page.$eval('.due-list summary span', (span) => span.innerText);
+  assert.match(line, /[.!] [A-Z].*\.$/s, 'the verdict, and then when: two sentences');
   assert.equal(await page.evaluate(() => globalThis.asked), 0);
   await browser.defaultBrowserContext().overridePermissions(new URL(url).origin, ['notifications']);
   await tap(page, words('due.notice'));

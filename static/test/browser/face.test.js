@@ -5,7 +5,7 @@ import { test } from 'node:test';
 import { goTo, plant } from './job-page.js';
 import { openSite } from './open-site.js';
 import { untilState } from './page.js';
-import { tap, untilSeen } from './person.js';
+import { seen, tap, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
 
 const card = sampleCard('tessaly-corda-570');
@@ -71,4 +71,23 @@ test('what nobody told is shown as that', async (t) => {
   const { shown } = await faceOf(t);
   assert.equal(shown.length, 4);
   for (const deed of shown) assert.ok(deed.includes(words('face.not-told')), deed);
+});
+
+test('the face says the next change by odometer and day, the sheet from where a distance counts', async (t) => {
+  const { page } = await faceOf(t, ['identify', 'odometer', '', '12 400 km']);
+  const { distance } = card.interval;
+  const next = await page.$eval('.face > p', (e) => e.innerText.replace(/\s+/g, ' '));
+  assert.ok(next.includes(`${12400 + distance.value} km`), next);
+  assert.match(next, new RegExp(words('due.by', { day: '\\d+ \\w+ \\d{4}' })));
+  const counted = words('paper.due.distance-after');
+  await goTo(page, '#/sheet/a-job');
+  await untilSeen(page, words('paper.due.first'));
+  assert.ok(!(await seen(page)).includes(counted));
+});
+
+test('a sheet of a job without a reading of the odometer says from where its distance counts', async (t) => {
+  const { page } = await faceOf(t);
+  await goTo(page, '#/sheet/a-job');
+  await untilSeen(page, `${card.interval.distance.value} km`);
+  await untilSeen(page, words('paper.due.distance-after'));
 });
