@@ -9,7 +9,7 @@ import { aidLinks } from '../aid/links.js';
 import { asks, keeps } from './ask.js';
 import { Control } from './control.js';
 import { anew } from '../ui/anew.js';
-import { figureRow } from '../ui/figure.js';
+import { figureRow, largestRow } from '../ui/figure.js';
 import { warning } from '../ui/findings.js';
 import { outline } from '../ui/outline.js';
 import { said } from '../ui/said.js';
@@ -93,6 +93,14 @@ function draw(job, control) {
 function oneStep(job, step, control) {
   const done = job.isDone(step.id);
   const warned = job.state.openAt?.some((at) => at.step === step.id);
+  const figures = step.figures?.map((f, n) => (n ? figureRow(f) : largestRow(f))) ?? [];
+  const list = figures.length ? html`<dl class="figures">${figures}</dl>` : nothing;
+  const warns = [
+    ...(job.state.warns ?? []).filter((at) => at.step === step.id),
+    ...(step.warns ?? []),
+  ];
+  // Where sides stand beside each other, the figures are on the one that has the room.
+  const bare = !warned && !warns.length && !step.notes?.length;
   return html`<article
     class="step"
     data-step=${step.id}
@@ -100,25 +108,28 @@ function oneStep(job, step, control) {
     ?data-ready=${control.ready}
   >
     ${told(job)} ${control.visit.draw()} ${stops(job, control)}
-    <div class="sides" ?data-figures=${Boolean(step.figures)}>
-      ${head(job, step, warned)}
-      <h1 tabindex="-1">
-        ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
-      </h1>
-      ${step.figures ? html`<dl class="figures">${step.figures.map(figureRow)}</dl>` : nothing}
-      <div class="mind">
-        ${warned ? stillOpen(job, step.id) : nothing}
-        ${(job.state.warns ?? []).filter((at) => at.step === step.id).map(warning)}
-        ${(step.warns ?? []).map(warning)} ${notesOnCard(step)}
+    <div class="sides">
+      <div>
+        ${head(job, step, warned)}
+        <h1 tabindex="-1">
+          ${done ? html`<span aria-label=${t('job.is-done')}>✓</span> ` : nothing}${t(step.word, step.values)}
+        </h1>
+        <div class="mind">
+          ${warned ? stillOpen(job, step.id) : nothing} ${warns.map(warning)} ${notesOnCard(step)}
+        </div>
+        ${bare ? list : nothing}
       </div>
-      <div class="act">
-        <p class="do">${t(`${step.word}.do`, step.values)}</p>
-        ${more(step)} ${tally(job, step, control)} ${timers(job, step, control)}
-        ${look(job, step, control)} ${asks(job, step, control)} ${takes(step)}
-        ${said(
-          '',
-          control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'),
-        )}
+      <div>
+        ${bare ? nothing : list}
+        <div class="act">
+          <p class="do">${t(`${step.word}.do`, step.values)}</p>
+          ${more(step)} ${tally(job, step, control)} ${timers(job, step, control)}
+          ${look(job, step, control)} ${asks(job, step, control)} ${takes(step)}
+          ${said(
+            '',
+            control.findingsAbout(({ kind }) => kind === 'done' || kind === 'undo'),
+          )}
+        </div>
       </div>
     </div>
     ${actions(job, step, done, control)} ${rest(job, step, control)}
@@ -128,7 +139,7 @@ function oneStep(job, step, control) {
 /** What the step wants in the hand, in a line. */
 const takes = ({ takes: list = [] }) =>
   list.length
-    ? html`<p class="take">
+    ? html`<p class="wants">
         <strong>${t('job.take')}</strong>
         ${list.map(({ word, values }) => t(word, values)).join(' · ')}
       </p>`

@@ -97,11 +97,12 @@ export function large(one) {
  * A figure as it is read: the person's unit large, the others beside it.
  *
  * @param {ShownFigure} figure
+ * @param {(one: string) => unknown} [draw] how the person's unit is drawn
  */
-export function value(figure) {
+export function value(figure, draw = (one) => one) {
   const [first, ...others] = textsOf(figure);
   if (!first) return html`<span class="value unknown">${t('not-known')}</span>`;
-  return html`<span class="value">${first}</span
+  return html`<span class="value">${draw(first)}</span
     >${others.map((o) => html` <span class="other">${o}</span>`)}`;
 }
 
@@ -110,9 +111,25 @@ export function value(figure) {
  *
  * @param {ShownFigure} figure
  */
-export function figureRow(figure) {
-  return html`<div class="figure">
+export const figureRow = (figure) => row(figure, value(figure));
+
+/**
+ * The same of the figure that a screen is for: its number is larger than any other.
+ *
+ * @param {ShownFigure} figure
+ */
+export const largestRow = (figure) =>
+  row(
+    figure,
+    value(figure, (one) => (parted(one).unit ? large(one) : one)),
+  );
+
+/**
+ * @param {ShownFigure} figure
+ * @param {unknown} drawn
+ */
+const row = (figure, drawn) =>
+  html`<div class="figure">
     <dt>${t(figure.name ?? '')}</dt>
-    <dd>${value(figure)} ${standing(figure)}</dd>
+    <dd>${drawn} ${standing(figure)}</dd>
   </div>`;
-}

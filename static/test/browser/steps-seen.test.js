@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { test } from 'node:test';
-import { goTo, plantIn } from './job-page.js';
+import { goTo, planOf, plantIn, startJob, stored } from './job-page.js';
 import { openSite } from './open-site.js';
 import { sampleCard } from './words.js';
 
@@ -148,5 +148,56 @@ test('what counts is seen without scrolling, on all steps of all sample bikes', 
     const { of, whole } = counts[size];
     assert.ok(whole / of >= least / 20, `${size}: ${whole} of ${of}`);
   }
+  assert.deepEqual(complaints, []);
+});
+
+/** Runs in the page: opens where each figure of the step comes from. */
+const openSources = () => {
+  for (const source of document.querySelectorAll('.step .standing')) source.open = true;
+};
+
+/** Runs in the page: how far the title stands below where the job stands. */
+const below = () => {
+  const [head, title] = ['.head', 'h1'].map((part) =>
+    document.querySelector(`.step ${part}`).getBoundingClientRect(),
+  );
+  return Math.round(title.top - head.bottom);
+};
+
+test('the figure that a step is for is larger than all else on it, and nothing pushes its title down', async (t) => {
+  const { page, complaints } = await openSite(t);
+  await page.setViewport(sizes.upright);
+  await startJob(page, `${cards[0].make} ${cards[0].model}`);
+  const [job] = await stored(page, 'jobs');
+  const { steps } = await planOf(page, cards[0]);
+  const withFigures = steps.filter(({ figures }) => figures);
+  assert.ok(withFigures.length > 5);
+  let large = 0;
+  for (const { id } of withFigures) {
+    const gaps = [];
+    for (const size of ['upright', 'on its side']) {
+      await page.setViewport(sizes[size]);
+      await goTo(page, `#/job/${job.id}/step/${id}`);
+      gaps.push(await page.evaluate(below));
+      await page.evaluate(openSources);
+      gaps.push(await page.evaluate(below));
+    }
+    assert.equal(new Set(gaps).size, 1, `${id}: the title stands ${gaps} px below`);
+    await page.setViewport(sizes.upright);
+    const letters = await page.$$eval('.step *', (all) =>
+      all.map((e) => [Boolean(e.closest('.large')), parseFloat(getComputedStyle(e).fontSize)]),
+    );
+    const most = (of) => Math.max(...letters.filter(([is]) => is === of).map(([, size]) => size));
+    if (!letters.some(([is]) => is)) continue; // words, or a figure that nobody knows
+    large++;
+    assert.ok(most(true) >= most(false), `${id}: ${most(true)} px of ${most(false)}`);
+  }
+  assert.ok(large > 5, `${large} large figures`);
+  // What is at hand below stands in even rows.
+  const high = await page.$$eval(
+    '.at-hand :is(button.quiet, a.wrong, details:not([open]) > summary)',
+    (all) => all.map((e) => e.offsetHeight),
+  );
+  assert.ok(high.length >= 3 && new Set(high).size === 1, `${high}`);
   assert.deepEqual(complaints, []);
 });
