@@ -390,11 +390,22 @@ func (r *readings) levelBeside(at int) string {
 		}
 		m := &r.mentions[n]
 		after := r.at(m.to)
-		if m.circuit == "engine" && m.part == "" && !m.foreign && (m.from == t.to || m.from == t.to+1 && r.places[t.to].function) && (after.gap == wide || after.text == ":") {
+		if m.circuit == "engine" && m.part == "" && !m.foreign && (m.from == t.to || m.from == t.to+1 && r.places[t.to].function) && (after.gap == wide || after.text == ":" || m.from == t.to && r.stands(m.to)) {
 			return "engine"
 		}
 	}
 	return ""
+}
+
+// stands reports whether it is told at a token how the machine stands: "LEVEL ENGINE on the centre
+// stand".
+func (r *readings) stands(at int) bool {
+	t := r.termAt(at)
+	if t == nil {
+		return false
+	}
+	_, is := t.begin("stance.")
+	return is
 }
 
 // stepOf gives where the step of a list begins that a token stands in; 0 for none.
