@@ -358,6 +358,9 @@ func (p *page) bikesOf(rows []row, n int) (bikes []bike, text string) {
 		return nil, ""
 	}
 	begins := n == 0 || rows[n].blank
+	if n > 0 && namesGrade(tokens) {
+		return nil, ""
+	}
 	plain := true // nothing but what may stand in a head stood before
 	cell := 0     // where the cell begins
 	odd := -1     // the cell that has other words
@@ -375,6 +378,12 @@ func (p *page) bikesOf(rows []row, n int) (bikes []bike, text string) {
 		}
 		if plain || cell == i {
 			if b, end := p.bikeFrom(tokens, i); end > i {
+				if i > 0 && n > 0 && text == "" && !p.hasSense(tokens, i-1, "label.model") {
+					trade, strange := p.labels(tokens[:i], cell)
+					if upper := capitals(tokens[:i]); trade && !(begins && upper) || strange && end == len(tokens) && !upper {
+						return nil, "" // "Oil filter    Hylax 204"
+					}
+				}
 				if text == "" {
 					text = casedName(tokens[i:b.end])
 				}
@@ -402,6 +411,21 @@ func (p *page) bikesOf(rows []row, n int) (bikes []bike, text string) {
 		i = c.to
 	}
 	return bikes, text
+}
+
+// labels tells what stands before a name in its line: whether words of the trade, and whether such
+// as nobody here knows in the cells before the one that begins at a token.
+func (p *page) labels(tokens []token, cell int) (trade, strange bool) {
+	for i := 0; i < len(tokens); {
+		c := chunkAt(tokens, i)
+		e, n := p.words.match(tokens, i)
+		trade = trade || e != nil && slices.ContainsFunc(e.senses, func(s string) bool {
+			return strings.HasPrefix(s, "oil.") || strings.HasPrefix(s, "part.") || strings.HasPrefix(s, "other.")
+		})
+		strange = strange || e == nil && i < cell && p.strangeChunk(tokens, &c)
+		i = max(i+1, c.to, i+n)
+	}
+	return trade, strange
 }
 
 // headFigure reports whether a number in a page's head is a displacement, or a page's in a photo:
@@ -444,7 +468,7 @@ func (p *page) inHeads(tokens []token, i int) int {
 func (p *page) bikeFrom(tokens []token, i int) (b bike, end int) {
 	for n := i; n < len(tokens) && n < i+10; {
 		t := &tokens[n]
-		if n > i && t.gap == wide && t.col-tokens[n-1].end > 2 {
+		if n > i && t.gap == wide && t.col-tokens[n-1].end > 3 {
 			return b, i
 		}
 		c := chunkAt(tokens, n)

@@ -127,3 +127,22 @@ func TestRead_PagesOfSeveralBikes(t *testing.T) {
 		}
 	})
 }
+
+// What a page of one bike names besides, or says of its bike again, makes no second bike.
+func TestRead_OneBike(t *testing.T) {
+	for _, text := range []string{
+		"ORRINSHAW PIKE 300\n\nEngine oil       Vortola 300\nOil filter       Hylax 204\nSealant          Lockwell 243\nOil drain bolt   25 N·m\n",
+		"ORRINSHAW PIKE 300\n\nOil filter       Hylax 204\nOil drain bolt   25 N·m\n",
+		"ORRINSHAW PIKE 300\n\nOil: Vortola 300, SAE 10W-40\nOil drain bolt: 25 N·m\n",
+		"ORRINSHAW PIKE 300\n\nVortola 300 SAE 10W-40\nOil drain bolt: 25 N·m\n",
+		"ORRINSHAW PIKE 300      Service data      2-3\n\nOil drain bolt: 25 N·m\n\nPike 300\n\nOil with filter: 1.2 L\n\nORRINSHAW PIKE 300   2-4\n",
+		"ORRINSHAW PIKE 300\n\nOil drain bolt: 25 N·m\n\nPIKE 300 ABS\n\nOil with filter: 1.2 L\n",
+		"ORRINSHAW PIKE 300\n\nOil drain bolt: 25 N·m\nThe plug is that of the Heron 450.\nOil with filter: 1.2 L\n",
+		"WERKSTATTHANDBUCH ORRINSHAW PIKE 300\n\nÖlfilter         Hylax 204\nÖlablassschraube: 25 N·m\n",
+		"ORRINSHAW PIKE 300\n\nFiltre à huile    Hylax 204\nBouchon de vidange : 25 N·m\n",
+	} {
+		if p := manual.Read(text, ""); len(p.Models) > 0 || len(sureOf(p.Readings)) < 2 {
+			t.Errorf("%q is of %q, sure %q", text, p.Models, sureOf(p.Readings))
+		}
+	}
+}
