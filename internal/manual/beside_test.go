@@ -34,6 +34,9 @@ func TestRead_Beside(t *testing.T) {
 		{"Torques (todos os anos)\n  Bujão de drenagem do óleo ..... 24 N.m\n", "interval.", nil},
 		{"ACEITE DE MOTOR\nCantidad en el cambio ......... 1.350 cm³\n\nREFRIGERACIÓN\nCapacidad del circuito ........ 1.100 cm³\n", "oil.", []string{"oil.engine.oil-only 1350 mL"}},
 		{"Oil change: 1,000 km, and after that each\nDrain plug: 32 N·m\n", "interval.", []string{"interval.first 1000 km"}},
+		// "With the filter" beside an amount says how much goes in, and not how often it is changed.
+		{"Moteur : 3,1 l (filtre compris), 2,9 l sans ; 10W40 SG\nFiltre : cartouche vissée\n", "filter.every", nil},
+		{"Engine oil: vidange every 6,000 km, oil filter at every oil change.\n", "filter.every", []string{"filter.every 1"}},
 		// What is told twice is due each time, and what follows the first is each other.
 		{"Primeira mudança do óleo: 1.000 km; seguintes: de 8.000 em 8.000 km.\n", "interval.", []string{"interval.distance 8000 km", "interval.first 1000 km"}},
 	} {

@@ -12,12 +12,12 @@ func (r *readings) filters() {
 			continue
 		}
 		from, to := r.sentenceOf(t.from)
+		if every == "1" && r.volumeBeside(t) {
+			continue // "if you fit a new filter at the same time, 1.6 litres"
+		}
 		if t.has("amount.with-filter") { // "with a new filter each time"
 			r.say("filter.every", every, t.from, t.to)
 			continue
-		}
-		if every == "1" && r.volumeBeside(t) {
-			continue // "if you fit a new filter at the same time, 1.6 litres"
 		}
 		isIt := func(m *mention) bool { return m.part == "filter" || m.part == "strainer" || m.foreign }
 		before, after := r.near(t.from, from, to, isIt)
