@@ -54,15 +54,20 @@ export async function surveyCosts() {
   }
 }
 
+const pages = () => {
+  const folder = new URL('testdata/pages/', root);
+  const files = readdirSync(folder, { recursive: true }).filter((name) => name.endsWith('.json'));
+  return files.map((name) => JSON.parse(readFileSync(new URL(name, folder), 'utf8')).text);
+};
+
 /**
- * [{name, micros}]: what it costs to read 100 kB of manuals' pages, and what the first text
- * costs that a program reads: what it needs is made then, and its code is still slow.
+ * [{name, micros}]: what it costs to read 100 kB of manuals' pages, of many bikes, and what
+ * the first text costs that a program reads, warmed up or not: what it needs is made then,
+ * and its code is still slow. Then a page of 2 kB.
  */
 export async function pageCosts() {
-  const folder = new URL('testdata/pages/', root);
-  const pages = readdirSync(folder, { recursive: true }).filter((name) => name.endsWith('.json'));
-  const texts = pages.map((name) => JSON.parse(readFileSync(new URL(name, folder), 'utf8')).text);
-  const text = texts.join('\n\n').slice(0, 100_000);
+  const text = pages().join('\n\n').slice(0, 100_000);
+  const small = text.slice(0, 2000);
   const input = JSON.stringify({ text });
   const call = await coreInNode();
   const times = Array.from({ length: surveys }, () => {
@@ -70,42 +75,66 @@ export async function pageCosts() {
     call('read-page', input);
     return performance.now() - begin;
   });
-  return [
+  const rows = [
     { name: 'native', micros: await native('Read$/^100kB', {}, './internal/manual') },
     { name: 'WebAssembly in Node', micros: median(times) * 1000 },
-    ...(await readInPage(text)),
   ];
+  for (const [what, given] of [
+    ["the page's worker", text],
+    ['a page of 2 kB there', small],
+  ]) {
+    const { later, warm, cold } = await readInPage(given);
+    rows.push(
+      { name: what, micros: later },
+      { name: '  the first text, warmed up', micros: warm },
+      { name: '  the first text, not', micros: cold },
+    );
+  }
+  return rows;
 }
 
-/** What a text costs the page's worker, first of all and later. */
+/** [{name, micros}]: what a kB costs natively of texts of so many kB. */
+export async function kiloCosts() {
+  const rows = [];
+  for (const size of [10, 50, 100]) {
+    const micros = await native(`Read$/^${size}kB`, {}, './internal/manual');
+    rows.push({ name: `of ${size} kB`, micros: micros / size });
+  }
+  return rows;
+}
+
+/** What a text costs the page's worker in µs: the first of all, and later. */
 async function readInPage(text) {
   const endings = [];
   const server = await startServer({ after: (end) => endings.push(end) });
-  const firsts = [];
+  const firsts = { warm: [], cold: [] };
   const laters = [];
-  for (let run = 0; run < starts; run++) {
+  for (let run = 0; run < 2 * starts; run++) {
+    const how = run % 2 ? 'warm' : 'cold';
     const browser = await launchChromium();
     try {
       const page = await browser.newPage();
       await page.goto(server.url);
-      const [first, ...later] = await page.evaluate(timeReading, text, surveys / starts);
-      firsts.push(first);
+      const [first, , ...later] = await page.evaluate(timeReading, text, how, surveys / starts);
+      firsts[how].push(first);
       laters.push(...later);
     } finally {
       await browser.close();
     }
   }
   for (const end of endings) await end();
-  return [
-    { name: "the page's worker", micros: median(laters) * 1000 },
-    { name: '  its first text', micros: median(firsts) * 1000 },
-  ];
+  const [later, warm, cold] = [laters, firsts.warm, firsts.cold].map((list) => median(list) * 1000);
+  return { later, warm, cold };
 }
 
 /** Runs in the page. */
-async function timeReading(text, count) {
+async function timeReading(text, how, count) {
   const { core } = globalThis.tidysump;
   await core.call('forms', {}); // the program has started
+  for (let warm = 1, more = how === 'warm'; more; warm++) {
+    const { ok } = await core.call('read-page', { text: '', warm });
+    more = ok.more;
+  }
   const times = [];
   for (let run = 0; run <= count; run++) {
     const begin = performance.now();

@@ -2,7 +2,7 @@
 // natively, what the page weighs, how long a phone takes to start it. Compare
 // the ratios; the times are this machine's.
 import { calculationCosts } from './bench-calculations.js';
-import { coreCosts, pageCosts, surveyCosts } from './bench-core.js';
+import { coreCosts, kiloCosts, pageCosts, surveyCosts } from './bench-core.js';
 import { logTimes } from './bench-log.js';
 import { restoreTimes } from './bench-restore.js';
 import { searchTimes } from './bench-search.js';
@@ -48,9 +48,16 @@ table(
   ['', 'ms', 'of native'],
   page.map(({ name, micros }) => [
     name,
-    (micros / 1000).toFixed(0),
+    (micros / 1000).toFixed(1),
     (micros / page[0].micros).toFixed(1),
   ]),
+);
+
+const kilos = await kiloCosts();
+table(
+  'A kB of a text read natively, median',
+  ['', 'µs', 'of the first'],
+  kilos.map(({ name, micros }) => [name, micros.toFixed(0), (micros / kilos[0].micros).toFixed(2)]),
 );
 
 const calculations = await calculationCosts();
