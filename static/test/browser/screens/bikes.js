@@ -58,7 +58,9 @@ export const bikes = {
 
 /** To the plan of one's own card of whose filter nobody said whether it is screwed on. */
 async function unlooked(page) {
-  const own = ownCard('own-unlooked', 'Heron', ({ filters, bolts }) => {
+  const own = ownCard('own-unlooked', 'Heron', (card) => {
+    const { filters, bolts } = card;
+    delete card.notesAt; // they tell of a cover
     filters[0] = { id: filters[0].id, kind: 'unknown', circuit: 'engine', everyNth: 1 };
     const closed = bolts.find((bolt) => bolt.of === filters[0].id);
     const { place: _, count: __, ...known } = closed;
