@@ -35,6 +35,10 @@ func TestRead_Handbooks(t *testing.T) {
 		{"an oil that is brought to its warmth, in German", "Das Öl auf 60 °C bringen. Die Ölablassschraube lösen und das Öl ablassen.", []string{"warm.target 60 °C"}},
 		{"a filter at each second change", "Change the engine oil every 4,000 km, with the filter at every second change.", []string{"filter.every 2", "interval.distance 4000 km"}},
 		{"screws before their element", "Undo the two cover screws and take out the oil filter element. Tighten the screws to 9 N·m.", []string{"bolt.filter-cover.count 2", "bolt.filter-cover.torque 9 N·m", "filter.kind cartridge"}},
+		{"where a tank is", "The engine oil is carried in a tank below the seat, which holds 2.8 litres. Drain and refill every 2,000 miles.", []string{"interval.distance 2000 mi", "oil.engine.oil-only 2.8 L"}},
+		{"where a plug is, in German", "Die Ablassschraube für das Motoröl sitzt unter dem Kupplungsdeckel: 25 Nm.", []string{"bolt.drain.torque 25 N·m"}},
+		{"a job of its own", "The clutch cover is held by eight screws: 9 N·m. Engine oil: 1.2 L.", []string{"oil.engine.oil-only 1.2 L"}},
+		{"until it drips", "GEARBOX. Every 500 miles remove the level screw and add oil until it drips from the hole. Change the oil every 4,000 miles.", []string{"interval.gearbox 4000 mi", "level.gearbox.device hole"}},
 		{"with a new one", "Fill in 2.2 litres if you leave the filter, 2.4 litres with a new one.", []string{"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -558,6 +558,9 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	if (r.about(from, f.from, "other.action") || r.about(f.end(), next, "other.action") || r.about(from, next, "level.check")) && !changes && !goesOn && role != first && !contains(list, "strainer") && !contains(list, "filter") {
 		return nil, false
 	}
+	if r.comesOut(begin, next) && !changes && !r.about(from, next, "amount.change") {
+		return nil, false // "every 500 miles take out the level screw and add oil until it drips"
+	}
 	if len(list) == 0 && !goesOn && (r.about(from, next, "amount.with-filter") || r.about(from, next, "amount.oil-only")) {
 		list = []string{"engine"}
 	}

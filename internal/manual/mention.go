@@ -73,6 +73,7 @@ func (p *page) settleMentions() {
 	p.settleShared()
 	p.settleProducts()
 	p.settleTwoStroke()
+	p.mentions = slices.DeleteFunc(p.mentions, p.onlyWhere)
 	own := -1 // the last paragraph in which one of ours is named in full
 	for n := range p.mentions {
 		m := &p.mentions[n]
@@ -157,6 +158,29 @@ func (p *page) plugOf(n int) {
 
 // mostPlace is how many words stand at most between a plug and what it is at.
 const mostPlace = 5
+
+// onlyWhere reports whether a mention of another job's part says no more than where something is
+// that the sentence names before it: "the oil is carried in a tank below the seat".
+func (p *page) onlyWhere(m mention) bool {
+	if !m.foreign || m.measure || m.oil || p.places[m.from].paragraph == 0 && m.from < mostPlace {
+		return false
+	}
+	for i := m.from; i < m.to; i++ {
+		if p.senseAt(i, "other.fluid") {
+			return false
+		}
+	}
+	at := m.from - 1
+	for at > 0 && at > m.from-mostLabel && p.places[at].function && !p.senseAt(at, "where") {
+		at--
+	}
+	if at < 1 || !p.senseAt(at, "where") || p.figureIn(at, m.from) || p.pieces[p.places[at].piece].cells {
+		return false
+	}
+	from, _ := p.sentenceOf(at)
+	n := p.mentionFrom(at) - 1
+	return n >= 0 && p.mentions[n].from >= from && !p.mentions[n].foreign && p.places[p.mentions[n].from].clause == p.places[at].clause
+}
 
 // shortPart gives what is changed where a word is one of a filter's or a strainer's name
 // elsewhere on the page: "the rotor" of "the oil filter's rotor". "" for none.

@@ -204,6 +204,7 @@ const termsEN = "" +
 	"when.severe\tadverse|adverse conditions|arduous|arduous conditions|city|city traffic|city use|cold climate|commuting|competition|competition use|continuous high speed|deliveries|delivery|dirt|dirt roads|dust|dusty|dusty conditions|dusty roads|enduro|every day in town|extreme|extreme conditions|gravel|hard riding|hard service|hard use|harsh|heavy duty|heavy traffic|high speed|in winter|mostly town|motocross|mud|off road|off road use|offroad|race|race track|race use|races|racing|rain|rough use|sand|severe|severe conditions|severe service|severe use|short journeys|short rides|short runs|short trip|short trips|sidecar|stop and go|stop and go traffic|towing|town|town traffic|town use|track|track use|traffic|trailer|trials|unpaved|unpaved roads|unusual|very hot|wet conditions|wet or dusty|winter\n" +
 	"when.since\tfor|for about|for more than|for over|for some|for the last|since\n" +
 	"when.then\tafter that|after this|afterwards|and after that|and then|following that|from then on|later|subsequent|subsequent changes|subsequently|then|thereafter\n" +
+	"where\tabove|behind|below|beneath|beside|in front of|inside|near|next to|under|underneath\n" +
 	"with\talso|incl|including|inclusive of|plus|with\n" +
 	"without\texcl|excluding|less|no|not including|w / o|without\n" +
 	"year.from\tfrom|from model year|from the|from year|since\n" +

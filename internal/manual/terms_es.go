@@ -192,6 +192,7 @@ const termsES = "" +
 	"when.severe\tarena|atascos|barro|caminos de tierra|campo|carrera|carreras|circuito|ciudad|clima frio|climas frios|competicion|competiciones|condiciones adversas|condiciones desfavorables|condiciones dificiles|condiciones duras|condiciones exigentes|condiciones extremas|desplazamientos cortos|distancias cortas|enduro|esfuerzo|fuera de carretera|invierno|lluvia|mensajeria|mucho polvo|pista|pistas de tierra|polvo|polvorienta|polvorientas|polvoriento|polvorientos|recorridos cortos|remolque|reparto|severa|severas|severo|severos|sidecar|terraceria|tierra|todoterreno|trafico|trayecto corto|trayectos cortos|trayectos muy cortos|uso comercial|uso deportivo|uso duro|uso exigente|uso extremo|uso fuera de asfalto|uso intensivo|uso profesional|uso urbano|viajes cortos\n" +
 	"when.since\tdesde hace|desde hace mas de|hace|hace mas de|hace unos\n" +
 	"when.then\ta continuacion|a partir de ahi|a partir de entonces|a partir de ese momento|despues|en adelante|en lo sucesivo|las demas|las siguientes|los demas|los restantes|los siguientes|luego|mas adelante|mas tarde|posteriormente|seguidamente|siguientes|subsiguientes|sucesivamente|sucesivos\n" +
+	"where\tal lado de|al lado del|bajo|debajo de|debajo del|detras de|detras del|encima de|junto a|junto al\n" +
 	"with\tcon|incl|incluido|incluso|incluyendo|mas|y\n" +
 	"without\texcepto|excluido|no incluido|sin\n" +
 	"year.from\ta partir de|del|desde\n" +

@@ -192,6 +192,7 @@ const termsIT = "" +
 	"when.severe\tagonistica|agonistico|brevi percorsi|brevi spostamenti|brevi tragitti|brevi tratti|citta|cittadino|clima freddo|climi freddi|competizione|competizioni|condizioni avverse|condizioni difficili|condizioni estreme|condizioni sfavorevoli|consegne|corse|enduro|fango|fuoristrada|gara|gare|gravosa|gravose|gravosi|gravoso|impiego intenso|impiego sportivo|inverno|percorsi brevi|percorsi cittadini|percorsi molto brevi|pioggia|pista|polvere|polverose|polverosi|polveroso|rimorchio|sabbia|severa|severe|severo|sidecar|stop and go|strade sterrate|traffico|tragitti brevi|tragitti molto brevi|uso estremo|uso intenso|uso professionale|uso sportivo|uso urbano\n" +
 	"when.since\tda|da circa|da oltre|da ormai|da piu di|da quasi\n" +
 	"when.then\ta seguire|da allora|di seguito|dopo ogni|dopodiche|e dopo|e dopo ogni|gli altri|i successivi|in avanti|in seguito|indi|le altre|le successive|poi|quindi|regolarmente|seguenti|successiva|successivamente|successive|successivi\n" +
+	"where\taccanto a|accanto al|davanti a|dietro|sopra|sotto|vicino a|vicino al\n" +
 	"with\tcompresa|compreso|con|incl|inclusa|incluso|piu\n" +
 	"without\teccetto|esclusa|escluso|non compreso|senza\n" +
 	"year.from\ta partire dal|da|dal|dall anno\n" +

@@ -182,6 +182,7 @@ const termsNL = "" +
 	"when.severe\taanhanger|bezorg*|circuit|circuitgebruik|cross|enduro|extreme omstandigheden|file|files|intensief gebruik|korte afstanden|korte ritjes|korte ritten|korte trajecten|koud klimaat|modder|moeilijke omstandigheden|offroad|ongunstige omstandigheden|race*|racen|sportief gebruik|stad|stadsgebruik|stadsverkeer|stof|stoffig*|stoffige*|terrein|terreingebruik|wedstrijd*|wedstrijden|winter|zand|zijspan|zwaar|zware\n" +
 	"when.since\tal|al meer dan|al ruim|al zo n|sinds\n" +
 	"when.then\taansluitend|daarna|daaropvolgend*|dan|erna|hierna|later|nadien|verder|vervolgens|volgende\n" +
+	"where\tachter|bij|boven|naast|onder\n" +
 	"with\ten|incl|inclusief|met|plus\n" +
 	"without\tbehalve|excl|exclusief|zonder\n" +
 	"year.from\tsinds|van|vanaf\n" +

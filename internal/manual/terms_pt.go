@@ -192,6 +192,7 @@ const termsPT = "" +
 	"when.severe\tareia|chuva|cidade|circuito|clima frio|climas frios|competicao|competicoes|condicoes adversas|condicoes dificeis|condicoes extremas|condicoes rigorosas|congestionamentos|corrida|corridas|deslocamentos curtos|distancias curtas|empoeiradas|empoeirado|empoeirados|enduro|engarrafamentos|entregas|estrada de chao|estrada de terra|estradas de terra|fora de estrada|inverno|lama|motofrete|pequenos percursos|percurso curto|percursos curtos|percursos muito curtos|pista|po|poeira|poeirentas|poeirento|poeirentos|reboque|severa|severas|severo|severos|sidecar|terra|todo o terreno|todo terreno|trafego|trajectos curtos|trajetos curtos|trajetos muito curtos|transito|trilha|trilhas|uso comercial|uso desportivo|uso esportivo|uso extremo|uso intensivo|uso intenso|uso profissional|uso urbano|utilizacao desportiva|utilizacao intensiva|utilizacao urbana|viagens curtas\n" +
 	"when.since\tfaz|ha|ha cerca de|ha mais de\n" +
 	"when.then\ta partir dai|a seguir|apos isso|as mudancas seguintes|as restantes|as seguintes|as trocas seguintes|dai por diante|demais|depois|em diante|em seguida|entao|os restantes|posteriormente|proximas|restantes|seguidamente|seguintes|subsequente|subsequentes|sucessivamente\n" +
+	"where\tao lado de|ao lado do|atras de|atras do|debaixo de|debaixo do|junto a|junto ao|por baixo de|sob\n" +
 	"with\tc /|com|incl|incluido|incluindo|inclusive|mais\n" +
 	"without\texceto|excluido|excluindo|nao incluido|s /|sem\n" +
 	"year.from\ta partir de|de|desde\n" +

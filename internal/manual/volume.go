@@ -195,8 +195,12 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 // oilTank reports whether the page tells of a tank that holds the engine's oil.
 func (p *page) oilTank() bool {
 	for n := range p.mentions {
-		if m := &p.mentions[n]; m.tank && !m.foreign && (m.oil || m.part == "tank-drain") {
+		m := &p.mentions[n]
+		if m.tank && !m.foreign && (m.oil || m.part == "tank-drain") {
 			return true
+		}
+		if o := &p.mentions[max(n-1, 0)]; m.tank && !m.foreign && n > 0 && !o.foreign && p.saysOil(o) && p.places[o.from].clause == p.places[m.from].clause && !p.figureIn(o.to, m.from) {
+			return true // "the oil is carried in a tank"
 		}
 	}
 	for i := range p.terms {
