@@ -69,6 +69,7 @@ func (p *page) partsOf(rows []row) []stretch {
 		list = append(list, next)
 	}
 	if len(list) < 2 {
+		p.heaped = len(list) == 1 && list[0].stacked
 		return nil
 	}
 	for k := range list {
@@ -155,11 +156,18 @@ func readParts(text, tag string, list []stretch, d *dictionary, words *lexemes) 
 		if i == 0 {
 			all.Language = one.Language
 		}
+		brand := ""
 		for n := range one.Readings {
 			r := &one.Readings[n]
+			if r.What == "make" && brand == "" {
+				brand = r.Text
+			}
 			r.Quote.From, r.Quote.To = r.Quote.From+s.From, r.Quote.To+s.From
 			if r.What == "model" && len(one.Models) == 0 && s.known {
 				one.Models = []string{r.Text}
+				if isDigit(rune(r.Text[0])) && brand != "" { // "400", of "Hollin 400"
+					one.Models[0] = brand + " " + r.Text
+				}
 			}
 		}
 		readings[i] = one.Readings
@@ -190,6 +198,14 @@ func readParts(text, tag string, list []stretch, d *dictionary, words *lexemes) 
 		}
 	}
 	return all
+}
+
+// ask says of all readings that nobody knows whose they are.
+func (p *Page) ask() {
+	for i := range p.Readings {
+		r := &p.Readings[i]
+		r.Doubts, r.Sure = append(r.Doubts, doubt("manual-by-context", "text", r.Text)), false
+	}
 }
 
 // take takes in a reading of a part, once for each of its models. said has the first reading of

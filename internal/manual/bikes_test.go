@@ -34,10 +34,17 @@ func pagesOfOne(t *testing.T) map[string][]bikesPage {
 					named++
 				}
 			}
+			brand := ""
 			for _, r := range q.alone.Readings {
-				if r.What == "model" {
+				switch r.What {
+				case "make":
+					brand = r.Text
+				case "model":
 					q.model = r.Text
 				}
+			}
+			if q.model != "" && q.model[0] >= '0' && q.model[0] <= '9' && brand != "" { // "650" is no name
+				q.model = brand + " " + q.model
 			}
 			if named == 1 && q.model != "" && len(q.alone.Models) == 0 {
 				all[p.Language] = append(all[p.Language], q)
@@ -144,5 +151,13 @@ func TestRead_OneBike(t *testing.T) {
 		if p := manual.Read(text, ""); len(p.Models) > 0 || len(sureOf(p.Readings)) < 2 {
 			t.Errorf("%q is of %q, sure %q", text, p.Models, sureOf(p.Readings))
 		}
+	}
+}
+
+// Where the names of several bikes stand below each other, and so do their figures, all is asked.
+func TestRead_NamesBelowEachOther(t *testing.T) {
+	const text = "TARNBECK   Data\n\nHOLLIN 400\nHOLLIN 600 S\nDrain plug torque\n25 N·m\n30 N·m\nOil with filter\n1.2 L\n1.5 L\n"
+	if sure := sureOf(manual.Read(text, "").Readings); len(sure) > 0 {
+		t.Errorf("sure: %q", sure)
 	}
 }

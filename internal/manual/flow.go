@@ -53,6 +53,7 @@ type page struct {
 	models            []string // that a table's head names
 	modelCells        []Span   // where
 	number            string   // that is printed on it
+	heaped            bool     // several bikes are named a line each, and nothing says whose a figure is
 }
 
 // shortWords may stand before a full stop that ends no sentence. Common practice.

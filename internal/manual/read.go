@@ -42,7 +42,11 @@ func Read(text string, tag string) Page {
 	if list := p.partsOf(rows); list != nil {
 		return readParts(text, tag, list, p.words, words)
 	}
-	return p.read(rows)
+	one := p.read(rows)
+	if p.heaped && len(one.Models) == 0 {
+		one.ask()
+	}
+	return one
 }
 
 // read reads a page of one bike.
