@@ -4,6 +4,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { patience } from '../browser/patience.js';
 
 const polling = 50; // ms
+const longest = 290_000; // ms; after 300 s fetch() gives up by itself, and doesn't say why
 
 /** A port that nobody listens on. */
 export async function freePort() {
@@ -20,7 +21,7 @@ async function send(method, url, body, seconds = 60) {
     method,
     body: body && JSON.stringify(body),
     headers: body && { 'content-type': 'application/json' },
-    signal: AbortSignal.timeout(patience(seconds)),
+    signal: AbortSignal.timeout(Math.min(patience(seconds), longest)),
   });
   const { value } = await response.json();
   if (response.ok) return value;
