@@ -8,6 +8,7 @@ import (
 	"tidysump/internal/garage"
 	"tidysump/internal/job"
 	"tidysump/internal/ledger"
+	"tidysump/internal/manual"
 	"tidysump/internal/oil"
 	"tidysump/internal/outlook"
 	"tidysump/internal/place"
@@ -42,6 +43,7 @@ type limitsAnswer struct {
 	wastes                       []oil.Waste      // kinds of old oil
 	page                         int              // bytes of the text of pages that are read in one go
 	whats                        []place.What     // what may be read there
+	languages                    []string         // in which it is read
 }
 
 func (a *limitsAnswer) Members(m *wire.Members) {
@@ -72,13 +74,14 @@ func (a *limitsAnswer) Members(m *wire.Members) {
 	wire.Texts(m, "wastes", &a.wastes)
 	m.Int("page", &a.page)
 	wire.Texts(m, "whats", &a.whats)
+	wire.Texts(m, "languages", &a.languages)
 }
 
 func limits(*nothing, []finding.Finding) (*limitsAnswer, []finding.Finding) {
 	return &limitsAnswer{
 		call: MaxInput, text: wire.MaxText, events: job.MostBytes,
 		note: job.NoteLetters, reading: job.ReadingLetters, entry: card.EntryLetters, remark: card.RemarkLetters,
-		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods, things: find.Named, washers: books.SealsOf(books.WasherGoods), rings: books.SealsOf(books.RingGoods), wastes: oil.Wastes, page: wire.MaxLong, whats: place.Whats(),
+		value: ledger.ValueLetters, seq: ledger.MostSeq, personal: ledger.Persons, told: garage.OfMachine, whose: garage.OfOwner, aside: garage.Reasons, figures: card.OwnFigures, goods: books.AllGoods, things: find.Named, washers: books.SealsOf(books.WasherGoods), rings: books.SealsOf(books.RingGoods), wastes: oil.Wastes, page: wire.MaxLong, whats: place.Whats(), languages: manual.Languages(),
 		jobs: outlook.MostJobs, survey: mostSurveyed, photos: plan.Motifs, systems: quantity.Systems, places: plan.Places, getHomeAt: plan.GetHomeAt,
 	}, nil
 }

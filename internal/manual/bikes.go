@@ -143,7 +143,8 @@ func readParts(text, tag string, list []stretch, d *dictionary, words *lexemes) 
 	of := map[string][]string{} // of each head, the models that its pages name
 	for i, s := range list {
 		rows := rowsOf(text[s.From:s.To], words)
-		p := &page{text: text[s.From:s.To], words: languageOf(rows, tag).dictionary()}
+		l := languageOf(rows, tag)
+		p := &page{text: text[s.From:s.To], words: l.dictionary(), language: l.told(rows, tag)}
 		if p.words != d {
 			d.settleRows(rows) // languageOf looks words up in others
 			if known[p.words] == nil {

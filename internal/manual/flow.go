@@ -32,6 +32,7 @@ type page struct {
 	twoStroke         string // whose plain oil is where the engine burns its own, "" of other pages
 	text              string
 	words             *dictionary
+	language          string            // "" of none that is known
 	spoilt            bool              // letters were put right
 	theme             uint8             // of foreignPage, 0 before it was asked
 	inNames           map[string]string // of shortPart, nil before it was asked

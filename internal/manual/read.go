@@ -24,7 +24,7 @@ type Reading struct {
 // Page is what was read from a page's text.
 type Page struct {
 	Readings []Reading
-	Language string
+	Language string   // "" where it is none that is known
 	Models   []string // where the text is of several
 	Number   string   // printed page number
 	Hints    Hints
@@ -37,7 +37,8 @@ type Page struct {
 func Read(text string, tag string) Page {
 	words := &lexemes{}
 	rows := rowsOf(text, words)
-	p := &page{text: text, words: languageOf(rows, tag).dictionary()}
+	l := languageOf(rows, tag)
+	p := &page{text: text, words: l.dictionary(), language: l.told(rows, tag)}
 	p.words.settleRows(rows)
 	if list := p.partsOf(rows); list != nil {
 		return readParts(text, tag, list, p.words, words)
@@ -53,7 +54,7 @@ func Read(text string, tag string) Page {
 func (p *page) read(rows []row) Page {
 	p.prepare(rows)
 	if len(p.pieces) == 0 {
-		return Page{Language: p.words.language, page: p}
+		return Page{Language: p.language, page: p}
 	}
 	r := readings{page: p}
 	breathe()
@@ -66,7 +67,7 @@ func (p *page) read(rows []row) Page {
 	r.filters()
 	r.volumes()
 	r.names()
-	return Page{Readings: r.finished(), Language: p.words.language, Models: p.models, Number: p.number, Hints: p.hints(), page: p}
+	return Page{Readings: r.finished(), Language: p.language, Models: p.models, Number: p.number, Hints: p.hints(), page: p}
 }
 
 // prepare marks what is in a page's rows, before anything is given its role.
@@ -172,6 +173,47 @@ func languageOf(rows []row, tag string) *language {
 		}
 	}
 	return all[best]
+}
+
+// told gives what a text's language is said to be, "" where it is none that is known.
+func (l *language) told(rows []row, tag string) string {
+	if l.tag == tag || l.knows(rows) {
+		return l.tag
+	}
+	return ""
+}
+
+// mostUnknown is of how many words one is known at least in a text of a language that is
+// read: of the worst photos of pages it is every third, of other languages at most every
+// fifth.
+const mostUnknown = 4
+
+// knows reports whether rows may be of a language, and not of one that is like it only in
+// the words that all have: those without any word are of each.
+func (l *language) knows(rows []row) bool {
+	d, all := l.dictionary(), allLanguages()
+	own := uint32(1) << slices.Index(all, l)
+	known, words := 0, 0
+	for _, r := range rows {
+		until := 0
+		for i := range r.tokens {
+			x := &r.tokens[i]
+			if x.kind != word || len(x.fold) <= 2 {
+				continue
+			}
+			words++
+			if e, n := d.match(r.tokens, i); e != nil {
+				until = max(until, i+n)
+			}
+			if i < until || smallWords()[x.fold]&own != 0 {
+				known++
+			}
+		}
+		if words >= mostForLanguage {
+			break
+		}
+	}
+	return known*mostUnknown >= words
 }
 
 // smallWords gives of each small word the languages that have it, a bit each.

@@ -1675,6 +1675,8 @@ export interface LimitsAnswer {
   page?: Bytes;
   /** what may be read there */
   whats?: string[];
+  /** in which it is read */
+  languages?: string[];
 }
 
 /**

@@ -56,6 +56,13 @@ export function cells(readings) {
   });
 }
 
+/** What stands beside the main figure of a cell, each once, though several pages say it. */
+function besideOf(first, others) {
+  const notes = new Set(others.map(noteOf));
+  notes.delete(noteOf(first));
+  return notes.size ? [[...notes].join(' · ')] : [];
+}
+
 /**
  * The plate of what was found. `quote` draws the words that a list of readings comes from.
  *
@@ -68,7 +75,7 @@ export function found(readings, quote) {
   const figures = cells(readings).map(({ name, first, others }) => ({
     name,
     texts: [valueOf(first)],
-    beside: others.length ? [others.map(noteOf).join(' · ')] : [],
+    beside: [...besideOf(first, others)],
     words: inWords.includes(aspectOf(first.what)) || name === 'manual.cell.bike',
     of: first.what,
     readings: [first, ...others],

@@ -4,12 +4,14 @@ import { pasteable, pasteText } from '../phone/share.js';
 import { t } from '../words/catalogue.js';
 import { clean, textOf } from './text-of.js';
 
+const kilo = 1000;
+
 /** How the text of a page comes in: pasted, typed, from files that are chosen, dropped or shared. */
 export class Intake {
   #app;
   #give;
   #reading;
-  #word = ''; // what was wrong with the latest
+  word = ''; // what was wrong with the latest
   #busy = false;
 
   /**
@@ -39,11 +41,11 @@ export class Intake {
   async #take(texts, word) {
     if (this.#busy) return;
     this.#busy = true;
-    this.#word = word;
-    if (texts.length) {
-      this.#reading.type('page', '');
-      await this.#give(texts);
-    }
+    const all = new Set(texts.map((text) => text.trim()));
+    const fresh = texts.filter((text) => all.delete(text.trim()) && !this.#reading.has(text));
+    this.word = word || (fresh.length ? '' : 'manual.again');
+    if (texts.length) this.#reading.type('page', '');
+    if (fresh.length) await this.#give(fresh);
     this.#busy = false;
     this.#app.redraw();
   }
@@ -51,10 +53,16 @@ export class Intake {
   async #paste() {
     const text = await pasteText();
     if (text?.trim()) return this.text(text);
-    this.#word = text === undefined ? 'manual.no-clipboard' : 'manual.clipboard-empty';
+    this.word = text === undefined ? 'manual.no-clipboard' : 'manual.clipboard-empty';
     this.#app.redraw();
     document.getElementById('page-text')?.focus();
   }
+
+  /** What was wrong with the latest. */
+  told = () =>
+    html`<p role="status" class="told">
+      ${this.word ? t(this.word, { most: (limits.page ?? 0) / kilo }) : nothing}
+    </p>`;
 
   draw() {
     const pick = async ({ target }) => {
@@ -63,7 +71,9 @@ export class Intake {
       if (chosen.length) await this.files(chosen);
     };
     const pasted = (event) => {
+      const { files = [] } = event.clipboardData ?? {};
       const text = event.clipboardData?.getData('text/plain');
+      if (!text && files.length) this.files(files);
       if (!text?.trim() || event.target.value.trim()) return; // what is added to is read by the button
       event.preventDefault();
       this.text(text);
@@ -75,7 +85,7 @@ export class Intake {
     return html`
       <p>${t('manual.how')}</p>
       <p class="line">${t('manual.private')}</p>
-      <p role="status" class="told">${this.#word ? t(this.#word) : nothing}</p>
+      ${this.told()}
       <form class="ask" @submit=${typed}>
         <label for="page-text">${t('manual.text')}</label>
         <textarea

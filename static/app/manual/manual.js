@@ -20,12 +20,13 @@ import { found } from './found.js';
 import { Intake } from './intake.js';
 import { linesOf, markedLine } from './lines.js';
 import { question } from './question.js';
-import { Reading } from './reading.js';
+import { numberOf, Reading } from './reading.js';
 import { Saying } from './saying.js';
 import { warm } from './warm.js';
 import { nameOf } from './what.js';
 
 const linesAtOnce = 60; // lines of a page that are drawn
+const letter = /\p{L}/u;
 
 /**
  * The page of a manual: its text comes in, what the core reads in it is taken into a card.
@@ -112,6 +113,7 @@ class Pages {
 
   /** Does something to what is known, and shows what comes next. */
   async #act(act) {
+    this.intake.word = '';
     await this.#app.attempt(act);
     this.#arrive();
   }
@@ -137,7 +139,7 @@ class Pages {
     };
     return html`
       <h1 tabindex="-1">${t(this.#adding ? 'manual.another' : 'manual.title')}</h1>
-      ${this.intake.draw()}
+      ${this.#away()} ${this.intake.draw()}
       <div class="actions">
         ${
           this.#adding
@@ -147,6 +149,19 @@ class Pages {
         ${this.intake.main()}
       </div>
     `;
+  }
+
+  /** The way back, when a page was just taken away. */
+  #away() {
+    const { away, bringBack } = this.#reading;
+    return away
+      ? html`<p class="entry told">
+          <span role="status">${t('manual.removed')}</span>
+          <button type="button" class="quiet" @click=${() => this.#act(bringBack)}>
+            ${t('manual.bring-back')}
+          </button>
+        </p>`
+      : nothing;
   }
 
   #drawWaiting = () =>
@@ -166,7 +181,7 @@ class Pages {
 
   #drawFound() {
     const reading = this.#reading;
-    const { sure, taken, questions, pages, models, found: odd } = reading;
+    const { sure, taken, left, questions, pages, models, found: odd } = reading;
     const asking = !sure.length;
     const count = reading.all.filter((one) => one.text).length;
     const wrong = pages.flatMap(({ answer }) => (answer?.ok ? [] : (answer?.findings ?? [])));
@@ -177,9 +192,10 @@ class Pages {
         ${taken.length ? t('manual.count.taken', { count: taken.length }) : nothing}
         ${questions.length ? t('manual.to-decide', { count: questions.length }) : nothing}
       </p>
+      ${this.intake.word ? this.intake.told() : nothing} ${this.#away()}
       <div class="beside">
         <div>
-          ${findings(wrong)} ${models.length ? this.#models() : nothing}
+          ${findings(wrong)} ${this.#tongues()} ${models.length ? this.#models() : nothing}
           ${section(
             'manual.found',
             found(sure, (list) => this.#quote(list)),
@@ -196,6 +212,11 @@ class Pages {
                 </button>
               </p>`,
           )}
+          ${fold(
+            'manual.left',
+            left.length,
+            found(left, (list) => this.#quote(list, 'manual.put-one-back', reading.undecide)),
+          )}
           ${asking && taken.length ? gaps(reading.gaps, { word: 'manual.gaps' }) : nothing}
         </div>
         <div class="pages">${pages.map((page, n) => this.#page(page, n))}</div>
@@ -207,11 +228,16 @@ class Pages {
   /** What stands under the thumb: to take what is sure; then to go on. */
   #bar() {
     const reading = this.#reading;
-    const { sure, taken, asksLayout, asksModel } = reading;
+    const { sure, taken, questions, asksLayout, asksModel } = reading;
     const another = () => {
       this.#adding = true;
+      this.intake.word = '';
       this.#app.arrive();
     };
+    if (!sure.length && !taken.length && !questions.length)
+      return html`<div class="actions">
+        <button type="button" class="main" @click=${another}>${t('manual.another')}</button>
+      </div>`;
     const main = sure.length
       ? html`<button type="button" class="main" @click=${() => this.#act(reading.takeSure)}>
           ${t('manual.take', { count: sure.length })}
@@ -225,6 +251,18 @@ class Pages {
       <button type="button" class="quiet" @click=${another}>${t('manual.another')}</button>
       ${main}
     </div>`;
+  }
+
+  /** What is said of pages in a language that isn't read. */
+  #tongues() {
+    const isForeign = ({ text, answer }) => answer?.ok && !answer.ok.language && letter.test(text);
+    if (!this.#reading.pages.some(isForeign)) return nothing;
+    const names = new Intl.DisplayNames([document.documentElement.lang], { type: 'language' });
+    const languages = (limits.languages ?? [])
+      .map((tag) => names.of(tag))
+      .sort()
+      .join(', ');
+    return html`<p class="finding" data-grade="note">${t('manual.foreign', { languages })}</p>`;
   }
 
   get #unnamed() {
@@ -249,17 +287,22 @@ class Pages {
       const acts = {
         choose: (one, typed) => this.#answer(() => reading.choose(list, one, typed)),
         leave: () => this.#answer(() => reading.leave(list)),
+        remove: (n) => this.#act(() => reading.remove(n)),
       };
       return question(list, acts, {
         number: this.#decided + 1,
         count: this.#decided + questions.length,
         found: list.flatMap((one) => reading.refused.get(one.id) ?? []),
+        pageOf: (page) => reading.nameOf(page),
+        wordsInCard: (one) => reading.wordsInCard(one),
         typed: reading.typed(id),
         type: (typed) => reading.type(id, typed),
       });
     }
     if (!taken.length)
-      return html`<p>${t(reading.all.length ? 'manual.none-taken' : 'manual.nothing')}</p>`;
+      return reading.all.length
+        ? html`<p>${t('manual.none-taken')}</p>`
+        : html`<p>${t('manual.nothing')} ${t('manual.nothing.do')}</p>`;
     if (asksLayout) return this.#layout();
     return this.#unnamed ? this.#names() : nothing;
   }
@@ -328,7 +371,7 @@ class Pages {
   }
 
   /** The words that readings come from; opened, what else can be done about them. */
-  #quote(list) {
+  #quote(list, word = 'manual.leave', act = this.#reading.leave) {
     const quotes = new Map();
     for (const one of list) {
       const words = shortened(one.page.bytes.slice(one.quote));
@@ -336,11 +379,14 @@ class Pages {
       quotes.set(whole, [...(quotes.get(whole) ?? []), one]);
     }
     return [...quotes].map(([words, readings]) => {
-      const leave = () => this.#act(() => this.#reading.leave(readings));
+      const names = readings.map(({ what }) => nameOf(what));
+      const pages = readings.map(({ page }) => this.#reading.nameOf(page)).filter(Boolean);
       return html`<details class="standing from-page">
         <summary class="written" dir="auto">“${words}”</summary>
-        <p>${readings.map(({ what }) => nameOf(what)).join(' · ')}</p>
-        <button type="button" class="quiet" @click=${leave}>${t('manual.leave')}</button>
+        <p>${[...new Set([...names, ...pages])].join(' · ')}</p>
+        <button type="button" class="quiet" @click=${() => this.#act(() => act(readings))}>
+          ${t(word)}
+        </button>
       </details>`;
     });
   }
@@ -382,10 +428,10 @@ class Pages {
       const { from } = target.closest('[data-from]')?.dataset ?? {};
       if (from) say(Number(from));
     };
-    const number = page.number ?? page.answer?.ok?.page ?? '';
+    const number = numberOf(page);
     const id = `number-${n}`;
     return html`<section class="page">
-      <h2>${number ? t('manual.page', { number }) : t('manual.page.none')}</h2>
+      <h2>${reading.nameOf(page) || t(number ? 'manual.page' : 'manual.page.none', { number })}</h2>
       <p class="line">${t('manual.tap')}</p>
       <div class="written page-text" dir="auto" @click=${tap}>
         ${lines.slice(0, shown).map((line) => markedLine(line, marks))}

@@ -4,6 +4,7 @@ import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
 import { t } from '../words/catalogue.js';
 import { linesOf, markedLine } from './lines.js';
+import { isDifference } from './reading.js';
 import { nameOf, valueOf } from './what.js';
 
 /**
@@ -11,13 +12,15 @@ import { nameOf, valueOf } from './what.js';
  * is doubted, each with its words in the text, and what can be done about it.
  *
  * @param {any[]} list
- * @param {{ choose: (one: any, typed?: string) => void, leave: () => void }} acts
- * @param {{ number: number, count: number, found: any[], typed: string, type: (text: string) => void }} is
+ * @param {{ choose: (one: any, typed?: string) => void, leave: () => void, remove: (n: number) => void }} acts
+ * @param {{ number: number, count: number, found: any[], pageOf: (page: any) => string, wordsInCard: (one: any) => string, typed: string, type: (text: string) => void }} is
  */
-export function question(list, acts, { number, count, found, typed, type }) {
+export function question(list, acts, { number, count, found, pageOf, wordsInCard, typed, type }) {
   const [first] = list;
   const several = list.length > 1;
-  const doubts = ({ doubts: all = [] }) => all.filter((one) => !(several && isChoice(one)));
+  // That the page says something else too stands there, where several are shown.
+  const told = (found) => several && isDifference(found) && isAmong(list, found);
+  const doubts = ({ doubts: all = [] }) => all.filter((one) => !told(one));
   const enter = (event) => {
     event.preventDefault();
     const text = event.target.elements.figure.value.trim();
@@ -25,6 +28,12 @@ export function question(list, acts, { number, count, found, typed, type }) {
     type('');
     acts.choose(first, text);
   };
+  const before = !several && [...doubts(first), ...found].some(isDifference) && wordsInCard(first);
+  const ofOther = several && names.includes(first.what); // a page may be of another bike
+  const removal = ({ n }) =>
+    html`<button type="button" class="quiet" @click=${() => acts.remove(n)}>
+      ${t('manual.remove')}
+    </button>`;
   const take = (one) =>
     one.text
       ? html`<button type="button" class="quiet" @click=${() => acts.choose(one)}>
@@ -35,17 +44,26 @@ export function question(list, acts, { number, count, found, typed, type }) {
     <h2 id="next" tabindex="-1">
       ${t('manual.question', { number, count, what: nameOf(first.what) })}
     </h2>
-    ${several ? html`<p>${t('manual.several')}</p>` : nothing}
-    ${findings(uniqueOf([...(several ? [] : doubts(first)), ...found]))}
+    ${several ? html`<p>${t(ofOther ? 'manual.two-bikes' : 'manual.several')}</p>` : nothing}
+    ${findings(uniqueOf([...(several ? [] : doubts(first)), ...found.filter((one) => !told(one))]))}
+    ${
+      before
+        ? html`<p class="line">${t('manual.in-card')}</p>
+            ${block(before)}`
+        : nothing
+    }
+    ${before ? html`<p class="line">${t('manual.in-page')}</p>` : nothing}
     ${list.map((one) =>
       several
-        ? html`${inText(one)} ${findings(uniqueOf(doubts(one)))}
-            <p class="entry">${take(one)}</p>`
-        : inText(one),
+        ? html`${inText(one, pageOf)} ${findings(uniqueOf(doubts(one)))}
+            <p class="entry">${take(one)} ${ofOther ? removal(one) : nothing}</p>`
+        : inText(one, pageOf),
     )}
     <p class="entry">
       ${several ? nothing : take(first)}
-      <button type="button" class="quiet" @click=${acts.leave}>${t('manual.leave')}</button>
+      <button type="button" class="quiet" @click=${acts.leave}>
+        ${t(before ? 'manual.keep' : 'manual.leave')}
+      </button>
     </p>
     <details class="more" ?open=${Boolean(typed)}>
       <summary>${t('manual.type')}</summary>
@@ -68,20 +86,25 @@ export function question(list, acts, { number, count, found, typed, type }) {
   </section>`;
 }
 
-/** Whether a finding says no more than that the page says something else too: that stands there. */
-const isChoice = ({ code }) => ['manual-says-both', 'reading-twice'].includes(code);
+const names = ['make', 'model'];
 
-/** The lines of the page in which the words of a reading stand, with these marked. */
-export function inText({ quote, page }) {
+/** Whether what a finding names beside a reading is one of those that are shown. */
+const isAmong = (list, { code, values }) =>
+  code !== 'reading-differs' || list.some(({ text }) => text === values?.has);
+
+/** The lines of the page in which the words of a reading stand, with these marked, and which page it is. */
+function inText({ quote, page }, pageOf) {
   const { bytes } = page;
   const [from, to] = [bytes.at(quote.from), bytes.at(quote.to)];
   const lines = linesOf(page.text).filter(
     ({ text, start }) => start < to && start + text.length > from,
   );
-  return html`<blockquote class="written quote" dir="auto">
-    ${lines.map((line) => markedLine(line, [{ from, to, kind: 'ask' }]))}
-  </blockquote>`;
+  const name = pageOf(page);
+  const drawn = lines.map((line) => markedLine(line, [{ from, to, kind: 'ask' }]));
+  return html`${name ? html`<p class="line">${name}</p>` : nothing} ${block(drawn)}`;
 }
+
+const block = (words) => html`<blockquote class="written quote" dir="auto">${words}</blockquote>`;
 
 /** Each finding once, though it stands at several readings. */
 function uniqueOf(list) {

@@ -5,6 +5,7 @@ import { blankCard } from '../edit/parts.js';
 import { file } from '../site/data.js';
 import { inTurn } from '../site/in-turn.js';
 import { newId } from '../site/new-id.js';
+import { own } from '../site/own.js';
 import { Drafts } from '../store/drafts.js';
 import * as store from '../store/store.js';
 import { t } from '../words/catalogue.js';
@@ -16,7 +17,7 @@ import { isList } from './what.js';
  * A page that was pasted: its text, its number if it is known, what the person said of
  * pieces of it; and what the core reads in it.
  *
- * @typedef {{ text: string, number?: string, said: any[], answer?: any, asked?: string, taken?: any, handed?: string }} Page
+ * @typedef {{ text: string, number?: string, said: any[], answer?: any, asked?: string, handed?: Map<string, { input: string, answer: any }> }} Page
  *
  * What the person decided about a reading: to take it, as it is or as it was typed, or to
  * leave it.
@@ -40,6 +41,8 @@ export class Reading {
   /** @type {{ make?: string, model?: string }} */
   names = {}; // make and model as the person typed them
   busy = false;
+  /** @type {{ n: number, page: Page, decided: [string, Decision][] } | undefined} the page that was taken away last */
+  away;
   /** @type {Map<string, any[]>} what was found about a reading that the card didn't take */
   refused = new Map();
   #turn = inTurn();
@@ -99,7 +102,26 @@ export class Reading {
 
   /** What is sure and not decided about. */
   get sure() {
-    return this.all.filter((one) => one.sure === 'yes' && one.text && !one.decided);
+    const { all, contested } = this;
+    const isSure = ({ sure, text, decided, what }) =>
+      sure === 'yes' && text && !decided && !contested.has(what);
+    return all.filter(isSure);
+  }
+
+  /**
+   * What an earlier page says otherwise than a later one, of which one holds: neither is
+   * sure, and what was taken of it is asked about again beside the other.
+   */
+  get contested() {
+    const { all } = this;
+    const differs = ({ id, doubts = [] }) =>
+      [...doubts, ...(this.refused.get(id) ?? [])].some(isDifference);
+    const open = ({ decided, id }) => !decided || this.refused.has(id);
+    const said = ({ text, decided }) => text && (!decided || decided.take);
+    const contested = all
+      .filter((one) => !isList(one.what) && open(one) && differs(one))
+      .filter(({ n, what }) => all.some((o) => o.what === what && o.n !== n && said(o)));
+    return new Set(contested.map(({ what }) => what));
   }
 
   /** What was taken, as it was taken. */
@@ -109,16 +131,26 @@ export class Reading {
       .map((one) => ({ ...one, text: one.decided.text ?? one.text }));
   }
 
+  /** What was left out. */
+  get left() {
+    return this.all.filter(({ text, decided }) => text && decided && !decided.take);
+  }
+
   /** What has to be asked, one after the other: readings of one thing of which one holds. */
   get questions() {
     const groups = new Map();
-    for (const one of this.all) {
-      if (one.decided ? !this.refused.has(one.id) : one.sure === 'yes') continue;
+    const { all, contested } = this;
+    for (const one of all) {
+      const among = contested.has(one.what);
+      const settled = one.decided ? !this.refused.has(one.id) : one.sure === 'yes';
+      if (among ? one.decided && !one.decided.take : settled) continue;
       if (this.asksModel && (one.model || this.models.includes(one.text))) continue; // asked first
-      const key = isList(one.what) ? one.id : `${one.n} ${one.what}`;
+      const key = isList(one.what) ? one.id : among ? one.what : `${one.n} ${one.what}`;
       groups.set(key, [...(groups.get(key) ?? []), one]);
     }
-    return [...groups.values()];
+    const isName = ([{ what }]) => ['make', 'model'].includes(what) && contested.has(what);
+    const lists = [...groups.values()];
+    return [...lists.filter(isName), ...lists.filter((list) => !isName(list))];
   }
 
   /** The models that the pages are of, where they are several. */
@@ -144,7 +176,9 @@ export class Reading {
   }
 
   get name() {
-    const said = (is) => this.all.find(({ what }) => what === is)?.text ?? '';
+    const { all, contested } = this;
+    if (contested.has('make') || contested.has('model')) return '';
+    const said = (is) => all.find(({ what }) => what === is)?.text ?? '';
     const { make, model } = this.card ?? {};
     return `${make || said('make')} ${model || (this.asksModel ? '' : said('model'))}`.trim();
   }
@@ -156,7 +190,11 @@ export class Reading {
       : '';
   }
 
-  /** The model that was chosen, for a page that is of it and of others. */
+  /**
+   * The model that was chosen, for a page that is of it and of others.
+   *
+   * @param {Page} page
+   */
   #modelOn({ answer }) {
     return answer?.ok?.models?.includes(this.model) ? this.model : undefined;
   }
@@ -165,7 +203,9 @@ export class Reading {
   #then(change) {
     return this.#turn(async () => {
       this.busy = true;
+      const away = this.away;
       change();
+      if (this.away === away) this.away = undefined; // only what was done last is undone
       this.#keep();
       await this.#work().finally(() => (this.busy = false));
     });
@@ -178,19 +218,56 @@ export class Reading {
     });
   }
 
+  /** Whether a text is among the pages. */
+  has = (text) => this.pages.some((page) => page.text.trim() === text.trim());
+
+  /** What a page is called where there are several; '' where it is the only one. */
+  nameOf(page) {
+    const number = numberOf(page);
+    const count = this.pages.length;
+    if (count < 2) return '';
+    return number
+      ? t('manual.page', { number })
+      : t('manual.page.nth', { nth: this.pages.indexOf(page) + 1, count });
+  }
+
+  /** The words of a manual that the card has what it says from, in place of a reading; '' where it has none. */
+  wordsInCard({ at = '' }) {
+    const [, list, index, ...names] = at.split('/');
+    const id = own(Object(own(Object(this.card), list)), index)?.id;
+    const name = id ? [id, ...names].join('/') : at;
+    const quote = this.card?.quotes?.find(({ of = [] }) => of.some((one) => one.at === name));
+    return quote?.words ?? '';
+  }
+
   /** Takes a page away, and what was decided about it. */
   remove = (n) =>
     this.#then(() => {
-      this.pages.splice(n, 1);
-      const after = [...this.#decided].flatMap(([id, decision]) => {
-        const [of, ...rest] = id.split(' ');
-        if (Number(of) === n) return [];
-        const now = Number(of) > n ? Number(of) - 1 : of;
-        return [/** @type {[string, Decision]} */ ([[now, ...rest].join(' '), decision])];
-      });
-      this.#decided = new Map(after);
-      this.refused.clear();
+      const [page] = this.pages.splice(n, 1);
+      const decided = [...this.#decided].filter(([id]) => pageOf(id) === n);
+      for (const [id] of decided) this.#decided.delete(id);
+      this.away = { n, page, decided };
+      this.#renumber((at) => (at > n ? at - 1 : at));
     });
+
+  /** Puts the page that was taken away last where it was. */
+  bringBack = () =>
+    this.#then(() => {
+      const { n, page, decided } = /** @type {NonNullable<Reading['away']>} */ (this.away);
+      this.#renumber((at) => (at < n ? at : at + 1));
+      this.pages.splice(n, 0, page);
+      for (const [id, decision] of decided) this.#decided.set(id, decision);
+    });
+
+  /** Decisions go with their pages, which have other numbers now. */
+  #renumber(now) {
+    const all = [...this.#decided].map(([id, decision]) => {
+      const rest = id.slice(id.indexOf(' '));
+      return /** @type {[string, Decision]} */ ([now(pageOf(id)) + rest, decision]);
+    });
+    this.#decided = new Map(all);
+    this.refused.clear();
+  }
 
   takeSure = () =>
     this.#then(() => {
@@ -199,6 +276,12 @@ export class Reading {
 
   /** Puts what was taken back among what was found. */
   putBack = () => this.#then(() => this.#decided.clear());
+
+  /** Puts readings that were left out back among what was found. */
+  undecide = (list) =>
+    this.#then(() => {
+      for (const { id } of list) this.#decided.delete(id);
+    });
 
   /** Leaves readings out. */
   leave = (list) =>
@@ -280,19 +363,24 @@ export class Reading {
     this.#drafts.put('state', { key: this.#key, pages, model, layout, names, decided });
   }
 
-  /** Reads the pages one after the other, each beside what the card says by then. */
+  /**
+   * Reads the pages one after the other, each beside what the card says by then, and beside
+   * what the pages before it say for sure, taken or not.
+   */
   async #work() {
     if (!this.known)
       // the card begins with the layout that the pages tell
       for (const page of this.pages) page.answer ??= await this.#read(page, undefined);
     let card = this.#begun();
+    let believed = card;
     let asked = this.known;
     Object.assign(this, { gaps: [], found: [] });
     this.refused.clear();
     for (const [n, page] of this.pages.entries()) {
-      page.answer = await this.#read(page, asked ? card : undefined);
+      page.answer = await this.#read(page, asked ? believed : undefined);
       asked = true;
       card = await this.#take(card, page, n);
+      if (n + 1 < this.pages.length) believed = await this.#believe(believed, page, n);
     }
     const { make, model } = this.names;
     card.make ||= make ?? '';
@@ -320,16 +408,48 @@ export class Reading {
 
   /** The card with what is taken of a page. */
   async #take(card, page, n) {
-    const own = this.all.filter((one) => one.n === n && one.decided?.take);
-    if (!own.length) return card;
-    const readings = own.map(({ what, text, quote, model, decided }) => ({
+    const taken = this.all.filter((one) => one.n === n && one.decided?.take);
+    if (!taken.length) return card;
+    const { ok, findings = [] } = await this.#hand('taken', card, page, taken);
+    for (const { where = '', ...found } of ok?.findings ?? findings) {
+      const [, list, at] = where.split('/');
+      const one = list === 'readings' ? taken[Number(at)] : undefined;
+      if (!one) this.found.push({ where, ...found });
+      else if (!ok?.at[Number(at)] || isDifference(found))
+        this.refused.set(one.id, [...(this.refused.get(one.id) ?? []), found]);
+    }
+    this.gaps = ok?.gaps ?? this.gaps;
+    return ok?.card ?? card;
+  }
+
+  /** The card with all that a page says for sure, too. */
+  async #believe(card, page, n) {
+    const believed = this.all.filter(
+      ({ n: of, decided, sure, text }) =>
+        of === n && text && (decided ? decided.take : sure === 'yes'),
+    );
+    if (!believed.length) return card;
+    const { ok } = await this.#hand('believed', card, page, believed);
+    return ok?.card ?? card;
+  }
+
+  /**
+   * What the core makes of a card and readings of a page, which it is asked for once.
+   *
+   * @param {'taken' | 'believed'} as
+   * @param {Card} card
+   * @param {Page} page
+   * @param {any[]} list
+   */
+  async #hand(as, card, page, list) {
+    const readings = list.map(({ what, text, quote, model, decided }) => ({
       what,
-      text: decided.text ?? text,
+      text: decided?.text ?? text,
       quote,
       model,
-      over: decided.chosen,
+      over: decided?.chosen,
     }));
-    const { make, model } = Object.fromEntries(own.map((one) => [one.what, one.text]));
+    const { make, model } = Object.fromEntries(list.map((one) => [one.what, one.text]));
     const name = [make ?? card.make, model ?? card.model].filter(Boolean).join(' ');
     const title = t(name ? 'manual.title-of' : 'manual.title-none', { name });
     const input = JSON.stringify({
@@ -337,22 +457,28 @@ export class Reading {
       readings,
       text: page.text,
       title: card.sources?.[0]?.title || title,
-      page: page.number ?? page.answer.ok.page,
+      page: numberOf(page) || undefined,
       model: this.#modelOn(page),
     });
-    if (page.handed !== input) {
-      page.handed = input;
-      page.taken = await call('take-readings', input);
-    }
-    const { ok, findings = [] } = page.taken;
-    for (const { where = '', ...found } of ok?.findings ?? findings) {
-      const [, list, at] = where.split('/');
-      const one = list === 'readings' ? own[Number(at)] : undefined;
-      if (!one) this.found.push({ where, ...found });
-      else if (!ok?.at[Number(at)])
-        this.refused.set(one.id, [...(this.refused.get(one.id) ?? []), found]);
-    }
-    this.gaps = ok?.gaps ?? this.gaps;
-    return ok?.card ?? card;
+    page.handed ??= new Map();
+    const before = page.handed.get(as);
+    if (before?.input === input) return before.answer;
+    const answer = await call('take-readings', input);
+    page.handed.set(as, { input, answer });
+    return answer;
   }
 }
+
+/** The place, among the pages, of the one that a reading is of. */
+const pageOf = (id) => Number(id.slice(0, id.indexOf(' ')));
+
+/**
+ * The number that is printed on a page, or that the person says; '' where nobody does.
+ *
+ * @param {{ number?: string, answer?: any }} page
+ */
+export const numberOf = ({ number, answer }) => number ?? answer?.ok?.page ?? '';
+
+/** Whether a finding says that the page says otherwise than the card, or than elsewhere. */
+export const isDifference = ({ code }) =>
+  ['reading-differs', 'reading-twice', 'manual-says-both'].includes(code);

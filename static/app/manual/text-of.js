@@ -2,6 +2,16 @@
 // about how they are written counts, and what is no text is told apart.
 
 const pdf = '%PDF-';
+const cards = /^\s*\{\s*"format"\s*:\s*"tidysump-/;
+
+// Signs that no text has, but for a few that programs leave in what is copied from them.
+const strange = /[^\P{Cc}\s]/gu;
+const headLength = 4096; // bytes that tell what a file is, however large
+const widest = 2; // bytes of a letter where UTF-8 takes one
+const strangeAtMost = 0.1; // of the signs of a text
+
+const isText = (text) =>
+  !text.includes('\0') && (text.match(strange) ?? []).length <= text.length * strangeAtMost;
 
 /** Removes what no text holds: halves of letters, and a mark of the order of bytes. */
 export const clean = (text) =>
@@ -14,14 +24,20 @@ export const clean = (text) =>
  * @param {number} most bytes
  */
 export async function textOf(file, most) {
-  if (file.size > most) return { fault: 'manual.too-large' };
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  if (new TextDecoder().decode(bytes.subarray(0, pdf.length)) === pdf)
+  const head = await bytesOf(file.slice(0, headLength));
+  if (new TextDecoder().decode(head.subarray(0, pdf.length)) === pdf)
     return { fault: 'manual.is-pdf' };
-  const text = clean(decode(bytes));
-  if (text.includes('\0')) return { fault: 'manual.no-text' };
+  if (!isText(decode(head))) return { fault: 'manual.no-text' };
+  if (file.size > most * widest) return { fault: 'manual.too-large' };
+  const text = clean(decode(await bytesOf(file)));
+  if (new TextEncoder().encode(text).length > most) return { fault: 'manual.too-large' };
+  if (!isText(text)) return { fault: 'manual.no-text' };
+  if (cards.test(text)) return { fault: 'manual.is-cards' };
   return text.trim() ? { text } : { fault: 'manual.empty' };
 }
+
+/** @param {Blob} file */
+const bytesOf = async (file) => new Uint8Array(await file.arrayBuffer());
 
 /** @param {Uint8Array<ArrayBuffer>} bytes */
 function decode(bytes) {
