@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tidysump/internal/calc"
+	"tidysump/internal/manual"
 	"tidysump/internal/place"
 	"tidysump/internal/quantity"
 )
@@ -418,7 +419,7 @@ func (f *fitted) candidates(g int) []int {
 		}
 		switch {
 		case !f.fits(figure, d.Asked, called) && !(called && f.lacks(g, n)):
-		case called || (d.Needed || d.Front) && f.believable(figure, d.Asked):
+		case called || (d.Needed || d.Front && !f.goesOnUnknown(figure)) && f.believable(figure, d.Asked):
 			pool = append(pool, n)
 		}
 	}
@@ -438,6 +439,14 @@ func (f *fitted) candidates(g int) []int {
 		}
 	}
 	return pool
+}
+
+// goesOnUnknown reports whether words that nobody here knows stand right behind a figure:
+// "5 mm below max" is not the 5 mm that a calculation takes where nothing else is said.
+func (f *fitted) goesOnUnknown(figure *figure) bool {
+	n := figure.last
+	return n < len(f.tokens) && f.tokens[n].Word &&
+		!slices.ContainsFunc(f.terms, func(t manual.Heard) bool { return t.First <= n && n < t.Last })
 }
 
 // rowOrNot takes, of a field that a calculation has by itself and in the rows of a list,

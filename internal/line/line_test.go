@@ -116,11 +116,13 @@ func sorted(fields string) string {
 // asked for and filled in nowhere.
 func TestRead_AsksRatherThanGuesses(t *testing.T) {
 	for text, want := range map[string][]string{
-		"70 C wait":               {"first: 70 °C", "second: 70 °C", "target: 70 °C"},
-		"wrench 18 lb":            {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
-		"set the wrench to 18 lb": {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
-		"wrench, 300 mm":          {"adapter: 300 mm", "grip: 300 mm"}, // nothing that may be left out is filled unnamed
-		"wrench 25":               {"torque: 25 N·m", "torque: 25 lbf·ft", "torque: 25 lbf·in", "torque: 25 kgf·m", "torque: 25 daN·m", "torque: 25 kgf·cm"},
+		"70 C wait":                     {"first: 70 °C", "second: 70 °C", "target: 70 °C"},
+		"wrench 18 lb":                  {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
+		"set the wrench to 18 lb":       {"torque: 18 lbf·ft", "torque: 18 lbf·in"},
+		"level 5 mm below max":          {"above: 5 mm", "marks: 5 mm", "glass: 5 mm", "offset: 5 mm"},
+		"oil at 70 C, how long to wait": {"first: 70 °C", "second: 70 °C", "target: 70 °C"},
+		"wrench, 300 mm":                {"adapter: 300 mm", "grip: 300 mm"}, // nothing that may be left out is filled unnamed
+		"wrench 25":                     {"torque: 25 N·m", "torque: 25 lbf·ft", "torque: 25 lbf·in", "torque: 25 kgf·m", "torque: 25 daN·m", "torque: 25 kgf·cm"},
 	} {
 		r := read(text)
 		if got := offered(r); !slices.Equal(got, want) || len(filled(r)) > 0 || r.Answer != nil {

@@ -369,7 +369,7 @@ const benchEN = "" +
 	"\tgasket|piece of gasket|sealant\n" +
 	"\tbottles|pour from|shelf|which bottles\n" +
 	"\tconvert|how much is|in other units|what is\n" +
-	"\tcool|cool down|cooling|cools|wait|warm up\n" +
+	"\tcool|cool down|cooling|cools|how long do i wait|how long to wait|wait|warm up|when is it\n" +
 	"\tdebris|in the tray|metal|on the magnet\n" +
 	"\tbefore starting|before the first start|first fill|first start\n" +
 	"\tfuel|fuel in the oil|gasoline|petrol\n" +
