@@ -5,7 +5,7 @@ import { fitted, roomFor } from '../ui/letters.js';
 import { t } from '../words/catalogue.js';
 import { linesOf, markedLine } from './lines.js';
 import { isDifference } from './reading.js';
-import { nameOf, valueOf } from './what.js';
+import { nameOf, thingOf, valueOf } from './what.js';
 
 /**
  * What is asked about a reading that isn't sure, or about several of which one holds: what
@@ -29,7 +29,8 @@ export function question(list, acts, { number, count, found, pageOf, wordsInCard
     acts.choose(first, text);
   };
   const before = !several && [...doubts(first), ...found].some(isDifference) && wordsInCard(first);
-  const ofOther = several && names.includes(first.what); // a page may be of another bike
+  // Of what the bike is: a page may be of another.
+  const ofOther = !thingOf(first.what) && list.some(({ n }) => n !== first.n);
   const removal = ({ n }) =>
     html`<button type="button" class="quiet" @click=${() => acts.remove(n)}>
       ${t('manual.remove')}
@@ -85,8 +86,6 @@ export function question(list, acts, { number, count, found, pageOf, wordsInCard
     </details>
   </section>`;
 }
-
-const names = ['make', 'model'];
 
 /** Whether what a finding names beside a reading is one of those that are shown. */
 const isAmong = (list, { code, values }) =>

@@ -9,7 +9,7 @@ import { own } from '../site/own.js';
 import { Drafts } from '../store/drafts.js';
 import * as store from '../store/store.js';
 import { t } from '../words/catalogue.js';
-import { isList } from './what.js';
+import { isList, thingOf } from './what.js';
 
 /** @import { Card } from '../core/core.d.ts' */
 
@@ -148,7 +148,7 @@ export class Reading {
       const key = isList(one.what) ? one.id : among ? one.what : `${one.n} ${one.what}`;
       groups.set(key, [...(groups.get(key) ?? []), one]);
     }
-    const isName = ([{ what }]) => ['make', 'model'].includes(what) && contested.has(what);
+    const isName = ([{ what }]) => !thingOf(what) && contested.has(what);
     const lists = [...groups.values()];
     return [...lists.filter(isName), ...lists.filter((list) => !isName(list))];
   }
