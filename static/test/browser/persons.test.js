@@ -6,6 +6,7 @@ import { test } from 'node:test';
 import { gunzipSync } from 'node:zlib';
 import { backUp, restoreFrom } from './backup-page.js';
 import { openReady } from './cards-page.js';
+import { comes } from './comes-to.js';
 import { downloaded } from './download.js';
 import { goTo, plant, plantIn, stored } from './job-page.js';
 import { temporaryFolder } from './launch.js';
@@ -46,8 +47,7 @@ async function fill(page) {
   ]);
   await page.reload();
   const lined = async () => (await stored(page, 'bikes')).some(({ owner }) => owner);
-  for (const from = Date.now(); !(await lined());)
-    assert.ok(Date.now() - from < patience(), 'the line of the bike is not made');
+  assert.ok(await comes(lined, Boolean), 'the line of the bike is not made');
 }
 
 const textOf = (path) => gunzipSync(readFileSync(path)).toString();
