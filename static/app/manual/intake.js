@@ -45,9 +45,12 @@ export class Intake {
     const fresh = texts.filter((text) => all.delete(text.trim()) && !this.#reading.has(text));
     this.word = word || (fresh.length ? '' : 'manual.again');
     if (texts.length) this.#reading.type('page', '');
-    if (fresh.length) await this.#give(fresh);
-    this.#busy = false;
-    this.#app.redraw();
+    try {
+      if (fresh.length) await this.#give(fresh);
+    } finally {
+      this.#busy = false;
+      this.#app.redraw();
+    }
   }
 
   async #paste() {

@@ -78,7 +78,9 @@ class Pages {
     this.#app = app;
     this.#layouts = layouts;
     this.intake = new Intake(app, reading, async (texts) => {
-      await reading.add(texts);
+      const read = reading.add(texts);
+      app.redraw(); // a text of many words takes long to draw: first it is seen to be read
+      await Promise.all([read, new Promise((seen) => afterFirstPaint(() => seen(null)))]);
       this.#adding = false;
       this.#decided = 0;
       this.#arrive();
