@@ -156,8 +156,13 @@ func (p *planner) levelGaps(c *card.Circuit, role string) {
 	if !hasGauge(c) {
 		return
 	}
-	if l.Device == "" || l.State == "" || l.Stance == "" {
+	switch {
+	case l.Device == "" || l.State == "" && l.Stance == "":
 		p.gap("level", "level", role, "")
+	case l.State == "":
+		p.gap("level-state", "level", role, "")
+	case l.Stance == "":
+		p.gap("stance", "level", role, "")
 	}
 	if l.Device != card.Hole && !l.Band.Known() {
 		p.gap("band", "level", role, "")

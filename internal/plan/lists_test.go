@@ -10,6 +10,7 @@ import (
 	"tidysump/internal/card"
 	"tidysump/internal/plan"
 	"tidysump/internal/plan/plantest"
+	"tidysump/specs"
 )
 
 // Every place that is opened and whose seal the card doesn't know is a gap, and a gap is
@@ -191,5 +192,49 @@ func TestParts_FilterIsHeldAgainst(t *testing.T) {
 		if gap := slices.ContainsFunc(p.Gaps, func(g plan.Gap) bool { return g.Word == "gap.filter" }); gap != (tt.want == "") {
 			t.Errorf("%+v: a gap: %v", tt.filter, gap)
 		}
+	}
+}
+
+// Of how a level is read, what the card doesn't know is named, and nothing that it knows:
+// every sample, with each of device, state and stance taken from it in turn.
+func TestGaps_LevelNamesWhatIsNotKnown(t *testing.T) {
+	looked := 0
+	for name := range specs.Cards() {
+		for lacks := range 8 {
+			c := plantest.Sample(t, strings.TrimSuffix(name, ".json"))
+			l := &c.Circuits[0].Level
+			if l.Device == card.Gaugeless || l.Device == "" || l.State == "" || l.Stance == "" {
+				continue
+			}
+			device, state, stance := lacks&1 != 0, lacks&2 != 0, lacks&4 != 0
+			if device {
+				l.Device = ""
+			}
+			if state {
+				l.State = ""
+			}
+			if stance {
+				l.Stance = ""
+			}
+			p, list := plantest.Made(c, plan.Bench{})
+			if p == nil {
+				t.Fatalf("%s without %03b: %v", name, lacks, list)
+			}
+			looked++
+			role := "@role." + string(c.Circuits[0].Role)
+			want := map[string]bool{
+				"gap.level":       device || state && stance,
+				"gap.level-state": !device && state && !stance,
+				"gap.stance":      !device && !state && stance,
+			}
+			for gap, due := range want {
+				if got := hasGap(p, gap, role, ""); got != due {
+					t.Errorf("%s without %03b: %s %v, want %v: %v", name, lacks, gap, got, due, p.Gaps)
+				}
+			}
+		}
+	}
+	if looked < 80 {
+		t.Errorf("only %d cards looked at", looked)
 	}
 }
