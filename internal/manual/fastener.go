@@ -86,7 +86,7 @@ func (r *readings) bolt(f *fact, member, text string, at int) {
 		m, byContext = o, false
 	}
 	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item, at)
-	if m == nil || byContext || m.foreign || m.from > f.from {
+	if m == nil || byContext || m.foreign || m.from > f.from || (member == "size" || member == "drive") && !r.both(f.from) { // a key fits what stands beside it
 		return
 	}
 	if o := r.paired(m); o != nil { // "drain plug and filler plug have M12"

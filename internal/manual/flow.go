@@ -29,6 +29,7 @@ type page struct {
 	geared            string // whose gear oil is, once it was asked for
 	guessed           bool   // neither a gearbox nor a final drive tells that
 	several           asked  // whether oils beside the engine's are named
+	engine            asked  // whether anything of an engine but an amount is
 	twoStroke         string // whose plain oil is where the engine burns its own, "" of other pages
 	text              string
 	words             *dictionary

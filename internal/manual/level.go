@@ -175,6 +175,9 @@ func (r *readings) levelWords(from, to int) {
 		}
 		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) {
 			r.say(prefix+"device", devices[d], t.from, t.to)
+			if other := r.levelToo(i); other != "" && d == "hole" {
+				r.say("level."+other+".device", devices[d], t.from, t.to)
+			}
 		}
 		if t.has("action.out") {
 			r.leaks(prefix+"device", t)
@@ -373,6 +376,24 @@ func (r *readings) levelOf(at int) string {
 		return r.usualOil()
 	}
 	return circuit
+}
+
+// levelToo gives the other oil where a sentence begins with two: "Gearbox and final drive are full
+// when the oil stands at the edge of the filler hole". "" for none.
+func (r *readings) levelToo(at int) string {
+	from, _ := r.sentenceOf(at)
+	n := r.mentionFrom(from)
+	if n+1 >= len(r.mentions) || r.mentions[n+1].to > at {
+		return ""
+	}
+	a, b := &r.mentions[n], &r.mentions[n+1]
+	if !r.begins(n) || a.foreign || b.foreign || a.part != "" || b.part != "" || !r.alsoNamed(a.to, b.from) || r.circuitOf(b) != r.levelOf(at) {
+		return ""
+	}
+	if c := r.circuitOf(a); c != "engine" && c != r.levelOf(at) {
+		return c
+	}
+	return ""
 }
 
 // levelBeside gives the oil that stands right beside the word for a level in a token's sentence:

@@ -333,10 +333,10 @@ func (p *page) settleProducts() {
 		if m.part == "" && !m.foreign && !m.gear && m.oil && p.saysOil(m) {
 			p.settleProduct(n)
 		}
-		if m.part != "" || m.foreign || m.loose != whole || m.tank || !m.oil || at.gap != wide || !p.pieces[at.piece].cells || !p.saysOil(m) {
+		if m.part != "" || m.foreign || m.loose != whole || m.tank || !m.oil || !p.pieces[at.piece].cells || p.places[p.cellStart(m.from)].gap != wide || !p.saysOil(m) {
 			continue
 		}
-		if from, _ := p.pieceTokens(at.piece); p.mentionFrom(from) != n-1 || p.places[label.from].piece != at.piece || label.part != "" && !label.foreign || label.loose != whole || p.figureIn(label.to, m.from) {
+		if from, _ := p.pieceTokens(at.piece); p.mentionFrom(from) != n-1 || p.places[label.from].piece != at.piece || label.part != "" && !label.foreign || label.loose != whole || p.figureIn(label.to, m.from) && !(m.gear && m.circuit == "" && p.gradedBehind(m)) { // "Gearbox   0.8 l   hypoid gear oil SAE 90"
 			continue
 		}
 		switch {
@@ -348,6 +348,20 @@ func (p *page) settleProducts() {
 			m.circuit, m.gear = "", true
 		}
 	}
+}
+
+// cellStart gives where the cell begins in which nothing but words of no sense stands before a
+// token, which say of what kind an oil is: "Hypoid-Getriebeöl"; else the token.
+func (p *page) cellStart(at int) int {
+	for i := at; i > 0 && i > at-mostPlace; i-- {
+		switch t := &p.places[i-1]; {
+		case p.places[i].gap == wide:
+			return i
+		case t.taken || t.term >= 0 || t.kind == number || t.kind == sign && t.text != "-":
+			return at
+		}
+	}
+	return at
 }
 
 // settleProduct takes an engine's oil for that of the gears that a sentence fills with it: "the
@@ -853,6 +867,9 @@ func (r *readings) byDefault(what string, at int) bool {
 	default:
 		return false
 	}
+	if strings.HasPrefix(what, "oil.engine.") && !r.tellsOfEngine() {
+		return true // "olive oil 1 L"
+	}
 	if !r.severalOils() {
 		return false
 	}
@@ -869,6 +886,28 @@ func (r *readings) byDefault(what string, at int) bool {
 	}
 	_, _, named := r.circuitAt(at)
 	return !named
+}
+
+// tellsOfEngine reports whether a page shows anything of an engine or its oil but an amount: it
+// names its engine, a part, another oil of a bike, a grade, a thread, a torque or a distance.
+func (r *readings) tellsOfEngine() bool {
+	if r.engine == notAsked {
+		r.engine = no
+		for i := range r.mentions {
+			if m := &r.mentions[i]; !m.foreign && (m.circuit != "" || m.part != "" || m.gear) {
+				r.engine = yes
+				return true
+			}
+		}
+		for i := range r.facts {
+			switch k := r.facts[i].kind; k {
+			case "mark", "service", "grade", "thread", string(quantity.Torque), string(quantity.Distance):
+				r.engine = yes
+				return true
+			}
+		}
+	}
+	return r.engine == yes
 }
 
 // namesEngine reports whether a page names the engine's oil.
@@ -1103,7 +1142,7 @@ func (p *page) gearOil() string {
 			final = final || p.terms[i].has("oil.final") || p.terms[i].has("bike.shaft")
 		}
 		p.geared, p.guessed = "final", !gearbox && !final
-		if gearbox && (!final || p.gearApart() || p.gearListed()) || p.gearPart() || p.guessed && p.gearMuch() {
+		if gearbox && (!final && !p.gearBeside() || final && (p.gearApart() || p.gearListed())) || p.gearPart() || p.guessed && p.gearMuch() {
 			p.geared = "gearbox"
 		}
 	}
@@ -1150,6 +1189,36 @@ func (p *page) gearListed() bool {
 	}
 	for _, s := range seen {
 		if s == gear|final {
+			return true
+		}
+	}
+	return false
+}
+
+// gearBeside reports whether one table has a row with an amount of the gearbox by its name, and one
+// of gear oil or a transmission, which is another thing then: the final drive.
+func (p *page) gearBeside() bool {
+	const gear, gearbox = 1, 2
+	seen := map[int]int{} // of each section
+	for i := range p.facts {
+		f := &p.facts[i]
+		if at := &p.places[f.from]; f.kind == string(quantity.Volume) && p.pieces[at.piece].cells {
+			from, _ := p.pieceTokens(at.piece)
+			n := p.mentionFrom(from)
+			if n == len(p.mentions) || p.mentions[n].from >= f.from {
+				continue
+			}
+			switch m := &p.mentions[n]; {
+			case m.foreign || m.part != "":
+			case m.gear && m.circuit == "":
+				seen[at.section] |= gear
+			case m.circuit == "gearbox":
+				seen[at.section] |= gearbox
+			}
+		}
+	}
+	for _, s := range seen {
+		if s == gear|gearbox {
 			return true
 		}
 	}

@@ -140,6 +140,9 @@ func (p *page) modelHead(n int) *modelHead {
 		return nil
 	}
 	cells := cellsOf(p.pieces[n].tokens)
+	if h := p.titledHead(cells); h != nil && n > 0 {
+		return h
+	}
 	first := len(cells)
 	for first > 0 && (p.yearsOf(cells[first-1]) != "" || p.modelName(cells[first-1])) {
 		first--
@@ -158,6 +161,70 @@ func (p *page) modelHead(n int) *modelHead {
 		h.spans = append(h.spans, Span{c[0].from, c[len(c)-1].to})
 	}
 	return h
+}
+
+// titledHead reads a line whose cells are the numbers alone of the models that the page's first
+// line names: "LUMARD Alisio 125 / Alisio 200" over "125    200". nil for another line.
+func (p *page) titledHead(cells [][]token) *modelHead {
+	if len(cells) < 2 || len(cells) > 6 {
+		return nil
+	}
+	h := &modelHead{}
+	for _, c := range cells {
+		if len(c) != 1 || c[0].kind != number {
+			return nil
+		}
+		name := p.titleName(c[0].text)
+		if len(name) < 2 {
+			return nil
+		}
+		text := casedName(name)
+		if slices.Contains(h.names, text) {
+			return nil
+		}
+		h.names = append(h.names, text)
+		h.cols, h.end = append(h.cols, c[0].col), c[0].end
+		last := name[len(name)-1]
+		span := Span{name[0].from, last.to}
+		if last.from < name[len(name)-2].from || last.from > name[len(name)-2].to+1 {
+			span.From = last.from // "Alisio 125 / 200"
+		}
+		h.spans = append(h.spans, span)
+	}
+	return h
+}
+
+// titleName gives the words and the number by which the page's first line names a model of that
+// number, without the make before them; nil for none.
+func (p *page) titleName(num string) (name []token) {
+	title := p.pieces[0].tokens
+	var words []token // before the number, or before the first of several that signs part
+	for i := range title {
+		t := &title[i]
+		switch {
+		case t.kind == number && t.text == num && len(words) > 0:
+			if len(words) > 1 {
+				words = words[1:]
+			}
+			return append(slices.Clone(words), *t)
+		case t.kind == number, t.kind == sign && strings.Contains("/,&-", t.text):
+		case t.kind != word || !p.strange(title, i) || !capital(t.text):
+			if !p.joins(t) {
+				words = nil
+			}
+		case i > 0 && t.gap != wide && title[i-1].kind == word && p.strange(title, i-1):
+			words = append(words, *t)
+		default:
+			words = []token{*t}
+		}
+	}
+	return nil
+}
+
+// joins reports whether a word parts names of a list: "125 and 200".
+func (p *page) joins(t *token) bool {
+	e, _ := p.words.match([]token{*t}, 0)
+	return e != nil && (slices.Contains(e.senses, "join.and") || slices.Contains(e.senses, "join.or"))
 }
 
 // modelName reports whether a cell names a model: letters that are no word of the trade,

@@ -33,23 +33,31 @@ func (r *readings) names() {
 	r.years()
 }
 
-// rowMatch gives the spelling that a label's last word and the one word of the cell behind it
-// make together: "Cooling ..... air".
+// rowMatch gives the spelling that a label's last word and the cell behind it make together:
+// "Cooling ..... air", "Refroidissement ..... par liquide".
 func (r *readings) rowMatch(at int) (e *entry, to int) {
 	i := at + 1
 	if r.at(i).text == ":" {
 		i++
 	}
-	if label, value := r.at(at), r.at(i); label.kind != word || value.kind != word || i == at+1 && value.gap != wide || value.piece != label.piece || i+1 < len(r.places) && r.places[i+1].kind == word && r.places[i+1].piece == value.piece && r.places[i+1].gap != wide {
+	if label, value := r.at(at), r.at(i); label.kind != word || value.kind != word || i == at+1 && value.gap != wide || value.piece != label.piece {
 		return nil, 0
 	}
 	both := []token{*r.places[at].token, *r.places[i].token}
 	both[1].gap = blank
-	if e, n := r.words.match(both, 0); n == 2 {
-		return e, i + 1
+	for i++; i < len(r.places) && r.places[i].kind == word && r.places[i].piece == r.places[at].piece && r.places[i].gap != wide; i++ {
+		if both = append(both, *r.places[i].token); len(both) > mostCooling {
+			return nil, 0
+		}
+	}
+	if e, n := r.words.match(both, 0); n == len(both) {
+		return e, i
 	}
 	return nil, 0
 }
+
+// mostCooling is the most words that a label's last word and its cell say together.
+const mostCooling = 5
 
 // headPieces is in how many lines from the top make and model are looked for.
 const headPieces = 4

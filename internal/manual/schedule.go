@@ -273,7 +273,7 @@ func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []sche
 // of the mark.
 func (r *readings) markAt(i, to int, cleaned bool) (due, sure bool) {
 	t := &r.places[i]
-	if t.gap != wide || i+1 < to && r.places[i+1].gap != wide || t.taken {
+	if t.gap != wide || i+1 < to && r.places[i+1].gap != wide && !r.places[i+1].moved || t.taken {
 		return false, false
 	}
 	switch {

@@ -117,7 +117,7 @@ const termsNL = "" +
 	"page.word\taanhaalmomenten|aanvulling|algemeen|algemene gegevens|algemene informatie|berijdershandleiding|bezittershandleiding|blz|boek|bouwjaar|bromfiets|editie|eigenaarshandleiding|gebruikershandleiding|gegevens|gids|handboek|handleiding|hoofdstuk|informatie|inhoud|inhouden|instructieboek|instructieboekje|instructiehandleiding|kaart|modeljaar|modellen|motor|motorfiets|motorolie|olie|onderhoud|onderhoudsboekje|onderhoudsgegevens|onderhoudshandboek|onderhoudsschema|overzicht|pagina|periodiek onderhoud|scooter|service|serviceblad|servicehandboek|smeermiddelen|smering|specificaties|tabel|technische gegevens|uitgave|verzorging|vulhoeveelheden|werkplaats|werkplaatshandboek|werkplaatshandleiding\n" +
 	"part.cover\tdeksel|deksels|kap|kappen\n" +
 	"part.drain\taftap plug|aftapbout*|aftapdop*|aftapopening|aftapplug*|aftapschroef|aftapschroeven|afvoerplug*|carteraftapplug*|carterpan plug|carterplug*|olieaftapbout*|olieaftapplug*|olieaftapschroef\n" +
-	"part.fastener\tbevestigingsbouten|bevestigingsschroeven|bout|bouten|schroef|schroeven\n" +
+	"part.fastener\tbevestigingsbouten|bevestigingsschroeven|bout|bouten|moer|moeren|schroef|schroeven\n" +
 	"part.filler\tolievuldop*|olievulopening|olievulplug*|vulbout|vuldop*|vulgat|vulopening*|vulplug*|vulschroef\n" +
 	"part.filter\tfilter|filters|motoroliefilter|oliefilter*\n" +
 	"part.filter-bolt\tbout van het filterhuis|centraalbout|centrale bout|filterbout*|filterhuisbout*|middenbout*\n" +

@@ -18,6 +18,9 @@ func unitAt(tokens []token, at int) (id string, length int) {
 	if tokens[at].kind == word && !tokens[at].beginsUnit() {
 		return "", 0
 	}
+	if q := at + 1; tokens[at].text == "\"" && tokens[at].gap != glued && q < len(tokens) && tokens[q].kind == word && tokens[q].gap == glued {
+		return "", 0 // 600 "Lark"
+	}
 	text := ""
 	for n := 0; n < mostUnit && at+n < len(tokens); n++ {
 		t := &tokens[at+n]
