@@ -62,10 +62,11 @@ export class Intake {
   }
 
   /** What was wrong with the latest. */
-  told = () =>
-    html`<p role="status" class="told">
+  told() {
+    return html`<p role="status" class="told">
       ${this.word ? t(this.word, { most: (limits.page ?? 0) / kilo }) : nothing}
     </p>`;
+  }
 
   draw() {
     const pick = async ({ target }) => {
