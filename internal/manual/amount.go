@@ -234,7 +234,7 @@ func (p *page) amountAt(i int) (f fact, ok bool) {
 	}
 	if mark != "" && behind < len(p.places) && !(id == "" && p.places[i].kind == word && p.places[behind].kind == number) { // "tighten both to 20 N·m"
 		if second, last, is := p.valueAt(behind); is {
-			if unit, to := p.unitOfNumber(behind, last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.v >= first.v || id != "" && id != unit) {
+			if unit, to := p.unitOfNumber(behind, last); unit != "" && (id == "" || sameKind(id, unit)) && (mark == "±" || second.in(unit) >= first.in(unit) || id != "" && id != unit) {
 				return p.amount(i, to, unit, first, second, mark), true
 			}
 		}
@@ -294,6 +294,14 @@ func (p *page) unitBefore(i int) (id string, from int) {
 		}
 	}
 	return "", i
+}
+
+// in gives a number as it counts before a unit of which there are thousands: "1,200" is no 1.2 km.
+func (v *value) in(unit string) float64 {
+	if v.marked && counted(unit) {
+		return v.v * 1000
+	}
+	return v.v
 }
 
 func sameKind(a, b string) bool {
@@ -500,13 +508,13 @@ func (p *page) findAmounts() {
 // settlePints takes the pints of a page that does not say whose they are for those that one of
 // them is by its litres.
 func (p *page) settlePints() {
-	if p.units != "open" || !slices.ContainsFunc(p.facts, func(f fact) bool { return strings.HasPrefix(f.unit, "imp ") }) {
+	if !slices.ContainsFunc(p.facts, func(f fact) bool { return strings.HasPrefix(f.unit, "imp ") }) {
 		return
 	}
 	for i := range p.facts {
 		f := &p.facts[i]
 		id, open := imperialOf[f.unit]
-		if !open || len(f.twins) > 0 || p.american(f) {
+		if !open || len(f.twins) > 0 || p.american(f) || p.units != "open" && (p.overUnit(f.from) != "" || !p.repeats(f, id)) {
 			continue
 		}
 		us, _ := quantity.Find(f.unit)
@@ -515,6 +523,18 @@ func (p *page) settlePints() {
 		f.text = strings.TrimSuffix(f.text, f.unit) + id
 		f.low, f.high, f.half, f.unit, f.doubts = f.low*scale, f.high*scale, f.half*scale, id, nil
 	}
+}
+
+// repeats reports whether a page that names both countries' units has a figure elsewhere in one of
+// them, and not in its own: "5 pints" in a sentence, and in a table's column of imperial units.
+func (p *page) repeats(f *fact, id string) bool {
+	number := strings.TrimSuffix(f.text, f.unit)
+	there := func(unit string) bool {
+		return slices.ContainsFunc(p.facts, func(g fact) bool {
+			return g.from != f.from && (g.text == number+unit || slices.ContainsFunc(g.twins, func(t fact) bool { return t.text == number+unit }))
+		})
+	}
+	return there(id) && !there(f.unit)
 }
 
 // promote takes the twin for the figure where that is the only one that does not agree: two

@@ -358,6 +358,8 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		}
 	case r.housed():
 		r.boltOf(r.lid(m), f, "seal", kind, false, f.from)
+	case (kind == "o-ring" || kind == "square-ring") && r.linked(f.to, m.from): // "the O-ring of the new filter"
+		r.boltOf(m, f, "seal", kind, false, f.from)
 	}
 	return true
 }

@@ -55,7 +55,7 @@ func (r *readings) filters() {
 func (r *readings) filterKind() {
 	find := func(sense string) *term {
 		for n := range r.terms {
-			if t := &r.terms[n]; t.has(sense) && !r.foreignAt(t.from) && !r.otherJob(t.from) && !r.lacking(t.from, t.to) {
+			if t := &r.terms[n]; t.has(sense) && !r.foreignAt(t.from) && !r.otherJob(t.from) && !r.lacking(t.from, t.to) && !r.inTableHead(t) {
 				return t
 			}
 		}
@@ -115,6 +115,20 @@ func (r *readings) filterKind() {
 		}
 		r.say("filter.kind", "cartridge", t.from, t.to)
 	}
+}
+
+// inTableHead reports whether a term is a cell of the head of a table, also of one of two lines:
+// there "element" is what the rows are of.
+func (r *readings) inTableHead(t *term) bool {
+	n := r.places[t.from].piece
+	from, to := r.pieceTokens(n)
+	if !r.pieces[n].cells || r.figureIn(from, to) {
+		return false
+	}
+	if n+1 < len(r.pieces) && r.pieces[n+1].cells {
+		_, to = r.pieceTokens(n + 1)
+	}
+	return r.tableHead(from, to)
 }
 
 // screwedBefore gives where the sentence before one begins to say that something is screwed

@@ -132,14 +132,19 @@ func (p *page) columnsBefore(from, to int) (list []string) {
 	if n := p.places[from].piece - 1; n >= 0 && p.places[p.starts[n]].section == p.places[from].section && p.pieces[n].cells {
 		from = p.starts[n]
 	}
+	var cols []int
 	for i := from; i < to; i++ {
 		t := p.termAt(i)
 		if t == nil || t.from != i || p.places[i].gap != wide && p.at(i-1).text != "." {
 			continue
 		}
 		for _, label := range [...]string{"count", "thread"} {
-			if t.has("label." + label) {
-				list = append(list, label)
+			if t.has("label." + label) && !slices.Contains(list, label) {
+				k := 0 // a head of several lines is read column by column
+				for k < len(cols) && cols[k] <= p.places[i].col {
+					k++
+				}
+				list, cols = slices.Insert(list, k, label), slices.Insert(cols, k, p.places[i].col)
 				break
 			}
 		}

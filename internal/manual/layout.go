@@ -333,6 +333,8 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 		return false // "1,000 km: engine oil" over "every 4,000 km: engine oil, filter"
 	case bullet(b) > 0:
 		return false
+	case b[0].text == "(" && len(b) > 2 && labelLine(a) && !hasGap(b) && !figureLine(b[1:]): // "Engine oil capacity" over "(after overhaul)"
+		return true
 	case hasGap(a) || hasGap(b):
 		return !hasGap(b) && small(b) && (d.open(a) > 1 || b[0].function && !closed(a) && len(a) >= 4 && a[len(a)-1].end-a[0].col >= 20)
 	case small(b) && endsInLabel(a):
@@ -698,6 +700,18 @@ func answers(label, figure []token) bool {
 	label = label[step:]
 	if len(label) == 0 {
 		return false
+	}
+	if n := len(label) - 1; label[n].text == ")" { // "Drain bolt (M14 × 1.5)", and a bracket alone
+		for n > 0 && label[n].text != "(" {
+			n--
+		}
+		if hasUnit(label[n:]) {
+			return false
+		}
+		if label = label[:n]; n == 0 {
+			_, n = unitAt(figure, 1)
+			return figure[0].kind == number && n > 0 && len(figure) <= 24 && !hasGap(figure)
+		}
 	}
 	colon := label[len(label)-1].text == ":"
 	if len(label) > 8 || len(figure) > 24 || closed(label) && !colon || hasGap(label) || hasGap(figure) || label[0].kind != word {

@@ -185,7 +185,7 @@ func (r *readings) levelWords(from, to int) {
 		if device, end := r.stickPut(t, to); device != "" {
 			r.sayOnce(prefix+"device", device, t.from, end)
 		}
-		if s, ok := t.begin("state."); ok && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) { // "warm to operating temperature"
+		if s, ok := t.begin("state."); ok && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) && !(s == "cold" && r.endedByRun(t)) { // "warm to operating temperature"
 			if a, b := r.sentenceOf(i); r.about(a, b, "level.check") {
 				r.say(prefix+"state", s, t.from, t.to) // where the page says two things, both are shown
 			} else {
@@ -197,6 +197,21 @@ func (r *readings) levelWords(from, to int) {
 		}
 		i = t.to - 1
 	}
+}
+
+// endedByRun reports whether a cold engine is what its sentence ends by having it run, and says
+// nothing of the level: "if the engine is cold, let it idle for three minutes".
+func (r *readings) endedByRun(t *term) bool {
+	from, to := r.sentenceOf(t.from)
+	if r.about(from, to, "level.check") || r.deviceIn(from, to) {
+		return false
+	}
+	for i := t.to; i < to; i++ {
+		if r.senseAt(i, "time.run") && !r.denied(i) {
+			return true
+		}
+	}
+	return false
 }
 
 // stickPut reads how a stick is put in to be read by a verb and where it goes: "push the

@@ -20,7 +20,7 @@ func (p *page) findScopes() {
 				foreign = false
 			case other:
 				foreign = true
-			case capitals(p.tokens[from:to]) || chaptered(p.tokens[from:to]):
+			case p.about(from, to, "label.displacement"), capitals(p.tokens[from:to]) || chaptered(p.tokens[from:to]):
 				foreign = false
 			}
 		}
@@ -47,7 +47,8 @@ func (p *page) findScopes() {
 		}
 	}
 	for n := range p.terms {
-		if t := &p.terms[n]; p.places[t.from].foreign {
+		t := &p.terms[n]
+		if _, cooled := t.begin("cooling."); p.places[t.from].foreign && !cooled { // "Cooling system:" over "air-cooled"
 			t.senses = nil // a shared one is no term's own
 		}
 	}
@@ -65,7 +66,8 @@ func (p *page) runsOn(k int) bool {
 	if k == 0 || p.pieces[k].blank || p.pieces[k].cells || p.pieces[k-1].cells || p.pieces[k-1].heading {
 		return false
 	}
-	return !closed(p.pieces[k-1].tokens)
+	line := p.pieces[k].tokens
+	return !closed(p.pieces[k-1].tokens) && line[len(line)-1].text != ":"
 }
 
 // titled reports whether a heading names an oil of ours, or another job.
@@ -114,6 +116,9 @@ const mostHead = 24
 // with, as "soak it with engine oil", is none.
 func (p *page) backToOurs(at int) bool {
 	_, to := p.sentenceOf(at)
+	if t := p.termAt(at); t != nil && t.has("label.displacement") && p.at(t.to).text == ":" {
+		return true // of the bike
+	}
 	n := p.mentionFrom(at)
 	if n == len(p.mentions) || p.mentions[n].from >= to {
 		return false

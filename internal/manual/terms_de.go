@@ -53,7 +53,7 @@ const termsDE = "" +
 	"label.model\tausfuhrung|baureihe|bezeichnung|fahrzeug|fahrzeuge|fahrzeugtyp|maschine|modell|modellbezeichnung|modelle|motorrad|typ|typbezeichnung|typen|variante|varianten|version\n" +
 	"label.note\tanm|anmerkung|anmerkungen|bemerkung|bemerkungen|fussnote|hinweis|hinweise\n" +
 	"label.page\tabschnitt|blatt|kapitel|seite|seiten\n" +
-	"label.thread\tabmessung|gewinde|gewindedurchmesser|gewindegrosse\n" +
+	"label.thread\tabmessung|gewinde|gewindedurchmesser|gewindegrosse|o\n" +
 	"label.torque\tangezogen|anziehdrehmoment*|anziehdrehmomente|anziehen|anziehen mit|anziehmoment*|anziehwert|anziehwerte|anzug|anzugs drehmoment|anzugsdrehmoment*|anzugsmoment*|anzugsmomente|anzugswert*|anzuziehen|drehmoment|drehmomentangaben|drehmomente|drehmomentschlussel|drehmomentwerte|festdrehen|festgezogen|festziehen|festziehen mit|md|mit drehmoment|moment|nachziehen|schraubmoment|vorgeschriebenes drehmoment|ziehen\n" +
 	"label.viscosity\tapi|empfohlen|empfohlenes motorol|empfohlenes ol|getriebeolsorte|jaso|klasse|klassifikation|motorolsorte|norm|oelsorte|ol der klasse|olempfehlung|olklasse|olqualitat|olsorte|olsorten|olspezifikation|olviskositat|olvorschrift|qualitat|sae|sae klasse|schmierstoffempfehlung|sorte|spezifikation|verwenden|viskositat|viskositat klasse|viskositatsklasse|vorgeschrieben|vorgeschriebenes ol|zu verwendendes ol\n" +
 	"label.year\tab|ab baujahr|ab modelljahr|baujahr|baujahre|baujahren|bauzeit|bauzeitraum|bis|bis baujahr|bis modelljahr|bj|gebaut|hergestellt|jahrgang|jahrgange|mj|modelljahr|modelljahre|modelljahren|produktionszeitraum|seit\n" +

@@ -55,7 +55,7 @@ const termsEN = "" +
 	"label.model\tmachine|model|models|motor cycle|motor cycles|motorcycle|motorcycles|type|version\n" +
 	"label.note\tfootnote|note|notes|remark|remarks\n" +
 	"label.page\tp|page|pg|sheet\n" +
-	"label.thread\tdiameter|size|thread|thread dia|thread diameter|thread o|thread size|threads\n" +
+	"label.thread\tdia|diameter|o|size|thread|thread dia|thread diameter|thread o|thread size|threads\n" +
 	"label.torque\ttighten|tighten to|tightened|tightening specifications|tightening torque|tightening torques|torque|torque settings|torque specification|torque to|torque value|torque values|torques\n" +
 	"label.viscosity\tapi|classification|grade|jaso|oil grade|oil specification|oil type|quality|recommended engine oil|recommended oil|sae|sae grade|specification|specified oil|type of oil|use|viscosity\n" +
 	"label.year\tbuilt|from|manufactured|model year|model years|my|production|season|year|years\n" +

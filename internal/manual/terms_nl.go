@@ -53,7 +53,7 @@ const termsNL = "" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +
 	"label.note\tnoot|noten|opm|opmerking|opmerkingen|voetnoot\n" +
 	"label.page\tblad|bladzijde|blz|p|pag|pagina\n" +
-	"label.thread\tdiameter|draad|draadmaat|schroefdraad\n" +
+	"label.thread\tdiameter|draad|draadmaat|o|schroefdraad\n" +
 	"label.torque\taandraaien|aandraaimoment*|aangedraaid|aangehaald|aangetrokken|aanhaalkoppel*|aanhaalmoment*|aanhaalmomenten|aanhalen|aantrekken|aantrekmoment*|draai aan|draai vast|haal aan|koppel|koppels|met een moment van|moment|momenten|trek aan|vast met|vastdraaien|vastgedraaid|vastgezet|vastzetten|zet hem vast|zet vast\n" +
 	"label.viscosity\taanbevolen motorolie|aanbevolen olie|api|classificatie|gebruik|gebruik olie|jaso|klasse|kwaliteit|norm|oliesoort|olietype|olieviscositeit|sae|soort|soort olie|specificatie|specificaties|type olie|viscositeit*|voorgeschreven olie\n" +
 	"label.year\tbouwjaar|bouwjaren|jaar|jaargang|model|modeljaar|modeljaren|productiejaar|productiejaren|vanaf\n" +

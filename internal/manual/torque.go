@@ -258,7 +258,11 @@ func (r *readings) onlySpoken(m *mention, at int) bool {
 	if !r.about(from, to, "label.torque") {
 		return false
 	}
-	for n := r.mentionFrom(s.from); n < len(r.mentions) && r.mentions[n].from < at; n++ {
+	begin := s.from
+	if step := r.stepOf(at); step <= m.from { // a step of a list is of its own part
+		begin = max(begin, step)
+	}
+	for n := r.mentionFrom(begin); n < len(r.mentions) && r.mentions[n].from < at; n++ {
 		o := &r.mentions[n]
 		if o.foreign && !o.measure || o.part != "" && (o.part != m.part || o.circuit != m.circuit) || o.loose == aCover || o.loose == aFastener && m.part != "drain" {
 			return false

@@ -1,0 +1,50 @@
+package manual_test
+
+import (
+	"slices"
+	"testing"
+
+	"tidysump/internal/manual"
+)
+
+// How data sheets, tables of torques and numbered steps tell it: labels over their figures,
+// labels with brackets, heads of several lines, a torque below its step.
+func TestRead_Sheets(t *testing.T) {
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"a label in brackets over its figure", "Engine oil capacity\n(after disassembly)\n2.4 L (2.5 US qt)\nFork oil capacity\n480 mL\n", []string{"oil.engine.dry 2.4 L"}},
+		{"such labels in German", "Motoröl Füllmenge\n(mit Filterwechsel)\n3,1 l\nMotoröl Füllmenge\n(nach Zerlegung)\n3,6 l\n", []string{"oil.engine.dry 3.6 L", "oil.engine.with-filter 3.1 L"}},
+		{"a thread in a label over its figure", "Engine oil drain bolt (M12 × 1.5)\n27 N·m\nWater pump bolt (M6)\n10 N·m\n", []string{"bolt.drain.thread M12x1.5", "bolt.drain.torque 27 N·m"}},
+		{"such a label in Spanish", "Tornillo de vaciado de aceite (M12 × 1,5)\n27 N·m\nTornillo de la bomba de agua (M6)\n10 N·m\n", []string{"bolt.drain.thread M12x1.5", "bolt.drain.torque 27 N·m"}},
+		{"a list of labels of other things too", "Cooling system:\nAir cooled\nDisplacement:\n197 cm³\nEngine oil:\n0.9 L\nFuel:\n11 L\n", []string{"cooling air", "displacement 197 mL", "oil.engine.oil-only 0.9 L"}},
+		{"such a list in French", "Système de refroidissement :\nRefroidissement par air\nCylindrée :\n197 cm³\nHuile moteur :\n0,9 L\n", []string{"cooling air", "displacement 197 mL", "oil.engine.oil-only 0.9 L"}},
+		{"a head of two lines over counts and threads", "                          THREAD    TORQUE\nITEM               Q'TY   DIA. (mm)   N·m (kgf·m)\nEngine oil drain bolt  1   12   29 (3.0)\nOil pump bolt          3    6   10 (1.0)\n", []string{"bolt.drain.thread M12", "bolt.drain.torque 29 N·m"}},
+		{"such a head in Italian", "                          FILETTO    COPPIA\nELEMENTO           Q.tà   Ø (mm)   N·m (kgf·m)\nTappo di scarico olio motore  1   12   29 (3,0)\nVite pompa olio          3    6   10 (1,0)\n", []string{"bolt.drain.thread M12", "bolt.drain.torque 29 N·m"}},
+		{"a torque below its step", "1. Unscrew the oil filter and fit a new one.\n      Torque: 16 N·m\n2. Fit the drain bolt.\n      Torque: 31 N·m\n", []string{"bolt.drain.torque 31 N·m", "bolt.filter.torque 16 N·m", "filter.kind spin-on"}},
+		{"such a torque in Portuguese", "1. Instale o bujão de drenagem do óleo.\n      Torque: 31 N·m\n2. Instale o filtro de óleo novo.\n      Torque: 16 N·m\n", []string{"bolt.drain.torque 31 N·m", "bolt.filter.torque 16 N·m"}},
+		{"a filter's ring", "Oil the O-ring of the new oil filter and screw it on.", []string{"bolt.filter.seal o-ring", "filter.kind spin-on"}},
+		{"a cold engine that is to run", "Checking the oil level\n1. If the engine is cold, let it idle for 4 minutes.\n2. Look at the oil level in the window.\n", []string{"level.device window", "level.run 4 min"}},
+		{"such an engine in German", "Ölstand prüfen\n1. Ist der Motor kalt, ihn 4 Minuten laufen lassen.\n2. Den Ölstand am Schauglas ablesen.\n", []string{"level.device window", "level.run 4 min"}},
+		{"a cold engine whose level is read", "Check the oil level in the window with the engine cold, before the engine has run.", []string{"level.device window", "level.state cold"}},
+		{"pints of a page of both countries", "CAPACITIES     Imperial     U.S.\nOil tank       4 pints      4.8 pints\nGearbox        1 pint       1.2 pints\n\nDrain the oil tank and refill with 4 pints.\n", []string{"oil.engine.oil-only 4 imp pt", "oil.gearbox.volume 1 imp pt"}},
+		{"a range that reaches into thousands", "Change the engine oil at the first 500–1,000 km (300–600 mi), then every 8,000 km.", []string{"interval.distance 8000 km", "interval.first 500–1000 km"}},
+		{"such a range in German", "Motoröl wechseln: erstmals nach 800 bis 1.000 km, dann alle 8.000 km.", []string{"interval.distance 8000 km", "interval.first 800–1000 km"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var got []string
+			for _, r := range manual.Read(c.text, "").Readings {
+				if r.Text != "" {
+					if got = append(got, r.What+" "+r.Text); !r.Sure {
+						t.Logf("%s %s is doubted: %v", r.What, r.Text, r.Doubts)
+					}
+				}
+			}
+			slices.Sort(got)
+			if !slices.Equal(got, c.want) {
+				t.Errorf("%q: %q, want %q", c.text, got, c.want)
+			}
+		})
+	}
+}
