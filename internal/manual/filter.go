@@ -19,7 +19,9 @@ func (r *readings) filters() {
 			r.say("filter.every", every, t.from, t.to)
 			continue
 		}
-		isIt := func(m *mention) bool { return m.part == "filter" || m.part == "strainer" || m.foreign }
+		isIt := func(m *mention) bool {
+			return m.part == "filter" || m.part == "strainer" || m.foreign && !r.washedIn(m) // "wash the gauze in petrol"
+		}
 		before, after := r.near(t.from, from, to, isIt)
 		m := before
 		if m == nil {
@@ -115,6 +117,12 @@ func (r *readings) filterKind() {
 		}
 		r.say("filter.kind", "cartridge", t.from, t.to)
 	}
+}
+
+// washedIn reports whether a fluid is what a clause has something washed in before it.
+func (r *readings) washedIn(m *mention) bool {
+	from, _ := r.clauseOf(m.from)
+	return r.fluidIn(m) && r.about(from, m.from, "action.wash")
 }
 
 // inTableHead reports whether a term is a cell of the head of a table, also of one of two lines:

@@ -139,7 +139,7 @@ func (p *page) columnsBefore(from, to int) (list []string) {
 			continue
 		}
 		for _, label := range [...]string{"count", "thread"} {
-			if t.has("label." + label) && !slices.Contains(list, label) {
+			if t.has("label."+label) && !slices.Contains(list, label) {
 				k := 0 // a head of several lines is read column by column
 				for k < len(cols) && cols[k] <= p.places[i].col {
 					k++

@@ -581,6 +581,12 @@ func (p *page) mentionOf(first, last int) mention {
 			case "tank":
 				tank, m.tank = true, true
 				m.oil = m.oil || t.to-t.from > 1 // "oil tank", and no bare "tank"
+			case "rotor-cover": // of the filter that spins, or of the generator
+				if p.spins() {
+					m.part = "filter-cover"
+				} else {
+					m.foreign = true
+				}
 			case "cover":
 				cover = true
 			case "fastener":
@@ -648,10 +654,15 @@ func (p *page) gauzed() bool {
 	return slices.ContainsFunc(p.terms, func(t term) bool { return t.has("part.strainer") })
 }
 
+// spins reports whether a page speaks of a centrifugal filter.
+func (p *page) spins() bool {
+	return slices.ContainsFunc(p.terms, func(t term) bool { return t.has("part.filter-centrifugal") })
+}
+
 // washing reports whether a fluid is what something is washed in: cleaning is spoken of right
 // before it, and no figure.
 func (p *page) washing(t *term) bool {
-	for i := t.from - 1; i >= 0 && i >= t.from-mostPhrase && p.places[i].clause == p.places[t.from].clause && p.places[i].kind == word; i-- {
+	for i := t.from - 1; i >= 0 && i >= t.from-mostBetween && p.places[i].clause == p.places[t.from].clause && p.places[i].kind == word; i-- {
 		if p.senseAt(i, "action.wash") {
 			return true
 		}
@@ -884,6 +895,9 @@ func (r *readings) byDefault(what string, at int) bool {
 			return false
 		}
 	}
+	if strings.HasPrefix(what, "bolt.") && r.pieces[r.places[at].piece].cells && r.ofAll(r.sections[r.places[at].section]) {
+		return false
+	}
 	_, _, named := r.circuitAt(at)
 	return !named
 }
@@ -1068,11 +1082,26 @@ func (p *page) headCircuit(at int) (circuit string, foreign bool) {
 				circuit = m.circuit
 			}
 		}
+		if k < last && circuit != "" && circuit != "engine" && p.ofAll(p.sections[last]) {
+			return "", foreign && p.places[at].foreign || p.foreignPage()
+		}
 		if circuit != "" || foreign || s.heading == 0 || capitals(p.tokens[s.from:s.from+s.heading]) || bullet(p.tokens[s.from:s.from+s.heading]) > 0 {
 			break
 		}
 	}
 	return circuit, circuit == "" && (foreign && p.places[at].foreign || p.foreignPage())
+}
+
+// ofAll reports whether what stands below a heading is a table of the whole bike: a row of it is of
+// the engine's filter, and one names another oil. It belongs to no heading above it.
+func (p *page) ofAll(s section) bool {
+	filter, other := false, false
+	for n := p.mentionFrom(s.from + s.heading); n < len(p.mentions) && p.mentions[n].from < s.to; n++ {
+		m := &p.mentions[n]
+		filter = filter || m.ofFilter() && !m.foreign && p.pieces[p.places[m.from].piece].cells
+		other = other || !m.foreign && (m.gear || m.circuit != "" && m.circuit != "engine")
+	}
+	return filter && other
 }
 
 // foreignPage reports whether a page is of another job as a whole: its title names one,

@@ -86,10 +86,27 @@ func (p *page) gradeAt(i int) int {
 		}
 		return 0
 	}
+	if k := i + n + 2; sae && p.bareGrade(i+n) && p.grade(i, k+1, first.text+"W-"+p.at(k).text) {
+		return n + 3
+	}
 	if sae && p.grade(i, i+n+1, first.text) {
 		return n + 1
 	}
 	return 0
+}
+
+// bareGrade reports whether a grade of two numbers is written without its W, as handbooks did
+// before it was usual: "SAE 20/50". Two thick or two near ones are two grades: "SAE 30/40".
+func (p *page) bareGrade(i int) bool {
+	stroke, hot := p.at(i+1), p.at(i+2)
+	if stroke.text != "/" && stroke.text != "-" || stroke.gap != glued || hot.kind != number || hot.gap != glued {
+		return false
+	}
+	cold := p.places[i].text
+	if strings.Contains("|75|80|85|", "|"+cold+"|") {
+		return hot.text == "90" || hot.text == "140"
+	}
+	return strings.Contains("|0|5|10|15|20|", "|"+cold+"|") && strings.Contains("|30|40|50|60|", "|"+hot.text+"|") && cold+hot.text != "2030"
 }
 
 // unitBehind gives the unit that stands at a token, "" for none.

@@ -31,6 +31,14 @@ func TestRead_Sheets(t *testing.T) {
 		{"pints of a page of both countries", "CAPACITIES     Imperial     U.S.\nOil tank       4 pints      4.8 pints\nGearbox        1 pint       1.2 pints\n\nDrain the oil tank and refill with 4 pints.\n", []string{"oil.engine.oil-only 4 imp pt", "oil.gearbox.volume 1 imp pt"}},
 		{"a range that reaches into thousands", "Change the engine oil at the first 500–1,000 km (300–600 mi), then every 8,000 km.", []string{"interval.distance 8000 km", "interval.first 500–1000 km"}},
 		{"such a range in German", "Motoröl wechseln: erstmals nach 800 bis 1.000 km, dann alle 8.000 km.", []string{"interval.distance 8000 km", "interval.first 800–1000 km"}},
+		{"a table of all torques behind another oil's data", "Final drive\n   Capacity      170 ml\n\nTightening torques\n   Oil drain plug      40 Nm\n   Oil filter          12 Nm\n   Final drive, oil drain plug    22 Nm\n", []string{"bolt.drain.torque 40 N·m", "bolt.filter.torque 12 N·m", "bolt.final-drain.torque 22 N·m", "oil.final.volume 170 mL"}},
+		{"such a table in German", "Hinterradantrieb\n   Füllmenge      170 ml\n\nAnzugsmomente\n   Ölablassschraube      40 Nm\n   Ölfilter          12 Nm\n   Hinterradantrieb, Ölablassschraube    22 Nm\n", []string{"bolt.drain.torque 40 N·m", "bolt.filter.torque 12 N·m", "bolt.final-drain.torque 22 N·m", "oil.final.volume 170 mL"}},
+		{"torques of the drive alone", "Final drive\n   Capacity      170 ml\n\nTightening torques\n   Oil drain plug      20 Nm\n   Oil filler plug          20 Nm\n", []string{"bolt.final-drain.torque 20 N·m", "bolt.final-filler.torque 20 N·m", "oil.final.volume 170 mL"}},
+		{"a rotor's cover of a filter that spins", "Oil filter: centrifugal\nRotor cover screws (4): 6 N·m\n", []string{"bolt.filter-cover.count 4", "bolt.filter-cover.torque 6 N·m", "filter.kind centrifugal"}},
+		{"a rotor's cover of a generator", "Engine oil: 1.1 L\nRotor cover screws (4): 6 N·m\n", []string{"oil.engine.oil-only 1.1 L"}},
+		{"such a cover in Italian", "Filtro olio: centrifugo\nViti del coperchio del rotore (4): 6 N·m\n", []string{"bolt.filter-cover.count 4", "bolt.filter-cover.torque 6 N·m", "filter.kind centrifugal"}},
+		{"a gauze that is washed in petrol", "Wash the gauze filter of the sump in petrol at each oil change.", []string{"strainer.every 1"}},
+		{"a grade without its letter", "Engine: S.A.E. 20/50 in summer, S.A.E. 10-40 in winter. Gearbox: S.A.E. 80/90.", []string{"oil.engine.grades 10W-40", "oil.engine.grades 20W-50", "oil.gearbox.grades 80W-90"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var got []string

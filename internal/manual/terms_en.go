@@ -135,6 +135,7 @@ const termsEN = "" +
 	"part.filter-spin-on\tcanister|canister filter|canister type|filter canister|screw on filter*|screw on oil filter|spin off filter|spin on|spin on cartridge|spin on filter*|spin on oil filter*|spin on type\n" +
 	"part.level\tcheck bolt*|check plug*|checking bolt|checking plug|control plug|control screw|inspection bolt|inspection plug|level bolt*|level check bolt|level check plug|level check screw|level hole plug|level inspection screw|level plug*|level screw*|oil check bolt|oil check plug|oil level bolt|oil level check bolt|oil level check screw|oil level inspection bolt|oil level plug|oil level screw|overflow bolt|overflow plug|overflow screw\n" +
 	"part.plug\tplug|plugs\n" +
+	"part.rotor-cover\tfilter rotor cover*|rotor cap*|rotor cover*|spinner cover*\n" +
 	"part.strainer\tfilter screen|gauze|gauze filter|mesh filter|oil filter screen|oil gauze|oil screen|oil sieve|oil strainer cap*|oil strainer cover*|oil strainer plug*|oil strainer screen|oil strainer*|screen|screen plug|sieve|strainer bolt*|strainer cap*|strainer cover*|strainer plug*|strainer screen|strainer*\n" +
 	"part.tank\tdown tube|frame|frame down tube|frame tank|frame tube|oil bearing frame|oil in frame|oil reservoir|oil tank|oil tank in the frame|tank\n" +
 	"put.in\tall the way|as far as it goes|completely|down|fully|home|in|in fully|into|into place\n" +

@@ -127,6 +127,7 @@ const termsNL = "" +
 	"part.filter-spin-on\taanschroeffilter|filterbus|opschroefbaar*|opschroeffilter*|opschroefpatroon|schroeffilter*|schroefpatroon|spin on|wegwerpfilter*\n" +
 	"part.level\tcontrolebout*|controleplug*|controleschroef*|inspectieplug|niveaubout*|niveauplug*|niveauschroef|oliepeilbout|oliepeilplug*|overlooplug|overlooplug*|overloopplug*|peilbout*|peilplug*\n" +
 	"part.plug\tdop|doppen|plug|pluggen\n" +
+	"part.rotor-cover\tdeksel van de rotor|rotordeksel*\n" +
 	"part.strainer\taanzuigzeef|filtergaas|filterzeef*|gaas|gaasfilter*|metaalfilter|oliezeef*|oliezeefdeksel|oliezeefplug|rooster|zeef|zeefdeksel*|zeefdop|zeefje|zeefplug*\n" +
 	"part.tank\tframe|framebuis|oliereservoir*|olietank*|tank\n" +
 	"range.between\ttussen\n" +
