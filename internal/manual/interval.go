@@ -91,6 +91,11 @@ func (r *readings) intervals() {
 		if ok && role == first && r.bareFirst(f.from) {
 			subjects = r.ofBareFirst(f, subjects, &last)
 		}
+		if role == first {
+			if list := r.calledBy(f); len(list) > 0 {
+				subjects, ok = list, true
+			}
+		}
 		last.subjects, last.role = subjects, role
 		if again && role == first && at == f.from { // "1000, 6000, then every 12000 km"
 			continue
@@ -162,6 +167,41 @@ func (r *readings) ofBareFirst(f *fact, subjects []string, last *rule) []string 
 		return above
 	}
 	return subjects
+}
+
+// calledBy gives what is changed at a first service whose distance a row of its own gives, and to
+// which others refer by its name: "Running-in check  1,000 km", "Engine oil  at the running-in
+// check, then every 10,000 km".
+func (r *readings) calledBy(f *fact) (list []string) {
+	n := r.places[f.from].piece
+	for i := r.starts[n]; i < f.from; i++ {
+		if t := r.termAt(i); r.places[i].kind == word && !r.places[i].function && (t == nil || !t.has("when.first")) {
+			return nil
+		}
+	}
+	for k := max(0, n-mostList); k < len(r.pieces) && k <= n+mostList; k++ {
+		from, to := r.pieceTokens(k)
+		if k == n || r.places[from].section != r.places[f.from].section {
+			continue
+		}
+		next := r.nextLong(from, to)
+		for i := from; i < next; i++ {
+			if t := r.termAt(i); t == nil || t.from != i || !t.has("when.first") || !r.about(t.to, next, "when.then") {
+				continue
+			}
+			subjects, _ := r.changedBefore(from, i)
+			for _, s := range subjects {
+				if s == anyOil {
+					s = r.usualOil()
+				}
+				if !contains(list, s) && !(s == "filter" && contains(list, "engine")) {
+					list = append(list, s)
+				}
+			}
+			break
+		}
+	}
+	return list
 }
 
 // bareFirsts counts the lines of a line's paragraph that say of a figure that it is the first, and

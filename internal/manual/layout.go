@@ -596,6 +596,8 @@ func (d *dictionary) against(a, b []token) int {
 	switch {
 	case hyphened(a) && small(b), unitBelow(a, b), twinsBelow(a, b):
 		return fits
+	case small(b) && a[len(a)-1].text == ":", small(a) && small(b) && endsInFigure(a) && endsInFigure(b): // what is listed below it
+		return fits
 	case small(b) && waits == 0 && !ended(a):
 		return unusual
 	case small(b) && waits == 0:

@@ -3,7 +3,7 @@
 package manual
 
 const termsEN = "" +
-	"@en\tthe|and|of|with|for|is|are|to|in|on|at|or|when|then|after|until|from|its|be|by|it|not|as|this|that|each|every|your|you|if|has|must|~a|~an|~into\n" +
+	"@en\tthe|and|of|with|than|for|is|are|to|in|on|at|or|when|then|after|until|from|its|be|by|it|not|as|this|that|each|every|your|you|if|has|must|~a|~an|~into\n" +
 	"action.out\tappear*|begins to flow|begins to run|come out|comes out|dribble*|drip|drips|emerge*|escapes|flow from|flow out|flows from|flows out|issues from|ooze*|run from|run out|runs from|runs out|seep*|starts to run|trickle*|weep*\n" +
 	"action.screw\tscrew it on|screw off|screw on|screw the new|screwed off|screwed on|spin it on|spin off|spin on|thread it on|threaded on|turn it on|turn on|turn the new|turned on|unscrew|unscrewed|wind it on\n" +
 	"action.wash\tclean|clean it|cleaned|rinse|rinsed|wash|wash it|washed\n" +
