@@ -70,6 +70,8 @@ func TestRead(t *testing.T) {
 		{"oil pressure 1.2 bar at 90 C 1500 rpm manual minimum 1.0 bar", "oil-pressure", "pressure=1.2 bar temperature=90 °C speed=1500 least=1 bar"},
 		{"set my 20-100 Nm wrench to 24 Nm", "wrench", "torque=24 N·m wrenches/0/low=20 N·m wrenches/0/high=100 N·m"},
 		{"caught 10 ml in half an hour", "leak", "caught=10 mL way=cap time=0.5 h"},
+		{"12 drops per minute, engine running", "leak", "drops=12 way=drops time=1 min engine=running"},
+		{"5 ml per hour", "leak", "caught=5 mL way=cap time=1 h"},
 		{"20 drops on 100 m", "leak", "drops=20 stretch=100 m way=trail"},
 		{"which bottle for 3.2 l, 4 l bottle and 1 l bottle open with 300 ml left", "bottles",
 			"need=3.2 L bottles/0/size=4 L bottles/1/size=1 L bottles/1/opened=yes bottles/1/left=300 mL"},
@@ -128,5 +130,21 @@ func TestRead_AsksRatherThanGuesses(t *testing.T) {
 		if got := offered(r); !slices.Equal(got, want) || len(filled(r)) > 0 || r.Answer != nil {
 			t.Errorf("%q: offers %q and fills %v; want %q", text, got, filled(r), want)
 		}
+	}
+}
+
+// What falls in one unit of time is told with a word such as "per" in every language.
+func TestRead_PerTime(t *testing.T) {
+	for text, language := range map[string]string{
+		"5 drops per minute": "en", "5 drops a minute": "en", "5 Tropfen pro Minute": "de", "5 Tropfen in der Minute": "de", "5 gouttes par minute": "fr", "5 gouttes à la minute": "fr",
+		"5 gocce al minuto": "it", "5 gotas por minuto": "es", "5 gotas al minuto": "es", "5 pingos por minuto": "pt", "5 druppels per minuut": "nl",
+	} {
+		r := line.Read(&line.Ask{Text: text, Language: language, System: quantity.Metric})
+		if got := filled(r); r.Op != "leak" || got["drops"] != "5" || got["time"] != "1 min" || len(r.Unread) > 0 {
+			t.Errorf("%q is %s, %v, not understood: %v", text, r.Op, got, r.Unread)
+		}
+	}
+	if got := filled(line.Read(&line.Ask{Text: "gocciola, 3 gocce all'ora", Language: "it", System: quantity.Metric})); got["time"] != "1 h" {
+		t.Errorf("an hour: %v", got)
 	}
 }

@@ -21,6 +21,12 @@ func (s *speech) numberAt(at int) (text string, used int) {
 	if sign != "" && i < len(s.tokens) && s.tokens[i].Number {
 		return sign + s.tokens[i].Text, i + 1 - at
 	}
+	if _, n := s.senseAt(i, "number.per"); n > 0 && sign == "" && s.perTime(i, i+n) {
+		if i += n; s.tokens[i].Text == "'" {
+			n++
+		}
+		return "1", n
+	}
 	if part, n := s.shareAt(i); n > 0 && sign == "" {
 		return part, i + n - at
 	}
@@ -50,6 +56,31 @@ func (s *speech) numberAt(at int) (text string, used int) {
 		return "", 0
 	}
 	return sign + digits, i - at
+}
+
+// perTime reports whether words stand before a unit of time and behind a word that is counted, as
+// in "drops per minute", and behind no distance: "km per hour" is a speed.
+func (s *speech) perTime(at, next int) bool {
+	if at == 0 || next >= len(s.tokens) || !s.tokens[at-1].Word {
+		return false
+	}
+	for i := range s.terms { // "turns per minute" is one name
+		if t := &s.terms[i]; t.First < at && t.Last > at && strings.HasPrefix(t.Sense, "ask.") {
+			return false
+		}
+	}
+	far, _ := s.senseAt(at-1, "unit.")
+	if far == "" {
+		far = s.tokens[at-1].Fold
+	}
+	if s.tokens[next].Text == "'" && next+1 < len(s.tokens) { // "all'ora"
+		next++
+	}
+	unit, _ := s.senseAt(next, "unit.")
+	if unit == "" {
+		unit = s.tokens[next].Fold
+	}
+	return far != "km" && far != "mi" && far != "m" && (unit == "min" || unit == "h" || unit == "s")
 }
 
 // shareAt reads a part of a whole: the longest words of it before a unit, "three quarters

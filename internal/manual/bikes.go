@@ -486,7 +486,7 @@ func (p *page) bikeFrom(tokens []token, i int) (b bike, end int) {
 	for n := i; n < len(tokens) && n < i+10; {
 		t := &tokens[n]
 		if n > i && t.gap == wide && t.col-tokens[n-1].end > 3 {
-			if unit, size := unitAt(tokens, n+1); tokens[n-1].text == "\"" && len(b.words) > 1 && t.kind == number && unit == "mL" { // THE "LARK"   250 c.c.
+			if unit, size := unitAt(tokens, n+1); quotes(tokens[n-1].text) && len(b.words) > 1 && t.kind == number && unit == "mL" { // THE "LARK"   250 c.c.
 				b.number, b.end = t.text, n
 				return b, n + 1 + size
 			}
@@ -494,7 +494,7 @@ func (p *page) bikeFrom(tokens []token, i int) (b bike, end int) {
 		}
 		c := chunkAt(tokens, n)
 		if c.to == n {
-			if !strings.Contains("-/\"'", t.text) {
+			if !quotes(t.text) && !strings.Contains("-/'", t.text) {
 				return b, i
 			}
 			n++

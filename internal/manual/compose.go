@@ -300,7 +300,7 @@ func (p *page) gears() (count int) {
 func (p *page) namesGearbox(n int, geared bool) bool {
 	t := &p.terms[n]
 	before, after := p.beside(n, -1), p.beside(n, +1)
-	if before != nil && (before.has("part.drain") || before.has("part.level") || before.has("part.filler")) {
+	if before != nil && (before.has("part.drain") || before.has("part.level") || before.has("part.filler") || before.has("warm.drain")) {
 		return true
 	}
 	if t.from > 0 && p.places[t.from].gap == blank { // "changing the gearbox oil", whose "oil" another term has
@@ -321,8 +321,12 @@ func (p *page) namesGearbox(n int, geared bool) bool {
 	}
 	first := &p.places[t.from]
 	begins := t.from == 0 || p.places[t.from-1].clause != first.clause
-	if start := t.from - 1; start >= 0 && !begins && p.places[start].function && (start == 0 || p.places[start-1].sentence != first.sentence) && p.gearedSentence(t.to) {
-		return true // "the gearbox takes 0.75 litres of SAE 80W-90"
+	start := t.from
+	for start > 0 && start > t.from-2 && p.places[start-1].function && p.places[start-1].sentence == first.sentence {
+		start--
+	}
+	if !begins && (start == 0 || p.places[start-1].sentence != first.sentence) && p.gearedSentence(t.to) {
+		return true // "the gearbox takes 0.75 litres of SAE 80W-90", "in the gearbox oil is to reach the hole"
 	}
 	if !begins || after != nil && (after.has("amount.with-filter") || after.has("amount.oil-only")) {
 		return false
@@ -368,11 +372,11 @@ func (p *page) belowOil(at int) bool {
 	return false
 }
 
-// gearedSentence reports whether a grade or a category of gear oil stands behind a token in
-// its sentence.
+// gearedSentence reports whether a grade or a category of gear oil, or a hole that tells a level,
+// stands behind a token in its sentence.
 func (p *page) gearedSentence(at int) bool {
 	for i := at; i < len(p.places) && p.places[i].sentence == p.places[at-1].sentence; i++ {
-		if f := p.factAt(i); f != nil && (f.kind == "service" && strings.HasPrefix(f.text, "GL") || f.kind == "grade" && len(f.text) > 2 && f.text[:1] >= "7" && f.text[2:3] == "W") {
+		if f := p.factAt(i); f != nil && (f.kind == "service" && strings.HasPrefix(f.text, "GL") || f.kind == "grade" && len(f.text) > 2 && f.text[:1] >= "7" && f.text[2:3] == "W") || p.senseAt(i, "device.hole") {
 			return true
 		}
 	}

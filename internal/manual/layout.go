@@ -200,7 +200,7 @@ func twoTexts(left, right []row) bool {
 		for at < len(right) && right[at].number < a.number {
 			at++
 		}
-		if at < len(right) && right[at].number == a.number && labels(a.tokens) && labels(right[at].tokens) {
+		if at < len(right) && right[at].number == a.number && labels(a.tokens) && labels(right[at].tokens) && !namesGrade(cellsOf(right[at].tokens)[0]) { // a table's oil, and how often it is changed
 			labelled++
 		}
 	}

@@ -86,6 +86,7 @@ func (p *page) settleMentions() {
 			}
 		}
 		p.plugOf(n)
+		p.drainedBy(n)
 		if m.foreign && !m.measure && m.to-m.from == 1 && p.shortPart(m.from) == "filter" {
 			m.foreign, m.part, m.circuit = false, "filter", "engine"
 		}
@@ -152,6 +153,26 @@ func (p *page) plugOf(n int) {
 			if p.mentions[k].part == "tank-drain" {
 				m.part, m.circuit, m.loose = "drain", "engine", whole
 			}
+		}
+	}
+}
+
+// drainedBy takes a bare plug or bolt for the drain plug of what a sentence is about to drain: "to
+// drain the gearbox, undo the lower bolt".
+func (p *page) drainedBy(n int) {
+	m := &p.mentions[n]
+	if m.loose != aPlug && m.loose != aFastener || m.foreign || n == 0 {
+		return
+	}
+	o := &p.mentions[n-1]
+	from, _ := p.sentenceOf(m.from)
+	if o.from < from || o.foreign || o.tank || o.part != "" || o.loose != whole || o.circuit == "" && !o.gear || p.figureIn(o.to, m.from) {
+		return
+	}
+	for i := max(from, o.from-mostPlace); i < o.from; i++ {
+		if p.senseAt(i, "warm.drain") {
+			m.part, m.circuit, m.gear, m.loose = "drain", o.circuit, o.gear, whole
+			return
 		}
 	}
 }

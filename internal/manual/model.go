@@ -283,6 +283,9 @@ func (h *modelHead) rows(row *piece, models []string) []piece {
 	if len(cells)-label == 1 && h.spanned(cells[label]) {
 		return []piece{*row}
 	}
+	if list, is := h.ticked(row, cells[label:]); is {
+		return list
+	}
 	of := make([][]token, len(h.cols))
 	for i, c := range cells[label:] {
 		k := i
@@ -322,6 +325,49 @@ func (h *modelHead) rows(row *piece, models []string) []piece {
 		list = append(list, q)
 	}
 	return list
+}
+
+// ticked gives the label of a row once for each model below which a mark stands, where its cells
+// are nothing but marks and dashes: "Engine oil 1.5 L      –      ●".
+func (h *modelHead) ticked(row *piece, cells [][]token) (list []piece, is bool) {
+	marks := make([]bool, len(h.cols))
+	count := 0
+	for i, c := range cells {
+		k := i
+		if len(cells) != len(h.cols) {
+			k = h.column(c)
+		}
+		if k < 0 || len(c) != 1 {
+			return nil, false
+		}
+		switch {
+		case strings.Contains("●•◆■✓✔×", c[0].text), c[0].fold == "x":
+			marks[k] = true
+			count++
+		case c[0].kind != sign:
+			return nil, false
+		}
+	}
+	if count == 0 {
+		return nil, false
+	}
+	head := *row
+	for i := range row.tokens {
+		if &row.tokens[i] == &cells[0][0] {
+			head.tokens = row.tokens[:i:i]
+		}
+	}
+	head.cells, head.joined = hasGap(head.tokens), false
+	if count == len(marks) {
+		return []piece{head}, true
+	}
+	for k, marked := range marks {
+		if marked {
+			head.model = k + 1
+			list = append(list, head)
+		}
+	}
+	return list, true
 }
 
 // spanned reports whether a cell that stands alone in its row is of all models: it reaches below

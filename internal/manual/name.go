@@ -110,13 +110,32 @@ func (r *readings) makeAndModel() {
 	case to == from+2 && r.labelled(from): // "Model Rebeco 74"
 		r.name("model", from, to, true)
 	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
-		quoted := r.places[from+1].text == "\"" // The Sandling "Lark"
+		quoted := r.quotedIn(from+1, to) // The Sandling "Lark"
 		sure := (r.places[from].piece == 0 || r.titled(from, to)) && (r.strangeAt(from+1) && numbered || quoted) && !r.spoilt
 		r.name("make", from, from+1, sure || r.twice(from, from+1))
 		r.name("model", from+1, to, sure)
 	case lone[1] > 0 && len(r.models) > 0:
-		r.name("make", lone[0], lone[1], r.twice(lone[0], lone[0]))
+		r.name("make", lone[0], lone[1], lone[0] == 0 && r.modelCells[0].From == r.at(lone[1]).from || r.twice(lone[0], lone[0]))
 	}
+}
+
+// quotedIn reports whether a quotation mark stands between two tokens.
+func (r *readings) quotedIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if quotes(r.places[i].text) {
+			return true
+		}
+	}
+	return false
+}
+
+// quotes reports whether a sign is a quotation mark.
+func quotes(text string) bool {
+	switch text {
+	case "\"", "«", "»", "“", "”", "„", "‹", "›":
+		return true
+	}
+	return false
 }
 
 // name reads a make or a model. It is asked for unless it is clear that it is one.
@@ -262,7 +281,7 @@ func (r *readings) nameFrom(i, end int) int {
 			}
 		case t.text == "/" && r.places[n-1].kind == number && isYear(r.at(n+1).text): // "Bulletin 3/2008"
 			return i
-		case t.text == "\"" || t.text == "'":
+		case quotes(t.text) || t.text == "'":
 		case t.gap == glued && strings.Contains("-/+.", t.text) && n+1 < end && r.places[n+1].gap == glued:
 		default:
 			return n
@@ -385,7 +404,7 @@ func casedName(tokens []token) string {
 		if t.kind == sign && !strings.Contains("-/+.", t.text) {
 			continue
 		}
-		if b.Len() > 0 && (t.gap != glued || tokens[i-1].text == "\"") {
+		if b.Len() > 0 && (t.gap != glued || quotes(tokens[i-1].text)) {
 			b.WriteByte(' ')
 		}
 		if t.kind == word && len(t.text) > 3 && t.text == strings.ToUpper(t.text) {

@@ -20,6 +20,9 @@ func TestRead_RowsBesideEachOther(t *testing.T) {
 		{"the same in English", "Engine        2.4 l    premium oil SAE 20W-50     every 5,000 km\nGearbox       0.7 l    hypoid gear oil SAE 80     every 9,000 km\nFinal drive   0.2 l    hypoid gear oil SAE 90     every 12,000 km\n", "oil.", []string{"oil.engine.grades 20W-50", "oil.engine.oil-only 2.4 L", "oil.final.grades 90", "oil.final.volume 0.2 L", "oil.gearbox.grades 80", "oil.gearbox.volume 0.7 L"}},
 		{"a note behind the last mark", "                 1 000 km   10 000 km   20 000 km   30 000 km   40 000 km   Notas\nÓleo do motor       S          S           S           S           S       (1)\nFiltro de ar                   I           S           I           S\n\nS = substituir   I = inspecionar\n\n(1) Ou uma vez por ano.\n", "interval.", []string{"interval.distance 10000 km", "interval.first 1000 km", "interval.months 12 months"}},
 		{"heads that are the numbers of a title's models", "LUMARD Alisio 125 / Alisio 200\n\n                     125          200\nEngine oil, change   0.9 l        1.2 l\nDisplacement         124 cc       198 cc\n", "", []string{"displacement 124 mL", "displacement 198 mL", "make Lumard", "model Alisio 125", "model Alisio 200", "oil.engine.oil-only 0.9 L", "oil.engine.oil-only 1.2 L"}},
+		{"oils and how often they are changed", "Motor, mit Filter    2,2 Liter    Marken-HD-Öl SAE 20W-50    alle 5000 km\nMotor, ohne Filter   2,0 Liter\nGetriebe             0,7 Liter    Hypoid-Getriebeöl SAE 80   alle 9000 km\nHinterradantrieb     0,2 Liter    Hypoid-Getriebeöl SAE 90   alle 12000 km\n", "interval.", []string{"interval.distance 5000 km", "interval.final 12000 km", "interval.gearbox 9000 km"}},
+		{"marks under models", "                    Alisio 125     Alisio 200\nEngine oil 1.2 L        ●              –\nEngine oil 1.5 L        –              ●\nDrain plug 25 N·m       ●              ●\n", "oil.", []string{"oil.engine.oil-only 1.2 L", "oil.engine.oil-only 1.5 L"}},
+		{"one mark in a row", "Olio motore          Alisio 125     Alisio 200\nogni 3000 km             ●\nogni 6000 km                            ●\n", "interval.", []string{"interval.distance 3000 km", "interval.distance 6000 km"}},
 		{"heads that are numbers of nothing", "                     125          200\nEngine oil, change   0.9 l        1.2 l\n", "model", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -95,4 +98,72 @@ func sureIn(text, what string) bool {
 		}
 	}
 	return false
+}
+
+// A mark in the column of a model says that its row is of that one.
+func TestRead_MarksOfModels(t *testing.T) {
+	p := manual.Read("                    Alisio 125     Alisio 200\nEngine oil 1.2 L        ●              –\nEngine oil 1.5 L        –              ●\nDrain plug 25 N·m       ●              ●\n", "")
+	var got []string
+	for _, r := range p.Readings {
+		if r.What != "model" {
+			got = append(got, r.Text+" "+r.Model)
+		}
+	}
+	if want := []string{"1.2 L Alisio 125", "1.5 L Alisio 200", "25 N·m "}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// What is due in frost is due in hard use.
+func TestRead_DueInFrost(t *testing.T) {
+	for _, text := range []string{
+		"Engine oil ........ every 10 000 km *\n\n* With temperatures below 0 °C every 3 000 km or 3 months.\n",
+		"Motoröl ........ alle 10 000 km *\n\n* Bei Temperaturen unter 0 °C alle 3 000 km oder 3 Monate.\n",
+		"Huile moteur ........ tous les 10 000 km *\n\n* Par températures inférieures à 0 °C tous les 3 000 km ou 3 mois.\n",
+		"Olio motore ........ ogni 10 000 km *\n\n* A temperature inferiori a 0 °C ogni 3 000 km o 3 mesi.\n",
+		"Aceite del motor ........ cada 10 000 km *\n\n* Con temperaturas inferiores a 0 °C cada 3 000 km o 3 meses.\n",
+		"Óleo do motor ........ a cada 10 000 km *\n\n* Com temperaturas abaixo de 0 °C a cada 3 000 km ou 3 meses.\n",
+		"Motorolie ........ elke 10 000 km *\n\n* Bij temperaturen onder 0 °C elke 3 000 km of 3 maanden.\n",
+	} {
+		if got, want := said(text, "interval."), []string{"interval.distance 10000 km", "interval.severe 3000 km", "interval.severe-months 3 months"}; !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// A bolt that is undone to drain a gearbox is its drain plug, whatever it is called.
+func TestRead_DrainedBy(t *testing.T) {
+	for _, text := range []string{
+		"To drain the gearbox, remove the lower bolt (19 mm spanner). Engine oil: 1 L.",
+		"Pour vidanger la boîte de vitesses, retirer la vis inférieure (clé de 19). Huile moteur : 1 l.",
+		"Per vuotare il cambio togliere la vite inferiore (chiave da 19 mm). Olio motore 1 l, olio cambio 0,7 l.",
+		"Para vaciar la caja de cambios, quite el tornillo inferior (llave de 19 mm). Aceite del motor: 1 l.",
+	} {
+		if got, want := said(text, "bolt."), []string{"bolt.gearbox-drain.drive hexagon", "bolt.gearbox-drain.size 19 mm"}; !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	if got := said("Drain the engine oil (2.3 L). Remove the bolts of the guard (8 mm spanner).", "bolt."); len(got) > 0 {
+		t.Errorf("%q", got)
+	}
+}
+
+// What a step of a list says of its one part is sure, whatever the other steps are of.
+func TestRead_TorqueOfStep(t *testing.T) {
+	text := "Oil change\n\n1. Take off the oil filter cover and the element.\n2. Fit the oil drain plug with a new copper washer.\n   Torque: 24 N·m\n3. Fit the cover.\n   Torque: 10 N·m\n"
+	if !sureIn(text, "bolt.drain.torque") {
+		t.Errorf("asked: %v", manual.Read(text, "").Readings)
+	}
+}
+
+// Names stand in quotation marks of each language.
+func TestRead_QuotedNames(t *testing.T) {
+	for _, text := range []string{"CORVALLE « Tundra » 250\nHuile moteur : 1,1 l, SAE 10W-40.\n", "CORVALLE “Tundra” 250\nOlio motore: 1,1 l, SAE 10W-40.\n", "CORVALLE „Tundra“ 250\nMotoröl: 1,1 l, SAE 10W-40.\n", "CORVALLE \"Tundra\" 250\nAceite del motor: 1,1 l, SAE 10W-40.\n"} {
+		if got, want := said(text, "m"), []string{"make Corvalle", "model Tundra 250"}; !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	if got, want := said("CORVALLE 600 \"Tundra\"\n\nOlio motore: 2 l, SAE 40.\n", "m"), []string{"make Corvalle", "model 600 Tundra"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
 }

@@ -202,7 +202,7 @@ const termsEN = "" +
 	"when.change\tchange|change oil|change the oil|changed|changes|changing|changing oil|changing the engine oil|changing the oil|due|engine oil change|oil change|renew|renew the oil|renewal|renewed|replace|replace oil|replace the oil|replaced|replacement\n" +
 	"when.every\tafter every|at every|at intervals of|change interval|each|every|how often|interval|intervals|normal|normal conditions|normal use|normally|oil change interval|per|regular|regularly|when to change\n" +
 	"when.first\t1st|after running in|after the first|at first|at the first|break in|break in service|change initially|first|first change|first inspection|first oil change|first service|first time|for the first time|from new|initial|initial change|initial service|initially|new engine|new machine|once after|once at|replace initially|run in|run in period|running in|running in check|running in service|the first time|when new\n" +
-	"when.severe\tadverse|adverse conditions|arduous|arduous conditions|city|city traffic|city use|cold climate|commuting|competition|competition use|continuous high speed|deliveries|delivery|dirt|dirt roads|dust|dusty|dusty conditions|dusty roads|enduro|every day in town|extreme|extreme conditions|gravel|hard riding|hard service|hard use|harsh|heavy duty|heavy traffic|high speed|in winter|mostly town|motocross|mud|off road|off road use|offroad|race|race track|race use|races|racing|rain|rough use|sand|severe|severe conditions|severe service|severe use|short journeys|short rides|short runs|short trip|short trips|sidecar|stop and go|stop and go traffic|towing|town|town traffic|town use|track|track use|traffic|trailer|trials|unpaved|unpaved roads|unusual|very hot|wet conditions|wet or dusty|winter\n" +
+	"when.severe\tadverse|adverse conditions|arduous|arduous conditions|below freezing|city|city traffic|city use|cold climate|commuting|competition|competition use|continuous high speed|deliveries|delivery|dirt|dirt roads|dust|dusty|dusty conditions|dusty roads|enduro|every day in town|extreme|extreme conditions|freezing|frost|gravel|hard riding|hard service|hard use|harsh|heavy duty|heavy traffic|high speed|in winter|mostly town|motocross|mud|off road|off road use|offroad|race|race track|race use|races|racing|rain|rough use|sand|severe|severe conditions|severe service|severe use|short journeys|short rides|short runs|short trip|short trips|sidecar|stop and go|stop and go traffic|temperatures below|temperatures under|towing|town|town traffic|town use|track|track use|traffic|trailer|trials|unpaved|unpaved roads|unusual|very hot|wet conditions|wet or dusty|winter\n" +
 	"when.since\tfor|for about|for more than|for over|for some|for the last|since\n" +
 	"when.then\tafter that|after this|afterwards|and after that|and then|following that|from then on|later|subsequent|subsequent changes|subsequently|then|thereafter\n" +
 	"where\tabove|behind|below|beneath|beside|in front of|inside|near|next to|under|underneath\n" +
@@ -437,6 +437,7 @@ const benchEN = "" +
 	"\tby|times\n" +
 	"\tbelow zero|minus\n" +
 	"\t\n" +
+	"\tper\n" +
 	"\tpoint\n" +
 	"\t\n" +
 	"\tfor a change|oil change|to fill\n" +

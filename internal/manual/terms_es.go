@@ -190,7 +190,7 @@ const termsES = "" +
 	"when.change\tcambia|cambiado|cambian|cambiar|cambiarlo|cambiarse|cambie|cambielo|cambiese|cambio|cambio de aceite|cambio del aceite|cambios|ha cambiado|ha sustituido|haya cambiado|recambio|reemplace|reemplaza|reemplazan|reemplazar|reemplazarse|reemplazo|renovacion|renovar|renueva|renuevan|renueve|se cambia|se cambian|se reemplaza|se renueva|se sustituye|sustitucion|sustitucion de aceite|sustitucion del aceite|sustituido|sustituir|sustituirse|sustituya|sustituyalo|sustituyase|sustituye|sustituyen|sustituyo\n" +
 	"when.every\tcada|cadencia|cambiar a los|frecuencia|intervalo|intervalo de cambio|intervalos|intervalos de cambio|periodicidad|periodo de cambio|periodos|plazo|plazos|todas las|todos los\n" +
 	"when.first\t1 er|1 er cambio|1 ª|1 º|1a|1er|1ª|1º|ablande|asentamiento|cambio inicial|despues de los primeros|despues del rodaje|el primero|inicial|iniciales|inicialmente|la primera|moto nueva|primer|primer cambio|primera|primera revision|primeras|primero|primeros|rodaje\n" +
-	"when.severe\tarena|atascos|barro|caminos de tierra|campo|carrera|carreras|circuito|ciudad|clima frio|climas frios|competicion|competiciones|condiciones adversas|condiciones desfavorables|condiciones dificiles|condiciones duras|condiciones exigentes|condiciones extremas|desplazamientos cortos|distancias cortas|enduro|esfuerzo|fuera de carretera|invierno|lluvia|mensajeria|mucho polvo|pista|pistas de tierra|polvo|polvorienta|polvorientas|polvoriento|polvorientos|recorridos cortos|remolque|reparto|severa|severas|severo|severos|sidecar|terraceria|tierra|todoterreno|trafico|trayecto corto|trayectos cortos|trayectos muy cortos|uso comercial|uso deportivo|uso duro|uso exigente|uso extremo|uso fuera de asfalto|uso intensivo|uso profesional|uso urbano|viajes cortos\n" +
+	"when.severe\tarena|atascos|bajo cero|barro|caminos de tierra|campo|carrera|carreras|circuito|ciudad|clima frio|climas frios|competicion|competiciones|condiciones adversas|condiciones desfavorables|condiciones dificiles|condiciones duras|condiciones exigentes|condiciones extremas|desplazamientos cortos|distancias cortas|enduro|esfuerzo|fuera de carretera|heladas|invierno|lluvia|mensajeria|mucho polvo|pista|pistas de tierra|polvo|polvorienta|polvorientas|polvoriento|polvorientos|recorridos cortos|remolque|reparto|severa|severas|severo|severos|sidecar|temperaturas bajo|temperaturas inferiores|temperaturas por debajo|terraceria|tierra|todoterreno|trafico|trayecto corto|trayectos cortos|trayectos muy cortos|uso comercial|uso deportivo|uso duro|uso exigente|uso extremo|uso fuera de asfalto|uso intensivo|uso profesional|uso urbano|viajes cortos\n" +
 	"when.since\tdesde hace|desde hace mas de|hace|hace mas de|hace unos\n" +
 	"when.then\ta continuacion|a partir de ahi|a partir de entonces|a partir de ese momento|despues|en adelante|en lo sucesivo|las demas|las siguientes|los demas|los restantes|los siguientes|luego|mas adelante|mas tarde|posteriormente|seguidamente|siguientes|subsiguientes|sucesivamente|sucesivos\n" +
 	"where\tal lado de|al lado del|bajo|debajo de|debajo del|detras de|detras del|encima de|junto a|junto al\n" +
@@ -425,6 +425,7 @@ const benchES = "" +
 	"\tpor\n" +
 	"\tmenos\n" +
 	"\tun tercio\n" +
+	"\ta la|al|por\n" +
 	"\tcoma|punto\n" +
 	"\tdos tercios\n" +
 	"\tcambio de aceite|para el cambio\n" +

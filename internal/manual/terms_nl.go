@@ -180,7 +180,7 @@ const termsNL = "" +
 	"when.change\tgewisseld|olie verversen|oliebeurt|olieverversing|vernieuw|vernieuwd|vernieuwen|vervang|vervangen|vervanging|vervangt|ververs|verversen|verversing|ververst|verwisselen|wissel|wisselen\n" +
 	"when.every\telk|elke|ieder|iedere|interval|intervallen|met tussenpozen van|om de|onderhoudsinterval|per|telkens na|verversingsinterval|verversingstermijn\n" +
 	"when.first\t1e|aanvankelijk|begin|eerst|eerste|inrijbeurt|inrijcontrole|inrijden|inrijperiode|nieuwe motorfiets\n" +
-	"when.severe\taanhanger|bezorg*|circuit|circuitgebruik|cross|enduro|extreme omstandigheden|file|files|intensief gebruik|korte afstanden|korte ritjes|korte ritten|korte trajecten|koud klimaat|modder|moeilijke omstandigheden|offroad|ongunstige omstandigheden|race*|racen|sportief gebruik|stad|stadsgebruik|stadsverkeer|stof|stoffig*|stoffige*|terrein|terreingebruik|wedstrijd*|wedstrijden|winter|zand|zijspan|zwaar|zware\n" +
+	"when.severe\taanhanger|bezorg*|circuit|circuitgebruik|cross|enduro|extreme omstandigheden|file|files|intensief gebruik|korte afstanden|korte ritjes|korte ritten|korte trajecten|koud klimaat|modder|moeilijke omstandigheden|offroad|ongunstige omstandigheden|race*|racen|sportief gebruik|stad|stadsgebruik|stadsverkeer|stof|stoffig*|stoffige*|temperaturen beneden|temperaturen onder|terrein|terreingebruik|vorst|wedstrijd*|wedstrijden|winter|zand|zijspan|zwaar|zware\n" +
 	"when.since\tal|al meer dan|al ruim|al zo n|sinds\n" +
 	"when.then\taansluitend|daarna|daaropvolgend*|dan|erna|hierna|later|nadien|verder|vervolgens|volgende\n" +
 	"where\tachter|bij|boven|naast|onder\n" +
@@ -415,6 +415,7 @@ const benchNL = "" +
 	"\tmaal|x\n" +
 	"\tmin\n" +
 	"\t\n" +
+	"\tper\n" +
 	"\tkomma|punt\n" +
 	"\t\n" +
 	"\tolieverversing|voor het verversen\n" +

@@ -190,7 +190,7 @@ const termsPT = "" +
 	"when.change\tmuda|muda se|mudado|mudam|mudam se|mudanca|mudanca de oleo|mudanca do oleo|mudancas|mudar|mudar se|mude|mude o|mudou|renovar|renove|substitua|substitua o|substituem|substitui|substitui se|substituicao|substituicao do oleo|substituicoes|substituida|substituido|substituir|substituiu|troca|troca de oleo|troca do oleo|troca lo|troca se|trocada|trocado|trocam|trocar|trocas|trocou|troque|troque o\n" +
 	"when.every\tcada|de em|frequencia|intervalo|intervalos|periodicidade|prazo|prazos|todas as|todos os\n" +
 	"when.first\t1 ª|1 ª revisao|1 ª troca|1 º|1ª|1º|amaciamento|depois dos primeiros|iniciais|inicial|inicialmente|moto nova|primeira|primeiras|primeiro|primeiros|rodagem\n" +
-	"when.severe\tareia|chuva|cidade|circuito|clima frio|climas frios|competicao|competicoes|condicoes adversas|condicoes dificeis|condicoes extremas|condicoes rigorosas|congestionamentos|corrida|corridas|deslocamentos curtos|distancias curtas|empoeiradas|empoeirado|empoeirados|enduro|engarrafamentos|entregas|estrada de chao|estrada de terra|estradas de terra|fora de estrada|inverno|lama|motofrete|pequenos percursos|percurso curto|percursos curtos|percursos muito curtos|pista|po|poeira|poeirentas|poeirento|poeirentos|reboque|severa|severas|severo|severos|sidecar|terra|todo o terreno|todo terreno|trafego|trajectos curtos|trajetos curtos|trajetos muito curtos|transito|trilha|trilhas|uso comercial|uso desportivo|uso esportivo|uso extremo|uso intensivo|uso intenso|uso profissional|uso urbano|utilizacao desportiva|utilizacao intensiva|utilizacao urbana|viagens curtas\n" +
+	"when.severe\tabaixo de zero|areia|chuva|cidade|circuito|clima frio|climas frios|competicao|competicoes|condicoes adversas|condicoes dificeis|condicoes extremas|condicoes rigorosas|congestionamentos|corrida|corridas|deslocamentos curtos|distancias curtas|empoeiradas|empoeirado|empoeirados|enduro|engarrafamentos|entregas|estrada de chao|estrada de terra|estradas de terra|fora de estrada|geada|inverno|lama|motofrete|pequenos percursos|percurso curto|percursos curtos|percursos muito curtos|pista|po|poeira|poeirentas|poeirento|poeirentos|reboque|severa|severas|severo|severos|sidecar|temperaturas abaixo|temperaturas inferiores|terra|todo o terreno|todo terreno|trafego|trajectos curtos|trajetos curtos|trajetos muito curtos|transito|trilha|trilhas|uso comercial|uso desportivo|uso esportivo|uso extremo|uso intensivo|uso intenso|uso profissional|uso urbano|utilizacao desportiva|utilizacao intensiva|utilizacao urbana|viagens curtas\n" +
 	"when.since\tfaz|ha|ha cerca de|ha mais de\n" +
 	"when.then\ta partir dai|a seguir|apos isso|as mudancas seguintes|as restantes|as seguintes|as trocas seguintes|dai por diante|demais|depois|em diante|em seguida|entao|os restantes|posteriormente|proximas|restantes|seguidamente|seguintes|subsequente|subsequentes|sucessivamente\n" +
 	"where\tao lado de|ao lado do|atras de|atras do|debaixo de|debaixo do|junto a|junto ao|por baixo de|sob\n" +
@@ -425,6 +425,7 @@ const benchPT = "" +
 	"\tpor\n" +
 	"\tmenos\n" +
 	"\t\n" +
+	"\ta|ao|por\n" +
 	"\tponto|virgula\n" +
 	"\t\n" +
 	"\tmudanca de oleo|para a mudanca\n" +

@@ -229,6 +229,7 @@ const benchSenses = "" +
 	"number.by\n" +
 	"number.minus\n" +
 	"number.one-third\n" +
+	"number.per\n" +
 	"number.point\n" +
 	"number.two-thirds\n" +
 	"oil-for.change\n" +
