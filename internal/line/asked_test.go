@@ -290,3 +290,20 @@ func TestRead_NumbersInWords(t *testing.T) {
 		}
 	}
 }
+
+// What falls in one unit of time is told with a word such as "per", in every language.
+func TestRead_PerTime(t *testing.T) {
+	for _, s := range languages(t) {
+		per, drops, minute := s.bench["number.per"], s.names("leak", "drops"), s.says("unit.min")
+		if len(per) == 0 {
+			t.Errorf("%s: no word for number.per", s.language)
+		}
+		for _, word := range per {
+			text := "5 " + drops[len(drops)-1] + " " + word + " " + minute[0]
+			r := line.Read(&line.Ask{Text: text, System: quantity.Metric, Language: s.language})
+			if got := filled(r); r.Op != "leak" || got["drops"] != "5" || got["time"] != "1 min" || len(r.Unread) > 0 {
+				t.Errorf("%s: %q is %s, %v, not understood: %v", s.language, text, r.Op, got, r.Unread)
+			}
+		}
+	}
+}

@@ -132,19 +132,3 @@ func TestRead_AsksRatherThanGuesses(t *testing.T) {
 		}
 	}
 }
-
-// What falls in one unit of time is told with a word such as "per" in every language.
-func TestRead_PerTime(t *testing.T) {
-	for text, language := range map[string]string{
-		"5 drops per minute": "en", "5 drops a minute": "en", "5 Tropfen pro Minute": "de", "5 Tropfen in der Minute": "de", "5 gouttes par minute": "fr", "5 gouttes à la minute": "fr",
-		"5 gocce al minuto": "it", "5 gotas por minuto": "es", "5 gotas al minuto": "es", "5 pingos por minuto": "pt", "5 druppels per minuut": "nl",
-	} {
-		r := line.Read(&line.Ask{Text: text, Language: language, System: quantity.Metric})
-		if got := filled(r); r.Op != "leak" || got["drops"] != "5" || got["time"] != "1 min" || len(r.Unread) > 0 {
-			t.Errorf("%q is %s, %v, not understood: %v", text, r.Op, got, r.Unread)
-		}
-	}
-	if got := filled(line.Read(&line.Ask{Text: "gocciola, 3 gocce all'ora", Language: "it", System: quantity.Metric})); got["time"] != "1 h" {
-		t.Errorf("an hour: %v", got)
-	}
-}

@@ -167,3 +167,15 @@ func TestRead_QuotedNames(t *testing.T) {
 		t.Errorf("%q, want %q", got, want)
 	}
 }
+
+// An amount of oil by its name, of which a sentence tells with a word that nobody here knows, is
+// asked for.
+func TestRead_AmountBeforeItsOil(t *testing.T) {
+	for _, text := range []string{
+		"La Corvalle Tundra exige 1,1 l d'huile moteur.", "Die Brenndal Fjord verlangt 1,1 l Motoröl.", "La Corvalle Tundra vuole 1,1 l di olio motore.",
+	} {
+		if got, want := said(text, "oil."), []string{"oil.engine.oil-only 1.1 L"}; !slices.Equal(got, want) || sureIn(text, "oil.engine.oil-only") {
+			t.Errorf("%q: %q, want %q asked", text, got, want)
+		}
+	}
+}

@@ -186,8 +186,12 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	if v.what == "" {
 		// A figure beside the oil's name, without another word, is what it holds.
 		_, _, named := r.circuitAt(f.from)
-		if before != nil || r.oilIn(begin, f.from) || r.gradeIn(begin, f.from) || named && !r.stray(begin, f.from) {
+		switch {
+		case before != nil || r.oilIn(begin, f.from) || r.gradeIn(begin, f.from) || named && !r.stray(begin, f.from):
 			v.what = "amount.capacity"
+		case after != nil && r.saysOil(after) && (after.from == f.end() || r.linked(f.end(), after.from)): // "the Lark asks for 1.1 l of engine oil": it may be a part of it
+			v.what = "amount.capacity"
+			v.doubts = append(v.doubts, doubt("manual-by-context", "text", f.text))
 		}
 	}
 }
