@@ -37,9 +37,9 @@ test('what holds never depends on what held, but close to the third', () => {
   fc.assert(
     fc.property(bars, (given) => {
       const { above, actions, tabs, height: whole } = given;
-      const low = (actions + tabs) / whole;
-      const share = low + above.reduce((a, b) => a + b, 0) / whole;
-      const close = [low, share].some((one) => one > 0.29 && one <= 1 / 3);
+      const low = actions + tabs;
+      const all = low + above.reduce((a, b) => a + b, 0);
+      const close = [low, all].some((px) => px > whole * 0.29 && px <= whole / 3);
       const [one, ...others] = [null, 'above', 'all'].map(
         (before) => room({ ...given, before }).letGo,
       );
