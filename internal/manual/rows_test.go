@@ -179,3 +179,17 @@ func TestRead_AmountBeforeItsOil(t *testing.T) {
 		}
 	}
 }
+
+// Nothing is drained at a nut, whatever was spoken of before it.
+func TestRead_NutsHoldNoOil(t *testing.T) {
+	for _, text := range []string{
+		"Oil drain plug: 25 N·m.\nNut M10: 44 N·m\n", "Die Ablassschraube des Öls öffnen. Muttern mit 44 Nm anziehen.", "Enlever le bouchon de vidange d'huile. Serrer les écrous à 44 Nm.",
+		"Togliere il tappo di scarico olio. Serrare i dadi a 44 Nm.", "Quite el tapón de vaciado del aceite. Apriete las tuercas a 44 N·m.", "Retire o bujão de drenagem do óleo. Aperte as porcas a 44 N·m.", "Verwijder de olieaftapplug. Draai de moeren vast met 44 Nm.",
+	} {
+		for _, s := range said(text, "bolt.") {
+			if s == "bolt.drain.torque 44 N·m" || s == "bolt.drain.thread M10" {
+				t.Errorf("%q: %s", text, s)
+			}
+		}
+	}
+}

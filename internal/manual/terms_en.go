@@ -105,6 +105,7 @@ const termsEN = "" +
 	"number.three-quarters\tthree quarter|three quarters|three quarters of a\n" +
 	"number.two-and-a-half\ttwo and a half\n" +
 	"number.two-thirds\ttwo thirds|two thirds of a\n" +
+	"nut\tnut|nuts\n" +
 	"oil.any\tchange oil|change the oil|changing oil|changing the oil|lubricant|lubricating oil|oil|oils|renew the oil|replace oil|replace the oil\n" +
 	"oil.engine\tc case|c case oil|changing the engine oil|crank case|crankcase|crankcase drain bolt*|crankcase drain plug*|crankcase oil|engine|engine and clutch|engine case|engine lubricant|engine lubrication|engine oil|engine oil tank|engine sump|motor|motor oil|oil pan|oil reservoir|oil sump|oil tank|oil tank in the frame|sump\n" +
 	"oil.final\tbevel box|bevel drive|bevel gear|bevel gear oil|final drive|final drive case|final drive housing|final drive oil|final gear|final gear case|final gear oil|final gearbox|final gearbox oil|final oil|final reduction|final transmission|final transmission oil|gear housing at the rear wheel|hub gear|hub oil|rear drive|rear drive oil|rear drive unit|rear gear|rear gear box|rear gear case|rear gear oil|rear gearbox|rear gearbox oil|rear hub|rear hub gear|rear hub oil|rear transmission|rear wheel drive|rear wheel gear|reduction gear|reduction gear oil|shaft drive|shaft drive oil|wheel hub\n" +

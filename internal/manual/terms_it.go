@@ -100,6 +100,7 @@ const termsIT = "" +
 	"number.three-quarters\ttre quarti|tre quarti di\n" +
 	"number.two-and-a-half\tdue e mezza|due e mezzo\n" +
 	"number.two-thirds\tdue terzi|due terzi di\n" +
+	"nut\tdadi|dado\n" +
 	"oil.any\tlubrificante|oli|olii|olio\n" +
 	"oil.engine\tbasamento|carter|coppa|motore|motore e frizione|olio motore\n" +
 	"oil.final\tcardano|coppia conica|differenziale|gruppo conico|gruppo finale|ingranaggi finali|mozzo|mozzo ruota posteriore|olio degli ingranaggi posteriori|olio del mozzo|olio della trasmissione finale|olio della trasmissione posteriore|olio della trasmissione secondaria|olio ingranaggi finali|olio ingranaggi mozzo|olio ingranaggi posteriori|olio mozzo|olio trasmissione finale|olio trasmissione posteriore|olio trasmissione secondaria|ponte|ponte conico|ponte posteriore|riduttore|riduzione finale|rinvio finale|scatola ingranaggi posteriore|scatola ponte|scatola posteriore|scatola trasmissione posteriore|trasmissione cardanica|trasmissione finale|trasmissione posteriore|trasmissione secondaria\n" +

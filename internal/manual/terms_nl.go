@@ -100,6 +100,7 @@ const termsNL = "" +
 	"number.three-quarters\tdrie kwart|driekwart|driekwartslag\n" +
 	"number.two-and-a-half\ttwee en een half|tweeenhalf|tweeenhalve\n" +
 	"number.two-thirds\ttwee derde|tweederde\n" +
+	"nut\tmoer|moeren\n" +
 	"oil.any\tolie|olien|smeermiddel*|smeerolie\n" +
 	"oil.engine\tcarter|carterolie|motor|motorblok|motorolie*|motorsmering|olie van de motor|oliecarter|smering\n" +
 	"oil.final\tachteras|achterasolie|achterbrug overbrenging|achterwielaandrijving|asaandrijving|cardan*|cardanolie|eindaandrijving*|eindoverbrenging*|eindreductie*|eindversnelling|haakse aandrijving|haakse overbrenging|kroonwiel|naafoverbrenging|reductiekast*\n" +

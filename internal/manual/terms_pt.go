@@ -100,6 +100,7 @@ const termsPT = "" +
 	"number.three-quarters\ttres quartos|tres quartos de\n" +
 	"number.two-and-a-half\tdois e meio|duas e meia\n" +
 	"number.two-thirds\tdois tercos|dois tercos de\n" +
+	"nut\tporca|porcas\n" +
 	"oil.any\tlubrificante|oleo|oleos\n" +
 	"oil.engine\tcarter|motor|motor e embraiagem|motor e embreagem|oleo do motor\n" +
 	"oil.final\tcaixa de reducao|caixa redutora|carda|cardan|comando final|coroa e pinhao|cubo traseiro|diferencial|engrenagem final|engrenagens da transmissao|engrenagens do cubo|engrenagens finais|engrenagens traseiras|grupo conico|grupo final|oleo da ponte|oleo da reducao|oleo da transmissao final|oleo da transmissao secundaria|oleo da transmissao traseira|oleo do cubo|par conico|ponte traseira|ponte traseiro|reducao final|redutor|transmissao final|transmissao por carda|transmissao por eixo|transmissao por veio|transmissao secundaria|transmissao traseira|veio de transmissao\n" +

@@ -439,6 +439,9 @@ func (r *readings) resolved(m *mention) *mention {
 		case m.loose == aPlug && (o.part == "drain" || o.part == "tank-drain" || o.part == "level" || o.part == "filler" || o.part == "strainer"),
 			m.loose == aCover && (o.part == "filter-cover" || o.part == "strainer"),
 			m.loose == aFastener && o.part != "" && (near || r.places[o.from].paragraph == here.paragraph):
+			if o.part != "filter-cover" && r.about(m.from, m.to, "nut") {
+				return &mention{from: m.from, to: m.to, foreign: true} // nothing is drained at a nut
+			}
 			return o
 		}
 	}
