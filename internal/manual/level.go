@@ -113,7 +113,8 @@ func (r *readings) besideLevel(from, to int, z zone) bool {
 	for k, at := 0, to; k < mostBack && at < z.to; k++ {
 		_, b := r.sentenceOf(at)
 		if tells(at, b) {
-			return true
+			_, next := r.sentenceOf(min(b, len(r.places)-1))
+			return r.about(at, b, "level.check") || b == len(r.places) || !r.about(b, next, "part.drain") // "take out the dipstick. Undo the drain plug."
 		}
 		if r.otherWork(at, b) {
 			break

@@ -1103,7 +1103,7 @@ func (p *page) headCircuit(at int) (circuit string, foreign bool) {
 				circuit = m.circuit
 			}
 		}
-		if k < last && circuit != "" && circuit != "engine" && p.ofAll(p.sections[last]) {
+		if k < last && circuit != "" && circuit != "engine" && p.hasFilter(p.sections[last]) {
 			return "", foreign && p.places[at].foreign || p.foreignPage()
 		}
 		if circuit != "" || foreign || s.heading == 0 || capitals(p.tokens[s.from:s.from+s.heading]) || bullet(p.tokens[s.from:s.from+s.heading]) > 0 {
@@ -1113,16 +1113,26 @@ func (p *page) headCircuit(at int) (circuit string, foreign bool) {
 	return circuit, circuit == "" && (foreign && p.places[at].foreign || p.foreignPage())
 }
 
+// hasFilter reports whether the engine's filter is named below a heading, which then belongs to no
+// other oil's above it.
+func (p *page) hasFilter(s section) bool {
+	for n := p.mentionFrom(s.from + s.heading); n < len(p.mentions) && p.mentions[n].from < s.to; n++ {
+		if m := &p.mentions[n]; m.ofFilter() && !m.foreign {
+			return true
+		}
+	}
+	return false
+}
+
 // ofAll reports whether what stands below a heading is a table of the whole bike: a row of it is of
 // the engine's filter, and one names another oil. It belongs to no heading above it.
 func (p *page) ofAll(s section) bool {
-	filter, other := false, false
 	for n := p.mentionFrom(s.from + s.heading); n < len(p.mentions) && p.mentions[n].from < s.to; n++ {
-		m := &p.mentions[n]
-		filter = filter || m.ofFilter() && !m.foreign && p.pieces[p.places[m.from].piece].cells
-		other = other || !m.foreign && (m.gear || m.circuit != "" && m.circuit != "engine")
+		if m := &p.mentions[n]; !m.foreign && (m.gear || m.circuit != "" && m.circuit != "engine") {
+			return p.hasFilter(s)
+		}
 	}
-	return filter && other
+	return false
 }
 
 // foreignPage reports whether a page is of another job as a whole: its title names one,

@@ -46,7 +46,7 @@ const termsEN = "" +
 	"every.month\teach month|every month|once a month\n" +
 	"every.year\tannually|each year|every year|once a year|once every year|per year|yearly\n" +
 	"if\tif|when|where\n" +
-	"join.and\t&|and|as well as|plus\n" +
+	"join.and\t&|+|and|as well as|plus\n" +
 	"join.or\teither|or\n" +
 	"known\tabout|above|again|also|amounts|apply|approx|approximately|back|better|big|bottom|carefully|check for leaks|clean it|clockwise|close|coat|completely|contact|contacts|container|crosswise|diagonally|discard|do|drain off|draw|drip out|drip tray|drop in|ensure|evenly|finally|finish|firmly|fit|fitting|flow out|fully|further|give|hand side|held|higher|hold|holds it|how|inner|insert|install|installing|its stand|large|left|left hand|left hand side|let|let all the oil run out|let it run out|let the oil run off|let the oil run out|lies|lift|lift off|lightly|located|loosen|make sure|mount|new one|next|nip|now|old|old one|on a stand|on its stand|on the stand|once|only|open|outer|pinch|place|please|position|press|pull|pull out|push|put|put back|reassembling|receptacle|refit|refitting|reinstall|remove|replace it|right|right hand|right hand side|roughly|round|run off|run out|runs out|say|says|says the handbook|screw on|seated|seats|securely|see that|set|should|side|slacken|slide|slip|small|smear|specified|spin on|start|sure|take off|take out|the stand|them|there|this time|thoroughly|tightening|tightly|top|torque wrench|touches|touching|tray|turn|turn it|undo|unscrew|until|use a|using|wash it|what|where|which|will|wipe|wipe off|withdraw\n" +
 	"label.count\thow many|no of|no off|nos|number of|off|pcs|pieces|q ty|qty|quantity\n" +
@@ -207,7 +207,7 @@ const termsEN = "" +
 	"when.since\tfor|for about|for more than|for over|for some|for the last|since\n" +
 	"when.then\tafter that|after this|afterwards|and after that|and then|following that|from then on|later|subsequent|subsequent changes|subsequently|then|thereafter\n" +
 	"where\tabove|behind|below|beneath|beside|in front of|inside|near|next to|under|underneath\n" +
-	"with\talso|incl|including|inclusive of|plus|with\n" +
+	"with\t&|+|also|incl|including|inclusive of|plus|with\n" +
 	"without\texcl|excluding|less|no|not including|w / o|without\n" +
 	"year.from\tfrom|from model year|from the|from year|since\n" +
 	"year.on\tand after|and later|and newer|and on|and up|later|on|onward|onwards\n"

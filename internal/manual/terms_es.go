@@ -44,7 +44,7 @@ const termsES = "" +
 	"every.month\tcada mes|mensualmente\n" +
 	"every.year\tal ano|anual|anualmente|cada 1 ano|cada ano|por ano|todos los anos|una vez al ano|una vez por ano\n" +
 	"if\tcuando|si\n" +
-	"join.and\tademas de|asi como|como el|como la|e|mas|y\n" +
+	"join.and\t&|+|ademas de|asi como|como el|como la|e|mas|y\n" +
 	"join.or\to|o bien|o despues de|o tras|u\n" +
 	"known\ta la derecha|abrir|aflojar|afloje|ahora|ambos|antes|aparte|apenas|apoye|aproximadamente|asiente|bandeja|bien|cerrar|cierre|colocando|colocar|coloque|coloquelo|coloquen|como|corresponde|correspondiente|corta|corto|cual|cuanto|cuidado|de nuevo|debajo|debe|deben|dejar|deje|dejelo|derecha|derecho|desmontar|desmonte|despues de|despues de los|detras|dice|durante|efectuar|efectue|especificado|extraer|extraiga|fijada|girar|gire|grande|hace|hace falta|haga|hay|herramienta|herramientas|indica|indicado|inferior|instalar|instale|izquierda|izquierdo|lado derecho|larga|largo|lea|lee|leer|limpia|limpie|llegar|llevan|lleve|luego|magnetico|mantenga|mejor|menos|mientras|mire|misma|mismo|montaje|montar|monte|montelo|moto|mucho|nuestra|nuevamente|nuevo filtro|otra|otro|otros|parte|pasados los|pequena|pequeno|pieza|poner|ponga|pongala|pongalo|poniendo|prescrito|primero|propia|propio|quitar|quite|quitelo|realice|realizar|recipiente|recoja|recorre|recuerde|reinstalar|reinstale|reponga|respectivo|retirar|retire|sacar|saque|se realiza|si recorre menos|siempre|situe|sobre|solo|soltar|su|suelte|sujeta|sujetada|superior|sus|suyo|tambien|tanto|tiene|toca|toda|todo|toque|tras|unas|unidades|unos|unte|usa|van|vehiculo|verse|vez|vuelva a\n" +
 	"label.count\tcant|cantidad|cdad|ctd|num|numero|nº|uds|unidades\n" +
@@ -195,7 +195,7 @@ const termsES = "" +
 	"when.since\tdesde hace|desde hace mas de|hace|hace mas de|hace unos\n" +
 	"when.then\ta continuacion|a partir de ahi|a partir de entonces|a partir de ese momento|despues|en adelante|en lo sucesivo|las demas|las siguientes|los demas|los restantes|los siguientes|luego|mas adelante|mas tarde|posteriormente|seguidamente|siguientes|subsiguientes|sucesivamente|sucesivos\n" +
 	"where\tal lado de|al lado del|bajo|debajo de|debajo del|detras de|detras del|encima de|junto a|junto al\n" +
-	"with\tcon|incl|incluido|incluso|incluyendo|mas|y\n" +
+	"with\t&|+|con|incl|incluido|incluso|incluyendo|mas|y\n" +
 	"without\texcepto|excluido|no incluido|sin\n" +
 	"year.from\ta partir de|del|desde\n" +
 	"year.on\ten adelante|y posteriores|y siguientes\n"

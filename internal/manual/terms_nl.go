@@ -44,7 +44,7 @@ const termsNL = "" +
 	"every.month\telke maand|maandelijks\n" +
 	"every.year\t1x per jaar|een keer per jaar|eenmaal per jaar|eens per jaar|elk jaar|ieder jaar|jaarlijks|per jaar\n" +
 	"if\tals|indien|wanneer\n" +
-	"join.and\tals de|alsmede|en|evenals|plus\n" +
+	"join.and\t&|+|als de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
 	"known\tachter|alleen|als|altijd|bak|bijbehorende|bovenste|breng aan|dezelfde|draai|draaien|eruit|goed|grote|hem|keer|kleine|korte|laat|lange|linker|links|los|maak|maar|men|montage|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|opvangbak|plaats|plaatsen|rechter|rechts|reinig|schroef|schroeven|sluit|sluiten|steek|stuks|terugplaatsen|veeg|verwijder|verwijderen|voorgeschreven|weer|wij|zegt|zet|zetten|zijn|zit\n" +
 	"label.count\taant|aantal|st|stuks\n" +
@@ -185,7 +185,7 @@ const termsNL = "" +
 	"when.since\tal|al meer dan|al ruim|al zo n|sinds\n" +
 	"when.then\taansluitend|daarna|daaropvolgend*|dan|erna|hierna|later|nadien|verder|vervolgens|volgende\n" +
 	"where\tachter|bij|boven|naast|onder\n" +
-	"with\ten|incl|inclusief|met|plus\n" +
+	"with\t&|+|en|incl|inclusief|met|plus\n" +
 	"without\tbehalve|excl|exclusief|zonder\n" +
 	"year.from\tsinds|van|vanaf\n" +
 	"year.on\ten hoger|en later|en nieuwer\n"

@@ -44,7 +44,7 @@ const termsPT = "" +
 	"every.month\tcada mes|mensalmente|todos os meses\n" +
 	"every.year\ta cada ano|anual|anualmente|ao ano|cada ano|por ano|todos os anos|uma vez ao ano|uma vez por ano\n" +
 	"if\tcaso|quando|se\n" +
-	"join.and\tassim como|bem como|como a|como o|e|mais|quanto a|quanto o\n" +
+	"join.and\t&|+|assim como|bem como|como a|como o|e|mais|quanto a|quanto o\n" +
 	"join.or\tou|ou apos|ou depois de\n" +
 	"known\ta direita|a parte|afrouxar|afrouxe|agora|ambas|ambos|antes|aplique|apoie|apos|aproximadamente|baixo|bandeja|bem|cabe|cerca de|colocar|coloque|como|completo|confiro|contacto|contato|curta|curto|de novo|deixe|desapertar|desaperte|desmontar|desmonte|deve|devem|devo|direita|direito|diz|drena|durante|efetuar|efetue|encaixe|encostar|encoste|esgote|especificado|esquerda|esquerdo|faca|faz se|fazer|fechar|feche|feita|ferramenta|ferramentas|ficar|fixada|fundo|grande|indica|indicado|inferior|insira|instalar|instale|isto|lado|lado direito|lave|leia|ler|limpar|limpe|limpo|longa|longo|magnetico|mantenha|mesma|mesmo|montagem|montar|monte|mota|moto|muito|novamente|ocorrer|olhe|outra|outro|outros|pecas|pequena|pequeno|pode|ponha|por|presa|propria|proprio|qual|quanto|quem|quem anda|quem roda|realizar|realize|recipiente|recolocar|recoloque|reinstalar|reinstale|remova|remover|respectiva|respectivo|respetiva|respetivo|retirar|retire|sao feitas|segure|sempre|ser|seu|sim|sobre|soltar|solte|somente|sua|superior|tabuleiro|tambem|tem|tempo|tirar|tire|toda|todo|unidades|unte|usa se|uso|veiculo|vez|volte a\n" +
 	"label.count\tnum|numero|pecas|qt|qtd|qtde|quant|quantid|quantidade|unid\n" +
@@ -195,7 +195,7 @@ const termsPT = "" +
 	"when.since\tfaz|ha|ha cerca de|ha mais de\n" +
 	"when.then\ta partir dai|a seguir|apos isso|as mudancas seguintes|as restantes|as seguintes|as trocas seguintes|dai por diante|demais|depois|em diante|em seguida|entao|os restantes|posteriormente|proximas|restantes|seguidamente|seguintes|subsequente|subsequentes|sucessivamente\n" +
 	"where\tao lado de|ao lado do|atras de|atras do|debaixo de|debaixo do|junto a|junto ao|por baixo de|sob\n" +
-	"with\tc /|com|incl|incluido|incluindo|inclusive|mais\n" +
+	"with\t&|+|c /|com|incl|incluido|incluindo|inclusive|mais\n" +
 	"without\texceto|excluido|excluindo|nao incluido|s /|sem\n" +
 	"year.from\ta partir de|de|desde\n" +
 	"year.on\te posteriores|e seguintes|em diante\n"

@@ -93,6 +93,9 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	from, to := r.sentenceOf(f.from)
 	begin := r.unreadIn(max(from, last), f.from)
 	v.from, v.to, v.begin = f.from, f.end(), begin
+	if r.inParts(f, begin) {
+		return
+	}
 	v.strange = (r.row(f.from) || r.at(f.from-1).text == "-") && r.stray(begin, f.from)
 	next := to
 	for k := f.end(); k < to; k++ {
@@ -196,6 +199,31 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	}
 }
 
+// inParts reports whether a sentence has an amount poured in first, and the rest behind it: "initially
+// add 2.5 quarts". What is filled into a new engine is none such.
+func (r *readings) inParts(f *fact, begin int) bool {
+	from, _ := r.clauseOf(f.from)
+	for i := max(from, begin); i < f.from; i++ {
+		t := r.termAt(i)
+		if t == nil || t.from != i {
+			continue
+		}
+		if role, _ := r.roleAt(i); role != "" && role != "amount.capacity" && role != "amount.change" || r.row(f.from) {
+			return false
+		}
+		if t.has("when.first") && !r.about(from, f.from, "when.change") {
+			_, to := r.clauseOf(f.end() - 1)
+			for k := f.end(); k < to; k++ {
+				if role, _ := r.roleAt(k); role != "" && role != "amount.capacity" {
+					return false
+				}
+			}
+			return true
+		}
+	}
+	return false
+}
+
 // oilTank reports whether the page tells of a tank that holds the engine's oil.
 func (p *page) oilTank() bool {
 	for n := range p.mentions {
@@ -289,6 +317,9 @@ func (r *readings) roleAt(i int) (role string, t *term) {
 	case t.has("without") && r.filterNear(t.to):
 		return "amount.oil-only", t
 	case t.has("with") && (!t.has("join.and") || r.filterAt(t.to)) && r.filterNear(t.to):
+		if o := r.termAt(t.to); r.places[t.from].kind == sign && o != nil && o.has("part.filter") { // "oil + filter"
+			return "amount.with-filter", &term{from: t.from, to: o.to, senses: t.senses}
+		}
 		return "amount.with-filter", t
 	case (t.has("part.filter") || t.has("part.filter-element")) && r.senseAt(t.from-1, "new"):
 		return "amount.with-filter", t // "drained, new filter .. 2.1 L"
