@@ -112,7 +112,11 @@ func (r *readings) filterKind() {
 	}
 	if t := find("part.filter-element"); t != nil {
 		if r.hasTorque("bolt.filter.torque", t) && !r.hasCover() {
-			r.say("filter.kind", "spin-on", t.from, t.to, doubt("manual-by-context", "text", "spin-on"))
+			if r.hasTorque("bolt.filter.thread", t) { // its own
+				r.say("filter.kind", "spin-on", t.from, t.to)
+			} else {
+				r.say("filter.kind", "spin-on", t.from, t.to, doubt("manual-by-context", "text", "spin-on"))
+			}
 			return
 		}
 		r.say("filter.kind", "cartridge", t.from, t.to)

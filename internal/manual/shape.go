@@ -138,11 +138,13 @@ func (p *page) markAt(i int) int {
 		kind = "service"
 	case name == "gl" && p.at(i).text == "GL":
 		kind = "service"
+	case name == "ma" && p.at(i).text == "MA" && i > 1 && (p.at(i-1).text == "," || p.at(i-1).text == "/") && len(p.facts) > 0 && p.facts[len(p.facts)-1].to == i-1 && ofOil(&p.facts[len(p.facts)-1]):
+		kind = "mark" // "SAE 10W-40, API SL, MA2"
 	default:
 		return 0
 	}
 	n := 1
-	if name == "gl" {
+	if name == "gl" || name == "ma" {
 		n = 0
 	}
 	end := 0
@@ -228,6 +230,9 @@ func (p *page) threadAt(i int) int {
 	if n := p.spoiltThread(i); n > 0 {
 		return n
 	}
+	if n := p.inchThreadAt(i); n > 0 {
+		return n
+	}
 	if t.text != "M" || p.at(i+1).kind != number || p.at(i+1).gap == wide || t.gap == glued && i > 0 && p.at(i-1).kind != sign {
 		return 0
 	}
@@ -249,6 +254,46 @@ func (p *page) threadAt(i int) int {
 	}
 	p.facts = append(p.facts, fact{kind: "thread", text: text, from: i, to: i + n})
 	return n
+}
+
+// inchThreadAt reads a unified thread, "3/4-16 UNF", and takes a pipe's for no number: "G 1/4",
+// "1/8 BSP".
+func (p *page) inchThreadAt(i int) int {
+	n := 0
+	pipe := p.at(i).kind == word && strings.Contains("|G|R|PT|Rc|Rp|", "|"+p.at(i).text+"|") && p.at(i+1).gap != wide
+	if pipe {
+		n = 1
+	}
+	if _, _, end, ok := p.fractionAt(i + n); ok {
+		n = end - i
+	} else if pipe || p.at(i).kind != number || len(p.at(i).text) != 1 {
+		return 0
+	} else {
+		n = 1 // "1-12 UNF"
+	}
+	if pipe {
+		return n
+	}
+	name := p.at(i + n)
+	if name.kind == word && name.gap != wide && (strings.HasPrefix(name.fold, "bsp") || strings.HasPrefix(name.fold, "npt")) {
+		return n + 1
+	}
+	if pitch := p.at(i + n + 1); name.text != "-" && name.fold != "x" || name.gap == wide || pitch.kind != number || len(pitch.text) != 2 || pitch.gap == wide {
+		return 0
+	}
+	if series := p.at(i + n + 2); series.kind != word || !strings.HasPrefix(series.fold, "un") || len(series.text) > 4 || series.gap == wide {
+		return 0
+	}
+	text := p.places[i].text
+	for _, t := range p.places[i+1 : i+n] {
+		text += t.text
+	}
+	text += "-" + p.at(i+n+1).text + " " + strings.ToUpper(p.at(i+n+2).text)
+	if _, ok := bolt.ParseThread(text); !ok {
+		return 0
+	}
+	p.facts = append(p.facts, fact{kind: "thread", text: text, from: i, to: i + n + 3})
+	return n + 3
 }
 
 // leastCoarse is the least thread that has a pitch of two millimetres (ISO 261).

@@ -48,6 +48,12 @@ func TestRead_Sheets(t *testing.T) {
 		{"such a sign in Italian", "Olio motore: 0,9 L cambio olio, 1,0 L olio + filtro", []string{"oil.engine.oil-only 0.9 L", "oil.engine.with-filter 1.0 L"}},
 		{"an engine that is warm for draining", "OIL CHANGE\nRide until the engine is at operating temperature. Remove the dipstick. Undo the oil drain plug and let the oil drain.", nil},
 		{"torques behind a gearbox that has no data", "Lubrication\n  Quantity    1.1 L with filter\nTransmission\n  5-speed\nTorques (Nm)\n  Oil drain plug M12x1.5      21\n  Oil filter cover M5         6\n", []string{"bolt.drain.thread M12x1.5", "bolt.drain.torque 21 N·m", "bolt.filter-cover.thread M5", "bolt.filter-cover.torque 6 N·m", "oil.engine.with-filter 1.1 L"}},
+		{"a unified thread", "Engine oil drain plug      1/2-20 UNF      25 lbf ft\nOil pressure switch        1/8 NPT     9 lbf ft\n", []string{"bolt.drain.thread 1/2-20 UNF", "bolt.drain.torque 25 lbf·ft"}},
+		{"a pipe's thread", "Tappo di scarico olio motore  G 1/4   20 Nm\n", []string{"bolt.drain.torque 20 N·m"}},
+		{"a mark behind its category", "Engine oil: SAE 10W-40, API SL, MA2", []string{"oil.engine.grades 10W-40", "oil.engine.marks MA2", "oil.engine.service SL"}},
+		{"a mark behind its grade, in French", "Huile moteur : 10W-40, MA2", []string{"oil.engine.grades 10W-40", "oil.engine.marks MA2"}},
+		{"screws whose heads stand before what they hold", "Undo the drain bolt (17 mm). Take out the 3 bolts (8 mm heads) securing the oil filter cover and lift out the oil filter element.", []string{"bolt.drain.drive hexagon", "bolt.drain.size 17 mm", "bolt.filter-cover.count 3", "bolt.filter-cover.drive hexagon", "bolt.filter-cover.size 8 mm", "filter.kind cartridge"}},
+		{"a cartridge with a thread of its own", "                          THREAD    TORQUE\nITEM               Q'TY   DIA. (mm)   N·m (kgf·m)\nOil filter cartridge  1   20   26 (2.7)\nOil pump bolt         3    6   10 (1.0)\n", []string{"bolt.filter.thread M20", "bolt.filter.torque 26 N·m", "filter.kind spin-on"}},
 		{"a gauze that is washed in petrol", "Wash the gauze filter of the sump in petrol at each oil change.", []string{"strainer.every 1"}},
 		{"a grade without its letter", "Engine: S.A.E. 20/50 in summer, S.A.E. 10-40 in winter. Gearbox: S.A.E. 80/90.", []string{"oil.engine.grades 10W-40", "oil.engine.grades 20W-50", "oil.gearbox.grades 80W-90"}},
 	} {

@@ -202,6 +202,9 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 			return after, false
 		}
 	}
+	if m != nil && m.loose == aFastener && after != nil && after.part == "filter-cover" && !after.foreign && !r.figureIn(f.end(), after.from) && r.places[after.from].clause == r.places[f.end()-1].clause {
+		return after, false // "three bolts (8 mm) that hold the filter cover"
+	}
 	if o := r.ofOil(f.from, begin, from, before); o != nil {
 		return o, false
 	}
