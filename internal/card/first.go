@@ -7,11 +7,10 @@ const mostFirst = 5
 
 // First gives the places of the five figures that a plan of the card needs most, as
 // pointers into it, in the order in which they are asked for: grade and volume of the
-// engine's oil, how tight its drain and its filter get and of what kind that is, where
-// nobody said it, then the volumes of the other
-// oils, how the level is read, the thread of the drain. Which they are follows from the
-// layout: from what the card has, and never from what it knows already. Common practice,
-// no source.
+// engine's oil, how tight its drain and its filter get (of what kind that is instead, where
+// nobody said it: how tight follows from it), then the volumes of the other oils, how the
+// level is read, the thread of the drain. Which they are follows from the layout: from what
+// the card has, and never from what it knows already. Common practice, no source.
 func First(c *Card) []string {
 	engine := 0
 	for n := range c.Circuits {
@@ -48,7 +47,7 @@ func First(c *Card) []string {
 			list = append(list, boltAt(n, "turn"))
 			break
 		}
-		if b.Purpose == FilterCover || b.Purpose == FilterClosed {
+		if b.Purpose == FilterCover {
 			list = append(list, boltAt(n, "torque"))
 			break
 		}

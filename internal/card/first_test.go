@@ -54,6 +54,9 @@ func TestFirst(t *testing.T) {
 		{"a cartridge", card.Card{Circuits: []card.Circuit{{ID: "e", Role: card.EngineOil}}, Filters: []card.Filter{{ID: "f"}},
 			Bolts: []card.Bolt{{ID: "s", Purpose: card.FilterCover}, {ID: "d", Drains: true}}},
 			"/circuits/0/oil/grades /circuits/0/withFilter /bolts/1/torque /bolts/0/torque /circuits/0/level/device"},
+		{"a filter of no kind, and a gearbox", card.Card{Circuits: []card.Circuit{{ID: "e", Role: card.EngineOil}, {ID: "g", Role: card.GearboxOil}},
+			Filters: []card.Filter{{ID: "f", Kind: card.KindUnknown}}, Bolts: []card.Bolt{{ID: "s", Purpose: card.FilterClosed}, {ID: "d", Drains: true}}},
+			"/circuits/0/oil/grades /circuits/0/withFilter /bolts/1/torque /filters/0/kind /circuits/1/oilOnly"},
 	} {
 		if got := strings.Join(card.First(&c.card), " "); got != c.want {
 			t.Errorf("%s: %s, want %s", c.name, got, c.want)

@@ -2,7 +2,7 @@
 import { goTo, plant } from '../job-page.js';
 import { polling } from '../page.js';
 import { patience } from '../patience.js';
-import { choose, tap, type, untilSeen } from '../person.js';
+import { choose, field, tap, type, untilSeen } from '../person.js';
 import { sampleCard, pieces, words } from '../words.js';
 import { on, openAll, plantPhoto } from './on-screen.js';
 
@@ -29,9 +29,11 @@ const to = (address, text) => async (page) => {
   await openAll(page);
 };
 
-/** Opens the bill of a job, in that currency. */
+/** Opens the bill of a job, in that currency; in a bill that was begun, that is folded away. */
 const billIn = (currency, job) => async (page) => {
   await goTo(page, `#/bill/${job}`);
+  await field(page, words('bill.ask.currency'));
+  await openAll(page);
   await type(page, words('bill.ask.currency'), `${currency}\n`);
 };
 
