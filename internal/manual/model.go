@@ -144,10 +144,13 @@ func (p *page) modelHead(n int) *modelHead {
 		return h
 	}
 	first := len(cells)
-	for first > 0 && (p.yearsOf(cells[first-1]) != "" || p.modelName(cells[first-1])) {
-		first--
+	years := 0
+	for ; first > 0 && (p.yearsOf(cells[first-1]) != "" || p.modelName(cells[first-1])); first-- {
+		if p.yearsOf(cells[first-1]) != "" {
+			years++
+		}
 	}
-	if len(cells)-first < 2 || len(cells)-first > 6 || first > 1 {
+	if count := len(cells) - first; count < 2 || count > 6 || first > 1 || years == 1 { // a model beside its years is a title
 		return nil
 	}
 	h := &modelHead{}

@@ -54,6 +54,7 @@ func TestRead_Sheets(t *testing.T) {
 		{"a mark behind its grade, in French", "Huile moteur : 10W-40, MA2", []string{"oil.engine.grades 10W-40", "oil.engine.marks MA2"}},
 		{"screws whose heads stand before what they hold", "Undo the drain bolt (17 mm). Take out the 3 bolts (8 mm heads) securing the oil filter cover and lift out the oil filter element.", []string{"bolt.drain.drive hexagon", "bolt.drain.size 17 mm", "bolt.filter-cover.count 3", "bolt.filter-cover.drive hexagon", "bolt.filter-cover.size 8 mm", "filter.kind cartridge"}},
 		{"a cartridge with a thread of its own", "                          THREAD    TORQUE\nITEM               Q'TY   DIA. (mm)   N·m (kgf·m)\nOil filter cartridge  1   20   26 (2.7)\nOil pump bolt         3    6   10 (1.0)\n", []string{"bolt.filter.thread M20", "bolt.filter.torque 26 N·m", "filter.kind spin-on"}},
+		{"a title of a table with its years", "SERVICE CARD        DRAYMONT WRANE 125        FROM 2021\nENGINE OIL          10W-30         1.1 L\nDRAIN BOLT          24 N·m\n", []string{"bolt.drain.torque 24 N·m", "make Draymont", "model Wrane 125", "oil.engine.grades 10W-30", "oil.engine.oil-only 1.1 L", "years 2021-"}},
 		{"a gauze that is washed in petrol", "Wash the gauze filter of the sump in petrol at each oil change.", []string{"strainer.every 1"}},
 		{"a grade without its letter", "Engine: S.A.E. 20/50 in summer, S.A.E. 10-40 in winter. Gearbox: S.A.E. 80/90.", []string{"oil.engine.grades 10W-40", "oil.engine.grades 20W-50", "oil.gearbox.grades 80W-90"}},
 	} {
