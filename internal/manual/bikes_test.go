@@ -40,7 +40,9 @@ func pagesOfOne(t *testing.T) map[string][]bikesPage {
 				case "make":
 					brand = r.Text
 				case "model":
-					q.model = r.Text
+					if strings.Contains(p.Text[r.Quote.From:], "\n") { // in a foot it goes with such pages alone
+						q.model = r.Text
+					}
 				}
 			}
 			if q.model != "" && q.model[0] >= '0' && q.model[0] <= '9' && brand != "" { // "650" is no name
