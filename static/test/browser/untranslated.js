@@ -28,7 +28,7 @@ const typed =
   );
 
 const symbols = [
-  /(?<=\d ?)(in|min|bar)(?!\p{L})/gu, // units that are words in English too
+  /(?<=\d ?)(in|min|bar)(?!\p{L})|^(in|min|bar)$/gu, // units that are words in English too
   /\b(US|imp) (qt|pt|gal|fl oz)\b|\b(m[Lm]|k[gmN]|mi|lb|psi|[mkM]Pa|daN|lbf·(ft|in))\b|\bkgf([·/]c?m)?/g,
   /\b(SAE )?\d+W-\d+|\bSAE (grade )?\d+|\b(API )?(S[A-P]|GL-\d)\b|\b(JASO )?M[AB]\d?\b|\bUN[CF]\b|\bAS568-\d+/g, // of oils, screws, threads and O-rings
   /^(card|circuits)( › \w+)+$/g, // where cards differ, by the members of their format
