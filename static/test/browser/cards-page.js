@@ -14,6 +14,15 @@ export async function openReady(t, before) {
   return site;
 }
 
+/** The record in which a phone keeps that card, with its line for lists. */
+export const recordWith = (key, card) => ({
+  key,
+  card,
+  text: JSON.stringify(card),
+  bike: { id: card.id, name: `${card.make} ${card.model}`, layout: `layout.${card.layout}` },
+  changed: '2026-11-01',
+});
+
 /** A card of one's own: a sample under another name, with what `change` makes of it. */
 export function ownCard(id, model, change = () => {}) {
   const card = structuredClone(sampleCard('ondrake-quarto-830'));

@@ -1,5 +1,5 @@
 // The first screen with the messages that stand above any screen, and a bike's plan.
-import { ownCard } from '../cards-page.js';
+import { ownCard, recordWith } from '../cards-page.js';
 import { goTo, plantIn } from '../job-page.js';
 import { polling } from '../page.js';
 import { patience } from '../patience.js';
@@ -66,8 +66,7 @@ async function unlooked(page) {
     const { place: _, count: __, ...known } = closed;
     bolts[bolts.indexOf(closed)] = { ...known, purpose: 'filter-or-cover' };
   });
-  const text = JSON.stringify(own);
-  await plantIn(page, 'cards', { key: 'unlooked', card: own, text, changed: '2026-11-01' });
+  await plantIn(page, 'cards', recordWith('unlooked', own));
   await goTo(page, '#/bike/unlooked');
   await untilSeen(page, words('plan.start'));
 }

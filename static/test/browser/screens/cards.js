@@ -1,5 +1,5 @@
 // Cards that travel, and the editor of cards.
-import { ownCard, packOf, paste, tick } from '../cards-page.js';
+import { ownCard, packOf, paste, recordWith, tick } from '../cards-page.js';
 import { goTo, plantIn } from '../job-page.js';
 import { chooseFrom, field, leave, tap, tapText, untilSeen, write } from '../person.js';
 import { sampleCard, words } from '../words.js';
@@ -81,8 +81,7 @@ async function quoted(page) {
     { words: 'Change: 3.5 L', source: 'book', of: [{ ...volume, says: '3.5 L' }] }, // says so no more
   ];
   const card = { ...gappy, id: 'quoted', quotes };
-  const text = JSON.stringify(card);
-  await plantIn(page, 'cards', { key: 'quoted', card, text, changed: '2026-11-01' });
+  await plantIn(page, 'cards', recordWith('quoted', card));
   await goTo(page, '#/edit/quoted');
   await page.waitForSelector('[name="/make"]');
 }
