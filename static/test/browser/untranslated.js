@@ -52,7 +52,7 @@ const calendarWords = (tag) =>
 const marks = /[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
 const plain = (text) => text.replace(marks, '').replace(/\s+/g, ' ').trim();
 
-/** All texts that the phone's store and the sample cards hold, the longest first: a place may be a part of another. */
+/** All texts that the phone's store and the sample cards hold. */
 async function written(page) {
   const lists = ['jobs', 'events', 'cards', 'facts'].map((list) =>
     stored(page, list).catch(() => []),
@@ -60,13 +60,13 @@ async function written(page) {
   const records = [...samples, ...(await Promise.all(lists))];
   const texts = new Set(records.flatMap((record) => [...freeTexts(record)]).map(plain));
   // A figure alone hides no word, but could stand in a longer one: a version, a number.
-  const words = [...texts].filter((text) => /\p{L}/u.test(text));
-  return words.sort((a, b) => b.length - a.length);
+  return [...texts].filter((text) => /\p{L}/u.test(text));
 }
 
 /** Those of a page's texts, in a pseudo-language, that have words in plain letters, with these. */
 export async function untranslated(page, texts, { tag }) {
   const known = [...(await written(page)), ...typed, defaultLanguage.name, ...calendarWords(tag)];
+  known.sort((a, b) => b.length - a.length); // a place or a name may be a part of another
   return texts.map(plain).flatMap((text) => {
     const unknown = known.reduce((rest, name) => rest.replaceAll(name, ''), text);
     const words = symbols
