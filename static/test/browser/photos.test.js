@@ -15,6 +15,7 @@ import {
   limitStorage,
   noisy,
   pictures,
+  siteKept,
 } from './photos-page.js';
 import { seen, tap, tapText, untilSeen } from './person.js';
 import { sampleCard, words } from './words.js';
@@ -129,10 +130,16 @@ test('a photo that is taken back is hidden; its picture goes with the photos of 
   assert.deepEqual((await kinds(page)).sort(), ['photo', 'undo']);
 });
 
+const roomForSome = 1_500_000; // bytes, of pictures
+
 test('the store is full: it is said, nothing that was there is lost, and the photo can be kept once there is room', async (t) => {
+  const roomy = await openSite(t);
+  await untilState(roomy.page, 'ready');
+  const room = (await siteKept(roomy.page)) + roomForSome;
+  await roomy.browser.close();
   let lift;
   const { page } = await openSite(t, async (fresh, url) => {
-    lift = await limitStorage(fresh, url, 10_000_000);
+    lift = await limitStorage(fresh, url, room);
   });
   await untilState(page, 'ready');
   await startJob(page, bike);
