@@ -55,6 +55,7 @@ export class App {
   changelog = null;
   updateLater = false;
   asks; // draws what is asked on the first screen
+  news; // draws what has changed since the last visit
   beside = () => {}; // draws what stands beside the screen
   /** @type {((screen: Screen) => unknown) | undefined} the list beside a screen, in a wide window */
   list = undefined;

@@ -7,7 +7,6 @@ import { offline } from './phone/offline.js';
 import { loadSettings } from './store/settings.js';
 import { ifSoon, standing } from './store/database.js';
 import { setting } from './store/store.js';
-import { firstVisit } from './settings/changes.js';
 import { shell } from './shell.js';
 import { loadWords } from './words/catalogue.js';
 import { languageFor, languages } from './words/language.js';
@@ -18,7 +17,7 @@ const app = new App((state) => render(shell(state), root));
 await speak();
 standing.see = () => app.redraw();
 addEventListener('hashchange', () => app.open());
-const settings = loadSettings();
+loadSettings();
 await app.open();
 
 core.onState(() => app.redraw());
@@ -54,11 +53,3 @@ file('bikes.json').catch(() => {});
 // What the first screen can do without comes after it.
 const fetched = fetchScreens().catch(() => undefined); // the next tap tries again
 fetched.then((screens) => screens?.begin(app, root)).catch(() => {}); // each of it is done at the next start
-settings
-  .then(async () => {
-    await fetched; // what is new is said in words that come with the screens
-    app.changelog = await file('changelog.json');
-    await firstVisit(app.changelog);
-    app.redraw();
-  })
-  .catch(() => {}); // what is wrong with the store is told by itself

@@ -100,7 +100,7 @@ const abilities = {
   Notification: ['phone/notice.js'],
   AudioContext: ['phone/bell.js'],
   vibrate: ['phone/bell.js'],
-  locks: ['phone/bell.js'],
+  locks: ['core/start.js', 'core/worker.js', 'phone/bell.js'],
   speechSynthesis: ['phone/voice.js'],
   SpeechRecognition: ['phone/ear.js'],
   wakeLock: ['phone/lock.js'],

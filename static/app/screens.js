@@ -18,6 +18,7 @@ import { offline } from './phone/offline.js';
 import { openJobs } from './others/open-jobs.js';
 import { record } from './record/record.js';
 import { settings } from './settings/settings.js';
+import { tellChanges } from './settings/changes.js';
 import { sheet } from './record/sheet.js';
 import { keepBikes } from './store/bikes.js';
 import { sweepDrafts } from './store/drafts.js';
@@ -42,6 +43,7 @@ export async function begin(app, root) {
   const { version } = offline.state;
   await Promise.allSettled([
     openJobs.begin(app),
+    tellChanges(app),
     atOpening(app),
     keepSteps(version),
     keepBikes(version),

@@ -3,7 +3,6 @@ import { core } from './core/client.js';
 import { offline } from './phone/offline.js';
 import { address } from './ui/address.js';
 import { t } from './words/catalogue.js';
-import { changes } from './settings/changes.js';
 
 // Each tab with its word and its sign, which stands on a field of 24 by 24.
 /** @type {[string, string, import('lit-html').TemplateResult<2>][]} */
@@ -50,7 +49,7 @@ function messages(app) {
     ${state === 'restarting' || state === 'failed' ? message(t(`core.${state}`)) : nothing}
     ${app.screen.name === 'bikes' && app.asks ? app.asks() : nothing}
     ${app.trouble ? message(t(app.trouble)) : nothing}
-    ${app.screen.name === 'job' ? elsewhere() : html`${insecure(app)} ${update(app)} ${changes(app)}`}
+    ${app.screen.name === 'job' ? elsewhere() : html`${insecure(app)} ${update(app)} ${app.news?.(app)}`}
   `;
 }
 

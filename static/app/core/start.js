@@ -17,13 +17,21 @@ export function computes() {
 }
 
 /**
- * Starts what computes: the core worker, or the server where that can't be.
+ * Starts what computes: the core worker, or the server where that can't be. A worker that
+ * ends in silence lets go of the lock that it holds from its start, and is reported like
+ * one that failed; browsers know no other sign of it. Where there are no locks it is
+ * missed at the client's deadline.
  *
  * @returns {CoreWorker}
  */
 export function startCore() {
   if (!computes()) return remoteWorker();
-  return new Worker(scriptURL(files['app/core/worker.js']), { type: 'module' });
+  const name = `core ${Math.random()}`;
+  const worker = new Worker(scriptURL(files['app/core/worker.js']), { type: 'module', name });
+  const ended = () => worker.onerror?.(/** @type {any} */ (undefined));
+  const watch = ({ data }) => data.held && navigator.locks.request(name, ended);
+  worker.addEventListener('message', watch, { once: true });
+  return worker;
 }
 
 /**

@@ -1,6 +1,6 @@
 /* global Go, __FILES__ */
 // The core worker: loads the WebAssembly program of its own version and hands it
-// one call after the other. Messages out: {ready: true} once, {id, output} for
+// one call after the other. Messages out: {ready: true, held} once, {id, output} for
 // each {id, op, input}, {failed: true} when there is no program to call (any more).
 import 'wasm_exec.js';
 import { door } from './door.js';
@@ -42,6 +42,17 @@ async function start(loaded) {
   return { module, core: /** @type {any} */ (instance.exports) };
 }
 
+/**
+ * Holds the lock of this worker's name for as long as it lives, by which the page knows
+ * that it does; resolves to whether it is held, as soon as it is.
+ */
+const hold = () =>
+  new Promise((resolve) => {
+    const held = () => (resolve(true), new Promise(() => {}));
+    if (!navigator.locks) resolve(false);
+    else navigator.locks.request(self.name, held).catch(() => resolve(false));
+  });
+
 async function run() {
   let started = start();
   await started;
@@ -57,7 +68,7 @@ async function run() {
       failed();
     }
   };
-  postMessage({ ready: true });
+  postMessage({ ready: true, held: await hold() });
 }
 
 run().catch(failed);

@@ -205,7 +205,8 @@ export class Versions {
 
   /**
    * A file whose bytes have this sum: from another version that has it, else from the
-   * network, past a copy on the way that was spoilt. Rejects when there is none.
+   * network, once more where a connection broke, and past a copy on the way that was
+   * spoilt. Rejects when there is none.
    *
    * @param {string} path
    * @param {string} sum
@@ -213,14 +214,18 @@ export class Versions {
   async #checked(path, sum) {
     const here = namedByContent(path) ? await this.#anywhere(path) : undefined;
     if (here && (await sumOf(here.clone())) === sum) return here;
+    let broken = new Error(`${path}: other bytes`);
     for (const cache of /** @type {const} */ (['no-cache', 'reload'])) {
-      const response = await this.#fetch(path, { cache, credentials: 'same-origin' });
+      const response = await this.#fetch(path, { cache, credentials: 'same-origin' }).catch(
+        (error) => void (broken = error),
+      );
+      if (!response) continue;
       if (response.status !== 200) throw new Error(`${path}: ${response.status}`);
       if ((await sumOf(response.clone())) !== sum) continue;
       // A page may not be opened with what was found by way of another address.
       return response.redirected ? new Response(response.body, response) : response;
     }
-    throw new Error(`${path}: other bytes`);
+    throw broken;
   }
 
   /** @returns {Promise<Agreement>} */

@@ -260,6 +260,27 @@ test('a copy on the way that was spoilt is passed by', async () => {
   assert.equal(page, 'page of a');
 });
 
+test('a connection that broke is made once more for each file, and no oftener', async () => {
+  const files = filesOf('a');
+  const list = Object.entries(files).map(([path, text]) => [path, sum(text)]);
+  for (const [breaks, comes] of [
+    [1, true],
+    [2, false],
+  ]) {
+    const asked = Object.fromEntries(Object.keys(files).map((path) => [path, 0]));
+    const fetch = async (path) => {
+      if (++asked[path] <= breaks) throw new TypeError('Failed to fetch');
+      return new Response(files[path]);
+    };
+    const caches = new FakeCaches();
+    const install = new Versions('a', list, caches, fetch).install(true);
+    if (comes) await install;
+    else await assert.rejects(install, { message: 'Failed to fetch' });
+    assert.deepEqual(Object.values(asked), Array(list.length).fill(2));
+    assert.equal((await caches.texts('a'))['/'], comes ? 'page of a' : undefined);
+  }
+});
+
 test('a full phone keeps the version before, and no half of the new one', async () => {
   const w = world();
   const a = await begin(w, 'a', true);

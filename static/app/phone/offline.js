@@ -29,6 +29,19 @@ function ask(worker, tell) {
   worker.postMessage({ type: 'standing' }, [port2]);
 }
 
+/** @param {ServiceWorkerRegistration} registration */
+const isGone = ({ installing, waiting, active }) => !(installing ?? waiting ?? active);
+
+/**
+ * Has fn called at each change of a worker.
+ *
+ * @param {ServiceWorkerRegistration} registration
+ * @param {() => void} fn
+ */
+function follow({ installing, waiting, active }, fn) {
+  for (const worker of [installing, waiting, active]) worker?.addEventListener('statechange', fn);
+}
+
 /**
  * Knows how the page stands with its service worker. It never reloads the page
  * by itself: the page offers an update when it suits (state.waiting, and never
@@ -42,6 +55,8 @@ export class Offline {
   #registration = null;
   /** @type {Standing | null} */
   #standing = null;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  #again;
   #asked = false;
   #reloaded = false;
   /** @type {Set<(state: State) => void>} */
@@ -99,33 +114,48 @@ export class Offline {
       this.#asked ? this.#reloadOnce() : settled(),
     );
     container.addEventListener('message', ({ data }) => data?.type === 'agreed' && settled());
-    const registration = await this.#register(container);
-    if (!registration) return this.#set({ supported: false });
-    this.#registration = registration;
-    registration.addEventListener('updatefound', () => this.#follow(registration));
-    const countAgain = () => void (this.state.ready || this.#count(registration.active));
-    this.#page.defaultView?.addEventListener('online', countAgain);
+    const again = () => {
+      if (!this.#registration || this.state.ready) return;
+      if (isGone(this.#registration)) this.#register(container);
+      else this.#count(this.#registration.active);
+    };
+    this.#page.defaultView?.addEventListener('online', again);
     this.#page.addEventListener('visibilitychange', () => {
       if (this.#page.visibilityState !== 'visible') return;
       this.check();
-      countAgain();
+      again();
     });
-    this.#follow(registration);
-    this.#update(registration);
+    await this.#register(container);
   }
 
   /**
-   * Resolves to nothing where a browser has service workers and refuses them, as in a
-   * private window.
+   * Registers the worker, and once more, after twice as long each time, where its first
+   * install breaks off, as it does with the network: browsers leave nothing of it. Some
+   * browsers have service workers and refuse them, as in a private window.
    *
    * @param {ServiceWorkerContainer} container
+   * @param {number} [wait] ms until it is tried again
    */
-  async #register(container) {
+  async #register(container, wait = answerDeadline) {
     try {
-      return await container.register(scriptURL('/sw.js'), { updateViaCache: 'none' });
+      this.#registration = await container.register(scriptURL('/sw.js'), {
+        updateViaCache: 'none',
+      });
     } catch {
-      return undefined;
+      if (!this.#registration) return this.#set({ supported: false });
     }
+    const registration = this.#registration;
+    const look = () => {
+      clearTimeout(this.#again);
+      if (!isGone(registration)) return this.#update(registration);
+      this.#again = setTimeout(
+        () => this.#register(container, Math.min(2 * wait, longestWait)),
+        wait,
+      );
+    };
+    registration.addEventListener('updatefound', () => follow(registration, look));
+    follow(registration, look);
+    look();
   }
 
   /** Looks for a new version; done by itself each time the page becomes visible. */
@@ -164,14 +194,6 @@ export class Offline {
     if (JSON.stringify(state) === JSON.stringify(this.state)) return;
     this.state = state;
     for (const fn of this.#subscribers) fn(this.state);
-  }
-
-  /** @param {ServiceWorkerRegistration} registration */
-  #follow(registration) {
-    const { installing, waiting, active } = registration;
-    for (const worker of [installing, waiting, active]) {
-      worker?.addEventListener('statechange', () => this.#update(registration));
-    }
   }
 
   /** @param {ServiceWorkerRegistration} registration */

@@ -229,6 +229,69 @@ test('a browser without service workers, and one that refuses them', async () =>
   assert.equal(offline.state.supported, false);
 });
 
+test('a first install that broke off is begun again, later each time, until it is done', async (t) => {
+  t.mock.timers.enable({ apis: ['setTimeout'] });
+  const { offline, container, page } = world();
+  let made = 0;
+  let current;
+  container.register = async () => {
+    made++;
+    const installing = Object.assign(new FakeServiceWorker('v1'), { state: 'installing' });
+    current = Object.assign(new EventTarget(), { installing, waiting: null, active: null });
+    current.update = async () => {};
+    return current;
+  };
+  const settle = () => new Promise((resolve) => setImmediate(resolve));
+  const breakOff = () => {
+    const { installing } = current;
+    current.installing = null;
+    Object.assign(installing, { state: 'redundant' }).dispatchEvent(new Event('statechange'));
+  };
+  await offline.start();
+  for (const wait of [5000, 10_000, 20_000, 40_000, 80_000, 160_000, 160_000]) {
+    breakOff();
+    const before = made;
+    t.mock.timers.tick(wait - 1);
+    await settle();
+    assert.equal(made, before, `not before ${wait} ms`);
+    t.mock.timers.tick(1);
+    await settle();
+    assert.equal(made, before + 1, `after ${wait} ms`);
+  }
+  assert.deepEqual([offline.state.ready, offline.state.supported], [false, true]);
+  breakOff();
+  page.dispatchEvent(new Event('visibilitychange'));
+  await settle();
+  assert.equal(made, 9, 'at once when the page is looked at');
+  const { installing: active } = current;
+  Object.assign(current, { installing: null, active });
+  Object.assign(active, { state: 'activated' }).dispatchEvent(new Event('statechange'));
+  await until(offline, ({ ready }) => ready);
+  t.mock.timers.tick(1_000_000);
+  await settle();
+  assert.equal(made, 9, 'it is done');
+});
+
+test('an install that breaks off without a network is begun again when there is one', async (t) => {
+  t.mock.timers.enable({ apis: ['setTimeout'] });
+  const { offline, registration, container } = world();
+  let made = 0;
+  container.register = async () => {
+    if (++made > 1 && made < 4) throw new TypeError('Failed to fetch');
+    if (made === 4) registration.active = container.controller = new FakeServiceWorker('v1');
+    return registration;
+  };
+  const settle = () => new Promise((resolve) => setImmediate(resolve));
+  await offline.start();
+  for (const wait of [5000, 10_000, 20_000]) {
+    assert.deepEqual([offline.state.ready, offline.state.supported], [false, true]);
+    t.mock.timers.tick(wait);
+    await settle();
+  }
+  await until(offline, ({ ready }) => ready);
+  assert.equal(made, 4);
+});
+
 test('a worker that was ended before it could answer is asked again, and not for ever', async (t) => {
   t.mock.timers.enable({ apis: ['setTimeout'] });
   const active = new FakeServiceWorker('v1');

@@ -1,9 +1,10 @@
 import { html, nothing } from 'lit-html';
-import { set, settings } from '../store/settings.js';
+import { file } from '../site/data.js';
+import { set, settings, wereRead } from '../store/settings.js';
 import { t } from '../words/catalogue.js';
 
-/** The changes since the version this person saw last; shown once, after an update. */
-export function changes(app) {
+/** The changes since the version that this person saw last; shown once, after an update. */
+function changes(app) {
   const { changelog } = app;
   if (!changelog || settings.seenChange === undefined) return nothing;
   const at = changelog.findIndex((entry) => entry.version === settings.seenChange);
@@ -26,7 +27,14 @@ export const changeList = (entries) =>
     ${entries.flatMap(({ program, data }) => [...program, ...data]).map((id) => html`<li>${t(id)}</li>`)}
   </ul>`;
 
-/** Remembers that a person who comes for the first time has nothing to catch up with. */
-export async function firstVisit(changelog) {
-  if (settings.seenChange === undefined) await set('seenChange', changelog[0].version);
+/**
+ * Reads what has changed and says what of it is new; a person who comes for the first time
+ * has nothing to catch up with.
+ */
+export async function tellChanges(app) {
+  await wereRead();
+  app.changelog = await file('changelog.json');
+  if (settings.seenChange === undefined) await set('seenChange', app.changelog[0].version);
+  app.news = changes;
+  app.redraw();
 }

@@ -42,8 +42,11 @@ export function loadSettings() {
   return reading;
 }
 
+/** Resolves once they are read, however long that takes; rejects where they can't be. */
+export const wereRead = () => Promise.resolve(reading);
+
 /** Resolves once they are read, or the store takes long to say them. */
-export const settled = () => ifSoon(Promise.resolve(reading)).catch(() => {});
+export const settled = () => ifSoon(wereRead()).catch(() => {});
 
 async function read() {
   const first = settings.system;
