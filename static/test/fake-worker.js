@@ -1,8 +1,9 @@
 /** A worker that answers by `script(message)`: an output, or undefined for silence. */
-export class FakeWorker {
+export class FakeWorker extends EventTarget {
   sent = [];
   terminated = false;
   constructor(script, ready = true) {
+    super();
     this.script = script;
     if (ready) queueMicrotask(() => this.emit({ ready: true }));
   }
