@@ -29,7 +29,8 @@ export function startCore() {
   const name = `core ${Math.random()}`;
   const worker = new Worker(scriptURL(files['app/core/worker.js']), { type: 'module', name });
   const ended = () => worker.onerror?.(/** @type {any} */ (undefined));
-  const watch = (/** @type {MessageEvent} */ { data }) => data.held && navigator.locks.request(name, ended);
+  const watch = (/** @type {MessageEvent} */ { data }) =>
+    data.held && navigator.locks.request(name, ended);
   worker.addEventListener('message', watch, { once: true });
   return worker;
 }
