@@ -24,6 +24,7 @@ type fact struct {
 	headed   bool    // its unit stands in a head
 	doubts   []finding.Finding
 	used     bool
+	open     bool // its word means two things
 }
 
 // value is a number as it stands in the page.

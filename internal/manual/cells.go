@@ -30,6 +30,37 @@ func wholeRows(rows []row) []row {
 	return list
 }
 
+// longLabels parts a number from a label that is as long as its column: one blank is all that stands
+// between them then. The rows beside it have cells of numbers where that number and the next stand.
+func longLabels(rows []row) {
+	for n := range rows {
+		line := rows[n].tokens
+		for i := 1; i+1 < len(line); i++ {
+			if t := &line[i]; t.kind == number && t.gap == blank && line[i-1].kind == word && line[i+1].gap == wide && inColumn(rows, n, t, &line[i+1]) {
+				t.gap = wide
+				break
+			}
+		}
+	}
+}
+
+// inColumn reports whether the row above or below has a cell of a number, and one behind it, where
+// two tokens stand.
+func inColumn(rows []row, n int, a, b *token) bool {
+	for _, k := range [...]int{n - 1, n + 1} {
+		if k < 0 || k >= len(rows) {
+			continue
+		}
+		line := rows[k].tokens
+		for i := 1; i+1 < len(line); i++ {
+			if c, d := &line[i], &line[i+1]; c.kind == number && c.gap == wide && d.gap == wide && abs(c.col-a.col) <= 1 && abs(d.col-b.col) <= 1 {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // mostStacked is how many columns a table has at most whose cells stand below each other.
 const mostStacked = 7
 

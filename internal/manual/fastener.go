@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"slices"
 	"strings"
 
 	"tidysump/internal/finding"
@@ -34,6 +35,7 @@ func (r *readings) fasteners() {
 			}
 		}
 	}
+	var byHand []*fact // of the filter
 	for n := range r.terms {
 		t := &r.terms[n]
 		if kind := r.sealOf(n); kind != "" {
@@ -44,7 +46,11 @@ func (r *readings) fasteners() {
 			if size != nil {
 				f.from, f.to = min(f.from, size.from), max(f.to, size.to)
 			}
-			if m, _ := r.partFor(f, -1); drive == "strap" && !is(m, "filter") || drive == "hand" && !is(m, "filler") {
+			m, _ := r.partFor(f, -1)
+			if drive == "hand" && is(m, "filter") && !r.hasCover() {
+				byHand = append(byHand, f)
+			}
+			if drive == "strap" && !is(m, "filter") || drive == "hand" && !is(m, "filler") {
 				continue
 			}
 			at := t.from
@@ -57,10 +63,28 @@ func (r *readings) fasteners() {
 			if w := &r.places[at]; size != nil && len(w.text) > w.to-w.from {
 				at = size.from // the word is torn at the line's end
 			}
+			if t.has("drive.hexagon-key") && t.has("drive.hexagon") { // the word is that of both
+				if size != nil && size.low > largestKey {
+					drive = "hexagon"
+				}
+				f.open = true
+			}
 			r.bolt(f, "drive", drive, at)
 		}
 	}
+	if len(byHand) > 0 && !r.says("bolt.filter.drive") && !r.says("bolt.filter.torque") { // what loosens it, or a torque, says more
+		r.bolt(byHand[0], "drive", "hand", byHand[0].from)
+	}
 	r.counts()
+}
+
+// largestKey is the size in mm of the largest key for a hexagon inside a bolt that most have; a
+// larger one is a spanner's more likely. From memory.
+const largestKey = 12.5
+
+// says reports whether a reading of a thing is there.
+func (r *readings) says(what string) bool {
+	return slices.ContainsFunc(r.list, func(o Reading) bool { return o.What == what })
 }
 
 // broken reports whether something else of the page stands between two tokens.
@@ -133,7 +157,7 @@ func (r *readings) boltOf(m *mention, f *fact, member, text string, byContext bo
 		from = m.from
 	}
 	var doubts []finding.Finding
-	if byContext {
+	if byContext || m.several || f.open {
 		doubts = append(doubts, doubt("manual-by-context", "text", text))
 	}
 	r.sayAt("bolt."+part+"."+member, text, from, r.clauseRest(f.to), at, doubts...)
@@ -253,9 +277,13 @@ func (r *readings) sealed(t *term, kind string) {
 		}
 	}
 	both := r.both(t.from)
+	several := r.severalIn(&mention{from: t.from, to: t.to}) // "the two plugs and their rings"
 	for n := first - 1; n >= 0 && r.mentions[n].from >= from; n-- {
-		if r.sealOn(&r.mentions[n], f, kind) {
-			if !both || r.mentions[n].foreign {
+		if m := &r.mentions[n]; r.sealOn(m, f, kind) {
+			if several && !both {
+				r.sealOnOther(m, f, kind)
+			}
+			if !both || m.foreign {
 				return
 			}
 			both = false // and the part before it
@@ -268,11 +296,26 @@ func (r *readings) sealed(t *term, kind string) {
 	}
 	for n := r.mentionFrom(from) - 1; n >= 0 && r.places[r.mentions[n].from].section == r.places[t.from].section; n-- {
 		if r.sealOn(&r.mentions[n], f, kind) {
+			if several && !both {
+				r.sealOnOther(&r.mentions[n], f, kind)
+			}
 			if !both || r.mentions[n].foreign {
 				return
 			}
 			both = false
 		}
+	}
+}
+
+// sealOnOther takes a seal for that of the part that is named with another, of the same oil where
+// nothing else is said.
+func (r *readings) sealOnOther(m *mention, f *fact, kind string) {
+	if o := r.paired(m); o != nil && !m.foreign && m.part != "" {
+		other := *o
+		if other.circuit == "" {
+			other.circuit = r.circuitOf(m)
+		}
+		r.sealOn(&other, f, kind)
 	}
 }
 
@@ -321,6 +364,9 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 			there := *o
 			there.from, there.to = m.from, m.to
 			o = &there
+		}
+		if r.severalIn(m) { // "the drain plug and the level plug … the plugs with new rings"
+			r.sealOnOther(o, f, kind)
 		}
 		m = o
 	}

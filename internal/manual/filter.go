@@ -238,7 +238,7 @@ func (r *readings) filterTurned(sense string) (from, to int) {
 		begin, end := r.sentenceOf(t.from)
 		isFilter := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != 0 }
 		before, after := r.near(t.from, begin, end, isFilter)
-		if before == nil && !t.has("drive.hand") {
+		if hand := t.has("drive.hand"); before == nil && !hand || hand && after != nil && r.linked(t.to, after.from) { // "hand tighten the filter"
 			before = after
 		}
 		if before == nil && after == nil && sense != "drive.hand" && r.about(begin, t.from, "amount.with-filter") && !r.hasCover() && !r.otherJob(t.from) {

@@ -147,3 +147,23 @@ func TestRead_OwnLine(t *testing.T) {
 		}
 	}
 }
+
+// A machine that is raced has an interval of its own.
+func TestRead_Raced(t *testing.T) {
+	want := []string{"interval.hours 15 h", "interval.severe-hours 5 h"}
+	for _, text := range []string{
+		"Change the engine oil every 15 hours. If the machine is raced, change it every 5 hours.",
+		"Engine oil: every 15 hours, every 5 hours if it is raced.",
+		"Engine oil: every 15 hours; when used in competition every 5 hours.",
+		"Motoröl alle 15 Stunden wechseln. Wird das Motorrad im Rennen gefahren, alle 5 Stunden.",
+		"Vidanger l'huile moteur toutes les 15 heures. En course, toutes les 5 heures.",
+		"Cambie el aceite del motor cada 15 horas. Si se compite, cada 5 horas.",
+		"Sostituire l'olio motore ogni 15 ore. Se si gareggia, ogni 5 ore.",
+		"Troque o óleo do motor a cada 15 horas. Em competição, a cada 5 horas.",
+		"Ververs de motorolie elke 15 uur. Als de machine wordt geracet elke 5 uur.",
+	} {
+		if got := said(text, "interval."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

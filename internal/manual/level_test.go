@@ -18,3 +18,25 @@ func TestRead_BesideLevel(t *testing.T) {
 		}
 	}
 }
+
+// A hot engine is called so where the language has another word for a warm one.
+func TestRead_HotAndWarm(t *testing.T) {
+	for text, state := range map[string]string{
+		"Controllare il livello dell'olio motore a motore caldo.":       "hot",
+		"Controllare il livello dell'olio motore a motore tiepido.":     "warm",
+		"Contrôler le niveau d'huile moteur à chaud.":                   "hot",
+		"Contrôler le niveau d'huile moteur, moteur tiède.":             "warm",
+		"Compruebe el nivel de aceite del motor con el motor caliente.": "hot",
+		"Compruebe el nivel de aceite del motor con el motor templado.": "warm",
+		"Verifique o nível do óleo do motor com o motor quente.":        "hot",
+		"Verifique o nível do óleo do motor com o motor morno.":         "warm",
+		"Ölstand bei betriebswarmem Motor prüfen.":                      "hot",
+		"Ölstand bei handwarmem Motor prüfen.":                          "warm",
+		"Check the oil level with the engine hot.":                      "hot",
+		"Check the oil level with the engine warm.":                     "warm",
+	} {
+		if got := said(text, "level.state"); !slices.Equal(got, []string{"level.state " + state}) {
+			t.Errorf("%q: %q, want %s", text, got, state)
+		}
+	}
+}

@@ -19,6 +19,7 @@ type mention struct {
 	loose    looseness
 	tank     bool // an oil tank or a frame is named
 	oil      bool // oil is named
+	several  bool // a word for several things stands for it: "the bolts"
 }
 
 // looseness says what a bare word names that stands for a part that was spoken of.
@@ -171,10 +172,28 @@ func (p *page) drainedBy(n int) {
 	}
 	for i := max(from, o.from-mostPlace); i < o.from; i++ {
 		if p.senseAt(i, "warm.drain") {
-			m.part, m.circuit, m.gear, m.loose = "drain", o.circuit, o.gear, whole
+			m.part, m.circuit, m.gear, m.loose, m.several = "drain", o.circuit, o.gear, whole, p.severalIn(m)
 			return
 		}
 	}
+}
+
+// severalIn reports whether a mention's words name several things: by their form, or by a number
+// before them.
+func (p *page) severalIn(m *mention) bool {
+	for i := m.from; i < m.to; i++ {
+		if p.senseAt(i, "several") {
+			return true
+		}
+		if e, _ := p.words.match(p.tokens[:i+1], i); e != nil && slices.Contains(e.senses, "several") {
+			return true
+		}
+	}
+	if m.from == 0 || p.places[m.from].gap == wide {
+		return false
+	}
+	v, next, ok := p.valueAt(m.from - 1)
+	return ok && next == m.from && v.v > 1 && v.step == 1
 }
 
 // mostPlace is how many words stand at most between a plug and what it is at.

@@ -2,6 +2,7 @@ package manual
 
 import (
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"tidysump/internal/finding"
@@ -392,9 +393,21 @@ func (r *readings) alone(i, from, to int) bool {
 func (r *readings) cased(from, to int) string {
 	var tokens []token
 	for i := from; i < to; i++ {
-		tokens = append(tokens, *r.places[i].token)
+		t := *r.places[i].token
+		if shown := r.text[t.from:t.to]; t.repaired && t.kind == word && cleanWord(shown) {
+			t.lexeme = newLexeme(nil, word, shown, t.fold)
+		}
+		tokens = append(tokens, t)
 	}
 	return casedName(tokens)
+}
+
+// cleanWord reports whether a text is of letters alone, all capitals or none behind its first: such a
+// name is as the page has it, whatever word of the trade it looks like.
+func cleanWord(text string) bool {
+	_, first := utf8.DecodeRuneInString(text)
+	rest := text[first:]
+	return !strings.ContainsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) }) && (strings.ToLower(rest) == rest || strings.ToUpper(text) == text)
 }
 
 func casedName(tokens []token) string {

@@ -2,6 +2,7 @@ package manual_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/manual"
@@ -41,6 +42,22 @@ func TestRead_NamesThatAreSure(t *testing.T) {
 		for _, r := range manual.Read(head+page, "").Readings {
 			if r.What == "model" && r.Sure != want {
 				t.Errorf("%q: %q sure %v", head, r.Text, r.Sure)
+			}
+		}
+	}
+}
+
+// A name is as the page has it, whatever word of the trade it looks like, and no sign of a photo.
+func TestRead_NamesThatLookLikeWords(t *testing.T) {
+	for _, name := range []string{"Lince", "Drein", "Filtar", "Scrow", "Gcar", "Lovel", "Bolte"} {
+		for _, head := range []string{"Corvallo " + name + " 250", strings.ToUpper("Corvallo "+name) + " 250           TECHNICAL DATA    12"} {
+			text := head + "\n\nEngine oil, at change ........ 1.2 L\nDrain plug ....... 25 N·m\n"
+			got := said(text, "model")
+			if !slices.Equal(got, []string{"model " + name + " 250"}) {
+				t.Errorf("%q: %q", head, got)
+			}
+			if !sureIn(text, "bolt.drain.torque") {
+				t.Errorf("%q: the page is said to be a photo's", head)
 			}
 		}
 	}

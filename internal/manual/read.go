@@ -74,6 +74,7 @@ func (p *page) read(rows []row) Page {
 func (p *page) prepare(rows []row) {
 	p.words.settleRows(rows)
 	breathe()
+	longLabels(rows)
 	p.spoilt = repair(rows, p.words)
 	if p.spoilt {
 		justified(rows)

@@ -784,6 +784,9 @@ func repairWords(tokens []token, d *dictionary, least int) (count int) {
 		if e, _ := d.match(tokens, i); e != nil {
 			continue
 		}
+		if least == leastAlone && nameLike(tokens, i) {
+			continue
+		}
 		if w := d.looksLike(t.lexeme); w != "" && w != t.fold {
 			text := t.text
 			if mostlyCapitals(text) {
@@ -798,6 +801,17 @@ func repairWords(tokens []token, d *dictionary, least int) (count int) {
 		}
 	}
 	return count
+}
+
+// nameLike reports whether a capital word stands before a bare number at the beginning of a cell or
+// behind another capital word, as the name of a bike does: it is no sign of a photo.
+func nameLike(tokens []token, i int) bool {
+	t, next := &tokens[i], i+1
+	if !capital(t.text) || next == len(tokens) || tokens[next].kind != number || tokens[next].gap != blank {
+		return false
+	}
+	begins := i == 0 || t.gap == wide || tokens[i-1].kind == word && capital(tokens[i-1].text)
+	return begins && (next+1 == len(tokens) || tokens[next+1].gap == wide)
 }
 
 func mostlyCapitals(text string) bool {

@@ -120,3 +120,20 @@ func TestRead_BlanksDoubled(t *testing.T) {
 		}
 	}
 }
+
+// A label that is as long as its column leaves one blank before its number.
+func TestRead_LongLabels(t *testing.T) {
+	const head = "TORQUES\n\n  Item                                 Q'ty   Thread   N·m (kgf·m)\n"
+	for _, row := range []string{
+		"  Oil filter cover bolt, on the right 3      M5       5 (0.5)\n",
+		"  Oil filter cover bolt, on the right 3      5        5 (0.5)\n",
+		"  Oil filter cover bolt               3      5        5 (0.5)\n",
+	} {
+		page := manual.Read(head+"  Engine oil drain bolt               1      12       24 (2.4)\n"+row+"  Spark plug                          1      10       16 (1.6)\n", "")
+		for what, text := range map[string]string{"bolt.filter-cover.count": "3", "bolt.filter-cover.thread": "M5", "bolt.filter-cover.torque": "5 N·m", "bolt.drain.torque": "24 N·m", "bolt.drain.thread": "M12"} {
+			if !says(page, what, text) {
+				t.Errorf("%q: no %s %s", row, what, text)
+			}
+		}
+	}
+}

@@ -31,7 +31,7 @@ const termsNL = "" +
 	"device.stick\tmeetstaaf|meetstok|oliepeilstaaf|oliepeilstok*|peilpen|peilstaaf|peilstok*|vuldop met peilstok\n" +
 	"device.window\tcontroleglas*|controlevenster|inspectieglas*|kijkglaasje|kijkglas*|kijkvenster*|oliekijkglas|oliepeilglas|peilglas*|peilvenster|venster|venstertje\n" +
 	"drive.hand\thandmatig|handvast|met de hand|met de handen|met een munt|munt|op handkracht\n" +
-	"drive.hexagon\tbuitenzeskant|dop|dopsleutel*|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw|zeskant*|zeskantbout|zeskantkop*\n" +
+	"drive.hexagon\tbuitenzeskant|dop|dopsleutel*|pijpsleutel|ringsleutel*|sleutel|sleutel*|sleutelwijdte|steeksleutel*|sw|zeskant*|zeskantbout|zeskantkop*|zeskantsleutel*\n" +
 	"drive.hexagon-key\tallen|allensleutel|binnenzeskant*|imbus*|inbus*|inbusbout*|inbusschroef|inbussleutel*|stiftsleutel|zeskantsleutel*\n" +
 	"drive.six-lobe\ttorx|torxbit|torxsleutel|zesster\n" +
 	"drive.strap\tbandsleutel*|filterband|kettingsleutel*|riemsleutel*\n" +
@@ -143,6 +143,7 @@ const termsNL = "" +
 	"seal.paper\tpapieren pakking|papieren pakkingring|papieren ring|papierpakking\n" +
 	"seal.square-ring\trechthoekige ring|ring met vierkante doorsnede|vierkante o ring|vierkante ring|vierkantring\n" +
 	"seal.washer\tafdichting*|afdichtingsring*|afdichtring*|dichtring*|keerring|onderlegring*|pakking*|pakkingen|pakkingring*|ring|ringen|sluitring*\n" +
+	"several\tbouten|deksels|doppen|kappen|moeren|o ringen|pakkingen|pluggen|ringen|schroeven\n" +
 	"shared\tdeelt|delen|dezelfde olie|gemeenschappelijk|gemeenschappelijke|samen\n" +
 	"stance.centre-stand\tbok|hoofdstandaard|middelste standaard|middenbok|middenstandaard|paddockstand\n" +
 	"stance.side-stand\tjiffy|zijpoot|zijstandaard\n" +
@@ -181,7 +182,7 @@ const termsNL = "" +
 	"when.change\tgewisseld|olie verversen|oliebeurt|olieverversing|vernieuw|vernieuwd|vernieuwen|vervang|vervangen|vervanging|vervangt|ververs|verversen|verversing|ververst|verwisselen|wissel|wisselen\n" +
 	"when.every\telk|elke|ieder|iedere|interval|intervallen|met tussenpozen van|om de|onderhoudsinterval|per|telkens na|verversingsinterval|verversingstermijn\n" +
 	"when.first\t1e|aanvankelijk|begin|eerst|eerste|inrijbeurt|inrijcontrole|inrijden|inrijperiode|nieuwe motorfiets\n" +
-	"when.severe\taanhanger|bezorg*|circuit|circuitgebruik|cross|enduro|extreme omstandigheden|file|files|intensief gebruik|korte afstanden|korte ritjes|korte ritten|korte trajecten|koud klimaat|modder|moeilijke omstandigheden|offroad|ongunstige omstandigheden|race*|racen|sportief gebruik|stad|stadsgebruik|stadsverkeer|stof|stoffig*|stoffige*|temperaturen beneden|temperaturen onder|terrein|terreingebruik|vorst|wedstrijd*|wedstrijden|winter|zand|zijspan|zwaar|zware\n" +
+	"when.severe\taanhanger|bezorg*|circuit|circuitgebruik|cross|enduro|extreme omstandigheden|file|files|geracet|in wedstrijden|intensief gebruik|korte afstanden|korte ritjes|korte ritten|korte trajecten|koud klimaat|modder|moeilijke omstandigheden|offroad|ongunstige omstandigheden|race*|racen|sportief gebruik|stad|stadsgebruik|stadsverkeer|stof|stoffig*|stoffige*|temperaturen beneden|temperaturen onder|terrein|terreingebruik|vorst|wedstrijd*|wedstrijden|winter|zand|zijspan|zwaar|zware\n" +
 	"when.since\tal|al meer dan|al ruim|al zo n|sinds\n" +
 	"when.then\taansluitend|daarna|daaropvolgend*|dan|erna|hierna|later|nadien|verder|vervolgens|volgende\n" +
 	"where\tachter|bij|boven|naast|onder\n" +

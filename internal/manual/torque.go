@@ -28,6 +28,7 @@ func (r *readings) torques() {
 		if m == nil || m.foreign || m.part == "" {
 			continue
 		}
+		byContext = byContext || m.several
 		circuit := m.circuit
 		if m.gear {
 			circuit = r.gearOil()
@@ -403,8 +404,18 @@ func (r *readings) ofTank(tank, named *mention, from int) *mention {
 }
 
 // resolved gives the part that a bare "plug" or "cover" stands for: the last before it,
-// below the same heading, that is one.
+// below the same heading, that is one. "The bolts" are more than one such part.
 func (r *readings) resolved(m *mention) *mention {
+	o := r.lastLike(m)
+	if o == nil || o.foreign || o.part == "" || o.part == "filter-cover" || o.part == "filter" || o.part == "strainer" || !r.severalIn(m) || r.severalIn(o) || r.paired(o) != nil {
+		return o
+	}
+	one := *o
+	one.several = true
+	return &one
+}
+
+func (r *readings) lastLike(m *mention) *mention {
 	here := &r.places[m.from]
 	s := r.sections[here.section]
 	var gauze *mention // what has a plug too, but less likely than a drain
@@ -477,7 +488,7 @@ func (r *readings) onlyPlug(m *mention) *mention {
 		}
 	}
 	drain := *m
-	drain.loose, drain.part = whole, "drain"
+	drain.loose, drain.part, drain.several = whole, "drain", r.severalIn(m)
 	return &drain
 }
 

@@ -1,7 +1,6 @@
 package manual
 
 import (
-	"slices"
 	"strings"
 )
 
@@ -11,7 +10,7 @@ func (r *readings) years() {
 	var later [][2]int
 	until := false
 	defer func() {
-		if len(later) == 1 && !slices.ContainsFunc(r.list, func(o Reading) bool { return o.What == "years" }) {
+		if len(later) == 1 && !r.says("years") {
 			from, end := later[0][0], later[0][1]
 			r.say("years", r.places[from].text, from, end, doubt("manual-by-context", "text", r.places[from].text))
 		}
