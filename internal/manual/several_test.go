@@ -83,7 +83,7 @@ func TestRead_RingsOfTwoPlugs(t *testing.T) {
 		"Gearbox oil\nRemove the drain plug and the filler plug and fit new copper washers.":                               {drain, filler},
 		"Gearbox oil\nRemove the drain plug and the filler plug. Fit new copper washers.":                                  {drain, filler},
 		"Remove the drain plug and the level plug of the gearbox. Refit the plugs with new copper washers.":                {drain, level},
-		"Schaltgetriebeöl\nAblassschraube und Einfüllschraube mit neuen Kupferdichtringen einsetzen.":      {drain, filler},
+		"Schaltgetriebeöl\nAblassschraube und Einfüllschraube mit neuen Kupferdichtringen einsetzen.":                      {drain, filler},
 		"Huile de boîte\nRemonter le bouchon de vidange et le bouchon de remplissage avec des rondelles en cuivre neuves.": {drain, filler},
 		"Gearbox oil\nRemove the filler plug. Remove the drain plug and fit a new copper washer.":                          {drain},
 	} {
