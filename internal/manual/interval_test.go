@@ -167,3 +167,33 @@ func TestRead_Raced(t *testing.T) {
 		}
 	}
 }
+
+// Things in which no oil is changed do not keep the oil that their paragraph tells of behind them;
+// a fork, which has its own, does.
+func TestRead_OilBehindAnotherJob(t *testing.T) {
+	want := []string{"interval.distance 6000 km"}
+	for _, text := range []string{
+		"Drive chain: slack 30 mm. Change the oil every 6,000 km.",
+		"Tyres: front 2.2 bar. Battery: 12 V. Change the oil every 6,000 km.",
+		"Antriebskette: Durchhang 30 mm. Das Öl alle 6000 km wechseln.",
+		"Chaîne : tension 30 mm. Remplacer l'huile tous les 6 000 km.",
+		"Cadena: holgura 30 mm. Cambie el aceite cada 6.000 km.",
+		"Catena: gioco 30 mm. Cambiare l'olio ogni 6.000 km.",
+		"Corrente: folga 30 mm. Troque o óleo a cada 6.000 km.",
+		"Ketting: speling 30 mm. Ververs de olie elke 6.000 km.",
+	} {
+		if got := said(text, "interval."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	for _, text := range []string{
+		"Front fork: 485 cc per leg. Change the oil every 20,000 km.",
+		"Drive chain: slack 30 mm. Fork: air pressure 0.4 bar. Change the oil every 20,000 km.",
+		"Gabel: 485 cm³ je Holm. Das Öl alle 20.000 km wechseln.",
+		"Forcella: 485 cc per stelo. Cambiare l'olio ogni 20.000 km.",
+	} {
+		if got := said(text, "interval."); len(got) > 0 {
+			t.Errorf("%q: %q", text, got)
+		}
+	}
+}

@@ -88,6 +88,7 @@ func (p *page) settleMentions() {
 		}
 		p.plugOf(n)
 		p.drainedBy(n)
+		p.changedAfterDry(n)
 		if m.foreign && !m.measure && m.to-m.from == 1 && p.shortPart(m.from) == "filter" {
 			m.foreign, m.part, m.circuit = false, "filter", "engine"
 		}
@@ -194,6 +195,35 @@ func (p *page) severalIn(m *mention) bool {
 	}
 	v, next, ok := p.valueAt(m.from - 1)
 	return ok && next == m.from && v.v > 1 && v.step == 1
+}
+
+// changedAfterDry takes a bare oil for the engine's where its sentence begins with it, or with its
+// change, and the paragraph tells before it of nothing but things that hold none: "Drive chain: slack
+// 30 mm. Change the oil".
+func (p *page) changedAfterDry(n int) {
+	m, here := &p.mentions[n], &p.places[p.mentions[n].from]
+	if m.foreign || m.circuit != "" || m.gear || m.part != "" && m.part != "drain" || m.loose != whole || !m.oil || n == 0 {
+		return
+	}
+	for i := m.from - 1; i >= 0 && p.places[i].sentence == here.sentence; i-- {
+		if t := &p.places[i]; !t.function && !p.senseAt(i, "when.change") && !p.senseAt(i, "warm.drain") && !p.senseAt(i, "known") && t.kind != sign {
+			return
+		}
+	}
+	dry := false
+	for k := n - 1; k >= 0 && p.places[p.mentions[k].from].paragraph == here.paragraph; k-- {
+		o := &p.mentions[k]
+		if o.measure {
+			continue
+		}
+		if !o.foreign || !p.about(o.from, o.to, "other.dry") || p.places[o.from].sentence == here.sentence {
+			return
+		}
+		dry = true
+	}
+	if dry && p.usualOil() == "engine" && !p.severalOils() {
+		m.circuit = "engine"
+	}
 }
 
 // mostPlace is how many words stand at most between a plug and what it is at.
