@@ -21,7 +21,8 @@ type Asked struct {
 	When          []string
 	Says          Said
 	Then, Beside  string
-	Many          bool // several may stand there, parted by commas
+	By            string // the field of what stands behind a times sign
+	Many          bool   // several may stand there, parted by commas
 }
 
 // AtBench lists the calculations that answer a question at the bench, in the order in
@@ -36,7 +37,7 @@ func askedOf(fields []field) []Asked {
 	for n := range fields {
 		d := &fields[n]
 		list[n] = Asked{d.name, d.kind, d.needed, d.front, d.low, d.high, d.ranged, d.words, d.family,
-			askedOf(d.rows), d.on, d.when, d.says, d.then, d.beside, d.many}
+			askedOf(d.rows), d.on, d.when, d.says, d.then, d.beside, d.by, d.many}
 	}
 	return list
 }

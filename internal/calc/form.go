@@ -41,10 +41,12 @@ type field struct {
 	kept              bool // a text that says nothing here and stays as it was typed
 	lines             bool // several lines may be typed
 	// For who is told in one line: what a text says; the field that takes the other end
-	// of a range, or the next figure of its kind; the field whose figure it stands beside.
+	// of a range, or the next figure of its kind; the field whose figure it stands beside; the field of a
+	// figure behind a times sign.
 	says   Said
 	then   string
 	beside string
+	by     string
 	many   bool // several may stand there, parted by commas
 }
 

@@ -8,7 +8,7 @@ import (
 )
 
 var ringFields = [...]field{
-	{name: "inside", kind: quantity.Length, low: 0.5, high: 200, front: true},
+	{name: "inside", kind: quantity.Length, low: 0.5, high: 200, front: true, by: "section"},
 	{name: "section", kind: quantity.Length, low: 0.5, high: 12, needed: true},
 	{name: "outside", kind: quantity.Length, low: 1.5, high: 224},
 	{name: "used", kind: Yes},

@@ -50,6 +50,8 @@ func (f *fitted) rate(ask *Ask) {
 		f.score, taken = f.score+calling*n, true
 	} else if f.alone() {
 		f.score += alone
+	} else if f.converts() {
+		taken = false // what else the line says is not for nothing: "lost a litre in 1000 km"
 	}
 	for _, q := range f.unread() {
 		f.score += unknown * len(strings.Fields(f.text[q.From:q.To]))

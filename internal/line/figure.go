@@ -34,7 +34,7 @@ func (s *speech) readFigures() {
 }
 
 func (s *speech) figureAt(i int) (f figure, used int) {
-	if i > 0 && s.atoms[i].glued && s.tokens[s.atoms[i-1].last-1].Word {
+	if before := i - 1; i > 0 && s.atoms[i].glued && s.tokens[s.atoms[before].last-1].Word && !(i > 1 && s.times(s.atoms[before].first) && s.atoms[before-1].numeric) {
 		return f, 0
 	}
 	end := i
@@ -44,6 +44,9 @@ func (s *speech) figureAt(i int) (f figure, used int) {
 	for ; end > i; end-- {
 		if end < len(s.atoms) && s.atoms[end].glued && !s.atoms[end].stop && !s.parts(end) {
 			continue // it would end within a word
+		}
+		if end > i+1 && s.times(s.atoms[end-1].first) {
+			continue
 		}
 		if f, ok := s.figureOf(s.atoms[i:end]); ok {
 			f.first, f.last = s.atoms[i].first, s.atoms[end-1].last
@@ -55,7 +58,15 @@ func (s *speech) figureAt(i int) (f figure, used int) {
 
 // parts reports whether a sign stands at an atom that parts what is before it from what is
 // behind it: "10W-40/MA2" is two.
-func (s *speech) parts(i int) bool { return strings.Contains("/()", s.atoms[i].text) }
+func (s *speech) parts(i int) bool {
+	return strings.Contains("/()", s.atoms[i].text) || s.times(s.atoms[i].first) && i+1 < len(s.atoms) && s.atoms[i+1].numeric
+}
+
+// times reports whether a token is the sign between two figures, or is said for it.
+func (s *speech) times(at int) bool {
+	_, used := s.senseAt(at, "number.by")
+	return used == 1 || s.tokens[at].Fold == "x" || s.tokens[at].Text == "×"
+}
 
 // figureOf reads atoms as one figure, and reports whether they are one.
 func (s *speech) figureOf(atoms []atom) (f figure, ok bool) {

@@ -47,6 +47,7 @@ func (s *speech) fit(ask *Ask, c *calc.Calculation) *fitted {
 	f.put(ask.Put)
 	f.freeTexts()
 	f.choose(false)
+	f.cross()
 	f.bind()
 	f.settle()
 	f.imply()
@@ -70,6 +71,34 @@ func (f *fitted) put(list []Put) {
 				text = f.written(&f.figures[at], f.slots[n].Asked)
 			}
 			f.fill(n, at, text)
+		}
+	}
+}
+
+// cross fills in two figures with a times sign between them where the line calls for a calculation
+// that takes such: "O-ring 24.4 x 3.1". The first has the unit of the second, if none of its own.
+func (f *fitted) cross() {
+	for n := range f.slots {
+		by := f.slotOf(f.slots[n].list, f.slots[n].By)
+		if by < 0 || f.calling(f.calculation.Op, f.calls) == 0 {
+			continue
+		}
+		for g := 1; g < len(f.figures); g++ {
+			a, b := f.figures[g-1], &f.figures[g]
+			if !f.free[g-1] || !f.free[g] || b.first != a.last+1 || !f.times(a.last) {
+				continue
+			}
+			unit := strings.TrimLeft(b.text, "0123456789.,")
+			if a.bare && !b.bare {
+				a.text, a.bare = a.text+unit, false
+				a.says = b.says
+			}
+			if f.fits(&a, f.slots[n].Asked, true) && f.fits(b, f.slots[by].Asked, true) {
+				f.fill(n, g-1, f.written(&a, f.slots[n].Asked))
+				f.pieces[len(f.pieces)-1].To = f.tokens[a.last].To
+				f.fill(by, g, f.written(b, f.slots[by].Asked))
+				return
+			}
 		}
 	}
 }

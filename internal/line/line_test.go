@@ -78,6 +78,10 @@ func TestRead(t *testing.T) {
 		{"oil pressure 3.4 bar at 80 C and 3000 rpm, manual says 340 to 540 kPa", "oil-pressure",
 			"pressure=3.4 bar temperature=80 °C speed=3000 least=340 kPa most=540 kPa"},
 		{"3 l at 20 C, how much at 90 C", "oil-volume", "volume=3 L from=20 °C to=90 °C"},
+		{"o-ring 60 x 3", "o-ring", "inside=60 mm section=3 mm"},
+		{"which ring, 24.4x3.1 mm", "o-ring", "inside=24.4 mm section=3.1 mm"},
+		{"joint torique 60 × 3", "o-ring", "inside=60 mm section=3 mm"},
+		{"O-Ring 60 mal 3 mm", "o-ring", "inside=60 mm section=3 mm"},
 		{"o-ring 24.4 mm inside, 3.1 mm thick", "o-ring", "inside=24.4 mm section=3.1 mm"},
 	} {
 		r := read(c.text)
@@ -129,6 +133,20 @@ func TestRead_AsksRatherThanGuesses(t *testing.T) {
 		r := read(text)
 		if got := offered(r); !slices.Equal(got, want) || len(filled(r)) > 0 || r.Answer != nil {
 			t.Errorf("%q: offers %q and fills %v; want %q", text, got, filled(r), want)
+		}
+	}
+}
+
+// A figure in a line that says more than it is not read as one to be converted.
+func TestRead_NothingConvertedForNothing(t *testing.T) {
+	for _, text := range []string{
+		"lost a litre in 1000 km",
+		"she burned 300 ml on the way home",
+		"hat 300 ml auf der Fahrt verloren",
+		"il a perdu 300 ml en route",
+	} {
+		if r := read(text); r.Op != "" || r.Answer != nil || len(r.Pieces) > 0 {
+			t.Errorf("%q is %s: %v", text, r.Op, filled(r))
 		}
 	}
 }

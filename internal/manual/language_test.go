@@ -14,6 +14,11 @@ var elsewhere = []string{
 	"Motorový olej s výměnou filtru: 1,6 l. Vypouštěcí šroub oleje: 25 N·m. Výměna oleje každých 6000 km.",
 	"Motorolie med filterskift: 1,6 l. Aftapningsprop: 25 Nm. Skift olie hver 6000 km eller 12 måneder.",
 	"Motor yağı filtre değişimi ile: 1,6 l. Boşaltma tapası: 25 N·m.",
+	"SMÖRJNING\nMotorolja    SAE 10W-40    1,6 liter\nVäxellåda    SAE 80W-90    0,8 liter\nFramgaffel   SAE 10W       0,3 liter",
+	"Motorolja        1,2 liter\nOljefilter       18 Nm",
+	"Motorolja, med filter     3,2 l\nAvtappningsplugg          25 Nm",
+	"Motorolje     1,6 l     SAE 10W-40\nGirkasse      0,8 l     SAE 80",
+	"Moottoriöljy  1,6 l\nÖljynsuodatin 18 Nm",
 	"エンジンオイル\nオイル交換時 1.5 L\nドレンボルト 25 N·m",
 	"Моторное масло с заменой фильтра 1,6 л. Сливная пробка 25 Н·м.",
 }
@@ -32,8 +37,31 @@ func TestAPageIsOfItsLanguage(t *testing.T) {
 
 func TestATextOfAnotherLanguageIsOfNone(t *testing.T) {
 	for _, text := range elsewhere {
-		if got := manual.Read(text, "").Language; got != "" {
-			t.Errorf("%q is said to be of %q", text, got)
+		page := manual.Read(text, "")
+		if page.Language != "" {
+			t.Errorf("%q is said to be of %q", text, page.Language)
+		}
+		if sure := sureOf(page.Readings); len(sure) > 0 {
+			t.Errorf("%q: %q are sure", text, sure)
+		}
+	}
+}
+
+// The shortest texts are of a language that is read.
+func TestAShortTextIsOfItsLanguage(t *testing.T) {
+	for text, want := range map[string]string{
+		"Motoröl 2,2 l":                          "de",
+		"Motor 2,2 l SAE 20W-50\nGetriebe 0,8 l": "de",
+		"Ölfilter 18 Nm":                         "de",
+		"Motorolie   1,6 l\nOliefilter  18 Nm":   "nl",
+		"Moteur 2,2 l SAE 20W50":                 "fr",
+		"Engine oil 2.2 l":                       "en",
+		"Olio motore 2,2 l":                      "it",
+		"Aceite del motor 2,2 l":                 "es",
+		"Óleo do motor 2,2 l":                    "pt",
+	} {
+		if got := manual.Read(text, "").Language; got != want {
+			t.Errorf("%q is of %q, not %q", text, got, want)
 		}
 	}
 }

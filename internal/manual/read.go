@@ -189,6 +189,10 @@ func (l *language) told(rows []row, tag string) string {
 // fifth.
 const mostUnknown = 4
 
+// leastWords is how many words a text has of which one that is known is too few: "filter" is of many
+// languages.
+const leastWords = 4
+
 // knows reports whether rows may be of a language, and not of one that is like it only in
 // the words that all have: those without any word are of each.
 func (l *language) knows(rows []row) bool {
@@ -199,8 +203,8 @@ func (l *language) knows(rows []row) bool {
 		until := 0
 		for i := range r.tokens {
 			x := &r.tokens[i]
-			if x.kind != word || len(x.fold) <= 2 {
-				continue
+			if x.kind != word || len(x.fold) <= 2 || x.unitOf() != "" || x.fold == "sae" || x.fold == "jaso" {
+				continue // these are of all
 			}
 			words++
 			if e, n := d.match(r.tokens, i); e != nil {
@@ -214,7 +218,7 @@ func (l *language) knows(rows []row) bool {
 			break
 		}
 	}
-	return known*mostUnknown >= words
+	return known*mostUnknown >= words && (known > 1 || words < leastWords)
 }
 
 // smallWords gives of each small word the languages that have it, a bit each.
@@ -376,6 +380,9 @@ func (r *readings) finished() []Reading {
 	first := map[string]int{} // of each thing, the first reading
 	for i := range r.list {
 		a := &r.list[i]
+		if r.language == "" && a.Sure { // words that are alike do not tell what a page of another language says
+			a.Sure, a.Doubts = false, append(a.Doubts, doubt("manual-by-context", "text", a.Text))
+		}
 		if many(a.What) || a.Text == "" {
 			continue
 		}
