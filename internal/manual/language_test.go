@@ -55,7 +55,6 @@ func TestAShortTextIsOfItsLanguage(t *testing.T) {
 		"Ölfilter 18 Nm":                         "de",
 		"Motorolie   1,6 l\nOliefilter  18 Nm":   "nl",
 		"Moteur 2,2 l SAE 20W50":                 "fr",
-		"Engine oil 2.2 l":                       "en",
 		"Olio motore 2,2 l":                      "it",
 		"Aceite del motor 2,2 l":                 "es",
 		"Óleo do motor 2,2 l":                    "pt",
