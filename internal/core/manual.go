@@ -130,14 +130,19 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 	a := &manualAnswer{language: p.Language, models: p.Models, page: p.Number}
 	list := make([]place.Reading, 0, len(p.Readings))
 	a.readings = make([]manualReading, 0, len(p.Readings))
-	if slices.Contains(p.Models, i.model) { // else it is one of another page's
+	chosen := slices.Contains(p.Models, i.model) // else it is one of another page's
+	if chosen {
 		p.Chosen(i.model)
 	}
 	for _, r := range p.Readings {
 		a.readings = append(a.readings, manualReading{Reading: r})
 		list = append(list, place.Reading{What: r.What, Text: r.Text, Quote: place.Span(r.Quote), Model: r.Model})
 	}
-	doubts := place.Doubts(i.card, list)
+	judged := list
+	if len(p.Models) > mostUnchosen && !chosen {
+		judged = ofAll(p.Readings, list)
+	}
+	doubts := place.Doubts(i.card, judged)
 	at := make([]string, len(list))
 	if i.card != nil {
 		at = place.Places(i.card, list)
@@ -154,4 +159,24 @@ func readManual(i *manualInput, _ []finding.Finding) (*manualAnswer, []finding.F
 		a.layout = &manualLayout{string(l.Word), sureWord(l.Sure)}
 	}
 	return a, nil
+}
+
+// mostUnchosen is of how many bikes a text is at most whose readings are judged before one of
+// them is chosen: of more the judging took half the time of the reading.
+const mostUnchosen = 8
+
+// ofAll gives what is judged of a text of many bikes before one is chosen, where all that
+// was read is asked then: what is of no bike. A bike's own is judged once it is chosen; in
+// place of it stand readings that say nothing.
+func ofAll(readings []manual.Reading, list []place.Reading) []place.Reading {
+	if slices.ContainsFunc(readings, func(r manual.Reading) bool { return r.Sure }) {
+		return list
+	}
+	judged := slices.Clone(list)
+	for n := range judged {
+		if judged[n].Model != "" {
+			judged[n] = place.Reading{}
+		}
+	}
+	return judged
 }

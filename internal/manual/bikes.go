@@ -134,24 +134,16 @@ type pageOfBike struct {
 	models []string // that it is of; none where nobody knows
 }
 
-// readParts reads each part of a text as a page, and says of which bike it is. The parts of one
-// language have their words from each other, those of d from the whole text.
-func readParts(text, tag string, list []stretch, d *dictionary, words *lexemes) Page {
+// readParts reads each part of a text as a page, and says of which bike it is. They
+// have their words from the whole text.
+func readParts(text, tag string, list []stretch, words *lexemes) Page {
 	var all Page
-	known := map[*dictionary]*lexemes{d: words}
 	readings := make([][]Reading, len(list))
 	of := map[string][]string{} // of each head, the models that its pages name
 	for i, s := range list {
 		rows := rowsOf(text[s.From:s.To], words)
 		l := languageOf(rows, tag)
 		p := &page{text: text[s.From:s.To], words: l.dictionary(), language: l.told(rows, tag)}
-		if p.words != d {
-			d.settleRows(rows) // languageOf looks words up in others
-			if known[p.words] == nil {
-				known[p.words] = &lexemes{}
-			}
-			rows = rowsOf(p.text, known[p.words])
-		}
 		one := p.read(rows)
 		all.parts = append(all.parts, pageOfBike{stretch: s, page: p, number: one.Number, hints: one.Hints})
 		if i == 0 {

@@ -12,9 +12,10 @@ type lexeme struct {
 
 	// What a dictionary knows of it.
 	of       *dictionary
-	word     int32 // its number there, -1 for none
-	known    bool  // it stands in a spelling
-	function bool  // it is a small word
+	next     *lexeme // the same word with what another dictionary knows, in a ring; nil for none
+	word     int32   // its number there, -1 for none
+	known    bool    // it stands in a spelling
+	function bool    // it is a small word
 	single   *entry
 	entries  []int32 // whose first word it is like
 	likened  bool    // it was looked up by its looks
@@ -96,6 +97,28 @@ func (l *lexemes) grow() {
 		}
 		l.slots[at] = x
 	}
+}
+
+// twin gives the word with what a dictionary knows of it: a text whose parts are of several
+// languages has each of its words looked up once in each.
+func (x *lexeme) twin(d *dictionary) *lexeme {
+	if x.of == nil {
+		d.settle(x)
+		return x
+	}
+	for y := x.next; y != nil && y != x; y = y.next {
+		if y.of == d {
+			return y
+		}
+	}
+	same := *x
+	y := &same
+	d.settle(y)
+	if y.next == nil {
+		y.next = x
+	}
+	x.next = y
+	return y
 }
 
 // unitOf gives the unit that the word spells, "" for none.

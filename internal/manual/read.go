@@ -41,7 +41,7 @@ func Read(text string, tag string) Page {
 	p := &page{text: text, words: l.dictionary(), language: l.told(rows, tag)}
 	p.words.settleRows(rows)
 	if list := p.partsOf(rows); list != nil {
-		return readParts(text, tag, list, p.words, words)
+		return readParts(text, tag, list, words)
 	}
 	one := p.read(rows)
 	if p.heaped && len(one.Models) == 0 {

@@ -280,7 +280,7 @@ func (t *term) begin(prefix string) (string, bool) {
 // match gives the longest entry that stands at a token, and how many tokens it takes.
 func (d *dictionary) match(tokens []token, at int) (found *entry, length int) {
 	x := d.settled(&tokens[at])
-	best, behind := 0, -1
+	best, behind, after := 0, -1, int32(-1) // the next word, and its number
 	if x.single != nil {
 		found, length, best = x.single, 1, 1<<12+int(x.single.weight)
 	}
@@ -293,9 +293,9 @@ func (d *dictionary) match(tokens []token, at int) (found *entry, length int) {
 			if behind = nextWord(tokens, at+1); behind == len(tokens) {
 				return found, length
 			}
-			d.settled(&tokens[behind])
+			after = d.settled(&tokens[behind]).word
 		}
-		if second := d.parts[e.from+1]; second != tokens[behind].word && !d.words[second].starred {
+		if second := d.parts[e.from+1]; second != after && !d.words[second].starred {
 			continue
 		}
 		size := d.matches(e, tokens, at)
@@ -317,10 +317,10 @@ func (d *dictionary) each(tokens []token, at int, give func(e *entry, size int))
 
 // settled gives a token's word with what this dictionary knows of it.
 func (d *dictionary) settled(t *token) *lexeme {
-	if t.of != d {
-		d.settle(t.lexeme)
+	if t.of == d {
+		return t.lexeme
 	}
-	return t.lexeme
+	return t.twin(d)
 }
 
 // settle looks a word up.
@@ -338,11 +338,11 @@ func (d *dictionary) settle(x *lexeme) {
 	}
 }
 
-// settleRows looks all words of a page up.
+// settleRows looks all words of a page up, whose tokens then have what this dictionary knows.
 func (d *dictionary) settleRows(rows []row) {
 	for _, r := range rows {
 		for i := range r.tokens {
-			d.settled(&r.tokens[i])
+			r.tokens[i].lexeme = d.settled(&r.tokens[i])
 		}
 	}
 }
