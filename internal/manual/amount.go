@@ -176,7 +176,14 @@ func (p *page) unitOfNumber(i, at int) (id string, next int) {
 			return u, at
 		}
 	}
-	return p.unitFrom(at)
+	if id, next = p.unitFrom(at); id == "" && at+1 < len(p.places) && p.places[at].text == "-" && p.places[at].gap == glued {
+		if t := &p.places[at+1]; t.kind == word && t.gap == glued && len(t.fold) > 1 { // "at 6,000-km intervals"
+			if id, next = p.unitFrom(at + 1); id == "" {
+				next = at
+			}
+		}
+	}
+	return id, next
 }
 
 // between reads what stands between the ends of a range or before a tolerance.

@@ -108,5 +108,5 @@ func (r *readings) bracketSize(f *fact) bool {
 		}
 	}
 	n := r.mentionFrom(at) - 1
-	return n >= 0 && r.mentions[n].to == at-1 && r.mentions[n].part != "" && r.mentions[n].part != "filter"
+	return n >= 0 && r.mentions[n].to == at-1 && r.mentions[n].part != "" && (r.mentions[n].part != "filter" || r.about(r.mentions[n].from, at, "part.filter-bolt"))
 }
