@@ -66,6 +66,9 @@ const shortWords = "|approx|incl|excl|no|fig|max|min|imp|oz|fl|ca|bzw|ex|env|art
 // would take a long line more time than its length.
 const mostSentence = 240
 
+// asks reports whether a line ends in a question.
+func asks(tokens []token) bool { return tokens[len(tokens)-1].text == "?" }
+
 // flowOf lays a page's pieces in a row and parts them in sentences and clauses.
 func (p *page) flowOf() {
 	item, sentence, clause, paragraph, begun := 0, 0, 0, 0, 0
@@ -79,7 +82,11 @@ func (p *page) flowOf() {
 	over, around := -1, section{}
 	for n := range p.pieces {
 		piece := &p.pieces[n]
-		if !piece.joined {
+		switch {
+		case piece.joined:
+		case n > 0 && !piece.blank && !piece.heading && asks(p.pieces[n-1].tokens): // its answer
+			clause++
+		default:
 			item, sentence, clause = item+1, sentence+1, clause+1
 			begun = len(p.places)
 		}

@@ -197,3 +197,23 @@ func TestRead_OilBehindAnotherJob(t *testing.T) {
 		}
 	}
 }
+
+// A question is what its answer is about; an amount may have a hyphen before its unit.
+func TestRead_QuestionsAndHyphens(t *testing.T) {
+	for text, want := range map[string][]string{
+		"How often do I change the engine oil?\nEvery 4,000 km or six months.\nHow often the fork oil?\nEvery 20,000 km.":    {"interval.distance 4000 km", "interval.months 6 months"},
+		"Q: When is the oil changed?\nA: Six months or 4,000 km.":                                                            {"interval.distance 4000 km", "interval.months 6 months"},
+		"Wie oft wird das Motoröl gewechselt?\nAlle 6000 km.":                                                                {"interval.distance 6000 km"},
+		"Tous les combien vidanger l'huile moteur ?\nTous les 6 000 km.":                                                     {"interval.distance 6000 km"},
+		"¿Cada cuánto se cambia el aceite del motor?\nCada 6.000 km.":                                                        {"interval.distance 6000 km"},
+		"Ogni quanto si cambia l'olio motore?\nOgni 6.000 km.":                                                               {"interval.distance 6000 km"},
+		"De quanto em quanto tempo se troca o óleo do motor?\nA cada 6.000 km.":                                              {"interval.distance 6000 km"},
+		"Change the engine oil at 6,000-km or 6-month intervals.":                                                            {"interval.distance 6000 km", "interval.months 6 months"},
+		"Drain the sump at 2,000-mile intervals.":                                                                            {"interval.distance 2000 mi"},
+		"After the running-in period (600 mi/1000 km) and from then on at 7,500 mi (12,000 km) intervals: renew engine oil.": {"interval.distance 7500 mi", "interval.first 600 mi"},
+	} {
+		if got := said(text, "interval."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

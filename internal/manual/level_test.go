@@ -40,3 +40,30 @@ func TestRead_HotAndWarm(t *testing.T) {
 		}
 	}
 }
+
+// Oil may be said to reach a hole in many ways, and a stick to be screwed in.
+func TestRead_HolesAndSticks(t *testing.T) {
+	for text, device := range map[string]string{
+		"Final drive: the oil should reach the bottom thread of the filler opening.":      "level.final.device hole",
+		"Gearbox: oil level is correct when it begins to seep from the hole.":             "level.gearbox.device hole",
+		"Check the oil level with the dipstick. Screw the cap right down before reading.": "level.device stick-screwed",
+	} {
+		if got := said(text, "level."); !slices.Contains(got, device) {
+			t.Errorf("%q: %q, want %q", text, got, device)
+		}
+	}
+}
+
+// Where a plug is does not make it another's.
+func TestRead_WhereAPlugIs(t *testing.T) {
+	want := []string{"bolt.drain.drive hexagon-key", "bolt.drain.size 14 mm"}
+	for _, text := range []string{
+		"The oil drain plug (magnetic, 14 mm Allen key) is on the left-hand side beneath the alternator.",
+		"The oil drain plug (14 mm Allen key) is below the clutch.",
+		"The oil drain plug, 14 mm Allen key, is below the clutch.",
+	} {
+		if got := said(text, "bolt."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

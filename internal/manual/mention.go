@@ -249,7 +249,19 @@ func (p *page) onlyWhere(m mention) bool {
 	}
 	from, _ := p.sentenceOf(at)
 	n := p.mentionFrom(at) - 1
-	return n >= 0 && p.mentions[n].from >= from && !p.mentions[n].foreign && p.places[p.mentions[n].from].clause == p.places[at].clause
+	return n >= 0 && p.mentions[n].from >= from && !p.mentions[n].foreign && (p.places[p.mentions[n].from].clause == p.places[at].clause || p.goesOnBehind(p.mentions[n].to, at))
+}
+
+// goesOnBehind reports whether nothing ends a clause between two tokens but what stands in brackets, or
+// between commas: "the plug (14 mm key) is below the".
+func (p *page) goesOnBehind(from, to int) bool {
+	end := map[string]string{"(": ")", ",": ","}[p.at(from).text]
+	for i := from + 1; i < to && end != ""; i++ {
+		if p.places[i].text == end {
+			return p.places[i+1].clause == p.places[to].clause && p.mentionFrom(i) == p.mentionFrom(to)
+		}
+	}
+	return false
 }
 
 // shortPart gives what is changed where a word is one of a filter's or a strainer's name

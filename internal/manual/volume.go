@@ -93,7 +93,7 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	from, to := r.sentenceOf(f.from)
 	begin := r.unreadIn(max(from, last), f.from)
 	v.from, v.to, v.begin = f.from, f.end(), begin
-	if r.inParts(f, begin) {
+	if r.inParts(f, begin) || r.moreThan(f) {
 		return
 	}
 	v.strange = (r.row(f.from) || r.at(f.from-1).text == "-") && r.stray(begin, f.from)
@@ -224,6 +224,21 @@ func (r *readings) inParts(f *fact, begin int) bool {
 	return false
 }
 
+// moreThan reports whether an amount is what goes in beyond another: "an extra 0.2 litre", "0.2 litre
+// more". One that "or" or "no" bounds so is none such.
+func (r *readings) moreThan(f *fact) bool {
+	says := func(at int) bool {
+		t := r.termAt(at)
+		return t != nil && t.has("amount.more") && r.places[at].sentence == r.places[f.from].sentence
+	}
+	before := f.from - 1
+	if before > 0 && r.places[before].function {
+		before--
+	}
+	behind := f.end()
+	return before >= 0 && says(before) || behind < len(r.places) && r.places[behind].gap == blank && says(behind)
+}
+
 // oilTank reports whether the page tells of a tank that holds the engine's oil.
 func (p *page) oilTank() bool {
 	for n := range p.mentions {
@@ -282,7 +297,7 @@ func (r *readings) of(v *volume, m *mention) {
 func (r *readings) hasOil() bool {
 	return slices.ContainsFunc(r.terms, func(t term) bool {
 		_, is := t.begin("oil.")
-		return is
+		return is || t.has("amount.capacity") && r.saysOil(&mention{from: t.from, to: t.to}) // "oil capacity"
 	}) || slices.ContainsFunc(r.facts, func(f fact) bool { return ofOil(&f) }) ||
 		slices.ContainsFunc(r.mentions, func(m mention) bool { return m.part == "filter" && !m.foreign })
 }
@@ -765,7 +780,7 @@ func (r *readings) pairs(plain, told []*volume) {
 		case with != nil && v.f.text == with.f.text:
 			v.what = "amount.with-filter"
 		case v.what == "amount.capacity" && only == nil && with == nil && r.mentionsFilter():
-			if !r.filterApart() {
+			if !r.filterApart() && !slices.ContainsFunc(r.facts, func(f fact) bool { return f.kind == v.f.kind && r.moreThan(&f) }) {
 				v.what = "amount.with-filter"
 			}
 			v.doubts = append(v.doubts, doubt("manual-filter-open", "text", v.f.text))

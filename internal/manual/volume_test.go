@@ -180,3 +180,27 @@ biare la cartuccia filtrante.      Forcella: 200 cc per stelo
 		}
 	}
 }
+
+// What goes in beyond another amount is none by itself.
+func TestRead_Extra(t *testing.T) {
+	want := []string{"oil.engine.oil-only 1.8 L"}
+	for _, text := range []string{
+		"Engine oil: 1.8 litres. Add a further 0.2 litre if the filter is changed.",
+		"Engine oil: 1.8 litres; with a new filter 0.2 litre more.",
+		"Engine oil: 1.8 litres. An extra 0.2 litre is needed whenever the filter has been replaced.",
+		"Motoröl: 1,8 Liter. Bei Filterwechsel zusätzlich 0,2 Liter.",
+		"Huile moteur : 1,8 litre. Avec filtre, 0,2 litre de plus.",
+		"Aceite del motor: 1,8 litros. Con cambio de filtro, 0,2 litros adicionales.",
+		"Olio motore: 1,8 litri. Con cambio filtro 0,2 litri in più.",
+		"Óleo do motor: 1,8 litro. Com troca de filtro, 0,2 litro a mais.",
+		"Motorolie: 1,8 liter. Met filter 0,2 liter meer.",
+	} {
+		if got := said(text, "oil."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	both := []string{"oil.engine.oil-only 3.0 L", "oil.engine.with-filter 3.3 L"}
+	if got := said("Oil capacity: 3.3 litres when the filter is renewed; 3.0 litres for an oil change only.", "oil."); !slices.Equal(got, both) {
+		t.Errorf("%q, want %q", got, both)
+	}
+}
