@@ -3,6 +3,8 @@ package manual
 import (
 	"slices"
 	"strings"
+
+	"tidysump/internal/quantity"
 )
 
 // settleTerms decides what words mean that stand both for a gearbox and for a change, as
@@ -10,6 +12,7 @@ import (
 // plug, beside another oil, or where it begins a row as other oils do; and only on a page
 // that tells of gears at all.
 func (p *page) settleTerms() {
+	p.settleFilters()
 	geared := -1 // not looked for yet
 	for n := range p.terms {
 		t := &p.terms[n]
@@ -28,6 +31,95 @@ func (p *page) settleTerms() {
 		}
 		t.senses = senses
 	}
+}
+
+// settleFilters takes "change the filter" for what is done to the filter, and not for what an
+// amount is with, where a distance or a long time is told for it, no amount, and no oil but the
+// filter's: "oil every 5,000 km, filter change every 10,000 km".
+func (p *page) settleFilters() {
+	for n := range p.terms {
+		if t := &p.terms[n]; t.has("amount.with-filter") && !t.has("oil.any") && p.filterAlone(t) && p.timedAlone(t) {
+			t.senses = []string{"when.change", "part.filter"}
+		}
+	}
+}
+
+// timedAlone reports whether a distance or a long time of its sentence is told for a term, and for
+// no oil: the one right behind it, else the one before it.
+func (p *page) timedAlone(t *term) bool {
+	from, to := p.sentenceOf(t.from)
+	from, to = max(from, t.from-mostSentence), min(to, t.to+mostSentence)
+	if p.senseAt(t.from-1, "with") {
+		return false
+	}
+	own, end := false, to // a figure behind it is its own
+	for i := t.to; i < end; i++ {
+		switch f := p.factAt(i); {
+		case f != nil && (f.kind == string(quantity.Distance) || f.kind == string(quantity.Duration)):
+			own, end = p.about(t.to, i, "when.every") || p.at(t.to).text == ":", i
+		case f != nil && f.kind == string(quantity.Volume):
+			return false
+		}
+	}
+	figures := 0
+	for i := t.from - 1; i >= from; i-- {
+		f, o := p.factAt(i), p.termAt(i)
+		switch {
+		case f != nil && f.kind == string(quantity.Volume):
+			return false
+		case f != nil && f.from == i && (f.kind == string(quantity.Distance) || f.kind == string(quantity.Duration)):
+			if figures++; own || figures > 1 {
+				return true
+			}
+		case o == nil:
+		case o.has("amount.change"):
+			return false
+		default:
+			if _, oil := o.begin("oil."); oil {
+				return false
+			}
+		}
+	}
+	if !own && figures == 0 {
+		return false
+	}
+	for i := t.to; i < end; i++ { // "every 6,000 km the filter is changed, and the oil"
+		if o := p.termAt(i); o != nil && !p.onlySmall(t.to, o.from) {
+			if _, oil := o.begin("oil."); oil && p.saysOil(&mention{from: o.from, to: o.to}) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// filterAlone reports whether a term is of a word for changing and a filter, and nothing between
+// them but small words.
+func (p *page) filterAlone(t *term) bool {
+	changed, filter := t.has("change.filter"), t.has("change.filter")
+	for i := t.from; i < t.to && !(changed && filter); {
+		e, next := p.words.match(p.tokens[i:t.to], 0)
+		if e == nil {
+			next = 1
+		} else if slices.Contains(e.senses, "amount.with-filter") {
+			e, next = p.words.match(p.tokens[i:i+1], 0)
+			next = max(next, 1)
+		}
+		switch {
+		case e == nil || slices.Contains(e.senses, "join.and") || slices.Contains(e.senses, "with"):
+			if !p.places[i].function || e != nil {
+				return false
+			}
+		case slices.Contains(e.senses, "when.change") || slices.Contains(e.senses, "amount.change"):
+			changed = true
+		case slices.ContainsFunc(e.senses, func(s string) bool { return strings.HasPrefix(s, "part.filter") }):
+			filter = true
+		case !p.places[i].function:
+			return false
+		}
+		i += next
+	}
+	return changed && filter
 }
 
 // composeTerms joins what a spelling cannot list: a word for "without" or "not", a change

@@ -106,7 +106,7 @@ func (r *readings) bolt(f *fact, member, text string, at int) {
 	if o := r.columnPart(f); o != nil {
 		m, byContext = o, false
 	}
-	if o := r.toolFor(f); o != nil && (m == nil || byContext) && (member == "size" || member == "drive") {
+	if o := r.toolFor(f); o != nil && (m == nil || byContext || m.from < f.from) && (member == "size" || member == "drive") {
 		m, byContext = o, false
 	}
 	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item, at)
@@ -127,10 +127,40 @@ func (r *readings) bolt(f *fact, member, text string, at int) {
 func (r *readings) toolFor(f *fact) *mention {
 	from, to := r.sentenceOf(f.from)
 	before, after := r.near(f.from, from, to, func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole })
-	if before != nil || after == nil || after.foreign || after.loose != whole {
+	if after == nil || after.foreign || after.loose != whole || before != nil && !r.nextPart(before, f, after) {
 		return nil
 	}
 	return after
+}
+
+// nextPart reports whether a sentence has gone on to its next part where it names a key: "take off
+// the filler cap and, with a 19 mm spanner, the drain plug", "… then undo with a spanner the plug".
+func (r *readings) nextPart(before *mention, f *fact, after *mention) bool {
+	at := -1 // behind the last "and" or "then" before the key
+	for i := before.to; i < f.from; i++ {
+		if r.senseAt(i, "join.and") || r.senseAt(i, "when.then") {
+			at = i + 1
+		} else if text := r.places[i].text; text == ";" || text == "(" {
+			return false
+		}
+	}
+	if at < 0 {
+		return false
+	}
+	for i := f.to; i < after.from; i++ {
+		if t := &r.places[i]; t.kind != word && (t.text != "," || i > f.to) || r.senseAt(i, "join.and") || r.senseAt(i, "when.then") || r.unknown(i) {
+			return false
+		}
+	}
+	if r.places[f.to].text != "," || r.places[at].text == "," {
+		return true
+	}
+	for ; at < f.from; at++ { // "refit it with a 17 mm spanner, the filler cap by hand"
+		if !r.places[at].function && !r.senseAt(at, "with") {
+			return false
+		}
+	}
+	return true
 }
 
 // mostBetween is how many tokens may stand between a part and its ring that are quoted

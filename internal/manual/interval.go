@@ -60,7 +60,7 @@ func (r *readings) intervals() {
 				last.subjects, last.paragraph, last.section = nil, n, r.places[f.from].section
 			}
 			last.item = r.places[f.from].item
-		} else if len(last.subjects) > 0 && last.kind != f.kind && r.places[f.from].gap != wide && r.onlyJoins(last.end, f.from) && !(last.role == first && r.about(last.end, f.from, "when.every")) {
+		} else if len(last.subjects) > 0 && last.kind != f.kind && r.places[f.from].gap != wide && r.onlyJoins(last.end, f.from) && !(last.role == first && r.about(last.end, f.from, "when.every")) && !(last.role == regular && r.hardBehind(f, to)) {
 			last.end, last.kind = f.end(), f.kind
 			for _, s := range last.subjects {
 				r.interval(f, s, last.role, f.from)
@@ -123,6 +123,18 @@ func (r *readings) intervals() {
 			r.filterToo(f, to)
 		}
 	}
+}
+
+// hardBehind reports whether a figure's clause goes on with hard use: "once a year, every 2,500 km
+// if the roads are dusty".
+func (r *readings) hardBehind(f *fact, to int) bool {
+	end := r.nextLong(f.end(), to)
+	for i := f.end(); i < end && r.places[i].clause == r.places[f.end()-1].clause; i++ {
+		if r.senseAt(i, "when.severe") {
+			return r.about(max(f.from-2, 0), f.from, "when.every")
+		}
+	}
+	return false
 }
 
 // bareFirst reports whether a line says that a figure is the first, and nothing of what: "First:
@@ -588,7 +600,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		list = last.all
 	case goesOn:
 		list = last.subjects
-	case len(list) == 0 && !foreign:
+	case len(list) == 0 && !foreign && !r.ofNext(f, next, to):
 		list, foreign = r.changedBehind(f.end(), next)
 	}
 	if len(list) == 0 && (foreign || !goesOn && r.unknownLabel(from, f.from)) {
@@ -650,6 +662,29 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		}
 	}
 	return kept, true
+}
+
+// ofNext reports whether what is named behind a figure is what the next figure is of: a sign parts
+// it from the first and nothing but "every" from the second: "replace every 7,500 km, filter every
+// 15,000 km".
+func (r *readings) ofNext(f *fact, next, to int) bool {
+	n := r.mentionFrom(f.end())
+	if next >= to || n == len(r.mentions) || r.mentions[n].to > next || !r.about(r.mentions[n].to, next, "when.every") {
+		return false
+	}
+	at := f.end()
+	for at < r.mentions[n].from && (r.places[at].function || r.senseAt(at, "when.then") || r.senseAt(at, "join.and")) {
+		at++
+	}
+	if at == f.end() && r.places[at].text != "," && r.places[at].text != ";" {
+		return false
+	}
+	for i := r.mentions[n].to; i < next; i++ {
+		if r.places[i].kind != word {
+			return false
+		}
+	}
+	return true
 }
 
 // cellBehind gives where a row ends that begins with a figure and has words in the cell behind it,
@@ -733,7 +768,7 @@ const mostList = 20
 func (r *readings) listBelow(f *fact) (list []string, over bool) {
 	n := r.places[f.from].piece
 	from, to := r.pieceTokens(n)
-	if m := r.mentionFrom(from); r.pieces[n].joined || m < len(r.mentions) && r.mentions[m].from < to || r.about(from, to, "when.change") {
+	if m := r.mentionFrom(from); r.pieces[n].joined || m < len(r.mentions) && r.mentions[m].from < to || r.about(from, to, "when.change") || r.twoLong(f, from, to) {
 		return nil, false
 	}
 	section := r.places[from].section
@@ -764,6 +799,17 @@ func (r *readings) listBelow(f *fact) (list []string, over bool) {
 		}
 	}
 	return list, over
+}
+
+// twoLong reports whether another figure of a figure's kind stands in its line: "first change at
+// 1,000 km, then every 6,000 km" is over no list.
+func (r *readings) twoLong(f *fact, from, to int) bool {
+	for i := from; i < to; i++ {
+		if g := r.factAt(i); g != nil && g.kind == f.kind && (i < f.from || i >= f.end()) {
+			return true
+		}
+	}
+	return false
 }
 
 // oilBegins reports whether what begins at a token is the name of an oil alone: "GEARBOX. Drain

@@ -174,7 +174,7 @@ func (r *readings) levelWords(from, to int) {
 		if t.has("part.level") && r.filledTo(t) {
 			r.sayOnce(prefix+"device", "hole", t.from, t.to) // "top up to the level plug"
 		}
-		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) {
+		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) && !(d == "resting" && r.stands(r.pastSmall(t.to))) {
 			r.say(prefix+"device", devices[d], t.from, t.to)
 			if other := r.levelToo(i); other != "" && d == "hole" {
 				r.say("level."+other+".device", devices[d], t.from, t.to)
@@ -198,6 +198,13 @@ func (r *readings) levelWords(from, to int) {
 		}
 		i = t.to - 1
 	}
+}
+
+// pastSmall gives the first token behind small words: "leaning on its side stand" is a machine.
+func (r *readings) pastSmall(at int) int {
+	for end := min(at+mostLabel, len(r.places)); at < end && r.places[at].function; at++ {
+	}
+	return at
 }
 
 // endedByRun reports whether a cold engine is what its sentence ends by having it run, and says

@@ -66,7 +66,27 @@ func (r *readings) notMeant(f *fact) bool {
 	for i := f.to; i < to; i++ {
 		if t := &r.places[i]; t.kind == word && !t.taken && r.factAt(i) == nil {
 			_, end := r.clauseOf(i)
-			return r.about(i, end, "not") && !r.deviceIn(i, end)
+			return r.about(i, end, "not") && !r.deviceIn(i, end) && !r.tellsOther(i, end)
+		}
+	}
+	return false
+}
+
+// tellsOther reports whether a clause tells of something else before it says "not", and so warns of
+// no grade: "(2 L if the filter is not changed)", "run the engine and see that nothing leaks".
+func (r *readings) tellsOther(from, to int) bool {
+	for i := from; i < to && !r.senseAt(i, "not"); i++ {
+		t := r.termAt(i)
+		switch {
+		case r.figureIn(i, i+1), r.senseAt(i, "join.and"):
+			return true
+		case t == nil:
+		case t.has("amount.oil-only"), t.has("amount.with-filter"), t.has("time.run"), t.has("oil.engine") && t.to-t.from == 1:
+			return true
+		default:
+			if _, is := t.begin("part."); is {
+				return true
+			}
 		}
 	}
 	return false
@@ -102,6 +122,9 @@ func (r *readings) circuitsOf(f *fact, lastEnd int, last []string) (list []strin
 	}
 	if len(list) > 0 {
 		return list
+	}
+	if n := r.mentionFrom(begin); n < len(r.mentions) && r.mentions[n].from < f.from && r.mentions[n].foreign && !r.mentions[n].measure && r.begins(n) {
+		return nil // "Air filter: wash it and soak it in oil SAE 30"
 	}
 	if lastEnd > from { // it goes on
 		return last

@@ -2,6 +2,7 @@ package manual
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"tidysump/internal/quantity"
@@ -129,10 +130,12 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		v, _, _ := r.valueAt(f.from)
 		switch last := list[len(list)-1].fact; {
 		case thousands != "":
-			if v.step != 1 {
+			if v.step == 1 {
+				v.text += "000"
+			} else if v.text = strconv.FormatFloat(v.v*1000, 'f', -1, 64); !strings.HasSuffix(v.text, "500") { // "7.5" is 7,500; a row of miles has others
 				return nil
 			}
-			v.v, v.text, v.marked = v.v*1000, v.text+"000", false
+			v.v, v.step, v.marked = v.v*1000, 1, false
 			*f = r.amount(f.from, f.to, thousands, v, v, "")
 		case last.kind == string(quantity.Distance) && bare[len(bare)-1] != len(list)-1:
 			*f = r.amount(f.from, f.to, last.unit, v, v, "")
@@ -343,7 +346,7 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 		for i := range columns {
 			c := &columns[i]
 			switch {
-			case !row.marked[i]:
+			case !row.marked[i], c.every && row.often(columns, i):
 			case c.hard:
 				say(c.fact, s, severe, false)
 			case c.first || i == 0 && (every && !c.every || grid > 0):
@@ -359,6 +362,22 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			say(columns[grid+i].fact, s, regular, !clear)
 		}
 	}
+}
+
+// often reports whether a row is also marked in a column of a shorter time, of which a column's is a
+// multiple: what is done every 10 hours is done every 20 too.
+func (row *scheduleRow) often(columns []scheduleColumn, i int) bool {
+	f := columns[i].fact
+	for k := range columns {
+		c := &columns[k]
+		if !c.every || c.hard != columns[i].hard || !row.marked[k] || c.fact.kind != f.kind || c.fact.low >= f.low {
+			continue
+		}
+		if times := f.low / c.fact.low; abs64(times-float64(int(times+0.5))) <= stepSlack {
+			return true
+		}
+	}
+	return false
 }
 
 // leastGrid is how many columns a schedule has at least whose equal steps say how often a thing is
