@@ -658,6 +658,9 @@ func (p *page) twins(f *fact) (end int) {
 		case inside && (p.senseAt(at, "join.or") || p.senseAt(at, "label.figure")):
 		case t.kind == number || t.kind == word:
 			g, ok := p.amountAt(at)
+			if id, next := p.unitFrom(at); !ok && id != "" && p.places[f.from].kind == word { // "Nm 22 (kgm 2,2)"
+				g, ok = p.amountAt(next)
+			}
 			if next := p.unreadTwin(at); !ok && inside && next > at {
 				at = next
 				continue

@@ -620,7 +620,7 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	every := r.about(begin, f.from, "when.every") || r.twiceTold(f) || r.senseAt(f.from, "every.year") || r.senseAt(f.from, "every.half-year")
 	if len(list) == 0 && !oil {
 		follows := len(last.subjects) > 0 && (every || role != regular)
-		known := !r.stray(from, f.from)
+		known := !r.stray(from, f.from) || r.about(from, f.from, "label.interval")
 		if !changes && !follows && !(known && (every || role != regular)) {
 			return nil, false
 		}

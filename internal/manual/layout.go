@@ -783,7 +783,7 @@ func bullet(tokens []token) int {
 		return 1
 	case t.kind == sign && t.text == "(" && len(tokens) > 3 && tokens[2].text == ")" && len(tokens[1].text) <= 2:
 		return 3
-	case len(tokens) > 2 && t.kind == number && len(t.text) <= 4 && strings.Contains(t.text, ".") && tokens[1].gap == blank && chapter(tokens):
+	case len(tokens) > 1 && t.kind == number && len(t.text) <= 4 && strings.Contains(t.text, ".") && tokens[1].gap == blank && chapter(tokens):
 		return 1
 	case len(tokens) > 2 && (t.kind == number && len(t.text) <= 2 || len(t.text) == 1 && t.kind == word) && tokens[1].gap == glued && (tokens[1].text == "." || tokens[1].text == ")") && tokens[2].gap != glued:
 		return 2
@@ -838,6 +838,7 @@ const mostWords, mostCapitals = 7, 12
 
 // markHeadings marks the lines that say what stands below them.
 func markHeadings(list []piece) {
+	chapters := slices.ContainsFunc(list, func(p piece) bool { return chaptered(p.tokens) })
 	for i := range list {
 		p := &list[i]
 		if p.joined || i+1 < len(list) && list[i+1].joined || i+1 == len(list) {
@@ -859,7 +860,8 @@ func markHeadings(list []piece) {
 		}
 		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
 		p.over = deeper
-		numbered := words <= mostHeading && !closed(p.tokens) && !p.cells && chaptered(p.tokens) && !chaptered(list[i+1].tokens)
+		chapter := chaptered(p.tokens) || chapters && p.blank && p.tokens[0].kind == number && bullet(p.tokens) > 0 && bullet(list[i+1].tokens) == 0 // "8. Air filter" behind "7.2 Gearbox"
+		numbered := words <= mostHeading && !closed(p.tokens) && !p.cells && chapter && !chaptered(list[i+1].tokens)
 		p.heading = deeper || numbered || p.tokens[0].text == "[" && last == "]" || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && (p.blank || i == 0) && (!list[i+1].blank || !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
 }

@@ -22,11 +22,33 @@ func (r *readings) levelZones() (list []zone) {
 			to, m = b, m+1
 		}
 		if _, foreign := r.headCircuit(from); !foreign && (whole || r.about(from, to, "level.check") || r.deviceIn(from, to) || r.comesOut(from, to)) {
-			list = append(list, zone{from, to})
+			if last := len(list) - 1; last >= 0 && r.stepsBetween(list[last].to, from) {
+				list[last].to = to // "Check the level. * Park on the stand. * Take out the dipstick."
+			} else {
+				list = append(list, zone{from, to})
+			}
 		}
 		n = m
 	}
 	return list
+}
+
+// stepsBetween reports whether nothing stands between two zones but a step or two of a list that
+// tell how the machine stands, or how warm its engine is, and of no other work.
+func (r *readings) stepsBetween(from, to int) bool {
+	if to-from > mostNext || from < to && r.places[from].section != r.places[to].section || r.otherWork(from, to) || r.about(from, to, "when.change") {
+		return false
+	}
+	steps := 0
+	for n := r.places[max(from, 1)].piece; from < to && n < r.places[to].piece; n++ {
+		if r.pieces[n].joined {
+			continue
+		}
+		if steps++; steps > 2 || r.pieces[n].blank || bullet(r.pieces[n].tokens) == 0 {
+			return false
+		}
+	}
+	return steps > 0 && !r.pieces[r.places[to].piece].blank
 }
 
 func (r *readings) deviceIn(from, to int) bool {
@@ -73,6 +95,15 @@ func (r *readings) levels() {
 			}
 		}
 	}
+	for _, z := range zones { // "daily, before starting", where nothing says how warm the engine is
+		for i := z.from; i < z.to; i++ {
+			if t := r.termAt(i); t != nil && t.from == i && t.has("state.before") && !r.denied(i) {
+				if from, to := r.sentenceOf(i); r.about(from, to, "level.check") && !r.foreignSentence(from, to) && !r.drains(from, to) && !r.governedBeyond(from) {
+					r.sayOnce(r.levelPrefix(i)+"state", "cold", t.from, t.to)
+				}
+			}
+		}
+	}
 	for i := range r.facts {
 		f := &r.facts[i]
 		from, to := r.sentenceOf(f.from)
@@ -83,7 +114,10 @@ func (r *readings) levels() {
 				continue
 			}
 			next := r.next(f)
-			level := next == "level" || inZone[r.places[f.from].sentence] && next != "fill" || len(zones) > 0 && r.waits(from, to) && r.about(from, to, "time.run")
+			if next == "fill" {
+				continue // "run it for a minute and pour in the rest"
+			}
+			level := next == "level" || inZone[r.places[f.from].sentence] || len(zones) > 0 && r.waits(from, to) && r.about(from, to, "time.run")
 			r.shortTime(f, from, to, next, level && !r.drains(from, to))
 		case f.kind == string(quantity.Temperature):
 			r.warmth(f, from, to)
@@ -186,7 +220,7 @@ func (r *readings) levelWords(from, to int) {
 		if device, end := r.stickPut(t, to); device != "" {
 			r.sayOnce(prefix+"device", device, t.from, end)
 		}
-		if s, ok := t.begin("state."); ok && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) && !(s == "cold" && r.endedByRun(t)) { // "warm to operating temperature"
+		if s, ok := t.begin("state."); ok && s != "before" && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) && !(s == "cold" && r.endedByRun(t)) { // "warm to operating temperature"
 			if a, b := r.sentenceOf(i); r.about(a, b, "level.check") {
 				r.say(prefix+"state", s, t.from, t.to) // where the page says two things, both are shown
 			} else {
@@ -651,12 +685,15 @@ func (r *readings) next(f *fact) string {
 	if r.about(s.from, s.from+s.heading, "level.check") {
 		return "level"
 	}
+	stick := 0 // of the first sentence that names one
 	for i := f.end(); i < s.to && i < f.end()+mostNext; i++ {
 		if q := &r.pieces[r.places[i].piece]; i > f.end() && r.places[i].item != r.places[i-1].item && (q.cells || q.blank && bullet(q.tokens) == 0) {
 			break
 		}
 		switch t := r.termAt(i); {
 		case t == nil:
+		case t.has("device.stick") && !t.has("level.check") && (stick == 0 || stick == r.places[i].sentence): // taken out before the plug is, or read
+			stick = r.places[i].sentence
 		case t.has("level.check"), t.has("part.level"), r.deviceIn(i, i+1):
 			return "level"
 		case t.has("warm.drain"), t.has("part.drain"):
@@ -664,6 +701,9 @@ func (r *readings) next(f *fact) string {
 		case t.has("amount.capacity") && r.places[i].sentence == r.places[f.from].sentence && r.termAt(i).from > f.end():
 			return "fill"
 		}
+	}
+	if stick > 0 {
+		return "level"
 	}
 	return ""
 }

@@ -135,6 +135,14 @@ func (p *page) settleMentions() {
 // of the tank", and beside such a one "the larger plug beneath the crankcase".
 func (p *page) plugOf(n int) {
 	m := &p.mentions[n]
+	if m.loose == aPlug && m.circuit == "engine" { // "the plug of the crankcase"
+		if m.loose = whole; p.besideTanks(n) {
+			m.part = "drain"
+		} else {
+			m.foreign = true
+		}
+		return
+	}
 	if m.loose != aPlug || m.foreign || n+1 == len(p.mentions) {
 		return
 	}
@@ -150,13 +158,20 @@ func (p *page) plugOf(n int) {
 	switch {
 	case o.tank && p.oilTank():
 		m.part, m.circuit, m.loose = "tank-drain", "engine", whole
-	case o.circuit == "engine" && !p.saysOil(o) && n > 0:
-		for k := n - 1; k >= 0 && p.places[p.mentions[k].from].sentence == p.places[m.from].sentence; k-- {
-			if p.mentions[k].part == "tank-drain" {
-				m.part, m.circuit, m.loose = "drain", "engine", whole
-			}
+	case o.circuit == "engine" && !p.saysOil(o) && p.besideTanks(n):
+		m.part, m.circuit, m.loose = "drain", "engine", whole
+	}
+}
+
+// besideTanks reports whether the drain plug of an oil tank is named a little before a mention,
+// below the same heading: then a plug of the crankcase is the other one.
+func (p *page) besideTanks(n int) bool {
+	for k := n - 1; k >= max(0, n-mostPlugs) && p.places[p.mentions[k].from].section == p.places[p.mentions[n].from].section; k-- {
+		if p.mentions[k].part == "tank-drain" {
+			return true
 		}
 	}
+	return false
 }
 
 // drainedBy takes a bare plug or bolt for the drain plug of what a sentence is about to drain: "to
@@ -225,6 +240,9 @@ func (p *page) changedAfterDry(n int) {
 		m.circuit = "engine"
 	}
 }
+
+// mostPlugs is how many mentions are looked back for the plug beside which another stands.
+const mostPlugs = 8
 
 // mostPlace is how many words stand at most between a plug and what it is at.
 const mostPlace = 5
@@ -702,6 +720,8 @@ func (p *page) mentionOf(first, last int) mention {
 		m.part, m.circuit = "tank-drain", "engine"
 	case fastener || cover || plug:
 		switch {
+		case plug && m.circuit == "engine" && !p.saysOil(&m):
+			m.loose = aPlug // "the plug of the crankcase"
 		case m.circuit != "" || m.gear:
 			m.foreign = true // a bolt of the gearbox, of which nobody knows what it holds
 		case cover:

@@ -111,6 +111,7 @@ func (p *page) prepare(rows []row) {
 	p.findMentions()
 	p.findScopes()
 	p.settleMentions()
+	p.findLettered()
 	p.findOrders()
 }
 

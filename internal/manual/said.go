@@ -70,7 +70,7 @@ var saidSenses = [...]struct{ name, sense string }{
 // saidWords are the words of a card for senses that are called otherwise.
 var saidWords = [...]struct{ sense, word string }{
 	{"device.screwed", "stick-screwed"}, {"device.resting", "stick-resting"}, {"device.pushed", "stick-pushed"},
-	{"part.filter-element", "cartridge"},
+	{"part.filter-element", "cartridge"}, {"state.before", "cold"},
 }
 
 // said gives what the tokens from to to say of a thing, "" where they say nothing of it.

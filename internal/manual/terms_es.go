@@ -51,6 +51,7 @@ const termsES = "" +
 	"label.count\tcant|cantidad|cdad|ctd|num|numero|nº|uds|unidades\n" +
 	"label.displacement\t4 tiempos|bicilindrica|bicilindrico|boxer|capacidad del motor|cilindrada|cilindrada total|cuatro cilindros|cuatro tiempos|desplazamiento|desplazamiento del motor|dos cilindros|en linea|monocilindrica|monocilindrico|tetracilindrico|tipo de motor|tres cilindros|tricilindrico|un cilindro|volumen de los cilindros\n" +
 	"label.figure\tapartado|cap|capitulo|fig|figura|nota|num|numero|nº|paso|punto|ref|seccion|tabla|vea|vease|ver\n" +
+	"label.interval\tfrecuencia|periodicidad\n" +
 	"label.model\tmodelo|modelos|motocicleta|tipo|variante|version|versiones\n" +
 	"label.note\tnota|notas|obs|observacion|observaciones\n" +
 	"label.page\thoja|p|pag|pagina\n" +
@@ -150,7 +151,8 @@ const termsES = "" +
 	"stance.centre-stand\tapoyo central|caballete|caballete central|caballete de taller|caballete de trabajo|caballete principal|caballete trasero|descanso central|gato central|parador central|pie central|soporte central|soporte principal\n" +
 	"stance.side-stand\tapoyo lateral|caballete lateral|descanso lateral|muleta|muleta lateral|parador lateral|pata de cabra|pata lateral|pie lateral|soporte lateral\n" +
 	"stance.upright\tderecha|derecho|en posicion recta|en posicion vertical|en vertical|enderezada|erguida|posicion recta|recta|recto|totalmente vertical|vertical|verticalmente\n" +
-	"state.cold\taceite frio|antes de arrancar|antes de arrancar el motor|con el motor en frio|con el motor frio|el motor en frio|el motor frio|en frio|estando frio|fria|frio|motor en frio|motor frio\n" +
+	"state.before\tantes de arrancar|antes de arrancar el motor\n" +
+	"state.cold\taceite frio|con el motor en frio|con el motor frio|el motor en frio|el motor frio|en frio|estando frio|fria|frio|motor en frio|motor frio\n" +
 	"state.hot\ta la temperatura de funcionamiento|a la temperatura de regimen|a la temperatura de servicio|a la temperatura de trabajo|a temperatura de funcionamiento|a temperatura de operacion|a temperatura de regimen|a temperatura de servicio|a temperatura de trabajo|a temperatura normal de funcionamiento|a temperatura normal de operacion|a temperatura normal de regimen|a temperatura normal de servicio|a temperatura normal de trabajo|aceite caliente|bien caliente|caliente|con el motor caliente|en caliente|motor caliente|muy caliente|temperatura de funcionamiento|temperatura de operacion|temperatura de operativa|temperatura de regimen|temperatura de servicio|temperatura de trabajo|temperatura normal|temperatura normal de funcionamiento|temperatura normal de operacion|temperatura normal de regimen|temperatura normal de servicio|temperatura normal de trabajo|temperatura operativa|totalmente caliente\n" +
 	"state.warm\taceite templado|aceite tibio|con el motor templado|con el motor tibio|ligeramente caliente|motor templado|motor tibio|temperatura media|templada|templado|tibia|tibio\n" +
 	"time.run\tarrancar|arrancar el motor|arranque|arranque el motor|calentamiento|calentar el motor|caliente el motor|calientelo|circular|circule|conducir|conduzca|deje calentar|en funcionamiento|en marcha|en vacio|encienda el motor|funcionando|funcionar|funcione|ha funcionado|haga girar|haya funcionado|marcha en vacio|marcha minima|marchar|poner en marcha|ponga en marcha|ponga en marcha el motor|ralenti|rodar|ruede|un paseo de|un recorrido de\n" +

@@ -51,6 +51,7 @@ const termsIT = "" +
 	"label.count\tn pezzi|num|numero|pezzi|q ta|qta|quant|quantita\n" +
 	"label.displacement\t4 tempi|bicilindrico|cilindrata|cilindrata effettiva|cilindrata totale|due cilindri|monocilindrico|quadricilindrico|quattro cilindri|quattro tempi|tipo motore|tre cilindri|tricilindrico|un cilindro\n" +
 	"label.figure\tcap|capitolo|fig|figura|n|nota|operazione|paragrafo|particolare|passo|punto|rif|sezione|tabella|vedere|vedi\n" +
+	"label.interval\tfrequenza|periodicita|scadenza|scadenze\n" +
 	"label.model\tallestimento|modelli|modello|motociclo|tipo|veicolo|versione|versioni\n" +
 	"label.note\tnota|note|osservazione|osservazioni\n" +
 	"label.page\tfoglio|p|pag|pagina\n" +
@@ -150,7 +151,8 @@ const termsIT = "" +
 	"stance.centre-stand\tcavalletto|cavalletto alzamoto|cavalletto centrale|cavalletto posteriore|cavalletto principale\n" +
 	"stance.side-stand\tcavalletti laterali|cavalletto laterale|gamba laterale|stampella|stampella laterale|stampelle|su laterale|sul laterale\n" +
 	"stance.upright\tdiritta|diritto|dritta|dritto|eretta|in piedi|in posizione verticale|in verticale|perfettamente verticale|perpendicolare|posizione verticale|raddrizzata|verticale|verticalmente\n" +
-	"state.cold\ta freddo|a motore freddo|fredda|freddo|motore freddo|olio freddo|prima di avviare\n" +
+	"state.before\tprima dell avviamento|prima di avviare|prima di mettere in moto\n" +
+	"state.cold\ta freddo|a motore freddo|fredda|freddo|motore freddo|olio freddo\n" +
 	"state.hot\ta caldo|a motore caldo|a regime termico|ben caldo|calda|caldo|in temperatura|molto caldo|motore caldo|olio caldo|temperatura d esercizio|temperatura d funzionamento|temperatura d lavoro|temperatura d regime|temperatura di esercizio|temperatura di funzionamento|temperatura di lavoro|temperatura di regime|temperatura normale|temperatura operativa\n" +
 	"state.warm\tmotore tiepido|olio tiepido|tiepida|tiepido\n" +
 	"time.run\taccendere|accendere il motore|al minimo|al regime minimo|avviare|avviare il motore|avviarlo|avviarlo il motore|avviate|avviate il motore|avviato|avviato il motore|dopo un percorso|far funzionare|far girare|fare girare|farlo funzionare|farlo girare|fate funzionare|fate girare|fate girare il motore|fate scaldare|fatto girare|funzionare|girare|giri in folle|guidare|in funzione|in moto|lasciare girare|lasciarlo girare|marcia|mettere in funzione|mettere in funzione il motore|mettere in moto|mettere in moto il motore|mettete in moto|minimo|percorrere|riscaldamento|riscaldare|riscaldare il motore|scaldare|scaldare il motore|scaldate|scaldate il motore|un giro di\n" +

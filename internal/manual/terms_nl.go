@@ -52,6 +52,7 @@ const termsNL = "" +
 	"label.count\taant|aantal|st|stuks\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
+	"label.interval\tfrequentie|periodiciteit\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +
 	"label.note\tnoot|noten|opm|opmerking|opmerkingen|voetnoot\n" +
 	"label.page\tblad|bladzijde|blz|p|pag|pagina\n" +
@@ -151,7 +152,8 @@ const termsNL = "" +
 	"stance.centre-stand\tbok|hoofdstandaard|middelste standaard|middenbok|middenstandaard|paddockstand\n" +
 	"stance.side-stand\tjiffy|zijpoot|zijstandaard\n" +
 	"stance.upright\tloodrecht|recht|recht houden|rechtop|rechtopstaand|verticaal|waterpas rechtop\n" +
-	"state.cold\tbij koude motor|koud|koude|koude motor|met koude motor|motor koud|voor het starten\n" +
+	"state.before\tvoor het starten\n" +
+	"state.cold\tbij koude motor|koud|koude|koude motor|met koude motor|motor koud\n" +
 	"state.hot\tbedrijfstemperatuur|bedrijfswarm|bedrijfswarme|heet|hete|hete motor|normale temperatuur|op bedrijfstemperatuur|werktemperatuur\n" +
 	"state.warm\tbij warme motor|handwarm|lauw|met warme motor|motor warm|opgewarmd|warm|warme|warme motor|warme olie|warmgedraaid\n" +
 	"time.run\tdraaien|gedraaid|gelopen|gereden|laat de motor draaien*|laat de motor lopen*|laat de motor stationair*|laat draaien*|laat hem draaien*|laat hem lopen*|laat hem stationair*|laat lopen*|laat stationair*|laten draaien|laten lopen|lopen|rijd|rijden|rit|start|start de motor|starten|stationair|stationair laten draaien|stationair toerental|warm laten draaien|warmdraaien|warmrijden\n" +

@@ -21,6 +21,9 @@ func unitAt(tokens []token, at int) (id string, length int) {
 	if q := at + 1; tokens[at].text == "\"" && tokens[at].gap != glued && q < len(tokens) && tokens[q].kind == word && tokens[q].gap == glued {
 		return "", 0 // 600 "Lark"
 	}
+	if tokens[at].text == "\"" && closesQuotation(tokens, at) {
+		return "", 0 // "LARK-600"
+	}
 	text := ""
 	for n := 0; n < mostUnit && at+n < len(tokens); n++ {
 		t := &tokens[at+n]
@@ -60,6 +63,16 @@ func unitAt(tokens []token, at int) (id string, length int) {
 		return "", 0 // the d of "d'huile"
 	}
 	return id, length
+}
+
+// closesQuotation reports whether a quotation mark ends what another begins right before a word.
+func closesQuotation(tokens []token, at int) bool {
+	for i := at - 1; i >= 0 && i >= at-mostUnit && tokens[i+1].gap != wide; i-- {
+		if tokens[i].text == "\"" {
+			return tokens[i].gap != glued && tokens[i+1].kind == word && tokens[i+1].gap == glued
+		}
+	}
+	return false
 }
 
 // unitOf gives the unit that a short text spells.

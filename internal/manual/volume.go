@@ -157,7 +157,8 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	if before == nil && begin > from { // the second of a sentence is of the same oil
 		before, _ = r.near(f.from, from, f.from, isOil)
 	}
-	if v.what == "" && r.displacement(v, begin) {
+	if (v.what == "" || v.what == "amount.capacity" && r.besideBore(f, begin)) && r.displacement(v, begin) {
+		v.what = ""
 		return
 	}
 	switch {
@@ -577,7 +578,9 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	for from < f.from && !r.senseAt(from, "label.displacement") {
 		from++
 	}
-	if from == f.from && !r.inTitle(f) {
+	if from == f.from && r.besideBore(f, begin) {
+		from = begin
+	} else if from == f.from && !r.inTitle(f) {
 		a, b := r.sentenceOf(f.from)
 		behind := r.senseAt(f.end(), "label.displacement") // "500 c.c. twin"
 		if !behind && !r.coolingIn(a, b) || r.oilIn(begin, f.from) && !r.about(begin, f.from, "oil.engine") {
@@ -593,6 +596,31 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	r.sayAt("displacement", f.text, from, f.end(), f.from, r.witnesses(f)...)
 	f.used = true
 	return true
+}
+
+// besideBore reports whether a row that says "capacity" alone stands among an engine's measures,
+// its bore, stroke or power: there it is what the engine displaces.
+func (r *readings) besideBore(f *fact, begin int) bool {
+	row := r.places[f.from].piece
+	from, _ := r.pieceTokens(row)
+	if t := r.termAt(from); begin != from || t == nil || !t.has("amount.capacity") || !r.pieces[row].cells || r.mentionFrom(from) != r.mentionFrom(f.from) {
+		return false
+	}
+	for i := r.termAt(from).to; i < f.from; i++ {
+		if r.places[i].kind == word {
+			return false
+		}
+	}
+	for _, n := range [...]int{row - 1, row + 1} {
+		if n < 0 || n >= len(r.pieces) || r.pieces[max(n, row)].blank {
+			continue
+		}
+		a, _ := r.pieceTokens(n)
+		if k := r.mentionFrom(a); k < len(r.mentions) && r.mentions[k].from == a && r.mentions[k].measure {
+			return true
+		}
+	}
+	return false
 }
 
 // inTitle reports whether a volume is a cell of the page's first line, behind what that line

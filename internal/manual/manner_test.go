@@ -1,0 +1,46 @@
+package manual_test
+
+import (
+	"slices"
+	"testing"
+)
+
+// Manuals of many houses say the same in manners of their own.
+func TestRead_Manners(t *testing.T) {
+	for _, c := range []struct {
+		name, text, about string
+		want              []string
+	}{
+		{"all of it, and what goes in", "Engine\nCapacity of lubricating oil: 0.9L (whole), replacement 0.75L.", "oil.", []string{"oil.engine.dry 0.9 L", "oil.engine.oil-only 0.75 L"}},
+		{"all of a gear box's", "Gear box. Capacity 120 ml (whole), 100 ml (replacement).", "oil.", []string{"oil.gearbox.dry 120 mL", "oil.gearbox.volume 100 mL"}},
+		{"an engine that was opened", "Engine oil: 2.1 L with a new filter. An engine that has been opened takes 2.4 L.", "oil.", []string{"oil.engine.dry 2.4 L", "oil.engine.with-filter 2.1 L"}},
+		{"capacity among an engine's measures", "Bore x stroke      86 x 96 mm\nCapacity           562 cc\nSump, refill       2.6 litres\n", "", []string{"displacement 562 mL", "oil.engine.oil-only 2.6 L"}},
+		{"capacity below a bore", "Bore               72 mm\nCapacity ......... 24.1 cu in\nEngine oil ....... 2.6 litres\n", "", []string{"displacement 24.1 cu in", "oil.engine.oil-only 2.6 L"}},
+		{"capacity of oil", "ENGINE OIL\nCapacity           900 cc\nGrade              SAE 30\n", "", []string{"oil.engine.grades 30", "oil.engine.oil-only 900 mL"}},
+		{"a unit before its figure, and its twins", "Drain plug (A) . . . . Nm 22 (Kgm 2,2 ; lb/ft 16)", "bolt.", []string{"bolt.drain.torque 22 N·m"}},
+		{"how often, as a label", "Engine oil.\nPeriodicity: 1st free service (500~750 km), then every 3000 km.", "interval.", []string{"interval.distance 3000 km", "interval.first 500–750 km"}},
+		{"how often, of two things", "Engine oil. Frequency: at 1000 km and every 5000 km. The net filter every 10000 km.", "interval.", []string{"interval.distance 5000 km", "interval.first 1000 km", "interval.strainer 10000 km"}},
+		{"Häufigkeit", "Motoröl wechseln. Häufigkeit: erstmals nach 500 km, danach alle 3000 km.", "interval.", []string{"interval.distance 3000 km", "interval.first 500 km"}},
+		{"fréquence", "Huile moteur. Fréquence : la première fois à 1000 km, puis tous les 5000 km.", "interval.", []string{"interval.distance 5000 km", "interval.first 1000 km"}},
+		{"a cleaner at a shaft's end", "Change the engine oil. The centrifugal oil cleaner at the front of the crankshaft is opened and washed every 10,000 km.", "interval.", []string{"interval.filter 10000 km"}},
+		{"a chapter of another job", "7.1 Engine\nOil 0.9 L. Change each 3000 km.\n\n8. Air filter\nClean each 2000 km, replace each 8000 km.", "interval.", []string{"interval.distance 3000 km"}},
+		{"run between two pours", "OIL\nCheck the oil level after 3 minutes.\nPour 1.5 L into the tank, run the engine for one minute and put in the rest.", "level.run", nil},
+		{"a dipstick taken out before draining", "Replacing\n1. Warm up the engine for 3 minutes and stop it. Remove dip stick.\n2. Remove the drain bolt and let the oil drain.", "warm.", []string{"warm.time 3 min"}},
+		{"a dipstick that is read", "Run the engine for 3 minutes. Take out the dip stick and wipe it. Put the dip stick in and look.\nThe drain bolt is below.", "level.run", []string{"level.run 3 min"}},
+		{"steps of a level", "ENGINE OIL\nCheck the oil level daily before starting.\n* Park on the centre stand. The engine should be warm.\n* Unscrew the dip stick and clean it.", "level.st", []string{"level.stance centre-stand", "level.state warm"}},
+		{"before it is started", "Check the oil level daily before starting, on the centre stand.", "level.st", []string{"level.stance centre-stand", "level.state cold"}},
+		{"vor dem Starten", "Ölstand täglich vor dem Starten prüfen.", "level.state", []string{"level.state cold"}},
+		{"plugs of a frame and of its crankcase", "Dry sump lubrication. Drain the oil.\n(1) Unscrew the plug at the foot of the frame tube, 17 mm hexagon.\n(2) Unscrew the plug of the crankcase, Allen key 8 mm. Clean both, fit them with new copper rings.", "bolt.", []string{"bolt.drain.drive hexagon-key", "bolt.drain.seal flat-copper", "bolt.drain.size 8 mm", "bolt.tank-drain.drive hexagon", "bolt.tank-drain.seal flat-copper", "bolt.tank-drain.size 17 mm"}},
+		{"a plug of a gearbox, of which nobody knows what it is", "The plug of the gearbox: 20 N·m.", "bolt.", nil},
+		{"a name in quotation marks", "KAMENOGOR \"TAYGA-637\" WITH SIDECAR\n\nEngine oil 2.1 L.", "model", []string{"model Tayga-637"}},
+		{"an inch behind a number", "Hexagon 7/8\" for the oil drain plug. Engine oil 2.1 L.", "bolt.drain.size", []string{"bolt.drain.size 7/8 in"}},
+		{"the bowl of a filter", "Filter bowl centre bolt 24 Nm.", "bolt.", []string{"bolt.filter.torque 24 N·m"}},
+		{"what is burnt", "Type: 2-stroke single\nEngine oil tank ..... 1.2 L (1.3 US qt)\nTransmission oil ..... 0.6 L\n", "oil.", []string{"oil.gearbox.volume 0.6 L"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			if got := said(c.text, c.about); !slices.Equal(got, c.want) {
+				t.Errorf("%q: %q, want %q", c.text, got, c.want)
+			}
+		})
+	}
+}
