@@ -307,7 +307,7 @@ func (r *readings) sealed(t *term, kind string) {
 		}
 	}
 	both := r.both(t.from) || r.about(from, t.from, "both") && !r.namesPart(from, t.from) // "clean both, fit them with new copper rings"
-	several := r.severalIn(&mention{from: t.from, to: t.to}) // "the two plugs and their rings"
+	several := r.severalIn(&mention{from: t.from, to: t.to})                              // "the two plugs and their rings"
 	for n := first - 1; n >= 0 && r.mentions[n].from >= from; n-- {
 		if m := &r.mentions[n]; r.sealOn(m, f, kind) {
 			if several && !both {
