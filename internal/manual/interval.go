@@ -405,7 +405,7 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		one = -1
 	}
 	hard := has(begin, f.from, "when.severe")
-	if hard > begin && r.at(hard-1).kind == number { // "every 6 races or 15 hours"
+	if hard > begin && (r.at(hard-1).kind == number || r.senseAt(hard-1, "ordinal.2") || r.senseAt(hard-1, "ordinal.3")) { // "every 6 races or 15 hours"
 		hard = -1
 	}
 	if hard > begin && r.ofGrade(hard) {

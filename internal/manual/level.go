@@ -731,7 +731,7 @@ func (r *readings) warmth(f *fact, from, to int) {
 	if (f.low < 20 || f.high > 130) && len(f.differing()) == 0 {
 		return
 	}
-	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || r.drains(from, to) && (r.about(from, to, "state.warm") || r.about(from, to, "state.hot")) || r.about(from, to, "time.run") && r.warmSection(f.from, from, to) || r.brought(f, from)
+	warm := r.about(from, to, "warm.oil") || r.about(from, to, "warm.drain") || (r.drains(from, to) || r.about(from, to, "when.change")) && (r.about(from, to, "state.warm") || r.about(from, to, "state.hot")) || r.about(from, to, "time.run") && r.warmSection(f.from, from, to) || r.brought(f, from)
 	for i := from; i < to; i++ {
 		if g := r.factAt(i); g != nil && g.kind == "grade" {
 			return

@@ -70,6 +70,7 @@ func (p *page) names(n int) bool {
 // is of that job.
 func (p *page) settleMentions() {
 	defer func() { p.usual, p.geared, p.several = "", "", notAsked }() // asked for before all was named
+	p.bindLetters()
 	p.settleScooter()
 	p.settleShared()
 	p.settleProducts()
@@ -595,6 +596,9 @@ func (p *page) named(m *mention) bool {
 		}
 	}
 	first := p.termAt(m.from)
+	if first == nil {
+		return false // a letter alone
+	}
 	_, oil := first.begin("oil.")
 	if m.ofFilter() {
 		return oil && m.part != "" || first.to-first.from > 1 && first.has("part.filter") // "filter oil" is none

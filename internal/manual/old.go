@@ -42,12 +42,28 @@ func (p *page) oldBefore(n int) bool {
 	return false
 }
 
+// mostToOld is at how many tokens from its beginning a sentence calls what the one before it gave
+// withdrawn: "This is a printing error".
+const mostToOld = 6
+
 // oldBehind reports whether words behind a figure say that it is no longer so: in its
-// sentence, before the next figure.
+// sentence, or at the beginning of the next, before the next figure.
 func (p *page) oldBehind(n int) bool {
 	f := &p.facts[n]
-	for i := f.end(); i < len(p.places) && p.places[i].sentence == p.places[f.from].sentence; i++ {
+	until := -1
+	for i := f.end(); i < len(p.places) && i != until; i++ {
 		q := &p.places[i]
+		if q.sentence != p.places[f.from].sentence && until < 0 {
+			until = i + mostToOld
+		}
+		if until >= 0 && (q.paragraph != p.places[f.from].paragraph || q.sentence > p.places[f.from].sentence+1) {
+			return false
+		}
+		if t := p.termAt(i); until >= 0 && t != nil {
+			if _, part := t.begin("part."); part {
+				return false
+			}
+		}
 		if q.taken && q.kind == number || q.text == ";" {
 			return false
 		}

@@ -45,6 +45,7 @@ const termsDE = "" +
 	"every.half-year\talle halbe jahre|alle sechs monate|halbjahrlich|jedes halbe jahr|zweimal im jahr|zweimal jahrlich|zweimal pro jahr\n" +
 	"every.month\tjeden monat|monatlich\n" +
 	"every.year\t1 mal jahrlich|1 x jahrlich|1x jahrlich|alle jahre|einmal im jahr|einmal jahrlich|einmal je jahr|einmal pro jahr|im jahr|jaehrlich|jahrlich|jedes jahr|mindestens einmal im jahr|mindestens einmal jahrlich|mindestens jahrlich|pro jahr\n" +
+	"for\tfur\n" +
 	"if\tfalls|sofern|wenn|wird|wurde\n" +
 	"join.and\t&|+|als auch|plus|sowie|u|und\n" +
 	"join.or\talternativ|beziehungsweise|bzw|oder|oder auch|resp\n" +
@@ -104,6 +105,7 @@ const termsDE = "" +
 	"number.two-and-a-half\tzweieinhalb\n" +
 	"number.two-thirds\tzwei drittel|zweidrittel\n" +
 	"nut\thutmutter|hutmuttern|mutter|muttern\n" +
+	"of-which\tdavon|wovon\n" +
 	"oil.any\taltol|das ol|empfohlenes ol|frischol|neues ol|oel|oelsorte|oelwechsel|ol|ol der klasse|ole|olempfehlung|oles|olklasse|olqualitat|ols|olsorte|olsorten|olspezifikation|olviskositat|olvorschrift|olwechsel|schmierol|schmierstoff|schmierstoffe|vorgeschriebenes ol|zu verwendendes ol\n" +
 	"oil.engine\tempfohlenes motorol|kurbelgehause|kurbelgehauseol|motor|motor und kupplung|motorenoel|motorenoels|motorenol|motorenole|motorenols|motorgehause|motoroel|motoroels|motoroelwechsel*|motorol|motorole|motoroles|motorolfullmenge|motorolmenge|motorols|motorolsorte|motorolstand|motorolstand kontrollieren|motorolstand prufen|motorolwechsel*|motors|motorschmierung|oelwanne|olsumpf|olwanne|viertaktmotorol|viertaktol\n" +
 	"oil.final\tachsantrieb*|achsantriebsol|achsgetriebe*|achsgetriebeol*|achsol|endantrieb*|endantriebsol|endgetriebe*|endgetriebeol|endubersetzung|getriebe hinten|getriebeol hinterachse|hinterachsantrieb*|hinterachse|hinterachsgetriebe*|hinterachsgetriebeol|hinterachsoel*|hinterachsol*|hinterradantrieb*|hinterradantriebsol|hinterradgetriebe*|hinterradgetriebeol|hinterradnabe getriebe|kardan|kardanantrieb*|kardangetriebe*|kardanol*|kardans|kegelrad|kegelradantrieb|kegelradgetriebe*|kegeltrieb*|nabengetriebe*|radgetriebe*|reduktionsgetriebe*|sekundarantrieb|sekundargetriebe|untersetzungsgetriebe*|winkelgetriebe*|winkeltrieb\n" +

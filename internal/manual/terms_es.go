@@ -44,6 +44,7 @@ const termsES = "" +
 	"every.half-year\tcada medio ano|cada seis meses|cada semestre|dos veces al ano|semestral|semestralmente\n" +
 	"every.month\tcada mes|mensualmente\n" +
 	"every.year\tal ano|anual|anualmente|cada 1 ano|cada ano|por ano|todos los anos|una vez al ano|una vez por ano\n" +
+	"for\tpara\n" +
 	"if\tcuando|si\n" +
 	"join.and\t&|+|ademas de|asi como|como el|como la|e|mas|y\n" +
 	"join.or\to|o bien|o despues de|o tras|u\n" +
@@ -103,6 +104,7 @@ const termsES = "" +
 	"number.two-and-a-half\tdos y media|dos y medio\n" +
 	"number.two-thirds\tdos tercios|dos tercios de\n" +
 	"nut\ttuerca|tuercas\n" +
+	"of-which\tde ellos|de los cuales|de los que\n" +
 	"oil.any\taceite|aceites|lubricante\n" +
 	"oil.engine\taceite de motor|aceite del motor|carter|motor|motor y embrague\n" +
 	"oil.final\taceite de la reduccion secundaria|aceite de la reduccion trasera|aceite de reduccion secundaria|aceite de reduccion trasera|aceite de transmision final|aceite de transmision secundaria|aceite de transmision trasera|aceite del grupo|aceite del mando|buje|caja de engranajes trasera|caja del cardan|cardan|diferencial|engranaje final|engranaje finales|engranaje* conico*|engranaje* trasero*|engranajes de la transmision|engranajes final|engranajes finales|grupo conico|grupo final|grupo trasero|mando final|mando finales|mando trasero|par conico|puente|puente trasero|reduccion final|reduccion finales|reductor|reductora|transmision cardan|transmision final|transmision finales|transmision por cardan|transmision secundaria|transmision trasera\n" +

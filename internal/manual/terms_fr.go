@@ -44,6 +44,7 @@ const termsFR = "" +
 	"every.half-year\t2 fois par an|chaque semestre|deux fois par an|semestriel|semestrielle|semestriellement|tous les semestres|tous les six mois\n" +
 	"every.month\tchaque mois|mensuellement|tous les mois\n" +
 	"every.year\t1 fois par an|1x par an|annuel|annuelle|annuellement|au minimum une fois par an|au moins une fois l an|au moins une fois par an|chaque an|chaque annee|minimum une fois par an|par an|par annee|tous les 1 an|tous les ans|toutes les annees|une fois l an|une fois par an|une fois par annee\n" +
+	"for\tpour\n" +
 	"if\tlorsque|quand|si\n" +
 	"join.and\t&|+|ainsi que|et|plus\n" +
 	"join.or\tou|ou bien|soit\n" +
@@ -103,6 +104,7 @@ const termsFR = "" +
 	"number.two-and-a-half\tdeux et demi|deux et demie\n" +
 	"number.two-thirds\tdeux tiers|deux tiers de\n" +
 	"nut\tecrou|ecrous\n" +
+	"of-which\tdont\n" +
 	"oil.any\td huile|huile|huile a utiliser|huile conseillee|huile neuve|huile preconisee|huile prescrite|huile recommandee|huile specifiee|huile usagee|huiles|l huile|lubrifiant|lubrifiants|qualite d huile|type d huile|vidange|vidanges\n" +
 	"oil.engine\tbas moteur|bloc moteur|carter|carter inferieur|huile 4 temps|huile a moteur|huile moteur|huile moteur 4 temps|moteur|moteur et embrayage|moteurs\n" +
 	"oil.final\tboitier de couple conique|boitier de pont|boitier de transmission finale|cardan|carter de pont arriere|carter de transmission arriere|carter de transmission finale|couple conique|couple conique arriere|couple final|demultiplicateur|engrenage final|entrainement arriere|entrainement final|huile d engrenage final|huile de cardan|huile de couple conique|huile de couple final|huile de pont arriere|huile de reduction finale|huile de renvoi d angle|huile de transmission arriere|huile de transmission finale|huile de transmission par cardan|huile de transmission secondaire|huile du cardan|huile du pont arriere|moyeu|moyeu arriere|pont|pont arriere|reducteur|reducteur arriere|reducteur final|reduction finale|relais|relais arriere|renvoi d angle|transmission arriere|transmission finale|transmission par arbre|transmission par cardan|transmission secondaire\n" +

@@ -44,6 +44,7 @@ const termsIT = "" +
 	"every.half-year\tdue volte all anno|due volte l anno|ogni sei mesi|ogni semestre|semestrale|semestralmente\n" +
 	"every.month\tmensilmente|ogni mese\n" +
 	"every.year\t1 volta all anno|all anno|annuale|annualmente|annuo|ogni anno|tutti gli anni|una volta all anno|una volta l anno\n" +
+	"for\tper\n" +
 	"if\tqualora|quando|se\n" +
 	"join.and\t&|+|che il|che la|e|ed|nonche|piu|sia il|sia la\n" +
 	"join.or\to|o dopo|od|oppure|oppure dopo\n" +
@@ -103,6 +104,7 @@ const termsIT = "" +
 	"number.two-and-a-half\tdue e mezza|due e mezzo\n" +
 	"number.two-thirds\tdue terzi|due terzi di\n" +
 	"nut\tdadi|dado\n" +
+	"of-which\tdei quali|di cui\n" +
 	"oil.any\tlubrificante|oli|olii|olio\n" +
 	"oil.engine\tbasamento|carter|coppa|motore|motore e frizione|olio motore\n" +
 	"oil.final\tcardano|coppia conica|differenziale|gruppo conico|gruppo finale|ingranaggi finali|mozzo|mozzo ruota posteriore|olio degli ingranaggi posteriori|olio del mozzo|olio della trasmissione finale|olio della trasmissione posteriore|olio della trasmissione secondaria|olio ingranaggi finali|olio ingranaggi mozzo|olio ingranaggi posteriori|olio mozzo|olio trasmissione finale|olio trasmissione posteriore|olio trasmissione secondaria|ponte|ponte conico|ponte posteriore|riduttore|riduzione finale|rinvio finale|scatola ingranaggi posteriore|scatola ponte|scatola posteriore|scatola trasmissione posteriore|trasmissione cardanica|trasmissione finale|trasmissione posteriore|trasmissione secondaria\n" +

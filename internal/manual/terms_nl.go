@@ -45,6 +45,7 @@ const termsNL = "" +
 	"every.half-year\telk half jaar|halfjaarlijks|om het half jaar|per half jaar|twee keer per jaar|tweemaal per jaar\n" +
 	"every.month\telke maand|maandelijks\n" +
 	"every.year\t1x per jaar|een keer per jaar|eenmaal per jaar|eens per jaar|elk jaar|ieder jaar|jaarlijks|per jaar\n" +
+	"for\tvoor\n" +
 	"if\tals|indien|wanneer\n" +
 	"join.and\t&|+|als de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
@@ -104,6 +105,7 @@ const termsNL = "" +
 	"number.two-and-a-half\ttwee en een half|tweeenhalf|tweeenhalve\n" +
 	"number.two-thirds\ttwee derde|tweederde\n" +
 	"nut\tmoer|moeren\n" +
+	"of-which\twaarvan\n" +
 	"oil.any\tolie|olien|smeermiddel*|smeerolie\n" +
 	"oil.engine\tcarter|carterolie|motor|motorblok|motorolie*|motorsmering|olie van de motor|oliecarter|smering\n" +
 	"oil.final\tachteras|achterasolie|achterbrug overbrenging|achterwielaandrijving|asaandrijving|cardan*|cardanolie|eindaandrijving*|eindoverbrenging*|eindreductie*|eindversnelling|haakse aandrijving|haakse overbrenging|kroonwiel|naafoverbrenging|reductiekast*\n" +

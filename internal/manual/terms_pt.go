@@ -44,6 +44,7 @@ const termsPT = "" +
 	"every.half-year\ta cada seis meses|a cada semestre|cada semestre|duas vezes ao ano|duas vezes por ano|semestral|semestralmente\n" +
 	"every.month\tcada mes|mensalmente|todos os meses\n" +
 	"every.year\ta cada ano|anual|anualmente|ao ano|cada ano|por ano|todos os anos|uma vez ao ano|uma vez por ano\n" +
+	"for\tpara\n" +
 	"if\tcaso|quando|se\n" +
 	"join.and\t&|+|assim como|bem como|como a|como o|e|mais|quanto a|quanto o\n" +
 	"join.or\tou|ou apos|ou depois de\n" +
@@ -103,6 +104,7 @@ const termsPT = "" +
 	"number.two-and-a-half\tdois e meio|duas e meia\n" +
 	"number.two-thirds\tdois tercos|dois tercos de\n" +
 	"nut\tporca|porcas\n" +
+	"of-which\tdestes|dos quais|dos que\n" +
 	"oil.any\tlubrificante|oleo|oleo a|oleos\n" +
 	"oil.engine\tcarter|motor|motor e embraiagem|motor e embreagem|oleo do motor\n" +
 	"oil.final\tcaixa de reducao|caixa redutora|carda|cardan|comando final|coroa e pinhao|cubo traseiro|diferencial|engrenagem final|engrenagens da transmissao|engrenagens do cubo|engrenagens finais|engrenagens traseiras|grupo conico|grupo final|oleo da ponte|oleo da reducao|oleo da transmissao final|oleo da transmissao secundaria|oleo da transmissao traseira|oleo do cubo|par conico|ponte traseira|ponte traseiro|reducao final|redutor|transmissao final|transmissao por carda|transmissao por eixo|transmissao por veio|transmissao secundaria|transmissao traseira|veio de transmissao\n" +

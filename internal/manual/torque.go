@@ -194,7 +194,13 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	named := func(m *mention) bool { return m.part != "" || m.foreign || m.loose != whole }
 	before, after := r.near(f.from, begin, end, named)
 	m = before
-	if m != nil && m.loose == aFastener && after != nil && after.loose == whole { // "three screws (M6) of the cover"
+	if m != nil && begin > from && r.forIt(begin, m) { // "20 N·m for the drain plug, 10 N·m for the cover's screws"
+		m = nil
+	}
+	if m == nil && after != nil && r.forIt(f.end(), after) {
+		m = after
+	}
+	if m != nil && m.loose == aFastener && after != nil && after != m && after.loose == whole { // "three screws (M6) of the cover"
 		behind := f.end()
 		if r.at(behind).text == ")" {
 			behind++
@@ -249,6 +255,16 @@ func (r *readings) partFor(f *fact, last int) (m *mention, byContext bool) {
 	}
 	m = r.lid(spoken)
 	return m, m == nil || m != spoken || !r.onlySpoken(m, f.from)
+}
+
+// forIt reports whether a part is named behind a figure as what that is for, and nothing else is named
+// between: "20 N·m is ample for the drain plug".
+func (r *readings) forIt(figure int, m *mention) bool {
+	at := m.from - 1
+	for at > figure && (r.places[at].function || r.senseAt(at, "number.3") || r.senseAt(at, "number.2") || r.senseAt(at, "each") || r.senseAt(at, "when.every")) && !r.senseAt(at, "for") {
+		at--
+	}
+	return at >= figure && figure > 0 && r.senseAt(at, "for") && r.places[figure-1].clause == r.places[m.from].clause && r.mentionFrom(figure) == r.mentionFrom(m.from)
 }
 
 // onlySpoken reports whether a part is the only one that is spoken of between the heading over a

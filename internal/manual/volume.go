@@ -40,6 +40,7 @@ func (r *readings) volumes() {
 			told = append(told, v)
 		}
 	}
+	r.whole(plain, append(slices.Clone(plain), told...))
 	r.pairs(plain, told)
 	exchanged(append(slices.Clone(plain), told...))
 	for _, v := range told {
@@ -47,6 +48,18 @@ func (r *readings) volumes() {
 	}
 	for _, v := range plain {
 		r.volume(v)
+	}
+}
+
+// whole takes an amount for that of the empty engine where its sentence goes on with what part of it
+// is changed: "1,100 cc; of this 1,000 cc at a change".
+func (r *readings) whole(plain, all []*volume) {
+	for _, v := range plain {
+		for _, o := range all {
+			if from := v.f.end(); o.f.from > from && o.circuit == v.circuit && o.f.high < v.f.low && o.what != "amount.dry" && r.places[o.f.from].sentence == r.places[v.f.from].sentence && r.about(from, o.f.from, "of-which") {
+				v.what = "amount.dry"
+			}
+		}
 	}
 }
 

@@ -204,3 +204,20 @@ func TestRead_Extra(t *testing.T) {
 		t.Errorf("%q, want %q", got, both)
 	}
 }
+
+// Of what an engine holds a part is changed.
+func TestRead_OfWhich(t *testing.T) {
+	want := []string{"oil.engine.dry 1100 mL", "oil.engine.oil-only 1000 mL"}
+	for _, text := range []string{
+		"Engine oil: 1,100 cc; of this 1,000 cc at a change.",
+		"Engine oil: 1,100 cc, of which 1,000 cc at a change.",
+		"Motoröl: 1100 cm³, davon 1000 cm³ beim Ölwechsel.",
+		"Huile moteur : 1100 cm³, dont 1000 cm³ à la vidange.",
+		"Olio motore: 1100 cm³, di cui 1000 cm³ al cambio olio.",
+		"Aceite del motor: 1100 cm³, de los cuales 1000 cm³ en el cambio de aceite.",
+	} {
+		if got := said(text, "oil."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
