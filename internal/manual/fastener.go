@@ -416,8 +416,9 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 			}
 			return true
 		}
-		if from, to := r.sentenceOf(f.from); (m.part == "drain" || m.part == "tank-drain") && metal && !r.factIn(from, to) {
+		if from, to := r.sentenceOf(f.from); (m.part == "drain" || m.part == "tank-drain") && metal && (!r.factIn(from, to) || r.senseAt(m.from-1, "both")) {
 			other := map[string]string{"drain": "tank-drain", "tank-drain": "drain"}[m.part]
+			said := r.senseAt(m.from-1, "both") // "refit both drain plugs with new copper rings"
 			both := m.part == "tank-drain" && r.about(from, to, "number.2")
 			for n := range r.mentions { // a sentence on the rings of all drain plugs
 				o := &r.mentions[n]
@@ -429,7 +430,7 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 				both = both || same
 			}
 			if both {
-				r.boltOf(&mention{from: m.from, to: m.to, part: other, circuit: "engine"}, f, "seal", kind, true, f.from)
+				r.boltOf(&mention{from: m.from, to: m.to, part: other, circuit: "engine"}, f, "seal", kind, !said, f.from)
 			}
 		}
 	case r.housed():

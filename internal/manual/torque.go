@@ -409,7 +409,12 @@ func (r *readings) ofOil(at, begin, from int, named *mention) *mention {
 // plugs were spoken of: "at the frame 20 N·m are due".
 func (r *readings) ofTank(tank, named *mention, from int) *mention {
 	if named != nil {
-		return nil
+		if plugs := named.part == "drain" && (named.circuit == "" || named.circuit == "engine") || named.part == "tank-drain"; !plugs || named.foreign || r.places[named.from].clause == r.places[tank.from].clause {
+			return nil
+		}
+		m := *tank // "both drain plugs: at the tank 30 N·m"
+		m.part, m.circuit = "tank-drain", "engine"
+		return &m
 	}
 	if m := r.spokenOf(tank.from, from); m == nil || m.foreign || m.part != "drain" && m.part != "tank-drain" {
 		return nil
