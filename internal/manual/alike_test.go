@@ -81,6 +81,19 @@ func TestRead_Alike(t *testing.T) {
 			"ANZUGSMOMENTE                Nm\nÖlablassschraube             30\nÖlfilter                     16\nÖlfilterstutzen              45\n",
 			"TORQUES                      Nm\nOil drain plug               30\nOil filter                   16\nFilter adaptor               45\n",
 		}},
+		{"two drain plugs, told by where they are", "bolt.", []string{"bolt.drain.seal flat-copper", "bolt.drain.torque 24 N·m", "bolt.tank-drain.seal flat-copper", "bolt.tank-drain.torque 30 N·m"}, []string{
+			"Undo the drain plug of the oil tank. Undo the drain plug of the crankcase.\nRefit both drain plugs with new copper rings: at the tank 30 Nm, at the crankcase 24 Nm.",
+			"Ablassschraube am Öltank lösen. Ablassschraube des Kurbelgehäuses lösen.\nBeide Ablassschrauben mit neuen Kupferringen einsetzen: am Tank 30 Nm, am Kurbelgehäuse 24 Nm.",
+		}},
+		{"one oil of gearbox and primary drive is the gearbox's", "oil.", []string{"oil.gearbox.grades 80W-90", "oil.gearbox.volume 0.75 L"}, []string{
+			"Two-stroke engine, petroil.\nGearbox and primary drive: shared oil, 0.75 litres, SAE 80W-90.",
+			"Motore a due tempi, a miscela.\nCambio e trasmissione primaria: olio in comune, 0,75 litri, SAE 80W-90.",
+			"Zweitaktmotor, Gemisch.\nGetriebe und Primärantrieb gemeinsam: 0,75 Liter SAE 80W-90.",
+		}},
+		{"cover screws are the filter's where nothing else has a cover", "bolt.filter-cover.torque", []string{"bolt.filter-cover.torque 8 N·m"}, []string{
+			"Motoröl: Ablassschraube 30 Nm. Die Schrauben des Filterdeckels herausnehmen und den Papiereinsatz erneuern. Deckelschrauben über Kreuz, 8 Nm.",
+			"Engine oil: drain plug 30 Nm. Take out the screws of the filter cover and renew the paper element. Cover screws crosswise, 8 Nm.",
+		}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			for _, text := range c.texts {

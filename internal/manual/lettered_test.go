@@ -33,3 +33,23 @@ func hasSeal(s string) bool {
 	}
 	return false
 }
+
+// A letter behind a bare plug, cover or screw, or a number in brackets behind a plug, says which it
+// is wherever it stands.
+func TestRead_Tags(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"Engine oil change\nUndo plug (1) at the foot of the frame, which holds the oil. Undo plug (2) below the crankcase. Take out plug (3) and wash the strainer.\nPlug (1) is tightened to 16 N·m, plug (2) to 26 N·m and plug (3) to 20 N·m.", []string{"bolt.drain.torque 26 N·m", "bolt.strainer.torque 20 N·m", "bolt.tank-drain.torque 16 N·m"}},
+		{"Cambio olio motore\n- Svitare il tappo A alla base del telaio, che fa da serbatoio dell'olio.\n- Svitare il tappo B sotto il carter.\n- Svitare il tappo C e sfilare il filtro a rete.\n- Togliere le viti D, staccare il coperchio ed estrarre la cartuccia filtrante.\n\n   Tappo A .......... 16 Nm\n   Tappo B .......... 26 Nm\n   Tappo C .......... 20 Nm\n   Viti D ........... 8 Nm\n", []string{"bolt.drain.torque 26 N·m", "bolt.filter-cover.torque 8 N·m", "bolt.strainer.torque 20 N·m", "bolt.tank-drain.torque 16 N·m"}},
+		{"Vidange de l'huile moteur\nDévisser le bouchon A sous le carter moteur. Dévisser le bouchon B sous la boîte de vitesses.\nBouchon A : 26 N.m. Bouchon B : 20 N.m.", []string{"bolt.drain.torque 26 N·m", "bolt.gearbox-drain.torque 20 N·m"}},
+		{"Oil change\nUndo the drain plug A below the crankcase and plug B of the radiator, where coolant runs out.\nPlug A: 26 N·m.", []string{"bolt.drain.torque 26 N·m"}},
+		{"Cambio de aceite del motor\nQuite el tapón A situado bajo el cárter y el tapón B del tamiz de aceite.\nTapón A ..... 26 N·m\nTapón B ..... 20 N·m\n", []string{"bolt.drain.torque 26 N·m", "bolt.strainer.torque 20 N·m"}},
+	} {
+		got := slices.DeleteFunc(said(c.text, "bolt."), func(s string) bool { return s[len(s)-4:] != "N·m" })
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
+		}
+	}
+}

@@ -130,7 +130,6 @@ func (p *page) settleMentions() {
 			}
 		}
 	}
-	p.settleTags()
 }
 
 // plugOf takes a bare plug for the drain plug of what it is said to be at: "the plug at the foot

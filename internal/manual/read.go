@@ -112,6 +112,7 @@ func (p *page) prepare(rows []row) {
 	p.findScopes()
 	p.settleMentions()
 	p.findLettered()
+	p.settleTags()
 	p.findOrders()
 }
 
