@@ -75,7 +75,27 @@ func (r *readings) fasteners() {
 	if len(byHand) > 0 && !r.says("bolt.filter.drive") && !r.says("bolt.filter.torque") { // what loosens it, or a torque, says more
 		r.bolt(byHand[0], "drive", "hand", byHand[0].from)
 	}
+	r.sameKeys()
 	r.counts()
+}
+
+// sameKeys reads that a plug has the key of the one before it: "the plugs of gearbox and final drive
+// have the same spanner".
+func (r *readings) sameKeys() {
+	for n := range r.terms {
+		t := &r.terms[n]
+		if !t.has("tool.wrench") || !r.senseAt(t.from-1, "alike") {
+			continue
+		}
+		for i := t.from - 1; i >= 0 && i > t.from-mostNext; i-- {
+			f := r.factAt(i)
+			if f == nil || f.kind != string(quantity.Length) || r.toolAt(f) == nil {
+				continue
+			}
+			r.bolt(&fact{kind: f.kind, from: t.from, to: t.to}, "size", f.text, t.from)
+			break
+		}
+	}
 }
 
 // largestKey is the size in mm of the largest key for a hexagon inside a bolt that most have; a
@@ -110,7 +130,7 @@ func (r *readings) bolt(f *fact, member, text string, at int) {
 		m, byContext = o, false
 	}
 	r.boltOf(m, f, member, text, byContext && m != nil && r.places[m.from].item != r.places[f.from].item, at)
-	if m == nil || byContext || m.foreign || m.from > f.from || (member == "size" || member == "drive") && !r.both(f.from) { // a key fits what stands beside it
+	if m == nil || byContext || m.foreign || m.from > f.from || (member == "size" || member == "drive") && !r.both(f.from) && !m.beside { // a key fits what stands beside it
 		return
 	}
 	if o := r.paired(m); o != nil { // "drain plug and filler plug have M12"

@@ -327,6 +327,9 @@ func (p *page) bareAt(h *head, i int) (next int) {
 		p.take(i, at)
 		return at
 	}
+	if o := p.termAt(at); o != nil && t.gap != wide && p.places[at].piece == t.piece && p.places[at].gap != wide && (o.has("part.fastener") || o.has("part.plug")) {
+		return at // "held by 5 screws"
+	}
 	aligned := t.gap == wide && p.numberCells(i) != len(h.units) // else they are told by their order
 	f := p.amount(i, at, h.units[h.column(t.col, 0, aligned)], v, second, mark)
 	f.headed = true

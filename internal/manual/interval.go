@@ -1265,8 +1265,10 @@ func (r *readings) ruleEnd(f *fact) int {
 }
 
 // volumeBeside reports whether a term says of an amount what it is.
-func (r *readings) volumeBeside(t *term) bool {
-	from, to := r.clauseOf(t.from)
+func (r *readings) volumeBeside(t *term) bool { return r.volumeIn(r.clauseOf(t.from)) }
+
+// volumeIn reports whether a volume stands between two tokens.
+func (r *readings) volumeIn(from, to int) bool {
 	for i := from; i < to; i++ {
 		if f := r.factAt(i); f != nil && f.kind == string(quantity.Volume) {
 			return true

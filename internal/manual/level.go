@@ -696,7 +696,7 @@ func (r *readings) next(f *fact) string {
 			stick = r.places[i].sentence
 		case t.has("level.check"), t.has("part.level"), r.deviceIn(i, i+1):
 			return "level"
-		case t.has("warm.drain"), t.has("part.drain"):
+		case t.has("warm.drain"), t.has("part.drain"), t.has("part.strainer"):
 			return "drain"
 		case t.has("amount.capacity") && r.places[i].sentence == r.places[f.from].sentence && r.termAt(i).from > f.end():
 			return "fill"
@@ -717,7 +717,7 @@ func (r *readings) warmSection(at, from, to int) bool {
 	if _, foreign := r.headCircuit(at); foreign || r.foreignSentence(r.paragraph(at), to) {
 		return false
 	}
-	return r.about(from, to, "warm.drain") || r.about(from, to, "state.warm") || r.about(s.from, min(s.to, to+40), "warm.drain") || r.about(s.from, min(s.to, to+40), "part.drain")
+	return r.about(from, to, "warm.drain") || r.about(from, to, "state.warm") || r.about(s.from, min(s.to, to+40), "warm.drain") || r.about(s.from, min(s.to, to+40), "part.drain") || r.about(s.from, min(s.to, to+40), "part.strainer")
 }
 
 // brought reports whether it is the oil that is to come to a temperature, before it is drained:

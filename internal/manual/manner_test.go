@@ -35,6 +35,17 @@ func TestRead_Manners(t *testing.T) {
 		{"a name in quotation marks", "KAMENOGOR \"TAYGA-637\" WITH SIDECAR\n\nEngine oil 2.1 L.", "model", []string{"model Tayga-637"}},
 		{"an inch behind a number", "Hexagon 7/8\" for the oil drain plug. Engine oil 2.1 L.", "bolt.drain.size", []string{"bolt.drain.size 7/8 in"}},
 		{"the bowl of a filter", "Filter bowl centre bolt 24 Nm.", "bolt.", []string{"bolt.filter.torque 24 N·m"}},
+		{"the same oil in a row", "Place                   Oil                   Quantity, l\nEngine crankcase        SAE 20W-40            2.1\nGearbox                 the same as engine    0.9\n", "oil.", []string{"oil.engine.grades 20W-40", "oil.engine.oil-only 2.1 L", "oil.gearbox.grades 20W-40", "oil.gearbox.volume 0.9 L"}},
+		{"the same oil in a sentence", "Engine oil SAE 20W-40, API SF, 2.1 L. The gearbox is filled with the same oil as the engine, 0.9 L.", "oil.gearbox", []string{"oil.gearbox.grades 20W-40", "oil.gearbox.service SF", "oil.gearbox.volume 0.9 L"}},
+		{"wie Motor", "Motoröl SAE 20W-40, 2,1 L. Getriebe: wie Motor, 0,9 L.", "oil.gearbox", []string{"oil.gearbox.grades 20W-40", "oil.gearbox.volume 0.9 L"}},
+		{"comme le moteur", "Huile moteur SAE 20W-40, 2,1 L\nBoîte de vitesses    comme le moteur    0,9 L", "oil.gearbox", []string{"oil.gearbox.grades 20W-40", "oil.gearbox.volume 0.9 L"}},
+		{"of one metal, and not of one oil", "Motoröl SAE 20W-40, 2,1 L. Das Getriebe ist wie der Motor aus Aluminium.", "oil.gearbox", nil},
+		{"the same key", "The drain plug of the engine is turned out with the spanner 19 mm. The drain plugs of gearbox and final drive have the same spanner and 2.0-2.5 kgf·m.", "bolt.", []string{"bolt.drain.drive hexagon", "bolt.drain.size 19 mm", "bolt.final-drain.size 19 mm", "bolt.final-drain.torque 2.0–2.5 kgf·m", "bolt.gearbox-drain.size 19 mm", "bolt.gearbox-drain.torque 2.0–2.5 kgf·m"}},
+		{"screws that are counted below a column of litres", "Place          Oil          Quantity, l\nEngine         SAE 40       2.1\nThe oil filter's cover is held by 5 screws.\n", "oil.engine.oil", []string{"oil.engine.oil-only 2.1 L"}},
+		{"a category without its standard", "Engine oil: SAE15W/40, winter SAE10W/30, quality grade SF or above.", "oil.engine.service", []string{"oil.engine.service SF"}},
+		{"a model of two letters", "Class SM machines take the larger oil filter.", "oil.", nil},
+		{"a ring of a bowl", "Filter bowl centre bolt 24 Nm. Renew the square-section ring of the bowl with the paper element.", "bolt.", []string{"bolt.filter.seal square-ring", "bolt.filter.torque 24 N·m"}},
+		{"warm before the strainer comes out", "SCOOTER\nLet the engine idle for five minutes and stop it. Take off the strainer cap, M36.", "warm.", []string{"warm.time 5 min"}},
 		{"what is burnt", "Type: 2-stroke single\nEngine oil tank ..... 1.2 L (1.3 US qt)\nTransmission oil ..... 0.6 L\n", "oil.", []string{"oil.gearbox.volume 0.6 L"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -17,9 +17,11 @@ type mention struct {
 	measure  bool   // foreign as a measure is, which tells of no job
 	strainer bool   // a drain plug that also holds the strainer
 	loose    looseness
-	tank     bool // an oil tank or a frame is named
-	oil      bool // oil is named
-	several  bool // a word for several things stands for it: "the bolts"
+	tank     bool   // an oil tank or a frame is named
+	alike    string // the oil that serves here too: "Gearbox   the same as engine"
+	beside   bool   // its part is that of the mention before it: "the drain plugs of gearbox and final drive"
+	oil      bool   // oil is named
+	several  bool   // a word for several things stands for it: "the bolts"
 }
 
 // looseness says what a bare word names that stands for a part that was spoken of.
@@ -370,12 +372,15 @@ func (p *page) besidePart(o, m *mention) bool {
 			return false
 		}
 	}
-	if p.figureIn(m.to, min(m.to+2, len(p.places))) {
-		return false
+	for i := m.to; i < min(m.to+2, len(p.places)); i++ {
+		if f := p.factAt(i); f != nil && f.kind == string(quantity.Volume) {
+			return false
+		}
 	}
 	if m.part = "drain"; m.tank {
 		m.part, m.circuit = "tank-drain", "engine"
 	}
+	m.beside = true
 	return true
 }
 
@@ -434,6 +439,10 @@ func (p *page) settleProducts() {
 		if m.part == "" && !m.foreign && !m.gear && m.oil && p.saysOil(m) {
 			p.settleProduct(n)
 		}
+		if p.alikeBefore(m) && label.circuit != "" && !label.foreign && label.part == "" && m.part == "" && !m.foreign && m.circuit != "" && label.circuit != m.circuit && p.places[label.from].sentence == at.sentence && !p.figureIn(label.to, m.from) {
+			m.alike, m.circuit = m.circuit, label.circuit
+			continue
+		}
 		if m.part != "" || m.foreign || m.loose != whole || m.tank || !m.oil || !p.pieces[at.piece].cells || p.places[p.cellStart(m.from)].gap != wide || !p.saysOil(m) {
 			continue
 		}
@@ -449,6 +458,16 @@ func (p *page) settleProducts() {
 			m.circuit, m.gear = "", true
 		}
 	}
+}
+
+// alikeBefore reports whether words for "the same as" stand right before a mention, or before its
+// article.
+func (p *page) alikeBefore(m *mention) bool {
+	at := m.from - 1
+	for at > 0 && at > m.from-mostLabel && p.places[at].function && !p.senseAt(at, "alike") {
+		at--
+	}
+	return at >= 0 && p.senseAt(at, "alike") && p.places[at].sentence == p.places[m.from].sentence
 }
 
 // cellStart gives where the cell begins in which nothing but words of no sense stands before a
@@ -633,6 +652,9 @@ func (p *page) close(a, b int) bool {
 	from, to := p.terms[a].to, p.terms[b].from
 	if p.places[from-1].sentence != p.places[to].sentence || to-from > 4 {
 		return false
+	}
+	if e, _ := p.words.match(p.tokens[:to+1], to); e != nil && slices.Contains(e.senses, "with") && p.terms[b].to > to+1 {
+		return false // "the bowl, with the element"
 	}
 	for i := from; i <= to; i++ {
 		t := &p.places[i]

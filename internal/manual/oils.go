@@ -40,6 +40,24 @@ func (r *readings) oils() {
 			r.sayAt("oil."+c+"."+kind, f.text, from, f.to, f.to-1, doubts...)
 		}
 	}
+	r.alike()
+}
+
+// alike gives an oil the grades and categories of the one that is said to serve there too.
+func (r *readings) alike() {
+	for n := range r.mentions {
+		m := &r.mentions[n]
+		from, to := r.sentenceOf(m.from)
+		if m.alike == "" || n == 0 || !r.volumeIn(from, to) && !r.pieces[r.places[m.from].piece].cells {
+			continue
+		}
+		for _, o := range r.list {
+			of, is := strings.CutPrefix(o.What, "oil."+m.alike)
+			if is && many(o.What) && o.Sure && o.Model == "" {
+				r.sayAt("oil."+m.circuit+of, o.Text, r.mentions[n-1].from, m.to, m.from)
+			}
+		}
+	}
 }
 
 // gearGrade reports whether a grade is one of gears: SAE J306 counts them from 70 on, engines'

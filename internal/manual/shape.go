@@ -140,6 +140,8 @@ func (p *page) markAt(i int) int {
 		kind = "service"
 	case name == "ma" && p.at(i).text == "MA" && i > 1 && (p.at(i-1).text == "," || p.at(i-1).text == "/") && len(p.facts) > 0 && p.facts[len(p.facts)-1].to == i-1 && ofOil(&p.facts[len(p.facts)-1]):
 		kind = "mark" // "SAE 10W-40, API SL, MA2"
+	case strings.Contains(ofQuality, "|"+name+"|") && p.bareCategory(i):
+		kind = "service" // "SAE 15W/40, quality grade SF or above"
 	default:
 		return 0
 	}
@@ -182,6 +184,20 @@ func (p *page) markAt(i int) int {
 		break
 	}
 	return end
+}
+
+// ofQuality are the words behind which a category may stand without its standard's name.
+const ofQuality = "|quality|grade|classification|class|category|service|klasse|qualitat|qualitatsklasse|kategorie|klassifikation|classe|categorie|qualite|calidad|clase|categoria|clasificacion|qualita|classificazione|qualidade|classificacao|kwaliteit|"
+
+// bareCategory reports whether an engine oil's category of two letters stands behind a word for
+// quality, in a sentence that has given the oil's grade: API counts them from SA on.
+func (p *page) bareCategory(i int) bool {
+	t, n := p.at(i+1), len(p.facts)
+	if t.kind != word || !t.upper || len(t.text) != 2 || t.text[0] != 'S' || t.gap != blank || n == 0 {
+		return false
+	}
+	f := &p.facts[n-1]
+	return ofOil(f) && i-f.to < mostBetween && p.places[f.from].sentence == p.places[i].sentence && t.term < 0
 }
 
 // category gives the text of a mark or a category at a word, with the figure behind it.

@@ -7,6 +7,7 @@ const termsEN = "" +
 	"action.out\tappear*|begins to flow|begins to run|come out|comes out|dribble*|drip|drips|emerge*|escapes|flow from|flow out|flows from|flows out|issues from|ooze*|run from|run out|runs from|runs out|seep*|starts to run|trickle*|weep*\n" +
 	"action.screw\tscrew it on|screw off|screw on|screw the new|screwed off|screwed on|spin it on|spin off|spin on|thread it on|threaded on|turn it on|turn on|turn the new|turned on|unscrew|unscrewed|wind it on\n" +
 	"action.wash\tclean|clean it|cleaned|rinse|rinsed|wash|wash it|washed\n" +
+	"alike\tas for|as in|same|same as|same as for|same oil as|same oil as in|the same|the same as|the same as for|the same as in|the same oil as|the same oil as in\n" +
 	"amount.apart\tapart\n" +
 	"amount.band\tbetween a and b|between l and f|between l and h|between marks|between the lines|between the marks|between the two lines|between the two marks|between them|difference|difference between|difference between the marks|distance between them|from one mark to the other|from the lower mark|the marks are|the two marks\n" +
 	"amount.capacity\tadd|amount|capacities|capacity|contained|contains|content|contents|engine oil capacity|fill|fill in|fill quantity|fill up with|fill volume|fill with|filling|filling capacity|filling quantity|holds|needs|oil amount|oil capacity|oil quantity|pour|pour in|poured in|put in|quantity|recommended quantity|refill with|refilling|requires|takes|top up|top up with|volume\n" +

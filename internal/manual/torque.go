@@ -53,7 +53,7 @@ func (r *readings) torques() {
 			if both.circuit == "" {
 				both.circuit = circuit
 			}
-			r.figure("bolt."+both.bolt(circuit)+".torque", f, o, byContext)
+			r.figure("bolt."+both.bolt(both.circuit)+".torque", f, o, byContext)
 		}
 	}
 }
@@ -100,10 +100,24 @@ func (r *readings) paired(m *mention) *mention {
 	if !r.alsoNamed(o.to, m.from) || o.foreign || o.loose != whole || o.part == "" {
 		return nil
 	}
+	if m.beside && !r.loneNumber(m.to) {
+		return o
+	}
 	if apart := o.circuit != "" && m.circuit != "" && o.circuit != m.circuit; r.senseAt(m.from, "same") != apart || !apart && o.part == m.part {
 		return nil
 	}
 	return o
+}
+
+// loneNumber reports whether a number of nothing stands in the clause behind a token: "25 and 20
+// N·m" are two figures.
+func (r *readings) loneNumber(at int) bool {
+	for i := at; i < len(r.places) && i < at+2*mostBetween && r.places[i].sentence == r.places[at-1].sentence; i++ {
+		if t := &r.places[i]; t.kind == number && !t.taken {
+			return true
+		}
+	}
+	return false
 }
 
 // figure adds a reading of an amount, with the doubts that it has.
