@@ -151,6 +151,9 @@ func (p *page) composeTerms() {
 			whole := &p.terms[n+2]
 			whole.senses = append(whole.senses, "oil.any")
 			continue
+		case (t.has("amount.change") || t.has("when.change") || t.has("warm.drain")) && p.filterSlashed(n):
+			p.composed(n, n+1, "amount.with-filter") // "after draining/filter"
+			continue
 		default:
 			continue
 		}
@@ -342,6 +345,16 @@ func (p *page) partOilFrom() {
 func (p *page) filterJoined(n int) bool {
 	and, filter := &p.terms[n+1], &p.terms[n+2]
 	return and.has("join.and") && filter.has("part.filter") && p.onlySmall(p.terms[n].to, and.from) && p.onlySmall(and.to, filter.from)
+}
+
+// filterSlashed reports whether a stroke and a filter stand behind a term.
+func (p *page) filterSlashed(n int) bool {
+	t := &p.terms[n]
+	if p.at(t.to).text != "/" || n+1 == len(p.terms) {
+		return false
+	}
+	o := &p.terms[n+1]
+	return o.from == t.to+1 && p.places[o.from].gap != wide && o.has("part.filter")
 }
 
 // filterBehind gives the term of a filter that stands behind a change and a small word in

@@ -274,13 +274,16 @@ func (r *readings) sealOf(n int) string {
 	if kind != "washer" {
 		return kind
 	}
-	next := n + 1 // "washer of the drain plug of aluminium"
+	next := n + 1                                                                                      // "washer of the drain plug of aluminium"
+	if next+1 < len(r.terms) && r.terms[next].has("all") && r.terms[next+1].from == r.terms[next].to { // "of all drain plugs"
+		next++
+	}
 	if next < len(r.terms) && r.linked(t.to, r.terms[next].from) {
 		if _, is := r.terms[next].begin("part."); is {
 			next++
 		}
 	}
-	if next < len(r.terms) && r.terms[next].has("new") && r.terms[next].from == t.to {
+	if next < len(r.terms) && (r.terms[next].has("new") && r.terms[next].from == t.to || next > n+1 && r.terms[next].has("known") && r.terms[next].from == r.terms[next-1].to) { // "are of copper"
 		next++
 	}
 	for _, k := range [...]int{n - 1, next} {
@@ -319,7 +322,7 @@ func (r *readings) sealed(t *term, kind string) {
 	from, to := r.sentenceOf(t.from)
 	first := r.mentionFrom(t.from)
 	for n := first; n < len(r.mentions) && n < first+2 && r.linked(t.to, r.mentions[n].from); n++ { // "the ring of the cover"
-		if r.mentions[n].from >= t.to && r.sealOn(&r.mentions[n], f, kind) {
+		if r.mentions[n].from >= t.to && r.sealOn(&r.mentions[n], r.withMaterial(f, r.mentions[n].to), kind) {
 			if n+1 < len(r.mentions) && r.alsoNamed(r.mentions[n].to, r.mentions[n+1].from) { // "the rings of the cover and of the strainer"
 				r.sealOn(&r.mentions[n+1], f, kind)
 			}
@@ -367,6 +370,21 @@ func (r *readings) sealOnOther(m *mention, f *fact, kind string) {
 		}
 		r.sealOn(&other, f, kind)
 	}
+}
+
+// withMaterial gives a seal with the words behind its part that say what it is made of: "the rings
+// of the plugs are of copper".
+func (r *readings) withMaterial(f *fact, from int) *fact {
+	for i := from; i < len(r.places) && i < from+mostLabel; i++ {
+		if t := r.termAt(i); t != nil && r.places[i].sentence == r.places[f.from].sentence {
+			if _, is := t.begin("material."); is {
+				g := *f
+				g.to = t.to
+				return &g
+			}
+		}
+	}
+	return f
 }
 
 // both reports whether a clause says "both" before a token.
@@ -428,7 +446,7 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		return false
 	case m.part != "filter" || r.about(m.from, m.to, "part.filter-bolt"):
 		r.boltOf(m, f, "seal", kind, false, r.materialIn(f))
-		if m.part == "drain" && r.about(max(m.from-2, 0), m.from, "when.every") { // "all drain plugs"
+		if m.part == "drain" && (r.about(max(m.from-2, 0), m.from, "all") || r.about(max(m.from-2, 0), m.from, "when.every")) { // "all drain plugs"
 			for n := range r.mentions {
 				if o := &r.mentions[n]; (o.part == "drain" || o.part == "tank-drain") && !o.foreign {
 					r.boltOf(&mention{from: m.from, to: m.to, part: o.part, circuit: r.circuitOf(o)}, f, "seal", kind, false, f.from)
@@ -455,10 +473,25 @@ func (r *readings) sealOn(m *mention, f *fact, kind string) (done bool) {
 		}
 	case r.housed():
 		r.boltOf(r.lid(m), f, "seal", kind, false, f.from)
-	case (kind == "o-ring" || kind == "square-ring") && r.linked(f.to, m.from): // "the O-ring of the new filter"
+	case (kind == "o-ring" || kind == "square-ring") && (r.linked(f.to, m.from) || r.ownTorque(m, f)): // "the O-ring of the new filter"
 		r.boltOf(m, f, "seal", kind, false, f.from)
 	}
 	return true
+}
+
+// ownTorque reports whether a seal stands in the row of a filter behind a torque of the filter's own:
+// "Oil filter    17 N·m    O-ring".
+func (r *readings) ownTorque(m *mention, f *fact) bool {
+	n := r.places[m.from].piece
+	if !r.pieces[n].cells || r.places[f.from].piece != n {
+		return false
+	}
+	for i := m.to; i < f.from; i++ {
+		if g := r.factAt(i); g != nil && g.kind == string(quantity.Torque) {
+			return true
+		}
+	}
+	return false
 }
 
 // materialIn gives the token of a seal's words that says what it is made of, its first where
@@ -628,7 +661,7 @@ func (r *readings) linked(from, to int) bool {
 	for i := from; i < to; i++ {
 		t := &r.places[i]
 		if t.kind == sign && t.text != "'" || t.kind == number || t.gap == wide || r.senseAt(i, "join.and") || r.senseAt(i, "join.or") || r.senseAt(i, "with") ||
-			t.kind == word && !t.function && len(t.fold) > 3 && !r.senseAt(i, "new") && !r.senseAt(i, "known") {
+			t.kind == word && !t.function && len(t.fold) > 3 && !r.senseAt(i, "new") && !r.senseAt(i, "known") && !r.senseAt(i, "all") {
 			return false
 		}
 	}

@@ -85,8 +85,13 @@ func (r *readings) makeAndModel() {
 			case r.ofTrade(end) && r.places[end].gap == blank && end < to && r.factIn(end, to): // a row's label
 			case r.isNamed(i, end) && !numbered:
 				named, numbered = [2]int{i, end}, true
-			case named[1] == 0 && n == 0 && len(r.list) > 0 && r.wordsOnly(i, end):
+			case lone[1] == 0 && n < 2 && r.companyAt(end) && r.wordsOnly(i, end):
+				lone = [2]int{i, end}
+			case named[1] == 0 && (n == 0 && len(r.list) > 0 && r.wordsOnly(i, end) || r.betweenQuotes(i, end)):
 				named = [2]int{i, end}
+				if quotes(r.places[end-1].text) {
+					named[1]--
+				}
 			case lone[1] == 0 && n < 2 && end == i+1 && r.alone(i, from, to):
 				lone = [2]int{i, end}
 			}
@@ -103,13 +108,14 @@ func (r *readings) makeAndModel() {
 		}
 		to = 0
 	}
+	company := lone[1] > 0 && r.companyAt(lone[1])
 	switch {
-	case to > 0 && (r.at(from+1).kind == number || to == from+1 || lone[0] < from && r.headCell(from)) && lone[1] > 0:
+	case to > 0 && (r.at(from+1).kind == number || to == from+1 || company || lone[0] < from && r.headCell(from)) && lone[1] > 0:
 		beside := r.besideName(lone, from, to)
-		r.name("make", lone[0], lone[1], beside || r.twice(lone[0], from) || r.labelled(lone[0]))
-		r.name("model", from, to, beside || r.twice(from, lone[0]) || r.labelled(from))
-	case to == from+2 && r.labelled(from): // "Model Rebeco 74"
-		r.name("model", from, to, true)
+		r.name("make", lone[0], lone[1], beside || company || r.twice(lone[0], from) || r.labelled(lone[0]))
+		r.name("model", from, to, beside || company && quotes(r.at(from-1).text) || r.twice(from, lone[0]) || r.labelled(from))
+	case to == from+2 && r.labelled(from), to > 0 && quotes(r.at(from-1).text): // "Model Rebeco 74"
+		r.name("model", from, to, r.labelled(from))
 	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
 		quoted := r.quotedIn(from+1, to) // The Sandling "Lark"
 		sure := (r.places[from].piece == 0 || r.titled(from, to)) && (r.strangeAt(from+1) && numbered || quoted) && !r.spoilt
@@ -117,8 +123,34 @@ func (r *readings) makeAndModel() {
 		r.name("model", from+1, to, sure)
 	case lone[1] > 0 && len(r.models) > 0:
 		r.name("make", lone[0], lone[1], lone[0] == 0 && r.modelCells[0].From == r.at(lone[1]).from || r.twice(lone[0], lone[0]))
+	case company:
+		r.name("make", lone[0], lone[1], true)
 	}
 }
+
+// companyAt reports whether words for a company stand at a token, maybe behind what it makes:
+// "Ltd.", "Motor Cycles Ltd.", "Fahrzeugwerke AG".
+func (r *readings) companyAt(at int) bool {
+	if r.at(at).gap == wide {
+		return false
+	}
+	if t := r.termAt(at); t != nil && t.has("label.model") && r.at(t.to).gap != wide {
+		at = t.to
+	}
+	return r.senseAt(at, "label.company")
+}
+
+// betweenQuotes reports whether a run of words stands in quotation marks of its own: the name of
+// a model, as in a title "LUBRICATION OF THE »LARK«".
+func (r *readings) betweenQuotes(from, to int) bool {
+	if from == 0 || !quotes(r.places[from-1].text) || to-from > mostQuoted {
+		return false
+	}
+	return quotes(r.places[to-1].text) || quotes(r.at(to).text)
+}
+
+// mostQuoted is how many tokens the name of a model has at most between quotation marks.
+const mostQuoted = 4
 
 // quotedIn reports whether a quotation mark stands between two tokens.
 func (r *readings) quotedIn(from, to int) bool {
@@ -269,7 +301,7 @@ func (r *readings) nameFrom(i, end int) int {
 			return n
 		}
 		switch {
-		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"), r.ofTrade(n):
+		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"), r.senseAt(n, "label.company"), r.ofTrade(n):
 			return n
 		case t.kind == number:
 			if len(t.text) > 4 || t.text[0] == '0' || strings.ContainsAny(t.text, ".,") {
@@ -385,7 +417,7 @@ func (r *readings) wordsOnly(from, to int) bool {
 // alone reports whether a token is a cell of its own, or one that a sign parts.
 func (r *readings) alone(i, from, to int) bool {
 	before := i == from || r.places[i].gap == wide || r.places[i-1].kind == sign
-	after := i+1 == to || r.senseAt(i+1, "label.model") || r.places[i+1].gap == wide || r.places[i+1].kind == sign && !strings.Contains("-.:", r.places[i+1].text)
+	after := i+1 == to || r.senseAt(i+1, "label.model") || r.senseAt(i+1, "label.company") || r.places[i+1].gap == wide || r.places[i+1].kind == sign && !strings.Contains("-.:", r.places[i+1].text)
 	return before && after && len(r.places[i].text) > 3
 }
 

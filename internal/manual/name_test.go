@@ -12,12 +12,17 @@ import (
 func TestRead_Names(t *testing.T) {
 	const page = "\n\nMotoröl wechseln: 2,5 Liter SAE 20W-50.\n"
 	for head, want := range map[string][]string{
-		"OSTERWALD  K 85 Kardan                  Wartung          17":      {"make Osterwald", "model K 85 Kardan"},
-		"ROTHFELS  X-450 Enduro        Bedienungsanleitung          31":    {"make Rothfels", "model X-450 Enduro"},
-		"TRESMONT  Bicylindre 500, type M 6         Tableau de graissage":  {"make Tresmont", "model Bicylindre 500 type M 6"},
-		"Kranzau Specht 250 S                     Betriebsanleitung     3": {"make Kranzau", "model Specht 250 S"},
-		"SERVICEINFORMATION 3/2008                  MORGENTAU Zephir 450":  {"make Morgentau", "model Zephir 450"},
-		"Wartung       M12 x 1,5       25":                                 nil,
+		"OSTERWALD  K 85 Kardan                  Wartung          17":         {"make Osterwald", "model K 85 Kardan"},
+		"ROTHFELS  X-450 Enduro        Bedienungsanleitung          31":       {"make Rothfels", "model X-450 Enduro"},
+		"TRESMONT  Bicylindre 500, type M 6         Tableau de graissage":     {"make Tresmont", "model Bicylindre 500 type M 6"},
+		"Kranzau Specht 250 S                     Betriebsanleitung     3":    {"make Kranzau", "model Specht 250 S"},
+		"SERVICEINFORMATION 3/2008                  MORGENTAU Zephir 450":     {"make Morgentau", "model Zephir 450"},
+		"Wartung       M12 x 1,5       25":                                    nil,
+		"G R E V E N   Sparber 3                     Wartung        12":       {"make Greven", "model Sparber 3"},
+		"GREVENSEE FAHRZEUGWERKE AG       12\n\nSchmierung der „Lerche“":      {"make Grevensee", "model Lerche"},
+		"WENDLEBURY MOTOR CYCLES LTD.     Page 17":                            {"make Wendlebury"},
+		"WENDLE & SONS    17\n\nLUBRICATION OF THE \"LARK\", 331 c.c. O.H.V.": {"make Wendle", "model Lark"},
+		"Motoröl       R I R I R":                                             nil,
 	} {
 		got := append(said(head+page, "make"), said(head+page, "model")...)
 		if !slices.Equal(got, want) {
@@ -59,6 +64,22 @@ func TestRead_NamesThatLookLikeWords(t *testing.T) {
 			if !sureIn(text, "bolt.drain.torque") {
 				t.Errorf("%q: the page is said to be a photo's", head)
 			}
+		}
+	}
+}
+
+// Years are also written without their century, with the word or the sign that says from when to when.
+func TestRead_YearsWithoutCentury(t *testing.T) {
+	for head, want := range map[string][]string{
+		"NAGORU HAYATEN 437          '11 on":           {"years 2011-"},
+		"NAGORU HAYATEN 437          '08-'12":          {"years 2008-2012"},
+		"NAGORU HAYATEN 437 ('98 onwards)":             {"years 1998-"},
+		"Nagoru Hayaten 437, models from ’86 to ’91":   {"years 1986-1991"},
+		"NAGORU HAYATEN 437          '11":              nil,
+		"NAGORU HAYATEN 437, length 6'11 on the stand": nil,
+	} {
+		if got := said(head+"\n\nEngine oil: 2.5 litres SAE 20W-50.\n", "years"); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", head, got, want)
 		}
 	}
 }

@@ -7,6 +7,7 @@ const termsNL = "" +
 	"action.out\tdruppelt|eruit loopt|naar buiten komt|naar buiten loopt|sijpelt|uitloopt\n" +
 	"action.screw\tafgeschroefd|afschroe*|draai los|losdraai*|losgedraaid|opdraaien|opgedraaid|opgeschroefd|opschroe*|schroef|vastdraaien\n" +
 	"alike\tdezelfde|dezelfde als|dezelfde olie als|gelijk aan|hetzelfde|hetzelfde als|zelfde olie als\n" +
+	"all\talle\n" +
 	"amount.band\tmin max|tussen de bovenste en|tussen de lijnen|tussen de markeringen|tussen de merk*|tussen de onderste en|tussen de streepjes|tussen de strepen|tussen de twee lijnen|tussen de twee markeringen|tussen de twee streepjes|tussen de twee strepen|tussen het maximum en|tussen het minimum en|tussen lijnen|tussen markeringen|tussen max en|tussen maximum en|tussen merk*|tussen min en|tussen minimum en|tussen onderste en bovenste|tussen streepjes|tussen strepen|tussen twee lijnen|tussen twee markeringen|tussen twee streepjes|tussen twee strepen|van de onderste tot de bovenste|van min tot max|van minimum tot maximum|verschil tussen\n" +
 	"amount.capacity\tbevat|bijvullen|capaciteit|carterinhoud|doe|er gaat|giet|gieten|hoeveelheden|hoeveelheid|inhoud*|inhouden|nodig|oliehoeveelheid|olieinhoud|vul|vulcapaciteit|vulhoeveelheid*|vulinhoud|vullen\n" +
 	"amount.change\taftappen|bij olie vervangen|bij vervanging|hervullen|na olie vervangen|na vervanging|olie verversen|olieverversing*|oliewissel|periodieke vervanging|verversen|verversing*|verversingshoeveelheid|voor het aftappen|voor het verversen|voor olie vervangen|voor vervanging\n" +
@@ -51,6 +52,7 @@ const termsNL = "" +
 	"join.and\t&|+|als de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
 	"known\tachter|alleen|als|altijd|bak|bijbehorende|bovenste|breng aan|dezelfde|draai|draaien|eruit|goed|grote|hem|keer|kleine|korte|laat|lange|linker|links|los|maak|maar|men|montage|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|opvangbak|plaats|plaatsen|rechter|rechts|reinig|schroef|schroeven|sluit|sluiten|steek|stuks|terugplaatsen|veeg|verwijder|verwijderen|voorgeschreven|weer|wij|zegt|zet|zetten|zijn|zit\n" +
+	"label.company\tb v|fabrieken|motorenfabriek|n v|rijwielfabriek\n" +
 	"label.count\taant|aantal|st|stuks\n" +
 	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +

@@ -78,9 +78,10 @@ func rowsOf(text string, words *lexemes) []row {
 	empty := false
 	for at, n := 0, 0; at < len(text); n++ {
 		line, at = lineOf(line[:0], text, at)
+		pointed(line)
 		from := len(room)
 		room = tokensOf(room, line, words, doubled)
-		tokens := room[from:len(room):len(room)]
+		tokens := closeSpaced(room[from:len(room):len(room)], words)
 		markStep(tokens)
 		empty = empty || len(tokens) == 0
 		for len(tokens) > 0 {
@@ -90,6 +91,15 @@ func rowsOf(text string, words *lexemes) []row {
 		}
 	}
 	return rows
+}
+
+// pointed takes a dot at half height between two digits for a point: "2·3 litres".
+func pointed(line []letter) {
+	for i := 1; i+1 < len(line); i++ {
+		if line[i].r == '·' && isDigit(line[i-1].r) && isDigit(line[i+1].r) {
+			line[i].r = '.'
+		}
+	}
 }
 
 // mostRow is the most tokens of a line that are read together: what is longer is a text

@@ -643,6 +643,9 @@ func (r *readings) inTitle(f *fact) bool {
 	if r.at(end).text == "." && r.at(end).gap == glued {
 		end++ // "350 c.c."
 	}
+	if k := f.from - 1; at.piece < headPieces && k > 0 && (quotes(r.places[k].text) || r.places[k].text == "," && quotes(r.places[k-1].text)) {
+		return true // "LUBRICATION OF THE »LARK«, 350 c.c."
+	}
 	return at.piece == 0 && f.from > 0 && at.gap == wide && (end == len(r.places) || r.places[end].piece > 0 || r.places[end].gap == wide) && r.capitalIn(f.from) && !r.oilIn(0, f.from)
 }
 

@@ -94,19 +94,24 @@ func (r *readings) yearsFrom(i int) (text string, end int, open bool) {
 			i = r.termAt(i).to
 		}
 	}
-	if !r.isYear(i) {
+	text, end = r.yearAt(i)
+	if text == "" {
 		return "", i, false
 	}
-	text, end = r.places[i].text, i+1
 	mark, next := r.between(end)
-	if mark == "" && r.senseAt(end, "join.and") && r.isYear(r.termAt(end).to) {
-		mark, next = "-", r.termAt(end).to
+	if mark == "" && r.senseAt(end, "join.and") {
+		if second, _ := r.yearAt(r.termAt(end).to); second != "" {
+			mark, next = "-", r.termAt(end).to
+		}
 	}
+	second, behind := r.yearAt(next)
 	switch {
-	case mark == "-" && r.isYear(next):
-		return text + "-" + r.places[next].text, next + 1, false
+	case mark == "-" && second != "":
+		return text + "-" + second, behind, false
 	case r.senseAt(end, "year.on"):
 		return text + "-", r.termAt(end).to, true
+	case end > i+1 && mark == "" && !since: // "'11" alone
+		return "", i, false
 	case mark == "-":
 		return text + "-", next, false
 	case since:
@@ -114,6 +119,23 @@ func (r *readings) yearsFrom(i int) (text string, end int, open bool) {
 	}
 	return text, end, false
 }
+
+// yearAt reads a year at a token, also one without its century: "'11". text is "" for none.
+func (r *readings) yearAt(i int) (text string, end int) {
+	if r.isYear(i) {
+		return r.places[i].text, i + 1
+	}
+	if n := r.at(i + 1); r.at(i).text == "'" && (r.places[i].gap != glued || r.at(i-1).kind == sign) && n.kind == number && n.gap == glued && len(n.text) == 2 {
+		if n.text < firstShort {
+			return "20" + n.text, i + 2
+		}
+		return "19" + n.text, i + 2
+	}
+	return "", i
+}
+
+// firstShort is the first year that is of the last century where none is written: "'45".
+const firstShort = "40"
 
 func (r *readings) isYear(i int) bool {
 	return i < len(r.places) && !(r.places[i].gap == glued && i > 0 && strings.Contains("/.", r.places[i-1].text)) && // "03/02/2006"
