@@ -565,6 +565,9 @@ func (r *readings) counts() {
 				break
 			}
 			v, next, ok := r.countAt(i, m)
+			if v.v == 1 && m.loose == whole && &r.mentions[n] != m && r.places[i].kind == word { // "a bolt" counts nothing
+				continue
+			}
 			if ok && v.v >= 1 && v.v <= 12 && v.step == 1 && !v.fraction {
 				if t := r.termAt(next); t != nil && t.has("part.fastener") {
 					next = t.to

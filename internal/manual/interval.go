@@ -408,10 +408,10 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if hard > begin && (r.at(hard-1).kind == number || r.senseAt(hard-1, "ordinal.2") || r.senseAt(hard-1, "ordinal.3")) { // "every 6 races or 15 hours"
 		hard = -1
 	}
-	if hard > begin && r.ofGrade(hard) {
+	if hard > begin && r.ofGrade(hard) || hard >= 0 && has(hard, f.from, "else") >= 0 { // "…; otherwise every 3,000 km"
 		hard = -1
 	}
-	if hard < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
+	if hard < 0 && has(from, f.from, "else") < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
 		hard = begin
 	}
 	again := r.againAt(f, to)
@@ -419,6 +419,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		if r.senseAt(i, "when.severe") && i < max(next, clauseTo) {
 			hard = f.from
 		}
+	}
+	if k := f.end(); hard < 0 && (r.senseAt(k, "if") || r.at(k).text == "," && r.senseAt(k+1, "if")) && r.severeUntil(k, again) { // "every 1,500 km, if it is used for deliveries"
+		hard = f.from
 	}
 	if hard < 0 && r.severeHeading(f.from) {
 		hard = f.from
@@ -479,6 +482,17 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
 	}
 	return regular, f.from
+}
+
+// severeUntil reports whether hard use is told of between two tokens, before a semicolon or a word for
+// "otherwise".
+func (r *readings) severeUntil(from, to int) bool {
+	for i := from; i < to && r.places[i].text != ";" && !r.senseAt(i, "else"); i++ {
+		if r.senseAt(i, "when.severe") {
+			return true
+		}
+	}
+	return false
 }
 
 // twiceTold reports whether a figure is told twice with a small word between, which says "each":

@@ -217,3 +217,22 @@ func TestRead_QuestionsAndHyphens(t *testing.T) {
 		}
 	}
 }
+
+// What is due in hard use may stand first, and the usual behind "otherwise".
+func TestRead_Otherwise(t *testing.T) {
+	want := []string{"interval.distance 3000 km", "interval.severe 1500 km"}
+	for _, text := range []string{
+		"The engine oil must be changed more often, about every 1,500 km, if the bike is used for deliveries; otherwise every 3,000 km will do.",
+		"Change the engine oil every 1,500 km if the bike is ridden in dust, otherwise every 3,000 km.",
+		"Change the engine oil every 3,000 km, or every 1,500 km if the bike is ridden in dust.",
+		"Remplacer l'huile moteur tous les 1 500 km si la moto roule en ville, sinon tous les 3 000 km.",
+		"Sostituire l'olio motore ogni 1.500 km se la moto è usata in città, altrimenti ogni 3.000 km.",
+		"Cambie el aceite del motor cada 1.500 km si circula por ciudad; de lo contrario, cada 3.000 km.",
+		"Troque o óleo do motor a cada 1.500 km se usar a moto em cidade, caso contrário a cada 3.000 km.",
+		"Das Motoröl bei Fahrten im Gelände alle 1500 km wechseln, sonst alle 3000 km.",
+	} {
+		if got := said(text, "interval."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

@@ -2,35 +2,44 @@ package manual
 
 import "slices"
 
-// findLettered reads the letter or the number in brackets by which a page has called a part, where
-// it stands for the part: "the washer of (A)", behind "Undo the drain plug (A)". What counts
-// screws, or the steps of a list, stands behind no small word.
+// findLettered gives the letters and numbers in brackets by which a page calls a part in its picture
+// that part: behind "the drain plug (A)" a bare "(A)" is the drain plug.
+// One that stands behind two parts is neither's; what counts screws, or the steps of a list, is none.
 func (p *page) findLettered() {
-	called := map[string]mention{}
-	var found []mention
-	n := 0
-	for i := 1; i+2 < len(p.places); i++ {
-		for n < len(p.mentions) && p.mentions[n].to < i {
-			n++
+	called, open := map[string]mention{}, map[string]bool{}
+	named := func(at int) int { // the mention that ends at a token, -1 for none
+		if n := p.mentionFrom(at) - 1; n >= 0 && p.mentions[n].to == at {
+			return n
 		}
+		return -1
+	}
+	var marks []int
+	for i := 1; i+2 < len(p.places); i++ {
 		name := &p.places[i+1]
-		if p.places[i].text != "(" || p.places[i+2].text != ")" || name.taken || len(name.text) > 2 || name.kind == sign || name.gap != glued || p.places[i+2].gap != glued {
+		if p.places[i].text != "(" || p.places[i+2].text != ")" || name.taken || len(name.text) > 2 || name.kind == sign || name.kind == word && !capital(name.text) || name.gap != glued || p.places[i+2].gap != glued {
 			continue
 		}
-		before := &p.places[i-1]
-		switch m, is := called[name.fold]; {
-		case n < len(p.mentions) && p.mentions[n].to == i:
-			if m := p.mentions[n]; m.part != "" || m.loose != whole || m.foreign {
-				called[name.fold] = m
-			}
-		case is && m.part != "" && before.kind == word && before.function && before.sentence == p.places[i].sentence && !before.taken:
-			m.from, m.to = i, i+3
-			found = append(found, m)
+		marks = append(marks, i)
+		n := named(i)
+		if n < 0 || p.mentions[n].part == "" && !p.mentions[n].foreign || p.mentions[n].loose != whole {
+			continue
+		}
+		m, o := &p.mentions[n], called[name.fold]
+		open[name.fold] = open[name.fold] || o.to > 0 && (o.part != m.part || o.foreign != m.foreign || m.circuit != "" && o.circuit != m.circuit)
+		if o.to == 0 {
+			called[name.fold] = *m
 		}
 	}
-	if len(found) > 0 {
-		p.mentions = append(p.mentions, found...)
-		p.mentions = inOrder(p.mentions, func(m *mention) int { return m.from })
+	for _, i := range marks {
+		name, before := &p.places[i+1], &p.places[i-1]
+		m, is := called[name.fold]
+		if !is || open[name.fold] || m.from > i || before.sentence != p.places[i].sentence {
+			continue
+		}
+		if begin, _ := p.sentenceOf(i); named(i) < 0 && before.kind == word && !before.taken && (before.function || name.kind == word || begin == i-1) { // "tighten (2)"
+			m.from, m.to = i, i+3
+			p.mentions = slices.Insert(p.mentions, p.mentionFrom(i), m)
+		}
 	}
 }
 

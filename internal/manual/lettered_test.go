@@ -53,3 +53,24 @@ func TestRead_Tags(t *testing.T) {
 		}
 	}
 }
+
+// A letter or a number stands for the part behind which it stood, and one behind two for neither.
+func TestRead_Letters(t *testing.T) {
+	for text, want := range map[string][]string{
+		"GEARBOX. Remove the drain screw (A) and the level screw (B); replace (A) with a sound fibre washer.":                              {"bolt.gearbox-drain.seal fibre"},
+		"Loosen the oil drain plug (1) and the oil level plug (2). Tighten (2) to 8 N·m and (1) to 25 N·m.":                                {"bolt.drain.torque 25 N·m", "bolt.level.torque 8 N·m"},
+		"(1) Remove the oil drain plug (A).\n(2) Fit the plug (A) and tighten it to 30 N·m.":                                               {"bolt.drain.torque 30 N·m"},
+		"Ölablassschraube (A) und Kontrollschraube (B) herausdrehen. Schraube (A) mit 25 Nm, Schraube (B) mit 8 Nm festziehen.":            {"bolt.drain.torque 25 N·m", "bolt.level.torque 8 N·m"},
+		"Déposer le bouchon de vidange d'huile (A) et le bouchon de niveau (B). Serrer le bouchon (B) à 8 N.m et le bouchon (A) à 25 N.m.": {"bolt.drain.torque 25 N·m", "bolt.level.torque 8 N·m"},
+		"Svitare il tappo di scarico olio (A) e il tappo di livello (B). Serrare il tappo (B) a 8 Nm e il tappo (A) a 25 Nm.":              {"bolt.drain.torque 25 N·m", "bolt.level.torque 8 N·m"},
+		"Quite el tapón de vaciado del aceite (A) y el tapón de nivel (B). Apriete el tapón (B) a 8 N·m y el tapón (A) a 25 N·m.":          {"bolt.drain.torque 25 N·m", "bolt.level.torque 8 N·m"},
+		"Retire o bujão de drenagem do óleo (A) e o bujão de nível (B). Aperte o bujão (B) a 8 N·m e o bujão (A) a 25 N·m.":                {"bolt.drain.torque 25 N·m", "bolt.level.torque 8 N·m"},
+	} {
+		if got := said(text, "bolt."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	if text := "Engine oil: remove the drain plug (A) and the filler plug (A). Tighten (A) to 25 N·m."; len(sureBolts(text)) > 0 {
+		t.Errorf("%q: %q are sure", text, sureBolts(text))
+	}
+}

@@ -72,7 +72,6 @@ func (p *page) names(n int) bool {
 // is of that job.
 func (p *page) settleMentions() {
 	defer func() { p.usual, p.geared, p.several = "", "", notAsked }() // asked for before all was named
-	p.bindLetters()
 	p.settleScooter()
 	p.settleShared()
 	p.settleProducts()

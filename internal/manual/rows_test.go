@@ -193,3 +193,18 @@ func TestRead_NutsHoldNoOil(t *testing.T) {
 		}
 	}
 }
+
+// A screw may be told with its length, which is no pitch; "a bolt" counts no screws.
+func TestRead_ScrewsAndTheirLength(t *testing.T) {
+	for text, want := range map[string][]string{
+		"Oil filter cover: 4 x M6x20, 8-10 Nm":                                                   {"bolt.filter-cover.count 4", "bolt.filter-cover.thread M6", "bolt.filter-cover.torque 8–10 N·m"},
+		"Oil filter cover bolts (M6 x 25) ..... 10 N·m":                                          {"bolt.filter-cover.thread M6", "bolt.filter-cover.torque 10 N·m"},
+		"Ölfilterdeckel, Schrauben M6 × 30 ..... 10 Nm":                                          {"bolt.filter-cover.thread M6", "bolt.filter-cover.torque 10 N·m"},
+		"Oil drain plug M14 x 1.5 ..... 25 N·m":                                                  {"bolt.drain.thread M14x1.5", "bolt.drain.torque 25 N·m"},
+		"Remove the right-hand cover. Behind it the centrifugal filter is held by a 10 mm bolt.": nil,
+	} {
+		if got := said(text, "bolt."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

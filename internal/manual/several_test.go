@@ -111,3 +111,31 @@ func TestRead_KeyOfTwoKinds(t *testing.T) {
 		}
 	}
 }
+
+// Where figures stand before what they are for, none is taken for the part of the one before it.
+func TestRead_FiguresForParts(t *testing.T) {
+	want := []string{"bolt.drain.torque 20 N·m", "bolt.filter.torque 10 N·m"}
+	for _, text := range []string{
+		"20 N·m for the oil drain plug, 10 N·m for the oil filter.",
+		"Do not overtighten: 20 N·m is ample for the oil drain plug, 10 N·m for the oil filter.",
+		"20 Nm für die Ölablassschraube, 10 Nm für den Ölfilter.",
+		"20 N.m pour le bouchon de vidange, 10 N.m pour le filtre à huile.",
+		"20 N·m para el tapón de vaciado, 10 N·m para el filtro de aceite.",
+		"20 Nm per il tappo di scarico olio, 10 Nm per il filtro olio.",
+		"20 N·m para o bujão de drenagem, 10 N·m para o filtro de óleo.",
+		"20 Nm voor de olieaftapplug, 10 Nm voor het oliefilter.",
+	} {
+		if got := said(text, "bolt."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	for _, text := range []string{
+		"Page 58 gives 45 N·m for the oil drain plug. This is a printing error. Oil drain plug: 25 N·m.",
+		"Seite 58 nennt 45 Nm für die Ölablassschraube. Das ist ein Druckfehler. Ölablassschraube: 25 Nm.",
+		"La página 58 da 45 N·m para el tapón de vaciado. Es una errata. Tapón de vaciado: 25 N·m.",
+	} {
+		if got := said(text, "bolt.drain.torque"); !slices.Equal(got, []string{"bolt.drain.torque 25 N·m"}) {
+			t.Errorf("%q: %q", text, got)
+		}
+	}
+}

@@ -261,7 +261,15 @@ func (p *page) threadAt(i int) int {
 		}
 	}
 	if _, ok := bolt.ParseThread(text); !ok {
-		return 0
+		long, err := strconv.Atoi(p.at(i + 3).text)
+		if text = "M" + p.at(i+1).text; n != 4 || err != nil || long < leastScrew {
+			return 0
+		}
+		if _, ok := bolt.ParseThread(text); !ok {
+			return 0
+		}
+		p.facts = append(p.facts, fact{kind: "thread", text: text, from: i, to: i + 2}) // "M6 x 20": its length
+		return n
 	}
 	if d, err := strconv.Atoi(p.at(i + 1).text); n == 4 && err == nil && d < leastCoarse && len(p.at(i+3).text) == 1 && p.at(i+3).text > "1" {
 		p.facts = append(p.facts, fact{kind: "thread", text: "M" + p.at(i+1).text, from: i, to: i + 2}, // "M6 x 2": two screws
@@ -311,6 +319,9 @@ func (p *page) inchThreadAt(i int) int {
 	p.facts = append(p.facts, fact{kind: "thread", text: text, from: i, to: i + n + 3})
 	return n + 3
 }
+
+// leastScrew is the length in millimetres of the shortest screw of a cover: from memory.
+const leastScrew = 8
 
 // leastCoarse is the least thread that has a pitch of two millimetres (ISO 261).
 const leastCoarse = 14
