@@ -126,7 +126,7 @@ func (r *readings) filterKind() {
 // washedIn reports whether a fluid is what a clause has something washed in before it.
 func (r *readings) washedIn(m *mention) bool {
 	from, _ := r.clauseOf(m.from)
-	return r.fluidIn(m) && r.about(from, m.from, "action.wash")
+	return r.fluid(m) && r.about(from, m.from, "action.wash")
 }
 
 // inTableHead reports whether a term is a cell of the head of a table, also of one of two lines:

@@ -981,7 +981,7 @@ func (r *readings) oilSpokenOf(at, from int, role string, oil, changes bool) (ci
 		case m.foreign && labelled && r.places[m.from].item != r.places[at].item:
 		case m.foreign && (own || r.gradeIn(m.to, from)): // "SAE 10W-40" is nearer
 			return r.usualOil(), true
-		case m.foreign && (!oil && !changes || r.fluidIn(m)):
+		case m.foreign && (!oil && !changes || r.fluid(m)):
 			return "", false
 		case m.foreign:
 		case role == first && !oil:
@@ -1006,9 +1006,6 @@ func (r *readings) gradeIn(from, to int) bool {
 	}
 	return false
 }
-
-// fluidIn reports whether a mention of another job is of a fluid.
-func (r *readings) fluidIn(m *mention) bool { return r.about(m.from, m.to, "other.fluid") }
 
 // scheduleHead reports whether a figure stands in the head of a schedule: a line of three
 // distances or more, of which none is anything's.

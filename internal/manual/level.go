@@ -1,6 +1,12 @@
 package manual
 
-import "tidysump/internal/quantity"
+import (
+	"slices"
+	"strings"
+
+	"tidysump/internal/finding"
+	"tidysump/internal/quantity"
+)
 
 // zone is a run of tokens that tell of one thing, such as how the level is read.
 type zone struct{ from, to int }
@@ -104,6 +110,7 @@ func (r *readings) levels() {
 			}
 		}
 	}
+	r.keptStances()
 	for i := range r.facts {
 		f := &r.facts[i]
 		from, to := r.sentenceOf(f.from)
@@ -124,6 +131,61 @@ func (r *readings) levels() {
 		}
 	}
 }
+
+// keptStances reads how the machine stands where a step before that of the level said so last, and
+// the steps between fill the oil in: "Stand it upright. Pour in 1.2 litres. Check the window." Where it
+// is drained between, it is asked, and only of oil that is filled in until it runs out.
+func (r *readings) keptStances() {
+	for k := range len(r.list) {
+		prefix, is := strings.CutSuffix(r.list[k].What, "device")
+		if !is || !strings.HasPrefix(prefix, "level.") || slices.ContainsFunc(r.list, func(o Reading) bool { return o.What == prefix+"stance" }) {
+			continue
+		}
+		at := slices.IndexFunc(r.places, func(t place) bool { return t.from >= r.list[k].Quote.From })
+		if at < 0 {
+			continue
+		}
+		if circuit := r.levelOf(at); circuit != r.usualOil() { // its plugs may be opened on another stand
+			continue
+		}
+		at, _ = r.sentenceOf(at)
+		r.keptStance(prefix+"stance", at, r.list[k].Text == "hole")
+	}
+}
+
+// keptStance looks back from a sentence for how the machine was put.
+func (r *readings) keptStance(what string, at int, hole bool) {
+	var doubts []finding.Finding
+	section := r.places[at].section
+	for range mostBackSteps {
+		if at == 0 || r.places[at-1].section != section {
+			return
+		}
+		from, _ := r.sentenceOf(at - 1)
+		for i := from; i < at; i++ {
+			t := r.termAt(i)
+			if t == nil || t.from != i || r.denied(i) || r.asked(i) {
+				continue
+			}
+			if s, is := t.begin("stance."); is {
+				if !r.foreignSentence(from, at) && !(s == "side-stand" && len(doubts) > 0) {
+					r.say(what, s, t.from, t.to, doubts...)
+				}
+				return
+			}
+		}
+		switch {
+		case r.drains(from, at) && !hole, r.foreignSentence(from, at):
+			return
+		case r.drains(from, at) && len(doubts) == 0:
+			doubts = append(doubts, doubt("manual-by-context", "text", what))
+		}
+		at = from
+	}
+}
+
+// mostBackSteps is how many sentences are looked back for how the machine was put.
+const mostBackSteps = 12
 
 // besideLevel reports whether a sentence of a zone stands below a heading of the level's, or
 // beside a sentence on it, with nothing between them that tells of other work: "Ride for ten
@@ -178,7 +240,7 @@ func (r *readings) foreignSentence(from, to int) bool {
 	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
 		m := &r.mentions[n]
 		own = own || !m.foreign && m.loose == whole
-		foreign = foreign || m.foreign && (r.fluidIn(m) || !r.about(from, m.from, "level.check") && !r.deviceIn(from, m.from))
+		foreign = foreign || m.foreign && (r.fluid(m) || !r.about(from, m.from, "level.check") && !r.deviceIn(from, m.from))
 	}
 	if foreign && !own && (r.deviceIn(from, to) || r.about(from, to, "level.check")) && !r.about(from, to, "other.fluid") {
 		if _, other := r.headCircuit(from); !other {
@@ -209,7 +271,13 @@ func (r *readings) levelWords(from, to int) {
 			r.sayOnce(prefix+"device", "hole", t.from, t.to) // "top up to the level plug"
 		}
 		if d, ok := t.begin("device."); ok && devices[d] != "" && (d == "window" || d == "hole" || r.stickNear(i)) && !(d == "resting" && r.stands(r.pastSmall(t.to))) {
-			r.say(prefix+"device", devices[d], t.from, t.to)
+			end := t.to
+			for k := t.to; d == "hole" && k < t.to+mostBetween && k < len(r.places) && r.places[k].clause == r.places[i].clause; k++ {
+				if r.senseAt(k, "device.hole") || r.senseAt(k, "part.level") { // "until it runs out at the level hole"
+					end = r.termAt(k).to
+				}
+			}
+			r.say(prefix+"device", devices[d], t.from, end)
 			if other := r.levelToo(i); other != "" && d == "hole" {
 				r.say("level."+other+".device", devices[d], t.from, t.to)
 			}
@@ -313,7 +381,7 @@ func (r *readings) leaks(what string, t *term) {
 	first, _ := r.clauseOf(t.from)
 	last := t.to
 	for i := t.to; i < to && i < t.to+mostBetween; i++ {
-		if r.senseAt(i, "part.level") {
+		if r.senseAt(i, "part.level") || r.senseAt(i, "device.hole") {
 			last = r.termAt(i).to
 		}
 	}

@@ -12,6 +12,10 @@ func TestRead_BesideLevel(t *testing.T) {
 		"Motor kalt, Motorrad auf dem Hauptständer. Ölstand am Schauglas ablesen.":                                                                                                                  {"level.device window", "level.stance centre-stand", "level.state cold"},
 		"Contrôler le niveau d'huile au hublot. La moto est droite, le moteur froid.":                                                                                                               {"level.device window", "level.stance upright", "level.state cold"},
 		"Scaldare il motore. Svitare il tappo di scarico e far uscire l'olio. Controllare il livello dall'oblò.":                                                                                    {"level.device window"},
+		"Stand the motorcycle upright. Fill up with 1.2 L of engine oil. Check the level through the sight glass.":                                                                                  {"level.device window", "level.stance upright"},
+		"Motorrad senkrecht stellen. Motoröl einfüllen (1,2 l). Ölstand am Schauglas prüfen.":                                                                                                       {"level.device window", "level.stance upright"},
+		"Put the bike on its side stand. Undo the drain plug and drain the oil. Check the level at the sight glass.":                                                                                {"level.device window"},
+		"1. Put the moped on its centre stand.\n2. Undo the gearbox drain screw and let the oil run out.\n3. Pour in gearbox oil slowly until it comes out of the level hole.\n":                    {"level.gearbox.device hole", "level.gearbox.stance centre-stand"},
 	} {
 		if got := said(text, "level."); !slices.Equal(got, want) {
 			t.Errorf("%q: %q, want %q", text, got, want)

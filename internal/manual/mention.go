@@ -75,6 +75,7 @@ func (p *page) settleMentions() {
 	p.settleScooter()
 	p.settleShared()
 	p.settleProducts()
+	p.settleCompanions()
 	p.settleTwoStroke()
 	p.mentions = slices.DeleteFunc(p.mentions, p.onlyWhere)
 	own := -1 // the last paragraph in which one of ours is named in full
@@ -93,6 +94,9 @@ func (p *page) settleMentions() {
 		p.changedAfterDry(n)
 		if m.foreign && !m.measure && m.to-m.from == 1 && p.shortPart(m.from) == "filter" {
 			m.foreign, m.part, m.circuit = false, "filter", "engine"
+		}
+		if p.holdsGauze(n) {
+			m.part, m.circuit, m.loose = "strainer", "engine", whole
 		}
 		if (m.loose == aCover || m.loose == aPlug) && n+1 < len(p.mentions) && !p.figureIn(m.to, p.mentions[n+1].from) {
 			next := &p.mentions[n+1] // "the cap below the engine carries the gauze"
@@ -427,6 +431,63 @@ func (p *page) strainersPlug(n int) {
 	if o := &p.mentions[n-1]; o.part == "strainer" && !o.foreign && m.from == o.to+1 && p.places[o.to].text == ":" {
 		m.part, m.loose, m.circuit = "strainer", whole, "engine"
 	}
+}
+
+// holdsGauze reports whether a fastener is unscrewed before the strainer is taken out in the same
+// sentence: "unscrew the hexagon nut under the tank, withdraw the gauze".
+func (p *page) holdsGauze(n int) bool {
+	m := &p.mentions[n]
+	from, to := p.sentenceOf(m.from)
+	if m.loose != aFastener || !p.about(from, m.from, "action.screw") || p.about(from, m.from, "part.cover") {
+		return false
+	}
+	if last := p.places[m.to-1].fold; p.about(m.from, m.to, "part.fastener") && !p.about(m.from, m.to, "nut") && strings.HasSuffix(last, "s") {
+		return false
+	}
+	for k := n + 1; k < len(p.mentions) && p.mentions[k].from < to && p.mentions[k].from-m.to <= mostBetween; k++ {
+		switch o := &p.mentions[k]; {
+		case o.part == "strainer" && !o.foreign:
+			return !p.figureIn(m.to, o.from)
+		case o.part != "" || o.foreign || o.loose != whole:
+			return false
+		}
+	}
+	return false
+}
+
+// settleCompanions takes an oil that is named behind "with" for that of the oil with whose name a
+// sentence of its paragraph begins: "GEARBOX. Holds 0.5 litre. Change it with the engine oil", "… is
+// filled with engine oil".
+func (p *page) settleCompanions() {
+	governs := -1
+	for n := range p.mentions {
+		m := &p.mentions[n]
+		if governs >= 0 && p.places[m.from].paragraph != p.places[p.mentions[governs].from].paragraph {
+			governs = -1
+		}
+		switch {
+		case m.foreign || m.part != "" || m.circuit == "" && !m.gear:
+		case p.begins(n):
+			governs = n
+		case governs >= 0 && p.saysOil(m) && p.withBefore(m.from):
+			g := &p.mentions[governs]
+			m.circuit, m.gear = g.circuit, g.gear
+		}
+	}
+}
+
+// withBefore reports whether a word for "with" stands before a token, with no more than small words
+// between.
+func (p *page) withBefore(at int) bool {
+	for i := at - 1; i >= 0 && i >= at-mostLabel && p.places[i].sentence == p.places[at].sentence; i-- {
+		if t := p.termAt(i); t != nil && t.has("with") {
+			return !t.has("join.and")
+		}
+		if t := &p.places[i]; !t.function || t.taken {
+			return false
+		}
+	}
+	return false
 }
 
 // settleProducts takes the oil that a row of a table names behind the thing it is for as that

@@ -304,7 +304,7 @@ func (r *readings) nameFrom(i, end int) int {
 		case t.taken && !r.suffixed(n), r.senseAt(n, "page.word") && !r.strangeAt(n), r.senseAt(n, "label.page"), r.senseAt(n, "label.model"), r.senseAt(n, "label.company"), r.ofTrade(n):
 			return n
 		case t.kind == number:
-			if len(t.text) > 4 || t.text[0] == '0' || strings.ContainsAny(t.text, ".,") {
+			if len(t.text) > 4 || t.text[0] == '0' || strings.ContainsAny(t.text, ".,") || r.at(n+1).text == ":" && r.at(n+2).kind == number { // "1 : 50"
 				return n
 			}
 		case t.kind == word:

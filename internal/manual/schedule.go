@@ -13,11 +13,12 @@ import (
 
 // scheduleColumn is a column of a schedule.
 type scheduleColumn struct {
-	fact  *fact
-	every bool // "every 6,000 km", and not "6,000 km"
-	first bool // "first service, 1,000 km"
-	hard  bool
-	mid   int // its middle, in half letters
+	fact   *fact
+	months *fact // what a line of months has in it, nil for none
+	every  bool  // "every 6,000 km", and not "6,000 km"
+	first  bool  // "first service, 1,000 km"
+	hard   bool
+	mid    int // its middle, in half letters
 }
 
 // scheduleRow is what is due in a row of a schedule.
@@ -52,6 +53,7 @@ func (r *readings) schedules(long []*fact) (list []schedule, heads map[int]bool)
 		if s.rows = r.scheduleRows(n, s.columns); len(s.rows) == 0 {
 			continue
 		}
+		r.monthsOf(n, s.columns)
 		s.head, _ = r.pieceTokens(n)
 		for i := range s.columns {
 			heads[s.columns[i].fact.from] = true
@@ -144,6 +146,54 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 	}
 	return list
+}
+
+// monthsOf gives the columns of a schedule their months, where a line above or below its head counts
+// them in the same columns: "Months    1    6    12    18" below "x 1,000 km    1    5    10    15".
+func (r *readings) monthsOf(head int, columns []scheduleColumn) {
+	for n := max(0, head-2); n <= head+2 && n < len(r.pieces); n++ {
+		from, to := r.pieceTokens(n)
+		if n == head || !r.pieces[n].cells || r.mentionFrom(from) != r.mentionFrom(to) || !r.about(from, min(from+mostLabel, to), "unit.months") {
+			continue
+		}
+		list := make([]*fact, len(columns))
+		count := 0
+		for i := from; i < to; i++ {
+			v, next, ok := r.valueAt(i)
+			if !ok || r.places[i].gap != wide || next < to && r.places[next].gap != wide || v.fraction {
+				continue
+			}
+			mid := r.places[i].col + r.places[next-1].end
+			for k := range columns {
+				if abs(columns[k].mid-mid) <= 2*mostOffCell {
+					f := r.amount(i, next, "months", v, v, "")
+					list[k] = &f
+					count++
+				}
+			}
+		}
+		if count == len(columns) && evenMonths(list) {
+			for k := range columns {
+				columns[k].months = list[k]
+			}
+			return
+		}
+	}
+}
+
+// evenMonths reports whether months count in equal steps, maybe behind a first service.
+func evenMonths(list []*fact) bool {
+	for start := range 2 {
+		steps := list[min(start, len(list)):]
+		even := len(steps) > 0
+		for k, f := range steps {
+			even = even && f != nil && abs64(f.low-float64(k+1)*steps[0].low) <= stepSlack*f.low
+		}
+		if even {
+			return true
+		}
+	}
+	return false
 }
 
 // told notes what a word of a column's head says.
@@ -321,7 +371,17 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			doubts = append(doubts, doubt("manual-by-context", "text", f.text))
 		}
 		f.used = true
-		r.sayOf(what, f.text, table.head, f.end(), f.from, doubts...)
+		from := table.head
+		if f.kind == string(quantity.Duration) {
+			from = r.starts[r.places[f.from].piece]
+		}
+		r.sayOf(what, f.text, from, f.end(), f.from, doubts...)
+	}
+	both := func(c *scheduleColumn, subject, role string, doubted bool) {
+		say(c.fact, subject, role, doubted)
+		if c.months != nil {
+			say(c.months, subject, role, doubted)
+		}
 	}
 	every := false
 	for i := range columns {
@@ -348,18 +408,18 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			switch {
 			case !row.marked[i], c.every && row.often(columns, i):
 			case c.hard:
-				say(c.fact, s, severe, false)
+				both(c, s, severe, false)
 			case c.first || i == 0 && (every && !c.every || grid > 0):
-				say(c.fact, s, first, !c.first && !sooner(c, columns) && !(clear && grid > 0 && columns[grid].fact.low >= leastTimes*c.fact.low))
+				both(c, s, first, !c.first && !sooner(c, columns) && !(clear && grid > 0 && columns[grid].fact.low >= leastTimes*c.fact.low))
 			case every:
-				say(c.fact, s, regular, false)
+				both(c, s, regular, false)
 			}
 		}
 		if every {
 			continue
 		}
 		if i := stepOf(row.marked[grid:]); i >= 0 {
-			say(columns[grid+i].fact, s, regular, !clear)
+			both(&columns[grid+i], s, regular, !clear)
 		}
 	}
 }

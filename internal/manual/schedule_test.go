@@ -43,7 +43,11 @@ func TestRead_Schedules(t *testing.T) {
 		{"notes by number in another language", "Arbeit                     x 1 000 km    1     6     12    18\nMotoröl (Anmerkung 1)                    E     E     E     E\nBremsflüssigkeit (Anmerkung 2)                       E\nE = erneuern\n\nAnmerkung 1: bei Staub alle 3 000 km.\nAnmerkung 2: alle 24 Monate.\n",
 			[]string{"interval.distance 6000 km", "interval.first 1000 km", "interval.severe 3000 km"}},
 		{"heads in three lines", "                   Months      1       6       12      18\n                   km x 1000   1       6       12      18\nOperation          mi x 1000   0.6     3.7     7.5     11\nEngine oil                     R       R       R       R\nEngine oil filter              R               R\nSpark plug                             I       R       I\n\nR - replace   I - inspect\n",
-			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.filter-first 1000 km", "interval.first 1000 km"}},
+			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.filter-first 1000 km", "interval.filter-months 12 months", "interval.first 1000 km", "interval.first-months 1 months", "interval.months 6 months"}},
+		{"months below the distances", "E = ersetzen   P = prüfen\nKilometerstand x 1000              6     12    18    24\nMonate                             12    24    36    48\nMotoröl                            E     E     E     E\nÖlfilter                                 E           E\n",
+			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.filter-months 24 months", "interval.months 12 months"}},
+		{"months in uneven steps", "R: replace   I: inspect\n                   x 1,000 km      5     10    15    20\n                   Months          6     9     18    24\nEngine oil                         R     R     R     R\n",
+			[]string{"interval.distance 5000 km"}},
 		{"uneven steps", "Service        1,000 km   7,000 km   12,000 km   30,000 km\nEngine oil        R          R          R           R\nR replace\n",
 			[]string{}},
 	} {

@@ -1,6 +1,10 @@
 package manual
 
-import "strings"
+import (
+	"strings"
+
+	"tidysump/internal/quantity"
+)
 
 // findScopes finds the passages of another job and takes out of play what stands in them: their
 // figures are none, and their parts and oils are that job's. Such a passage begins with a heading
@@ -124,6 +128,9 @@ func (p *page) backToOurs(at int) bool {
 		return false
 	}
 	m := &p.mentions[n]
+	if p.begins(n) && m.part == "" && !m.foreign && (m.gear || m.circuit != "" && m.circuit != "engine") && p.measured(m.to, to) {
+		return true
+	}
 	if m.foreign || !p.saysOil(m) || !p.named(m) || m.circuit == "" && !m.gear && !m.ofFilter() {
 		return false
 	}
@@ -136,6 +143,19 @@ func (p *page) backToOurs(at int) bool {
 		}
 	}
 	return true
+}
+
+// measured reports whether an amount stands between two tokens and a grade or a category of oil with
+// it: "The gearbox and the clutch share 0.5 litre of SAE 80".
+func (p *page) measured(from, to int) bool {
+	amount, grade := false, false
+	for i := from; i < to; i++ {
+		if f := p.factAt(i); f != nil && f.from == i {
+			amount = amount || f.kind == string(quantity.Volume)
+			grade = grade || f.kind == "grade" || f.kind == "service"
+		}
+	}
+	return amount && grade
 }
 
 // ofBike reports whether a thing is told of the bike, and not of an oil or a part.

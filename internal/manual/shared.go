@@ -20,6 +20,9 @@ func (p *page) settleShared() {
 				m.circuit = "gearbox" // "gearbox and primary drive: one oil"
 			}
 		}
+		if !engine {
+			p.sharedGears(from, to)
+		}
 		for k := p.mentionFrom(from); engine && k < len(p.mentions) && p.mentions[k].from < to; k++ {
 			if m := &p.mentions[k]; m.part == "" && (m.gear || m.circuit == "gearbox" || m.circuit == "primary") {
 				m.circuit, m.gear, m.foreign = "engine", false, false
@@ -27,3 +30,20 @@ func (p *page) settleShared() {
 		}
 	}
 }
+
+// sharedGears takes a thing of another job that shares an oil with the gears for no such thing: "the
+// gearbox and the clutch share their oil".
+func (p *page) sharedGears(from, to int) {
+	for k := p.mentionFrom(from); k+1 < len(p.mentions) && p.mentions[k+1].from < to; k++ {
+		a, b := &p.mentions[k], &p.mentions[k+1]
+		if a.foreign {
+			a, b = b, a
+		}
+		if own := a.gear || a.circuit == "gearbox" || a.circuit == "primary"; own && a.part == "" && !a.foreign && b.foreign && !p.figureIn(min(a.to, b.to), max(a.from, b.from)) && !p.fluid(b) {
+			b.foreign, b.circuit, b.gear = false, a.circuit, a.gear
+		}
+	}
+}
+
+// fluid reports whether a mention of another job is of a fluid.
+func (p *page) fluid(m *mention) bool { return p.about(m.from, m.to, "other.fluid") }

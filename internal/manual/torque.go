@@ -488,7 +488,10 @@ func (r *readings) lastLike(m *mention) *mention {
 		case m.loose == aPlug && (o.part == "drain" || o.part == "tank-drain" || o.part == "level" || o.part == "filler" || o.part == "strainer"),
 			m.loose == aCover && (o.part == "filter-cover" || o.part == "strainer"),
 			m.loose == aFastener && o.part != "" && (near || r.places[o.from].paragraph == here.paragraph):
-			if o.part != "filter-cover" && r.about(m.from, m.to, "nut") {
+			if o.part == "strainer" && r.about(m.from, m.to, "nut") && !r.about(o.from, o.to, "nut") {
+				continue // its nut may be named before it
+			}
+			if o.part != "filter-cover" && r.about(m.from, m.to, "nut") && !r.about(o.from, o.to, "nut") {
 				return &mention{from: m.from, to: m.to, foreign: true} // nothing is drained at a nut
 			}
 			return o

@@ -275,7 +275,7 @@ func (p *page) oilTank() bool {
 // withFluid reports whether a fluid of another job is joined to a mention: "radiator and engine".
 func (r *readings) withFluid(m *mention) bool {
 	o := &r.mentions[r.mentionFrom(m.from)-1]
-	return r.fluidIn(o) && r.onlyJoins(o.to, m.from)
+	return r.fluid(o) && r.onlyJoins(o.to, m.from)
 }
 
 // foreignBefore reports whether the mention before one in its sentence is of another job.
