@@ -82,6 +82,9 @@ func columnsOf(rows []row) [][]row {
 			continue
 		}
 		left, right := apart(rows[at:at+n], col)
+		for _, side := range [...][]row{left, right} {
+			side[0].blank = side[0].blank || !small(side[0].tokens) // nothing stands above a column
+		}
 		runs = append(runs, left, right, nil)
 		at += n
 	}
@@ -862,8 +865,16 @@ func markHeadings(list []piece) {
 		p.over = deeper
 		chapter := chaptered(p.tokens) || chapters && p.blank && p.tokens[0].kind == number && bullet(p.tokens) > 0 && bullet(list[i+1].tokens) == 0 // "8. Air filter" behind "7.2 Gearbox"
 		numbered := words <= mostHeading && !closed(p.tokens) && !p.cells && chapter && !chaptered(list[i+1].tokens)
-		p.heading = deeper || numbered || p.tokens[0].text == "[" && last == "]" || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && (p.blank || i == 0) && (!list[i+1].blank || !p.cells && words <= mostHeading && !closed(p.tokens))
+		p.heading = deeper || numbered || i > 0 && words <= mostHeading && inset(list[i-1].tokens, p, &list[i+1]) || p.tokens[0].text == "[" && last == "]" || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && (p.blank || i == 0) && (!list[i+1].blank || !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
+}
+
+// inset reports whether a line is a title that stands further in than the text above and below it:
+// a sentence ends in the one, and another begins the other.
+func inset(above []token, p, below *piece) bool {
+	first := below.tokens[0]
+	return !p.cells && !below.cells && closed(above) && bullet(p.tokens) == 0 && bullet(below.tokens) == 0 && !closed(p.tokens) && p.tokens[0].kind == word && capital(p.tokens[0].text) &&
+		p.tokens[0].col >= first.col+2 && above[0].col <= first.col+1 && first.kind == word && !small(below.tokens) && len(below.tokens) >= mostHeading
 }
 
 // rowLike reports whether a line's last cell is a number alone.

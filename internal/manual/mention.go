@@ -308,7 +308,7 @@ func (p *page) filterNames() map[string]string {
 			continue
 		}
 		for i := t.from; i < t.to; i++ {
-			if w := p.places[i].fold; names[w] == "" {
+			if w := p.places[i].fold; names[w] == "" && !p.saysOil(&mention{from: i, to: i + 1}) {
 				names[w] = part
 			}
 		}

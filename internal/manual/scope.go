@@ -81,6 +81,9 @@ func (p *page) titled(from, to int) (own, foreign bool) {
 		own = own || !m.foreign && (m.circuit != "" || m.gear || m.oil)
 		foreign = foreign || m.foreign && !m.measure
 	}
+	if !own && !foreign { // "Oil and filter change"
+		own = p.about(from, to, "amount.with-filter") || p.about(from, to, "amount.oil-only") || p.about(from, to, "when.change") && p.saysOil(&mention{from: from, to: to})
+	}
 	return own, foreign
 }
 
