@@ -340,7 +340,7 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 		return true
 	case hasGap(a) || hasGap(b):
 		return !hasGap(b) && small(b) && (d.open(a) > 1 || b[0].function && !closed(a) && len(a) >= 4 && a[len(a)-1].end-a[0].col >= 20)
-	case small(b) && endsInLabel(a):
+	case small(b) && (endsInLabel(a) || d.endsInSize(a)):
 		return true
 	case closed(a), capitals(a) && b[0].col > a[0].col:
 		return false
@@ -367,6 +367,17 @@ func endsInLabel(tokens []token) bool {
 		}
 	}
 	return false
+}
+
+// endsInSize reports whether a line ends with a figure that an article begins, which waits for what
+// it is the size of: "… A 24 mm" over "socket fits the plug".
+func (d *dictionary) endsInSize(tokens []token) bool {
+	n := len(tokens) - 3
+	if n < 1 || !measure(tokens) || tokens[n+1].gap != blank || tokens[n].kind != word {
+		return false
+	}
+	e, _ := d.match(tokens[:n+1], n)
+	return e != nil && slices.Contains(e.senses, "number.1")
 }
 
 // wideEnough is how full a line of prose is at least that goes on in the next, in tenths of

@@ -693,9 +693,19 @@ func (r *readings) shortTime(f *fact, from, to int, next string, level bool) {
 		r.sayAt(prefix+role, f.text, at, end, f.from)
 	case level:
 		r.say(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
-	case role == "run" && !r.waits(from, to) && r.warmSection(f.from, from, to):
+	case role == "run" && !r.waits(from, to) && r.warmSection(f.from, from, to) && !r.filledBefore(f.from):
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	}
+}
+
+// filledBefore reports whether a sentence, or the one before it in its section, fills oil in before
+// a token: what runs then has been filled.
+func (r *readings) filledBefore(at int) bool {
+	from, _ := r.sentenceOf(at)
+	if from > 0 && r.places[from-1].section == r.places[at].section {
+		from, _ = r.sentenceOf(from - 1)
+	}
+	return r.about(from, at, "amount.capacity") && !r.pieces[r.places[from].piece].cells
 }
 
 // waits reports whether a rest is told of between two tokens: what is left or allowed to run

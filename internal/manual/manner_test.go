@@ -46,6 +46,13 @@ func TestRead_Manners(t *testing.T) {
 		{"a model of two letters", "Class SM machines take the larger oil filter.", "oil.", nil},
 		{"a ring of a bowl", "Filter bowl centre bolt 24 Nm. Renew the square-section ring of the bowl with the paper element.", "bolt.", []string{"bolt.filter.seal square-ring", "bolt.filter.torque 24 N·m"}},
 		{"warm before the strainer comes out", "SCOOTER\nLet the engine idle for five minutes and stop it. Take off the strainer cap, M36.", "warm.", []string{"warm.time 5 min"}},
+		{"a title that stands further in", "Engine oil\nThe oil is changed every 5,000 km and no later.\n   Chain\nSlack 40 mm on the side stand. Oil\nit every 500 km, more in rain.", "interval.", []string{"interval.distance 5000 km"}},
+		{"a heading of a change behind another job", "ENGINE OIL\nSAE 20W-50.\n\nCHAIN\nOil it every 500 km.\n\nOil and filter change\nThe drain plug has 42 N·m.\n", "bolt.", []string{"bolt.drain.torque 42 N·m"}},
+		{"a heading of an oil change behind another job", "ENGINE OIL\nSAE 20W-50.\n\nCHAIN\nOil it every 500 km.\n\nOil change\nThe drain plug has 42 N·m.\n", "bolt.", []string{"bolt.drain.torque 42 N·m"}},
+		{"a size at a line's end", "The oil is changed, the filter with it. A 24 mm\nsocket fits the drain plug, and no other one does.", "bolt.", []string{"bolt.drain.drive hexagon", "bolt.drain.size 24 mm"}},
+		{"run after filling", "Undo the drain plug. Pour oil in, run the engine for two minutes, look for leaks.", "warm.", nil},
+		{"from line to line", "The oil level stands between the lines of the window. From one line to the other it takes 0.7 litre.", "level.b", []string{"level.band 0.7 L"}},
+		{"a wrench at hand", "If no torque wrench is at hand, turn the oil drain plug by a quarter of a turn.", "filter.", nil},
 		{"what is burnt", "Type: 2-stroke single\nEngine oil tank ..... 1.2 L (1.3 US qt)\nTransmission oil ..... 0.6 L\n", "oil.", []string{"oil.gearbox.volume 0.6 L"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
