@@ -35,7 +35,12 @@ func (r *readings) fasteners() {
 			}
 		}
 	}
-	var byHand []*fact // of the filter
+	var byHand []*fact       // of the filter
+	for n := range r.terms { // and a head as such before the key for it
+		if t := &r.terms[n]; t.to-t.from > 1 && t.has("drive.hexagon") && !t.has("tool.wrench") && r.headed(t) {
+			r.bolt(&fact{kind: "drive", from: t.from, to: t.to}, "drive", "hexagon", t.from)
+		}
+	}
 	for n := range r.terms {
 		t := &r.terms[n]
 		if kind := r.sealOf(n); kind != "" {
@@ -96,6 +101,15 @@ func (r *readings) sameKeys() {
 			break
 		}
 	}
+}
+
+// headed reports whether a plug or a bolt that is named before in a term's sentence is said to have
+// such a head: "the drain plug, which has a hexagon head".
+func (r *readings) headed(t *term) bool {
+	drive, size := r.driveOf(t)
+	from, _ := r.sentenceOf(t.from)
+	m, _ := r.near(t.from, from, t.from, func(m *mention) bool { return true })
+	return drive == "" && size == nil && m != nil && !m.foreign && m.part != "" && m.loose == whole && !m.ofFilter() && !r.row(t.from)
 }
 
 // largestKey is the size in mm of the largest key for a hexagon inside a bolt that most have; a
