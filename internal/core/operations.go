@@ -38,6 +38,7 @@ var operations = [...]Operation{
 	operation("forms", forms),
 	operation("garage", garageOf),
 	tolerant(operation("job-page", jobPage)),
+	operation("judge-pages", judgePages),
 	operation("last-job", lastJob),
 	operation("lay-over", layOver),
 	operation("limits", limits),

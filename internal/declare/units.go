@@ -63,6 +63,8 @@ var units = map[string]string{
 	"Item.count":        "Count",
 	"PlanTimer.seconds": "Seconds",
 	"FindFound.fits":    "Count",
+	"Judged.sure":       "Count",
+	"Judged.asked":      "Count",
 	"FindFound.about":   "Count",
 	"Reply.count":       "Count",
 	"PlanTimer.low":     "InFigure",

@@ -15,7 +15,8 @@ type Reading struct {
 	Quote Span
 	Model string // of several models on one page, the one that it is of
 	// Over: the person chose it over what the card says.
-	Over bool
+	Over  bool
+	Stand Stand // as Judge is to know it
 }
 
 // Members names the members of a reading. One that is handed on as it was read has more.
@@ -26,6 +27,7 @@ func (r *Reading) Members(m *wire.Members) {
 	m.Object("quote", &r.Quote)
 	m.String("model", &r.Model)
 	m.Bool("over", &r.Over)
+	wire.Text(m, "stands", &r.Stand)
 }
 
 // Span is a piece of a page's text: bytes of its UTF-8, To not included.

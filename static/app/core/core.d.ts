@@ -25,6 +25,7 @@ export interface Ops {
   forms: { in: CalcAsk; out: Forms };
   garage: { in: GarageInput; out: GarageAnswer };
   'job-page': { in: PageInput; out: Page };
+  'judge-pages': { in: JudgeInput; out: Judged };
   'last-job': { in: LastInput; out: LastAnswer };
   'lay-over': { in: LayInput; out: LayAnswer };
   limits: { in: Nothing; out: LimitsAnswer };
@@ -340,6 +341,12 @@ export type Stage = 'ready' | 'warm' | 'drain' | 'look' | 'close' | 'fill' | 'se
 
 /** Stance is how the bike stands when a level is read. */
 export type Stance = 'upright' | 'side-stand' | 'centre-stand';
+
+/**
+ * Stand is how a reading stands: as it was read, then as the person decided about it. "" is of one
+ * that is not sure, and about which nobody decided.
+ */
+export type Stand = 'sure' | 'taken' | 'refused' | 'left';
 
 /** Standing says how far a figure can be trusted. */
 export type Standing = 'manual' | 'measured' | 'decided' | 'estimated' | 'unknown' | 'standard';
@@ -1575,6 +1582,45 @@ export interface PageAsk {
   manners?: string[];
 }
 
+/** JudgeInput is what was read on all pages of a manual, and what the person decided about it. */
+export interface JudgeInput {
+  readings: PlaceReading[];
+  models?: string[] | null;
+}
+
+/** PlaceReading is a figure or word that was read on a page. */
+export interface PlaceReading {
+  what: string;
+  /** "30 N·m", "26–34 N·m", "cartridge" */
+  text?: string | null;
+  quote?: PlaceSpan | null;
+  /** of several models on one page, the one that it is of */
+  model?: string | null;
+  /** Over: the person chose it over what the card says. */
+  over?: boolean | null;
+  /** as Judge is to know it */
+  stands?: Stand | null;
+}
+
+/** PlaceSpan is a piece of a page's text: bytes of its UTF-8, To not included. */
+export interface PlaceSpan {
+  from?: Bytes;
+  to?: Bytes;
+}
+
+/**
+ * Judged says of readings of one manual, each called by its number from 0, what is sure and what
+ * has to be decided.
+ */
+export interface Judged {
+  /** those that nobody decided about and nothing contradicts */
+  sure?: Count[];
+  /** for each reading the number of the question that it is asked in, from 1; 0 for none */
+  asked?: Count[];
+  /** what readings contradict each other in */
+  contested?: string[];
+}
+
 /** LastInput are the jobs on the bike of a job that was started then. */
 export interface LastInput {
   started: string;
@@ -2086,12 +2132,6 @@ export interface Put {
   field: string;
   /** with its unit; "" where the line has it */
   text?: string | null;
-}
-
-/** PlaceSpan is a piece of a page's text: bytes of its UTF-8, To not included. */
-export interface PlaceSpan {
-  from?: Bytes;
-  to?: Bytes;
 }
 
 /** One of `kept` of LineAsk. */
@@ -2843,18 +2883,6 @@ export interface TakeInput {
   /** the one of several that the bike is; empty for any */
   model?: string | null;
   system?: System | null;
-}
-
-/** PlaceReading is a figure or word that was read on a page. */
-export interface PlaceReading {
-  what: string;
-  /** "30 N·m", "26–34 N·m", "cartridge" */
-  text?: string | null;
-  quote?: PlaceSpan | null;
-  /** of several models on one page, the one that it is of */
-  model?: string | null;
-  /** Over: the person chose it over what the card says. */
-  over?: boolean | null;
 }
 
 /** TakeAnswer is the card with the readings, and what it still lacks. */

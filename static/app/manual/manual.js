@@ -15,6 +15,7 @@ import { namedRadios } from '../ui/choice.js';
 import { outline } from '../ui/outline.js';
 import { fold, section } from '../ui/section.js';
 import { loadWordsOf, t, text } from '../words/catalogue.js';
+import { listText } from '../words/list.js';
 import { Bytes } from './bytes.js';
 import { found } from './found.js';
 import { Intake } from './intake.js';
@@ -260,10 +261,7 @@ class Pages {
     const isForeign = ({ text, answer }) => answer?.ok && !answer.ok.language && letter.test(text);
     if (!this.#reading.pages.some(isForeign)) return nothing;
     const names = new Intl.DisplayNames([document.documentElement.lang], { type: 'language' });
-    const languages = (limits.languages ?? [])
-      .map((tag) => names.of(tag))
-      .sort()
-      .join(', ');
+    const languages = listText((limits.languages ?? []).map((tag) => names.of(tag) ?? tag));
     return html`<p class="finding" data-grade="note">${t('manual.foreign', { languages })}</p>`;
   }
 

@@ -16,10 +16,10 @@ import { nameOf, thingOf, valueOf } from './what.js';
  * @param {{ number: number, count: number, found: any[], pageOf: (page: any) => string, wordsInCard: (one: any) => string, typed: string, type: (text: string) => void }} is
  */
 export function question(list, acts, { number, count, found, pageOf, wordsInCard, typed, type }) {
-  const [first] = list;
-  const several = list.length > 1;
+  const first = list.find(({ text }) => text) ?? list[0];
+  const differ = new Set(list.map(({ text }) => text)).size > 1;
   // That the page says something else too stands there, where several are shown.
-  const told = (found) => several && isDifference(found) && isAmong(list, found);
+  const told = (found) => differ && isDifference(found) && isAmong(list, found);
   const doubts = ({ doubts: all = [] }) => all.filter((one) => !told(one));
   const enter = (event) => {
     event.preventDefault();
@@ -28,7 +28,8 @@ export function question(list, acts, { number, count, found, pageOf, wordsInCard
     type('');
     acts.choose(first, text);
   };
-  const before = !several && [...doubts(first), ...found].some(isDifference) && wordsInCard(first);
+  const all = differ ? [] : list.flatMap(doubts);
+  const before = [...all, ...found].some(isDifference) && !differ && wordsInCard(first);
   // Of what the bike is: a page may be of another.
   const ofOther = !thingOf(first.what) && list.some(({ n }) => n !== first.n);
   const removal = ({ n }) =>
@@ -45,8 +46,8 @@ export function question(list, acts, { number, count, found, pageOf, wordsInCard
     <h2 id="next" tabindex="-1">
       ${t('manual.question', { number, count, what: nameOf(first.what) })}
     </h2>
-    ${several ? html`<p>${t(ofOther ? 'manual.two-bikes' : 'manual.several')}</p>` : nothing}
-    ${findings(uniqueOf([...(several ? [] : doubts(first)), ...found.filter((one) => !told(one))]))}
+    ${differ ? html`<p>${t(ofOther ? 'manual.two-bikes' : 'manual.several')}</p>` : nothing}
+    ${findings(uniqueOf([...all, ...found.filter((one) => !told(one))]))}
     ${
       before
         ? html`<p class="line">${t('manual.in-card')}</p>
@@ -55,13 +56,13 @@ export function question(list, acts, { number, count, found, pageOf, wordsInCard
     }
     ${before ? html`<p class="line">${t('manual.in-page')}</p>` : nothing}
     ${list.map((one) =>
-      several
+      differ
         ? html`${inText(one, pageOf)} ${findings(uniqueOf(doubts(one)))}
             <p class="entry">${take(one)} ${ofOther ? removal(one) : nothing}</p>`
         : inText(one, pageOf),
     )}
     <p class="entry">
-      ${several ? nothing : take(first)}
+      ${differ ? nothing : take(first)}
       <button type="button" class="quiet" @click=${acts.leave}>
         ${t(before ? 'manual.keep' : 'manual.leave')}
       </button>

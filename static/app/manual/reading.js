@@ -9,9 +9,8 @@ import { own } from '../site/own.js';
 import { Drafts } from '../store/drafts.js';
 import * as store from '../store/store.js';
 import { t } from '../words/catalogue.js';
-import { isList, thingOf } from './what.js';
 
-/** @import { Card } from '../core/core.d.ts' */
+/** @import { Card, Stand } from '../core/core.d.ts' */
 
 /**
  * A page that was pasted: its text, its number if it is known, what the person said of
@@ -46,6 +45,8 @@ export class Reading {
   /** @type {Map<string, any[]>} what was found about a reading that the card didn't take */
   refused = new Map();
   #turn = inTurn();
+  /** @type {{ sure: Set<any>, questions: Set<any>[], contested: string[] }} what the core says of readings */
+  #judged = { sure: new Set(), questions: [], contested: [] };
   /** @type {Map<string, Decision>} */
   #decided = new Map();
   #key;
@@ -91,37 +92,17 @@ export class Reading {
     const places = ({ what: one }, { what: other }) =>
       (order.get(one) ?? order.size) - (order.get(other) ?? order.size);
     return this.pages.flatMap((page, n) =>
-      [...(page.answer?.ok?.readings ?? [])].sort(places).map((reading) => {
-        const { from = 0, to } = reading.quote;
-        const id = `${n} ${reading.what} ${from} ${to}`;
-        const decided = this.#decided.get(id);
-        return { ...reading, quote: { from, to }, id, page, n, decided };
+      [...(page.answer?.ok?.readings ?? [])].sort(places).map((is) => {
+        const { from = 0, to } = is.quote;
+        const id = `${n} ${is.what} ${from} ${to}`;
+        return { ...is, is, quote: { from, to }, id, page, n, decided: this.#decided.get(id) };
       }),
     );
   }
 
   /** What is sure and not decided about. */
   get sure() {
-    const { all, contested } = this;
-    const isSure = ({ sure, text, decided, what }) =>
-      sure === 'yes' && text && !decided && !contested.has(what);
-    return all.filter(isSure);
-  }
-
-  /**
-   * What an earlier page says otherwise than a later one, of which one holds: neither is
-   * sure, and what was taken of it is asked about again beside the other.
-   */
-  get contested() {
-    const { all } = this;
-    const differs = ({ id, doubts = [] }) =>
-      [...doubts, ...(this.refused.get(id) ?? [])].some(isDifference);
-    const open = ({ decided, id }) => !decided || this.refused.has(id);
-    const said = ({ text, decided }) => text && (!decided || decided.take);
-    const contested = all
-      .filter((one) => !isList(one.what) && open(one) && differs(one))
-      .filter(({ n, what }) => all.some((o) => o.what === what && o.n !== n && said(o)));
-    return new Set(contested.map(({ what }) => what));
+    return this.all.filter(({ is, decided }) => this.#judged.sure.has(is) && !decided);
   }
 
   /** What was taken, as it was taken. */
@@ -136,21 +117,12 @@ export class Reading {
     return this.all.filter(({ text, decided }) => text && decided && !decided.take);
   }
 
-  /** What has to be asked, one after the other: readings of one thing of which one holds. */
+  /** What has to be asked, one after the other: readings of one thing. */
   get questions() {
-    const groups = new Map();
-    const { all, contested } = this;
-    for (const one of all) {
-      const among = contested.has(one.what);
-      const settled = one.decided ? !this.refused.has(one.id) : one.sure === 'yes';
-      if (among ? one.decided && !one.decided.take : settled) continue;
-      if (this.asksModel && (one.model || this.models.includes(one.text))) continue; // asked first
-      const key = isList(one.what) ? one.id : among ? one.what : `${one.n} ${one.what}`;
-      groups.set(key, [...(groups.get(key) ?? []), one]);
-    }
-    const isName = ([{ what }]) => !thingOf(what) && contested.has(what);
-    const lists = [...groups.values()];
-    return [...lists.filter(isName), ...lists.filter((list) => !isName(list))];
+    const { all } = this;
+    return this.#judged.questions
+      .map((asked) => all.filter(({ is }) => asked.has(is)))
+      .filter((list) => list.length);
   }
 
   /** The models that the pages are of, where they are several. */
@@ -176,8 +148,9 @@ export class Reading {
   }
 
   get name() {
-    const { all, contested } = this;
-    if (contested.has('make') || contested.has('model')) return '';
+    const { all } = this;
+    const { contested } = this.#judged;
+    if (contested.includes('make') || contested.includes('model')) return '';
     const said = (is) => all.find(({ what }) => what === is)?.text ?? '';
     const { make, model } = this.card ?? {};
     return `${make || said('make')} ${model || (this.asksModel ? '' : said('model'))}`.trim();
@@ -289,10 +262,16 @@ export class Reading {
       for (const { id } of list) this.#decided.set(id, { take: false });
     });
 
-  /** Takes one of several, as it is or as it was typed, and leaves the others. */
+  /**
+   * Takes one of several, as it is or as it was typed, with those that say it in the same
+   * words, and leaves the others.
+   */
   choose = (list, one, text) =>
     this.#then(() => {
-      for (const { id } of list) this.#decided.set(id, { take: false });
+      for (const other of list) {
+        const take = !text && other.text === one.text;
+        this.#decided.set(other.id, take ? { take, chosen: true } : { take });
+      }
       this.#decided.set(one.id, { take: true, text, chosen: true });
     });
 
@@ -386,6 +365,40 @@ export class Reading {
     card.make ||= make ?? '';
     card.model ||= model ?? '';
     this.card = card;
+    await this.#judge();
+  }
+
+  /**
+   * How a reading stands, in a word of the core.
+   *
+   * @returns {Stand | undefined}
+   */
+  #standOf({ id, sure, decided }) {
+    if (!decided) return sure === 'yes' ? 'sure' : undefined;
+    if (!decided.take) return 'left';
+    return this.refused.has(id) ? 'refused' : 'taken';
+  }
+
+  /** What is sure and what has to be asked, of the readings of all pages. */
+  async #judge() {
+    const { all } = this;
+    const readings = all.map((one) => {
+      const { what, text, model, decided } = one;
+      return { what, text: decided?.text ?? text, model, stands: this.#standOf(one) };
+    });
+    const models = this.asksModel ? this.models : [];
+    const { ok = {}, findings = [] } = await call('judge-pages', { readings, models });
+    this.found.push(...findings);
+    const { sure = [], asked = [], contested = [] } = ok;
+    const questions = Array.from({ length: Math.max(0, ...asked) }, (_, n) =>
+      all.filter((_, k) => asked.at(k) === n + 1),
+    );
+    const those = (list) => new Set(list.map(({ is }) => is));
+    this.#judged = {
+      sure: those(sure.flatMap((n) => all.at(n) ?? [])),
+      questions: questions.map(those),
+      contested,
+    };
   }
 
   /** The card that everything is taken into. */

@@ -44,6 +44,3 @@ export function noteOf(reading) {
   const value = valueOf(reading);
   return hasWord(word) ? t(word, { value }) : value;
 }
-
-/** Whether there may be several of it, of which each counts. */
-export const isList = (what) => ['grades', 'marks', 'service'].includes(aspectOf(what));

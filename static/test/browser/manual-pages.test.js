@@ -85,7 +85,7 @@ test('what two pages say differently is asked with both quotes, whether one is t
   assert.deepEqual(complaints, []);
 });
 
-test('a page beside a card that says otherwise: the words of both, and the card is kept at a tap', async (t) => {
+test('pages beside a card that says otherwise: the words of all, and the card is kept at one tap', async (t) => {
   const { page, complaints } = await openSite(t);
   await untilState(page, 'ready');
   await freshManual(page);
@@ -100,8 +100,16 @@ test('a page beside a card that says otherwise: the words of both, and the card 
   await untilAsked(page, take('1.8 L'));
   for (const part of [words('manual.in-card'), '1.6 L', words('manual.in-page'), '1.8 L'])
     assert.ok((await asked(page)).includes(plain(part)), await asked(page));
+  await add(page, 'Engine oil, filter changed too: 1.8 L');
+  await untilAsked(page, pageName(2, 2));
+  for (const part of [words('manual.in-card'), '1.6 L', pageName(1, 2), pageName(2, 2)])
+    assert.ok((await asked(page)).includes(plain(part)), await asked(page));
   await tap(page, words('manual.keep'));
   await untilSeen(page, words('manual.left'));
+  await page.waitForFunction(() => !document.querySelector('.question'), {
+    polling,
+    timeout: patience(),
+  });
   assert.deepEqual(complaints, []);
 });
 
