@@ -35,12 +35,16 @@ function kept(job, step, ask) {
 
 const mostOnButton = 12; // letters: "21.4 lbf·ft" and one more
 
-/** What Done keeps of a torque, as typed or as it was kept at the step; empty for none. */
+/**
+ * What Done keeps of a torque, as typed, in the unit that the field names where none is
+ * typed, or as it was kept at the step; empty for none.
+ */
 export function keeps(job, step, control) {
   const ask = step.asks?.find(({ what }) => what === 'torque');
   if (!ask) return '';
   const typed = String(control.drafts.get(fieldOf(step, ask)) ?? '').trim();
-  const value = typed || (lastOf(job, step, ask).texts?.[0] ?? '');
+  const bare = typed && !/\p{L}/u.test(typed);
+  const value = bare ? `${typed} ${ask.unit}` : typed || (lastOf(job, step, ask).texts?.[0] ?? '');
   return value.length > mostOnButton ? '' : value;
 }
 
