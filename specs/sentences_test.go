@@ -15,7 +15,6 @@ import (
 // stands for what a template fills in.
 var notSpoken = map[string]bool{
 	"everything was erased":              true, // store/job.js: the page loads again
-	"no core to check cards":             true, // cards/pack/check.js: reported as cards.failed
 	"no core to work jobs out":           true, // store/survey.js: reported as restore.unanswered, csv.failed
 	"not a script of this version: \x00": true, // site/trusted.js: an attack, or a fault of the build
 }

@@ -44,7 +44,7 @@ async function screenOf(name) {
 function reasonOf(error, word) {
   if (error.name === 'QuotaExceededError') return full;
   // The store throws nothing else; a part of the page that can't be had is no matter of it.
-  return word || (error instanceof DOMException ? 'store.error' : 'page.failed');
+  return error.word || word || (error instanceof DOMException ? 'store.error' : 'page.failed');
 }
 
 /** What is on the screen, and the few things that every screen may ask for. */

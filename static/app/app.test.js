@@ -29,6 +29,12 @@ test('what failed is told by its own word, by that of a full phone, or by what i
   }
 });
 
+test('what knows by itself why it failed is told so', async () => {
+  const refuse = () => Promise.reject(Object.assign(new Error('planted'), { word: 'its.own' }));
+  await app.attempt(refuse, 'csv.failed');
+  assert.equal(app.trouble, 'its.own');
+});
+
 test('an attempt that goes well takes back its own trouble, and no other’s', async () => {
   let works = false;
   const save = () => app.attempt(async () => (works ? 'saved' : failing('AbortError')()), 'a.word');

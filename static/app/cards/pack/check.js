@@ -1,5 +1,6 @@
 import { batches } from '../../core/batches.js';
-import { call, core } from '../../core/client.js';
+import { isUnanswered } from '../../core/answer.js';
+import { call } from '../../core/client.js';
 import { loadLimits } from '../../core/limits.js';
 
 /** @import { CardsAnswer } from '../../core/core.d.ts' */
@@ -8,7 +9,7 @@ import { loadLimits } from '../../core/limits.js';
  * Has the core look at each card's text. Resolves to an entry for each: {text, bike,
  * findings} with the canonical text and the line for the list of bikes, or
  * {findings} when the card is refused. `progress` is called with how many are done.
- * Rejects when there is no core.
+ * Rejects with the `word` of why when nothing computes.
  *
  * @param {string[]} texts
  * @param {(done: number) => void} progress
@@ -23,6 +24,12 @@ export async function checkTexts(texts, progress = () => {}) {
   return entries;
 }
 
+/** What is said where nothing computes, by what it is that doesn't. */
+const words = new Map([
+  ['core-unavailable', 'cards.failed'],
+  ['server-unreachable', 'finding.server-unreachable'],
+]);
+
 /**
  * A batch of which one card can't even be read is asked about in halves.
  *
@@ -32,7 +39,10 @@ export async function checkTexts(texts, progress = () => {}) {
 async function ask(batch) {
   const answer = await call('cards', `{"canonical":true,"cards":[${batch.join(',')}]}`);
   if (answer.ok) return sorted(batch, answer.ok);
-  if (core.state === 'failed') throw new Error('no core to check cards');
+  if (isUnanswered(answer)) {
+    const [{ code }] = answer.findings;
+    throw Object.assign(new Error(code), { word: words.get(code) });
+  }
   if (batch.length === 1) return [{ findings: answer.findings }];
   const half = batch.length >> 1;
   return [...(await ask(batch.slice(0, half))), ...(await ask(batch.slice(half)))];

@@ -14,7 +14,7 @@ const few = 20; // cards read one by one; of more all are read
 export function giveAway(list, app) {
   const { size } = list.ticked;
   const give = (way) => async () => {
-    const made = await app.attempt(() => pack([...list.ticked]), 'cards.failed');
+    const made = await app.attempt(() => pack([...list.ticked]));
     if (made) app.say(t((await way(made)) ?? ''));
   };
   return html`<p>${size ? t('cards.ticked', { count: size }) : t('cards.tick-some')}</p>

@@ -14,7 +14,7 @@ const together = 200; // cards in one write, so that none takes longer than the 
 
 /** Taking cards in: from a file or a text, looked at card by card, then kept. */
 export class TakeIn {
-  /** @type {any[] | null} [{text, bike, findings, status, taken}] */
+  /** @type {any[] | null | undefined} [{text, bike, findings, status, taken}] */
   entries = null;
   #app;
   #then;
@@ -45,18 +45,16 @@ export class TakeIn {
     if (!texts.length) return this.#say('pack.empty');
     const done = (count) => this.#say('pack.checking', { count, of: texts.length });
     done(0);
-    try {
+    this.entries = await this.#app.attempt(async () => {
       const entries = await checkTexts(texts, done);
       compare(entries, await cardsHere());
       entries.forEach((entry, n) => {
         entry.number = n + 1;
         entry.taken = entry.status === 'new';
       });
-      this.entries = entries;
-      this.#said = null;
-    } catch {
-      this.#said = ['cards.failed']; // no core
-    }
+      return entries;
+    });
+    this.#said = null;
   }
 
   /** Does one thing at a time; what was wrong stays on the screen. */

@@ -9,7 +9,7 @@ import { short } from '../../ui/lists.js';
 
 /** A card as QR codes, one after the other: "#/cards/show/KEY". */
 export async function showCodes(key, app) {
-  const made = await app.attempt(() => codes(key), 'cards.failed');
+  const made = await app.attempt(() => codes(key));
   const shown = made?.codes && new ShownCodes(made.codes, app);
   return {
     name: 'cards',
