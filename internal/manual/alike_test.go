@@ -90,6 +90,32 @@ func TestRead_Alike(t *testing.T) {
 			"Motore a due tempi, a miscela.\nCambio e trasmissione primaria: olio in comune, 0,75 litri, SAE 80W-90.",
 			"Zweitaktmotor, Gemisch.\nGetriebe und Primärantrieb gemeinsam: 0,75 Liter SAE 80W-90.",
 		}},
+		{"a level at the hole of a screw", "level.gearbox.device", []string{"level.gearbox.device hole"}, []string{
+			"Gearbox oil: 0.75 litres SAE 80W-90. Level at the hole of the side screw.",
+			"Olio cambio: 0,75 litri SAE 80W-90. Livello al foro della vite laterale.",
+			"Getriebeöl: 0,75 Liter SAE 80W-90. Ölstand bis zur Bohrung der seitlichen Schraube.",
+			"Aceite de la caja de cambios: 0,75 litros SAE 80W-90. Nivel en el orificio del tornillo lateral.",
+		}},
+		{"a photo's thread whose pitch has a letter", "bolt.drain.thread", []string{"bolt.drain.thread M14x1.5"}, []string{
+			"Aceite de motor\nTapón de vaciado, M14xl,5 .... 31 Nm",
+			"Motoröl\nÖl-Ablaßschraube M14xl,5 .... 31 Nm",
+			"Engine oil\nDrain plug M14xI.5 .... 31 N·m",
+		}},
+		{"a word cut short by a stop in a row's label", "bolt.", []string{"bolt.final-drain.torque 11.0 N·m", "bolt.gearbox-drain.torque 25 N·m"}, []string{
+			"Anzugsmomente               Nm\nAblaßschr. Getriebe         25\nAblaßschr. Endantrieb       11,0\n",
+		}},
+		{"and behind the filter's cover how many, cut short", "bolt.filter-cover.count", []string{"bolt.filter-cover.count 2"}, []string{
+			"Aceite de motor\nTapa filtro aceite, M6 (2 torn.) .... 10 Nm",
+			"Óleo do motor\nTampa do filtro de óleo, M6 (2 paraf.) .... 10 N.m",
+			"Motoröl\nÖlfilterdeckel, M6 (2 Schr.) .... 10 Nm",
+		}},
+		{"hard use behind two distances, over another job", "interval.severe", []string{"interval.severe-hours 25 h"}, []string{
+			"Engine oil SAE 10W-60.\n\nFirst change at 1,000 km, then every 7,500 km. Races and dusty ground: every 25 hours.\nAt the same time grease the suspension linkage.",
+			"Olio motore SAE 10W-60.\n\nPrimo cambio a 1.000 km, poi ogni 7.500 km. Gare e terreni polverosi: ogni 25 ore.\nContemporaneamente ingrassare i leveraggi della sospensione.",
+		}},
+		{"a make that begins like a drum", "m", []string{"make Tamborá", "model Sabiá 165"}, []string{
+			"TAMBORÁ SABIÁ 165                 Manual do proprietário\n\nÓleo do motor SAE 10W-30, 1,15 litro.",
+		}},
 		{"cover screws are the filter's where nothing else has a cover", "bolt.filter-cover.torque", []string{"bolt.filter-cover.torque 8 N·m"}, []string{
 			"Motoröl: Ablassschraube 30 Nm. Die Schrauben des Filterdeckels herausnehmen und den Papiereinsatz erneuern. Deckelschrauben über Kreuz, 8 Nm.",
 			"Engine oil: drain plug 30 Nm. Take out the screws of the filter cover and renew the paper element. Cover screws crosswise, 8 Nm.",

@@ -509,7 +509,7 @@ func (p *page) bikeFrom(tokens []token, i int) (b bike, end int) {
 		}
 		next := chunkAt(tokens, c.to)
 		switch {
-		case p.strangeChunk(tokens, &c), len(b.words) > 0 && c.letters == len(c.text) && len(c.text) < 3 && t.upper,
+		case p.strangeChunk(tokens, &c), n == 0 && p.nearlyPart(tokens), len(b.words) > 0 && c.letters == len(c.text) && len(c.text) < 3 && t.upper,
 			len(b.words) > 0 && c.letters == len(c.text) && len(c.text) > 3 && capital(c.text) && next.likeDigits() != "" && !t.function: // a word of the trade is a name too
 			b.words = append(b.words, plainWord(c.text))
 		case len(b.words) > 0 && p.hasSense(tokens, n, "label.model"):

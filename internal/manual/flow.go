@@ -132,7 +132,7 @@ func (p *page) flowOf() {
 			case next != nil && next.gap == wide && i+1 < len(piece.tokens) && labelled(piece.tokens, i+1):
 				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case t.kind != sign:
-			case t.text == "." && t.gap == glued && next != nil && next.gap != glued && !shortened(piece.tokens, i, next), t.text == "!":
+			case t.text == "." && t.gap == glued && next != nil && next.gap != glued && !shortened(piece.tokens, i, next) && !(piece.cells && inLabel(piece.tokens, i)), t.text == "!":
 				sentence, clause, begun = sentence+1, clause+1, len(p.places)
 			case strings.Contains(",;:|•?", t.text), t.text == "-" && t.gap != glued && next != nil && next.gap != glued:
 				clause++
@@ -188,6 +188,20 @@ func nextOf(tokens []token, pieces []piece, n, i int) *token {
 	}
 	return nil
 }
+
+// inLabel reports whether a token stands within the label of a row, which is short: a full stop there
+// ends a word, "Drain scr. gearbox    25 N·m".
+func inLabel(tokens []token, at int) bool {
+	for i := 1; i < len(tokens) && i <= mostLabelTokens; i++ {
+		if tokens[i].gap == wide {
+			return i > at+1
+		}
+	}
+	return false
+}
+
+// mostLabelTokens is how many tokens such a label has at most.
+const mostLabelTokens = 6
 
 // shortened reports whether a full stop belongs to a shortened word, or the sentence goes
 // on behind it.

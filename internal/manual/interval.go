@@ -782,7 +782,7 @@ const mostList = 20
 func (r *readings) listBelow(f *fact) (list []string, over bool) {
 	n := r.places[f.from].piece
 	from, to := r.pieceTokens(n)
-	if m := r.mentionFrom(from); r.pieces[n].joined || m < len(r.mentions) && r.mentions[m].from < to || r.about(from, to, "when.change") || r.twoLong(f, from, to) {
+	if m := r.mentionFrom(from); r.pieces[n].joined || m < len(r.mentions) && r.mentions[m].from < to || r.about(from, to, "when.change") || r.twoLong(f, from, to) || r.longBefore(f) {
 		return nil, false
 	}
 	section := r.places[from].section
@@ -824,6 +824,13 @@ func (r *readings) twoLong(f *fact, from, to int) bool {
 		}
 	}
 	return false
+}
+
+// longBefore reports whether a sentence of a figure's line, before its own, has a distance or a long
+// time too: then the line is told of and heads nothing.
+func (r *readings) longBefore(f *fact) bool {
+	from, _ := r.sentenceOf(f.from)
+	return r.longIn(r.starts[r.places[f.from].piece], from)
 }
 
 // oilBegins reports whether what begins at a token is the name of an oil alone: "GEARBOX. Drain

@@ -1,6 +1,7 @@
 package manual
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -118,7 +119,7 @@ func (r *readings) makeAndModel() {
 		r.name("model", from, to, r.labelled(from))
 	case to > from+1 && r.places[from+1].text != "-": // else nobody says whose "ABC-40" is
 		quoted := r.quotedIn(from+1, to) // The Sandling "Lark"
-		sure := (r.places[from].piece == 0 || r.titled(from, to)) && (r.strangeAt(from+1) && numbered || quoted) && !r.spoilt
+		sure := (r.places[from].piece == 0 || r.titled(from, to)) && (r.strangeAt(from+1) && numbered && r.strangeAt(from) || quoted) && !r.spoilt
 		r.name("make", from, from+1, sure || r.twice(from, from+1))
 		r.name("model", from+1, to, sure)
 	case lone[1] > 0 && len(r.models) > 0:
@@ -285,7 +286,7 @@ func (r *readings) modelIn(k int) {
 func (r *readings) nameFrom(i, end int) int {
 	first := &r.places[i]
 	build := r.headCell(i) && r.coded(i, end) && (r.senseAt(i, "label.displacement") || r.bikeAt(i)) // "Twin 500"
-	if !build && (!r.strangeAt(i) || len(first.text) < 3 && !r.coded(i, end)) || !capital(first.text) {
+	if !build && !(i == 0 && r.nearlyPart(r.tokens)) && (!r.strangeAt(i) || len(first.text) < 3 && !r.coded(i, end)) || !capital(first.text) {
 		return i
 	}
 	n := i + 1
@@ -322,6 +323,16 @@ func (r *readings) nameFrom(i, end int) int {
 		n++
 	}
 	return n
+}
+
+// nearlyPart reports whether a line begins with a word in capitals that is nearly one of another job,
+// and a strange one and a number behind it: "TAMBORÁ SABIÁ 165" names no drum.
+func (p *page) nearlyPart(tokens []token) bool {
+	if len(tokens) < 3 || !tokens[0].upper || !tokens[1].upper || tokens[1].gap == wide || tokens[2].gap == wide || tokens[2].kind != number || !p.strange(tokens, 1) {
+		return false
+	}
+	e, n := p.words.match(tokens, 0)
+	return n == 1 && slices.Contains(e.senses, "other.part")
 }
 
 // ofTrade reports whether a token is of a word for an oil or a part of ours.

@@ -260,6 +260,13 @@ func (p *page) threadAt(i int) int {
 			p.places[i+4].repaired = p.places[i+4].repaired || m.gap != glued
 		}
 	}
+	if x := p.at(i + 2); n == 2 && (x.fold == "xl" || x.fold == "xi") && x.gap != wide { // a photo's "xl,5"
+		text, n = text+"x1", 3
+		if m, rest := p.at(i+3), p.at(i+4); (m.text == "," || m.text == ".") && rest.kind == number && m.gap == glued && rest.gap == glued && len(rest.text) <= 2 {
+			text, n = text+"."+rest.text, 5
+		}
+		p.places[i+2].repaired = true
+	}
 	if _, ok := bolt.ParseThread(text); !ok {
 		long, err := strconv.Atoi(p.at(i + 3).text)
 		if text = "M" + p.at(i+1).text; n != 4 || err != nil || long < leastScrew {

@@ -914,7 +914,21 @@ func (r *readings) volume(v *volume) {
 		v.doubts = append(v.doubts, doubt("manual-not-believable", "text", f.text))
 	}
 	f.used = true
-	r.sayAt(what, f.text, v.from, r.gradeBehind(v.to), f.from, v.doubts...)
+	r.sayAt(what, f.text, r.leadOf(v.from), r.gradeBehind(v.to), f.from, v.doubts...)
+}
+
+// leadOf gives the beginning of a clause that has but a few words before a token, else the token:
+// they say where an amount goes, "into the tank 2.4 L".
+func (r *readings) leadOf(at int) int {
+	for i := at - 1; i >= max(0, at-mostPhrase) && r.places[i+1].gap != wide; i-- {
+		switch t := &r.places[i]; {
+		case t.clause != r.places[at].clause, t.taken && t.kind == sign: // behind the mark of an item
+			return i + 1
+		case t.kind != word || t.taken:
+			return at
+		}
+	}
+	return at
 }
 
 // gradeBehind gives where the oil's grade ends that is told right behind an amount: "0.2 L of
