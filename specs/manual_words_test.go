@@ -39,6 +39,6 @@ func manualWords(*testing.T) []family {
 		{"manual.is.", aspects, plain},
 		{"manual.cell.", cells, plain},
 		{"manual.cell.interval.", append(stems, "usual"), plain},
-		{"manual.note.", append(notes, "wait", "run", "band", "count", "time", "turn", "size"), plain},
+		{"manual.note.", append(notes, "displacement", "cooling", "marks", "service", "wait", "run", "band", "count", "time", "turn", "size"), plain},
 	}
 }

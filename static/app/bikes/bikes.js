@@ -53,7 +53,7 @@ export async function bikes(_, app) {
 }
 
 function draw(state, app) {
-  const { told, later, typed } = state;
+  const { later, typed } = state;
   return html`
     <header class="brand">
       <h1 tabindex="-1">${t('bikes.title')}</h1>
@@ -69,8 +69,7 @@ function draw(state, app) {
       <a class="button quiet" href=${address('edit')}>+ ${t('bikes.new')}</a>
       ${later?.paste()}
     </div>
-    ${later?.panel()} ${told?.visits(typed)} ${later?.answer()} ${listed(state, app)}
-    ${later?.foot()}
+    ${later?.between()} ${listed(state, app)} ${later?.foot()}
     <p class="tagline">${t('app.name')}: ${t('app.tagline')}</p>
     <div class="actions wrong"><a class="button" href="#/trouble">${t('bikes.roadside')}</a></div>
   `;

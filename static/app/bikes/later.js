@@ -1,6 +1,8 @@
 import { html, nothing, svg } from 'lit-html';
 import { dayText, today } from '../words/dates.js';
 import { address } from '../ui/address.js';
+import { short } from '../ui/lists.js';
+import { waitingPages } from '../manual/waiting.js';
 import { outline } from '../ui/outline.js';
 import { t } from '../words/catalogue.js';
 import { place } from './bike-line.js';
@@ -23,6 +25,8 @@ export class Later {
   #open = false; // the filter
   /** @type {{ typed: string, list: import('./asked.js').Asked[] } | undefined} */
   #answers;
+  /** @type {Awaited<ReturnType<typeof waitingPages>>} */
+  #waiting = [];
   #ticks;
 
   constructor(state, app) {
@@ -30,6 +34,13 @@ export class Later {
     this.#app = app;
     this.#seek = new Seek(() => this.#seen());
     this.turn();
+    waitingPages().then(
+      (waiting) => {
+        this.#waiting = waiting;
+        if (waiting.length) app.redraw();
+      },
+      () => {}, // what is wrong with the store is told by itself
+    );
     // The time that is left goes on by itself.
     this.#ticks = setInterval(() => this.#timers() && app.redraw(), second);
   }
@@ -126,7 +137,13 @@ export class Later {
 
   paste = toManual;
 
-  panel() {
+  /** What stands between the search and the bikes. */
+  between() {
+    const { told, typed } = this.#state;
+    return html`${this.#panel()} ${told?.visits(typed)} ${this.#answer()}`;
+  }
+
+  #panel() {
     if (!this.#open) return nothing;
     const layouts = [...new Set(this.#state.list.map(layoutOf))].filter(Boolean).sort();
     const kinds = ['mine', 'due', 'examples', ...(this.#state.told ? ['aside'] : [])];
@@ -146,10 +163,10 @@ export class Later {
     </div>`;
   }
 
-  /** What is asked, answered; or what is still to be typed for it. Before anything is typed, what is due. */
-  answer() {
+  /** What is asked, answered; or what is still to be typed for it. Before anything is typed, what waits and what is due. */
+  #answer() {
     const { typed } = this.#state;
-    if (!typed) return this.#overdue();
+    if (!typed) return html`${this.#pages()} ${this.#overdue()}`;
     const { things = [], about = [] } = (typed.trim() && this.#seek.found) || {};
     const answered = this.#answers;
     const known = answered && answered.typed === typed ? answered.list : [];
@@ -182,6 +199,17 @@ export class Later {
       >
     </p>`;
   }
+
+  /** Pages of manuals that are not decided to the end. */
+  #pages = () =>
+    this.#waiting.map(
+      ({ key, name, count }) =>
+        html`<p>
+          <a class="button quiet" href=${address('manual', ...(key ? [key] : []))}
+            >${t(name ? 'bikes.pages-wait.of' : 'bikes.pages-wait', { name: short(name), count })}</a
+          >
+        </p>`,
+    );
 
   #isDue = (row) => Boolean(this.#dueOf(row)?.remind <= today());
 

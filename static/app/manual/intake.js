@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit-html';
 import { limits } from '../core/limits.js';
 import { pasteable, pasteText } from '../phone/share.js';
+import { inTurn } from '../site/in-turn.js';
 import { t } from '../words/catalogue.js';
 import { clean, textOf } from './text-of.js';
 
@@ -12,7 +13,8 @@ export class Intake {
   #give;
   #reading;
   word = ''; // what was wrong with the latest
-  #busy = false;
+  #turn = inTurn();
+  #coming = new Set(); // texts that are being taken in
 
   /**
    * `give` is given the texts of pages; `reading` keeps what is typed and not read yet.
@@ -39,18 +41,21 @@ export class Intake {
   text = (text) => this.files([new Blob([clean(text)])]);
 
   async #take(texts, word) {
-    if (this.#busy) return;
-    this.#busy = true;
-    const all = new Set(texts.map((text) => text.trim()));
-    const fresh = texts.filter((text) => all.delete(text.trim()) && !this.#reading.has(text));
-    this.word = word || (fresh.length ? '' : 'manual.again');
-    if (texts.length) this.#reading.type('page', '');
-    try {
-      if (fresh.length) await this.#give(fresh);
-    } finally {
-      this.#busy = false;
-      this.#app.redraw();
-    }
+    const all = new Map(texts.map((text) => [text.trim(), text]));
+    for (const text of this.#coming) all.delete(text); // what is tapped twice comes once
+    if (texts.length && !all.size) return;
+    for (const text of all.keys()) this.#coming.add(text);
+    await this.#turn(async () => {
+      const fresh = [...all.values()].filter((text) => !this.#reading.has(text));
+      this.word = word || (fresh.length ? '' : 'manual.again');
+      if (all.has(clean(this.#reading.typed('page')).trim())) this.#reading.type('page', '');
+      try {
+        if (fresh.length) await this.#give(fresh);
+      } finally {
+        for (const text of all.keys()) this.#coming.delete(text);
+        this.#app.redraw();
+      }
+    });
   }
 
   async #paste() {

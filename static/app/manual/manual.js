@@ -7,7 +7,8 @@ import { gaps } from '../plan/sheets.js';
 import { file } from '../site/data.js';
 import { own } from '../site/own.js';
 import { askToKeep } from '../store/promise.js';
-import { go } from '../ui/address.js';
+import { flush } from '../store/drafts.js';
+import { address, go } from '../ui/address.js';
 import { findings } from '../ui/findings.js';
 import { fitted, roomFor } from '../ui/letters.js';
 import { more } from '../ui/lists.js';
@@ -46,8 +47,13 @@ export async function manual([key, ...rest], app) {
   }
   const { layouts } = await file('entries.json');
   const pages = new Pages(reading, app, Object.keys(layouts));
-  if (shared) await pages.intake.files(await takeShared(globalThis.caches));
   screen.draw = () => pages.draw();
+  pages.begin();
+  if (shared) {
+    // What came is taken once: the page that is loaded again has nothing new to tell.
+    history.replaceState(null, '', address('manual', ...(of ? [of] : [])));
+    app.attempt(() => takeShared(globalThis.caches, (files) => pages.keep(files)));
+  }
   const endDrops = pages.watchDrops();
   let open = true;
   screen.close = () => {
@@ -69,8 +75,10 @@ class Pages {
   #app;
   #layouts;
   #adding = false;
+  #begun = false; // what was kept is read
   /** @type {Saying | null} */
   #saying = null;
+  #came = { top: 0, button: '' }; // from where to say what a word is
   #decided = 0; // questions answered since the screen was opened
   #shown = new Map(); // page -> how many of its lines
 
@@ -86,6 +94,21 @@ class Pages {
       this.#decided = 0;
       this.#arrive();
     });
+  }
+
+  /** Reads what is here already, which is seen meanwhile to be read. */
+  async begin() {
+    this.#begun = !this.#reading.pages.length;
+    await this.#app.attempt(() => this.#reading.ready);
+    if (this.#begun) return;
+    this.#begun = true;
+    this.#arrive();
+  }
+
+  /** Takes files in; resolves once they are written down. */
+  async keep(files) {
+    await this.intake.files(files);
+    await flush();
   }
 
   /** Files may be dropped on the whole screen; returns what ends that. */
@@ -109,8 +132,8 @@ class Pages {
   #arrive() {
     if (this.#app.screen?.name !== 'manual') return;
     this.#app.arrive();
-    const { questions, sure } = this.#reading;
-    if (!sure.length && questions.length)
+    const { questions, sure, asksModel } = this.#reading;
+    if (!sure.length && questions.length && !asksModel)
       document.getElementById('next')?.focus({ preventScroll: true });
   }
 
@@ -130,6 +153,7 @@ class Pages {
   draw() {
     const { pages } = this.#reading;
     for (const page of pages) page.bytes ??= new Bytes(page.text);
+    if (!this.#begun) return this.#drawWaiting();
     if (this.#saying) return this.#drawSaying(this.#saying);
     if (!pages.length || this.#adding) return this.#drawIntake();
     return pages.some(({ answer }) => answer) ? this.#drawFound() : this.#drawWaiting();
@@ -174,7 +198,10 @@ class Pages {
   #drawSaying(saying) {
     const back = () => {
       this.#saying = null;
-      this.#app.arrive();
+      this.#app.redraw();
+      const { top, button } = this.#came;
+      scrollTo(0, top);
+      document.getElementById(button)?.focus({ preventScroll: true });
     };
     return html`${saying.draw()}
       <div class="actions">
@@ -414,6 +441,7 @@ class Pages {
       this.#app.redraw();
     };
     const say = (place) => {
+      this.#came = { top: scrollY, button: `say-${n}` };
       const near = reading.all.filter((one) => one.page === page);
       this.#saying = new Saying(
         page,
@@ -430,15 +458,19 @@ class Pages {
     };
     const number = numberOf(page);
     const id = `number-${n}`;
-    return html`<section class="page">
-      <h2>${reading.nameOf(page) || t(number ? 'manual.page' : 'manual.page.none', { number })}</h2>
+    return html`<section class="page" aria-labelledby=${`page-${n}`}>
+      <h2 id=${`page-${n}`}>
+        ${reading.nameOf(page) || t(number ? 'manual.page' : 'manual.page.none', { number })}
+      </h2>
       <p class="line">${t('manual.tap')}</p>
       <div class="written page-text" dir="auto" @click=${tap}>
         ${lines.slice(0, shown).map((line) => markedLine(line, marks))}
       </div>
       ${more(lines.length - shown, further)}
       <p class="entry">
-        <button type="button" class="quiet" @click=${() => say(0)}>${t('manual.say')}</button>
+        <button id=${`say-${n}`} type="button" class="quiet" @click=${() => say(0)}>
+          ${t('manual.say')}
+        </button>
         <button type="button" class="quiet" @click=${() => this.#act(() => reading.remove(n))}>
           ${t('manual.remove')}
         </button>

@@ -9,6 +9,7 @@ import { own } from '../site/own.js';
 import { Drafts } from '../store/drafts.js';
 import * as store from '../store/store.js';
 import { t } from '../words/catalogue.js';
+import { scopeOf } from './waiting.js';
 
 /** @import { Card, Stand } from '../core/core.d.ts' */
 
@@ -44,6 +45,8 @@ export class Reading {
   away;
   /** @type {Map<string, any[]>} what was found about a reading that the card didn't take */
   refused = new Map();
+  /** @type {Promise<void>} */
+  ready = Promise.resolve();
   #turn = inTurn();
   /** @type {{ sure: Set<any>, questions: Set<any>[], contested: string[] }} what the core says of readings */
   #judged = { sure: new Set(), questions: [], contested: [] };
@@ -57,7 +60,7 @@ export class Reading {
 
   /**
    * What was pasted for the card of that key, or for a new one; undefined when there is no
-   * such card.
+   * such card. It is read by the time that `ready` resolves: the core may take long to start.
    *
    * @param {string} [key]
    */
@@ -67,10 +70,10 @@ export class Reading {
     const reading = new Reading();
     reading.#record = record;
     reading.#table = await file('entries.json');
-    reading.#drafts = await Drafts.open(`manual ${key ?? 'new'}`);
+    reading.#drafts = await Drafts.open(scopeOf(key));
     reading.#restore(reading.#drafts.get('state') ?? {});
     reading.#key ??= key ?? newId();
-    await reading.#work();
+    reading.ready = reading.#turn(() => reading.#work());
     return reading;
   }
 
@@ -181,6 +184,7 @@ export class Reading {
       if (this.away === away) this.away = undefined; // only what was done last is undone
       this.#keep();
       await this.#work().finally(() => (this.busy = false));
+      this.#keep(); // what the bike is called follows from what was read
     });
   }
 
@@ -337,9 +341,9 @@ export class Reading {
       if (this.#drafts.get(`text ${n}`) !== text) this.#drafts.put(`text ${n}`, text);
     });
     const pages = this.pages.map(({ number, said }) => ({ number, said }));
-    const { model, layout, names } = this;
+    const { model, layout, names, name } = this;
     const decided = [...this.#decided];
-    this.#drafts.put('state', { key: this.#key, pages, model, layout, names, decided });
+    this.#drafts.put('state', { key: this.#key, pages, model, layout, names, name, decided });
   }
 
   /**

@@ -2,8 +2,12 @@ import { html, nothing } from 'lit-html';
 import { limits } from '../core/limits.js';
 import { findings } from '../ui/findings.js';
 import { t } from '../words/catalogue.js';
+import { shortened } from '../words/cut.js';
 import { linesOf, wordsOf } from './lines.js';
 import { aspectOf, nameOf, thingOf } from './what.js';
+
+const wordsAtOnce = 40; // of a line that are drawn, around those that are chosen
+const nameOfLine = 80; // letters by which a line is told
 
 /** A person says what a piece of a page is: which words of which line, of what, and what of it. */
 export class Saying {
@@ -50,6 +54,14 @@ export class Saying {
     return wordsOf(this.#here);
   }
 
+  /** The words about those that are chosen: of a line that is a whole page the others would be no help. */
+  get #shown() {
+    const first = Math.max(0, this.#from - wordsAtOnce / 2);
+    return this.#words
+      .map((word, n) => ({ ...word, n }))
+      .slice(first, Math.max(this.#to + wordsAtOnce / 2, first + wordsAtOnce));
+  }
+
   #go(line, place) {
     this.#line = line;
     const word = this.#words.findIndex(({ to }) => to > place);
@@ -91,15 +103,17 @@ export class Saying {
         >
           ${this.#lines.map(
             ({ text }, n) =>
-              html`<option value=${n} .selected=${n === this.#line}>${text.trim()}</option>`,
+              html`<option value=${n} .selected=${n === this.#line}>
+                ${shortened(text.trim(), nameOfLine)}
+              </option>`,
           )}
         </select>
       </div>
       <div class="field" role="group" aria-label=${t('manual.words')}>
         <p class="label">${t('manual.words')}</p>
         <div class="entry written" dir="auto">
-          ${this.#words.map(
-            ({ text }, n) =>
+          ${this.#shown.map(
+            ({ text, n }) =>
               html`<button
                 type="button"
                 class="quiet"

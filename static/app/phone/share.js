@@ -52,8 +52,9 @@ export const copyText = (text) =>
 /** Reports whether this browser lets a page ask for what was copied. */
 export const pasteable = () => Boolean(navigator.clipboard?.readText);
 
-/** Resolves to the text that was copied; to undefined where the person or the browser refuses it. */
-export const pasteText = () => navigator.clipboard.readText().catch(() => undefined);
+/** Resolves to the text that was copied, '' where it is none, such as a picture; to undefined where the person or the browser refuses it. */
+export const pasteText = () =>
+  navigator.clipboard.readText().catch(({ name }) => (name === 'NotFoundError' ? '' : undefined));
 
 /** @param {ShareData} what */
 async function handOver(what) {

@@ -1,3 +1,5 @@
+import { newId } from '../site/new-id.js';
+
 // A text or text files that another app shares with this one (Web Share Target). The
 // service worker takes them, since the page that they are for isn't there yet, and lays
 // them into a cache that belongs to no version; the page takes them out.
@@ -16,25 +18,20 @@ export async function keepShared(request, caches) {
   const text = form.get('text');
   const pages = [text, ...form.getAll('pages')].filter((page) => page).slice(0, most);
   const cache = await caches.open(name);
-  const before = (await cache.keys()).length;
-  for (const [n, page] of pages.entries())
-    await cache.put(`/shared/${before + n}`, new Response(page));
+  for (const page of pages) await cache.put(`/shared/${newId()}`, new Response(page));
 }
 
 /**
- * Takes out what was shared and is not taken yet: the pieces, as they came.
+ * Hands over what was shared and is not taken yet: the pieces, as they came. They go once
+ * take() has kept them, so that a page that ends before finds them again.
  *
  * @param {CacheStorage | undefined} caches nothing over plain HTTP
- * @returns {Promise<Blob[]>}
+ * @param {(pages: Blob[]) => Promise<unknown>} take
  */
-export async function takeShared(caches) {
-  if (!(await caches?.has(name))) return [];
-  const cache = await /** @type {CacheStorage} */ (caches).open(name);
-  const pages = [];
-  for (const key of await cache.keys()) {
-    const page = await cache.match(key);
-    if (page) pages.push(await page.blob());
-  }
-  await /** @type {CacheStorage} */ (caches).delete(name);
-  return pages;
+export async function takeShared(caches, take) {
+  const cache = (await caches?.has(name)) ? await caches?.open(name) : undefined;
+  const keys = (await cache?.keys()) ?? [];
+  const found = await Promise.all(keys.map((key) => cache?.match(key)));
+  await take(await Promise.all(found.flatMap((one) => one?.blob() ?? [])));
+  for (const key of keys) await cache?.delete(key);
 }

@@ -16,6 +16,7 @@ function phone() {
         put: async (path, response) => entries.set(path, response),
         match: async (path) => entries.get(path)?.clone(),
         keys: async () => [...entries.keys()],
+        delete: async (path) => entries.delete(path),
       };
     },
   };
@@ -28,7 +29,26 @@ const shares = (text, ...files) => {
   return new Request('https://tidysump.example/share', { method: 'POST', body });
 };
 
-const taken = async (caches) => Promise.all((await takeShared(caches)).map((page) => page.text()));
+/** What the page takes out. */
+async function taken(caches) {
+  let texts = [];
+  await takeShared(caches, async (pages) => {
+    texts = await Promise.all(pages.map((page) => page.text()));
+  });
+  return texts;
+}
+
+test('what a page that ended did not keep is there for the next one', async () => {
+  const caches = phone();
+  await keepShared(shares('one'), caches);
+  const ends = async () => {
+    await keepShared(shares('two'), caches); // comes meanwhile
+    throw new Error('planted');
+  };
+  await assert.rejects(takeShared(caches, ends), /planted/);
+  assert.deepEqual(await taken(caches), ['one', 'two']);
+  assert.deepEqual(await taken(caches), []);
+});
 
 test('what is shared is taken once, text and files, in the order in which it came', async () => {
   const caches = phone();

@@ -155,6 +155,30 @@ export class Drafts {
 }
 
 /**
+ * What stands in the field of that name in each scope that begins so: [[scope, value]]. Of
+ * their other fields, which may be long, nothing is read.
+ *
+ * @param {string} beginning
+ * @param {string} field
+ * @returns {Promise<[scope: string, value: any][]>}
+ */
+export async function inScopes(beginning, field) {
+  const end = ` ${field}`;
+  const range = () => IDBKeyRange.bound(beginning, `${beginning}\uffff`);
+  const kept = await use((db) => db.getAllKeys('drafts', range()));
+  const keys = new Set([...kept, ...contents.keys()]);
+  const fields = [...keys].filter((key) => key.startsWith(beginning) && key.endsWith(end));
+  const known = (key) => contents.has(key) || behind.has(key);
+  const found = fields.map(async (key) => {
+    const value = known(key)
+      ? contents.get(key)
+      : (await use((db) => db.get('drafts', key)))?.value;
+    return /** @type {[string, any]} */ ([key.slice(0, -end.length), value]);
+  });
+  return (await Promise.all(found)).filter(([, value]) => value !== undefined);
+}
+
+/**
  * Runs keep(), which takes these drafts out of the store with what it writes. When it
  * rejects they are as before; what was typed meanwhile stays.
  *

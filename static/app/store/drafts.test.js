@@ -7,6 +7,7 @@ import {
   Drafts,
   draftsWritten,
   flush,
+  inScopes,
   jobScope,
   keeping,
   sweepDrafts,
@@ -36,6 +37,28 @@ test('what is typed is there for the next page, in its own scope only', async ()
   assert.deepEqual(await found(jobScope('a', 'bill')), [['estimate', { lines: [{ count: '2' }] }]]);
   assert.deepEqual(await found(jobScope('a b')), [['note', 'another']]);
   assert.deepEqual(await found(jobScope('b')), []);
+});
+
+test('one field is found in every scope that begins so, written or not', async () => {
+  const first = await Drafts.open('pages a b');
+  first.put('state', { count: 1 });
+  first.put('text 0', 'long');
+  (await Drafts.open('pages c')).put('state', { count: 2 });
+  (await Drafts.open('paged')).put('state', { count: 3 });
+  await flush();
+  const other = await anew();
+  const all = [
+    ['pages a b', { count: 1 }],
+    ['pages c', { count: 2 }],
+  ];
+  assert.deepEqual(await other.inScopes('pages ', 'state'), all);
+  (await other.Drafts.open('pages a b')).drop('state');
+  (await other.Drafts.open('pages d')).put('state', { count: 4 });
+  assert.deepEqual(await other.inScopes('pages ', 'state'), [
+    ['pages c', { count: 2 }],
+    ['pages d', { count: 4 }],
+  ]);
+  assert.deepEqual(await inScopes('pages ', 'none'), []);
 });
 
 test('it is written within a second, without being asked, and said then', async (t) => {

@@ -25,6 +25,7 @@ Change oil every                5,000 km             12,000 km`;
 /** Opens the screen with nothing pasted yet. */
 export async function freshManual(page, address = '#/manual') {
   await goTo(page, address);
+  await page.waitForSelector('#page-text, .page-text', { timeout: patience() }); // what was kept is read
   const away = `::-p-aria([name="${words('manual.remove')}"])`;
   while (await page.$(away)) {
     const before = (await page.$$('.page-text')).length;

@@ -1,6 +1,7 @@
 // The first screen with the messages that stand above any screen, and a bike's plan.
 import { ownCard, recordWith } from '../cards-page.js';
 import { goTo, plantIn } from '../job-page.js';
+import { freshManual, giveText } from '../manual-page.js';
 import { polling } from '../page.js';
 import { patience } from '../patience.js';
 import { choose, tap, tapText, type, untilSeen } from '../person.js';
@@ -47,6 +48,11 @@ export const bikes = {
     await goTo(page, '#/due'); // where the core works it out
     await untilSeen(page, words('due.notice'));
     await bikesWith(`● ${pieces('bikes.due.now')[0]}`)(page);
+  }),
+  'bikes, a page of a manual waits': on('overdue', async (page) => {
+    await freshManual(page);
+    await giveText(page, 'PLAINFORD HERON 320\nOil drain bolt, M12 x 1.5 ... 25 N·m');
+    await bikesWith(words('bikes.pages-wait.of', { name: 'Plainford Heron 320', count: 1 }))(page);
   }),
   'bikes with hostile texts': on('hostile texts', bikesWith(words('bikes.resume'))),
   'bikes, just updated': on('just updated', bikesWith(words('changed.title'))),
