@@ -168,6 +168,7 @@ export async function inScopes(beginning, field) {
   const kept = await use((db) => db.getAllKeys('drafts', range()));
   const keys = new Set([...kept, ...contents.keys()]);
   const fields = [...keys].filter((key) => key.startsWith(beginning) && key.endsWith(end));
+  /** @param {string} key */
   const known = (key) => contents.has(key) || behind.has(key);
   const found = fields.map(async (key) => {
     const value = known(key)
