@@ -2,7 +2,7 @@ import { html, nothing, svg } from 'lit-html';
 import { dayText, today } from '../words/dates.js';
 import { address } from '../ui/address.js';
 import { short } from '../ui/lists.js';
-import { waitingPages } from '../manual/waiting.js';
+import { waitingPages } from '../store/waiting-pages.js';
 import { outline } from '../ui/outline.js';
 import { t } from '../words/catalogue.js';
 import { place } from './bike-line.js';

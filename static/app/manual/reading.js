@@ -8,8 +8,8 @@ import { newId } from '../site/new-id.js';
 import { own } from '../site/own.js';
 import { Drafts } from '../store/drafts.js';
 import * as store from '../store/store.js';
+import { scopeOf } from '../store/waiting-pages.js';
 import { t } from '../words/catalogue.js';
-import { scopeOf } from './waiting.js';
 
 /** @import { Card, Stand } from '../core/core.d.ts' */
 

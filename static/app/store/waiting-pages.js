@@ -1,7 +1,11 @@
-import { inScopes } from '../store/drafts.js';
-import * as store from '../store/store.js';
+import { inScopes } from './drafts.js';
+import * as store from './store.js';
 
-/** Where the drafts of a manual's pages lie: beneath the key of a card, or of none yet. */
+/**
+ * Where the drafts of a manual's pages lie: beneath the key of a card, or of none yet.
+ *
+ * @param {string} [key]
+ */
 export const scopeOf = (key) => `${stem}${key ?? fresh}`;
 
 const stem = 'manual ';
