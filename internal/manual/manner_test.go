@@ -54,6 +54,7 @@ func TestRead_Manners(t *testing.T) {
 		{"from line to line", "The oil level stands between the lines of the window. From one line to the other it takes 0.7 litre.", "level.b", []string{"level.band 0.7 L"}},
 		{"a wrench at hand", "If no torque wrench is at hand, turn the oil drain plug by a quarter of a turn.", "filter.", nil},
 		{"a head, and no key", "Undo the oil drain plug, which has a hexagon head.", "bolt.", []string{"bolt.drain.drive hexagon"}},
+		{"the same oil in another job", "The fork oil is the same as the engine oil, 0.3 L. Engine oil SAE 30, 2 L.", "oil.", []string{"oil.engine.grades 30", "oil.engine.oil-only 2 L"}},
 		{"what is burnt", "Type: 2-stroke single\nEngine oil tank ..... 1.2 L (1.3 US qt)\nTransmission oil ..... 0.6 L\n", "oil.", []string{"oil.gearbox.volume 0.6 L"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

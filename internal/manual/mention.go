@@ -499,6 +499,10 @@ func (p *page) settleProducts() {
 		if m.part == "" && !m.foreign && !m.gear && m.oil && p.saysOil(m) {
 			p.settleProduct(n)
 		}
+		if label.foreign && !label.measure && m.part == "" && p.places[label.from].sentence == at.sentence && p.alikeBefore(m) && !p.figureIn(label.to, m.from) {
+			m.foreign = true // "the fork takes the same as the engine"
+			continue
+		}
 		if p.alikeBefore(m) && label.circuit != "" && !label.foreign && label.part == "" && m.part == "" && !m.foreign && m.circuit != "" && label.circuit != m.circuit && p.places[label.from].sentence == at.sentence && !p.figureIn(label.to, m.from) {
 			m.alike, m.circuit = m.circuit, label.circuit
 			continue
