@@ -1,11 +1,22 @@
-import { html } from 'lit-html';
-
 // The text of a page, line by line, with what was read in it marked.
 
 /**
- * The lines of a text: [{text, start}], `start` being the place of its first letter.
+ * A line; `start` is the place of its first letter.
+ *
+ * @typedef {{ text: string, start: number }} Line
+ */
+
+/**
+ * What was read, from one place of letters to another.
+ *
+ * @typedef {{ from: number, to: number, kind: string }} Mark
+ */
+
+/**
+ * The lines of a text.
  *
  * @param {string} text
+ * @returns {Line[]}
  */
 export function linesOf(text) {
   let start = 0;
@@ -19,7 +30,7 @@ export function linesOf(text) {
 /**
  * The words of a line: [{text, from, to}].
  *
- * @param {{ text: string, start: number }} line
+ * @param {Line} line
  */
 export const wordsOf = ({ text, start }) =>
   [...text.matchAll(/\S+/g)].map(({ 0: word, index }) => ({
@@ -29,10 +40,10 @@ export const wordsOf = ({ text, start }) =>
   }));
 
 /**
- * The pieces of a line: marked or not, and within them the words and what stands between.
+ * The pieces of a line: marked or not, and within them the words, each with the blanks behind it.
  *
- * @param {{ text: string, start: number }} line
- * @param {{ from: number, to: number, kind: string }[]} marks places of letters; the first of several counts
+ * @param {Line} line
+ * @param {Mark[]} marks the first of several counts
  */
 export function pieces({ text, start }, marks) {
   const end = start + text.length;
@@ -42,7 +53,7 @@ export function pieces({ text, start }, marks) {
   return places.slice(0, -1).map((from, n) => {
     const to = places[n + 1];
     const mark = here.find((one) => one.from <= from && one.to >= to);
-    const parts = text.slice(from - start, to - start).match(/\S+|\s+/g) ?? [];
+    const parts = text.slice(from - start, to - start).match(/\S+\s*|\s+/g) ?? [];
     let at = from;
     const words = parts.map((part) => ({ text: part, from: (at += part.length) - part.length }));
     return { words, kind: mark?.kind ?? '' };
@@ -52,13 +63,20 @@ export function pieces({ text, start }, marks) {
 /**
  * A line with its marks. Each word says where it stands, for who taps it.
  *
- * @param {{ text: string, start: number }} line
- * @param {{ from: number, to: number, kind: string }[]} marks
+ * @param {Line} line
+ * @param {Mark[]} marks
  */
-export const markedLine = (line, marks) =>
-  html`<p class="page-line">
-    ${pieces(line, marks).map(({ words, kind }) => {
-      const drawn = words.map(({ text, from }) => html`<span data-from=${from}>${text}</span>`);
-      return kind ? html`<mark data-kind=${kind}>${drawn}</mark>` : drawn;
-    })}
-  </p>`;
+export function markedLine(line, marks) {
+  const p = document.createElement('p');
+  p.className = 'page-line';
+  for (const { words, kind } of pieces(line, marks)) {
+    const piece = kind ? p.appendChild(document.createElement('mark')) : p;
+    if (kind) piece.dataset.kind = kind;
+    for (const { text, from } of words) {
+      const word = piece.appendChild(document.createElement('span'));
+      word.dataset.from = String(from);
+      word.textContent = text;
+    }
+  }
+  return p;
+}

@@ -20,7 +20,7 @@ import { listText } from '../words/list.js';
 import { Bytes } from './bytes.js';
 import { found } from './found.js';
 import { Intake } from './intake.js';
-import { linesOf, markedLine } from './lines.js';
+import { PageText } from './page-text.js';
 import { question } from './question.js';
 import { numberOf, Reading } from './reading.js';
 import { Saying } from './saying.js';
@@ -80,7 +80,8 @@ class Pages {
   #saying = null;
   #came = { top: 0, button: '' }; // from where to say what a word is
   #decided = 0; // questions answered since the screen was opened
-  #shown = new Map(); // page -> how many of its lines
+  /** @type {Map<any, { lines: PageText, shown: number }>} page -> its text, and how many lines of it */
+  #texts = new Map();
 
   constructor(reading, app, layouts) {
     this.#reading = reading;
@@ -434,10 +435,9 @@ class Pages {
             ? 'sure'
             : 'ask',
       }));
-    const lines = linesOf(page.text).filter((line) => line.text.trim());
-    const shown = this.#shown.get(page) ?? linesAtOnce;
+    const { lines, shown } = this.#texts.get(page) ?? this.#begin(page);
     const further = () => {
-      this.#shown.set(page, shown + linesAtOnce);
+      this.#texts.set(page, { lines, shown: shown + linesAtOnce });
       this.#app.redraw();
     };
     const say = (place) => {
@@ -452,10 +452,8 @@ class Pages {
       );
       this.#app.arrive();
     };
-    const tap = ({ target }) => {
-      const { from } = target.closest('[data-from]')?.dataset ?? {};
-      if (from) say(Number(from));
-    };
+    lines.tapped = say;
+    lines.show(marks, shown);
     const number = numberOf(page);
     const id = `number-${n}`;
     return html`<section class="page" aria-labelledby=${`page-${n}`}>
@@ -463,10 +461,7 @@ class Pages {
         ${reading.nameOf(page) || t(number ? 'manual.page' : 'manual.page.none', { number })}
       </h2>
       <p class="line">${t('manual.tap')}</p>
-      <div class="written page-text" dir="auto" @click=${tap}>
-        ${lines.slice(0, shown).map((line) => markedLine(line, marks))}
-      </div>
-      ${more(lines.length - shown, further)}
+      ${lines.element} ${more(lines.length - shown, further)}
       <p class="entry">
         <button id=${`say-${n}`} type="button" class="quiet" @click=${() => say(0)}>
           ${t('manual.say')}
@@ -485,6 +480,13 @@ class Pages {
         />
       </div>
     </section>`;
+  }
+
+  /** The text of a page that is on the screen for the first time. */
+  #begin(page) {
+    const text = { lines: new PageText(page.text), shown: linesAtOnce };
+    this.#texts.set(page, text);
+    return text;
   }
 
   async #tell(page, said) {
