@@ -550,9 +550,19 @@ func (r *readings) turn(f *fact) {
 	if f.unit == "°" && !r.about(max(f.from-6, 0), f.from, "label.torque") {
 		return
 	}
-	from, _ := r.clauseOf(f.from)
-	r.boltOf(m, &fact{from: from, to: f.to}, "turn", f.text, false, f.from)
+	from, end := r.clauseOf(f.from)
+	to := f.to
+	for to < end && to < f.to+mostTouch && !r.figureIn(to, to+1) && r.adjoining(&r.places[to-1], &r.places[to]) { // "after the gasket touches the mount"
+		to++
+	}
+	if to == f.to+mostTouch {
+		to = f.to
+	}
+	r.boltOf(m, &fact{from: from, to: to}, "turn", f.text, false, f.from)
 }
+
+// mostTouch is how many tokens of a clause are quoted behind a turn, which say from when it counts.
+const mostTouch = 12
 
 // counts reads how many screws hold a filter's cover.
 func (r *readings) counts() {

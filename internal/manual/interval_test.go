@@ -42,6 +42,10 @@ func TestRead_Intervals(t *testing.T) {
 		{"Wartung des Motors\n1 000 km: Motoröl\nalle 5 000 km: Motoröl\nalle 10 000 km: Ölfilter\n", []string{"interval.distance 5000 km", "interval.filter 10000 km", "interval.first 1000 km"}},
 		{"The first oil change is at 500 km, the second at 1,500 km.", []string{"interval.first 500 km"}},
 		{"Gearbox          engine oil SAE 40       0.9 l      every 8,000 km\nAir filter       engine oil              -          every 2,000 km\nEngine           engine oil SAE 40       2.0 l      every 3,000 km\n", []string{"interval.distance 3000 km", "interval.gearbox 8000 km"}},
+		{"Engine oil: every 4,000 km. An engine in good order may use up to 0.4 L of oil in 1,000 km.", []string{"interval.distance 4000 km"}},
+		{"Motoröl alle 6.000 km wechseln. Der Motor darf bis 0,4 l auf 1.000 km verbrauchen.", []string{"interval.distance 6000 km"}},
+		{"Fill in 1.2 L of engine oil every 3,000 km.", []string{"interval.distance 3000 km"}},
+		{"Engine oil: every 8,000 km. The model sold until 2008 had an interval of 3,000 km; this no longer applies.", []string{"interval.distance 8000 km"}},
 	} {
 		if got := said(c.text, "interval."); !slices.Equal(got, c.want) {
 			t.Errorf("%q: %q, want %q", c.text, got, c.want)

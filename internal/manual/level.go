@@ -277,6 +277,9 @@ func (r *readings) levelWords(from, to int) {
 					end = r.termAt(k).to
 				}
 			}
+			if plug := r.plugBehind(t, to); d == "hole" && plug != nil { // "begins to trickle from the red screw"
+				end = max(end, plug.to)
+			}
 			r.say(prefix+"device", devices[d], t.from, end)
 			if other := r.levelToo(i); other != "" && d == "hole" {
 				r.say("level."+other+".device", devices[d], t.from, t.to)

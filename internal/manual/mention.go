@@ -1237,7 +1237,7 @@ func (p *page) rowCircuit(at int) (circuit string, foreign bool) {
 		for k := p.mentionFrom(a); k < len(p.mentions) && p.mentions[k].from < b; k++ {
 			m := &p.mentions[k]
 			switch {
-			case m.measure:
+			case m.measure, m.foreign && !p.begins(k) && p.ownPart(m.to, b): // "Remove the skid plate. … Remove the drain plug."
 			case m.foreign:
 				return "", true
 			case m.gear:
@@ -1248,6 +1248,16 @@ func (p *page) rowCircuit(at int) (circuit string, foreign bool) {
 		}
 	}
 	return "", false
+}
+
+// ownPart reports whether a part of ours is named between two tokens.
+func (p *page) ownPart(from, to int) bool {
+	for n := p.mentionFrom(from); n < len(p.mentions) && p.mentions[n].from < to; n++ {
+		if m := &p.mentions[n]; m.part != "" && !m.foreign {
+			return true
+		}
+	}
+	return false
 }
 
 // mostBackRows is how many lines are looked back for the one that a line stands below.

@@ -64,12 +64,26 @@ func (p *page) oldBehind(n int) bool {
 				return false
 			}
 		}
-		if q.taken && q.kind == number || q.text == ";" {
+		if q.taken && q.kind == number || q.text == ";" && !p.ofBefore(i+1) {
 			return false
 		}
 		if p.senseAt(i, "old.behind") {
 			next := p.at(p.termAt(i).to)
 			return !(next.taken && next.kind == number) // "30 N·m (wrongly 45 N·m in the handbook)"
+		}
+	}
+	return false
+}
+
+// ofBefore reports whether what follows at a token says of what stands before it that it is no longer
+// so, in a few words of its own: "an interval of 3,000 km; this no longer applies".
+func (p *page) ofBefore(at int) bool {
+	for i := at; i < len(p.places) && i < at+mostLabel && p.places[i].sentence == p.places[at-1].sentence; i++ {
+		if p.senseAt(i, "old.behind") {
+			return true
+		}
+		if q := &p.places[i]; q.kind != word || len(q.fold) > 6 {
+			return false
 		}
 	}
 	return false

@@ -102,6 +102,7 @@ func (p *page) prepare(rows []row) {
 	p.sortFacts()
 	p.joinTwins()
 	p.dropOld()
+	p.dropBurnt()
 	for i := range p.facts {
 		p.facts[i].promote()
 	}

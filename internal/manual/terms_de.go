@@ -64,6 +64,7 @@ const termsDE = "" +
 	"label.torque\tangezogen|anziehdrehmoment*|anziehdrehmomente|anziehen|anziehen mit|anziehmoment*|anziehwert|anziehwerte|anzug|anzugs drehmoment|anzugsdrehmoment*|anzugsmoment*|anzugsmomente|anzugswert*|anzuziehen|drehmoment|drehmomentangaben|drehmomente|drehmomentschlussel|drehmomentwerte|festdrehen|festgezogen|festziehen|festziehen mit|md|mit drehmoment|moment|nachziehen|schraubmoment|vorgeschriebenes drehmoment|ziehen\n" +
 	"label.viscosity\tapi|empfohlen|empfohlenes motorol|empfohlenes ol|getriebeolsorte|jaso|klasse|klassifikation|motorolsorte|norm|oelsorte|ol der klasse|olempfehlung|olklasse|olqualitat|olsorte|olsorten|olspezifikation|olviskositat|olvorschrift|qualitat|sae|sae klasse|schmierstoffempfehlung|sorte|spezifikation|verwenden|viskositat|viskositat klasse|viskositatsklasse|vorgeschrieben|vorgeschriebenes ol|zu verwendendes ol\n" +
 	"label.year\tab|ab baujahr|ab modelljahr|baujahr|baujahre|baujahren|bauzeit|bauzeitraum|bis|bis baujahr|bis modelljahr|bj|gebaut|hergestellt|jahrgang|jahrgange|mj|modelljahr|modelljahre|modelljahren|produktionszeitraum|seit\n" +
+	"lasts\tauf|je|pro\n" +
 	"level.check\tfullstand|getriebeolstand|motorolstand|motorolstand kontrollieren|motorolstand prufen|niveau|oelstand|olfullstand|olkontrolle|olniveau|olpegel|olspiegel|olstand|olstand messen|olstandes|olstandkontrolle|olstandprufung|olstands|olstandskontrolle|olstandsprufung|stand\n" +
 	"material.aluminium\talu|aluminium|aus aluminium|leichtmetall\n" +
 	"material.copper\taus kupfer|cu|kupfer\n" +

@@ -63,6 +63,7 @@ const termsES = "" +
 	"label.torque\tajuste|apretadas|apretado a|apretados|apretandolo|apretar|apretarla|apretarlo|aprieta|aprietan|apriete|apriete a|apriete con|aprietela|aprietelas|aprietelo|aprietelos|fuerza de apriete|lleva|momento de apriete|momento de torsion|par|par de ajuste|par de apriete|par de torsion|pares|pares de apriete|pares de torsion|se aprieta|se aprieta a|se aprietan|torque|torque de apriete|torques|torques de apriete|torsion|torsion de apriete|valores de apriete\n" +
 	"label.viscosity\taceite de motor recomendado|aceite especificado|aceite prescrito|aceite recomendado|api|calidad|clase|clasificacion|especificacion|especificaciones del aceite|grado|grado de viscosidad|jaso|norma|recomendado|sae|tipo|tipo de aceite|use|utilice|utilizar|viscosidad\n" +
 	"label.year\ta partir de|ano|ano de fabricacion|ano de modelo|ano modelo|anos|anos de modelo|construidas|construidos|desde|desde el ano|fabricacion|fabricadas|fabricados|modelo|modelos|modelos de|producidas\n" +
+	"lasts\tpor\n" +
 	"level.check\tcomprobar el aceite|compruebe el aceite|controle el aceite|nivel|revise el aceite|verificar el aceite|verifique el aceite\n" +
 	"material.aluminium\taleacion|aluminio|de aluminio\n" +
 	"material.copper\tcobre|de cobre\n" +

@@ -63,6 +63,7 @@ const termsFR = "" +
 	"label.torque\ta serrer|au couple|au couple de|bloquer|bloquez|cle dynamometrique|couple|couple de serrage|couple de serrage du|couple preconise|couple prescrit|couple specifie|couples|couples de serrage|resserrer|resserrer a|resserrez|resserrez a|se serre|serrage|serrages|serrant|serrant a|serre|serree|serrees|serrer|serrer a|serrer au couple de|serrez|serrez a|serrez au couple de|valeur de serrage|valeurs de serrage\n" +
 	"label.viscosity\tapi|classe|classe de viscosite|classification|grade|grade de viscosite|huile a utiliser|huile conseillee|huile moteur conseillee|huile moteur preconisee|huile moteur recommandee|huile preconisee|huile prescrite|huile recommandee|huile specifiee|indice|indice de viscosite|jaso|lubrifiant preconise|lubrifiant recommande|nature|norme|normes|preconisation|preconisations|preconise|preconisee|qualite|qualite d huile|qualite preconisee|recommandee|sae|specification|specifications|type|type d huile|utiliser|utilisez|viscosite|viscosite sae|viscosites\n" +
 	"label.year\ta partir de|am|annee|annee de construction|annee de fabrication|annee modele|annees|annees de construction|annees de fabrication|annees modeles|avant|construction|depuis|des|fabrique|jusqu a|jusqu en|millesime|millesimes|modele annee|modeles annees|production\n" +
+	"lasts\tpar|pour\n" +
 	"level.check\tniveau|niveau huile|relever le niveau\n" +
 	"material.aluminium\talu|aluminium|en alu|en aluminium\n" +
 	"material.copper\tcuivre|en cuivre\n" +

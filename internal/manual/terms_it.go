@@ -63,6 +63,7 @@ const termsIT = "" +
 	"label.torque\tavvitare a|avvitarlo con|bloccare|bloccare a|bloccarla|bloccarlo|chiudere a|chiuderla|chiuderlo|coppia|coppia di serraggio|coppia serraggio|coppie|coppie di serraggio|da serrare a|momento di serraggio|serraggi|serraggio|serrando a|serrare|serrare a|serrare con|serrarla|serrarle|serrarli|serrarlo|serrata|serrata a|serrate|serrate a|serrati a|serrato|si serra|si serrano|si serri|si stringe|stretta|stringere|stringere a|stringerla|stringerli|stringerlo|stringete|stringete a|va serrata|va serrato|va stretto|valori di serraggio|vanno serrate|vanno serrati\n" +
 	"label.viscosity\tapi|classe|classificazione|gradazione|grado|grado di viscosita|impiegare|jaso|olio consigliato|olio motore consigliato|olio prescritto|olio raccomandato|olio specificato|prescritto|qualita|sae|specifica|specifiche|specifiche dell olio|tipo|tipo d olio|tipo di olio|usare|utilizzare|viscosita\n" +
 	"label.year\ta partire dal|anni|anni di produzione|anno|anno di costruzione|anno di produzione|anno modello|costruite|costruiti|costruito|costruzione|dal|dall anno|fabbricati|model year|modelli|modello|prodotte|prodotti|produzione\n" +
+	"lasts\tper\n" +
 	"level.check\tcontrollare l olio|controllo dell olio|controllo olio|livello|verificare l olio\n" +
 	"material.aluminium\talluminio|lega leggera\n" +
 	"material.copper\trame\n" +

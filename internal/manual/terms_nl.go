@@ -64,6 +64,7 @@ const termsNL = "" +
 	"label.torque\taandraaien|aandraaimoment*|aangedraaid|aangehaald|aangetrokken|aanhaalkoppel*|aanhaalmoment*|aanhaalmomenten|aanhalen|aantrekken|aantrekmoment*|draai aan|draai vast|haal aan|koppel|koppels|met een moment van|moment|momenten|trek aan|vast met|vastdraaien|vastgedraaid|vastgezet|vastzetten|zet hem vast|zet vast\n" +
 	"label.viscosity\taanbevolen motorolie|aanbevolen olie|api|classificatie|gebruik|gebruik olie|jaso|klasse|kwaliteit|norm|oliesoort|olietype|olieviscositeit|sae|soort|soort olie|specificatie|specificaties|type olie|viscositeit*|voorgeschreven olie\n" +
 	"label.year\tbouwjaar|bouwjaren|jaar|jaargang|model|modeljaar|modeljaren|productiejaar|productiejaren|vanaf\n" +
+	"lasts\top|per\n" +
 	"level.check\tcontroleer de olie|niveau|niveaucontrole|olieniveau|oliepeil*|oliepeilcontrole|oliestand|peil\n" +
 	"material.aluminium\talu|aluminium\n" +
 	"material.copper\tkoper|koperen\n" +

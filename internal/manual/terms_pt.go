@@ -63,6 +63,7 @@ const termsPT = "" +
 	"label.torque\taperta la|aperta lo|aperta se|apertada|apertado|apertados|apertam se|apertando o|apertar|aperte|aperte a|aperte com|aperte o|aperto|aperto com|aperto especificado|apertos|binario|binario de aperto|binarios|binarios de aperto|forca de aperto|leva|levam|momento de aperto|recebe|recebem|torque|torque de aperto|torque especificado|torques|torques de aperto|valores de aperto\n" +
 	"label.viscosity\tapi|classe|classificacao|especificacao|especificacoes do oleo|grau|grau de viscosidade|jaso|norma|oleo especificado|oleo indicado|oleo prescrito|oleo recomendado|qualidade|recomendado|sae|tipo|tipo de oleo|usar|use|utilizar|utilize|viscosidade\n" +
 	"label.year\ta partir de|ano|ano / modelo|ano de fabricacao|ano de fabrico|ano modelo|anos|anos de fabricacao|construidos|de|desde|fabricacao|fabricadas|fabricados|fabrico|modelo|modelos|producao|produzidos\n" +
+	"lasts\tpor\n" +
 	"level.check\tinspecao de oleo|inspecao do oleo|inspecao o oleo|nivel|verificacao de oleo|verificacao do oleo|verificacao o oleo|verificar de oleo|verificar do oleo|verificar o oleo|verifique de oleo|verifique do oleo|verifique o oleo\n" +
 	"material.aluminium\taluminio|de aluminio|liga leve\n" +
 	"material.copper\tcobre|de cobre\n" +

@@ -914,7 +914,26 @@ func (r *readings) volume(v *volume) {
 		v.doubts = append(v.doubts, doubt("manual-not-believable", "text", f.text))
 	}
 	f.used = true
-	r.sayAt(what, f.text, r.leadOf(v.from), r.gradeBehind(v.to), f.from, v.doubts...)
+	to := r.gradeBehind(v.to)
+	if what == "oil.engine.oil-only" {
+		to = max(to, r.otherWayBehind(f.end()))
+	}
+	r.sayAt(what, f.text, r.leadOf(v.from), to, f.from, v.doubts...)
+}
+
+// otherWayBehind gives where the words end right behind an amount that tell by the next one how it is
+// meant: "3.25 l, with filter 3.50 l"; 0 for none.
+func (r *readings) otherWayBehind(at int) int {
+	for i := at; i < len(r.places) && i < at+mostLabel; i++ {
+		t := &r.places[i]
+		if r.senseAt(i, "amount.with-filter") && t.sentence == r.places[at-1].sentence {
+			return r.termAt(i).to
+		}
+		if t.text != "," && t.text != ";" && t.text != "(" {
+			break
+		}
+	}
+	return 0
 }
 
 // leadOf gives the beginning of a clause that has but a few words before a token, else the token:
