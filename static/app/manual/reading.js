@@ -24,6 +24,21 @@ import { t } from '../words/catalogue.js';
  * @typedef {{ take: boolean, text?: string, chosen?: boolean }} Decision
  */
 
+/** @type {WeakMap<any[], any[]>} readings of a page -> the same in the order of a plan */
+const inOrder = new WeakMap();
+
+/** The readings of what was read, in the order of a plan: of many bikes they are thousands, and are asked for at each picture. */
+function ordered({ readings = [] } = {}) {
+  const known = inOrder.get(readings);
+  if (known) return known;
+  if (!limits.whats) return readings; // the core has yet to say which order that is
+  const order = new Map(limits.whats.map((what, n) => [what, n]));
+  const place = ({ what }) => order.get(what) ?? order.size;
+  const list = [...readings].sort((one, other) => place(one) - place(other));
+  inOrder.set(readings, list);
+  return list;
+}
+
 /**
  * The pages of a manual and what is taken from them into a card. All of it follows from
  * the texts and from what the person decided, which are kept at each tap; the card is
@@ -40,7 +55,6 @@ export class Reading {
   layout = ''; // as the person said it
   /** @type {{ make?: string, model?: string }} */
   names = {}; // make and model as the person typed them
-  busy = false;
   /** @type {{ n: number, page: Page, decided: [string, Decision][] } | undefined} the page that was taken away last */
   away;
   /** @type {Map<string, any[]>} what was found about a reading that the card didn't take */
@@ -91,11 +105,8 @@ export class Reading {
 
   /** Everything that was read, in the order of a plan, with its page and what was decided. */
   get all() {
-    const order = new Map((limits.whats ?? []).map((what, n) => [what, n]));
-    const places = ({ what: one }, { what: other }) =>
-      (order.get(one) ?? order.size) - (order.get(other) ?? order.size);
     return this.pages.flatMap((page, n) =>
-      [...(page.answer?.ok?.readings ?? [])].sort(places).map((is) => {
+      ordered(page.answer?.ok).map((is) => {
         const { from = 0, to } = is.quote;
         const id = `${n} ${is.what} ${from} ${to}`;
         return { ...is, is, quote: { from, to }, id, page, n, decided: this.#decided.get(id) };
@@ -178,12 +189,11 @@ export class Reading {
   /** Does something to what is known, works out what follows, and keeps it. */
   #then(change) {
     return this.#turn(async () => {
-      this.busy = true;
       const away = this.away;
       change();
       if (this.away === away) this.away = undefined; // only what was done last is undone
       this.#keep();
-      await this.#work().finally(() => (this.busy = false));
+      await this.#work();
       this.#keep(); // what the bike is called follows from what was read
     });
   }

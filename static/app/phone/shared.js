@@ -5,7 +5,6 @@ import { newId } from '../site/new-id.js';
 // them into a cache that belongs to no version; the page takes them out.
 
 const name = 'shared-with-tidysump';
-const most = 20; // files; a manual's chapter has fewer pages
 
 /**
  * Lays down what is shared, in the order in which it came.
@@ -16,7 +15,7 @@ const most = 20; // files; a manual's chapter has fewer pages
 export async function keepShared(request, caches) {
   const form = await request.formData();
   const text = form.get('text');
-  const pages = [text, ...form.getAll('pages')].filter((page) => page).slice(0, most);
+  const pages = [text, ...form.getAll('pages')].filter((page) => page);
   const cache = await caches.open(name);
   for (const page of pages) await cache.put(`/shared/${newId()}`, new Response(page));
 }
