@@ -640,19 +640,35 @@ func (r *readings) countAt(i int, m *mention) (v value, next int, ok bool) {
 	if r.senseAt(next, "known") { // "(2 pieces)"
 		pieces = r.termAt(next).to
 	}
-	if before.text == "(" && behind.text == ")" && r.senseAt(i-2, "part.fastener") { // "screws (4), filter cover"
+	if before.text == "(" && behind.text == ")" && r.senseAt(i-2, "part.fastener") && !r.callouts() { // "screws (4), filter cover"
 		return v, next, r.fastens(i, m)
 	}
 	if end := r.at(pieces).text; before.text == "(" && (end == ")" || end == "," || r.senseAt(next, "part.fastener")) && i >= m.to {
-		if r.places[i].taken {
-			return v, next, false
-		}
-		return v, next, true
+		return v, next, !r.places[i].taken && !(end == ")" && r.callouts())
 	}
 	if (before.fold == "x" || before.text == "×") && r.at(i-2).text == "(" {
 		return v, next, true
 	}
 	return v, next, false
+}
+
+// callouts reports whether the numbers in brackets of a page call the parts of its picture, and count
+// nothing: in its sentences stand a "(1)", or three of them.
+func (r *readings) callouts() bool {
+	if r.called == notAsked {
+		r.called = no
+		seen := map[string]bool{}
+		for i := 1; i+2 < len(r.places); i++ {
+			t := &r.places[i+1]
+			if r.places[i].text == "(" && r.places[i+2].text == ")" && t.kind == number && !t.taken && len(t.text) <= 2 && r.places[i-1].kind == word && r.places[i-1].sentence == t.sentence && !r.pieces[t.piece].cells {
+				seen[t.text] = true
+			}
+		}
+		if seen["1"] || len(seen) > 2 {
+			r.called = yes
+		}
+	}
+	return r.called == yes
 }
 
 // screwsAt gives where a word for screws begins behind their thread, size or drive; the

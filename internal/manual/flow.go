@@ -30,6 +30,7 @@ type page struct {
 	guessed           bool   // neither a gearbox nor a final drive tells that
 	several           asked  // whether oils beside the engine's are named
 	engine            asked  // whether anything of an engine but an amount is
+	called            asked  // whether numbers in brackets call parts
 	twoStroke         string // whose plain oil is where the engine burns its own, "" of other pages
 	text              string
 	words             *dictionary

@@ -91,6 +91,7 @@ func (p *page) settleMentions() {
 		}
 		p.plugOf(n)
 		p.drainedBy(n)
+		p.ofTank(n)
 		p.changedAfterDry(n)
 		if m.foreign && !m.measure && m.to-m.from == 1 && p.shortPart(m.from) == "filter" {
 			m.foreign, m.part, m.circuit = false, "filter", "engine"
@@ -167,6 +168,41 @@ func (p *page) plugOf(n int) {
 	case o.circuit == "engine" && !p.saysOil(o) && p.besideTanks(n):
 		m.part, m.circuit, m.loose = "drain", "engine", whole
 	}
+}
+
+// ofTank takes a drain plug of which a sentence does not say whose for the oil tank's where that is the
+// only drain plug named below its heading.
+func (p *page) ofTank(n int) {
+	m := &p.mentions[n]
+	if m.part != "drain" || m.circuit != "" || m.foreign || p.pieces[p.places[m.from].piece].cells {
+		return
+	}
+	s := p.sections[p.places[m.from].section]
+	tank := false
+	for k := p.mentionFrom(s.from); k < len(p.mentions) && p.mentions[k].from < s.to; k++ {
+		o := &p.mentions[k]
+		switch {
+		case o.foreign:
+		case o.part == "tank-drain":
+			tank = tank || k < n
+		case o.part == "drain" && o.circuit != "", o.part == "" && o.circuit != "" && !p.saysOil(o) && p.drainIn(o.from):
+			return // the crankcase has one too
+		}
+	}
+	if tank {
+		m.part, m.circuit = "tank-drain", "engine"
+	}
+}
+
+// drainIn reports whether a drain plug, or a bare plug, is named in the sentence of a token.
+func (p *page) drainIn(at int) bool {
+	from, to := p.sentenceOf(at)
+	for n := p.mentionFrom(from); n < len(p.mentions) && p.mentions[n].from < to; n++ {
+		if o := &p.mentions[n]; o.part == "drain" || o.loose == aPlug {
+			return true
+		}
+	}
+	return false
 }
 
 // besideTanks reports whether the drain plug of an oil tank is named a little before a mention,
@@ -510,7 +546,7 @@ func (p *page) settleProducts() {
 		if m.part != "" || m.foreign || m.loose != whole || m.tank || !m.oil || !p.pieces[at.piece].cells || p.places[p.cellStart(m.from)].gap != wide || !p.saysOil(m) {
 			continue
 		}
-		if from, _ := p.pieceTokens(at.piece); p.mentionFrom(from) != n-1 || p.places[label.from].piece != at.piece || label.part != "" && !label.foreign || label.loose != whole || p.figureIn(label.to, m.from) && !(m.gear && m.circuit == "" && p.gradedBehind(m)) { // "Gearbox   0.8 l   hypoid gear oil SAE 90"
+		if from, _ := p.pieceTokens(at.piece); p.mentionFrom(from) != n-1 || p.places[label.from].piece != at.piece || label.part != "" && !label.foreign || label.loose != whole || p.figureIn(label.to, m.from) && !(m.gear && m.circuit == "" && p.gradedBehind(m)) && !p.filledWith(label, m) { // "Gearbox   0.8 l   hypoid gear oil SAE 90"
 			continue
 		}
 		switch {
@@ -532,6 +568,23 @@ func (p *page) alikeBefore(m *mention) bool {
 		at--
 	}
 	return at >= 0 && p.senseAt(at, "alike") && p.places[at].sentence == p.places[m.from].sentence
+}
+
+// filledWith reports whether a row says behind the amount of its own oil with which that is filled, and
+// has no amount of another: "Gearbox oil   0.7 l   Engine oil (SAE 15W-50)".
+func (p *page) filledWith(label, m *mention) bool {
+	volumes := 0
+	for i := label.to; i < m.from; i++ {
+		f := p.factAt(i)
+		if f == nil || f.from != i {
+			continue
+		}
+		if f.kind != string(quantity.Volume) {
+			return false
+		}
+		volumes++
+	}
+	return volumes == 1 && p.at(m.to).gap != wide && p.gradedBehind(m) && !p.volumeBehind(m)
 }
 
 // cellStart gives where the cell begins in which nothing but words of no sense stands before a
@@ -561,6 +614,9 @@ func (p *page) settleProduct(n int) {
 		m.circuit, m.oil = "", false
 		return
 	}
+	if p.pieces[p.places[m.from].piece].cells && p.volumeBehind(m) {
+		return // it has an amount of its own
+	}
 	label := &p.mentions[n-1]
 	filled := p.factAt(m.from - 1)
 	if filled == nil && p.places[m.from-1].function {
@@ -572,6 +628,17 @@ func (p *page) settleProduct(n int) {
 	if c := label.circuit; c != "" && c != "engine" {
 		m.circuit = c
 	}
+}
+
+// volumeBehind reports whether an amount stands behind a mention in its row.
+func (p *page) volumeBehind(m *mention) bool {
+	_, end := p.pieceTokens(p.places[m.from].piece)
+	for i := m.to; i < end; i++ {
+		if f := p.factAt(i); f != nil && f.kind == string(quantity.Volume) {
+			return true
+		}
+	}
+	return false
 }
 
 // gradedBehind reports whether a grade, a mark or a category stands right behind a mention: then
@@ -947,7 +1014,7 @@ func (p *page) clauseOf(at int) (from, to int) {
 func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 	here := &p.places[at]
 	s := p.sections[here.section]
-	own, shaky := false, false
+	own, shaky, looked := false, false, false
 	weak, weakForeign := "", false
 	first := p.mentionFrom(at) - 1
 	for n := first; n >= 0 && n > first-mostBackMentions && p.mentions[n].from >= s.from+s.heading; n-- {
@@ -961,6 +1028,12 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 			c = p.gearOil()
 		}
 		same := there.sentence == here.sentence
+		if !same && !looked {
+			if row, other := p.cellsBelow(at); row != "" || other {
+				return row, other, true
+			}
+			looked = true
+		}
 		switch {
 		case m.measure && !same, there.item != here.item && (p.rowLike(m.from) || m.foreign && p.entry(here.item, at)):
 			continue
@@ -1027,7 +1100,8 @@ func (p *page) begins(n int) bool {
 	m := &p.mentions[n]
 	for i := m.from - 1; i >= 0 && p.places[i].sentence == p.places[m.from].sentence; i-- {
 		t := &p.places[i]
-		if t.kind == word && !t.function && len(t.fold) > 3 || t.kind == number && !t.taken {
+		step := len(t.text) <= 2 && i == p.starts[t.piece] // "9 Cooling system – check."
+		if t.kind == word && !t.function && len(t.fold) > 3 || t.kind == number && !t.taken && !step {
 			return false
 		}
 	}
@@ -1258,6 +1332,35 @@ func (p *page) ownPart(from, to int) bool {
 		}
 	}
 	return false
+}
+
+// cellsBelow gives the oil of the label whose row goes on in the line of a token: it begins below
+// the row's second cell, "Engine oil   Change: 2 L" over "             SAE 40".
+func (p *page) cellsBelow(at int) (circuit string, foreign bool) {
+	here := p.places[at].piece
+	from, _ := p.pieceTokens(here)
+	col := p.places[from].col
+	for n := here - 1; n >= 0 && n > here-mostBackRows && !p.pieces[n+1].blank; n-- {
+		a, b := p.pieceTokens(n)
+		if a == b || p.pieces[n].heading || p.places[a].col > col+mostOffCell {
+			break
+		}
+		if p.places[a].col >= col-mostOffCell {
+			continue // a line between them
+		}
+		cell := a + 1
+		for cell < b && p.places[cell].gap != wide {
+			cell++
+		}
+		if cell == b || abs(p.places[cell].col-col) > mostOffCell {
+			break
+		}
+		if k := p.mentionFrom(a); k < len(p.mentions) && p.mentions[k].from < cell {
+			return p.rowCircuit(at)
+		}
+		break
+	}
+	return "", false
 }
 
 // mostBackRows is how many lines are looked back for the one that a line stands below.

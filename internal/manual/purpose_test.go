@@ -18,6 +18,7 @@ func TestRead_LevelsAndPurposes(t *testing.T) {
 		"Undo the drain plug and let it run for ten minutes.":                                        nil,
 		"Pour in 1.5 litres, idle for one minute, and pour in what is left. Then look at the level.": nil,
 		"Start the motor, idle it for 2 minutes, wait 3 minutes. Then check the oil level.":          {"level.run 2 min", "level.wait 3 min"},
+		"9 Cooling system – check. The level must lie between the marks, with the engine cold.":      nil,
 		"Cold or hot? Read the oil level hot.":                                                       {"level.state hot"},
 	} {
 		got := append(said(text, "level."), said(text, "warm.")...)

@@ -41,6 +41,9 @@ func TestRead_NutsAndKeys(t *testing.T) {
 	}{
 		{"Remova as 3 porcas da tampa do filtro de óleo e troque o elemento.", "bolt.", []string{"bolt.filter-cover.count 3"}},
 		{"Togliere i 3 dadi del coperchio del filtro olio e cambiare l'elemento.", "bolt.", []string{"bolt.filter-cover.count 3"}},
+		{"Remove oil drain plug (1). Take off the oil filter cover (2) and the insert (5).", "bolt.filter-cover.", []string{}},
+		{"Remove the two screws (4). Take off the oil filter cover (2). Refit plug (1).", "bolt.filter-cover.", []string{"bolt.filter-cover.count 2"}},
+		{"Vis (4) et couvercle du filtre à huile (5) : déposer. Retirer l'élément (6).", "bolt.filter-cover.", []string{}},
 		{"Undo the three nuts of the oil filter cover and take out the element.", "bolt.", []string{"bolt.filter-cover.count 3"}},
 		{"Die drei Muttern des Ölfilterdeckels lösen und den Einsatz wechseln.", "bolt.", []string{"bolt.filter-cover.count 3"}},
 		{"Quite las tres tuercas de la tapa del filtro de aceite y cambie el elemento.", "bolt.", []string{"bolt.filter-cover.count 3"}},

@@ -13,12 +13,11 @@ import (
 
 // scheduleColumn is a column of a schedule.
 type scheduleColumn struct {
-	fact   *fact
-	months *fact // what a line of months has in it, nil for none
-	every  bool  // "every 6,000 km", and not "6,000 km"
-	first  bool  // "first service, 1,000 km"
-	hard   bool
-	mid    int // its middle, in half letters
+	fact  *fact
+	every bool // "every 6,000 km", and not "6,000 km"
+	first bool // "first service, 1,000 km"
+	hard  bool
+	mid   int // its middle, in half letters
 }
 
 // scheduleRow is what is due in a row of a schedule.
@@ -53,7 +52,6 @@ func (r *readings) schedules(long []*fact) (list []schedule, heads map[int]bool)
 		if s.rows = r.scheduleRows(n, s.columns); len(s.rows) == 0 {
 			continue
 		}
-		r.monthsOf(n, s.columns)
 		s.head, _ = r.pieceTokens(n)
 		for i := range s.columns {
 			heads[s.columns[i].fact.from] = true
@@ -84,7 +82,7 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		return nil
 	}
 	var bare []int // columns of numbers without units
-	thousands := ""
+	unit, times := r.unitOver(n)
 	for i := from; i < to; {
 		end := i + 1
 		for end < to && r.places[end].gap != wide {
@@ -102,14 +100,14 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 		switch f := c.fact; {
 		case i == from && f != nil && r.overLabels(n) && f.kind == string(quantity.Distance) && (f.text == "1000 km" || f.text == "1000 mi"):
-			thousands = f.unit // "(x 1000 km)"
+			unit, times = f.unit, 1000 // "(x 1000 km)"
 		case i == from && f != nil && r.overLabels(n):
 			return nil
-		case len(list) == 0 && end < to && (i == from && f == nil || r.timesIn(i, end)) && r.thousandsIn(i, end) != "":
-			thousands = r.thousandsIn(i, end) // "mileage in km (x 1000)", "Kilometerstand x 1000"
+		case len(list) == 0 && end < to && (f == nil || r.timesIn(i, end)) && r.headUnit(i, end) != "":
+			unit, times = r.headUnit(i, end), r.timesOf(i, end) // "mileage in km (x 1000)", "Kilometerstand x 1000", "Months"
 		case f != nil && len(list) == 0 && r.timesThousand(i, f):
-			thousands = f.unit // "Item    x 1,000 km    1    12"
-		case i == from && f == nil:
+			unit, times = f.unit, 1000 // "Item    x 1,000 km    1    12"
+		case i == from && f == nil && (r.places[i].kind != number || r.overLabels(n)):
 		case f != nil:
 			list = append(list, c)
 		default:
@@ -131,14 +129,16 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		f := list[k].fact
 		v, _, _ := r.valueAt(f.from)
 		switch last := list[len(list)-1].fact; {
-		case thousands != "":
+		case unit != "" && (times == 1 || unit == "months" || unit == "h"):
+			*f = r.amount(f.from, f.to, unit, v, v, "")
+		case unit != "":
 			if v.step == 1 {
 				v.text += "000"
 			} else if v.text = strconv.FormatFloat(v.v*1000, 'f', -1, 64); !strings.HasSuffix(v.text, "500") { // "7.5" is 7,500; a row of miles has others
 				return nil
 			}
 			v.v, v.step, v.marked = v.v*1000, 1, false
-			*f = r.amount(f.from, f.to, thousands, v, v, "")
+			*f = r.amount(f.from, f.to, unit, v, v, "")
 		case last.kind == string(quantity.Distance) && bare[len(bare)-1] != len(list)-1:
 			*f = r.amount(f.from, f.to, last.unit, v, v, "")
 		default:
@@ -146,54 +146,6 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 	}
 	return list
-}
-
-// monthsOf gives the columns of a schedule their months, where a line above or below its head counts
-// them in the same columns: "Months    1    6    12    18" below "x 1,000 km    1    5    10    15".
-func (r *readings) monthsOf(head int, columns []scheduleColumn) {
-	for n := max(0, head-2); n <= head+2 && n < len(r.pieces); n++ {
-		from, to := r.pieceTokens(n)
-		if n == head || !r.pieces[n].cells || r.mentionFrom(from) != r.mentionFrom(to) || !r.about(from, min(from+mostLabel, to), "unit.months") {
-			continue
-		}
-		list := make([]*fact, len(columns))
-		count := 0
-		for i := from; i < to; i++ {
-			v, next, ok := r.valueAt(i)
-			if !ok || r.places[i].gap != wide || next < to && r.places[next].gap != wide || v.fraction {
-				continue
-			}
-			mid := r.places[i].col + r.places[next-1].end
-			for k := range columns {
-				if abs(columns[k].mid-mid) <= 2*mostOffCell {
-					f := r.amount(i, next, "months", v, v, "")
-					list[k] = &f
-					count++
-				}
-			}
-		}
-		if count == len(columns) && evenMonths(list) {
-			for k := range columns {
-				columns[k].months = list[k]
-			}
-			return
-		}
-	}
-}
-
-// evenMonths reports whether months count in equal steps, maybe behind a first service.
-func evenMonths(list []*fact) bool {
-	for start := range 2 {
-		steps := list[min(start, len(list)):]
-		even := len(steps) > 0
-		for k, f := range steps {
-			even = even && f != nil && abs64(f.low-float64(k+1)*steps[0].low) <= stepSlack*f.low
-		}
-		if even {
-			return true
-		}
-	}
-	return false
 }
 
 // told notes what a word of a column's head says.
@@ -231,23 +183,50 @@ func (r *readings) toldOver(n int, c *scheduleColumn) {
 	}
 }
 
-// thousandsIn gives the unit of which a cell says that its row is of thousands; "" for none.
-func (r *readings) thousandsIn(from, to int) (unit string) {
-	thousand := false
+// headUnit gives the unit of which a cell says that its row is, or that of thousands: "km", "mileage in
+// km (x 1000)", "Months"; "" for none.
+func (r *readings) headUnit(from, to int) (unit string) {
 	for i := from; i < to; i++ {
 		t := &r.places[i]
-		thousand = thousand || t.text == "1000" || t.text == "1.000" || t.text == "1,000"
+		e := r.termAt(i)
 		switch {
+		case t.kind == number && r.timesOf(i, i+1) == 1:
+			return ""
 		case strings.HasPrefix(t.fold, "kilomet"), strings.HasPrefix(t.fold, "quilomet"), t.fold == "km":
 			unit = "km"
 		case t.fold == "mi", strings.HasPrefix(t.fold, "mile"), strings.HasPrefix(t.fold, "mill"):
 			unit = "mi"
+		case e == nil:
+		case e.has("unit.months"):
+			unit = "months"
+		case e.has("unit.h"):
+			unit = "h"
 		}
 	}
-	if !thousand {
-		return ""
-	}
 	return unit
+}
+
+// timesOf says with what a cell multiplies the numbers of its row: 1000, or 1.
+func (r *readings) timesOf(from, to int) int {
+	for i := from; i < to; i++ {
+		if t := &r.places[i]; t.text == "1000" || t.text == "1.000" || t.text == "1,000" {
+			return 1000
+		}
+	}
+	return 1
+}
+
+// unitOver gives the unit that the line above a table's head says of its bare numbers: "Odometer
+// reading (x 1,000 km)" over "1   6   12".
+func (r *readings) unitOver(n int) (unit string, times int) {
+	if n == 0 || r.pieces[n].blank || r.pieces[n-1].heading {
+		return "", 1
+	}
+	from, to := r.pieceTokens(n - 1)
+	if unit = r.headUnit(from, to); unit == "" || to-from > mostHead {
+		return "", 1
+	}
+	return unit, r.timesOf(from, to)
 }
 
 // timesIn reports whether a sign for times stands between two tokens.
@@ -286,7 +265,7 @@ func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []sche
 			label++
 		}
 		row := scheduleRow{from: from, to: to, marked: make([]bool, len(columns))}
-		subjects, foreign := r.changedBefore(from, label)
+		subjects, foreign := r.dueIn(from, label)
 		change := r.about(from, label, "when.change") || r.about(from, label, "amount.change")
 		if foreign || len(subjects) == 0 || r.looks(from, label) && !contains(subjects, "strainer") {
 			continue
@@ -298,13 +277,14 @@ func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []sche
 			row.subjects = append(row.subjects, s)
 		}
 		any := false
+		beside := (columns[1].mid - columns[0].mid) * 3 / 4 // what stands further out is below no column
 		for i := label; i < to; i++ {
 			due, sure := r.markAt(i, to, contains(subjects, "strainer"))
-			if !due {
+			mid := r.places[i].col + r.places[i].end
+			if !due || mid < columns[0].mid-beside || mid > columns[len(columns)-1].mid+beside {
 				continue
 			}
 			best := 0
-			mid := r.places[i].col + r.places[i].end
 			for k := range columns {
 				if abs(columns[k].mid-mid) < abs(columns[best].mid-mid) {
 					best = k
@@ -319,6 +299,37 @@ func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []sche
 		}
 	}
 	return list
+}
+
+// dueIn gives what the label of a row names, also with several verbs: "Change the engine oil and oil
+// filter, clean the oil screen".
+func (r *readings) dueIn(from, to int) (list []string, foreign bool) {
+	for end := to; ; {
+		some, other := r.changedBefore(from, end)
+		list, foreign = append(some, list...), foreign || other
+		n := r.mentionFrom(end) - 1
+		for n > 0 && r.mentions[n-1].from >= from && r.onlyJoins(r.mentions[n-1].to, r.mentions[n].from) {
+			n--
+		}
+		if n < 1 || r.mentions[n-1].from < from || !r.verbJoins(r.mentions[n-1].to, r.mentions[n].from) {
+			return list, foreign
+		}
+		end = r.mentions[n].from
+	}
+}
+
+// verbJoins reports whether nothing stands between two names but "and" or a comma, and the verb of
+// changing or cleaning what is named behind.
+func (r *readings) verbJoins(from, to int) bool {
+	verb := false
+	for i := from; i < to; i++ {
+		does := r.senseAt(i, "when.change") || r.senseAt(i, "action.wash")
+		verb = verb || does
+		if t := &r.places[i]; !does && !t.function && !r.senseAt(i, "join.and") && !r.senseAt(i, "known") && !(t.kind == sign && strings.Contains(",;+&", t.text)) {
+			return false
+		}
+	}
+	return verb
 }
 
 // markAt reads the mark of a cell: a sign, or a letter that the page explains. due reports
@@ -371,17 +382,7 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			doubts = append(doubts, doubt("manual-by-context", "text", f.text))
 		}
 		f.used = true
-		from := table.head
-		if f.kind == string(quantity.Duration) {
-			from = r.starts[r.places[f.from].piece]
-		}
-		r.sayOf(what, f.text, from, f.end(), f.from, doubts...)
-	}
-	both := func(c *scheduleColumn, subject, role string, doubted bool) {
-		say(c.fact, subject, role, doubted)
-		if c.months != nil {
-			say(c.months, subject, role, doubted)
-		}
+		r.sayOf(what, f.text, table.head, f.end(), f.from, doubts...)
 	}
 	every := false
 	for i := range columns {
@@ -408,18 +409,18 @@ func (r *readings) due(table *schedule, row, engine *scheduleRow) {
 			switch {
 			case !row.marked[i], c.every && row.often(columns, i):
 			case c.hard:
-				both(c, s, severe, false)
+				say(c.fact, s, severe, false)
 			case c.first || i == 0 && (every && !c.every || grid > 0):
-				both(c, s, first, !c.first && !sooner(c, columns) && !(clear && grid > 0 && columns[grid].fact.low >= leastTimes*c.fact.low))
+				say(c.fact, s, first, !c.first && !sooner(c, columns) && !(clear && grid > 0 && columns[grid].fact.low >= leastTimes*c.fact.low))
 			case every:
-				both(c, s, regular, false)
+				say(c.fact, s, regular, false)
 			}
 		}
 		if every {
 			continue
 		}
 		if i := stepOf(row.marked[grid:]); i >= 0 {
-			both(&columns[grid+i], s, regular, !clear)
+			say(columns[grid+i].fact, s, regular, !clear)
 		}
 	}
 }

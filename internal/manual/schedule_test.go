@@ -48,11 +48,23 @@ func TestRead_Schedules(t *testing.T) {
 			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.filter-months 24 months", "interval.months 12 months"}},
 		{"months in uneven steps", "R: replace   I: inspect\n                   x 1,000 km      5     10    15    20\n                   Months          6     9     18    24\nEngine oil                         R     R     R     R\n",
 			[]string{"interval.distance 5000 km"}},
+		{"months without the first service", "                      x 1,000 km      1    6    12   18   24\n  Item                Months               6    12   18   24\n  Engine oil                          R    R    R    R    R\n  Engine oil filter                   R         R         R\nR: replace\n",
+			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.filter-first 1000 km", "interval.filter-months 12 months", "interval.first 1000 km", "interval.months 6 months"}},
+		{"months alone", "Monate                     6     12     18     24\nMotoröl                    E     E      E      E\nÖlfilter                         E             E\nE = erneuern\n",
+			[]string{"interval.filter-months 12 months", "interval.months 6 months"}},
+		{"hours alone", "Operating hours            10     20     30     40\nEngine oil                 C      C      C      C\nOil filter                        C             C\nSpark plug                 I      I      I      C\nC change, I inspect\n",
+			[]string{"interval.filter-hours 20 h", "interval.hours 10 h"}},
+		{"a unit before the first column", "Entretien            km     500    3.000    6.000   9.000   12.000\nHuile moteur                 R      R        R       R       R\nFiltre à huile               R               R               R\nR : remplacer\n",
+			[]string{"interval.distance 3000 km", "interval.filter 6000 km", "interval.filter-first 500 km", "interval.first 500 km"}},
+		{"thousands in the line above", "               Odometer reading (x 1,000 km)\n               1     6     12    18    24\nEngine oil     R     R     R     R     R\nOil filter     R           R           R\nAir filter           C     R     C     R\nR: replace  C: clean\n",
+			[]string{"interval.distance 6000 km", "interval.filter 12000 km", "interval.filter-first 1000 km", "interval.first 1000 km"}},
+		{"two verbs in a row", "Service schedule                                             after 1 h     every 15 h    every 30 h\nChange the engine oil and oil filter, clean the oil screen.     •             •\nCheck the valve clearance.                                      •                           •\n",
+			[]string{"filter.every 1", "interval.first-hours 1 h", "interval.hours 15 h", "strainer.every 1"}},
 		{"uneven steps", "Service        1,000 km   7,000 km   12,000 km   30,000 km\nEngine oil        R          R          R           R\nR replace\n",
 			[]string{}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			got := append(said(c.text, "filter."), said(c.text, "interval.")...)
+			got := append(append(said(c.text, "filter."), said(c.text, "interval.")...), said(c.text, "strainer.")...)
 			if !slices.Equal(got, c.want) {
 				t.Errorf("%q, want %q\n%s", got, c.want, c.text)
 			}

@@ -51,10 +51,10 @@ const termsNL = "" +
 	"if\tals|indien|wanneer\n" +
 	"join.and\t&|+|als de|alsmede|en|evenals|plus\n" +
 	"join.or\tof|ofwel\n" +
-	"known\tachter|alleen|als|altijd|bak|bijbehorende|bovenste|breng aan|dezelfde|draai|draaien|eruit|goed|grote|hem|keer|kleine|korte|laat|lange|linker|links|los|maak|maar|men|montage|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|opvangbak|plaats|plaatsen|rechter|rechts|reinig|schroef|schroeven|sluit|sluiten|steek|stuks|terugplaatsen|veeg|verwijder|verwijderen|voorgeschreven|weer|wij|zegt|zet|zetten|zijn|zit\n" +
+	"known\tachter|alleen|als|altijd|bak|bijbehorende|bovenste|breng aan|dezelfde|draai|draaien|eruit|goed|grote|hem|keer|kleine|korte|laat|lange|linker|links|los|maak|maar|magneet|magnetisch*|men|montage|monteer|monteren|neem|nemen|nu|onderste|ongeveer|ook|opnieuw|opvangbak|plaats|plaatsen|rechter|rechts|reinig|schroef|schroeven|sluit|sluiten|steek|stuks|terugplaatsen|veeg|verwijder|verwijderen|voorgeschreven|weer|wij|zegt|zet|zetten|zijn|zit\n" +
 	"label.company\tb v|fabrieken|motorenfabriek|n v|rijwielfabriek\n" +
 	"label.count\taant|aantal|st|stuks\n" +
-	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
+	"label.displacement\tcilinderinhoud|driecilinder*|eencilinder*|motorinhoud|motortype|paralleltwin|slagvolume|totale cilinderinhoud|tweecilinder*|v twin|viercilinder*|viertakt*\n" +
 	"label.figure\tafb|afbeelding|afdeling|fig|figuur|hoofdstuk|noot|nr|paragraaf|punt|ref|sectie|stap|tabel|zie\n" +
 	"label.interval\tfrequentie|periodiciteit\n" +
 	"label.model\tmodel|modellen|type|types|uitvoering|uitvoeringen|versie\n" +

@@ -170,7 +170,7 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	if before == nil && begin > from { // the second of a sentence is of the same oil
 		before, _ = r.near(f.from, from, f.from, isOil)
 	}
-	if (v.what == "" || v.what == "amount.capacity" && r.besideBore(f, begin)) && r.displacement(v, begin) {
+	if (v.what == "" || (v.what == "amount.capacity" || v.what == "amount.dry") && r.besideBore(f, begin)) && r.displacement(v, begin) {
 		v.what = ""
 		return
 	}
@@ -616,11 +616,12 @@ func (r *readings) displacement(v *volume, begin int) bool {
 func (r *readings) besideBore(f *fact, begin int) bool {
 	row := r.places[f.from].piece
 	from, _ := r.pieceTokens(row)
-	if t := r.termAt(from); begin != from || t == nil || !t.has("amount.capacity") || !r.pieces[row].cells || r.mentionFrom(from) != r.mentionFrom(f.from) {
+	if begin != from || !r.pieces[row].cells || r.saysOil(&mention{from: from, to: f.from}) {
 		return false
 	}
-	for i := r.termAt(from).to; i < f.from; i++ {
-		if r.places[i].kind == word {
+	for i := from; i < f.from; i++ { // "Capacity", "Total engine capacity"
+		t := r.termAt(i)
+		if r.places[i].kind == word && !r.places[i].function && !(t != nil && (t.has("amount.capacity") || t.has("amount.dry") || t.has("label.displacement"))) {
 			return false
 		}
 	}
