@@ -42,10 +42,18 @@ func (a *named) same(b *named) bool {
 // partsOf parts a text where another bike is named. It gives none for a text of one.
 func (p *page) partsOf(rows []row) []stretch {
 	var list []named
+	var perhaps []bike // in titles of which nobody can tell for sure
 	for n := range rows {
 		bikes, text := p.bikesOf(rows, n)
 		if len(bikes) == 0 {
-			continue
+			one, name, certain := p.plainTitle(rows, n)
+			if !certain {
+				if len(one.words) > 0 {
+					perhaps = append(perhaps, one)
+				}
+				continue
+			}
+			bikes, text = []bike{one}, name
 		}
 		next := named{bikes: bikes, row: n, last: n, text: text}
 		if k := len(list) - 1; k >= 0 {
@@ -69,7 +77,7 @@ func (p *page) partsOf(rows []row) []stretch {
 		list = append(list, next)
 	}
 	if len(list) < 2 {
-		p.heaped = len(list) == 1 && list[0].stacked
+		p.heaped = len(list) == 1 && list[0].stacked || p.others(list, perhaps)
 		return nil
 	}
 	for k := range list {
@@ -240,6 +248,29 @@ func (p *Page) take(q *pageOfBike, r *Reading, said map[string]int) {
 	}
 }
 
+// others reports whether titles that may name a bike name another than the one of a text.
+func (p *page) others(list []named, perhaps []bike) bool {
+	var known []bike
+	for i := range list {
+		known = append(known, list[i].bikes...)
+	}
+	for i := range perhaps {
+		b := &perhaps[i]
+		if len(known) > 0 && !slices.ContainsFunc(known, func(a bike) bool { return a.within(b) || b.within(&a) }) {
+			return true
+		}
+		known = append(known, *b)
+	}
+	return false
+}
+
+// within reports whether a name has all words of another.
+func (a *bike) within(b *bike) bool {
+	return !slices.ContainsFunc(a.words, func(x string) bool {
+		return !slices.ContainsFunc(b.words, func(y string) bool { return nearly(x, y) })
+	})
+}
+
 // mostAbove is how many lines of a page's head may stand above the one that names its bike.
 const mostAbove = 3
 
@@ -247,6 +278,9 @@ const mostAbove = 3
 // it are words of a head, behind a blank line or the row from.
 func (p *page) headStart(rows []row, n, from int) int {
 	for at := n; at >= max(from, n-mostAbove); at-- {
+		if rows[at].blank && at > from && p.companyIn(rows[at-1].tokens) {
+			return at - 1
+		}
 		if rows[at].blank || at == from {
 			return at
 		}
@@ -295,6 +329,9 @@ func rowsSay(rows []row) bool {
 // same, and where both have the name in full, so are the make and the code behind it.
 func (a *bike) same(b *bike) bool {
 	m, n := len(a.words)-1, len(b.words)-1
+	if a.number == "" || b.number == "" {
+		return nearly(a.words[m], b.words[n])
+	}
 	if a.number != b.number || !nearly(a.words[m], b.words[n]) {
 		return false
 	}

@@ -171,3 +171,36 @@ func TestRead_NamesBelowEachOther(t *testing.T) {
 		t.Errorf("sure: %q", sure)
 	}
 }
+
+// A bike whose name has no number, or one figure, is another too: where the head of its page says so
+// for certain it is parted, and else nothing is sure. Its own second page makes no other bike of it.
+func TestRead_BikesWithoutNumber(t *testing.T) {
+	for _, of := range []struct {
+		one, other string
+		heads      []string
+	}{
+		{"Engine oil drain plug: 25 N·m\n", "Engine oil with filter: 2.4 L\nEngine oil: SAE 10W-40\n", []string{"ORRINSHAW PIKE 300      Service data      2-3", "ORRINSHAW \"PIKE\"   300 c.c.      12", "LUBRICATION OF THE \"GRAVLING\", 331 c.c. O.H.V.", "ZELMAR   Skrivan 3                     12", "ZELMAR TREMKA 2                 Owner's manual", "MUNTERSHAW TORVING            Owner's manual     12", "MUNTERSHAW DALLIK            Owner's manual     12"}},
+		{"Ölablassschraube: 25 Nm\n", "Motoröl mit Filter: 2,4 l\nMotoröl: SAE 10W-40\n", []string{"GREVENSEE Dohle 300      Werkstatthandbuch      2-3", "SCHMIERUNG DER „GRAUAMMER“, 331 ccm", "ZELMAR   Skrivan 3                     12", "MUNTERSHAW TORVING            Betriebsanleitung     12"}},
+		{"Bouchon de vidange d'huile moteur : 25 N.m\n", "Huile moteur avec filtre : 2,4 l\nHuile moteur : SAE 10W-40\n", []string{"SAUVELIN BUSARD 300      Manuel d'atelier      27", "GRAISSAGE DE LA « GRAVELOTTE », 331 cm³", "ZELMAR   Skrivan 3                     12", "MUNTERSHAW TORVING            Manuel du propriétaire     12"}},
+		{"Tornillo de drenaje del motor: 25 N·m\n", "Aceite del motor con filtro: 2,4 l\nAceite del motor: SAE 10W-40\n", []string{"ALTOZÁN VENCEJO 300      Manual de taller      54", "ENGRASE DE LA «GARCETILLA», 331 cm³", "ZELMAR   Skrivan 3                     12", "MUNTERSHAW TORVING            Manual del propietario     12"}},
+		{"Tappo scarico olio motore: 25 Nm\n", "Olio motore con filtro: 2,4 l\nOlio motore: SAE 10W-40\n", []string{"MONTEFOSCO GHEPPIO 300      Manuale d'officina      48", "LUBRIFICAZIONE DELLA «GARZETTONA», 331 cm³", "ZELMAR   Skrivan 3                     12", "MUNTERSHAW TORVING            Libretto di uso e manutenzione     12"}},
+		{"Bujão de drenagem do óleo do motor: 25 N·m\n", "Óleo do motor com filtro: 2,4 l\nÓleo do motor: SAE 10W-40\n", []string{"SERRAVALE CURIÓ 300      Manual de serviço      5-9", "LUBRIFICAÇÃO DA «GARÇOTA», 331 cm³", "ZELMAR   Skrivan 3                     12", "MUNTERSHAW TORVING            Manual do proprietário     12"}},
+	} {
+		for i, a := range of.heads {
+			for j, b := range of.heads {
+				for _, between := range []string{"\n", "\n\n\n", "\f"} {
+					text := a + "\n\n" + of.one + between + b + "\n\n" + of.other
+					p := manual.Read(text, "")
+					sure := sureOf(p.Readings)
+					alike := i == j || strings.Contains(a, "PIKE") && strings.Contains(b, "PIKE")
+					if !alike && len(sure) > 0 {
+						t.Errorf("sure: %q of %q\n%s", sure, p.Models, text)
+					}
+					if i == j && (len(p.Models) > 0 || len(sure) < 3) {
+						t.Errorf("one bike is %q, sure %q\n%s", p.Models, sure, text)
+					}
+				}
+			}
+		}
+	}
+}
