@@ -107,6 +107,12 @@ func (r *readings) intervals() {
 		}
 		if role == first {
 			f = r.firstOfList(f)
+		} else if role == regular {
+			if one := r.bareBefore(f, begin, at); one != nil {
+				for _, s := range subjects {
+					r.interval(one, s, first, one.from)
+				}
+			}
 		}
 		last.piece = r.places[f.from].piece
 		for _, s := range subjects {
@@ -478,11 +484,64 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	if n := r.places[f.from].piece + 1; begin == from && every < 0 && r.starts[n-1] == f.from && r.at(f.end()).text == ":" && n < len(r.pieces) && !r.pieces[n].blank && r.words.dueEntry(r.pieces[n].tokens) {
 		return first, f.from // "1,000 km: engine oil" over "every 4,000 km: engine oil"
 	}
+	if begin == from && r.prose(f.from) && r.everyNext(f, to) {
+		return first, f.from
+	}
 	if r.prose(f.from) && !r.about(from, f.from, "when.then") && !r.about(from, to, "when.every") && len(f.doubts) == 0 { // "at 1,000 km": once, or each time
 		f.doubts = append(f.doubts, doubt("manual-by-context", "text", f.text))
 	}
 	return regular, f.from
 }
+
+// everyNext reports whether the sentence behind one, or that behind it, tells of a change of oil each some
+// times longer distance: "Service at 1,000 km: change the oil. Service every 5,000 km: change the oil."
+func (r *readings) everyNext(f *fact, at int) bool {
+	for k := 0; k < 2 && at < len(r.places) && r.places[at].section == r.places[f.from].section; k++ {
+		from, to := r.sentenceOf(at)
+		for i := from; i < to; i++ {
+			if g := r.factAt(i); g != nil && g.from == i && g.kind == f.kind && g.unit == f.unit && g.low >= leastTimes*f.low && r.about(max(from, i-mostLabel), i, "when.every") {
+				return r.oilIn(from, to) || r.about(from, to, "amount.with-filter")
+			}
+		}
+		at = to
+	}
+	return false
+}
+
+// bareBefore gives the first of some numbers without a unit that stand before "and then every": "at 500,
+// 2,000 and then every 3,000 km". nil for none.
+func (r *readings) bareBefore(f *fact, begin, every int) *fact {
+	at, joined := every, false
+	for at > begin && (r.senseAt(at-1, "when.then") || r.senseAt(at-1, "join.and") || r.places[at-1].text == ",") {
+		at, joined = at-1, true
+	}
+	v, k := value{}, at
+	for joined && at > begin {
+		first, next, ok := r.valueAt(at - 1)
+		if n := len(first.text) - 4; ok && first.step < 0.002 && n > 0 && strings.Contains(".,", first.text[n:n+1]) { // "2,000"
+			first.v, first.step, first.marked, first.text = first.v*1000, 1, false, first.text[:n]+first.text[n+1:]
+		}
+		if !ok || next != at || r.places[at-1].taken || first.step != 1 || first.v < leastBare || first.v > f.low {
+			break
+		}
+		v, k = first, at-1
+		for at = k; at > begin && (r.places[at-1].text == "," || r.places[at-1].text == "/" || r.senseAt(at-1, "join.and")); {
+			at--
+		}
+		if at == k {
+			break
+		}
+	}
+	if v.text == "" || f.kind != string(quantity.Distance) || !r.places[max(k-1, 0)].function {
+		return nil
+	}
+	g := r.amount(k, k+1, f.unit, v, v, "")
+	return &g
+}
+
+// leastBare is the least that is taken for a distance in a list of which only the last has its unit: a
+// smaller number counts something else. From memory.
+const leastBare = 100
 
 // severeUntil reports whether hard use is told of between two tokens, before a semicolon or a word for
 // "otherwise".
@@ -581,6 +640,9 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		next = r.nextLong(g.end(), to)
 	}
 	list, foreign := r.changedBefore(begin, f.from)
+	if len(list) == 0 && !foreign && !r.namesPart(from, next) && r.about(begin, f.from, "both") {
+		list = r.twoOils(from)
+	}
 	if end := r.cellBehind(f); end > 0 { // a row of a list of what is due
 		if list, foreign = r.changedBehind(f.end(), end); len(list) == 0 && !r.about(f.end(), end, "when.severe") && !r.about(f.end(), end, "when.first") && !r.about(f.end(), end, "when.change") && !r.oilIn(f.end(), end) {
 			return nil, false // "Every 15,000 km    belt, rollers"
@@ -676,6 +738,25 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 		}
 	}
 	return kept, true
+}
+
+// twoOils gives the two oils that were named last before a token in its paragraph: "the engine oil and
+// the gearbox oil … Change both". nil where there are no two.
+func (r *readings) twoOils(at int) []string {
+	var list []string
+	for n := r.mentionFrom(at) - 1; n >= 0 && r.places[r.mentions[n].from].paragraph == r.places[at].paragraph && len(list) < 2; n-- {
+		m := &r.mentions[n]
+		if m.foreign {
+			return nil
+		}
+		if s := r.changed(m); s != "" && s != anyOil && !contains(list, s) && !m.ofFilter() {
+			list = append(list, s)
+		}
+	}
+	if len(list) < 2 {
+		return nil
+	}
+	return []string{list[1], list[0]}
 }
 
 // ofNext reports whether what is named behind a figure is what the next figure is of: a sign parts

@@ -822,6 +822,10 @@ func (r *readings) warmth(f *fact, from, to int) {
 	case warm && (f.low < 20 || f.high > 130): // its sign and its twin's have changed places
 		r.say("warm.target", "", f.from, f.end(), r.witnesses(f)...)
 	case warm:
-		r.say("warm.target", f.text, f.from, f.end(), r.witnesses(f)...)
+		doubts := r.witnesses(f)
+		if r.about(max(f.from-mostLabel, from), f.from, "bound.least") && !r.about(from, to, "warm.drain") && !r.about(from, to, "when.change") && !r.drains(from, to) && !r.warmSection(f.from, from, to) && r.next(f) != "drain" { // "… before riding hard"
+			doubts = append(doubts, doubt("manual-by-context", "text", f.text))
+		}
+		r.say("warm.target", f.text, f.from, f.end(), doubts...)
 	}
 }

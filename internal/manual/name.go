@@ -127,6 +127,52 @@ func (r *readings) makeAndModel() {
 	case company:
 		r.name("make", lone[0], lone[1], true)
 	}
+	if to > 0 && r.says("model") {
+		r.otherModels(to)
+	}
+}
+
+// otherModels reads the names that a title joins to its model's, which ends at a token: "Lark 480
+// (1994 to 1999) and Lark 560", "Lark 480 – Lark 480 Travel", "Lark 480 and 560".
+func (r *readings) otherModels(at int) {
+	n := slices.IndexFunc(r.list, func(o Reading) bool { return o.What == "model" })
+	first := &r.list[n]
+	word := at - 1
+	for word > 0 && r.places[word-1].from >= first.Quote.From {
+		word--
+	}
+	line := r.places[at-1].piece
+	_, end := r.pieceTokens(line)
+	several := func(text string) finding.Finding { return doubt("manual-several-models", "text", text) }
+	for at < end {
+		if r.places[at].text == "(" {
+			for at < end && r.places[at].text != ")" {
+				at++
+			}
+			at++
+		}
+		if at+1 >= end || r.places[at].gap == wide || !r.senseAt(at, "join.and") && !strings.Contains("/-,", r.places[at].text) || r.places[at].gap == glued && r.places[at].text == "-" {
+			return
+		}
+		at++
+		to := r.nameFrom(at, end)
+		text := ""
+		switch t := &r.places[at]; {
+		case t.fold == r.places[word].fold && to > at+1 && r.isNamed(at, to):
+			text = r.cased(at, to)
+		case t.kind == number && !t.taken && r.places[at-2].kind == number && len(t.text) == len(r.places[at-2].text) && len(t.text) == 3:
+			to = at + 1
+			text = r.cased(word, word+1) + " " + t.text
+		default:
+			return
+		}
+		r.say("model", text, at, to, several(text))
+		first = &r.list[n]
+		if first.Sure {
+			first.Sure, first.Doubts = false, append(first.Doubts, several(first.Text))
+		}
+		at = to
+	}
 }
 
 // companyAt reports whether words for a company stand at a token, maybe behind what it makes:

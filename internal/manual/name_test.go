@@ -22,6 +22,11 @@ func TestRead_Names(t *testing.T) {
 		"GREVENSEE FAHRZEUGWERKE AG       12\n\nSchmierung der „Lerche“":      {"make Grevensee", "model Lerche"},
 		"WENDLEBURY MOTOR CYCLES LTD.     Page 17":                            {"make Wendlebury"},
 		"WENDLE & SONS    17\n\nLUBRICATION OF THE \"LARK\", 331 c.c. O.H.V.": {"make Wendle", "model Lark"},
+		"Kranzau Specht 250 (1994-1999) und Specht 350 (1997-2003)":           {"make Kranzau", "model Specht 250", "model Specht 350"},
+		"KRANZAU SPECHT 250 / SPECHT 350":                                     {"make Kranzau", "model Specht 250", "model Specht 350"},
+		"Wartung                     Kranzau Specht 250 - Specht 250 Tour":    {"make Kranzau", "model Specht 250", "model Specht 250 Tour"},
+		"Kranzau Specht 250 und 350":                                          {"make Kranzau", "model Specht 250", "model Specht 350"},
+		"Kranzau Specht 250 - 24 Seiten":                                      {"make Kranzau", "model Specht 250"},
 		"Motoröl       R I R I R":                                             nil,
 	} {
 		got := append(said(head+page, "make"), said(head+page, "model")...)

@@ -3,6 +3,8 @@ package manual_test
 import (
 	"slices"
 	"testing"
+
+	"tidysump/internal/manual"
 )
 
 // What is said in a text of a line or two of how a level is read, what an engine runs for, and
@@ -19,6 +21,7 @@ func TestRead_LevelsAndPurposes(t *testing.T) {
 		"Pour in 1.5 litres, idle for one minute, and pour in what is left. Then look at the level.": nil,
 		"Start the motor, idle it for 2 minutes, wait 3 minutes. Then check the oil level.":          {"level.run 2 min", "level.wait 3 min"},
 		"9 Cooling system – check. The level must lie between the marks, with the engine cold.":      nil,
+		"Gearbox: check the level with the transmission dipstick resting on its threads.":            {"level.gearbox.device stick-resting"},
 		"Cold or hot? Read the oil level hot.":                                                       {"level.state hot"},
 	} {
 		got := append(said(text, "level."), said(text, "warm.")...)
@@ -26,6 +29,27 @@ func TestRead_LevelsAndPurposes(t *testing.T) {
 		slices.Sort(want)
 		if !slices.Equal(got, want) {
 			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// How warm the oil is to be for riding is asked for, as draining is not told of.
+func TestRead_WarmForRiding(t *testing.T) {
+	for text, sure := range map[string]bool{
+		"Oil temperature at least 70 °C before riding hard.":   false,
+		"Drain the oil at an oil temperature of 60 °C.":        true,
+		"Oil temperature at least 60 °C. Undo the drain plug.": true,
+	} {
+		found := false
+		for _, r := range manual.Read(text, "").Readings {
+			if r.What == "warm.target" {
+				if found = true; r.Sure != sure {
+					t.Errorf("%q: sure is %v", text, r.Sure)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("%q: nothing", text)
 		}
 	}
 }

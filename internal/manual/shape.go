@@ -51,7 +51,7 @@ var nowhere = place{token: &token{lexeme: &lexeme{word: -1}}, term: -1}
 // takes; a grade that repeats the cold part of the last ("10W-30/40") is two.
 func (p *page) gradeAt(i int) int {
 	n := 0
-	sae := p.at(i).fold == "sae"
+	sae := p.at(i).fold == "sae" || p.at(i).fold == "ep" && strings.Contains("|75|80|85|90|140|250|", "|"+p.at(i+1).text+"|") // "EP 90": SAE J306 has these
 	dotted := 0
 	if p.at(i).fold == "s" && p.at(i+1).text == "." && p.at(i+2).fold == "a" && p.at(i+3).text == "." && p.at(i+4).fold == "e" { // "S.A.E. 40"
 		sae, dotted = true, 4

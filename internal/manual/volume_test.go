@@ -30,6 +30,7 @@ func TestRead_Volumes(t *testing.T) {
 		{"a row that goes on below its second cell", "Brakes           Disc\nCooling          Liquid\nEngine oil       Change: 1.2 L\n                 Dry: 1.5 L\n                 SAE 10W-40, API SJ\n", []string{"oil.engine.dry 1.5 L", "oil.engine.grades 10W-40", "oil.engine.oil-only 1.2 L", "oil.engine.service SJ"}},
 		{"a row that goes on, in French", "Refroidissement  liquide\nHuile moteur     Vidange : 1,2 l\n                 SAE 10W-40\nHuile de boîte   Quantité : 0,6 l\n                 SAE 80W-90\n", []string{"oil.engine.grades 10W-40", "oil.engine.oil-only 1.2 L", "oil.gearbox.grades 80W-90", "oil.gearbox.volume 0.6 L"}},
 		{"what a gearbox is filled with", "Gearbox oil        0.7 l        Engine oil (SAE 15W/50), JASO MA2\n", []string{"oil.gearbox.grades 15W-50", "oil.gearbox.marks MA2", "oil.gearbox.volume 0.7 L"}},
+		{"a grade of gears without its standard", "Gearbox oil: EP 90, 0.8 L.", []string{"oil.gearbox.grades 90", "oil.gearbox.volume 0.8 L"}},
 		{"two oils in a row", "Gearbox oil  0.7 l     Engine oil  2.5 l\n", []string{"oil.engine.oil-only 2.5 L", "oil.gearbox.volume 0.7 L"}},
 		{"what an engine displaces in all", "Total engine capacity    650 cc\nEngine oil               2.6 L\n", []string{"oil.engine.oil-only 2.6 L"}},
 		{"what an engine displaces in all, beside its bore", "Total capacity           718 cm³\nBore x stroke            84 x 64.8 mm\n", nil},

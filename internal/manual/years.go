@@ -41,7 +41,9 @@ func (r *readings) years() {
 		}
 		// In brackets in the page's head: "GULLET 550 (1983-1987)".
 		if !said && len(text) > 5 && r.at(i-1).text == "(" && r.at(end).text == ")" && r.places[i].piece < headPieces {
-			said = true
+			r.say("years", text, i, end) // of each model that the head names
+			i = end
+			continue
 		}
 		switch {
 		case said:
