@@ -133,6 +133,9 @@ func (r *readings) washedIn(m *mention) bool {
 // there "element" is what the rows are of.
 func (r *readings) inTableHead(t *term) bool {
 	n := r.places[t.from].piece
+	if slices.Contains(r.dueHeads, n) {
+		return true
+	}
 	from, to := r.pieceTokens(n)
 	if !r.pieces[n].cells || r.figureIn(from, to) {
 		return false

@@ -262,7 +262,8 @@ const mostForLanguage = 500
 // readings gathers what a page says.
 type readings struct {
 	*page
-	list []Reading
+	list     []Reading
+	dueHeads []int // the lines that head schedules
 }
 
 // say takes in a reading that the tokens from to to say.

@@ -18,6 +18,7 @@ type scheduleColumn struct {
 	first bool // "first service, 1,000 km"
 	hard  bool
 	mid   int // its middle, in half letters
+	bars  int // lines before it that part cells, 0 for none
 }
 
 // scheduleRow is what is due in a row of a schedule.
@@ -53,6 +54,7 @@ func (r *readings) schedules(long []*fact) (list []schedule, heads map[int]bool)
 			continue
 		}
 		s.head, _ = r.pieceTokens(n)
+		r.dueHeads = append(r.dueHeads, n)
 		for i := range s.columns {
 			heads[s.columns[i].fact.from] = true
 		}
@@ -84,11 +86,15 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 	var bare []int // columns of numbers without units
 	unit, times := r.unitOver(n)
 	for i := from; i < to; {
+		if r.places[i].text == "|" {
+			i++
+			continue
+		}
 		end := i + 1
-		for end < to && r.places[end].gap != wide {
+		for end < to && !r.edge(end) {
 			end++
 		}
-		c := scheduleColumn{mid: r.places[i].col + r.places[end-1].end}
+		c := scheduleColumn{mid: r.places[i].col + r.places[end-1].end, bars: r.bars(from, i)}
 		for k := i; k < end; k++ {
 			if f := long[k]; f != nil && c.fact == nil {
 				c.fact = f
@@ -108,6 +114,7 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		case f != nil && len(list) == 0 && r.timesThousand(i, f):
 			unit, times = f.unit, 1000 // "Item    x 1,000 km    1    12"
 		case i == from && f == nil && (r.places[i].kind != number || r.overLabels(n)):
+		case f == nil && len(list) == 0 && r.wordsIn(i, end) && !r.ofRow(from, end): // "Item    Frequency    x 1,000 km"
 		case f != nil:
 			list = append(list, c)
 		default:
@@ -146,6 +153,42 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 	}
 	return list
+}
+
+// edge reports whether a cell of a table begins at a token, or a line that parts cells stands there.
+func (r *readings) edge(i int) bool {
+	return r.places[i].gap == wide || r.places[i].text == "|" || i > 0 && r.places[i-1].text == "|"
+}
+
+// ofRow reports whether between two tokens a thing is named of which a row is; "élément" alone is the
+// head of a column too.
+func (r *readings) ofRow(from, to int) bool {
+	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < to; n++ {
+		if m := &r.mentions[n]; m.foreign || m.part == "" && m.oil || m.to-m.from > 1 {
+			return true
+		}
+	}
+	return false
+}
+
+// bars counts the lines that part cells between two tokens.
+func (r *readings) bars(from, to int) (n int) {
+	for i := from; i < to; i++ {
+		if r.places[i].text == "|" {
+			n++
+		}
+	}
+	return n
+}
+
+// wordsIn reports whether nothing but words and their signs stands between two tokens.
+func (r *readings) wordsIn(from, to int) bool {
+	for i := from; i < to; i++ {
+		if r.places[i].kind == number {
+			return false
+		}
+	}
+	return r.places[from].kind == word
 }
 
 // told notes what a word of a column's head says.
@@ -260,8 +303,11 @@ const mostSchedule = 60
 func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []scheduleRow) {
 	for n := head + 1; n < len(r.pieces) && n <= head+mostSchedule && !r.pieces[n].blank; n++ {
 		from, to := r.pieceTokens(n)
+		if r.places[from].kind == number && from+1 < to && r.edge(from+1) && len(r.places[from].text) <= 2 {
+			from++ // the number of the row
+		}
 		label := from
-		for label < to && (label == from || r.places[label].gap != wide) {
+		for label < to && (label == from || !r.edge(label)) {
 			label++
 		}
 		row := scheduleRow{from: from, to: to, marked: make([]bool, len(columns))}
@@ -281,13 +327,18 @@ func (r *readings) scheduleRows(head int, columns []scheduleColumn) (list []sche
 		for i := label; i < to; i++ {
 			due, sure := r.markAt(i, to, contains(subjects, "strainer"))
 			mid := r.places[i].col + r.places[i].end
-			if !due || mid < columns[0].mid-beside || mid > columns[len(columns)-1].mid+beside {
+			if outside := mid < columns[0].mid-beside || mid > columns[len(columns)-1].mid+beside; !due || outside && columns[0].bars == 0 {
 				continue
 			}
-			best := 0
+			best, bars := 0, r.bars(from, i)
 			for k := range columns {
 				if abs(columns[k].mid-mid) < abs(columns[best].mid-mid) {
 					best = k
+				}
+			}
+			if columns[0].bars > 0 && bars > 0 { // however its lines are set
+				if best = slices.IndexFunc(columns, func(c scheduleColumn) bool { return c.bars == bars }); best < 0 {
+					continue
 				}
 			}
 			row.marked[best], any = true, true
@@ -337,11 +388,21 @@ func (r *readings) verbJoins(from, to int) bool {
 // of the mark.
 func (r *readings) markAt(i, to int, cleaned bool) (due, sure bool) {
 	t := &r.places[i]
-	if t.gap != wide || i+1 < to && r.places[i+1].gap != wide && !r.places[i+1].moved || t.taken {
+	if !r.edge(i) || t.text == "|" || t.taken {
+		return false, false
+	}
+	if e := r.termAt(i); e != nil && e.from == i && (e.to >= to || r.edge(e.to)) { // "Replace", "Clean"
+		if e.has("when.change") || e.has("amount.change") {
+			return true, true
+		} else if e.has("other.action") {
+			return cleaned, cleaned
+		}
+	}
+	if i+1 < to && !r.edge(i+1) && !r.places[i+1].moved {
 		return false, false
 	}
 	switch {
-	case t.kind == sign && strings.Contains("●·○◆■□✓✔×*+", t.text), t.fold == "x":
+	case t.kind == sign && strings.Contains("●·○◆■□✓✔√×*+", t.text), t.fold == "x":
 		due = true
 	case t.kind != word || len(t.text) > 2:
 		return false, false
