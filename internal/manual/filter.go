@@ -40,7 +40,11 @@ func (r *readings) filters() {
 		}
 		switch {
 		case m != nil && !m.foreign:
-			r.say(m.part+".every", every, min(m.from, t.from), max(m.to, t.to))
+			begin, end := min(m.from, t.from), max(m.to, t.to)
+			if end-begin > mostBesideEach && r.apart(m.to, t.from) > 1 { // "the gauze is held by a plate and four nuts; at each change take it out"
+				begin, end = r.clauseOf(t.from)
+			}
+			r.say(m.part+".every", every, begin, end)
 			if n := r.mentionFrom(m.from) - 1; n >= 0 && r.mentions[n].from >= from && m.to <= t.from { // "strainer and filter"
 				if o := &r.mentions[n]; isIt(o) && !o.foreign && o.part != m.part && r.onlyJoins(o.to, m.from) {
 					r.say(o.part+".every", every, o.from, t.to)
@@ -51,6 +55,10 @@ func (r *readings) filters() {
 		}
 	}
 }
+
+// mostBesideEach is how many tokens a part and how often it is changed are apart at most in a quote of
+// both; else the clause that says how often is quoted.
+const mostBesideEach = 14
 
 // filterKind reads the kind of filter: what is screwed on by its own thread is a spin-on,
 // whatever the page calls it.

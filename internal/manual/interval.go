@@ -694,6 +694,9 @@ func (r *readings) subjectsOf(f *fact, role string, begin, from, to int, last *r
 	}
 	oil := r.oilIn(from, next)
 	every := r.about(begin, f.from, "when.every") || r.twiceTold(f) || r.senseAt(f.from, "every.year") || r.senseAt(f.from, "every.half-year")
+	if !changes && !goesOn && r.mentionFrom(from) == r.mentionFrom(f.from) && r.lookedBefore(from) {
+		return nil, false
+	}
 	if len(list) == 0 && !oil {
 		follows := len(last.subjects) > 0 && (every || role != regular)
 		known := !r.stray(from, f.from) || r.about(from, f.from, "label.interval")
@@ -757,6 +760,16 @@ func (r *readings) twoOils(at int) []string {
 		return nil
 	}
 	return []string{list[1], list[0]}
+}
+
+// lookedBefore reports whether the sentence before one is a title of looking, as "Inspection of the
+// level.": what is told behind it is how often that is done.
+func (r *readings) lookedBefore(from int) bool {
+	if from == 0 || r.places[from-1].item != r.places[from].item {
+		return false
+	}
+	begin, _ := r.sentenceOf(from - 1)
+	return from-begin <= mostRunIn && (r.about(begin, from, "level.check") || r.about(begin, from, "other.action")) && !r.about(begin, from, "when.change") && !r.figureIn(begin, from)
 }
 
 // ofNext reports whether what is named behind a figure is what the next figure is of: a sign parts

@@ -347,7 +347,7 @@ func (d *dictionary) follows(a, b []token, left, width int) bool {
 	case capitals(b) && !capitals(a) && len(b) <= 3:
 		return d.open(a) > 2
 	case small(b):
-		return d.open(a) > 1 || !endsInFigure(a) && (a[len(a)-1].end-left)*10 >= (width-left)*wideEnough
+		return d.open(a) > 1 || (!endsInFigure(a) || b[0].function && len(a) > mostHeading) && (a[len(a)-1].end-left)*10 >= (width-left)*wideEnough
 	case begins(b):
 		return d.open(a) > 2
 	}
@@ -797,7 +797,7 @@ func bullet(tokens []token) int {
 		return 1
 	case t.kind == sign && t.text == "(" && len(tokens) > 3 && tokens[2].text == ")" && len(tokens[1].text) <= 2:
 		return 3
-	case len(tokens) > 1 && t.kind == number && len(t.text) <= 4 && strings.Contains(t.text, ".") && tokens[1].gap == blank && chapter(tokens):
+	case len(tokens) > 1 && t.kind == number && len(t.text) <= 4 && strings.Contains(t.text, ".") && (tokens[1].gap == blank || tokens[1].gap == wide && tokens[1].col-t.end <= mostApart && !hasGap(tokens[1:])) && chapter(tokens):
 		return 1
 	case len(tokens) > 2 && (t.kind == number && len(t.text) <= 2 || len(t.text) == 1 && t.kind == word) && tokens[1].gap == glued && (tokens[1].text == "." || tokens[1].text == ")") && tokens[2].gap != glued:
 		return 2
@@ -875,7 +875,7 @@ func markHeadings(list []piece) {
 		deeper := list[i+1].tokens[0].col >= p.tokens[0].col+2 && !list[i+1].blank && !p.cells
 		p.over = deeper
 		chapter := chaptered(p.tokens) || chapters && p.blank && p.tokens[0].kind == number && bullet(p.tokens) > 0 && bullet(list[i+1].tokens) == 0 // "8. Air filter" behind "7.2 Gearbox"
-		numbered := words <= mostHeading && !closed(p.tokens) && !p.cells && chapter && !chaptered(list[i+1].tokens)
+		numbered := words <= mostHeading && !closed(p.tokens) && (!p.cells || !hasGap(p.tokens[1:])) && chapter && !chaptered(list[i+1].tokens)
 		p.heading = deeper || numbered || i > 0 && words <= mostHeading && inset(list[i-1].tokens, p, &list[i+1]) || p.tokens[0].text == "[" && last == "]" || capitals(p.tokens) || last == ":" || bullet(p.tokens) == 0 && (p.blank || i == 0) && (!list[i+1].blank || !p.cells && words <= mostHeading && !closed(p.tokens))
 	}
 }

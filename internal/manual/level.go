@@ -291,7 +291,7 @@ func (r *readings) levelWords(from, to int) {
 		if device, end := r.stickPut(t, to); device != "" {
 			r.sayOnce(prefix+"device", device, t.from, end)
 		}
-		if s, ok := t.begin("state."); ok && s != "before" && !r.denied(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) && !(s == "cold" && r.endedByRun(t)) { // "warm to operating temperature"
+		if s, ok := t.begin("state."); ok && s != "before" && !r.denied(i) && !r.neverRead(i) && !(s == "warm" && r.about(t.to, r.clauseEnd(i), "state.hot")) && !(s == "cold" && r.endedByRun(t)) { // "warm to operating temperature"
 			if a, b := r.sentenceOf(i); r.about(a, b, "level.check") {
 				r.say(prefix+"state", s, t.from, t.to) // where the page says two things, both are shown
 			} else {
@@ -419,6 +419,12 @@ func (r *readings) filledTo(t *term) bool {
 func (r *readings) asked(at int) bool {
 	_, to := r.clauseOf(at)
 	return r.places[to-1].text == "?"
+}
+
+// clauseStart gives where the clause of a token begins.
+func (r *readings) clauseStart(at int) int {
+	from, _ := r.clauseOf(at)
+	return from
 }
 
 // clauseEnd gives where the clause of a token ends.
@@ -645,6 +651,27 @@ func (r *readings) denied(i int) bool {
 	return false
 }
 
+// neverRead reports whether a clause says before a token how the level is not to be read: "Never check
+// the level of an engine that is cold". What is not to be screwed in is another thing.
+func (r *readings) neverRead(at int) bool {
+	from, _ := r.clauseOf(at)
+	for i := from; i < at; i++ {
+		if !r.senseAt(i, "not") {
+			continue
+		}
+		for k := i + 1; k < at && k <= i+mostLabel+1; k++ {
+			switch t := r.termAt(k); {
+			case t == nil:
+			case t.has("put.screw"), t.has("put.push"), t.has("time.run"):
+				return false
+			case t.has("level.check"):
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // shortTime reads a wait, a run before reading the level, or a run for draining.
 func (r *readings) shortTime(f *fact, from, to int, next string, level bool) {
 	role, at := "", f.from
@@ -694,6 +721,7 @@ func (r *readings) shortTime(f *fact, from, to int, next string, level bool) {
 		r.sayAt("warm.time", f.text, at, f.to, f.from)
 	case level && role != "":
 		r.sayAt(prefix+role, f.text, at, end, f.from)
+	case level && r.about(r.clauseStart(f.from), f.from, "if"): // "if none comes out after one minute"
 	case level:
 		r.say(prefix+"wait", f.text, f.from, f.to, doubt("manual-by-context", "text", f.text))
 	case role == "run" && !r.waits(from, to) && r.warmSection(f.from, from, to) && !r.filledBefore(f.from):
@@ -779,7 +807,7 @@ func (r *readings) next(f *fact) string {
 			return "level"
 		case t.has("warm.drain"), t.has("part.drain"), t.has("part.strainer"):
 			return "drain"
-		case t.has("amount.capacity") && r.places[i].sentence == r.places[f.from].sentence && r.termAt(i).from > f.end():
+		case t.has("amount.capacity") && r.places[i].sentence == r.places[f.from].sentence && r.termAt(i).from > f.end() && !r.putOn(i):
 			return "fill"
 		}
 	}
@@ -787,6 +815,18 @@ func (r *readings) next(f *fact) string {
 		return "level"
 	}
 	return ""
+}
+
+// putOn reports whether it is the machine that is put somewhere in a token's clause: "wait 5 minutes, put
+// it on its stand".
+func (r *readings) putOn(at int) bool {
+	from, to := r.clauseOf(at)
+	for i := from; i < to; i++ {
+		if r.stands(i) {
+			return true
+		}
+	}
+	return false
 }
 
 // mostNext is how many tokens are looked ahead for what is told of next.

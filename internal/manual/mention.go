@@ -866,6 +866,8 @@ func (p *page) mentionOf(first, last int) mention {
 		m.part, m.strainer = "strainer", drain
 	case plug && m.part == "filter" && p.gauzed():
 		m.part = "strainer" // "filter plug", of a page that speaks of its gauze
+	case m.part == "filter-cover" && p.onlyGauze():
+		m.part = "strainer" // "filter plate nuts", of a page whose only filter is its gauze
 	case cover && m.part == "filter":
 		m.part = "filter-cover"
 	case tank && m.part == "drain":
@@ -911,6 +913,34 @@ func (p *page) joined(from, to int) bool {
 // gauzed reports whether a page speaks of a strainer.
 func (p *page) gauzed() bool {
 	return slices.ContainsFunc(p.terms, func(t term) bool { return t.has("part.strainer") })
+}
+
+// onlyGauze reports whether a page calls its strainer a filter, as "filter gauze", and speaks of no
+// other filter, and of no cap or plug that is the strainer's.
+func (p *page) onlyGauze() bool {
+	called := false
+	for n := range p.terms {
+		s := p.sections[p.places[p.terms[n].from].section]
+		switch t := &p.terms[n]; {
+		case p.about(s.from, s.from+s.heading, "other.part"), p.about(s.from, s.from+s.heading, "other.fluid"): // the fuel's, the air's
+		case t.has("part.strainer"):
+			for i := t.from; i < min(t.to+1, len(p.places)); i++ {
+				e, _ := p.words.match(p.tokens[i:i+1], 0)
+				if e != nil && (slices.Contains(e.senses, "part.cover") || slices.Contains(e.senses, "part.plug") || slices.Contains(e.senses, "part.fastener")) {
+					return false // it has a cap of its own
+				}
+				called = called || e != nil && i < t.to && slices.Contains(e.senses, "part.filter")
+			}
+		case t.has("part.filter"):
+			if n+1 == len(p.terms) || p.terms[n+1].from != t.to || !p.terms[n+1].has("part.strainer") {
+				return false
+			}
+			called = true
+		case t.has("part.filter-element"), t.has("part.filter-spin-on"), t.has("part.filter-centrifugal"), t.has("amount.with-filter"), t.has("amount.oil-only"), t.has("change.filter"):
+			return false
+		}
+	}
+	return called
 }
 
 // spins reports whether a page speaks of a centrifugal filter.

@@ -170,7 +170,7 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	if before == nil && begin > from { // the second of a sentence is of the same oil
 		before, _ = r.near(f.from, from, f.from, isOil)
 	}
-	if (v.what == "" || (v.what == "amount.capacity" || v.what == "amount.dry") && r.besideBore(f, begin)) && r.displacement(v, begin) {
+	if (v.what == "" || r.ofBuild(f) || (v.what == "amount.capacity" || v.what == "amount.dry") && r.besideBore(f, begin)) && r.displacement(v, begin) {
 		v.what = ""
 		return
 	}
@@ -595,7 +595,7 @@ func (r *readings) displacement(v *volume, begin int) bool {
 		from = begin
 	} else if from == f.from && !r.inTitle(f) {
 		a, b := r.sentenceOf(f.from)
-		behind := r.senseAt(f.end(), "label.displacement") // "500 c.c. twin"
+		behind := r.ofBuild(f)
 		if !behind && !r.coolingIn(a, b) || r.oilIn(begin, f.from) && !r.about(begin, f.from, "oil.engine") {
 			return false
 		}
@@ -609,6 +609,21 @@ func (r *readings) displacement(v *volume, begin int) bool {
 	r.sayAt("displacement", f.text, from, f.end(), f.from, r.witnesses(f)...)
 	f.used = true
 	return true
+}
+
+// ofBuild reports whether words for an engine's cylinders or its cooling stand right behind an amount:
+// "500 c.c. twin", "the 149 cm³ air-cooled engine".
+func (r *readings) ofBuild(f *fact) bool {
+	at := f.end()
+	if r.at(at).text == ")" {
+		at++
+	}
+	t := r.termAt(at)
+	if t == nil || r.at(at).gap == wide || r.places[at].piece != r.places[f.from].piece && !r.pieces[r.places[at].piece].joined {
+		return false
+	}
+	_, cooled := t.begin("cooling.")
+	return cooled || t.has("label.displacement")
 }
 
 // besideBore reports whether a row that says "capacity" alone stands among an engine's measures,

@@ -78,6 +78,9 @@ func (r *readings) bracketsName(at int) bool {
 // inHead reports whether years stand in the page's first line as a cell of their own, behind a
 // word for a manual, or before a word for a season.
 func (r *readings) inHead(from, end int) bool {
+	if n := r.places[from].piece; n == 1 && r.starts[1] == from && r.capitalIn(from) { // below the name, at the line's beginning
+		return end-from > 1 && (end == len(r.places) || r.places[end].piece != n || r.places[end].gap == wide)
+	}
 	if r.places[from].piece > 0 || from == 0 {
 		return false
 	}
