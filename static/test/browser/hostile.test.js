@@ -7,7 +7,6 @@ import { hostileJob, markup, wordId } from './hostile-texts.js';
 import { figuresTurned, staysAmiss, stickingOut } from './layout.js';
 import { openSite } from './open-site.js';
 import { polling, untilState } from './page.js';
-import { patience } from './patience.js';
 import { alerts, untilSeen } from './person.js';
 import { sampleJobs } from './sample-jobs.js';
 import { sampleCard, words } from './words.js';
@@ -40,8 +39,7 @@ test('the core is silently gone in mid-job: the tap is answered all the same, on
   await startJob(page, bike);
   await page.workers()[0].evaluate(() => self.close());
   await tapDone(page);
-  // The client waits ten seconds for an answer before it gives the worker up.
-  await untilStep(page, 2, patience(25));
+  await untilStep(page, 2);
   await done(page, 2);
   assert.deepEqual((await stored(page, 'events')).map(({ step }) => step).sort(), [
     'identify',

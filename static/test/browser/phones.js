@@ -36,8 +36,9 @@ function withoutCore() {
 /** Runs in the page, before it: the core has died, and the next one is long in coming. */
 function slowCore() {
   let started = 0;
-  globalThis.Worker = class {
+  globalThis.Worker = class extends EventTarget {
     constructor() {
+      super();
       if (!started++) throw new Error('planted');
     }
     terminate() {}

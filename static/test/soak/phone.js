@@ -6,13 +6,16 @@ import { launchChromium, temporaryFolder } from '../browser/launch.js';
 import { untilState } from '../browser/page.js';
 import { killBrowser } from '../browser/restart.js';
 
-/** A host with two editions, [now, next], which it is given by what it serves. */
+/** A host with two editions, now and next, of which it serves one. */
 export async function startHost(t) {
-  const editions = await exportEditions(t);
-  const host = await startFolderHost(t, editions[0]);
+  const [now, next] = await exportEditions(t);
+  const host = await startFolderHost(t, now);
   return Object.assign(host, {
-    /** Has the host serve the other edition. */
-    deploy: () => (host.folder = editions.find((folder) => folder !== host.folder)),
+    /** Has the host serve the edition that a page is not of. */
+    deployTo: async (page) => {
+      const edition = await page.evaluate(() => globalThis.edition);
+      host.folder = edition ? now : next;
+    },
   });
 }
 
