@@ -43,12 +43,46 @@ func (r *readings) columnPart(f *fact) *mention {
 	return &m
 }
 
+// columnOil gives the oil of an amount or a grade in a table whose columns are of oils and whose rows
+// say what of them: "Engine  Gearbox  Fork" over "Quantity  3 L  0.5 L  0.2 L". nil for none.
+func (r *readings) columnOil(f *fact) *mention {
+	at := f.from
+	if r.places[at].gap != wide && at > 0 && r.places[at-1].fold == "sae" {
+		at--
+	}
+	t := &r.places[at]
+	from, _ := r.pieceTokens(t.piece)
+	if t.gap != wide || at == from || !r.pieces[t.piece].cells {
+		return nil
+	}
+	for n := r.mentionFrom(from); n < len(r.mentions) && r.mentions[n].from < at; n++ {
+		if m := &r.mentions[n]; m.foreign || m.circuit != "" || m.gear || m.part != "" || m.loose != whole { // "Oil   SAE 40   SAE 90"
+			return nil
+		}
+	}
+	head := r.headOver(t)
+	if head == nil || head.part != "" || head.loose != whole || head.measure {
+		return nil
+	}
+	a, b := r.pieceTokens(r.places[head.from].piece)
+	oils := 0
+	for n := r.mentionFrom(a); n < len(r.mentions) && r.mentions[n].from < b; n++ {
+		if o := &r.mentions[n]; o.part == "" && !o.foreign && (o.circuit != "" || o.gear) && (o.from == a || r.places[o.from].gap == wide) {
+			oils++
+		}
+	}
+	if oils < 2 {
+		return nil
+	}
+	return head
+}
+
 // headOver gives what the head of a table names over a cell, nil for nothing: the nearest line
 // above it that has no figures.
 func (r *readings) headOver(t *place) *mention {
 	for n := t.piece - 1; n >= 0 && n > t.piece-mostBackRows; n-- {
 		a, b := r.pieceTokens(n)
-		if a == b || r.places[a].section != t.section && !(r.pieces[n].heading && r.places[a].section == t.section-1) {
+		if a == b || r.places[a].section != t.section && !((r.pieces[n].heading || r.pieces[n].cells && !r.pieces[n+1].blank) && r.places[a].section == t.section-1) {
 			return nil
 		}
 		if !r.figureIn(a, b) {

@@ -35,6 +35,8 @@ func TestRead_Intervals(t *testing.T) {
 		{"Service at 1,000 km: change engine oil, check valve clearance.\nService every 5,000 km: change engine oil, check brakes.", []string{"interval.distance 5000 km", "interval.first 1000 km"}},
 		{"The engine oil and the gearbox oil are drained hot. Change both every 6,000 km.", []string{"interval.distance 6000 km", "interval.gearbox 6000 km"}},
 		{"The engine oil and the gearbox oil are drained hot. Change both at 1,000 km and then every 6,000 km.", []string{"interval.distance 6000 km", "interval.first 1000 km", "interval.gearbox 6000 km", "interval.gearbox-first 1000 km"}},
+		{"Oil change intervals\nFirst change ............ 1,000 km / 600 miles\nSubsequent changes ...... 6,000 km / 4,000 miles\n", []string{"interval.distance 6000 km", "interval.first 1000 km"}},
+		{"Ölwechsel\nErster Wechsel ...... 1.000 km\nWeitere Wechsel ..... 6.000 km\n", []string{"interval.distance 6000 km", "interval.first 1000 km"}},
 		{"Check the oil level every 500 km.", nil},
 		{"Ölwechsel erstmals bei 1.000 km, danach alle 10.000 km oder jährlich.", []string{"interval.distance 10000 km", "interval.first 1000 km", "interval.months 12 months"}},
 		{"Motoröl alle 8.000 km, Getriebe und Hinterachse alle 16.000 km, alles erstmals bei 1.000 km.", []string{"interval.distance 8000 km", "interval.final 16000 km", "interval.final-first 1000 km", "interval.first 1000 km", "interval.gearbox 16000 km", "interval.gearbox-first 1000 km"}},

@@ -507,9 +507,25 @@ func (r *readings) levelOf(at int) string {
 		circuit = r.onlyLevel(at)
 	}
 	if circuit == "" {
-		return r.usualOil()
+		if circuit = r.usualOil(); circuit != "engine" && r.twoStroke == "" && !r.spokenBefore(circuit, at) {
+			return "engine" // the other is named further down
+		}
 	}
 	return circuit
+}
+
+// spokenBefore reports whether an oil is named before a token, or in its item.
+func (r *readings) spokenBefore(circuit string, at int) bool {
+	for n := range r.mentions {
+		m := &r.mentions[n]
+		if m.from > at && r.places[m.from].item != r.places[at].item {
+			break
+		}
+		if !m.foreign && (m.circuit == circuit || m.gear) {
+			return true
+		}
+	}
+	return false
 }
 
 // levelToo gives the other oil where a sentence begins with two: "Gearbox and final drive are full

@@ -1190,6 +1190,9 @@ func (r *readings) byDefault(what string, at int) bool {
 		if m := r.columnPart(f); m != nil && m.circuit == "engine" {
 			return false
 		}
+		if m := r.columnOil(f); m != nil && m.circuit == "engine" {
+			return false
+		}
 	}
 	if strings.HasPrefix(what, "bolt.") && r.pieces[r.places[at].piece].cells && r.ofAll(r.sections[r.places[at].section]) {
 		return false

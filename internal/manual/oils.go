@@ -117,6 +117,15 @@ func (r *readings) circuitsOf(f *fact, lastEnd int, last []string) (list []strin
 	if n := r.places[f.from].piece; r.pieces[n].cells {
 		from, _ = r.pieceTokens(n)
 	}
+	if head := r.columnOil(f); head != nil {
+		switch {
+		case head.foreign:
+			return nil
+		case head.gear:
+			return []string{r.gearOil()}
+		}
+		return []string{head.circuit}
+	}
 	begin := max(from, lastEnd)
 	_, otherJob := r.headCircuit(f.from)
 	add := func(m *mention) (foreign bool) {

@@ -11,18 +11,19 @@ import (
 // whose oil it is.
 func TestRead_LevelsAndPurposes(t *testing.T) {
 	for text, want := range map[string][]string{
-		"Check the oil level: push the dipstick fully into the tank.":                                {"level.device stick-pushed"},
-		"To read the level screw the dip stick right in.":                                            {"level.device stick-screwed"},
-		"Oil level: the dipstick is not to be screwed in.":                                           {"level.device stick-resting"},
-		"Read the oil level at the window. From the lower line to the upper is 0.5 litre.":           {"level.device window", "level.band 0.5 L"},
-		"Gearbox: with the machine upright fill until oil begins to weep from the level screw.":      {"level.gearbox.device hole", "level.gearbox.stance upright"},
-		"Run the engine for 3 minutes. Take out the drain plug and drain the oil.":                   {"warm.time 3 min"},
-		"Undo the drain plug and let it run for ten minutes.":                                        nil,
-		"Pour in 1.5 litres, idle for one minute, and pour in what is left. Then look at the level.": nil,
-		"Start the motor, idle it for 2 minutes, wait 3 minutes. Then check the oil level.":          {"level.run 2 min", "level.wait 3 min"},
-		"9 Cooling system – check. The level must lie between the marks, with the engine cold.":      nil,
-		"Gearbox: check the level with the transmission dipstick resting on its threads.":            {"level.gearbox.device stick-resting"},
-		"Cold or hot? Read the oil level hot.":                                                       {"level.state hot"},
+		"Check the oil level: push the dipstick fully into the tank.":                                                                                          {"level.device stick-pushed"},
+		"To read the level screw the dip stick right in.":                                                                                                      {"level.device stick-screwed"},
+		"Oil level: the dipstick is not to be screwed in.":                                                                                                     {"level.device stick-resting"},
+		"Read the oil level at the window. From the lower line to the upper is 0.5 litre.":                                                                     {"level.device window", "level.band 0.5 L"},
+		"Gearbox: with the machine upright fill until oil begins to weep from the level screw.":                                                                {"level.gearbox.device hole", "level.gearbox.stance upright"},
+		"Run the engine for 3 minutes. Take out the drain plug and drain the oil.":                                                                             {"warm.time 3 min"},
+		"Undo the drain plug and let it run for ten minutes.":                                                                                                  nil,
+		"Pour in 1.5 litres, idle for one minute, and pour in what is left. Then look at the level.":                                                           nil,
+		"Start the motor, idle it for 2 minutes, wait 3 minutes. Then check the oil level.":                                                                    {"level.run 2 min", "level.wait 3 min"},
+		"9 Cooling system – check. The level must lie between the marks, with the engine cold.":                                                                nil,
+		"Gearbox: check the level with the transmission dipstick resting on its threads.":                                                                      {"level.gearbox.device stick-resting"},
+		"Check the oil level with the engine cold, the dipstick not screwed in.\nGearbox. Take out the level plug: oil must reach the lower edge of the hole.": {"level.device stick-resting", "level.gearbox.device hole", "level.state cold"},
+		"Cold or hot? Read the oil level hot.":                                                                                                                 {"level.state hot"},
 	} {
 		got := append(said(text, "level."), said(text, "warm.")...)
 		slices.Sort(got)

@@ -191,7 +191,7 @@ const termsNL = "" +
 	"warm.drain\taf te tappen|aftappen|aftapt|de olie aftappen|laat de olie eruit lopen|laat de olie lopen|laat de olie uitlekken|laat de olie weglopen|olie aftappen|tap alle olie af|tap de olie af|tap olie af|voor het aftappen|voor het verversen\n" +
 	"warm.oil\taftappen bij|de olie moet|motortemperatuur|olie op|olie van|olietemperatuur|op het display|opwarmen tot|temperatuur van de olie|tot ongeveer|verwarm*|warm tot|warmdraaien tot\n" +
 	"when.change\tgewisseld|olie verversen|oliebeurt|olieverversing|vernieuw|vernieuwd|vernieuwen|vervang|vervangen|vervanging|vervangt|ververs|verversen|verversing|ververst|verwisselen|wissel|wisselen\n" +
-	"when.every\telk|elke|ieder|iedere|interval|intervallen|met tussenpozen van|om de|onderhoudsinterval|per|telkens na|verversingsinterval|verversingstermijn\n" +
+	"when.every\telk|elke|ieder|iedere|interval|intervallen|latere verversingen|met tussenpozen van|om de|onderhoudsinterval|per|telkens na|verversingsinterval|verversingstermijn|volgende verversingen\n" +
 	"when.first\t1e|aanvankelijk|begin|eerst|eerste|inrijbeurt|inrijcontrole|inrijden|inrijperiode|nieuwe motorfiets\n" +
 	"when.severe\taanhanger|bezorg*|circuit|circuitgebruik|cross|enduro|extreme omstandigheden|file|files|geracet|in wedstrijden|intensief gebruik|korte afstanden|korte ritjes|korte ritten|korte trajecten|koud klimaat|modder|moeilijke omstandigheden|offroad|ongunstige omstandigheden|race*|racen|sportief gebruik|stad|stadsgebruik|stadsverkeer|stof|stoffig*|stoffige*|temperaturen beneden|temperaturen onder|terrein|terreingebruik|vorst|wedstrijd*|wedstrijden|winter|zand|zijspan|zwaar|zware\n" +
 	"when.since\tal|al meer dan|al ruim|al zo n|sinds\n" +

@@ -147,6 +147,9 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	if t := &r.places[f.from]; v.what == "" && beside != nil && last == f.from && t.gap == wide && t.piece == r.places[last-1].piece {
 		v.what, v.circuit = beside.what, beside.circuit // the next column of its row
 		v.from = beside.from
+		if head := r.columnOil(f); head != nil {
+			r.of(v, head)
+		}
 		return
 	}
 	if opposite := map[string]string{"amount.with-filter": "amount.oil-only", "amount.oil-only": "amount.with-filter"}; beside != nil && opposite[beside.what] != "" && r.about(max(begin, f.from-3), f.from, "else") {
@@ -172,6 +175,13 @@ func (r *readings) placeVolume(v, beside *volume, last int, heads []columnRole) 
 	}
 	if (v.what == "" || r.ofBuild(f) || (v.what == "amount.capacity" || v.what == "amount.dry") && r.besideBore(f, begin)) && r.displacement(v, begin) {
 		v.what = ""
+		return
+	}
+	if head := r.columnOil(f); before == nil && head != nil {
+		if r.of(v, head); v.what == "" && !head.foreign {
+			v.what = "amount.capacity"
+			v.doubts = append(v.doubts, doubt("manual-by-context", "text", f.text))
+		}
 		return
 	}
 	switch {
