@@ -287,7 +287,7 @@ func (r *readings) longFacts() (list []*fact) {
 	for i := range r.facts {
 		f := &r.facts[i]
 		long := f.kind == string(quantity.Duration) && f.low > shortest || f.unit == "h" && f.low >= leastHours
-		if long || f.kind == string(quantity.Distance) && f.low > 0 {
+		if long || f.kind == string(quantity.Distance) && f.low >= nearest {
 			list = append(list, f)
 		}
 	}
@@ -339,7 +339,7 @@ func (r *readings) paragraphOf(at int) int {
 // nextLong gives where the next distance or long time begins in a sentence.
 func (r *readings) nextLong(at, to int) int {
 	for i := at; i < to; i++ {
-		if f := r.factAt(i); f != nil && (f.kind == string(quantity.Distance) || f.kind == string(quantity.Duration)) {
+		if f := r.factAt(i); f != nil && (f.kind == string(quantity.Distance) && f.low >= nearest || f.kind == string(quantity.Duration)) {
 			return i
 		}
 	}
@@ -419,6 +419,9 @@ func (r *readings) intervalRole(f *fact, begin, from, to int) (role string, at i
 	}
 	if hard < 0 && has(from, f.from, "else") < 0 && has(from, begin, "when.severe") >= 0 && has(begin, f.from, "when.then") < 0 && r.places[begin].clause == r.places[f.from].clause {
 		hard = begin
+	}
+	if hard < 0 {
+		hard = r.shortRides(from, f.from)
 	}
 	again := r.againAt(f, to)
 	for i := f.end(); i < again && hard < 0 && r.places[i].text != ";" && !(r.places[i].piece != r.places[f.from].piece && r.pieces[r.places[i].piece].cells) && (r.places[i].text != "(" || next == to) && (i < clauseTo || next == to && !r.senseAt(i, "when.every") && !r.senseAt(i, "when.then")); i++ {
@@ -542,6 +545,17 @@ func (r *readings) bareBefore(f *fact, begin, every int) *fact {
 // leastBare is the least that is taken for a distance in a list of which only the last has its unit: a
 // smaller number counts something else. From memory.
 const leastBare = 100
+
+// shortRides gives where it is said between two tokens that rides are no longer than some distance, which
+// is hard use; -1 where it is not: "if most rides are under 5 miles".
+func (r *readings) shortRides(from, to int) int {
+	for i := from; i < to; i++ {
+		if f := r.factAt(i); f != nil && f.bound && f.kind == string(quantity.Distance) && f.low < nearest && r.senseAt(f.from-1, "bound.most") {
+			return f.from - 1
+		}
+	}
+	return -1
+}
 
 // severeUntil reports whether hard use is told of between two tokens, before a semicolon or a word for
 // "otherwise".
@@ -937,7 +951,7 @@ func (r *readings) oilBegins(from, to int) bool {
 // longIn reports whether a distance or a long time stands between two tokens.
 func (r *readings) longIn(from, to int) bool {
 	for i := from; i < to; i++ {
-		if f := r.factAt(i); f != nil && (f.kind == string(quantity.Distance) || f.kind == string(quantity.Duration) && f.low > shortest) {
+		if f := r.factAt(i); f != nil && (f.kind == string(quantity.Distance) && f.low >= nearest || f.kind == string(quantity.Duration) && f.low > shortest) {
 			return true
 		}
 	}
@@ -946,6 +960,10 @@ func (r *readings) longIn(from, to int) bool {
 
 // shortest is how many minutes a time has at least that is one between changes: five days.
 const shortest = 24 * 60 * 5
+
+// nearest is how many kilometres a distance has at least that is one between changes: what is less is
+// how long a ride is, "if most trips are shorter than 8 km". Common practice, no source.
+const nearest = 50
 
 // tells reports whether an item has named, before a token, what it tells of.
 func (r *readings) tells(item, to int) bool {

@@ -55,6 +55,11 @@ func TestRead_Intervals(t *testing.T) {
 		{"Engine oil: every 4,000 km. An engine in good order may use up to 0.4 L of oil in 1,000 km.", []string{"interval.distance 4000 km"}},
 		{"Motoröl alle 6.000 km wechseln. Der Motor darf bis 0,4 l auf 1.000 km verbrauchen.", []string{"interval.distance 6000 km"}},
 		{"Fill in 1.2 L of engine oil every 3,000 km.", []string{"interval.distance 3000 km"}},
+		{"Engine oil: every 5,000 km. On dusty roads, or if most trips are shorter than 8 km, replace the oil every 2,500 km.", []string{"interval.distance 5000 km", "interval.severe 2500 km"}},
+		{"Engine oil: every 3,000 miles. If most rides are under 5 miles, change the oil every 1,500 miles.", []string{"interval.distance 3000 mi", "interval.severe 1500 mi"}},
+		{"Motoröl alle 6.000 km wechseln. Bei Fahrten von weniger als 10 km oder bei Staub das Motoröl alle 3.000 km wechseln.", []string{"interval.distance 6000 km", "interval.severe 3000 km"}},
+		{"Huile moteur : tous les 6 000 km. En cas de trajets courts de moins de 8 km, vidanger tous les 3 000 km.", []string{"interval.distance 6000 km", "interval.severe 3000 km"}},
+		{"Olio motore: ogni 6.000 km. In caso di percorsi brevi inferiori a 8 km sostituire l'olio ogni 3.000 km.", []string{"interval.distance 6000 km", "interval.severe 3000 km"}},
 		{"Engine oil: every 8,000 km. The model sold until 2008 had an interval of 3,000 km; this no longer applies.", []string{"interval.distance 8000 km"}},
 	} {
 		if got := said(c.text, "interval."); !slices.Equal(got, c.want) {

@@ -101,6 +101,9 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 			}
 			c.told(r.termAt(k))
 		}
+		if f := c.fact; f != nil && times == 1000 && f.end() == i+1 {
+			c.fact = nil // its unit is the head's, which counts thousands: "(km x 1000)   1   5"
+		}
 		if c.fact != nil {
 			r.toldOver(n, &c)
 		}
@@ -118,7 +121,7 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		case f != nil:
 			list = append(list, c)
 		default:
-			v, next, ok := r.valueAt(i)
+			v, next, ok := r.columnCount(i)
 			if !ok && end == to && len(list) > 0 && r.places[i].kind == word {
 				break // "Remarks"
 			}
@@ -134,7 +137,7 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 	}
 	for _, k := range bare {
 		f := list[k].fact
-		v, _, _ := r.valueAt(f.from)
+		v, _, _ := r.columnCount(f.from)
 		switch last := list[len(list)-1].fact; {
 		case unit != "" && (times == 1 || unit == "months" || unit == "h"):
 			*f = r.amount(f.from, f.to, unit, v, v, "")
@@ -153,6 +156,14 @@ func (r *readings) scheduleColumns(n int, long map[int]*fact) (list []scheduleCo
 		}
 	}
 	return list
+}
+
+// columnCount reads the number of a column, also one that was given the unit of the head it stands behind.
+func (r *readings) columnCount(i int) (v value, next int, ok bool) {
+	if f := r.factAt(i); f != nil && f.from == i && f.end() == i+1 && f.kind == string(quantity.Distance) && r.places[i].kind == number {
+		return r.figureAt(i)
+	}
+	return r.valueAt(i)
 }
 
 // edge reports whether a cell of a table begins at a token, or a line that parts cells stands there.
