@@ -15,6 +15,10 @@ func TestRead_BesideLevel(t *testing.T) {
 		"Stand the motorcycle upright. Fill up with 1.2 L of engine oil. Check the level through the sight glass.":                                                                                  {"level.device window", "level.stance upright"},
 		"Motorrad senkrecht stellen. Motoröl einfüllen (1,2 l). Ölstand am Schauglas prüfen.":                                                                                                       {"level.device window", "level.stance upright"},
 		"Put the bike on its side stand. Undo the drain plug and drain the oil. Check the level at the sight glass.":                                                                                {"level.device window"},
+		"Comprobación del nivel: observe la mirilla de nivel, en la parte inferior derecha del cárter.":                                                                                             {"level.device window"},
+		"Nivel de aceite: mantenga la moto derecha y observe la mirilla, en el lado derecho.":                                                                                                       {"level.device window", "level.stance upright"},
+		"Contrôler le niveau d'huile au hublot, dans la partie inférieure droite du carter.":                                                                                                        {"level.device window"},
+		"Verifique o nível do óleo no visor, na parte inferior direita do motor.":                                                                                                                   {"level.device window"},
 		"1. Put the moped on its centre stand.\n2. Undo the gearbox drain screw and let the oil run out.\n3. Pour in gearbox oil slowly until it comes out of the level hole.\n":                    {"level.gearbox.device hole", "level.gearbox.stance centre-stand"},
 	} {
 		if got := said(text, "level."); !slices.Equal(got, want) {
