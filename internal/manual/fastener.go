@@ -660,7 +660,7 @@ func (r *readings) callouts() bool {
 		seen := map[string]bool{}
 		for i := 1; i+2 < len(r.places); i++ {
 			t := &r.places[i+1]
-			if r.places[i].text == "(" && r.places[i+2].text == ")" && t.kind == number && !t.taken && len(t.text) <= 2 && r.places[i-1].kind == word && r.places[i-1].sentence == t.sentence && !r.pieces[t.piece].cells {
+			if r.places[i].text == "(" && r.places[i+2].text == ")" && t.kind == number && !t.taken && len(t.text) <= 2 && r.places[i-1].kind == word && r.places[i-1].sentence == t.sentence && (!r.pieces[t.piece].cells || bullet(r.pieces[t.piece].tokens) > 0) {
 				seen[t.text] = true
 			}
 		}

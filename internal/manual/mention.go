@@ -1065,7 +1065,7 @@ func (p *page) circuitAt(at int) (circuit string, foreign, named bool) {
 			looked = true
 		}
 		switch {
-		case m.measure && !same, there.item != here.item && (p.rowLike(m.from) || m.foreign && p.entry(here.item, at)):
+		case m.measure && !same, there.item != here.item && (p.rowLike(m.from) || p.inValue(m) || m.foreign && p.entry(here.item, at)):
 			continue
 		case same && m.foreign && !own:
 			return "", true, true
@@ -1151,6 +1151,21 @@ func (p *page) rowLike(at int) bool {
 	from, to := p.pieceTokens(t.piece)
 	last := p.places[to-1].text
 	return last != "." && to-from < 30 && (to == len(p.places) || p.places[to].item != t.item) && p.places[from].item == t.item && !p.pieces[t.piece].joined
+}
+
+// inValue reports whether a thing is named within what a row says of its label, and so is not what is
+// spoken of below it: "Type   air-cooled V-twin, shaft drive".
+func (p *page) inValue(m *mention) bool {
+	n := p.places[m.from].piece
+	if !p.pieces[n].cells || p.places[m.from].gap == wide {
+		return false
+	}
+	for i := p.starts[n] + 1; i < m.from; i++ {
+		if p.places[i].gap == wide {
+			return true
+		}
+	}
+	return false
 }
 
 // byDefault reports whether a reading is of the engine's oil only because nothing says of

@@ -2,6 +2,7 @@ package manual_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"tidysump/internal/manual"
@@ -208,6 +209,32 @@ func TestRead_ScrewsAndTheirLength(t *testing.T) {
 	} {
 		if got := said(text, "bolt."); !slices.Equal(got, want) {
 			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// What a row says within its value is not what is spoken of below it; numbers that call the parts of a
+// picture count nothing, also in steps set behind their marks.
+func TestRead_WithinAValue(t *testing.T) {
+	for _, c := range []struct {
+		text, of string
+		want     []string
+	}{
+		{"Technical data\nEngine\n   Type ............. air-cooled V-twin, shaft drive\n   Engine oil with filter ... 3.7 l\n   Permitted oil consumption ........ 0.7 l per 1,000 km\n   Grade ............ SAE 15W-50, API SG\nFinal drive\n   Oil change ....... 0.21 l\n   Grade ............ SAE 75W-140, API GL-5\n", ".grades",
+			[]string{"oil.engine.grades 15W-50", "oil.final.grades 75W-140"}},
+		{"Technische Daten\nMotor\n   Bauart ........... luftgekühlter Boxer, Kardanantrieb\n   Zulässiger Ölverbrauch ....... 0,7 l auf 1.000 km\n   Viskosität ....... SAE 15W-50\nEndantrieb\n   Ölwechsel ........ 0,21 l\n   Viskosität ....... SAE 75W-140\n", ".grades",
+			[]string{"oil.engine.grades 15W-50", "oil.final.grades 75W-140"}},
+		{"Changing the engine oil\n–  Remove oil drain plug (1) with the magnet.\n–  Remove screws (3). Take off the oil filter cover.\n", ".count", nil},
+		{"Motoröl wechseln\n–  Ölablassschraube (1) entfernen.\n–  Schrauben (3) lösen. Ölfilterdeckel abnehmen.\n", ".count", nil},
+	} {
+		var got []string
+		for _, s := range append(said(c.text, "oil."), said(c.text, "bolt.")...) {
+			if strings.Contains(s, c.of) {
+				got = append(got, s)
+			}
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%q: %q, want %q", c.text, got, c.want)
 		}
 	}
 }
