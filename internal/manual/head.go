@@ -173,7 +173,9 @@ func (p *page) besideTorque(h *head, i int) (count int) {
 			break
 		}
 		at = append(at, end)
-		if m, to := p.between(next); m != "" {
+		if _, to := p.pitchAt(h, next); to > next {
+			next = to
+		} else if m, to := p.between(next); m != "" {
 			if _, last, is := p.valueAt(to); is {
 				next = last
 			}
@@ -247,21 +249,34 @@ func (p *page) takeBeside(h *head, i, count int) (next int) {
 		if f := p.factOf(to); f != nil && f.kind == "thread" {
 			label = "count"
 		}
-		if to < len(p.places) && p.places[to].fold == "mm" && p.places[to].gap != wide {
+		pitch, end := p.pitchAt(h, to)
+		if to = end; to < len(p.places) && p.places[to].fold == "mm" && p.places[to].gap != wide {
 			to++
 		}
 		switch label {
 		case "count":
 			p.facts = append(p.facts, fact{kind: "count", text: v.text, from: i, to: to})
 		case "thread":
-			if _, ok := bolt.ParseThread("M" + v.text); ok {
-				p.facts = append(p.facts, fact{kind: "thread", text: "M" + v.text, from: i, to: to})
+			if _, ok := bolt.ParseThread("M" + v.text + pitch); ok {
+				p.facts = append(p.facts, fact{kind: "thread", text: "M" + v.text + pitch, from: i, to: to})
 			}
 		}
 		p.take(i, to)
 		i = to
 	}
 	return i
+}
+
+// pitchAt reads the pitch behind a thread's diameter, where a column is of threads: "x1.5" of "12 x 1,5".
+func (p *page) pitchAt(h *head, i int) (pitch string, end int) {
+	if x := p.at(i); x.fold != "x" && x.text != "×" || x.gap == wide || !slices.Contains(h.before, "thread") || p.at(i+1).kind != number || p.at(i+1).gap == wide {
+		return "", i
+	}
+	v, end, ok := p.valueAt(i + 1)
+	if !ok || v.fraction {
+		return "", i
+	}
+	return "x" + v.text, end
 }
 
 // headUnit reads a unit that begins a cell or stands behind one.

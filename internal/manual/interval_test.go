@@ -38,6 +38,7 @@ func TestRead_Intervals(t *testing.T) {
 		{"Oil change intervals\nFirst change ............ 1,000 km / 600 miles\nSubsequent changes ...... 6,000 km / 4,000 miles\n", []string{"interval.distance 6000 km", "interval.first 1000 km"}},
 		{"Ölwechsel\nErster Wechsel ...... 1.000 km\nWeitere Wechsel ..... 6.000 km\n", []string{"interval.distance 6000 km", "interval.first 1000 km"}},
 		{"Check the oil level every 500 km.", nil},
+		{"Look at the oil every 500 km. Change it every 4,000 km.", []string{"interval.distance 4000 km"}},
 		{"Ölwechsel erstmals bei 1.000 km, danach alle 10.000 km oder jährlich.", []string{"interval.distance 10000 km", "interval.first 1000 km", "interval.months 12 months"}},
 		{"Motoröl alle 8.000 km, Getriebe und Hinterachse alle 16.000 km, alles erstmals bei 1.000 km.", []string{"interval.distance 8000 km", "interval.final 16000 km", "interval.final-first 1000 km", "interval.first 1000 km", "interval.gearbox 16000 km", "interval.gearbox-first 1000 km"}},
 		{"Bremsflüssigkeit alle zwei Jahre. Zündkerzen alle 12.000 km.", nil},

@@ -238,3 +238,16 @@ func TestRead_WithinAValue(t *testing.T) {
 		}
 	}
 }
+
+// A column of threads may give their pitch behind a diameter without its M, and one of counts stands
+// before it.
+func TestRead_PitchesInColumns(t *testing.T) {
+	for _, text := range []string{
+		"BINÁRIOS DE APERTO                         Quant.   Rosca (mm)    N·m (kgf·m)\nParafuso de drenagem do óleo .............. 1        12 x 1,5      29 (3,0)\nParafuso da tampa da embraiagem ........... 9         6            12 (1,2)\n",
+		"TIGHTENING TORQUES                         Q'ty     Thread (mm)   N·m (kgf·m)\nOil drain bolt ............................ 1        12 × 1.5      29 (3.0)\nClutch cover bolt ......................... 9         6            12 (1.2)\n",
+	} {
+		if got, want := said(text, "bolt.drain."), []string{"bolt.drain.thread M12x1.5", "bolt.drain.torque 29 N·m"}; !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

@@ -67,7 +67,7 @@ const termsEN = "" +
 	"label.viscosity\tapi|classification|grade|jaso|oil grade|oil specification|oil type|quality|recommended engine oil|recommended oil|sae|sae grade|specification|specified oil|type of oil|use|viscosity\n" +
 	"label.year\tbuilt|from|manufactured|model year|model years|my|production|season|year|years\n" +
 	"lasts\tfor each|in|over|per\n" +
-	"level.check\tcheck the level|check the oil|check the oil level|checking the level|checking the oil|checking the oil level|engine oil level|gearbox oil level|inspect the oil level|level|level check|oil level|oil level check|oil level inspection|read the level|reading the level|reading the oil level\n" +
+	"level.check\tcheck the level|check the oil|check the oil level|checking the level|checking the oil|checking the oil level|engine oil level|gearbox oil level|inspect the oil level|level|level check|look at the oil|look at the oil level|oil level|oil level check|oil level inspection|read the level|reading the level|reading the oil level\n" +
 	"mark.high\tfull|high|max|maximum|upper\n" +
 	"mark.low\tadd|low|lower|min|minimum\n" +
 	"material.aluminium\talloy|ally|alu|aluminium|aluminum\n" +
