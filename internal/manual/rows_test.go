@@ -251,3 +251,15 @@ func TestRead_PitchesInColumns(t *testing.T) {
 		}
 	}
 }
+
+// A row may name the filter beside the oil with a small word of its own.
+func TestRead_OilAndOfFilter(t *testing.T) {
+	for text, want := range map[string][]string{
+		"Óleo do motor\n   mudança de óleo ................ 2,2 litros\n   mudança de óleo e de filtro .... 2,4 litros\n":      {"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"},
+		"Huile moteur\n   changement d'huile ................ 2,2 litres\n   changement d'huile et du filtre ... 2,4 litres\n": {"oil.engine.oil-only 2.2 L", "oil.engine.with-filter 2.4 L"},
+	} {
+		if got := said(text, "oil."); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
